@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/contact/settings.h"
+#include "core/ends.h"
+#include "core/gas/settings.h"
+#include "core/loads/settings.h"
+#include "core/mechanism/mechanism.h"
+#include "core/motion/pattern.h"
+#include "core/ports/row.h"
+
+#include <optional>
+#include <string>
+
+namespace lobewright::design {
+
+/// Two thresholds of one check; which side is bad depends on the check.
+struct Limit {
+    double warning = 0.0;
+    double error = 0.0;
+    bool operator==(const Limit&) const = default;
+};
+
+/// Default limits of `definitions`, §11 [own estimates], in SI.
+struct Limits {
+    Limit pressureAngle{0.6108652381980153, 0.7853981633974483}; ///< [rad] 35°, 45°
+    Limit meanPistonSpeed{16.0, 22.0};                           ///< [m/s]
+    Limit peakPressure{120e5, 180e5};                            ///< [Pa]
+    Limit filmRatio{1.0, 0.5};                                   ///< λ of the oil film
+    Limit contactSafety{1.2, 1.0};
+    Limit rollerLife{1000.0 * 3600.0, 100.0 * 3600.0}; ///< [s]
+    Limit guideBracket{0.3, 0.0};                      ///< jam margin cos α − μ_e·|sin α|
+    Limit knockIntegral{0.8, 1.0};
+    bool operator==(const Limits&) const = default;
+};
+
+struct Tracks {
+    motion::Pattern inlet;
+    std::optional<motion::Pattern> exhaust; ///< absent: "same" as the inlet
+    const motion::Pattern& operator[](End end) const {
+        return end == End::exhaust && exhaust ? *exhaust : inlet;
+    }
+    bool operator==(const Tracks&) const = default;
+};
+
+struct Running {
+    double speed = 0.0;               ///< ω [rad/s]
+    double underPistonPressure = 1e5; ///< [Pa]
+    bool motored = false;             ///< turned from outside, no fuel
+    double inertia = 0.0; ///< of everything that turns with the shaft [kg·m²]; 0: not given
+    bool operator==(const Running&) const = default;
+};
+
+/// Everything a person decides about an engine, in SI. A plain value.
+struct Design {
+    std::string title, notes;
+    mechanism::Mechanism mechanism;
+    Tracks tracks;
+    ports::Rows ports;
+    gas::Settings gas;
+    Running running;
+    loads::Friction friction;
+    contact::Materials materials;
+    contact::Lubricant lubricant;
+    contact::RollerBearing rollerBearing;
+    Limits limits;
+    bool operator==(const Design&) const = default;
+};
+
+} // namespace lobewright::design

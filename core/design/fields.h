@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/result.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+/// The catalogue of everything that can be edited: one description serves the file reader and
+/// writer, validation, the schema test and the editors of the desktop.
+namespace lobewright::design {
+
+/// Admissible values in the unit of the file.
+struct Range {
+    double min = 0.0, max = 0.0;
+    bool minExcluded = false, maxExcluded = false;
+    /// e.g. "> 0 and ≤ 2000".
+    std::string describe() const;
+    bool contains(double value) const;
+};
+
+using FieldValue =
+    std::variant<double, int, bool, std::string, std::monostate>; ///< monostate: null
+
+enum class FieldKind { number, integer, boolean, choice, text };
+
+/// One editable value of one design, as a file shows it.
+struct Field {
+    std::string path;  ///< JSON pointer, e.g. "/mechanism/bore_mm"
+    std::string group; ///< JSON pointer of the section it stands in, e.g. "/mechanism/roller"
+    std::string label; ///< trade words, e.g. "Bore"
+    std::string unit;  ///< as shown, e.g. "mm"; empty for a pure number
+    std::string help;  ///< one or two sentences, with symbol and, for a default, its source
+    FieldKind kind = FieldKind::number;
+    FieldValue value;
+    bool nullable = false;
+    Range range;                      ///< numbers and integers
+    std::vector<std::string> choices; ///< keys of a choice, e.g. "modified-sine"
+};
+
+/// All fields of this design, in file order (lists expanded; only the keys that its kinds use).
+std::vector<Field> fields(const Design& design);
+
+/// A copy of the design with one value changed. Errors: unknown path, wrong type, out of range.
+Result<Design> withField(const Design& design, std::string_view path, const FieldValue& value);
+
+/// The value at the path, if it is a field of this design.
+std::optional<Field> findField(const Design& design, std::string_view path);
+
+} // namespace lobewright::design

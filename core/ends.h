@@ -1,0 +1,23 @@
+#pragma once
+
+namespace lobewright {
+
+/// The two ends of a cylinder, named after the ports that their piston uncovers.
+enum class End { inlet, exhaust };
+
+inline constexpr End bothEnds[] = {End::inlet, End::exhaust};
+inline constexpr const char* name(End end) {
+    return end == End::inlet ? "inlet" : "exhaust";
+}
+
+/// One value for each end.
+template <class T>
+struct PerEnd {
+    T inlet{};
+    T exhaust{};
+    T& operator[](End end) { return end == End::inlet ? inlet : exhaust; }
+    const T& operator[](End end) const { return end == End::inlet ? inlet : exhaust; }
+    bool operator==(const PerEnd&) const = default;
+};
+
+} // namespace lobewright

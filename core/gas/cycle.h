@@ -1,0 +1,134 @@
+#pragma once
+
+#include "core/gas/settings.h"
+#include "core/monitor.h"
+#include "core/result.h"
+#include "core/samples.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lobewright::gas {
+
+/// What the gas sees of the mechanism at one shaft angle.
+struct ChamberGeometry {
+    double volume = 0.0;      ///< [m³]
+    double volumeRate = 0.0;  ///< dV/dθ [m³/rad]
+    double inletArea = 0.0;   ///< effective, Σ C_d·A [m²]
+    double exhaustArea = 0.0; ///< effective, Σ C_d·A [m²]
+    double linerLength = 0.0; ///< exposed liner [m]
+};
+
+/// Angles of one cycle [rad of the shaft], as in ports::CycleEvents, without wrapping.
+struct CycleAngles {
+    double idc = 0.0;
+    double firstOpening = 0.0;
+    double inletOpens = 0.0;
+    double exhaustOpens = 0.0;
+    double inletCloses = 0.0;
+    double exhaustCloses = 0.0;
+    double lastClosing = 0.0;
+};
+
+/// A chamber whose volume and openings are known functions of the shaft angle. The cam-track pair,
+/// the pair on cranks and the four-stroke cylinder all present themselves this way.
+class Chamber {
+  public:
+    virtual ~Chamber() = default;
+    virtual ChamberGeometry at(double theta) const = 0;
+    virtual double period() const = 0;        ///< after which everything repeats [rad]
+    virtual double cyclesPerTurn() const = 0; ///< c; ½ for a four-stroke
+    virtual double bore() const = 0;          ///< [m]
+    virtual double sweptVolume() const = 0;   ///< V_s [m³]
+    virtual double meanStrokeSum() const = 0; ///< S_i + S_e [m]: mean piston speed = this·c·n (A5)
+    /// One entry per cycle of a period; the period runs from cycles().back().lastClosing − period.
+    virtual const std::vector<CycleAngles>& cycles() const = 0;
+    /// Angles in [0, period) where the geometry is not smooth; the integrator stops there.
+    /// Ascending.
+    virtual const std::vector<double>& kinks() const = 0;
+};
+
+/// How the chamber is run.
+struct RunConditions {
+    double omega = 0.0; ///< [rad/s], > 0
+    bool motored = false;
+    int cylinders = 1;
+    std::vector<double> cylinderAngles; ///< ψ_k [rad]
+};
+
+/// Criteria of the steady-state search; change only to study convergence.
+struct CycleOptions {
+    double relativeTolerance = 1e-8; ///< of the integrator
+    double steadyTolerance =
+        1e-6; ///< relative change a period of trapped mass, temperature, plenum state
+    int maxPeriods = 400;
+};
+
+/// Figures of one cycle [SI].
+struct CycleFigures {
+    double work = 0.0;               ///< ∮p dV [J]
+    double imep = 0.0;               ///< [Pa]
+    double fuelMass = 0.0;           ///< m_f [kg], 0 when motored
+    double burntFuelMass = 0.0;      ///< m_f,b·x(end) [kg]
+    double fuelHeat = 0.0;           ///< m_f·LHV [J]
+    double heatReleased = 0.0;       ///< [J]
+    double wallHeat = 0.0;           ///< to the walls [J]
+    double exhaustEnthalpy = 0.0;    ///< net, sensible from 298.15 K, out positive [J]
+    double supplyEnthalpy = 0.0;     ///< net, in positive [J]
+    double trappedMass = 0.0;        ///< at the last port closing [kg]
+    double trappedPressure = 0.0;    ///< [Pa]
+    double trappedTemperature = 0.0; ///< [K]
+    double purity = 0.0;             ///< m_air/m_trapped
+    double deliveredMass = 0.0;      ///< m_d [kg]
+    double deliveryRatio = 0.0, scavengeRatio = 0.0;
+    double trappingEfficiency = 0.0, scavengingEfficiency = 0.0, chargingEfficiency = 0.0;
+    double indicatedEfficiency = 0.0;
+    double peakPressure = 0.0, peakPressureAngle = 0.0;       ///< [Pa], θ [rad]
+    double peakTemperature = 0.0, peakTemperatureAngle = 0.0; ///< [K], θ [rad]
+    double burnStart = 0.0;              ///< cycle angle from IDC [rad], found or given
+    std::optional<double> knockIntegral; ///< absent: not available for this fuel or motored
+    std::optional<double> knockAngle;    ///< θ where the integral reaches 1 [rad]
+    double massResidual = 0.0;           ///< F7, relative to the trapped mass
+    double energyResidual = 0.0;         ///< F7, relative to the fuel heat (unfired: p_r·V_r)
+};
+
+/// State of the chamber at many shaft angles, shape (samples).
+struct GasSamples {
+    Samples pressure, temperature, airMass, productsMass; ///< [Pa], [K], [kg], [kg]
+};
+
+/// A periodic solution that can be read at any angle (dense output of the integrator).
+class GasTrace {
+  public:
+    virtual ~GasTrace() = default;
+    /// θ any finite angle [rad]; wrapped into the period. `cylinder` counts from 0 and matters only
+    /// when the cylinders are unevenly phased on one plenum; otherwise it shifts the trace of
+    /// cylinder 1.
+    virtual GasSamples sample(const Samples& theta, int cylinder = 0) const = 0;
+    virtual double pressure(double theta, int cylinder = 0) const = 0;
+};
+
+/// A converged cycle. `cycles` has one entry per cycle of a period.
+struct CycleSolution {
+    std::vector<CycleFigures> cycles;
+    std::shared_ptr<const GasTrace> trace;
+    double supplyPower = 0.0;    ///< blower drive or compressor power of all cylinders [W], ≥ 0
+    bool supplyPaid = true;      ///< false: shown as not counted (A8)
+    double plenumPressure = 0.0; ///< mean [Pa]; the reservoir's pressure for a reservoir
+    double plenumTemperature = 0.0; ///< mean [K]
+    int periods = 0;                ///< periods integrated until steady
+    long rhsEvaluations = 0, steps = 0;
+    std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits
+};
+
+/// Solves the gas cycle to cyclic steady state (physics §6).
+/// Errors (path ""): not converged within the limit, no air at the last port closing, temperature
+/// or mass out of range, cancelled by the monitor. Never returns NaN.
+Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& settings,
+                                 const RunConditions& run, Monitor& monitor,
+                                 const CycleOptions& options = {});
+
+} // namespace lobewright::gas

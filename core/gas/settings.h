@@ -1,0 +1,69 @@
+#pragma once
+
+#include <optional>
+
+namespace lobewright::gas {
+
+enum class Fuel { petrol, methane, hydrogen, diesel, ethanol };
+enum class SupplyKind { reservoir, blower };
+enum class ScavengingModel { perfectMixing, perfectDisplacement, displacementThenMixing };
+enum class WallHeatModel { none, woschni, hohenberg };
+
+struct Burn {
+    bool bestTorque = false; ///< start searched for the highest net imep (F8)
+    double start = 0.0;      ///< cycle angle from IDC [rad]
+    double duration = 0.0;   ///< cycle angle [rad], > 0
+    double wiebeA = 6.908;
+    double wiebeM = 2.0;
+    bool operator==(const Burn&) const = default;
+};
+
+struct Supply {
+    SupplyKind kind = SupplyKind::reservoir;
+    double ambientPressure = 1.0e5;     ///< [Pa]
+    double ambientTemperature = 298.15; ///< [K]
+    double isentropicEfficiency = 0.65;
+    // reservoir
+    double pressure = 1.0e5;     ///< [Pa]
+    double temperature = 298.15; ///< [K]
+    bool unpaid = false;         ///< supply power shown as not counted instead of deducted (A8)
+    // blower with plenum (F6)
+    double displacement = 0.0; ///< per blower turn [m³]
+    double driveRatio = 1.0;   ///< blower turns per shaft turn
+    double volumetricEfficiency = 0.85;
+    double plenumVolume = 0.0;                    ///< [m³]
+    std::optional<double> afterCoolerTemperature; ///< outlet [K]; absent: no cooler
+    bool operator==(const Supply&) const = default;
+};
+
+struct Scavenging {
+    ScavengingModel model = ScavengingModel::perfectMixing;
+    double displacedFraction = 0.5; ///< used by displacementThenMixing
+    double shortCircuitFraction = 0.0;
+    bool operator==(const Scavenging&) const = default;
+};
+
+struct WallHeat {
+    WallHeatModel model = WallHeatModel::woschni;
+    double crownTemperature = 480.0;               ///< [K]
+    std::optional<double> exhaustCrownTemperature; ///< [K]; absent: as the inlet crown
+    double linerTemperature = 420.0;               ///< [K]
+    double multiplier = 1.0;
+    bool operator==(const WallHeat&) const = default;
+};
+
+/// All settings of the gas side, as the design file states them, in SI.
+struct Settings {
+    Fuel fuel = Fuel::methane;
+    double lambda = 1.0;
+    double combustionEfficiency = 0.97;
+    std::optional<double> octaneNumber; ///< absent: the fuel's own
+    Burn burn;
+    Supply supply;
+    double exhaustPressure = 1.0e5; ///< [Pa]
+    Scavenging scavenging;
+    WallHeat wallHeat;
+    bool operator==(const Settings&) const = default;
+};
+
+} // namespace lobewright::gas

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "core/mechanism/mechanism.h"
+#include "core/motion/lift_curve.h"
+#include "core/result.h"
+
+#include <vector>
+
+namespace lobewright::mechanism {
+
+/// Dead centres of one gas cycle as shaft angles [rad]; odc follows idc.
+struct DeadCentres {
+    double idc = 0.0;
+    double odc = 0.0;
+};
+
+/// The two opposed pistons of cylinder 1 over the shaft angle θ, ψ_1 included.
+/// Cylinder k at θ is cylinder 1 at θ − ψ_k + ψ_1.
+class OpposedPair {
+  public:
+    /// Errors: periods or rises per period of the two tracks differ; crowns meet (gap ≤ 0
+    /// anywhere).
+    static Result<OpposedPair> make(const Mechanism& mechanism,
+                                    const PerEnd<motion::LiftCurve>& lifts);
+
+    const Mechanism& mechanism() const { return mechanism_; }
+    const motion::LiftCurve& curve(End end) const { return lifts_[end]; }
+    int cyclesPerTurn() const;
+    double period() const;                          ///< of the pattern [rad]
+    double trackAngle(End end, double theta) const; ///< φ [rad]
+    double shift(End end) const;                    ///< s of the adjuster, 0 at the inlet [m]
+    motion::Lift lift(End end, double theta) const;
+    motion::LiftSamples lift(End end, const Samples& theta) const;
+
+    double pistonArea() const;             ///< π·bore²/4 [m²]
+    double sweptVolume() const;            ///< A·(S_i + S_e) [m³]
+    double gap(double theta) const;        ///< between the crowns [m]
+    double volume(double theta) const;     ///< [m³]
+    double volumeRate(double theta) const; ///< dV/dθ [m³/rad]
+    Samples volume(const Samples& theta) const;
+    Samples volumeRate(const Samples& theta) const;
+
+    /// One entry per cycle of a period, ascending; the first has the first IDC at θ ≥ 0 (A6). To
+    /// 1e-10 rad.
+    const std::vector<DeadCentres>& deadCentres() const { return deadCentres_; }
+    /// Shaft angles in [0, period) where a lift derivative up to the third jumps, ascending,
+    /// without repeats.
+    const std::vector<double>& junctions() const { return junctions_; }
+
+  private:
+    OpposedPair(const Mechanism& mechanism, const PerEnd<motion::LiftCurve>& lifts);
+    Mechanism mechanism_;
+    PerEnd<motion::LiftCurve> lifts_;
+    std::vector<DeadCentres> deadCentres_;
+    std::vector<double> junctions_;
+};
+
+} // namespace lobewright::mechanism

@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/motion/pattern.h"
+#include "core/result.h"
+#include "core/samples.h"
+
+#include <memory>
+#include <vector>
+
+namespace lobewright::motion {
+
+/// Lift and its derivatives with respect to the track angle φ at one angle.
+struct Lift {
+    double y = 0.0;  ///< [m]
+    double y1 = 0.0; ///< [m/rad]
+    double y2 = 0.0; ///< [m/rad²]
+    double y3 = 0.0; ///< [m/rad³]
+};
+
+/// The same at many angles, one array per quantity, shape (samples).
+struct LiftSamples {
+    Samples y, y1, y2, y3;
+};
+
+/// A place where two pieces meet, with the values on both sides.
+struct Junction {
+    double angle = 0.0; ///< [rad] in [0, period)
+    Lift before, after;
+    int segment = 0;        ///< index of the segment (or knot) that starts or is divided here
+    bool insideLaw = false; ///< a junction inside a motion law (parabolic, modified laws)
+};
+
+/// An interval of constant lift [rad]; `end` may exceed the period where it wraps.
+struct Plateau {
+    double begin = 0.0, end = 0.0;
+    double lift = 0.0;
+};
+
+/// Lift curve of a track: periodic, closed form, min lift 0. Immutable and cheap to copy.
+class LiftCurve {
+  public:
+    /// Errors: every broken rule of the pattern (spans that do not add up to the period to 1e-9
+    /// rad, lifts outside 0 … stroke, a rise that does not rise, fewer than 3 knots, …), each with
+    /// a path relative to the track, e.g. "/segments/2/span_deg".
+    static Result<LiftCurve> make(const Pattern& pattern);
+
+    double period() const;       ///< 2π/lobes [rad]
+    double stroke() const;       ///< max lift [m]
+    int lobes() const;           ///< repetitions of the pattern a turn
+    int risesPerPattern() const; ///< rises from a local minimum to a local maximum
+    int cyclesPerTurn() const;   ///< lobes × rises per pattern
+
+    /// Right-hand limits at junctions. φ any finite angle [rad].
+    Lift at(double phi) const;
+    /// Left-hand limits at junctions.
+    Lift before(double phi) const;
+    LiftSamples sample(const Samples& phi) const;
+
+    const std::vector<Junction>& junctions() const; ///< ascending, in [0, period)
+    const std::vector<Plateau>& plateaus() const;   ///< ascending
+
+  private:
+    struct Pieces;
+    explicit LiftCurve(std::shared_ptr<const Pieces> pieces);
+    std::shared_ptr<const Pieces> pieces_;
+};
+
+} // namespace lobewright::motion

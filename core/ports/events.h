@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/ends.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/ports/row.h"
+#include "core/result.h"
+
+#include <vector>
+
+namespace lobewright::ports {
+
+/// Port events of one cycle as shaft angles of cylinder 1 [rad], following its IDC without
+/// wrapping: idc < each event < idc of the next cycle. Found to 1e-10 rad.
+struct CycleEvents {
+    mechanism::DeadCentres centres;
+    double exhaustOpens = 0.0;
+    double inletOpens = 0.0;
+    double inletCloses = 0.0;
+    double exhaustCloses = 0.0;
+
+    double firstOpening() const { return exhaustOpens < inletOpens ? exhaustOpens : inletOpens; }
+    double lastClosing() const { return exhaustCloses > inletCloses ? exhaustCloses : inletCloses; }
+    double opens(End end) const { return end == End::inlet ? inletOpens : exhaustOpens; }
+    double closes(End end) const { return end == End::inlet ? inletCloses : exhaustCloses; }
+    double blowdown() const { return inletOpens - exhaustOpens; }      ///< signed [rad]
+    double afterCharge() const { return inletCloses - exhaustCloses; } ///< signed [rad]
+    /// Angle over which both ends are open [rad], ≥ 0.
+    double overlap() const;
+};
+
+/// Geometric area of a rounded-rectangle port uncovered to depth u [m²], closed form; u clipped to
+/// 0 … height.
+double openArea(const Row& row, double uncovered);
+/// d(area)/d(u) = chord of the opening at depth u [m].
+double openChord(const Row& row, double uncovered);
+
+/// The ports of cylinder 1 over the shaft angle.
+class PortTiming {
+  public:
+    /// Errors: rows that never open or never close, corner radius or width out of range (E1), an
+    /// end without rows. Paths are relative to /ports.
+    static Result<PortTiming> make(const Rows& rows, const mechanism::OpposedPair& pair);
+
+    double area(End end, double theta) const;          ///< geometric [m²]
+    double effectiveArea(End end, double theta) const; ///< Σ C_d·A [m²]
+    Samples area(End end, const Samples& theta) const;
+    Samples effectiveArea(End end, const Samples& theta) const;
+    double fullArea(End end) const; ///< all rows fully uncovered [m²]
+
+    /// One entry per cycle of a period, in the order of OpposedPair::deadCentres().
+    const std::vector<CycleEvents>& cycles() const { return cycles_; }
+    /// Every angle in [0, period) where a row begins to open, is fully open, begins to close or is
+    /// closed: area is smooth between them. Ascending.
+    const std::vector<double>& kinks() const { return kinks_; }
+
+    /// ∫A dθ over [from, to] [m²·rad], geometric area, quadrature split at kinks.
+    double areaIntegral(End end, double from, double to) const;
+
+  private:
+    PortTiming(const Rows& rows, const mechanism::OpposedPair& pair) : rows_(rows), pair_(pair) {}
+    Rows rows_;
+    mechanism::OpposedPair pair_;
+    std::vector<CycleEvents> cycles_;
+    std::vector<double> kinks_;
+};
+
+/// Time-areas at speed ω, geometric, divided by the swept volume [s/m] (E1).
+struct SpecificTimeAreas {
+    double blowdown = 0.0;
+    double inlet = 0.0;
+    double exhaust = 0.0;
+};
+SpecificTimeAreas specificTimeAreas(const PortTiming& timing, const CycleEvents& cycle,
+                                    double sweptVolume, double omega);
+
+/// The web left between neighbouring ports (E1): rows of one end that overlap axially share the
+/// bore.
+struct Web {
+    End end = End::inlet;
+    int row = 0;        ///< index of the first row of the group
+    double chord = 0.0; ///< [m]; ≤ 0: the ports do not fit
+};
+std::vector<Web> webs(const Rows& rows, double bore);
+
+} // namespace lobewright::ports

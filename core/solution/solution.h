@@ -1,0 +1,76 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/gas/cycle.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/monitor.h"
+#include "core/ports/events.h"
+#include "core/result.h"
+#include "core/samples.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lobewright::solution {
+
+/// One quantity over a turn, in the unit of tables and screens, named as in channels.csv.
+struct Channel {
+    std::string name;   ///< "lift_inlet_mm"
+    std::string label;  ///< "Lift, inlet side"
+    std::string symbol; ///< "y"
+    std::string unit;   ///< "mm"
+    Samples values; ///< shape (samples); not-a-value is stored as NaN only here and shown as a gap
+};
+
+/// One figure of the summary, in the unit of its name.
+struct Figure {
+    std::string group;           ///< "performance"
+    std::string name;            ///< "imep_bar"
+    std::string label;           ///< "Indicated mean effective pressure"
+    std::string unit;            ///< "bar"
+    std::optional<double> value; ///< absent: not available, `note` says why
+    std::string note;
+};
+
+enum class Severity { remark, warning, error };
+
+/// One entry of the limits list.
+struct Check {
+    std::string id; ///< "lift-off"
+    Severity severity = Severity::remark;
+    std::string message; ///< one sentence with what to change
+    double value = 0.0, limit = 0.0;
+    std::string unit;
+    std::string path;            ///< field of the design to look at, may be empty
+    std::optional<double> angle; ///< shaft angle of the worst place [rad]
+};
+
+struct Pipeline; ///< results of the stages with the inputs they came from; see pipeline.cpp
+
+/// Everything computed from one design. A plain value; cheap to copy (stages are shared).
+struct Solution {
+    design::Design design;
+    mechanism::OpposedPair pair;
+    ports::PortTiming timing;
+    std::optional<gas::CycleSolution>
+        gas;       ///< absent when the gas could not be solved; a check says why
+    Samples theta; ///< sample angles [rad], 0 … 2π, 0.5° and every event
+    std::vector<Channel> channels;
+    std::vector<Figure> figures;
+    std::vector<Check> checks;
+    std::shared_ptr<const Pipeline> stages; ///< for reuse by the next solve
+
+    const Channel* channel(std::string_view name) const; ///< null when there is none of that name
+    const Figure* figure(std::string_view name) const;   ///< null when there is none of that name
+};
+
+/// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.
+/// Errors: the design is invalid (paths), or cancelled (path ""). A gas cycle that does not
+/// converge is not an error: the kinematic part is returned with an error check "not-converged".
+Result<Solution> solve(const design::Design& design, Monitor& monitor,
+                       const Solution* previous = nullptr);
+
+} // namespace lobewright::solution
