@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/design/fields.h"
+
+#include <QMetaType>
+#include <QString>
+
+#include <string>
+#include <vector>
+
+namespace lobewright::ui {
+
+/// One value of the design to be changed, named by its path in the design file.
+struct FieldChange {
+    std::string path;
+    design::FieldValue value; ///< in the unit of the file
+};
+
+/// What a view asks for when a person moves a handle or types a number. Views emit
+/// `edited(const Edit&)`; only the document writes the design, as one undo step per edit.
+struct Edit {
+    QString text;                     ///< name of the undo step, e.g. "Move inlet port edge"
+    std::vector<FieldChange> changes; ///< applied together, in this order
+    /// Same non-empty key in successive edits: one undo step, until a view emits
+    /// `editFinished()` (button released). Empty: a step of its own.
+    QString mergeKey;
+};
+
+} // namespace lobewright::ui
+
+Q_DECLARE_METATYPE(lobewright::ui::Edit)

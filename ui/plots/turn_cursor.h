@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QElapsedTimer>
+#include <QObject>
+#include <QTimer>
+
+namespace lobewright::ui {
+
+/// The shaft angle that scene and plots show together, and its playing in slow motion.
+/// One object per window; every view reads it, any view may set it.
+class TurnCursor : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit TurnCursor(QObject* parent = nullptr);
+
+    /// Shaft angle θ [rad] in [0, 2π).
+    double angle() const { return angle_; }
+    bool isPlaying() const { return frames_.isActive(); }
+    /// Speed on screen [shaft turns per second], > 0.
+    double rate() const { return rate_; }
+
+  public Q_SLOTS:
+    /// Any finite angle [rad]; reduced to one turn. Playing goes on from there.
+    void setAngle(double theta);
+    void setPlaying(bool playing);
+    void togglePlaying() { setPlaying(!isPlaying()); }
+    /// > 0 [shaft turns per second]
+    void setRate(double turnsPerSecond);
+
+  Q_SIGNALS:
+    void angleChanged(double theta);
+    void playingChanged(bool playing);
+    void rateChanged(double turnsPerSecond);
+
+  private:
+    void advance();
+
+    double angle_ = 0.0;
+    double rate_ = 0.2;
+    QTimer frames_;
+    QElapsedTimer sinceFrame_;
+};
+
+} // namespace lobewright::ui
