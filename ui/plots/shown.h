@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/ports/events.h"
+#include "core/solution/solution.h"
+
+#include <memory>
+
+/// What the window hands to its views. A view (plot, section, unrolled track, panel) has
+///   void showSolution(const SolutionPointer&)   the finished solution of the current design
+///   void showBaseline(const SolutionPointer&)   drawn behind in a lighter tone; null: none
+///   void showGeometry(const GeometryPointer&)   optional: motion and ports at once in a drag
+/// and, where it has handles, the signals edited(const Edit&) and editFinished().
+namespace lobewright::ui {
+
+using SolutionPointer = std::shared_ptr<const solution::Solution>;
+
+/// The quick stages of a design that is being dragged, shown before its gas cycle is solved.
+struct Geometry {
+    design::Design design;
+    mechanism::OpposedPair pair;
+    ports::PortTiming timing;
+};
+using GeometryPointer = std::shared_ptr<const Geometry>;
+
+} // namespace lobewright::ui
