@@ -1,9 +1,11 @@
 #pragma once
 
+#include "core/mechanism/extremes.h"
 #include "core/mechanism/mechanism.h"
 #include "core/motion/lift_curve.h"
 #include "core/result.h"
 
+#include <optional>
 #include <vector>
 
 namespace lobewright::mechanism {
@@ -14,12 +16,21 @@ struct DeadCentres {
     double odc = 0.0;
 };
 
+/// Both ends and the chamber between them at one shaft angle.
+struct PairState {
+    PerEnd<motion::Lift> lift;
+    double gap = 0.0;        ///< between the crowns [m]
+    double volume = 0.0;     ///< [m³]
+    double volumeRate = 0.0; ///< dV/dθ [m³/rad]
+};
+
 /// The two opposed pistons of cylinder 1 over the shaft angle θ, ψ_1 included.
 /// Cylinder k at θ is cylinder 1 at θ − ψ_k + ψ_1.
 class OpposedPair {
   public:
-    /// Errors: periods or rises per period of the two tracks differ; crowns meet (gap ≤ 0
-    /// anywhere).
+    /// Errors: periods or rises per period of the two tracks differ; the volume never changes;
+    /// crowns meet (gap ≤ 0 anywhere); bore or pitch radius not positive. Paths are those of the
+    /// design file.
     static Result<OpposedPair> make(const Mechanism& mechanism,
                                     const PerEnd<motion::LiftCurve>& lifts);
 
@@ -29,6 +40,8 @@ class OpposedPair {
     double period() const;                          ///< of the pattern [rad]
     double trackAngle(End end, double theta) const; ///< φ [rad]
     double shift(End end) const;                    ///< s of the adjuster, 0 at the inlet [m]
+    /// Everything at one angle in one call, for the gas integrator: two lift evaluations.
+    PairState at(double theta) const;
     motion::Lift lift(End end, double theta) const;
     motion::LiftSamples lift(End end, const Samples& theta) const;
 
@@ -47,10 +60,19 @@ class OpposedPair {
     /// without repeats.
     const std::vector<double>& junctions() const { return junctions_; }
 
+    /// Turning points of one piston over the shaft angle, ascending in [0, period).
+    const std::vector<Extreme>& turningPoints(End end) const { return turningPoints_[end]; }
+
   private:
     OpposedPair(const Mechanism& mechanism, const PerEnd<motion::LiftCurve>& lifts);
+    std::vector<Extreme> volumeExtremes() const;
+    std::optional<Problem> findDeadCentres();
     Mechanism mechanism_;
     PerEnd<motion::LiftCurve> lifts_;
+    PerEnd<double> phase_; ///< φ − θ [rad]
+    double pistonArea_ = 0.0;
+    double outerGap_ = 0.0; ///< between the crowns with both lifts 0 [m]
+    PerEnd<std::vector<Extreme>> turningPoints_;
     std::vector<DeadCentres> deadCentres_;
     std::vector<double> junctions_;
 };

@@ -5,6 +5,7 @@
 #include "core/ports/row.h"
 #include "core/result.h"
 
+#include <optional>
 #include <vector>
 
 namespace lobewright::ports {
@@ -34,18 +35,30 @@ double openArea(const Row& row, double uncovered);
 /// d(area)/d(u) = chord of the opening at depth u [m].
 double openChord(const Row& row, double uncovered);
 
+/// Volume and openings at one shaft angle, as the gas integrator wants them.
+struct ChamberState {
+    mechanism::PairState pair;
+    PerEnd<double> area;          ///< geometric [m²]
+    PerEnd<double> effectiveArea; ///< Σ C_d·A [m²]
+};
+
 /// The ports of cylinder 1 over the shaft angle.
 class PortTiming {
   public:
-    /// Errors: rows that never open or never close, corner radius or width out of range (E1), an
-    /// end without rows. Paths are relative to /ports.
+    /// Errors: rows that never open or never close, an end that is open at inner dead centre or
+    /// opens more than once a cycle, corner radius or width out of range (E1), an end without rows.
+    /// Paths are relative to /ports, e.g. "/inlet/0/edge_mm".
     static Result<PortTiming> make(const Rows& rows, const mechanism::OpposedPair& pair);
 
+    /// Both ends and the chamber in one call: two lift evaluations, no allocation.
+    ChamberState at(double theta) const;
     double area(End end, double theta) const;          ///< geometric [m²]
     double effectiveArea(End end, double theta) const; ///< Σ C_d·A [m²]
     Samples area(End end, const Samples& theta) const;
     Samples effectiveArea(End end, const Samples& theta) const;
     double fullArea(End end) const; ///< all rows fully uncovered [m²]
+    const mechanism::OpposedPair& pair() const { return pair_; }
+    const Rows& rows() const { return rows_; }
 
     /// One entry per cycle of a period, in the order of OpposedPair::deadCentres().
     const std::vector<CycleEvents>& cycles() const { return cycles_; }
@@ -53,15 +66,24 @@ class PortTiming {
     /// closed: area is smooth between them. Ascending.
     const std::vector<double>& kinks() const { return kinks_; }
 
-    /// ∫A dθ over [from, to] [m²·rad], geometric area, quadrature split at kinks.
+    /// ∫A dθ over [from, to] [m²·rad], geometric area; Gauss quadrature between all places where
+    /// the area is not smooth, to about 1e-12 relative.
     double areaIntegral(End end, double from, double to) const;
 
   private:
-    PortTiming(const Rows& rows, const mechanism::OpposedPair& pair) : rows_(rows), pair_(pair) {}
+    PortTiming(const Rows& rows, const mechanism::OpposedPair& pair);
+    std::optional<Problem> findEvents();
+    void findKinks();
+    /// Shaft angles in [0, period) where the piston's edge passes the depth [m] from ODC,
+    /// ascending.
+    std::vector<double> crossings(End end, double depth) const;
+
     Rows rows_;
     mechanism::OpposedPair pair_;
+    PerEnd<double> shift_;
     std::vector<CycleEvents> cycles_;
     std::vector<double> kinks_;
+    PerEnd<std::vector<double>> bounds_; ///< of smooth pieces of the area, in [0, period)
 };
 
 /// Time-areas at speed ω, geometric, divided by the swept volume [s/m] (E1).
