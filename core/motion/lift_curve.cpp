@@ -1,0 +1,98 @@
+#include "core/motion/lift_curve.h"
+
+#include "core/motion/lift_form.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lobewright::motion {
+
+struct LiftCurve::Pieces {
+    LiftForm form;
+    int lobes;
+};
+
+namespace {
+
+bool finite(const Lift& lift) {
+    return std::isfinite(lift.y) && std::isfinite(lift.y1) && std::isfinite(lift.y2) &&
+           std::isfinite(lift.y3);
+}
+
+/// Input that is finite number by number may still overflow in the derivatives.
+bool finite(const LiftForm& form) {
+    const auto both = [](const Junction& j) { return finite(j.before) && finite(j.after); };
+    const auto start = [](const Piece& piece) { return finite(evaluate(piece, piece.begin)); };
+    return std::isfinite(form.stroke) && finite(form.at(0.0, LiftForm::Side::after)) &&
+           std::all_of(form.junctions.begin(), form.junctions.end(), both) &&
+           std::all_of(form.pieces.begin(), form.pieces.end(), start);
+}
+
+} // namespace
+
+LiftCurve::LiftCurve(std::shared_ptr<const Pieces> pieces) : pieces_(std::move(pieces)) {}
+
+Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
+    if (pattern.lobes < 1)
+        return Problem{"/lobes", fmt::format("lobes is {}, must be at least 1", pattern.lobes)};
+    const double period = units::turn / pattern.lobes;
+    Result<LiftForm> form =
+        std::visit([&](const auto& shape) { return makeForm(shape, period); }, pattern.shape);
+    if (!form)
+        return form.problems();
+    if (!finite(*form))
+        return Problem{"", fmt::format("lift of {:.3g} m within {:.3g} rad is beyond the range of "
+                                       "numbers",
+                                       form->stroke, period)};
+    return LiftCurve(
+        std::make_shared<const Pieces>(Pieces{std::move(form).value(), pattern.lobes}));
+}
+
+double LiftCurve::period() const {
+    return pieces_->form.period;
+}
+double LiftCurve::stroke() const {
+    return pieces_->form.stroke;
+}
+int LiftCurve::lobes() const {
+    return pieces_->lobes;
+}
+int LiftCurve::risesPerPattern() const {
+    return pieces_->form.rises;
+}
+int LiftCurve::cyclesPerTurn() const {
+    return lobes() * risesPerPattern();
+}
+
+Lift LiftCurve::at(double phi) const {
+    return pieces_->form.at(phi, LiftForm::Side::after);
+}
+Lift LiftCurve::before(double phi) const {
+    return pieces_->form.at(phi, LiftForm::Side::before);
+}
+
+LiftSamples LiftCurve::sample(const Samples& phi) const {
+    LiftSamples samples{Samples(phi.size()), Samples(phi.size()), Samples(phi.size()),
+                        Samples(phi.size())};
+    for (Eigen::Index i = 0; i < phi.size(); ++i) {
+        const Lift lift = at(phi(i));
+        samples.y(i) = lift.y;
+        samples.y1(i) = lift.y1;
+        samples.y2(i) = lift.y2;
+        samples.y3(i) = lift.y3;
+    }
+    return samples;
+}
+
+const std::vector<Junction>& LiftCurve::junctions() const {
+    return pieces_->form.junctions;
+}
+const std::vector<Plateau>& LiftCurve::plateaus() const {
+    return pieces_->form.plateaus;
+}
+
+} // namespace lobewright::motion

@@ -1,0 +1,239 @@
+#include "core/motion/lift_form.h"
+#include "core/motion/motion_law.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace lobewright::motion {
+namespace {
+
+/// Shorter segments are indistinguishable from a jump [own estimate].
+constexpr double shortestSpan = 1e-6 * units::degree;
+constexpr double spanSumTolerance = 1e-9; // rad
+
+double millimetres(double metres) {
+    return metres / units::millimetre;
+}
+double degrees(double radians) {
+    return radians / units::degree;
+}
+
+std::string place(std::size_t segment, const char* key) {
+    return fmt::format("/segments/{}/{}", segment, key);
+}
+
+double endLift(const Segment& segment, double start, double stroke) {
+    switch (segment.kind) {
+    case SegmentKind::rise:
+        return segment.endLift.value_or(stroke);
+    case SegmentKind::fall:
+        return segment.endLift.value_or(0.0);
+    case SegmentKind::dwell:
+        break;
+    }
+    return segment.endLift.value_or(start);
+}
+
+void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
+    double sum = 0.0;
+    bool summable = true;
+    for (std::size_t i = 0; i < shape.segments.size(); ++i) {
+        const double span = shape.segments[i].span;
+        if (!(span > 0.0) || !std::isfinite(span)) {
+            problems.push_back({place(i, "span_deg"),
+                                fmt::format("span is {:.9g}°, must be positive", degrees(span))});
+            summable = false;
+        } else if (span < shortestSpan) {
+            problems.push_back(
+                {place(i, "span_deg"), fmt::format("span is {:.9g}°, must be at least {:.9g}°",
+                                                   degrees(span), degrees(shortestSpan))});
+            summable = false;
+        }
+        sum += span;
+    }
+    if (summable && std::abs(sum - period) > spanSumTolerance)
+        problems.push_back({"/segments", fmt::format("spans add up to {:.10g}°, must add up to "
+                                                     "{:.10g}° (one turn divided by the lobes)",
+                                                     degrees(sum), degrees(period))});
+}
+
+void checkEndLift(const Segment& segment, std::size_t i, double start, double end, double stroke,
+                  Problems& problems) {
+    if (!(end >= 0.0 && end <= stroke)) {
+        problems.push_back({place(i, "end_lift_mm"),
+                            fmt::format("end lift is {:.9g} mm, must be within 0 … {:.9g} mm "
+                                        "(the stroke)",
+                                        millimetres(end), millimetres(stroke))});
+        return;
+    }
+    const char* key = segment.endLift ? "end_lift_mm" : "kind";
+    const auto breaks = [&](const char* what, const char* rule) {
+        problems.push_back(
+            {place(i, key), fmt::format("{} goes from {:.9g} mm to {:.9g} mm, {}", what,
+                                        millimetres(start), millimetres(end), rule)});
+    };
+    if (segment.kind == SegmentKind::rise && !(end > start))
+        breaks("rise", "must end higher than it starts");
+    if (segment.kind == SegmentKind::fall && !(end < start))
+        breaks("return", "must end lower than it starts");
+    if (segment.kind == SegmentKind::dwell && end != start)
+        breaks("dwell", "must keep its lift");
+}
+
+void checkLifts(const SegmentShape& shape, Problems& problems) {
+    double lift = 0.0, highest = 0.0;
+    for (std::size_t i = 0; i < shape.segments.size(); ++i) {
+        const double end = endLift(shape.segments[i], lift, shape.stroke);
+        checkEndLift(shape.segments[i], i, lift, end, shape.stroke, problems);
+        lift = end;
+        highest = std::max(highest, end);
+    }
+    if (!problems.empty())
+        return;
+    if (highest == 0.0)
+        problems.push_back(
+            {"/segments", "pattern has no rise, needs at least one rise and one return"});
+    else if (highest != shape.stroke)
+        problems.push_back(
+            {"/stroke_mm", fmt::format("highest lift is {:.9g} mm, the stroke is {:.9g} mm, one "
+                                       "rise must reach it",
+                                       millimetres(highest), millimetres(shape.stroke))});
+    if (lift != 0.0)
+        problems.push_back({"/segments", fmt::format("pattern ends at lift {:.9g} mm, must end "
+                                                     "at 0 mm, where it starts",
+                                                     millimetres(lift))});
+}
+
+Problems check(const SegmentShape& shape, double period) {
+    Problems problems;
+    if (shape.segments.empty())
+        problems.push_back({"/segments", "there are 0 segments, need at least one rise and one "
+                                         "return"});
+    checkSpans(shape, period, problems);
+    if (!(shape.stroke > 0.0) || !std::isfinite(shape.stroke)) {
+        problems.push_back({"/stroke_mm", fmt::format("stroke is {:.9g} mm, must be positive",
+                                                      millimetres(shape.stroke))});
+        return problems;
+    }
+    Problems lifts;
+    checkLifts(shape, lifts);
+    problems.insert(problems.end(), lifts.begin(), lifts.end());
+    return problems;
+}
+
+/// One segment with its bounds on the period [rad] and its lifts [m].
+struct Placed {
+    const Segment* segment;
+    int index;
+    double begin, end;
+    double from, to;
+};
+
+std::vector<Placed> placeSegments(const SegmentShape& shape, double period) {
+    double sum = 0.0;
+    for (const Segment& segment : shape.segments)
+        sum += segment.span;
+    std::vector<Placed> placed;
+    double passed = 0.0, lift = 0.0;
+    for (const Segment& segment : shape.segments) {
+        const double begin = passed / sum * period;
+        passed += segment.span;
+        const bool last = placed.size() + 1 == shape.segments.size();
+        const double to = endLift(segment, lift, shape.stroke);
+        placed.push_back({&segment, static_cast<int>(placed.size()), begin,
+                          last ? period : passed / sum * period, lift, to});
+        lift = to;
+    }
+    return placed;
+}
+
+/// The law stretched over its segment; its second half counted backwards from the end.
+void addLaw(const Placed& at, LiftForm& form) {
+    const std::vector<Piece>& half = firstHalf(at.segment->law);
+    const double span = at.end - at.begin;
+    for (const Piece& unit : half) {
+        Piece piece = unit;
+        piece.begin = piece.origin = at.begin + unit.begin * span;
+        piece.rate = 1.0 / span;
+        piece.base = at.from;
+        piece.scale = at.to - at.from;
+        form.pieces.push_back(piece);
+    }
+    for (std::size_t i = half.size(); i-- > 0;) {
+        Piece piece = half[i];
+        const double unitEnd = i + 1 < half.size() ? half[i + 1].begin : 0.5;
+        piece.begin = at.end - unitEnd * span;
+        piece.origin = at.end - half[i].begin * span;
+        piece.rate = -1.0 / span;
+        piece.base = at.to;
+        piece.scale = at.from - at.to;
+        form.pieces.push_back(piece);
+    }
+    for (double x : innerJunctions(at.segment->law))
+        form.junctions.push_back(
+            {x < 0.5 ? at.begin + x * span : at.end - (1.0 - x) * span, {}, {}, at.index, true});
+}
+
+void addDwell(const Placed& at, LiftForm& form) {
+    Piece piece;
+    piece.begin = piece.origin = at.begin;
+    piece.base = at.from;
+    form.pieces.push_back(piece);
+    if (!form.plateaus.empty() && form.plateaus.back().end == at.begin)
+        form.plateaus.back().end = at.end;
+    else
+        form.plateaus.push_back({at.begin, at.end, at.from});
+}
+
+/// Joins a plateau that runs over the end of the period.
+void joinWrappedPlateau(LiftForm& form) {
+    if (form.plateaus.size() < 2)
+        return;
+    const Plateau first = form.plateaus.front();
+    if (first.begin != 0.0 || form.plateaus.back().end != form.period)
+        return;
+    form.plateaus.back().end += first.end;
+    form.plateaus.erase(form.plateaus.begin());
+}
+
+/// Rises from a local minimum to a local maximum: rises in a row, dwells between or not, are one.
+int countRises(const std::vector<Placed>& placed) {
+    std::vector<SegmentKind> moves;
+    for (const Placed& each : placed)
+        if (each.segment->kind != SegmentKind::dwell)
+            moves.push_back(each.segment->kind);
+    int rises = 0;
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        const SegmentKind previous = moves[(i + moves.size() - 1) % moves.size()];
+        if (moves[i] == SegmentKind::rise && previous == SegmentKind::fall)
+            ++rises;
+    }
+    return rises;
+}
+
+} // namespace
+
+Result<LiftForm> makeForm(const SegmentShape& shape, double period) {
+    if (Problems problems = check(shape, period); !problems.empty())
+        return problems;
+    const std::vector<Placed> placed = placeSegments(shape, period);
+    LiftForm form;
+    form.period = period;
+    form.stroke = shape.stroke;
+    form.rises = countRises(placed);
+    for (const Placed& each : placed) {
+        form.junctions.push_back({each.begin, {}, {}, each.index, false});
+        if (each.segment->kind == SegmentKind::dwell)
+            addDwell(each, form);
+        else
+            addLaw(each, form);
+    }
+    joinWrappedPlateau(form);
+    form.index();
+    evaluateJunctions(form);
+    return form;
+}
+
+} // namespace lobewright::motion
