@@ -14,6 +14,7 @@ namespace lobewright::motion {
 struct LiftCurve::Pieces {
     LiftForm form;
     int lobes;
+    std::vector<double> divisions;
 };
 
 namespace {
@@ -32,6 +33,19 @@ bool finite(const LiftForm& form) {
            std::all_of(form.pieces.begin(), form.pieces.end(), start);
 }
 
+std::vector<double> divide(const LiftForm& form) {
+    std::vector<double> bounds;
+    for (const Piece& piece : form.pieces)
+        bounds.push_back(piece.begin);
+    if (form.pieces.empty()) {
+        const int parts = 8 * form.harmonics.back().order;
+        for (int i = 0; i < parts; ++i)
+            bounds.push_back(form.period * i / parts);
+    }
+    bounds.push_back(form.period);
+    return bounds;
+}
+
 } // namespace
 
 LiftCurve::LiftCurve(std::shared_ptr<const Pieces> pieces) : pieces_(std::move(pieces)) {}
@@ -48,8 +62,9 @@ Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
         return Problem{"", fmt::format("lift of {:.3g} m within {:.3g} rad is beyond the range of "
                                        "numbers",
                                        form->stroke, period)};
-    return LiftCurve(
-        std::make_shared<const Pieces>(Pieces{std::move(form).value(), pattern.lobes}));
+    std::vector<double> divisions = divide(*form);
+    return LiftCurve(std::make_shared<const Pieces>(
+        Pieces{std::move(form).value(), pattern.lobes, std::move(divisions)}));
 }
 
 double LiftCurve::period() const {
@@ -88,6 +103,9 @@ LiftSamples LiftCurve::sample(const Samples& phi) const {
     return samples;
 }
 
+const std::vector<double>& LiftCurve::divisions() const {
+    return pieces_->divisions;
+}
 const std::vector<Junction>& LiftCurve::junctions() const {
     return pieces_->form.junctions;
 }

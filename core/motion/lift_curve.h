@@ -56,6 +56,10 @@ class LiftCurve {
     Lift before(double phi) const;
     LiftSamples sample(const Samples& phi) const;
 
+    /// Bounds of stretches that together make one period, from 0 to period [rad]. Within each the
+    /// curve is one closed form without a junction, and no longer than half a law or an eighth of
+    /// the shortest harmonic: where searches for extremes start.
+    const std::vector<double>& divisions() const;
     const std::vector<Junction>& junctions() const; ///< ascending, in [0, period)
     const std::vector<Plateau>& plateaus() const;   ///< ascending
 
