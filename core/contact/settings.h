@@ -16,8 +16,8 @@ struct Materials {
     std::string track = "case-carburised-mq"; ///< key into the track materials table
     std::optional<double> allowableStress;    ///< σ_allow [Pa]; absent: from the table
     Elastic trackElastic, rollerElastic;
-    double trackRoughness = 0.2e-6;  ///< Rq [m]
-    double rollerRoughness = 0.1e-6; ///< Rq [m]
+    double trackRoughness = 0.2 / 1e6;  ///< Rq [m]
+    double rollerRoughness = 0.1 / 1e6; ///< Rq [m]
     bool operator==(const Materials&) const = default;
 };
 

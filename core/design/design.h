@@ -7,6 +7,7 @@
 #include "core/mechanism/mechanism.h"
 #include "core/motion/pattern.h"
 #include "core/ports/row.h"
+#include "core/units.h"
 
 #include <optional>
 #include <string>
@@ -20,12 +21,12 @@ struct Limit {
     bool operator==(const Limit&) const = default;
 };
 
-/// Default limits of `definitions`, §11 [own estimates], in SI.
+/// Default limits [own estimates], in SI.
 struct Limits {
-    Limit pressureAngle{0.6108652381980153, 0.7853981633974483}; ///< [rad] 35°, 45°
-    Limit meanPistonSpeed{16.0, 22.0};                           ///< [m/s]
-    Limit peakPressure{120e5, 180e5};                            ///< [Pa]
-    Limit filmRatio{1.0, 0.5};                                   ///< λ of the oil film
+    Limit pressureAngle{35.0 * units::pi / 180.0, 45.0 * units::pi / 180.0}; ///< [rad]
+    Limit meanPistonSpeed{16.0, 22.0};                                       ///< [m/s]
+    Limit peakPressure{120e5, 180e5};                                        ///< [Pa]
+    Limit filmRatio{1.0, 0.5};                                               ///< λ of the oil film
     Limit contactSafety{1.2, 1.0};
     Limit rollerLife{1000.0 * 3600.0, 100.0 * 3600.0}; ///< [s]
     Limit guideBracket{0.3, 0.0};                      ///< jam margin cos α − μ_e·|sin α|
@@ -43,9 +44,9 @@ struct Tracks {
 };
 
 struct Running {
-    double speed = 0.0;               ///< ω [rad/s]
-    double underPistonPressure = 1e5; ///< [Pa]
-    bool motored = false;             ///< turned from outside, no fuel
+    double speed = 1500.0 * 2.0 * units::pi / 60.0; ///< ω [rad/s]
+    double underPistonPressure = 1e5;               ///< [Pa]
+    bool motored = false;                           ///< turned from outside, no fuel
     double inertia = 0.0; ///< of everything that turns with the shaft [kg·m²]; 0: not given
     bool operator==(const Running&) const = default;
 };

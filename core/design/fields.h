@@ -29,16 +29,21 @@ enum class FieldKind { number, integer, boolean, choice, text };
 
 /// One editable value of one design, as a file shows it.
 struct Field {
-    std::string path;  ///< JSON pointer, e.g. "/mechanism/bore_mm"
-    std::string group; ///< JSON pointer of the section it stands in, e.g. "/mechanism/roller"
-    std::string label; ///< trade words, e.g. "Bore"
-    std::string unit;  ///< as shown, e.g. "mm"; empty for a pure number
-    std::string help;  ///< one or two sentences, with symbol and, for a default, its source
+    std::string path;       ///< JSON pointer, e.g. "/mechanism/bore_mm"
+    std::string group;      ///< JSON pointer of the section it stands in, e.g. "/mechanism/roller"
+    std::string groupLabel; ///< trade words for the section, e.g. "Roller", "Segment 3"
+    std::string label;      ///< trade words, e.g. "Bore"
+    std::string unit;       ///< as shown, e.g. "mm"; empty for a pure number
+    std::string help;       ///< one or two sentences, with symbol and, for a default, its source
     FieldKind kind = FieldKind::number;
     FieldValue value;
     bool nullable = false;
-    Range range;                      ///< numbers and integers
-    std::vector<std::string> choices; ///< keys of a choice, e.g. "modified-sine"
+    Range range; ///< numbers and integers
+    /// Keys of a choice, e.g. "modified-sine". Of a number: words accepted instead of a number
+    /// ("best-torque"). An optional section or list (own exhaust track, piston, listed cylinder
+    /// angles) is a choice of two at its own path; choosing the second fills it in.
+    std::vector<std::string> choices;
+    std::vector<std::string> choiceLabels; ///< trade words for the choices, same order
 };
 
 /// All fields of this design, in file order (lists expanded; only the keys that its kinds use).
@@ -46,6 +51,9 @@ std::vector<Field> fields(const Design& design);
 
 /// A copy of the design with one value changed. Errors: unknown path, wrong type, out of range.
 Result<Design> withField(const Design& design, std::string_view path, const FieldValue& value);
+
+/// Every single value outside its range and every list with too few or too many entries.
+Problems checkRanges(const Design& design);
 
 /// The value at the path, if it is a field of this design.
 std::optional<Field> findField(const Design& design, std::string_view path);

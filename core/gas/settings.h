@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/units.h"
+
 #include <optional>
 
 namespace lobewright::gas {
@@ -10,9 +12,9 @@ enum class ScavengingModel { perfectMixing, perfectDisplacement, displacementThe
 enum class WallHeatModel { none, woschni, hohenberg };
 
 struct Burn {
-    bool bestTorque = false; ///< start searched for the highest net imep (F8)
-    double start = 0.0;      ///< cycle angle from IDC [rad]
-    double duration = 0.0;   ///< cycle angle [rad], > 0
+    bool bestTorque = false;                    ///< start searched for the highest net imep (F8)
+    double start = -12.0 * units::pi / 180.0;   ///< cycle angle from IDC [rad]
+    double duration = 50.0 * units::pi / 180.0; ///< cycle angle [rad], > 0
     double wiebeA = 6.908;
     double wiebeM = 2.0;
     bool operator==(const Burn&) const = default;
@@ -28,10 +30,10 @@ struct Supply {
     double temperature = 298.15; ///< [K]
     bool unpaid = false;         ///< supply power shown as not counted instead of deducted (A8)
     // blower with plenum (F6)
-    double displacement = 0.0; ///< per blower turn [m³]
-    double driveRatio = 1.0;   ///< blower turns per shaft turn
+    double displacement = 500e-6; ///< per blower turn [m³]
+    double driveRatio = 1.0;      ///< blower turns per shaft turn
     double volumetricEfficiency = 0.85;
-    double plenumVolume = 0.0;                    ///< [m³]
+    double plenumVolume = 3e-3;                   ///< [m³]
     std::optional<double> afterCoolerTemperature; ///< outlet [K]; absent: no cooler
     bool operator==(const Supply&) const = default;
 };

@@ -62,13 +62,13 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
 void checkEndLift(const Segment& segment, std::size_t i, double start, double end, double stroke,
                   Problems& problems) {
     if (!(end >= 0.0 && end <= stroke)) {
-        problems.push_back({place(i, "end_lift_mm"),
+        problems.push_back({place(i, "lift_mm"),
                             fmt::format("end lift is {:.9g} mm, must be within 0 … {:.9g} mm "
                                         "(the stroke)",
                                         millimetres(end), millimetres(stroke))});
         return;
     }
-    const char* key = segment.endLift ? "end_lift_mm" : "kind";
+    const char* key = segment.endLift ? "lift_mm" : "kind";
     const auto breaks = [&](const char* what, const char* rule) {
         problems.push_back(
             {place(i, key), fmt::format("{} goes from {:.9g} mm to {:.9g} mm, {}", what,

@@ -22,39 +22,22 @@ void sortWithoutRepeats(std::vector<double>& angles) {
     angles.erase(std::unique(angles.begin(), angles.end(), same), angles.end());
 }
 
-struct RowCheck {
-    Problems& problems;
-    std::string row;
-    void require(bool good, const char* key, double value, const char* unit, const char* rule) {
-        if (!good) {
-            problems.push_back({row + key, fmt::format("is {:.6g}{}, {}", value, unit, rule)});
-        }
+/// The rules that a row keeps together with the travel of its piston.
+void checkTravel(const Row& row, double lowest, double highest, const std::string& path,
+                 Problems& problems) {
+    const double edge = row.edge / units::millimetre;
+    if (row.edge <= lowest) {
+        problems.push_back(
+            {path + "/edge_mm", fmt::format("is {:.6g} mm, the piston never goes out that far: the "
+                                            "ports never open",
+                                            edge)});
     }
-};
-
-/// Rules on the row alone: edges within the stroke, corners that fit,
-/// chords that fit the bore). Comparisons are written so that a NaN fails.
-void checkRow(const Row& row, double bore, double lowest, double highest, RowCheck check) {
-    constexpr double mm = units::millimetre;
-    check.require(row.edge > 0.0 && std::isfinite(row.edge), "/edge_mm", row.edge / mm, " mm",
-                  "must be positive");
-    check.require(!(row.edge <= lowest), "/edge_mm", row.edge / mm, " mm",
-                  "the piston never goes out that far: the ports never open");
-    check.require(!(row.edge >= highest), "/edge_mm", row.edge / mm, " mm",
-                  "the piston never comes in that far: the ports never close");
-    check.require(row.height > 0.0 && std::isfinite(row.height), "/height_mm", row.height / mm,
-                  " mm", "must be positive");
-    check.require(row.width > 0.0, "/width_mm", row.width / mm, " mm", "must be positive");
-    check.require(row.width < bore, "/width_mm", row.width / mm, " mm",
-                  "must be less than the bore");
-    check.require(row.count > 0, "/count", row.count, "", "must be at least 1");
-    check.require(row.cornerRadius >= 0.0, "/corner_radius_mm", row.cornerRadius / mm, " mm",
-                  "must not be negative");
-    check.require(!(row.cornerRadius > 0.5 * std::min(row.width, row.height)), "/corner_radius_mm",
-                  row.cornerRadius / mm, " mm", "must not exceed half of the width or height");
-    check.require(row.dischargeCoefficient > 0.0 && row.dischargeCoefficient <= 1.0,
-                  "/discharge_coefficient", row.dischargeCoefficient, "",
-                  "must be positive and at most 1");
+    if (row.edge >= highest) {
+        problems.push_back(
+            {path + "/edge_mm", fmt::format("is {:.6g} mm, the piston never comes in that far: the "
+                                            "ports never close",
+                                            edge)});
+    }
 }
 
 } // namespace
@@ -64,15 +47,12 @@ double CycleEvents::overlap() const {
 }
 
 Result<PortTiming> PortTiming::make(const Rows& rows, const mechanism::OpposedPair& pair) {
-    Problems problems;
+    Problems problems = rowProblems(rows, pair.mechanism().bore);
     for (const End end : bothEnds) {
-        if (rows[end].empty()) {
-            problems.push_back({fmt::format("/{}", name(end)), "has no rows of ports, needs one"});
-        }
         const double shift = pair.shift(end);
         for (std::size_t i = 0; i < rows[end].size(); ++i) {
-            checkRow(rows[end][i], pair.mechanism().bore, -shift, pair.curve(end).stroke() - shift,
-                     {problems, fmt::format("/{}/{}", name(end), i)});
+            checkTravel(rows[end][i], -shift, pair.curve(end).stroke() - shift,
+                        fmt::format("/{}/{}", name(end), i), problems);
         }
     }
     if (!problems.empty()) {

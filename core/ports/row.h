@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/ends.h"
+#include "core/result.h"
 
 #include <vector>
 
@@ -18,5 +19,9 @@ struct Row {
 };
 
 using Rows = PerEnd<std::vector<Row>>;
+
+/// Rules that need only the rows and the bore: every end has a row, sizes are positive, corners fit
+/// the ports and chords the bore. Paths are relative to /ports.
+Problems rowProblems(const Rows& rows, double bore);
 
 } // namespace lobewright::ports

@@ -1,0 +1,67 @@
+#include "core/design/catalogue.h"
+
+#include "core/design/catalogue_units.h"
+#include "core/design/file.h"
+
+namespace lobewright::design {
+
+void describeRunning(Visitor& v, Running& running) {
+    v.number({.name = "speed_rpm",
+              .label = "Shaft speed",
+              .unit = in::rpm,
+              .range = aboveUpTo(0.0, 30000.0),
+              .help = "n: speed at which the design is computed. Default 1500 rev/min."},
+             running.speed);
+    v.number({.name = "under_piston_pressure_bar",
+              .label = "Pressure under the pistons",
+              .unit = in::bar,
+              .range = between(0.0, 20.0),
+              .help = "Pressure on the back of both pistons. Default 1 bar."},
+             running.underPistonPressure);
+    v.flag(
+        {.name = "motored", .label = "Motored", .help = "Yes: turned from outside, without fuel."},
+        running.motored);
+    v.number({.name = "inertia_kg_m2",
+              .label = "Moment of inertia",
+              .unit = in::kgm2,
+              .range = between(0.0, 1e6),
+              .help = "I of everything that turns with the shaft; 0: not given."},
+             running.inertia);
+}
+
+void describe(Visitor& v, Design& design) {
+    v.fixed({.name = "format", .label = "Format", .help = "Says what this file is."},
+            std::string("lobewright-design"));
+    v.fixed({.name = "format_version",
+             .label = "Format version",
+             .help = "Version of the format that this file follows."},
+            formatVersion);
+    v.text({.name = "title",
+            .label = "Title",
+            .range = between(0.0, 500.0),
+            .presence = Presence::optional,
+            .help = "Name of the design."},
+           design.title);
+    v.text({.name = "notes",
+            .label = "Notes",
+            .range = between(0.0, 100000.0),
+            .presence = Presence::optional,
+            .help = "What to know about the design."},
+           design.notes);
+    v.section({.name = "mechanism", .label = "Mechanism"},
+              [&] { describeMechanism(v, design.mechanism); });
+    v.section({.name = "tracks", .label = "Tracks"}, [&] { describeTracks(v, design.tracks); });
+    v.section({.name = "ports", .label = "Ports"}, [&] { describePorts(v, design.ports); });
+    constexpr Presence optional = Presence::optional;
+    v.section({.name = "gas", .label = "Gas", .presence = optional},
+              [&] { describeGas(v, design.gas); });
+    v.section({.name = "running", .label = "Running", .presence = optional},
+              [&] { describeRunning(v, design.running); });
+    v.section({.name = "friction", .label = "Friction", .presence = optional},
+              [&] { describeFriction(v, design.friction); });
+    describeContact(v, design);
+    v.section({.name = "limits", .label = "Limits", .presence = optional},
+              [&] { describeLimits(v, design.limits); });
+}
+
+} // namespace lobewright::design

@@ -1,0 +1,254 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/design/fields.h"
+
+#include <array>
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// The one description of the design file. `describe` walks a design in file order and shows every
+/// key, with its label, unit, range and help, to a visitor; reader, writer, field list,
+/// single-value edits, range checks and the schema are visitors, so that no key is written twice.
+namespace lobewright::design {
+
+/// SI = value·factor/divisor. Two numbers, because division by 1000 is exact where multiplication
+/// by 1e-3 is not.
+struct Unit {
+    std::string_view symbol;
+    double factor = 1.0;
+    double divisor = 1.0;
+};
+double toSi(const Unit& unit, double value);
+/// The shortest decimal that toSi() turns into exactly `si`; where no double does, the nearest with
+/// 15 digits.
+double fromSi(const Unit& unit, double si);
+
+/// Whether a key may be left out. `inherited`: as the section it stands in.
+enum class Presence { inherited, required, optional };
+
+/// Everything to know about one key.
+struct Key {
+    std::string_view name;
+    std::string_view label;
+    Unit unit{};
+    Range range{}; ///< numbers: values; lists: number of items
+    Presence presence = Presence::inherited;
+    std::string_view help{};
+    bool writtenWhenNull = true; ///< false: an absent value is left out instead of shown as null
+};
+
+/// A word of the file with the words of the trade for it.
+struct Word {
+    std::string_view key;
+    std::string_view label;
+};
+
+template <class E>
+struct Choice {
+    E value;
+    Word word;
+};
+
+/// How an optional section or list is absent: first word absent, second word present. In the file
+/// absent is null, or the word itself where `absentIsWord`.
+struct PresenceWords {
+    std::array<Word, 2> words;
+    bool absentIsWord = false;
+};
+
+/// When the keys of a branch are used: `key` holds one of `words`; without words: `key` is there.
+struct Condition {
+    std::string_view key;
+    std::vector<std::string_view> words;
+    std::string describe() const; ///< e.g. `"kind" is "blower"`
+};
+
+/// One value with access to where it is stored, in the unit of the file.
+struct Scalar {
+    const Key& key;
+    FieldKind kind = FieldKind::number;
+    bool nullable = false;
+    std::span<const Word> words; ///< choices; of a number: words accepted instead of it
+    FieldValue value;
+    std::function<void(const FieldValue&)> store; ///< takes an admitted value
+};
+
+/// The value in the type of its kind (3 for 3.0, …), or the rule it breaks (path empty).
+Result<FieldValue> admit(const Scalar& scalar, const FieldValue& value);
+
+/// Base of everything that walks a design.
+class Visitor {
+  public:
+    virtual ~Visitor() = default;
+
+    void number(const Key& key, double& value);
+    void number(const Key& key, std::optional<double>& value);
+    /// A number, or one word instead of it.
+    void numberOrWord(const Key& key, double& value, const Word& word, bool& isWord);
+    void numbers(const Key& key, const Key& item, std::vector<double>& values);
+    void integer(const Key& key, int& value);
+    void flag(const Key& key, bool& value);
+    void text(const Key& key, std::string& value);
+    /// A text that must be one of the words.
+    void textChoice(const Key& key, std::span<const Word> words, std::string& value);
+    /// A key whose value never differs.
+    void fixed(const Key& key, const FieldValue& value) { mark(key, value); }
+
+    template <class E>
+    void choice(const Key& key, std::span<const Choice<E>> choices, E& value);
+    template <class Body>
+    void section(const Key& key, Body body);
+    template <class T, class Fresh, class Body>
+    void optional(const Key& key, const PresenceWords& words, std::optional<T>& value, Fresh fresh,
+                  Body body);
+    template <class Item, class Body>
+    void list(const Key& key, std::string_view itemLabel, std::vector<Item>& items, Body body);
+    /// Keys that are used only under a condition. The body also runs where a visitor wants to see
+    /// unused keys.
+    template <class Body>
+    void branch(const Condition& condition, bool applies, Body body);
+    /// Exactly one of the keys is there; returns which.
+    virtual std::size_t oneOf(std::span<const std::string_view> keys, std::size_t now) {
+        (void)keys;
+        return now;
+    }
+
+  protected:
+    virtual void scalar(const Scalar& scalar) = 0;
+    virtual void mark(const Key& key, const FieldValue& value) = 0;
+    /// Sections: false skips the body.
+    virtual bool enter(const Key& key) = 0;
+    virtual void leave() {}
+    /// Lists: the number of items to walk, nothing to leave the list as it is.
+    virtual std::optional<std::size_t> enterList(const Key& key, std::size_t size) = 0;
+    virtual void leaveList() {}
+    virtual void enterItem(std::size_t index) { (void)index; }
+    virtual void leaveItem() {}
+    /// True for a visitor that fills lists and optional sections itself: it gets new ones.
+    virtual bool startsEmpty() const { return false; }
+    /// Whether an optional section or list is there.
+    virtual bool isPresent(const Key& key, const PresenceWords& words, bool now) = 0;
+    virtual bool enterBranch(const Condition& condition, bool applies) {
+        (void)condition;
+        return applies;
+    }
+    virtual void leaveBranch() {}
+
+    bool isRequired(const Key& key) const;
+    const std::string& path() const { return places_.back().path; }
+    std::string pathOf(std::string_view name) const { return path() + "/" + std::string(name); }
+    const std::string& label() const { return places_.back().label; }
+
+  private:
+    struct Place {
+        std::string path;
+        std::string label;
+        bool required = true;
+    };
+    void push(std::string_view name, std::string_view label, bool required);
+    void pop() { places_.pop_back(); }
+    std::vector<Place> places_{Place{}};
+};
+
+/// Shows every key of the design to the visitor, in file order.
+void describe(Visitor& visitor, Design& design);
+void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
+void describeTracks(Visitor& visitor, Tracks& tracks);
+void describePorts(Visitor& visitor, ports::Rows& rows);
+void describeGas(Visitor& visitor, gas::Settings& gas);
+void describeRunning(Visitor& visitor, Running& running);
+void describeFriction(Visitor& visitor, loads::Friction& friction);
+void describeContact(Visitor& visitor, Design& design);
+void describeLimits(Visitor& visitor, Limits& limits);
+
+inline constexpr Range between(double min, double max) {
+    return {min, max, false, false};
+}
+inline constexpr Range aboveUpTo(double min, double max) {
+    return {min, max, true, false};
+}
+
+template <class E>
+void Visitor::choice(const Key& key, std::span<const Choice<E>> choices, E& value) {
+    std::vector<Word> words;
+    std::string now;
+    for (const auto& choice : choices) {
+        words.push_back(choice.word);
+        if (choice.value == value) {
+            now = choice.word.key;
+        }
+    }
+    const auto store = [&](const FieldValue& word) {
+        for (const auto& choice : choices) {
+            if (choice.word.key == std::get<std::string>(word)) {
+                value = choice.value;
+            }
+        }
+    };
+    scalar({key, FieldKind::choice, false, words, now, store});
+}
+
+template <class Body>
+void Visitor::section(const Key& key, Body body) {
+    if (!enter(key)) {
+        return;
+    }
+    push(key.name, key.label, isRequired(key));
+    body();
+    leave();
+    pop();
+}
+
+template <class T, class Fresh, class Body>
+void Visitor::optional(const Key& key, const PresenceWords& words, std::optional<T>& value,
+                       Fresh fresh, Body body) {
+    if (!isPresent(key, words, value.has_value())) {
+        value.reset();
+        return;
+    }
+    if (startsEmpty()) {
+        value.emplace();
+    } else if (!value) {
+        value = fresh();
+    }
+    body(*value);
+}
+
+template <class Item, class Body>
+void Visitor::list(const Key& key, std::string_view itemLabel, std::vector<Item>& items,
+                   Body body) {
+    const auto size = enterList(key, items.size());
+    if (!size) {
+        return;
+    }
+    if (startsEmpty()) {
+        items.clear();
+    }
+    items.resize(*size);
+    push(key.name, key.label, true);
+    for (std::size_t i = 0; i < *size; ++i) {
+        enterItem(i);
+        push(std::to_string(i), std::string(itemLabel) + " " + std::to_string(i + 1), true);
+        body(items[i]);
+        leaveItem();
+        pop();
+    }
+    leaveList();
+    pop();
+}
+
+template <class Body>
+void Visitor::branch(const Condition& condition, bool applies, Body body) {
+    if (enterBranch(condition, applies)) {
+        body();
+        leaveBranch();
+    }
+}
+
+} // namespace lobewright::design

@@ -1,0 +1,245 @@
+#include "core/design/catalogue_units.h"
+
+namespace lobewright::design {
+
+namespace {
+
+void describeRing(Visitor& v, loads::PistonRing& ring) {
+    v.number({.name = "height_mm",
+              .label = "Ring height",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 50.0),
+              .help = "h: axial height of the running face."},
+             ring.height);
+    v.number({.name = "tension_pressure_MPa",
+              .label = "Tension pressure",
+              .unit = in::MPa,
+              .range = between(0.0, 10.0),
+              .help = "q: pressure of the ring on the liner from its own tension."},
+             ring.tensionPressure);
+    v.number({.name = "gas_factor",
+              .label = "Gas factor",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "c: share of the gas pressure that stands behind the ring."},
+             ring.gasFactor);
+}
+
+void describeRingFriction(Visitor& v, loads::Friction& friction) {
+    v.list({.name = "rings",
+            .label = "Piston rings",
+            .range = between(0.0, 12.0),
+            .help = "The ring pack of one piston, from the crown on. Default: two compression "
+                    "rings and an oil ring (form after Stanley et al., SAE 1999-01-0974)."},
+           "Ring", friction.rings, [&](loads::PistonRing& ring) { describeRing(v, ring); });
+    v.number({.name = "ring_boundary_coefficient",
+              .label = "Ring boundary friction",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "f_b: friction coefficient where metals touch. Default 0.12."},
+             friction.ringBoundary);
+    v.number({.name = "ring_hydrodynamic_coefficient",
+              .label = "Ring film friction",
+              .unit = in::pure,
+              .range = between(0.0, 1000.0),
+              .help = "f_h: factor of the square root of the duty number in the film regime. "
+                      "Default 2.5."},
+             friction.ringHydrodynamic);
+    v.number({.name = "ring_critical_duty",
+              .label = "Critical duty number",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 1.0),
+              .help = "D_c: duty number above which the film carries the ring. Default 1e-4."},
+             friction.ringCriticalDuty);
+    v.number({.name = "liner_viscosity_Pa_s",
+              .label = "Oil viscosity at the liner",
+              .unit = in::pascalSecond,
+              .range = aboveUpTo(0.0, 10.0),
+              .help = "η at liner temperature. Default 0.008 Pa·s."},
+             friction.linerViscosity);
+}
+
+void describeGuideFriction(Visitor& v, loads::Friction& friction) {
+    v.number({.name = "guide_coefficient",
+              .label = "Guide friction",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "μ_guide between piston and bore under side force. Default 0.08."},
+             friction.guide);
+    v.number({.name = "guide_overhang_mm",
+              .label = "Guide overhang",
+              .unit = in::mm,
+              .range = between(0.0, 2000.0),
+              .help = "From the end of the guide to the roller axis; empty: the roller radius."},
+             friction.guideOverhang);
+    v.number({.name = "guide_length_mm",
+              .label = "Guide length",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 2000.0),
+              .help = "Length over which the piston is guided; empty: the bore."},
+             friction.guideLength);
+}
+
+void describeRollerFriction(Visitor& v, loads::Friction& friction) {
+    v.number({.name = "rolling_coefficient",
+              .label = "Rolling resistance",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "c_r of the roller on the track. Default 0.001."},
+             friction.rolling);
+    v.number({.name = "roller_bearing_coefficient",
+              .label = "Roller bearing friction",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "μ_b at the mean bearing diameter. Default 0.0025 (bearing catalogues)."},
+             friction.rollerBearing);
+    v.number({.name = "slip_coefficient",
+              .label = "Slip friction",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "μ_s: friction of the slip across the roller's width. Default 0.05."},
+             friction.slip);
+    v.number({.name = "shaft_bearing_coefficient",
+              .label = "Shaft bearing friction",
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = "μ of the main bearings at the pitch radius taken as diameter. Default "
+                      "0.0018."},
+             friction.shaftBearing);
+    v.number({.name = "auxiliary_power_kW",
+              .label = "Auxiliary power",
+              .unit = in::kW,
+              .range = between(0.0, 10000.0),
+              .help = "Pumps and whatever else the shaft drives. Default 0."},
+             friction.auxiliaryPower);
+}
+
+void describeBody(Visitor& v, contact::Elastic& elastic, double& roughness) {
+    v.number({.name = "elastic_modulus_GPa",
+              .label = "Elastic modulus",
+              .unit = in::GPa,
+              .range = aboveUpTo(0.0, 2000.0),
+              .help = "E. Default 206 GPa, steel."},
+             elastic.modulus);
+    v.number({.name = "poisson_ratio",
+              .label = "Poisson's ratio",
+              .unit = in::pure,
+              .range = between(0.0, 0.5),
+              .help = "ν. Default 0.30, steel."},
+             elastic.poissonRatio);
+    v.number({.name = "roughness_um",
+              .label = "Surface roughness",
+              .unit = in::um,
+              .range = aboveUpTo(0.0, 100.0),
+              .help = "Rq, root mean square. Default 0.2 µm for the track, 0.1 µm for the roller."},
+             roughness);
+}
+
+void describeMaterials(Visitor& v, contact::Materials& materials) {
+    v.text({.name = "track_material",
+            .label = "Track material",
+            .range = between(0.0, 100.0),
+            .help = "Name in the table of track materials. Default: case-carburised steel of "
+                    "quality MQ (ISO 6336-5)."},
+           materials.track);
+    v.number({.name = "allowable_stress_MPa",
+              .label = "Allowable contact stress",
+              .unit = in::MPa,
+              .range = aboveUpTo(0.0, 10000.0),
+              .help = "σ_allow of the track; empty: from the table of track materials."},
+             materials.allowableStress);
+    v.section({.name = "track", .label = "Track surface"},
+              [&] { describeBody(v, materials.trackElastic, materials.trackRoughness); });
+    v.section({.name = "roller", .label = "Roller surface"},
+              [&] { describeBody(v, materials.rollerElastic, materials.rollerRoughness); });
+}
+
+void describeLimit(Visitor& v, const Key& key, Limit& limit) {
+    v.section(key, [&] {
+        Key warning = key;
+        warning.name = "warning";
+        warning.label = "Warning";
+        Key error = key;
+        error.name = "error";
+        error.label = "Error";
+        v.number(warning, limit.warning);
+        v.number(error, limit.error);
+    });
+}
+
+} // namespace
+
+void describeFriction(Visitor& v, loads::Friction& friction) {
+    describeRingFriction(v, friction);
+    describeGuideFriction(v, friction);
+    describeRollerFriction(v, friction);
+}
+
+void describeContact(Visitor& v, Design& design) {
+    v.section({.name = "materials", .label = "Materials", .presence = Presence::optional},
+              [&] { describeMaterials(v, design.materials); });
+    v.section({.name = "lubricant", .label = "Lubricant", .presence = Presence::optional}, [&] {
+        v.number({.name = "viscosity_Pa_s",
+                  .label = "Oil viscosity at the track",
+                  .unit = in::pascalSecond,
+                  .range = aboveUpTo(0.0, 10.0),
+                  .help = "η₀ at track temperature. Default 0.010 Pa·s."},
+                 design.lubricant.viscosity);
+        v.number({.name = "pressure_coefficient_per_GPa",
+                  .label = "Pressure-viscosity coefficient",
+                  .unit = in::perGPa,
+                  .range = aboveUpTo(0.0, 100.0),
+                  .help = "α_p. Default 20 1/GPa, mineral oil."},
+                 design.lubricant.pressureCoefficient);
+    });
+    v.section({.name = "roller_bearing", .label = "Roller bearing", .presence = Presence::optional},
+              [&] {
+                  v.number({.name = "dynamic_rating_kN",
+                            .label = "Dynamic rating",
+                            .unit = in::kN,
+                            .range = aboveUpTo(0.0, 100000.0),
+                            .help = "C as a track roller (outer ring loaded, ISO 281); empty: no "
+                                    "life is computed."},
+                           design.rollerBearing.dynamicRating);
+                  v.number({.name = "static_rating_kN",
+                            .label = "Static rating",
+                            .unit = in::kN,
+                            .range = aboveUpTo(0.0, 100000.0),
+                            .help = "C₀ as a track roller (ISO 76); empty: no static safety is "
+                                    "computed."},
+                           design.rollerBearing.staticRating);
+              });
+}
+
+void describeLimits(Visitor& v, Limits& limits) {
+    const auto limit = [&v](std::string_view name, std::string_view label, const Unit& unit,
+                            double largest, std::string_view help, Limit& value) {
+        describeLimit(v,
+                      {.name = name,
+                       .label = label,
+                       .unit = unit,
+                       .range = between(0.0, largest),
+                       .help = help},
+                      value);
+    };
+    limit("pressure_angle_deg", "Pressure angle", in::degrees, 90.0,
+          "Above this. Default 35° and 45° (own estimate).", limits.pressureAngle);
+    limit("mean_piston_speed_m_per_s", "Mean piston speed", in::metrePerSecond, 200.0,
+          "Above this. Default 16 and 22 m/s (own estimate).", limits.meanPistonSpeed);
+    limit("peak_pressure_bar", "Peak pressure", in::bar, 2000.0,
+          "Above this. Default 120 and 180 bar (own estimate).", limits.peakPressure);
+    limit("film_ratio", "Oil film ratio", in::pure, 100.0,
+          "Below this. Default 1 and 0.5 (own estimate).", limits.filmRatio);
+    limit("contact_safety", "Contact safety", in::pure, 100.0,
+          "Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).",
+          limits.contactSafety);
+    limit("roller_life_h", "Roller life", in::hours, 1e9,
+          "Below this. Default 1000 and 100 hours (own estimate).", limits.rollerLife);
+    limit("guide_bracket", "Jam margin", in::pure, 1.0,
+          "Below this: cos α less the guide's friction share. Default 0.3 and 0 (own estimate).",
+          limits.guideBracket);
+    limit("knock_integral", "Knock integral", in::pure, 100.0,
+          "From this on. Default 0.8 and 1 (Livengood and Wu 1955).", limits.knockIntegral);
+}
+
+} // namespace lobewright::design

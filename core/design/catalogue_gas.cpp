@@ -1,0 +1,246 @@
+#include "core/design/catalogue_units.h"
+
+namespace lobewright::design {
+
+namespace {
+
+using gas::Fuel;
+using gas::ScavengingModel;
+using gas::SupplyKind;
+using gas::WallHeatModel;
+
+constexpr Choice<Fuel> fuels[] = {
+    {Fuel::petrol, {"petrol", "Petrol (surrogate)"}},
+    {Fuel::methane, {"methane", "Methane"}},
+    {Fuel::hydrogen, {"hydrogen", "Hydrogen"}},
+    {Fuel::diesel, {"diesel", "Diesel (surrogate)"}},
+    {Fuel::ethanol, {"ethanol", "Ethanol"}},
+};
+constexpr Choice<SupplyKind> supplyKinds[] = {
+    {SupplyKind::reservoir, {"reservoir", "Constant pressure"}},
+    {SupplyKind::blower, {"blower", "Blower with plenum"}},
+};
+constexpr Choice<ScavengingModel> scavengingModels[] = {
+    {ScavengingModel::perfectMixing, {"perfect-mixing", "Perfect mixing"}},
+    {ScavengingModel::perfectDisplacement, {"perfect-displacement", "Perfect displacement"}},
+    {ScavengingModel::displacementThenMixing,
+     {"displacement-then-mixing", "Displacement, then mixing"}},
+};
+constexpr Choice<WallHeatModel> wallHeatModels[] = {
+    {WallHeatModel::none, {"none", "None"}},
+    {WallHeatModel::woschni, {"woschni", "Woschni"}},
+    {WallHeatModel::hohenberg, {"hohenberg", "Hohenberg"}},
+};
+
+constexpr Range pressures = {0.05, 20.0, false, false};
+constexpr Range temperatures = {150.0, 1500.0, false, false};
+
+void describeBurn(Visitor& v, gas::Burn& burn) {
+    v.numberOrWord({.name = "start_deg",
+                    .label = "Start of burn",
+                    .unit = in::cycleDegrees,
+                    .range = between(-180.0, 180.0),
+                    .help = "Cycle degrees from the inner dead centre of the pair; \"best-torque\" "
+                            "searches −60 to +20 for the highest net work."},
+                   burn.start, {"best-torque", "Best torque"}, burn.bestTorque);
+    v.number({.name = "duration_deg",
+              .label = "Burn duration",
+              .unit = in::cycleDegrees,
+              .range = aboveUpTo(0.0, 180.0),
+              .help = "Cycle degrees from the start to the end of the Wiebe function. Default 50 "
+                      "(own estimate)."},
+             burn.duration);
+    v.number({.name = "wiebe_a",
+              .label = "Wiebe efficiency factor",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 50.0),
+              .help = "a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %."},
+             burn.wiebeA);
+    v.number({.name = "wiebe_m",
+              .label = "Wiebe form factor",
+              .unit = in::pure,
+              .range = between(0.0, 20.0),
+              .help = "m: larger values burn later in the duration; 2 is common practice."},
+             burn.wiebeM);
+}
+
+void describeReservoir(Visitor& v, gas::Supply& supply) {
+    v.number({.name = "pressure_bar",
+              .label = "Supply pressure",
+              .unit = in::bar,
+              .range = pressures,
+              .help = "Constant pressure ahead of the inlet ports. Default: ambient, 1 bar."},
+             supply.pressure);
+    v.number({.name = "temperature_K",
+              .label = "Supply temperature",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Temperature ahead of the inlet ports. Default 298.15 K."},
+             supply.temperature);
+    v.flag({.name = "unpaid",
+            .label = "Supply power not counted",
+            .help = "Yes: the power to compress the supply is shown beside every brake figure "
+                    "instead of being deducted."},
+           supply.unpaid);
+}
+
+void describeBlower(Visitor& v, gas::Supply& supply) {
+    v.number({.name = "displacement_cm3_per_turn",
+              .label = "Blower displacement",
+              .unit = in::cm3,
+              .range = aboveUpTo(0.0, 1e6),
+              .help = "Volume swept in one turn of the blower. Default 500 cm³ (own estimate)."},
+             supply.displacement);
+    v.number({.name = "drive_ratio",
+              .label = "Blower drive ratio",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 100.0),
+              .help = "Turns of the blower for one turn of the shaft."},
+             supply.driveRatio);
+    v.number({.name = "volumetric_efficiency",
+              .label = "Volumetric efficiency",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 1.0),
+              .help = "η_v of the blower, held constant. Default 0.85 (own estimate)."},
+             supply.volumetricEfficiency);
+    v.number({.name = "plenum_cm3",
+              .label = "Plenum volume",
+              .unit = in::cm3,
+              .range = aboveUpTo(0.0, 1e6),
+              .help = "Volume between blower and inlet ports. Default 3000 cm³ (own estimate)."},
+             supply.plenumVolume);
+    v.number({.name = "after_cooler_outlet_K",
+              .label = "After-cooler outlet",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Temperature behind the after-cooler; empty without one."},
+             supply.afterCoolerTemperature);
+}
+
+void describeSupply(Visitor& v, gas::Supply& supply) {
+    v.choice<SupplyKind>(
+        {.name = "kind", .label = "Air supply", .help = "Where the fresh air comes from."},
+        supplyKinds, supply.kind);
+    v.branch({"kind", {"reservoir"}}, supply.kind == SupplyKind::reservoir,
+             [&] { describeReservoir(v, supply); });
+    v.branch({"kind", {"blower"}}, supply.kind == SupplyKind::blower,
+             [&] { describeBlower(v, supply); });
+    v.number({.name = "isentropic_efficiency",
+              .label = "Isentropic efficiency",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 1.0),
+              .help = "η_is of whatever compresses the supply. Default 0.65 (own estimate)."},
+             supply.isentropicEfficiency);
+    v.number({.name = "ambient_pressure_bar",
+              .label = "Ambient pressure",
+              .unit = in::bar,
+              .range = pressures,
+              .help = "Reference for delivery ratio and supply power. Default 1 bar (ISO 15550)."},
+             supply.ambientPressure);
+    v.number({.name = "ambient_temperature_K",
+              .label = "Ambient temperature",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Reference for delivery ratio and supply power. Default 298.15 K "
+                      "(ISO 15550)."},
+             supply.ambientTemperature);
+}
+
+void describeScavenging(Visitor& v, gas::Scavenging& scavenging) {
+    v.choice<ScavengingModel>({.name = "model",
+                               .label = "Scavenging model",
+                               .help = "How fresh gas and residual gas leave (after Benson and "
+                                       "Brandham 1969)."},
+                              scavengingModels, scavenging.model);
+    const bool divided = scavenging.model == ScavengingModel::displacementThenMixing;
+    v.branch({"model", {"displacement-then-mixing"}}, divided, [&] {
+        v.number({.name = "displaced_fraction",
+                  .label = "Displaced fraction",
+                  .unit = in::pure,
+                  .range = between(0.0, 1.0),
+                  .help = "d: share of the residual gas that leaves unmixed. Default 0.5 (own "
+                          "estimate)."},
+                 scavenging.displacedFraction);
+    });
+    v.number({.name = "short_circuit_fraction",
+              .label = "Short-circuit fraction",
+              .unit = in::pure,
+              .range = {0.0, 1.0, false, true},
+              .help = "σ: share of the inflow that leaves at once through the exhaust ports."},
+             scavenging.shortCircuitFraction);
+}
+
+void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
+    v.choice<WallHeatModel>({.name = "model",
+                             .label = "Wall heat model",
+                             .help = "Woschni, SAE 670931; Hohenberg, SAE 790825; or an adiabatic "
+                                     "chamber."},
+                            wallHeatModels, wall.model);
+    v.number({.name = "crown_K",
+              .label = "Crown temperature",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Surface temperature of both crowns. Default 480 K (own estimate)."},
+             wall.crownTemperature);
+    v.number({.name = "exhaust_crown_K",
+              .label = "Exhaust crown temperature",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Surface temperature of the exhaust crown; empty: as the other."},
+             wall.exhaustCrownTemperature);
+    v.number({.name = "liner_K",
+              .label = "Liner temperature",
+              .unit = in::kelvin,
+              .range = temperatures,
+              .help = "Surface temperature of the exposed liner. Default 420 K (own estimate)."},
+             wall.linerTemperature);
+    v.number({.name = "multiplier",
+              .label = "Wall heat multiplier",
+              .unit = in::pure,
+              .range = between(0.0, 10.0),
+              .help = "Scales the heat transfer coefficient."},
+             wall.multiplier);
+}
+
+} // namespace
+
+void describeGas(Visitor& v, gas::Settings& gas) {
+    v.choice<Fuel>({.name = "fuel",
+                    .label = "Fuel",
+                    .help = "Composition and heating value after Heywood, table D.4."},
+                   fuels, gas.fuel);
+    v.number({.name = "lambda",
+              .label = "Air ratio",
+              .unit = in::pure,
+              .range = between(0.5, 20.0),
+              .help = "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
+                      "model holds from 0.9 up."},
+             gas.lambda);
+    v.number({.name = "combustion_efficiency",
+              .label = "Combustion efficiency",
+              .unit = in::pure,
+              .range = aboveUpTo(0.0, 1.0),
+              .help = "η_c: share of the heating value released by the fuel that burns. Default "
+                      "0.97 (own estimate)."},
+             gas.combustionEfficiency);
+    v.number({.name = "octane_number",
+              .label = "Octane number",
+              .unit = in::pure,
+              .range = between(40.0, 150.0),
+              .help = "For the knock figure of petrol; empty: as the fuel table says (95)."},
+             gas.octaneNumber);
+    v.section({.name = "burn", .label = "Burn"}, [&] { describeBurn(v, gas.burn); });
+    v.section({.name = "supply", .label = "Air supply"}, [&] { describeSupply(v, gas.supply); });
+    v.number({.name = "exhaust_pressure_bar",
+              .label = "Exhaust pressure",
+              .unit = in::bar,
+              .range = pressures,
+              .help = "Constant pressure behind the exhaust ports. Default 1 bar."},
+             gas.exhaustPressure);
+    v.section({.name = "scavenging", .label = "Scavenging"},
+              [&] { describeScavenging(v, gas.scavenging); });
+    v.section({.name = "wall_heat", .label = "Wall heat"},
+              [&] { describeWallHeat(v, gas.wallHeat); });
+}
+
+} // namespace lobewright::design

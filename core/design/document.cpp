@@ -1,0 +1,188 @@
+#include "core/design/document.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+namespace lobewright::design {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr std::size_t deepest = 32;
+
+/// Builds the tree from the parser's events and knows the path of the event at hand.
+class TreeBuilder : public json::json_sax_t {
+  public:
+    TreeBuilder(std::string_view text, Document& document) : text_(text), document_(document) {}
+
+    bool null() override { return put(nullptr) != nullptr; }
+    bool boolean(bool value) override { return put(value) != nullptr; }
+    bool number_integer(number_integer_t value) override { return put(value) != nullptr; }
+    bool number_unsigned(number_unsigned_t value) override { return put(value) != nullptr; }
+    bool number_float(number_float_t value, const string_t&) override {
+        return put(value) != nullptr;
+    }
+    bool string(string_t& value) override { return put(std::move(value)) != nullptr; }
+    bool binary(binary_t&) override { return false; }
+
+    bool start_object(std::size_t) override { return open(json::object()); }
+    bool start_array(std::size_t) override { return open(json::array()); }
+    bool end_object() override { return close(); }
+    bool end_array() override { return close(); }
+
+    bool key(string_t& name) override {
+        Level& level = levels_.back();
+        level.key = name;
+        level.expectsValue = true;
+        if (level.node->contains(name)) {
+            document_.problems.push_back(
+                {path(),
+                 fmt::format("\"{}\" is given twice; it must be given once", excerpt(name))});
+        }
+        return true;
+    }
+
+    bool parse_error(std::size_t position, const std::string&,
+                     const nlohmann::detail::exception& error) override {
+        document_.problems.push_back({path(), reason(position, error)});
+        return false;
+    }
+
+  private:
+    struct Level {
+        json* node = nullptr;
+        std::string key;
+        bool expectsValue = false;
+    };
+
+    /// Of the value that comes next; of the container where no value is due.
+    std::string path() const {
+        std::string text;
+        for (const Level& level : levels_) {
+            if (level.node->is_array()) {
+                const bool isInnermost = &level == &levels_.back();
+                text = pointer(text, std::to_string(level.node->size() - (isInnermost ? 0 : 1)));
+            } else if (level.expectsValue) {
+                text = pointer(text, level.key);
+            }
+        }
+        return text;
+    }
+
+    json* put(json value) {
+        if (levels_.empty()) {
+            document_.root = std::move(value);
+            return &document_.root;
+        }
+        Level& level = levels_.back();
+        if (level.node->is_array()) {
+            level.node->push_back(std::move(value));
+            return &level.node->back();
+        }
+        json& slot = (*level.node)[level.key];
+        slot = std::move(value);
+        // A container stays the value at this key until it closes.
+        level.expectsValue = slot.is_structured();
+        return &slot;
+    }
+
+    bool open(json container) {
+        if (levels_.size() >= deepest) {
+            document_.problems.push_back(
+                {path(), fmt::format("the nesting is deeper than {} levels; no design needs that",
+                                     deepest)});
+            return false;
+        }
+        json* node = put(std::move(container));
+        levels_.push_back({node, {}, false});
+        return true;
+    }
+
+    bool close() {
+        levels_.pop_back();
+        if (!levels_.empty()) {
+            levels_.back().expectsValue = false;
+        }
+        return true;
+    }
+
+    std::string reason(std::size_t position, const nlohmann::detail::exception& error) const {
+        if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos) {
+            return "the file is empty; it must hold a design";
+        }
+        const std::size_t last = std::min(position == 0 ? 0 : position - 1, text_.size());
+        const std::string_view before = text_.substr(0, last);
+        const auto line = std::count(before.begin(), before.end(), '\n') + 1;
+        const std::size_t lineStart = before.rfind('\n') + 1; // npos + 1 = 0
+        const std::string where = fmt::format("line {}, column {}: ", line, last - lineStart + 1);
+        constexpr int outOfRange = 406;
+        if (error.id == outOfRange) {
+            return where + "the number is too large; numbers must be finite";
+        }
+        return where + syntaxReason(last);
+    }
+
+    std::string syntaxReason(std::size_t last) const {
+        if (last >= text_.size()) {
+            return "the text ends before the design is complete";
+        }
+        const std::size_t separator = text_.find_last_of(" \t\r\n,:[{", last);
+        const std::size_t start = separator == std::string_view::npos || separator == last
+                                      ? (separator == last ? last : 0)
+                                      : separator + 1;
+        std::string_view token = text_.substr(start);
+        token = token.substr(0, std::min(token.find_first_of(" \t\r\n,]}"), std::size_t{40}));
+        std::string lower(token);
+        std::ranges::transform(lower, lower.begin(),
+                               [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+        const auto bare = lower.substr(std::min(lower.find_first_not_of("+-"), lower.size()));
+        if (bare.starts_with("nan") || bare.starts_with("inf")) {
+            return fmt::format("{} is not a number of JSON; numbers must be finite",
+                               excerpt(token));
+        }
+        return fmt::format("not valid JSON near \"{}\"", excerpt(token));
+    }
+
+    std::string_view text_;
+    Document& document_;
+    std::vector<Level> levels_;
+};
+
+} // namespace
+
+Document parseDocument(std::string_view text) {
+    Document document;
+    TreeBuilder builder(text, document);
+    json::sax_parse(text, &builder);
+    return document;
+}
+
+std::string pointer(const std::string& parent, std::string_view part) {
+    std::string text = parent + "/";
+    for (const char c : part) {
+        if (c == '~') {
+            text += "~0";
+        } else if (c == '/') {
+            text += "~1";
+        } else {
+            text += c;
+        }
+    }
+    return text;
+}
+
+std::string excerpt(std::string_view text) {
+    constexpr std::size_t longest = 60;
+    std::string shown;
+    for (const char c : text.substr(0, longest)) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool isPlain = byte >= 0x20U && byte < 0x7FU;
+        shown += isPlain ? c : (byte < 0x20U || byte == 0x7FU ? ' ' : '?');
+    }
+    return text.size() > longest ? shown + "..." : shown;
+}
+
+} // namespace lobewright::design

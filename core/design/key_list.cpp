@@ -1,0 +1,72 @@
+#include "core/design/key_list.h"
+
+#include "core/design/catalogue.h"
+
+#include <algorithm>
+
+namespace lobewright::design {
+
+namespace {
+
+/// Walks every branch and one entry of every list.
+class KeyCollector final : public Visitor {
+  public:
+    std::vector<std::string> paths;
+
+  protected:
+    void scalar(const Scalar& scalar) override { add(scalar.key.name); }
+    void mark(const Key& key, const FieldValue&) override { add(key.name); }
+    bool enter(const Key& key) override {
+        add(key.name);
+        return true;
+    }
+    std::optional<std::size_t> enterList(const Key& key, std::size_t) override {
+        add(key.name);
+        return 1;
+    }
+    bool isPresent(const Key&, const PresenceWords&, bool) override { return true; }
+    bool enterBranch(const Condition&, bool) override { return true; }
+
+  private:
+    void add(std::string_view name) {
+        std::string text = pathOf(name);
+        for (std::size_t at = text.find("/0"); at != std::string::npos; at = text.find("/0", at)) {
+            text[at + 1] = '*';
+        }
+        paths.push_back(std::move(text));
+    }
+};
+
+std::vector<std::string> collectPaths() {
+    KeyCollector collector;
+    Design design;
+    describe(collector, design);
+    return std::move(collector.paths);
+}
+
+} // namespace
+
+const std::vector<std::string>& keyPaths() {
+    static const std::vector<std::string> paths = collectPaths();
+    return paths;
+}
+
+std::string sectionOf(std::string_view name) {
+    std::string home;
+    for (const std::string& path : keyPaths()) {
+        const std::size_t slash = path.rfind('/');
+        if (std::string_view(path).substr(slash + 1) != name) {
+            continue;
+        }
+        if (!home.empty()) {
+            return {};
+        }
+        home = slash == 0 ? "the top level" : path.substr(0, slash);
+        if (home.ends_with("/*")) {
+            home.resize(home.size() - 2);
+        }
+    }
+    return home;
+}
+
+} // namespace lobewright::design

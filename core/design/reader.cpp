@@ -1,0 +1,266 @@
+#include "core/design/reader.h"
+
+#include "core/design/document.h"
+#include "core/design/key_list.h"
+#include "core/design/nearest.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+
+namespace lobewright::design {
+
+namespace {
+
+using nlohmann::json;
+
+/// A list of a million wrong keys helps nobody.
+constexpr std::size_t mostProblems = 500;
+
+const char* typeName(const json& value) {
+    return value.is_object() ? "a group of keys" : value.is_array() ? "a list" : "a single value";
+}
+
+/// The value as a field has it; nothing for lists and objects.
+std::optional<FieldValue> fieldValue(const json& value) {
+    if (value.is_null()) {
+        return std::monostate{};
+    }
+    if (value.is_boolean()) {
+        return value.get<bool>();
+    }
+    if (value.is_string()) {
+        return value.get<std::string>();
+    }
+    if (value.is_number()) {
+        return value.get<double>();
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Reader::Reader(const json& root) {
+    levels_.push_back({&root, {}});
+}
+
+Problems Reader::finish() {
+    reportUnknownKeys();
+    return std::move(problems_);
+}
+
+const json* Reader::find(std::string_view name) const {
+    const json& node = *levels_.back().node;
+    if (node.is_array()) {
+        return &node.at(std::stoul(std::string(name)));
+    }
+    const auto found = node.find(std::string(name));
+    return found == node.end() ? nullptr : &*found;
+}
+
+const json* Reader::child(std::string_view name) {
+    levels_.back().known.emplace_back(name);
+    return find(name);
+}
+
+void Reader::report(const std::string& path, std::string message) {
+    if (problems_.size() < mostProblems) {
+        problems_.push_back({path, std::move(message)});
+    } else if (problems_.size() == mostProblems) {
+        problems_.push_back({"", "there are more problems than are listed here"});
+    }
+}
+
+bool Reader::reportUnused(const Key& key, const json* value) {
+    if (unused_ == nullptr) {
+        return false;
+    }
+    // Of several shapes, oneOf() has reported the surplus ones already.
+    if (value != nullptr && unused_->key != key.name) {
+        report(pathOf(key.name), fmt::format("{} is used only where {}; leave it out", key.label,
+                                             unused_->describe()));
+    }
+    return true;
+}
+
+void Reader::reportMissing(const Key& key) {
+    if (isRequired(key) && !levels_.back().isStandIn) {
+        report(pathOf(key.name),
+               fmt::format("{} is missing; \"{}\" must be given", key.label, key.name));
+    }
+}
+
+void Reader::scalar(const Scalar& scalar) {
+    const json* given = child(scalar.key.name);
+    if (reportUnused(scalar.key, given)) {
+        return;
+    }
+    if (given == nullptr) {
+        reportMissing(scalar.key);
+        return;
+    }
+    const std::string place = pathOf(scalar.key.name);
+    const auto value = fieldValue(*given);
+    if (!value) {
+        report(place, fmt::format("{} is {}; it must be a single value", scalar.key.label,
+                                  typeName(*given)));
+        return;
+    }
+    const auto admitted = admit(scalar, *value);
+    if (admitted) {
+        scalar.store(*admitted);
+    } else {
+        report(place, admitted.problems().front().message);
+    }
+}
+
+void Reader::mark(const Key& key, const FieldValue& value) {
+    const json* given = child(key.name);
+    if (given == nullptr) {
+        reportMissing(key);
+        return;
+    }
+    if (const auto* text = std::get_if<std::string>(&value)) {
+        if (*given != *text) {
+            report(pathOf(key.name), fmt::format("{} is {}; it must be \"{}\"", key.label,
+                                                 excerpt(given->dump()), *text));
+        }
+        return;
+    }
+    const int version = std::get<int>(value);
+    const bool isVersion = given->is_number_integer() && *given >= 1;
+    if (!isVersion) {
+        report(pathOf(key.name), fmt::format("{} is {}; it must be a whole number from 1 to {}",
+                                             key.label, excerpt(given->dump()), version));
+    } else if (*given > version) {
+        report(pathOf(key.name),
+               fmt::format("{} is {}, written by a newer program; this one reads up to {}",
+                           key.label, excerpt(given->dump()), version));
+    }
+}
+
+bool Reader::enter(const Key& key) {
+    const json* given = child(key.name);
+    if (reportUnused(key, given)) {
+        return false;
+    }
+    if (given == nullptr) {
+        reportMissing(key);
+        return false;
+    }
+    if (!given->is_object()) {
+        report(pathOf(key.name),
+               fmt::format("{} is {}; it must be a group of keys", key.label, typeName(*given)));
+        return false;
+    }
+    levels_.push_back({given, {}});
+    return true;
+}
+
+void Reader::leave() {
+    reportUnknownKeys();
+    levels_.pop_back();
+}
+
+std::optional<std::size_t> Reader::enterList(const Key& key, std::size_t) {
+    const json* given = child(key.name);
+    if (reportUnused(key, given)) {
+        return std::nullopt;
+    }
+    if (given == nullptr) {
+        reportMissing(key);
+        return std::nullopt;
+    }
+    if (!given->is_array()) {
+        report(pathOf(key.name),
+               fmt::format("{} is {}; it must be a list", key.label, typeName(*given)));
+        return std::nullopt;
+    }
+    const std::size_t size = given->size();
+    if (!key.range.contains(static_cast<double>(size))) {
+        report(pathOf(key.name), fmt::format("{} has {} entries; the number must be {}", key.label,
+                                             size, key.range.describe()));
+        if (static_cast<double>(size) > key.range.max) {
+            return std::nullopt;
+        }
+    }
+    levels_.push_back({given, {}});
+    return size;
+}
+
+void Reader::enterItem(std::size_t index) {
+    static const json nothing = json::object();
+    const json& item = levels_.back().node->at(index);
+    if (!item.is_object()) {
+        report(pathOf(std::to_string(index)),
+               fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
+    }
+    levels_.push_back({item.is_object() ? &item : &nothing, {}, !item.is_object()});
+}
+
+bool Reader::isPresent(const Key& key, const PresenceWords& words, bool) {
+    const json* given = find(key.name);
+    const bool isWrongWord = given != nullptr && words.absentIsWord && given->is_string() &&
+                             *given != words.words[0].key;
+    const bool isAbsent =
+        given == nullptr || (words.absentIsWord ? given->is_string() : given->is_null());
+    if (!isAbsent) {
+        return true; // enter() or enterList() goes on
+    }
+    levels_.back().known.emplace_back(key.name);
+    if (given == nullptr) {
+        reportMissing(key);
+    } else if (isWrongWord) {
+        report(pathOf(key.name),
+               fmt::format("{} is \"{}\"; it must be \"{}\" or a group of keys", key.label,
+                           excerpt(given->get<std::string>()), words.words[0].key));
+    }
+    return false;
+}
+
+bool Reader::enterBranch(const Condition& condition, bool applies) {
+    unused_ = applies ? nullptr : &condition;
+    return true;
+}
+
+std::size_t Reader::oneOf(std::span<const std::string_view> keys, std::size_t now) {
+    std::optional<std::size_t> found;
+    int count = 0;
+    std::string listed;
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        listed += fmt::format("{}\"{}\"", i == 0 ? "" : ", ", keys[i]);
+        if (levels_.back().node->contains(keys[i])) {
+            found = found.value_or(i);
+            ++count;
+        }
+    }
+    if (count != 1) {
+        report(path(), fmt::format("{} has {} of {}; it must have exactly one", label(),
+                                   count == 0 ? "none" : "more than one", listed));
+    }
+    return found.value_or(now);
+}
+
+void Reader::reportUnknownKeys() {
+    const Level& level = levels_.back();
+    for (const auto& entry : level.node->items()) {
+        const auto isKnown = std::ranges::find(level.known, entry.key()) != level.known.end();
+        if (isKnown) {
+            continue;
+        }
+        const std::string name = excerpt(entry.key());
+        const std::string home = sectionOf(entry.key());
+        std::string advice;
+        if (!home.empty()) {
+            advice = fmt::format("it belongs in {}", home);
+        } else {
+            advice =
+                fmt::format("the nearest known key is \"{}\"", nearest(entry.key(), level.known));
+        }
+        report(pointer(path(), entry.key()),
+               fmt::format("\"{}\" is not a key here; {}", name, advice));
+    }
+}
+
+} // namespace lobewright::design

@@ -1,0 +1,230 @@
+#include "core/design/validation.h"
+
+#include "core/design/fields.h"
+#include "core/design/file.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/motion/lift_curve.h"
+#include "core/ports/events.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::design {
+
+namespace {
+
+using units::degree;
+using units::millimetre;
+
+class Rules {
+  public:
+    Rules(const Design& design, const Problems& known) : design_(design), known_(known) {}
+
+    Problems run() {
+        if (isSound("/mechanism")) {
+            checkCylinders();
+            checkPiston();
+            checkRoller();
+        }
+        const auto lifts = checkTracks();
+        const bool hasMechanism = isSound("/mechanism");
+        const bool hasPorts = isSound("/ports");
+        if (hasMechanism && hasPorts) {
+            add("/ports", ports::rowProblems(design_.ports, design_.mechanism.bore));
+            checkWebs();
+        }
+        if (lifts && hasMechanism) {
+            const auto pair = mechanism::OpposedPair::make(design_.mechanism, *lifts);
+            if (!pair) {
+                add("", pair.problems());
+            } else if (hasPorts && isSound("/ports")) {
+                checkTiming(*pair);
+            }
+        }
+        if (isSound("/limits")) {
+            checkLimits();
+        }
+        return std::move(found_);
+    }
+
+  private:
+    static bool concerns(const Problem& problem, std::string_view section) {
+        const std::string& path = problem.path;
+        const bool isInside = path.starts_with(section) &&
+                              (path.size() == section.size() || path[section.size()] == '/');
+        const bool isAbove =
+            !path.empty() && section.starts_with(path) && section[path.size()] == '/';
+        return isInside || isAbove;
+    }
+    bool isSound(std::string_view section) const {
+        const auto here = [section](const Problem& problem) { return concerns(problem, section); };
+        return std::ranges::none_of(known_, here) && std::ranges::none_of(found_, here);
+    }
+    void add(const std::string& prefix, const Problems& problems) {
+        for (const Problem& problem : problems) {
+            found_.push_back({prefix + problem.path, problem.message});
+        }
+    }
+    void require(bool isKept, const std::string& path, const std::string& message) {
+        if (!isKept) {
+            found_.push_back({path, message});
+        }
+    }
+
+    void checkCylinders() {
+        const mechanism::Mechanism& m = design_.mechanism;
+        if (m.cylinderAngles) {
+            const auto count = static_cast<int>(m.cylinderAngles->size());
+            require(count == m.cylinders, "/mechanism/cylinder_angles_deg",
+                    fmt::format("{} angles are listed; there must be one for each of the {} "
+                                "cylinders",
+                                count, m.cylinders));
+            if (count != m.cylinders) {
+                return;
+            }
+        }
+        require(2.0 * m.pitchRadius > m.bore, "/mechanism/pitch_radius_mm",
+                fmt::format("the pitch radius is {:.6g} mm; it must exceed half the bore, {:.6g} "
+                            "mm, or the cylinders enclose the shaft",
+                            m.pitchRadius / millimetre, 0.5 * m.bore / millimetre));
+        checkNeighbours(mechanism::cylinderAngles(m));
+    }
+
+    void checkNeighbours(std::vector<double> angles) {
+        const mechanism::Mechanism& m = design_.mechanism;
+        for (double& angle : angles) {
+            angle -= units::turn * std::floor(angle / units::turn);
+        }
+        std::ranges::sort(angles);
+        double least = units::turn;
+        for (std::size_t k = 1; k < angles.size(); ++k) {
+            least = std::min(least, angles[k] - angles[k - 1]);
+        }
+        if (angles.size() > 1) {
+            least = std::min(least, angles.front() + units::turn - angles.back());
+            const double distance = 2.0 * m.pitchRadius * std::sin(0.5 * least);
+            require(distance > m.bore,
+                    m.cylinderAngles ? "/mechanism/cylinder_angles_deg" : "/mechanism/cylinders",
+                    fmt::format("neighbouring cylinder axes stand {:.6g} mm apart; it must be more "
+                                "than the bore, {:.6g} mm",
+                                distance / millimetre, m.bore / millimetre));
+        }
+    }
+
+    void checkPiston() {
+        if (!design_.mechanism.piston) {
+            return;
+        }
+        const mechanism::PistonGeometry& piston = *design_.mechanism.piston;
+        double previous = -1.0;
+        for (std::size_t i = 0; i < piston.ringDistances.size(); ++i) {
+            const double distance = piston.ringDistances[i];
+            const std::string path = fmt::format("/mechanism/piston/ring_distances_mm/{}", i);
+            require(distance < piston.length, path,
+                    fmt::format("the ring stands {:.6g} mm from the crown; it must be less than "
+                                "the piston length, {:.6g} mm",
+                                distance / millimetre, piston.length / millimetre));
+            require(distance > previous, path,
+                    fmt::format("the ring stands {:.6g} mm from the crown; it must stand further "
+                                "than the ring before it",
+                                distance / millimetre));
+            previous = distance;
+        }
+    }
+
+    void checkRoller() {
+        const mechanism::Mechanism& m = design_.mechanism;
+        require(m.roller.width < 2.0 * m.pitchRadius, "/mechanism/roller/width_mm",
+                fmt::format("the roller is {:.6g} mm wide; it must be less than twice the pitch "
+                            "radius, {:.6g} mm",
+                            m.roller.width / millimetre, 2.0 * m.pitchRadius / millimetre));
+        require(2.0 * m.roller.edgeRelief < m.roller.width, "/mechanism/roller/edge_relief_mm",
+                fmt::format("the edge relief is {:.6g} mm; both together must be less than the "
+                            "roller width, {:.6g} mm",
+                            m.roller.edgeRelief / millimetre, m.roller.width / millimetre));
+    }
+
+    std::optional<PerEnd<motion::LiftCurve>> checkTracks() {
+        if (!isSound("/tracks/inlet")) {
+            return std::nullopt;
+        }
+        const auto inlet = motion::LiftCurve::make(design_.tracks.inlet);
+        if (!inlet) {
+            add("/tracks/inlet", inlet.problems());
+        }
+        if (!design_.tracks.exhaust) {
+            const bool isUsable = inlet && isSound("/tracks");
+            return isUsable ? std::optional(PerEnd<motion::LiftCurve>{*inlet, *inlet})
+                            : std::nullopt;
+        }
+        if (!isSound("/tracks/exhaust")) {
+            return std::nullopt;
+        }
+        const auto exhaust = motion::LiftCurve::make(*design_.tracks.exhaust);
+        if (!exhaust) {
+            add("/tracks/exhaust", exhaust.problems());
+        }
+        const bool isUsable = inlet && exhaust && isSound("/tracks");
+        return isUsable ? std::optional(PerEnd<motion::LiftCurve>{*inlet, *exhaust}) : std::nullopt;
+    }
+
+    void checkWebs() {
+        for (const ports::Web& web : ports::webs(design_.ports, design_.mechanism.bore)) {
+            require(web.chord > 0.0, fmt::format("/ports/{}/{}/count", name(web.end), web.row),
+                    fmt::format("the web between neighbouring ports is {:.4g} mm; it must be "
+                                "positive: the ports do not fit around the bore",
+                                web.chord / millimetre));
+        }
+    }
+
+    void checkTiming(const mechanism::OpposedPair& pair) {
+        const auto timing = ports::PortTiming::make(design_.ports, pair);
+        if (!timing) {
+            add("/ports", timing.problems());
+        }
+    }
+
+    void checkLimits() {
+        const Limits& limits = design_.limits;
+        const auto order = [this](const char* key, const Limit& limit, bool highIsBad,
+                                  double unit) {
+            const double warning = limit.warning / unit;
+            const double error = limit.error / unit;
+            require(highIsBad ? warning <= error : warning >= error,
+                    fmt::format("/limits/{}/warning", key),
+                    fmt::format("the warning stands at {:.6g}, beyond the error at {:.6g}; it must "
+                                "come first",
+                                warning, error));
+        };
+        order("pressure_angle_deg", limits.pressureAngle, true, degree);
+        order("mean_piston_speed_m_per_s", limits.meanPistonSpeed, true, 1.0);
+        order("peak_pressure_bar", limits.peakPressure, true, units::bar);
+        order("film_ratio", limits.filmRatio, false, 1.0);
+        order("contact_safety", limits.contactSafety, false, 1.0);
+        order("roller_life_h", limits.rollerLife, false, 3600.0);
+        order("guide_bracket", limits.guideBracket, false, 1.0);
+        order("knock_integral", limits.knockIntegral, true, 1.0);
+    }
+
+    const Design& design_;
+    const Problems& known_;
+    Problems found_;
+};
+
+} // namespace
+
+Problems brokenRules(const Design& design, const Problems& known) {
+    return Rules(design, known).run();
+}
+
+Problems validate(const Design& design) {
+    Problems problems = checkRanges(design);
+    const Problems broken = brokenRules(design, problems);
+    problems.insert(problems.end(), broken.begin(), broken.end());
+    return problems;
+}
+
+} // namespace lobewright::design

@@ -1,0 +1,271 @@
+#include "core/design/catalogue.h"
+
+#include <fmt/format.h>
+
+#include <charconv>
+#include <limits>
+
+namespace lobewright::design {
+
+double toSi(const Unit& unit, double value) {
+    return value * unit.factor / unit.divisor;
+}
+
+double fromSi(const Unit& unit, double si) {
+    const double guess = si * unit.divisor / unit.factor;
+    // 15 digits always survive decimal → double → decimal; 17 tell every double from its
+    // neighbours.
+    const auto rounded = [guess](int digits) {
+        const std::string text = fmt::format("{:.{}e}", guess, digits - 1);
+        double value = guess;
+        std::from_chars(text.data(), text.data() + text.size(), value);
+        return value;
+    };
+    constexpr double infinity = std::numeric_limits<double>::infinity();
+    for (const double candidate :
+         {rounded(15), rounded(16), rounded(17), guess, std::nextafter(guess, infinity),
+          std::nextafter(guess, -infinity)}) {
+        if (toSi(unit, candidate) == si) {
+            return candidate;
+        }
+    }
+    return rounded(15);
+}
+
+std::string Range::describe() const {
+    return fmt::format("{} {} and {} {}", minExcluded ? ">" : "≥", min, maxExcluded ? "<" : "≤",
+                       max);
+}
+
+bool Range::contains(double value) const {
+    return (minExcluded ? value > min : value >= min) && (maxExcluded ? value < max : value <= max);
+}
+
+std::string Condition::describe() const {
+    if (words.empty()) {
+        return fmt::format("\"{}\" is given", key);
+    }
+    std::string text = fmt::format("\"{}\" is \"{}\"", key, words.front());
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        text += fmt::format(" or \"{}\"", words[i]);
+    }
+    return text;
+}
+
+namespace {
+
+std::string quoted(std::string_view text) {
+    constexpr std::size_t longest = 60;
+    if (text.size() <= longest) {
+        return fmt::format("\"{}\"", text);
+    }
+    std::size_t cut = longest;
+    while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0U) == 0x80U) {
+        --cut; // never inside a character
+    }
+    return fmt::format("\"{}…\"", text.substr(0, cut));
+}
+
+std::string show(const FieldValue& value) {
+    struct {
+        std::string operator()(double number) const { return fmt::format("{}", number); }
+        std::string operator()(int number) const { return fmt::format("{}", number); }
+        std::string operator()(bool flag) const { return flag ? "true" : "false"; }
+        std::string operator()(const std::string& text) const { return quoted(text); }
+        std::string operator()(std::monostate) const { return "null"; }
+    } const text;
+    return std::visit(text, value);
+}
+
+std::string listed(std::span<const Word> words) {
+    std::string text;
+    for (const Word& word : words) {
+        text += fmt::format("{}\"{}\"", text.empty() ? "" : ", ", word.key);
+    }
+    return text;
+}
+
+std::string expectation(const Scalar& scalar) {
+    std::string text;
+    switch (scalar.kind) {
+    case FieldKind::number:
+        text = "a number";
+        break;
+    case FieldKind::integer:
+        text = "a whole number";
+        break;
+    case FieldKind::boolean:
+        text = "true or false";
+        break;
+    case FieldKind::choice:
+        text = fmt::format("one of {}", listed(scalar.words));
+        break;
+    case FieldKind::text:
+        text = "a text";
+        break;
+    }
+    if (scalar.kind == FieldKind::number && !scalar.words.empty()) {
+        text += " or " + listed(scalar.words);
+    }
+    return text + (scalar.nullable ? " or null" : "");
+}
+
+Problem broken(const Scalar& scalar, const FieldValue& value) {
+    return {"", fmt::format("{} is {}; it must be {}", scalar.key.label, show(value),
+                            expectation(scalar))};
+}
+
+bool isWord(std::span<const Word> words, std::string_view text) {
+    for (const Word& word : words) {
+        if (word.key == text) {
+            return true;
+        }
+    }
+    return false;
+}
+
+Result<FieldValue> admitNumber(const Scalar& scalar, double value) {
+    const Key& key = scalar.key;
+    if (!std::isfinite(value) || !key.range.contains(value)) {
+        const std::string unit =
+            fmt::format("{}{}", key.unit.symbol.empty() ? "" : " ", key.unit.symbol);
+        return Problem{"", fmt::format("{} is {}{}; it must be {}{}", key.label, value, unit,
+                                       key.range.describe(), unit)};
+    }
+    return FieldValue{value};
+}
+
+Result<FieldValue> admitInteger(const Scalar& scalar, const FieldValue& value) {
+    const double number =
+        std::holds_alternative<int>(value) ? std::get<int>(value) : std::get<double>(value);
+    if (std::trunc(number) != number) {
+        return broken(scalar, value);
+    }
+    auto admitted = admitNumber(scalar, number);
+    return admitted ? Result<FieldValue>(FieldValue{static_cast<int>(number)}) : admitted;
+}
+
+Result<FieldValue> admitText(const Scalar& scalar, const std::string& text) {
+    if (scalar.kind != FieldKind::text && !isWord(scalar.words, text)) {
+        return broken(scalar, text);
+    }
+    const double length = static_cast<double>(text.size());
+    if (scalar.kind == FieldKind::text && length > scalar.key.range.max) {
+        return Problem{"", fmt::format("{} has {} bytes; it must have at most {}", scalar.key.label,
+                                       text.size(), scalar.key.range.max)};
+    }
+    return FieldValue{text};
+}
+
+} // namespace
+
+Result<FieldValue> admit(const Scalar& scalar, const FieldValue& value) {
+    const bool isNumber =
+        std::holds_alternative<double>(value) || std::holds_alternative<int>(value);
+    if (std::holds_alternative<std::monostate>(value)) {
+        return scalar.nullable ? Result<FieldValue>(value) : broken(scalar, value);
+    }
+    if (scalar.kind == FieldKind::integer && isNumber) {
+        return admitInteger(scalar, value);
+    }
+    if (scalar.kind == FieldKind::number && isNumber) {
+        return admitNumber(scalar, std::holds_alternative<int>(value) ? std::get<int>(value)
+                                                                      : std::get<double>(value));
+    }
+    if (scalar.kind == FieldKind::boolean && std::holds_alternative<bool>(value)) {
+        return value;
+    }
+    const bool takesText = scalar.kind == FieldKind::text || !scalar.words.empty();
+    if (takesText && std::holds_alternative<std::string>(value)) {
+        return admitText(scalar, std::get<std::string>(value));
+    }
+    return broken(scalar, value);
+}
+
+void Visitor::push(std::string_view name, std::string_view label, bool required) {
+    Place place{pathOf(name), std::string(label), required};
+    places_.push_back(std::move(place));
+}
+
+bool Visitor::isRequired(const Key& key) const {
+    return key.presence == Presence::inherited ? places_.back().required
+                                               : key.presence == Presence::required;
+}
+
+void Visitor::number(const Key& key, double& value) {
+    scalar(
+        {key, FieldKind::number, false, {}, fromSi(key.unit, value), [&](const FieldValue& given) {
+             value = toSi(key.unit, std::get<double>(given));
+         }});
+}
+
+void Visitor::number(const Key& key, std::optional<double>& value) {
+    FieldValue now = std::monostate{};
+    if (value) {
+        now = fromSi(key.unit, *value);
+    }
+    scalar({key, FieldKind::number, true, {}, now, [&](const FieldValue& given) {
+                value.reset();
+                if (const double* number = std::get_if<double>(&given)) {
+                    value = toSi(key.unit, *number);
+                }
+            }});
+}
+
+void Visitor::numberOrWord(const Key& key, double& value, const Word& word, bool& isWord) {
+    FieldValue now = fromSi(key.unit, value);
+    if (isWord) {
+        now = std::string(word.key);
+    }
+    scalar({key, FieldKind::number, false, std::span(&word, 1), now, [&](const FieldValue& given) {
+                const double* number = std::get_if<double>(&given);
+                isWord = number == nullptr;
+                if (number) {
+                    value = toSi(key.unit, *number);
+                }
+            }});
+}
+
+void Visitor::numbers(const Key& key, const Key& item, std::vector<double>& values) {
+    const auto size = enterList(key, values.size());
+    if (!size) {
+        return;
+    }
+    values.resize(*size);
+    push(key.name, key.label, true);
+    for (std::size_t i = 0; i < *size; ++i) {
+        const std::string name = std::to_string(i);
+        const std::string itemLabel = fmt::format("{} {}", item.label, i + 1);
+        Key numbered = item;
+        numbered.name = name;
+        numbered.label = itemLabel;
+        number(numbered, values[i]);
+    }
+    leaveList();
+    pop();
+}
+
+void Visitor::integer(const Key& key, int& value) {
+    scalar({key, FieldKind::integer, false, {}, value, [&](const FieldValue& given) {
+                value = std::get<int>(given);
+            }});
+}
+
+void Visitor::flag(const Key& key, bool& value) {
+    scalar({key, FieldKind::boolean, false, {}, value, [&](const FieldValue& given) {
+                value = std::get<bool>(given);
+            }});
+}
+
+void Visitor::text(const Key& key, std::string& value) {
+    scalar({key, FieldKind::text, false, {}, value, [&](const FieldValue& given) {
+                value = std::get<std::string>(given);
+            }});
+}
+
+void Visitor::textChoice(const Key& key, std::span<const Word> words, std::string& value) {
+    scalar({key, FieldKind::choice, false, words, value,
+            [&](const FieldValue& given) { value = std::get<std::string>(given); }});
+}
+
+} // namespace lobewright::design

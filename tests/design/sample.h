@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/design/file.h"
+
+#include <nlohmann/json.hpp>
+
+#include <fstream>
+#include <sstream>
+#include <string>
+
+namespace lobewright::design::testing {
+
+inline std::string sampleText(const std::string& name = "biogas-pump-set") {
+    std::ifstream stream(std::string(LOBEWRIGHT_SOURCE_DIR) + "/samples/" + name +
+                         ".lobewright.json");
+    std::stringstream text;
+    text << stream.rdbuf();
+    return text.str();
+}
+
+inline nlohmann::json sampleTree(const std::string& name = "biogas-pump-set") {
+    return nlohmann::json::parse(sampleText(name));
+}
+
+inline Design sample(const std::string& name = "biogas-pump-set") {
+    return *readDesign(sampleText(name));
+}
+
+/// Every problem on a line of its own, for failure messages.
+inline std::string listed(const Problems& problems) {
+    std::string text;
+    for (const Problem& problem : problems) {
+        text += problem.path + ": " + problem.message + "\n";
+    }
+    return text;
+}
+
+} // namespace lobewright::design::testing
