@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 
+#include <algorithm>
 #include <cassert>
 #include <chrono>
 #include <cmath>
@@ -45,6 +46,21 @@ void TurnCursor::setRate(double turnsPerSecond) {
         return;
     rate_ = turnsPerSecond;
     Q_EMIT rateChanged(rate_);
+}
+
+void TurnCursor::show(double from, double to) {
+    constexpr double least = 0.5 * units::degree;
+    from = std::clamp(from, 0.0, units::turn - least);
+    to = std::clamp(to, from + least, units::turn);
+    if (from == shownFrom_ && to == shownTo_)
+        return;
+    shownFrom_ = from;
+    shownTo_ = to;
+    Q_EMIT shownChanged();
+}
+
+void TurnCursor::showWholeTurn() {
+    show(0.0, units::turn);
 }
 
 void TurnCursor::advance() {

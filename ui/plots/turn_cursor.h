@@ -20,6 +20,10 @@ class TurnCursor : public QObject {
     /// Speed on screen [shaft turns per second], > 0.
     double rate() const { return rate_; }
 
+    /// Part of the turn that the plots show [rad], 0 ≤ from < to ≤ 2π.
+    double shownFrom() const { return shownFrom_; }
+    double shownTo() const { return shownTo_; }
+
   public Q_SLOTS:
     /// Any finite angle [rad]; reduced to one turn. Playing goes on from there.
     void setAngle(double theta);
@@ -27,17 +31,22 @@ class TurnCursor : public QObject {
     void togglePlaying() { setPlaying(!isPlaying()); }
     /// > 0 [shaft turns per second]
     void setRate(double turnsPerSecond);
+    /// Clipped to one turn and to no less than half a degree.
+    void show(double from, double to);
+    void showWholeTurn();
 
   Q_SIGNALS:
     void angleChanged(double theta);
     void playingChanged(bool playing);
     void rateChanged(double turnsPerSecond);
+    void shownChanged();
 
   private:
     void advance();
 
     double angle_ = 0.0;
     double rate_ = 0.2;
+    double shownFrom_ = 0.0, shownTo_ = 6.283185307179586;
     QTimer frames_;
     QElapsedTimer sinceFrame_;
 };

@@ -1,0 +1,147 @@
+#include "ui/plots/plot_export.h"
+
+#include <QClipboard>
+#include <QFileDialog>
+#include <QGuiApplication>
+#include <QMessageBox>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QSaveFile>
+#include <QSettings>
+#include <QSvgGenerator>
+#include <QWidget>
+#include <qcustomplot.h>
+
+namespace lobewright::ui {
+
+namespace {
+
+void paintPlot(QCustomPlot& plot, QPainter& painter) {
+    QCPPainter inner;
+    QPicture picture;
+    inner.begin(&picture);
+    inner.setMode(QCPPainter::pmVectorized);
+    inner.setMode(QCPPainter::pmNoCaching);
+    plot.toPainter(&inner, plot.width(), plot.height());
+    inner.end();
+    painter.drawPicture(0, 0, picture);
+}
+
+/// Paints the view, and plots in it as lines and text, not as their screen buffer.
+void paintView(QWidget& view, QPainter& painter) {
+    if (auto* plot = qobject_cast<QCustomPlot*>(&view)) {
+        paintPlot(*plot, painter);
+        return;
+    }
+    painter.fillRect(view.rect(), view.palette().window());
+    const auto plots = view.findChildren<QCustomPlot*>();
+    if (plots.isEmpty()) {
+        view.render(&painter, {}, {}, QWidget::DrawWindowBackground | QWidget::DrawChildren);
+        return;
+    }
+    for (QWidget* child : view.findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (!child->isVisible())
+            continue;
+        painter.save();
+        painter.translate(child->pos());
+        if (auto* plot = qobject_cast<QCustomPlot*>(child)) {
+            paintPlot(*plot, painter);
+        } else {
+            child->render(&painter, {}, {}, QWidget::DrawWindowBackground | QWidget::DrawChildren);
+        }
+        painter.restore();
+    }
+}
+
+QImage image(QWidget& view, double scale) {
+    QImage picture(view.size() * scale, QImage::Format_ARGB32_Premultiplied);
+    picture.setDotsPerMeterX(qRound(96 / 0.0254 * scale));
+    picture.setDotsPerMeterY(qRound(96 / 0.0254 * scale));
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.scale(scale, scale);
+    paintView(view, painter);
+    return picture;
+}
+
+template <class Device>
+void paintPage(QWidget& view, Device& device) {
+    QPainter painter(&device);
+    const QSizeF page(device.width(), device.height());
+    const double scale = std::min(page.width() / view.width(), page.height() / view.height());
+    painter.scale(scale, scale);
+    paintView(view, painter);
+}
+
+bool writeSvg(QWidget& view, const QString& title, QIODevice& file) {
+    QSvgGenerator generator;
+    generator.setOutputDevice(&file);
+    generator.setSize(view.size());
+    generator.setViewBox(view.rect());
+    generator.setTitle(title);
+    QPainter painter(&generator);
+    paintView(view, painter);
+    return painter.end();
+}
+
+bool writePdf(QWidget& view, const QString& title, QIODevice& file) {
+    QPdfWriter writer(&file);
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Lobewright"));
+    // One page of the size of the view at 96 dots an inch.
+    writer.setPageSize(QPageSize(QSizeF(view.size()) * 72.0 / 96.0, QPageSize::Point));
+    writer.setPageMargins(QMarginsF());
+    paintPage(view, writer);
+    return true;
+}
+
+} // namespace
+
+void copyPicture(QWidget& view) {
+    QGuiApplication::clipboard()->setImage(image(view, 2.0));
+}
+
+bool writePicture(QWidget& view, const QString& title, const QString& name) {
+    QSaveFile file(name);
+    if (!file.open(QIODevice::WriteOnly))
+        return false;
+    bool written = false;
+    if (name.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive))
+        written = writeSvg(view, title, file);
+    else if (name.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive))
+        written = writePdf(view, title, file);
+    else
+        written = image(view, 2.0).save(&file, "PNG");
+    return written && file.commit();
+}
+
+void savePicture(QWidget& view, const QString& title) {
+    QSettings settings;
+    const QString folder = settings.value(QStringLiteral("pictures/folder")).toString();
+    QString name = QFileDialog::getSaveFileName(
+        view.window(), QObject::tr("Save picture"), folder + QLatin1Char('/') + title + ".png",
+        QObject::tr("Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)"));
+    if (name.isEmpty())
+        return;
+    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
+    if (QFileInfo(name).suffix().isEmpty())
+        name += QLatin1String(".png");
+    if (!writePicture(view, title, name))
+        QMessageBox::warning(view.window(), QObject::tr("Picture not saved"),
+                             QObject::tr("%1 could not be written.").arg(name));
+}
+
+void printPicture(QWidget& view, const QString& title) {
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setDocName(title);
+    printer.setPageOrientation(QPageLayout::Landscape);
+    QPrintDialog dialog(&printer, view.window());
+    if (dialog.exec() == QDialog::Accepted)
+        paintPage(view, printer);
+}
+
+} // namespace lobewright::ui

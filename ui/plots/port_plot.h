@@ -1,0 +1,36 @@
+#pragma once
+
+#include "ui/plots/turn_plot.h"
+
+namespace lobewright::ui {
+
+/// Open port areas over the turn. Blowdown, overlap and after-charge are shaded and labelled with
+/// shaft degrees, cycle degrees and milliseconds.
+class PortPlot : public TurnPlot {
+    Q_OBJECT
+
+  public:
+    explicit PortPlot(TurnCursor& cursor, QWidget* parent = nullptr);
+
+  protected:
+    void refill() override;
+    QCPRange contentRange(bool onRight) const override;
+
+  private:
+    void paintShading(QCPPainter& painter) const;
+    void paintLabels(QCPPainter& painter) const;
+    /// The area between zero and the curve `of`, cut to the span [px].
+    QPolygonF areaUnder(size_t of, const Span& span) const;
+    /// The same under the lower of both curves.
+    QPolygonF areaUnderBoth(const Span& span) const;
+    QPolygonF area(const Span& span, const std::function<double(Eigen::Index)>& height) const;
+
+    PerEnd<size_t> area_;
+    PortSpans spans_;
+};
+
+/// "12.5° shaft, 25° cycle, 1.16 ms" of an interval of the shaft angle [rad] at ω [rad/s];
+/// without the time when ω is 0.
+QString spanText(double shaftAngle, int cyclesPerTurn, double omega);
+
+} // namespace lobewright::ui

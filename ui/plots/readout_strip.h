@@ -1,0 +1,52 @@
+#pragma once
+
+#include <QColor>
+#include <QPen>
+#include <QString>
+#include <QWidget>
+
+#include <vector>
+
+namespace lobewright::ui {
+
+/// Names of the curves of a plot with their values at the cursor: legend and readout in one.
+/// Flows into as many lines as the width asks for.
+class ReadoutStrip : public QWidget {
+    Q_OBJECT
+
+  public:
+    struct Item {
+        QPen pen;      ///< as the curve is drawn
+        QString label; ///< "Lift, inlet side"
+        QString value; ///< "12.3"; empty where there is none
+        QString unit;
+        QString help; ///< tooltip
+    };
+
+    explicit ReadoutStrip(QWidget* parent = nullptr);
+
+    void setItems(std::vector<Item> items);
+    /// Only the value text changes: no new layout unless it grew.
+    void setValue(size_t index, const QString& value);
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
+
+  private:
+    struct Place {
+        size_t item;
+        QRect box;
+    };
+    std::vector<Place> flow(int width) const;
+    int itemWidth(const Item& item) const;
+    int lineHeight() const;
+    std::vector<Item> items_;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,124 @@
+#include "ui/plots/stress_plot.h"
+
+#include "core/units.h"
+
+#include <QMenu>
+
+namespace lobewright::ui {
+
+StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Contact stress"), parent) {
+    canvas().setLeftLabel(tr("nominal stress, MPa"));
+    const QString help =
+        tr("Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over "
+           "the width: nominal, for comparing designs, never to release one.");
+    stress_.inlet = addCurve({tr("Inlet track"), tr("MPa"), help, Tone::inlet});
+    stress_.exhaust = addCurve({tr("Exhaust track"), tr("MPa"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        CurveLook look{end == End::inlet ? tr("Force, inlet") : tr("Force, exhaust"),
+                       tr("N"),
+                       tr("Contact force N between roller and track."),
+                       end == End::inlet ? Tone::inlet : Tone::exhaust,
+                       Qt::DashLine,
+                       1.2};
+        look.onRight = true;
+        force_[end] = addCurve(look);
+        setCurveVisible(force_[end], false);
+    }
+    canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLiftOff(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLimit(painter); });
+}
+
+void StressPlot::refill() {
+    for (const End end : bothEnds) {
+        setFromChannel(stress_[end], std::string("contact_pressure_") + name(end) + "_MPa");
+        setFromChannel(force_[end], std::string("contact_force_") + name(end) + "_N");
+        liftOff_[end].clear();
+        const Curve& force = curves()[force_[end]];
+        // On a closed track a pull is carried by the outer flank: nothing leaves it.
+        if (solution() && !solution()->design.mechanism.closedTrack)
+            liftOff_[end] = stretchesWithout(force.theta, force.values);
+    }
+    finishRefill();
+}
+
+QCPRange StressPlot::contentRange(bool onRight) const {
+    QCPRange range = TurnPlot::contentRange(onRight);
+    range.expand(QCPRange(0.0, range.upper));
+    return range;
+}
+
+std::optional<double> StressPlot::allowable() const {
+    if (!solution())
+        return std::nullopt;
+    const auto* figure = solution()->figure("allowable_contact_stress_MPa");
+    return figure ? figure->value : std::nullopt;
+}
+
+void StressPlot::paintLiftOff(QCPPainter& painter) const {
+    const QRectF box = canvas().inside();
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
+    double freeFrom = box.left();
+    for (const End end : bothEnds) {
+        for (const Span& span : liftOff_[end]) {
+            QRectF area = box;
+            area.setLeft(canvas().xOf(span.from));
+            area.setRight(std::max(canvas().xOf(span.to), area.left() + 2.0));
+            painter.fillRect(area, tones().tint(tones().warning, 0.18));
+            painter.fillRect(area, QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern));
+            const QString text =
+                end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
+            const double left = std::clamp(area.left(), freeFrom, box.right());
+            painter.setPen(tones().warning);
+            painter.drawText(QPointF(left + 2.0, box.bottom() - metrics.descent() -
+                                                     (end == End::inlet ? metrics.height() : 1.0)),
+                             text);
+        }
+    }
+}
+
+void StressPlot::paintLimit(QCPPainter& painter) const {
+    const auto limit = allowable();
+    if (!limit)
+        return;
+    const QRectF box = canvas().inside();
+    const double y = canvas().yAxis->coordToPixel(*limit);
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QString text = tr("allowable %1 MPa").arg(valueText(*limit, *limit));
+    painter.setPen(QPen(tones().warning, 1, Qt::DashDotLine));
+    const QFontMetricsF metrics(painter.font());
+    if (y > box.top()) {
+        painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+        painter.drawText(QPointF(box.right() - metrics.horizontalAdvance(text) - 4, y - 3), text);
+    }
+}
+
+void StressPlot::setForcesShown(bool shown) {
+    forcesShown_ = shown;
+    for (const End end : bothEnds)
+        setCurveVisible(force_[end], shown);
+    canvas().setRightLabel(shown ? tr("contact force, N") : QString());
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void StressPlot::addOptions(QMenu& menu) {
+    QAction* action = menu.addAction(tr("Contact &forces"));
+    action->setCheckable(true);
+    action->setChecked(forcesShown_);
+    connect(action, &QAction::toggled, this, &StressPlot::setForcesShown);
+    menu.addSeparator();
+    TurnPlot::addOptions(menu);
+}
+
+QString StressPlot::state() const {
+    return forcesShown_ ? QStringLiteral("forces") : QString();
+}
+
+void StressPlot::restoreState(const QString& state) {
+    setForcesShown(state == QLatin1String("forces"));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "ui/plots/turn_plot.h"
+
+namespace lobewright::ui {
+
+/// Nominal contact stress of both tracks over the turn, with the allowable stress and the places
+/// where a roller leaves its track.
+class StressPlot : public TurnPlot {
+    Q_OBJECT
+
+  public:
+    explicit StressPlot(TurnCursor& cursor, QWidget* parent = nullptr);
+
+    void addOptions(QMenu& menu) override;
+    QString state() const override;
+    void restoreState(const QString& state) override;
+
+  protected:
+    void refill() override;
+    QCPRange contentRange(bool onRight) const override;
+
+  private:
+    void setForcesShown(bool shown);
+    void paintLiftOff(QCPPainter& painter) const;
+    void paintLimit(QCPPainter& painter) const;
+    std::optional<double> allowable() const; ///< [MPa]
+
+    PerEnd<size_t> stress_, force_;
+    PerEnd<std::vector<Span>> liftOff_;
+    bool forcesShown_ = false;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,286 @@
+#include "ui/plots/timing_circle.h"
+
+#include "core/units.h"
+#include "ui/plots/angle_ticks.h"
+#include "ui/plots/plot_export.h"
+#include "ui/plots/turn_events.h"
+
+#include <QContextMenuEvent>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// Clockwise from the top, as pixels from the centre.
+QPointF onCircle(const QPointF& centre, double radius, double angle) {
+    return {centre.x() + radius * std::sin(angle), centre.y() - radius * std::cos(angle)};
+}
+
+/// An arc clockwise from `from` to `to` [rad]; Qt counts anticlockwise from three o'clock.
+void drawArc(QPainter& painter, const QPointF& centre, double radius, double from, double to) {
+    const QRectF box(centre.x() - radius, centre.y() - radius, 2.0 * radius, 2.0 * radius);
+    painter.drawArc(box, qRound((90.0 - to / units::degree) * 16.0),
+                    qRound((to - from) / units::degree * 16.0));
+}
+
+struct Events {
+    double idc, scale;
+    double of(double theta) const { return (theta - idc) * scale; }
+};
+
+} // namespace
+
+struct TimingCircle::Frame {
+    QPointF centre;
+    double dial;    ///< radius of the circle of degrees
+    double exhaust; ///< radii of the arcs
+    double inlet;
+    double width; ///< of the arcs
+};
+
+TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
+    setAccessibleName(tr("Circular timing diagram"));
+    setToolTip(tr("One gas cycle, clockwise from inner dead centre. Events in cycle degrees from "
+                  "inner dead centre, with shaft degrees in brackets. Drag to turn the shaft."));
+    connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
+}
+
+void TimingCircle::showSolution(const SolutionPointer& solution) {
+    if (solution)
+        showGeometry(std::make_shared<const Geometry>(
+            Geometry{solution->design, solution->pair, solution->timing}));
+}
+
+void TimingCircle::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    update();
+}
+
+void TimingCircle::showGeometry(const GeometryPointer& geometry) {
+    geometry_ = geometry;
+    update();
+}
+
+TimingCircle::Frame TimingCircle::frame() const {
+    const double text = fontMetrics().height();
+    const double sideText = fontMetrics().horizontalAdvance(QStringLiteral("EO −00.0° (000.0°)"));
+    const double radius = std::max(
+        30.0, std::min(0.5 * width() - 0.72 * sideText - 8.0, 0.5 * height() - 1.9 * text - 6.0));
+    const double width = std::clamp(0.11 * radius, 5.0, 18.0);
+    return {QPointF(0.5 * this->width(), 0.5 * height()), radius, radius - 0.9 * width,
+            radius - 2.1 * width, width};
+}
+
+const ports::CycleEvents& TimingCircle::cycle(const ports::PortTiming& timing) const {
+    // With unequal lobes: the cycle that the cursor is in.
+    const auto& cycles = timing.cycles();
+    if (cycles.size() == 1)
+        return cycles.front();
+    const double period = geometry_->pair.period();
+    const double theta = std::fmod(cursor_.angle(), period);
+    size_t best = 0;
+    double least = 1e9;
+    for (size_t i = 0; i < cycles.size(); ++i) {
+        for (const double shift : {-period, 0.0, period}) {
+            const double away = std::abs(theta - cycles[i].centres.idc - shift);
+            if (away < least) {
+                least = away;
+                best = i;
+            }
+        }
+    }
+    return cycles[best];
+}
+
+void TimingCircle::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), Palette::of(*this).paper);
+    if (!geometry_ || geometry_->timing.cycles().empty())
+        return;
+    const Frame place = frame();
+    paintDial(painter, place);
+    if (baseline_)
+        paintBaseline(painter, place);
+    paintPorts(painter, place);
+    paintEvents(painter, place);
+    paintMiddle(painter, place);
+    paintHand(painter, place);
+}
+
+void TimingCircle::paintDial(QPainter& painter, const Frame& place) const {
+    const Palette& tones = Palette::of(*this);
+    painter.setPen(QPen(tones.quiet, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(place.centre, place.dial, place.dial);
+    for (int degrees = 0; degrees < 360; degrees += 10) {
+        const double angle = degrees * units::degree;
+        const double length = degrees % 30 == 0 ? 6.0 : 3.0;
+        painter.drawLine(onCircle(place.centre, place.dial, angle),
+                         onCircle(place.centre, place.dial - length, angle));
+    }
+    painter.setPen(QPen(tones.grid, 1));
+    painter.drawLine(onCircle(place.centre, place.dial, 0.0),
+                     onCircle(place.centre, place.dial, units::pi));
+    painter.drawLine(onCircle(place.centre, place.dial, 0.5 * units::pi),
+                     onCircle(place.centre, place.dial, 1.5 * units::pi));
+}
+
+void TimingCircle::paintPorts(QPainter& painter, const Frame& place) const {
+    const Palette& tones = Palette::of(*this);
+    const auto& now = cycle(geometry_->timing);
+    const Events angle{now.centres.idc, static_cast<double>(geometry_->pair.cyclesPerTurn())};
+    // The overlap as a quiet sector between both arcs.
+    const double both[] = {std::max(now.exhaustOpens, now.inletOpens),
+                           std::min(now.exhaustCloses, now.inletCloses)};
+    if (both[1] > both[0]) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tones.tint(tones.ink, 0.08));
+        const double r = place.inlet - 0.5 * place.width;
+        const QRectF box(place.centre.x() - r, place.centre.y() - r, 2.0 * r, 2.0 * r);
+        painter.drawPie(box, qRound((90.0 - angle.of(both[1]) / units::degree) * 16.0),
+                        qRound((angle.of(both[1]) - angle.of(both[0])) / units::degree * 16.0));
+        painter.setBrush(Qt::NoBrush);
+    }
+    for (const End end : bothEnds) {
+        painter.setPen(QPen(tones.side(end), place.width, Qt::SolidLine, Qt::FlatCap));
+        drawArc(painter, place.centre, end == End::inlet ? place.inlet : place.exhaust,
+                angle.of(now.opens(end)), angle.of(now.closes(end)));
+    }
+}
+
+void TimingCircle::paintBaseline(QPainter& painter, const Frame& place) const {
+    const Palette& tones = Palette::of(*this);
+    const auto& before = cycle(baseline_->timing);
+    const Events angle{before.centres.idc, static_cast<double>(baseline_->pair.cyclesPerTurn())};
+    for (const End end : bothEnds) {
+        // Wider than the arc of now, so that both ends of it show beside it.
+        painter.setPen(
+            QPen(tones.baseline(tones.side(end)), place.width + 5.0, Qt::SolidLine, Qt::FlatCap));
+        drawArc(painter, place.centre, end == End::inlet ? place.inlet : place.exhaust,
+                angle.of(before.opens(end)), angle.of(before.closes(end)));
+    }
+}
+
+void TimingCircle::paintEvents(QPainter& painter, const Frame& place) const {
+    using Kind = TurnEvent::Kind;
+    const Palette& tones = Palette::of(*this);
+    const auto& now = cycle(geometry_->timing);
+    const Events angle{now.centres.idc, static_cast<double>(geometry_->pair.cyclesPerTurn())};
+    struct Label {
+        Kind kind;
+        double theta;
+        QColor colour;
+        QRectF box{};
+    };
+    std::array<Label, 5> labels{{{Kind::innerDeadCentre, now.centres.idc, tones.quiet},
+                                 {Kind::exhaustOpens, now.exhaustOpens, tones.exhaust},
+                                 {Kind::inletOpens, now.inletOpens, tones.inlet},
+                                 {Kind::exhaustCloses, now.exhaustCloses, tones.exhaust},
+                                 {Kind::inletCloses, now.inletCloses, tones.inlet}}};
+    // From top to bottom on each side, each label below the one before it.
+    std::ranges::sort(labels, {}, [&](const Label& label) {
+        return onCircle({}, 1.0, angle.of(label.theta)).y();
+    });
+    double lowest[2] = {0.0, 0.0};
+    for (Label& label : labels) {
+        const double at = angle.of(label.theta);
+        const QPointF rim = onCircle(place.centre, place.dial, at);
+        const double degrees = std::remainder(at / units::degree, 360.0);
+        const QString text = label.kind == Kind::innerDeadCentre
+                                 ? letters(label.kind)
+                                 : tr("%1 %2° (%3°)")
+                                       .arg(letters(label.kind), degreesText(degrees),
+                                            degreesText(degrees / geometry_->pair.cyclesPerTurn()));
+        const QSizeF size(fontMetrics().horizontalAdvance(text) + 2, fontMetrics().height());
+        const bool right = std::sin(at) >= 0.0;
+        label.box = QRectF(QPointF(), size);
+        if (label.kind == Kind::innerDeadCentre) {
+            label.box.moveCenter(rim - QPointF(0, 0.7 * size.height()));
+        } else {
+            const QPointF out = onCircle(place.centre, place.dial + 7.0, at);
+            label.box.moveTop(std::max(out.y() - 0.5 * size.height(), lowest[right ? 1 : 0]));
+            label.box.moveLeft(right ? out.x() : out.x() - size.width());
+            label.box.moveBottom(std::min(label.box.bottom(), height() - 1.0));
+            lowest[right ? 1 : 0] = label.box.bottom();
+        }
+        painter.setPen(QPen(label.colour, 1.4));
+        painter.drawLine(onCircle(place.centre, place.inlet - 0.5 * place.width, at),
+                         onCircle(place.centre, place.dial + 5.0, at));
+        painter.drawText(label.box, Qt::AlignCenter, text);
+    }
+}
+
+void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {
+    const Palette& tones = Palette::of(*this);
+    const auto& now = cycle(geometry_->timing);
+    const int cycles = geometry_->pair.cyclesPerTurn();
+    const auto text = [&](const QString& name, double span) {
+        return tr("%1 %2° (%3°)")
+            .arg(name, degreesText(span * cycles / units::degree),
+                 degreesText(span / units::degree));
+    };
+    const std::pair<QString, QColor> lines[] = {
+        {text(tr("blowdown"), now.blowdown()), tones.exhaust},
+        {text(tr("overlap"), now.overlap()), tones.ink},
+        {text(tr("after-charge"), now.afterCharge()), tones.inlet}};
+    const double room = 2.0 * (place.inlet - place.width);
+    const double line = fontMetrics().height();
+    double y = place.centre.y() - 1.5 * line - 0.32 * place.inlet;
+    for (const auto& [words, colour] : lines) {
+        if (fontMetrics().horizontalAdvance(words) > room * 0.94)
+            return; // too small a circle: the port plot says the same
+        painter.setPen(colour);
+        painter.drawText(QRectF(place.centre.x() - 0.5 * room, y, room, line), Qt::AlignCenter,
+                         words);
+        y += line;
+    }
+}
+
+void TimingCircle::paintHand(QPainter& painter, const Frame& place) const {
+    const double at = cycleAngle(geometry_->pair, cursor_.angle());
+    painter.setPen(QPen(Palette::of(*this).cursor, 1.6));
+    painter.drawLine(onCircle(place.centre, 0.55 * place.inlet, at),
+                     onCircle(place.centre, place.dial + 3.0, at));
+}
+
+void TimingCircle::turnTo(const QPointF& position) {
+    if (!geometry_)
+        return;
+    const QPointF from = position - frame().centre;
+    const double wanted = std::atan2(from.x(), -from.y());
+    const double now = cycleAngle(geometry_->pair, cursor_.angle());
+    const double turn = std::remainder(wanted - now, units::turn);
+    cursor_.setAngle(cursor_.angle() + turn / geometry_->pair.cyclesPerTurn());
+}
+
+void TimingCircle::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton)
+        turnTo(event->position());
+}
+
+void TimingCircle::mouseMoveEvent(QMouseEvent* event) {
+    if (event->buttons() & Qt::LeftButton)
+        turnTo(event->position());
+}
+
+void TimingCircle::addOptions(QMenu& menu) {
+    menu.addAction(tr("&Copy as picture"), this, [this] { copyPicture(*this); });
+    menu.addAction(tr("&Save picture…"), this, [this] { savePicture(*this, accessibleName()); });
+    menu.addAction(tr("&Print…"), this, [this] { printPicture(*this, accessibleName()); });
+}
+
+void TimingCircle::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+} // namespace lobewright::ui

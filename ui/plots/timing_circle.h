@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/palette.h"
+#include "ui/plots/shown.h"
+#include "ui/plots/turn_cursor.h"
+
+#include <QWidget>
+
+class QMenu;
+
+namespace lobewright::ui {
+
+/// The circular timing diagram of the trade: one gas cycle clockwise from inner dead centre at
+/// the top, ports as arcs, every event with cycle and shaft degrees. Drag turns the shaft.
+class TimingCircle : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit TimingCircle(TurnCursor& cursor, QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    void showBaseline(const SolutionPointer& baseline);
+    void showGeometry(const GeometryPointer& geometry);
+    void addOptions(QMenu& menu);
+    QSize sizeHint() const override { return {320, 320}; }
+    QSize minimumSizeHint() const override { return {160, 140}; }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
+  private:
+    struct Frame; ///< centre and radii for the present size
+    Frame frame() const;
+    const ports::CycleEvents& cycle(const ports::PortTiming& timing) const;
+    void paintDial(QPainter& painter, const Frame& frame) const;
+    void paintPorts(QPainter& painter, const Frame& frame) const;
+    void paintBaseline(QPainter& painter, const Frame& frame) const;
+    void paintEvents(QPainter& painter, const Frame& frame) const;
+    void paintMiddle(QPainter& painter, const Frame& frame) const;
+    void paintHand(QPainter& painter, const Frame& frame) const;
+    void turnTo(const QPointF& position);
+
+    TurnCursor& cursor_;
+    GeometryPointer geometry_;
+    SolutionPointer baseline_;
+};
+
+} // namespace lobewright::ui

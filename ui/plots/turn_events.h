@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/mechanism/opposed_pair.h"
+#include "core/ports/events.h"
+
+#include <QString>
+
+#include <vector>
+
+/// Angles that every view speaks of, for cylinder 1 over one shaft turn.
+namespace lobewright::ui {
+
+/// Something that happens at an angle and is marked in every plot.
+struct TurnEvent {
+    enum class Kind {
+        innerDeadCentre,
+        exhaustOpens,
+        inletOpens,
+        outerDeadCentre,
+        exhaustCloses,
+        inletCloses
+    };
+    Kind kind = Kind::innerDeadCentre;
+    double theta = 0.0; ///< [rad] in [0, 2π)
+    int cycle = 0;      ///< index into PortTiming::cycles()
+};
+
+/// "IDC", "EO", … as the trade letters a timing diagram.
+QString letters(TurnEvent::Kind kind);
+/// "exhaust opens", …
+QString words(TurnEvent::Kind kind);
+
+/// Every event of a turn, ascending.
+std::vector<TurnEvent> turnEvents(const mechanism::OpposedPair& pair,
+                                  const ports::PortTiming& timing);
+
+/// An interval of the shaft angle [rad]; may lie partly outside [0, 2π).
+struct Span {
+    double from = 0.0, to = 0.0;
+    double middle() const { return 0.5 * (from + to); }
+    double length() const { return to - from; }
+};
+
+/// The intervals of one kind over a turn and a period to either side, so that what wraps shows at
+/// both edges.
+struct PortSpans {
+    std::vector<Span> blowdown;    ///< exhaust open, inlet not yet
+    std::vector<Span> overlap;     ///< both open
+    std::vector<Span> afterCharge; ///< exhaust closed, inlet still open
+};
+PortSpans portSpans(const mechanism::OpposedPair& pair, const ports::PortTiming& timing);
+
+/// Shaft angles of every IDC from one period before the turn to one after [rad], ascending.
+std::vector<double> innerDeadCentres(const mechanism::OpposedPair& pair);
+
+/// Cycle angle of a shaft angle [rad] in [−π, π), from the nearest IDC of `pair`.
+double cycleAngle(const mechanism::OpposedPair& pair, double theta);
+
+/// Stretches of a turn where `value` ≤ 0 or is not a number, at the given angles [rad].
+std::vector<Span> stretchesWithout(const Samples& theta, const Samples& value);
+
+/// Value at `at` by linear interpolation, not-a-number where a neighbour is; θ ascending.
+double valueAt(const Samples& theta, const Samples& values, double at);
+
+} // namespace lobewright::ui

@@ -1,0 +1,114 @@
+#include "ui/workspace/document.h"
+
+#include "core/design/fields.h"
+#include "core/design/file.h"
+#include "ui/workspace/change_design.h"
+
+#include <QFileInfo>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// The edited design, or every rule that it breaks.
+Result<design::Design> edited(const design::Design& design, const Edit& edit) {
+    design::Design candidate = edit.replacement.value_or(design);
+    for (const FieldChange& change : edit.changes) {
+        auto next = design::withField(candidate, change.path, change.value);
+        if (!next)
+            return next.problems();
+        candidate = std::move(next).value();
+    }
+    if (Problems problems = design::validate(candidate); !problems.empty())
+        return problems;
+    return candidate;
+}
+
+QString baseName(const QString& file) {
+    QString name = QFileInfo(file).fileName();
+    for (const auto* ending : {".json", ".lobewright"}) {
+        if (name.endsWith(QLatin1String(ending), Qt::CaseInsensitive))
+            name.chop(static_cast<int>(qstrlen(ending)));
+    }
+    return name;
+}
+
+} // namespace
+
+Document::Document(QObject* parent) : QObject(parent) {
+    connect(&undoStack_, &QUndoStack::cleanChanged, this,
+            [this](bool clean) { Q_EMIT modifiedChanged(!clean); });
+}
+
+QString Document::name() const {
+    return path_.isEmpty() ? name_ : baseName(path_);
+}
+
+Problems Document::open(const QString& file) {
+    auto loaded = design::loadDesign(file.toStdString());
+    if (!loaded)
+        return loaded.problems();
+    replace(std::move(loaded).value(), QFileInfo(file).absoluteFilePath(), baseName(file));
+    return {};
+}
+
+void Document::start(design::Design design, const QString& name) {
+    replace(std::move(design), {}, name);
+}
+
+void Document::recover(design::Design design, const QString& name, const QString& file) {
+    replace(std::move(design), file, name);
+    undoStack_.resetClean();
+}
+
+std::optional<Problem> Document::save(const QString& file) {
+    finishEdit();
+    if (auto problem = design::saveDesign(design_, file.toStdString()))
+        return problem;
+    path_ = QFileInfo(file).absoluteFilePath();
+    undoStack_.setClean();
+    Q_EMIT pathChanged();
+    return std::nullopt;
+}
+
+Problems Document::apply(const Edit& edit) {
+    auto candidate = edited(design_, edit);
+    if (!candidate) {
+        Q_EMIT refused(candidate.problems());
+        return candidate.problems();
+    }
+    if (*candidate == design_)
+        return {};
+    if (edit.mergeKey.isEmpty() || edit.mergeKey != dragKey_)
+        finishEdit();
+    if (!edit.mergeKey.isEmpty() && !drag_) {
+        drag_ = ++lastDrag_;
+        dragKey_ = edit.mergeKey;
+    }
+    undoStack_.push(new ChangeDesign(*this, design_, std::move(candidate).value(), edit.text,
+                                     edit.mergeKey, drag_));
+    return {};
+}
+
+void Document::finishEdit() {
+    drag_ = 0;
+    dragKey_.clear();
+}
+
+void Document::setDesign(const design::Design& design, Change change) {
+    if (change != Change::dragging)
+        finishEdit();
+    design_ = design;
+    ++revision_;
+    Q_EMIT designChanged(change);
+}
+
+void Document::replace(design::Design design, const QString& file, const QString& name) {
+    path_ = file;
+    name_ = name;
+    undoStack_.clear();
+    setDesign(design, Change::replaced);
+    Q_EMIT pathChanged();
+}
+
+} // namespace lobewright::ui
