@@ -64,7 +64,7 @@ std::vector<Extreme> extremes(const PeriodicFunction& function) {
         return std::abs(a.slope) < std::abs(b.slope);
     });
     // Slopes that are zero in exact arithmetic come out at rounding level with either sign.
-    const double zero = 1e-12 * std::abs(steepest->slope);
+    const double zero = 1e-12 * std::max(std::abs(steepest->slope), function.slopeScale);
     const auto sign = [zero](double slope) { return slope > zero ? 1 : slope < -zero ? -1 : 0; };
     if (sign(steepest->slope) == 0) {
         return {};
@@ -107,6 +107,7 @@ std::vector<Extreme> extremes(const motion::LiftCurve& curve) {
     function.value = [&curve](double phi) { return curve.at(phi).y; };
     function.slope = [&curve](double phi) { return curve.at(phi).y1; };
     function.period = curve.period();
+    function.slopeScale = curve.stroke() / curve.period();
     for (const motion::Junction& junction : curve.junctions()) {
         function.breaks.push_back(junction.angle);
     }

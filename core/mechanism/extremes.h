@@ -25,6 +25,7 @@ struct Level {
 struct PeriodicFunction {
     std::function<double(double)> value, slope;
     double period = 0.0;
+    double slopeScale = 0.0;    ///< a slope that counts as steep; 1e-12 of it counts as zero
     std::vector<double> breaks; ///< in [0, period), ascending; may be empty
     std::vector<Level> levels;  ///< known intervals of zero slope; `end` may exceed the period
 };

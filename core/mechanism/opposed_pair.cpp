@@ -176,6 +176,7 @@ std::vector<Extreme> OpposedPair::volumeExtremes() const {
         return lift(End::inlet, theta).y1 + lift(End::exhaust, theta).y1;
     };
     liftSum.period = period();
+    liftSum.slopeScale = (lifts_.inlet.stroke() + lifts_.exhaust.stroke()) / period();
     liftSum.breaks = junctions_;
     for (const motion::Plateau& inlet : lifts_.inlet.plateaus()) {
         for (const motion::Plateau& exhaust : lifts_.exhaust.plateaus()) {

@@ -53,7 +53,7 @@ class OpposedPair {
     Samples volume(const Samples& theta) const;
     Samples volumeRate(const Samples& theta) const;
 
-    /// One entry per cycle of a period, ascending; the first has the first IDC at θ ≥ 0 (A6). To
+    /// One entry per cycle of a period, ascending; the first has the first IDC at θ ≥ 0. To
     /// 1e-10 rad.
     const std::vector<DeadCentres>& deadCentres() const { return deadCentres_; }
     /// Shaft angles in [0, period) where a lift derivative up to the third jumps, ascending,

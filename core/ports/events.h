@@ -46,7 +46,7 @@ struct ChamberState {
 class PortTiming {
   public:
     /// Errors: rows that never open or never close, an end that is open at inner dead centre or
-    /// opens more than once a cycle, corner radius or width out of range (E1), an end without rows.
+    /// opens more than once a cycle, corner radius or width out of range, an end without rows.
     /// Paths are relative to /ports, e.g. "/inlet/0/edge_mm".
     static Result<PortTiming> make(const Rows& rows, const mechanism::OpposedPair& pair);
 
@@ -86,7 +86,7 @@ class PortTiming {
     PerEnd<std::vector<double>> bounds_; ///< of smooth pieces of the area, in [0, period)
 };
 
-/// Time-areas at speed ω, geometric, divided by the swept volume [s/m] (E1).
+/// Time-areas at speed ω, geometric, divided by the swept volume [s/m].
 struct SpecificTimeAreas {
     double blowdown = 0.0;
     double inlet = 0.0;
@@ -95,7 +95,7 @@ struct SpecificTimeAreas {
 SpecificTimeAreas specificTimeAreas(const PortTiming& timing, const CycleEvents& cycle,
                                     double sweptVolume, double omega);
 
-/// The web left between neighbouring ports (E1): rows of one end that overlap axially share the
+/// The web left between neighbouring ports: rows of one end that overlap axially share the
 /// bore.
 struct Web {
     End end = End::inlet;

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "core/samples.h"
+
+#include <Eigen/Core>
+
+namespace lobewright::loads {
+
+/// Complex amplitudes of shaft orders 0 … highest: c_q = 2/M·Σ f_j·e^(−iqθ_j) (c_0 = mean), from M
+/// samples at θ_j = 2πj/M over one turn. f(θ) = Σ Re(c_q·e^(iqθ)). highest < M/2.
+Eigen::ArrayXcd orders(const Samples& evenSamples, int highest);
+
+/// M angles 2πj/M [rad].
+Samples evenAngles(int count);
+
+} // namespace lobewright::loads

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "core/ends.h"
+#include "core/loads/settings.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/samples.h"
+#include "core/track/roller.h"
+
+/// Forces on one piston with its roller.
+///
+/// Signs: forces on the piston are positive inward (in the direction of lift y); α is positive on a
+/// rise; the contact force N is positive where the track pushes the piston inward and negative
+/// where the pull flank of a closed track holds it back. Torques act on the shaft, positive
+/// driving.
+namespace lobewright::loads {
+
+/// What the forces on one piston depend on besides motion and pressure.
+struct PistonSetup {
+    double omega = 0.0;               ///< ω [rad/s]
+    double mass = 0.0;                ///< piston with roller [kg]
+    double bore = 0.0;                ///< [m]
+    double stroke = 0.0;              ///< [m]
+    double pitchRadius = 0.0;         ///< R [m]
+    double underPistonPressure = 0.0; ///< [Pa]
+    bool closedTrack = false;
+    track::Roller roller;
+    Friction friction;
+};
+
+/// The setup of one end of an engine.
+PistonSetup pistonSetup(const mechanism::OpposedPair& pair, End end, const Friction& friction,
+                        double omega, double underPistonPressure);
+
+/// Forces on one piston and torques on the shaft, all of shape (samples).
+struct PistonLoads {
+    motion::LiftSamples lift; ///< by track angle
+    Samples pressureAngle;    ///< α at the pitch radius [rad]
+    Samples inertiaForce;     ///< m·ÿ [N]
+    Samples gasForce;         ///< (p − p_under)·A, outward positive [N]
+    Samples ringFriction;     ///< F_ring·sgn ẏ, against the motion [N]
+    Samples guideFriction;    ///< μ_e·|N|·|sin α|·sgn ẏ, against the motion [N]
+    Samples guideBracket;     ///< cos α − μ_e·|sin α|·sgn N·sgn ẏ; ≤ 0: the piston jams
+    Samples demandedForce;    ///< N that a closed track would carry [N]; 0 where it jams
+    Samples contactForce;     ///< N [N]; on an open track 0 where the demand is negative
+    Samples sideForce;        ///< N·sin α on the guide, in the direction of rotation [N]
+    Samples torque;           ///< of the piston on the shaft, less the losses of its roller [N·m]
+    Samples ringLoss;         ///< torque that the rings take [N·m], ≥ 0
+    Samples guideLoss;        ///< torque that the guide takes [N·m], ≥ 0
+    Samples rollingLoss;      ///< rolling resistance on the track [N·m], ≥ 0
+    Samples rollerBearingLoss; ///< bearing inside the roller [N·m], ≥ 0
+    Samples slipLoss;          ///< sliding across the width of the roller [N·m], ≥ 0
+};
+
+/// Forces on one piston. Lift and pressure of equal shape (samples); pressure [Pa].
+/// N = [m·ÿ + (p − p_under)·A + F_ring·sgn ẏ]/bracket, T = −N·R·sin α − roller losses.
+PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
+                        const Samples& pressure);
+
+/// Friction of the ring pack [N], ≥ 0, at piston speeds ẏ [m/s] and gauge pressures p − p_under
+/// [Pa], both of shape (samples). Mixed lubrication by a duty number: form of Stanley et al., SAE
+/// 1999-01-0974 (from memory).
+Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
+                     const Samples& gaugePressure);
+
+/// Mean slip speed across the loaded width of a roller that rolls without slip at R, divided by ω
+/// [m]: (1/L)·∫√[(v_t(ρ) − v_t(R))² + (ω·r·sin α)²] dρ/ω. `y1` shape (samples) [m/rad].
+Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Samples& y1);
+
+/// μ_e = μ·(1 + 2·overhang/guide length) of the guide.
+double effectiveGuideFriction(const Friction& friction, double rollerRadius, double bore);
+
+/// −1, 0 or 1: direction of motion; 0 where the slope is at rounding level (dwells).
+Samples motionSign(const Samples& y1, double stroke);
+
+} // namespace lobewright::loads
