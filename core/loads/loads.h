@@ -85,6 +85,10 @@ struct Loads {
     PerEnd<TrackForces> track;          ///< all rollers on each track
     Samples evenTheta, evenTotalTorque; ///< even samples over a turn, for orders
     Nodes nodes;
+    /// Cylinder 1 just before each junction of its lift curves over a turn: left-hand limits, which
+    /// extremes must not miss. Angles [rad].
+    Samples edgeTheta;
+    PerEnd<PistonLoads> edgePiston;
 
     double meanTorque = 0.0; ///< of totalTorque [N·m]
     double highestTorque = 0.0, lowestTorque = 0.0;

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/balance/shaking.h"
+#include "core/balance/speed_fluctuation.h"
+#include "core/loads/loads.h"
+
+#include <optional>
+
+namespace lobewright::balance {
+
+/// Everything the stage depends on. References must outlive the call.
+struct Inputs {
+    const mechanism::OpposedPair& pair;
+    const Samples& theta;           ///< [rad], shape (samples)
+    const Samples& evenTotalTorque; ///< loads::Loads::evenTotalTorque
+    double omega = 0.0;             ///< ω [rad/s], > 0
+    double inertia = 0.0;           ///< of the shaft with all that turns [kg·m²]; 0: not given
+    int highestOrder = 24;
+};
+
+struct Balance {
+    Shaking shaking;
+    ShakingOrders orders;
+    Remedy remedy;
+    double pistonForce = 0.0; ///< largest |m·ÿ| of one piston [N], to compare with
+    double highestForce = 0.0, highestMoment = 0.0; ///< largest magnitudes [N], [N·m]
+    EnergyFluctuation energy;
+    std::optional<double> fluctuation; ///< C_s; absent without an inertia
+    std::optional<SpeedRange> speeds;
+};
+
+/// Shaking, rocking and speed fluctuation of the whole engine. Reaction about z = −total torque.
+Balance solveBalance(const Inputs& inputs);
+
+} // namespace lobewright::balance
