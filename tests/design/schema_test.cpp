@@ -1,0 +1,108 @@
+#include "core/design/key_list.h"
+#include "core/design/schema.h"
+#include "tests/design/bad_designs.h"
+#include "tests/design/sample.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <set>
+#include <unistd.h>
+
+namespace lobewright::design {
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path source = LOBEWRIGHT_SOURCE_DIR;
+const fs::path published = source / "resources" / "design.schema.json";
+
+std::string contents(const fs::path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    std::stringstream text;
+    text << stream.rdbuf();
+    return text.str();
+}
+
+/// Pointers of all properties of a schema; "*" for list entries.
+void collect(const nlohmann::json& schema, const std::string& path, std::set<std::string>& paths) {
+    if (schema.contains("oneOf")) {
+        for (const auto& form : schema["oneOf"]) {
+            collect(form, path, paths);
+        }
+    }
+    if (schema.contains("items")) {
+        collect(schema["items"], path + "/*", paths);
+    }
+    if (schema.contains("properties")) {
+        for (const auto& entry : schema["properties"].items()) {
+            const std::string place = path + "/" + entry.key();
+            paths.insert(place);
+            collect(entry.value(), place, paths);
+        }
+    }
+}
+
+TEST(PublishedSchema, IsTheOneOfThisVersion) {
+    EXPECT_EQ(contents(published), designSchema())
+        << "write it anew: lobewright-cli schema --out resources/design.schema.json";
+}
+
+TEST(PublishedSchema, HasTheKeysOfTheCatalogue) {
+    std::set<std::string> inSchema;
+    collect(nlohmann::json::parse(contents(published)), "", inSchema);
+    std::set<std::string> known(keyPaths().begin(), keyPaths().end());
+    for (const char* entry :
+         {"/mechanism/piston/ring_distances_mm/*", "/mechanism/cylinder_angles_deg/*"}) {
+        EXPECT_EQ(known.erase(entry), 1U) << entry; // numbers, no keys
+    }
+    EXPECT_EQ(inSchema, known);
+}
+
+/// Files of good and bad designs, judged by an independent validator of JSON Schema.
+class IndependentValidator : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        folder_ = fs::temp_directory_path() / ("lobewright-schema-" + std::to_string(::getpid()));
+        fs::create_directories(folder_ / "good");
+        fs::create_directories(folder_ / "bad");
+    }
+    void TearDown() override { fs::remove_all(folder_); }
+    void put(const std::string& name, const std::string& text) const {
+        std::ofstream(folder_ / name, std::ios::binary) << text;
+    }
+    fs::path folder_;
+};
+
+TEST_F(IndependentValidator, AcceptsSamplesAndWrittenDesignsAndRefusesBadOnes) {
+    int samples = 0;
+    for (const auto& entry : fs::directory_iterator(source / "samples")) {
+        const std::string text = contents(entry.path());
+        const auto design = readDesign(text);
+        ASSERT_TRUE(design) << entry.path() << testing::listed(design.problems());
+        put("good/" + entry.path().filename().string(), text);
+        put("good/written-" + entry.path().filename().string(), writeDesign(*design));
+        ++samples;
+    }
+    EXPECT_GE(samples, 1);
+    Design blown = testing::sample();
+    blown.gas.supply.kind = gas::SupplyKind::blower;
+    blown.gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
+    blown.gas.burn.bestTorque = true;
+    put("good/blower.json", writeDesign(blown));
+    int number = 0;
+    for (const auto& bad : testing::badDesigns()) {
+        if (bad.breaksSchema) {
+            put("bad/" + std::to_string(++number) + " " + bad.name + ".json", bad.text);
+        }
+    }
+    const std::string command = "python3 '" +
+                                (source / "tests/design/validate_schema.py").string() + "' '" +
+                                published.string() + "' '" + folder_.string() + "'";
+    EXPECT_EQ(std::system(command.c_str()), 0) << command;
+}
+
+} // namespace
+} // namespace lobewright::design
