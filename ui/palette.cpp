@@ -27,9 +27,9 @@ Palette makeLight() {
     p.grid = QColor("#dcd9d1");
     p.inlet = QColor("#1b64b0");
     p.exhaust = QColor("#b35f00");
-    p.warning = QColor("#b3195a");
+    p.warning = QColor("#a01560");
     p.cursor = QColor("#3f4650");
-    p.metal = QColor("#9aa0a8");
+    p.metal = QColor("#8f959e");
     p.metalPale = QColor("#d3d4d4");
     p.fresh = QColor("#cfe0f3");
     p.burnt = QColor("#d9b48f");
