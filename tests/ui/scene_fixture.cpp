@@ -1,0 +1,113 @@
+#include "tests/ui/scene_fixture.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+
+#include <QDir>
+#include <QPixmap>
+
+#include <cmath>
+#include <stdexcept>
+
+namespace lobewright::ui::test {
+
+namespace {
+
+constexpr double mm = units::millimetre;
+constexpr double deg = units::degree;
+
+motion::Pattern twoLobePattern() {
+    motion::SegmentShape shape;
+    shape.stroke = 36.0 * mm;
+    shape.segments = {{motion::SegmentKind::rise, 82.0 * deg, motion::Law::modifiedSine, {}},
+                      {motion::SegmentKind::dwell, 4.0 * deg, motion::Law::harmonic, {}},
+                      {motion::SegmentKind::fall, 78.0 * deg, motion::Law::modifiedSine, {}},
+                      {motion::SegmentKind::dwell, 16.0 * deg, motion::Law::harmonic, {}}};
+    return {2, shape};
+}
+
+} // namespace
+
+design::Design twoLobeDesign() {
+    design::Design design;
+    design.title = "Fixture";
+    auto& m = design.mechanism;
+    m.cylinders = 3;
+    m.pitchRadius = 95.0 * mm;
+    m.bore = 64.0 * mm;
+    m.clearance = 7.5 * mm;
+    m.exhaustLead = 6.0 * deg;
+    m.piston = mechanism::PistonGeometry{70.0 * mm, {4.0 * mm, 8.0 * mm}};
+    m.roller = {16.0 * mm, 14.0 * mm, {}, 0.5 * mm};
+    m.pistonMass = {0.62, 0.66};
+    design.tracks.inlet = twoLobePattern();
+    design.ports.inlet = {{7.5 * mm, 7.5 * mm, 12.0 * mm, 10, 1.5 * mm, 0.7}};
+    design.ports.exhaust = {{10.5 * mm, 10.5 * mm, 12.0 * mm, 9, 1.5 * mm, 0.7}};
+    design.running.speed = 1800.0 * units::revPerMinute;
+    return design;
+}
+
+GeometryPointer geometryOf(const design::Design& design) {
+    const auto inlet = motion::LiftCurve::make(design.tracks[End::inlet]);
+    const auto exhaust = motion::LiftCurve::make(design.tracks[End::exhaust]);
+    if (!inlet || !exhaust)
+        throw std::runtime_error("fixture tracks are invalid");
+    const auto pair = mechanism::OpposedPair::make(design.mechanism, {*inlet, *exhaust});
+    if (!pair)
+        throw std::runtime_error(pair.problems().front().message);
+    const auto timing = ports::PortTiming::make(design.ports, *pair);
+    if (!timing)
+        throw std::runtime_error(timing.problems().front().message);
+    return std::make_shared<const Geometry>(Geometry{design, *pair, *timing});
+}
+
+SolutionPointer inventedSolution(const design::Design& design) {
+    const auto geometry = geometryOf(design);
+    auto solution = std::make_shared<solution::Solution>(
+        solution::Solution{design, geometry->pair, geometry->timing, {}, {}, {}, {}, {}, nullptr});
+    const Eigen::Index samples = 721;
+    solution->theta = Samples::LinSpaced(samples, 0.0, units::turn);
+    const Samples volume = geometry->pair.volume(solution->theta);
+    const double largest = volume.maxCoeff();
+    const Samples pressure = 1.2 * (largest / volume).pow(1.3);
+    Samples products(samples), force(samples);
+    const double c = geometry->pair.cyclesPerTurn();
+    const auto& centres = geometry->pair.deadCentres().front();
+    for (Eigen::Index i = 0; i < samples; ++i) {
+        const double cycle =
+            std::remainder(c * (solution->theta[i] - centres.idc), units::turn) / deg;
+        products[i] = cycle < -20.0 ? 12.0 : cycle < 30.0 ? 12.0 + 1.6 * (cycle + 20.0) : 92.0;
+        force[i] = std::abs(cycle) > 160.0 ? 0.0 : 300.0 * pressure[i];
+    }
+    const auto add = [&](const char* name, const Samples& values) {
+        solution->channels.push_back({name, "", "", "", values});
+    };
+    add("pressure_bar", pressure);
+    add("temperature_K", 330.0 * pressure.pow(0.23));
+    add("air_mass_mg", 100.0 - products);
+    add("products_mass_mg", products);
+    add("contact_force_inlet_N", force);
+    add("contact_force_exhaust_N", 0.9 * force);
+    gas::CycleSolution gas;
+    gas.cycles.resize(geometry->timing.cycles().size());
+    for (auto& figures : gas.cycles)
+        figures.burnStart = -12.0 * deg;
+    gas.plenumPressure = 1.3 * units::bar;
+    solution->gas = gas;
+    solution->design.gas.burn.duration = 50.0 * deg;
+    return solution;
+}
+
+void keepPicture(QWidget& widget, const QString& name) {
+    const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
+    if (folder.isEmpty())
+        return;
+    QDir().mkpath(folder);
+    widget.grab().save(QDir(folder).filePath(name + QStringLiteral(".png")));
+}
+
+void useTones(QWidget& widget, bool dark) {
+    widget.setPalette((dark ? Palette::darkTones() : Palette::lightTones()).widgetPalette());
+}
+
+} // namespace lobewright::ui::test

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "ui/editing/edit.h"
+
+#include <QLineF>
+#include <QPointF>
+#include <QString>
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace lobewright::ui {
+
+/// One number that a handle changes, in the unit of the design file.
+struct HandleAxis {
+    QString label; ///< "Edge"
+    QString unit;  ///< "mm"
+    double value = 0.0;
+    double min = 0.0, max = 0.0; ///< inclusive
+    double snap = 0.1;           ///< step of a drag and of an arrow key
+    double fine = 0.01;          ///< the same with Shift
+    int decimals = 2;
+    QPointF perUnit; ///< screen movement for one unit [px]; not null
+};
+
+/// Something in a drawing that can be gripped with the mouse or the keyboard.
+struct Handle {
+    std::string key;              ///< the same for the same thing from one painting to the next
+    QString label;                ///< "Inlet port row 1, inner edge"
+    QPointF at;                   ///< [px]
+    QLineF grip;                  ///< drawn as a short bar; null: a dot
+    std::vector<HandleAxis> axes; ///< one or two, at right angles on the screen
+    bool inTabOrder = true;       ///< false: a repetition of another handle
+    /// The edit for the given axis values.
+    std::function<Edit(const std::vector<double>&)> edit;
+
+    bool isValid() const { return !axes.empty() && edit != nullptr; }
+};
+
+/// `value` moved onto the grid of `step`, kept in the axis' limits.
+double snapped(const HandleAxis& axis, double value, double step);
+
+/// "27.50 mm", "12.5°".
+QString shownValue(const HandleAxis& axis, double value);
+
+} // namespace lobewright::ui

@@ -1,0 +1,46 @@
+#include "ui/scene/words.h"
+
+#include "core/units.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <cmath>
+
+namespace lobewright::ui::words {
+
+namespace {
+
+QString text(const char* source) {
+    return QCoreApplication::translate("Scene", source);
+}
+
+} // namespace
+
+QString number(double value, int decimals) {
+    const double least = 0.5 * std::pow(10.0, -decimals);
+    QString shown = QLocale().toString(std::abs(value) < least ? 0.0 : value, 'f', decimals);
+    return shown.replace(QLatin1Char('-'), QChar(0x2212));
+}
+
+QString degrees(double radians, int decimals) {
+    return number(radians / units::degree, decimals) + QChar(0x00B0);
+}
+
+QString side(End end) {
+    return end == End::inlet ? text("Inlet") : text("Exhaust");
+}
+
+QString segmentKind(motion::SegmentKind kind) {
+    switch (kind) {
+    case motion::SegmentKind::rise:
+        return text("rise");
+    case motion::SegmentKind::dwell:
+        return text("dwell");
+    case motion::SegmentKind::fall:
+        return text("return");
+    }
+    return {};
+}
+
+} // namespace lobewright::ui::words
