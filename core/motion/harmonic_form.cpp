@@ -76,15 +76,29 @@ std::vector<double> slopeRootArguments(const std::vector<Harmonic>& harmonics) {
     return arguments;
 }
 
+/// One angle within each interval between neighbouring root arguments, one period round, starting
+/// where the slope is steepest (there its sign is beyond doubt).
+std::vector<double> anglesBetweenRoots(const LiftForm& form) {
+    std::vector<double> arguments = slopeRootArguments(form.harmonics);
+    arguments.push_back(arguments.front() + units::turn);
+    std::vector<double> between;
+    for (std::size_t i = 0; i + 1 < arguments.size(); ++i)
+        between.push_back(0.5 * (arguments[i] + arguments[i + 1]) * form.period / units::turn);
+    const auto gentler = [&](double a, double b) {
+        return std::abs(form.at(a, LiftForm::Side::after).y1) <
+               std::abs(form.at(b, LiftForm::Side::after).y1);
+    };
+    const auto steepest = std::max_element(between.begin(), between.end(), gentler);
+    for (auto angle = between.begin(); angle != steepest; ++angle)
+        *angle += form.period;
+    std::rotate(between.begin(), steepest, between.end());
+    between.push_back(between.front() + form.period);
+    return between;
+}
+
 /// Angles where the slope changes sign.
 std::vector<double> extremeAngles(const LiftForm& form) {
-    std::vector<double> between = slopeRootArguments(form.harmonics);
-    const double scale = form.period / units::turn;
-    const double first = between.front();
-    for (std::size_t i = 0; i + 1 < between.size(); ++i)
-        between[i] = 0.5 * (between[i] + between[i + 1]) * scale;
-    between.back() = 0.5 * (between.back() + first + units::turn) * scale;
-    between.push_back(between.front() + form.period);
+    const std::vector<double> between = anglesBetweenRoots(form);
     const auto slope = [&](double phi) { return form.at(phi, LiftForm::Side::after).y1; };
     std::vector<double> extremes;
     double left = between.front(), atLeft = slope(left);
@@ -92,7 +106,7 @@ std::vector<double> extremeAngles(const LiftForm& form) {
         const double right = between[i], atRight = slope(right);
         if (atRight == 0.0)
             continue;
-        if (atLeft != 0.0 && (atLeft < 0.0) != (atRight < 0.0)) {
+        if ((atLeft < 0.0) != (atRight < 0.0)) {
             std::uintmax_t steps = 200;
             const auto bracket = boost::math::tools::toms748_solve(
                 slope, left, right, atLeft, atRight, boost::math::tools::eps_tolerance<double>(50),

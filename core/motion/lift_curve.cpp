@@ -27,10 +27,19 @@ bool finite(const Lift& lift) {
 /// Input that is finite number by number may still overflow in the derivatives.
 bool finite(const LiftForm& form) {
     const auto both = [](const Junction& j) { return finite(j.before) && finite(j.after); };
-    const auto start = [](const Piece& piece) { return finite(evaluate(piece, piece.begin)); };
-    return std::isfinite(form.stroke) && finite(form.at(0.0, LiftForm::Side::after)) &&
-           std::all_of(form.junctions.begin(), form.junctions.end(), both) &&
-           std::all_of(form.pieces.begin(), form.pieces.end(), start);
+    double bound = form.stroke; // of the jerk of a series
+    for (const Harmonic& term : form.harmonics) {
+        const double order = term.order * units::turn / form.period;
+        bound += order * order * order * std::hypot(term.cosine, term.sine);
+    }
+    for (std::size_t i = 0; i < form.pieces.size(); ++i) {
+        const double begin = form.pieces[i].begin;
+        const double end = i + 1 < form.pieces.size() ? form.pieces[i + 1].begin : form.period;
+        if (!finite(evaluate(form.pieces[i], begin)) ||
+            !finite(evaluate(form.pieces[i], 0.5 * (begin + end))))
+            return false;
+    }
+    return std::isfinite(bound) && std::all_of(form.junctions.begin(), form.junctions.end(), both);
 }
 
 std::vector<double> divide(const LiftForm& form) {

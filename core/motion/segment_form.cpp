@@ -59,15 +59,8 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
                                                      degrees(sum), degrees(period))});
 }
 
-void checkEndLift(const Segment& segment, std::size_t i, double start, double end, double stroke,
-                  Problems& problems) {
-    if (!(end >= 0.0 && end <= stroke)) {
-        problems.push_back({place(i, "lift_mm"),
-                            fmt::format("end lift is {:.9g} mm, must be within 0 … {:.9g} mm "
-                                        "(the stroke)",
-                                        millimetres(end), millimetres(stroke))});
-        return;
-    }
+void checkDirection(const Segment& segment, std::size_t i, double start, double end,
+                    Problems& problems) {
     const char* key = segment.endLift ? "lift_mm" : "kind";
     const auto breaks = [&](const char* what, const char* rule) {
         problems.push_back(
@@ -86,7 +79,15 @@ void checkLifts(const SegmentShape& shape, Problems& problems) {
     double lift = 0.0, highest = 0.0;
     for (std::size_t i = 0; i < shape.segments.size(); ++i) {
         const double end = endLift(shape.segments[i], lift, shape.stroke);
-        checkEndLift(shape.segments[i], i, lift, end, shape.stroke, problems);
+        if (!(end >= 0.0 && end <= shape.stroke)) {
+            problems.push_back({place(i, "lift_mm"),
+                                fmt::format("end lift is {:.9g} mm, must be within 0 … {:.9g} mm "
+                                            "(the stroke)",
+                                            millimetres(end), millimetres(shape.stroke))});
+            lift = shape.segments[i].kind == SegmentKind::rise ? shape.stroke : 0.0;
+            continue;
+        }
+        checkDirection(shape.segments[i], i, lift, end, problems);
         lift = end;
         highest = std::max(highest, end);
     }
