@@ -1,0 +1,36 @@
+#pragma once
+
+#include <functional>
+#include <string_view>
+
+namespace CLI {
+class App;
+}
+
+/// The batch program: one file a command, one row a command in the table of main.cpp.
+namespace lobewright::cli {
+
+/// What the program tells its caller; part of the interface.
+enum ExitStatus {
+    done = 0,
+    internalError = 1,
+    wrongUsage = 2,
+    invalidDesign = 3, ///< every problem is listed on stderr, each with its path in the file
+    notSolvable = 4,   ///< valid, but the computation says why it cannot answer
+    interrupted = 130  ///< stopped by Ctrl-C or a request to end, as shells report it
+};
+
+/// What the chosen command does once all arguments have been read.
+using Action = std::function<int()>;
+
+/// Adds one command to the program. The command sets `action` when it is chosen.
+using AddCommand = void (*)(CLI::App& program, Action& action);
+
+void addSolve(CLI::App& program, Action& action);
+void addCheck(CLI::App& program, Action& action);
+void addSchema(CLI::App& program, Action& action);
+
+/// A command with --help and --version.
+CLI::App* addCommand(CLI::App& program, std::string_view name, std::string_view help);
+
+} // namespace lobewright::cli

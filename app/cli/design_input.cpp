@@ -1,0 +1,91 @@
+#include "app/cli/design_input.h"
+
+#include "app/cli/command.h"
+#include "core/design/fields.h"
+#include "core/design/file.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <system_error>
+#include <unistd.h>
+
+namespace lobewright::cli {
+
+namespace {
+
+/// A file that is not there is a slip in the command, not in the design.
+bool isReadable(const std::string& file) {
+    std::error_code error;
+    const auto status = std::filesystem::status(file, error);
+    if (!std::filesystem::exists(status)) {
+        fmt::print(stderr, "{}: there is no such file\n", file);
+        return false;
+    }
+    if (std::filesystem::is_directory(status)) {
+        fmt::print(stderr, "{}: is a folder, not a design file\n", file);
+        return false;
+    }
+    if (::access(file.c_str(), R_OK) != 0) {
+        fmt::print(stderr, "{}: cannot be read: {}\n", file,
+                   std::generic_category().message(errno));
+        return false;
+    }
+    return true;
+}
+
+} // namespace
+
+void addDesignFile(CLI::App& command, std::string& file) {
+    command.add_option("DESIGN", file, "Design file (*.lobewright.json)")->required();
+}
+
+void addDesignArguments(CLI::App& command, DesignArguments& arguments) {
+    addDesignFile(command, arguments.file);
+    command.add_option("--speed", arguments.speed, "Shaft speed in rev/min, instead of the file's")
+        ->type_name("RPM");
+    command.add_flag("--motored", arguments.motored, "Turn the engine from outside, without fuel");
+}
+
+void report(const std::string& file, const Problems& problems) {
+    for (const Problem& problem : problems) {
+        fmt::print(stderr, "{}: {}{}{}\n", file, problem.path, problem.path.empty() ? "" : ": ",
+                   problem.message);
+    }
+    fmt::print(stderr, "{}: {} problem{}\n", file, problems.size(),
+               problems.size() == 1 ? "" : "s");
+}
+
+std::variant<design::Design, int> loadOrReport(const std::string& file) {
+    if (!isReadable(file)) {
+        return wrongUsage;
+    }
+    auto loaded = design::loadDesign(file);
+    if (!loaded) {
+        report(file, loaded.problems());
+        return invalidDesign;
+    }
+    return std::move(loaded).value();
+}
+
+std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments) {
+    auto loaded = loadOrReport(arguments.file);
+    auto* design = std::get_if<design::Design>(&loaded);
+    if (design == nullptr) {
+        return loaded;
+    }
+    design->running.motored = design->running.motored || arguments.motored;
+    if (arguments.speed) {
+        auto changed = design::withField(*design, "/running/speed_rpm", *arguments.speed);
+        if (!changed) {
+            fmt::print(stderr, "--speed: {}\n", changed.problems().front().message);
+            return wrongUsage;
+        }
+        *design = std::move(changed).value();
+    }
+    return loaded;
+}
+
+} // namespace lobewright::cli

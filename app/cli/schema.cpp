@@ -1,0 +1,39 @@
+#include "core/design/schema.h"
+
+#include "app/cli/command.h"
+#include "core/design/atomic_file.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+int writeSchema(const std::string& file) {
+    const std::string schema = design::designSchema();
+    if (file.empty()) {
+        fmt::print("{}", schema);
+        return done;
+    }
+    if (const auto problem = design::writeAtomically(file, schema)) {
+        fmt::print(stderr, "--out: {}\n", problem->message);
+        return wrongUsage;
+    }
+    return done;
+}
+
+} // namespace
+
+void addSchema(CLI::App& program, Action& action) {
+    CLI::App* command =
+        addCommand(program, "schema", "Print the JSON Schema (2020-12) of the design file");
+    const auto file = std::make_shared<std::string>();
+    command->add_option("--out", *file, "Write it to this file instead")->type_name("FILE");
+    command->callback([&action, file] { action = [file] { return writeSchema(*file); }; });
+}
+
+} // namespace lobewright::cli

@@ -1,0 +1,45 @@
+#include "app/cli/solving.h"
+
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "app/cli/progress.h"
+
+#include <fmt/format.h>
+
+#include <cstdio>
+
+namespace lobewright::cli {
+
+std::variant<solution::Solution, int> solveOrReport(const std::string& file,
+                                                    const design::Design& design) {
+    bool wasInterrupted = false;
+    auto result = [&] {
+        Progress progress;
+        auto solved = solution::solve(design, progress);
+        wasInterrupted = progress.isInterrupted();
+        return solved;
+    }();
+    if (wasInterrupted) {
+        fmt::print(stderr, "stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!result) {
+        report(file, result.problems());
+        return invalidDesign;
+    }
+    return std::move(result).value();
+}
+
+std::string whyNotSolved(const solution::Solution& solution) {
+    if (solution.gas) {
+        return {};
+    }
+    for (const solution::Check& check : solution.checks) {
+        if (check.id == "not-converged") {
+            return check.message;
+        }
+    }
+    return "the gas cycle has no solution";
+}
+
+} // namespace lobewright::cli

@@ -1,0 +1,109 @@
+#include "tests/cli/run_cli.h"
+#include "tests/design/bad_designs.h"
+#include "tests/design/sample.h"
+
+#include <gmock/gmock.h>
+
+namespace lobewright::cli {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::contents;
+using ::testing::HasSubstr;
+
+class Cli : public testing::CliTest {};
+
+TEST_F(Cli, SolvingASampleWritesSummaryAndChannelsAndNothingElse) {
+    const auto outcome = run("solve " + sample("biogas-pump-set") + " --out result");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_EQ(outcome.err, "");
+    EXPECT_EQ(filesIn(folder_), 1U);
+    EXPECT_EQ(filesIn(folder_ / "result"), 2U);
+    const auto summary = nlohmann::json::parse(contents(folder_ / "result" / "summary.json"));
+    EXPECT_GT(summary["performance"]["imep_bar"].get<double>(), 0.0);
+    EXPECT_TRUE(summary.contains("checks"));
+    const std::string csv = contents(folder_ / "result" / "channels.csv");
+    EXPECT_TRUE(csv.starts_with("shaft_angle_deg,cycle_angle_deg,lift_inlet_mm,"));
+}
+
+TEST_F(Cli, SpeedAndMotoringOverrideTheFile) {
+    ASSERT_EQ(run("solve " + sample("biogas-pump-set") + " --speed 900 --motored --out a").status,
+              0);
+    const auto summary = nlohmann::json::parse(contents(folder_ / "a" / "summary.json"));
+    EXPECT_LT(summary["performance"]["imep_bar"].get<double>(), 0.0); // pumping and wall heat
+}
+
+TEST_F(Cli, EveryBadDesignEndsInStatus3WithItsPathOnStderrAndNoOutput) {
+    for (const auto& bad : design::testing::badDesigns()) {
+        SCOPED_TRACE(bad.name);
+        put("bad.json", bad.text);
+        const auto outcome = run("solve bad.json --out result");
+        EXPECT_EQ(outcome.status, 3) << outcome.err;
+        EXPECT_THAT(outcome.err, HasSubstr("bad.json: " + bad.path));
+        EXPECT_EQ(outcome.out, "");
+        EXPECT_FALSE(fs::exists(folder_ / "result"));
+    }
+}
+
+TEST_F(Cli, CheckRefusesABadDesignInTheSameWay) {
+    auto tree = design::testing::sampleTree();
+    tree["mechanism"]["bore_mm"] = -1;
+    tree["running"]["speed_rpm"] = "fast";
+    put("bad.json", tree.dump());
+    const auto outcome = run("check bad.json");
+    EXPECT_EQ(outcome.status, 3);
+    EXPECT_THAT(outcome.err, HasSubstr("bad.json: /mechanism/bore_mm: Bore is -1 mm"));
+    EXPECT_THAT(outcome.err, HasSubstr("bad.json: /running/speed_rpm: "));
+    EXPECT_THAT(outcome.err, HasSubstr("2 problems"));
+}
+
+TEST_F(Cli, CheckListsTheLimits) {
+    const auto outcome = run("check " + sample("biogas-pump-set"));
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("errors: "));
+}
+
+TEST_F(Cli, WrongUsageEndsInStatus2) {
+    for (const std::string& arguments :
+         {std::string(), std::string("dance"), "solve " + sample("biogas-pump-set"),
+          std::string("solve --out result"), std::string("solve missing.json --out result"),
+          std::string("check ."), "check " + sample("biogas-pump-set") + " --unknown",
+          "check " + sample("biogas-pump-set") + " --speed fast",
+          "check " + sample("biogas-pump-set") + " --speed -5",
+          "check " + sample("biogas-pump-set") + " --speed nan"}) {
+        const auto outcome = run(arguments);
+        EXPECT_EQ(outcome.status, 2) << arguments << outcome.err;
+        EXPECT_NE(outcome.err, "") << arguments;
+    }
+    EXPECT_FALSE(fs::exists(folder_ / "result"));
+}
+
+TEST_F(Cli, HelpAndVersionAreEverywhere) {
+    for (const char* command : {"", "solve", "check", "schema"}) {
+        const auto help = run(fmt::format("{} --help", command));
+        EXPECT_EQ(help.status, 0) << command;
+        EXPECT_THAT(help.out, HasSubstr("Exit status")) << command;
+        const auto version = run(fmt::format("{} --version", command));
+        EXPECT_EQ(version.status, 0) << command;
+        EXPECT_TRUE(version.out.starts_with("lobewright-cli ")) << command << version.out;
+    }
+}
+
+TEST_F(Cli, AnOutputThatCannotBeWrittenIsSaidAndLeavesNothing) {
+    put("file", "");
+    const auto outcome = run("solve " + sample("biogas-pump-set") + " --out file");
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("--out"));
+    EXPECT_EQ(filesIn(folder_), 1U);
+}
+
+TEST_F(Cli, SchemaIsThePublishedOne) {
+    const std::string published =
+        contents(fs::path(LOBEWRIGHT_SOURCE_DIR) / "resources" / "design.schema.json");
+    EXPECT_EQ(run("schema").out, published);
+    EXPECT_EQ(run("schema --out schema.json").status, 0);
+    EXPECT_EQ(contents(folder_ / "schema.json"), published);
+}
+
+} // namespace
+} // namespace lobewright::cli
