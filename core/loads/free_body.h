@@ -81,8 +81,8 @@ struct AdjusterLoads {
     /// To be held when the adjuster pushes the track along the spline [N], outward positive; absent
     /// for a straight phase change (no helix).
     std::optional<Samples> axialForce;
-    /// |force along the helix| / (μ·|force normal to it|); below 1 the spline holds itself.
-    Samples slideRatio;
+    /// μ·|force normal to the helix| − |force along it| [N]; the spline holds itself where ≥ 0.
+    Samples holdingMargin;
     bool holdsItself = false; ///< at every sample
 };
 AdjusterLoads adjusterLoads(const TrackForces& exhaust, double helixLead, const Spline& spline);

@@ -39,14 +39,15 @@ struct PistonLoads {
     Samples gasForce;         ///< (p − p_under)·A, outward positive [N]
     Samples ringFriction;     ///< F_ring·sgn ẏ, against the motion [N]
     Samples guideFriction;    ///< μ_e·|N|·|sin α|·sgn ẏ, against the motion [N]
-    Samples guideBracket;     ///< cos α − μ_e·|sin α|·sgn N·sgn ẏ; ≤ 0: the piston jams
-    Samples demandedForce;    ///< N that a closed track would carry [N]; 0 where it jams
-    Samples contactForce;     ///< N [N]; on an open track 0 where the demand is negative
-    Samples sideForce;        ///< N·sin α on the guide, in the direction of rotation [N]
-    Samples torque;           ///< of the piston on the shaft, less the losses of its roller [N·m]
-    Samples ringLoss;         ///< torque that the rings take [N·m], ≥ 0
-    Samples guideLoss;        ///< torque that the guide takes [N·m], ≥ 0
-    Samples rollingLoss;      ///< rolling resistance on the track [N·m], ≥ 0
+    Samples axialDemand;   ///< m·ÿ + (p − p_under)·A + F_ring·sgn ẏ, asked of the track [N]
+    Samples guideBracket;  ///< cos α − μ_e·|sin α|·sgn N·sgn ẏ; ≤ 0: the piston jams
+    Samples demandedForce; ///< N that a closed track would carry [N]; 0 where it jams
+    Samples contactForce;  ///< N [N]; on an open track 0 where the demand is negative
+    Samples sideForce;     ///< N·sin α on the guide, in the direction of rotation [N]
+    Samples torque;        ///< of the piston on the shaft, less the losses of its roller [N·m]
+    Samples ringLoss;      ///< torque that the rings take [N·m], ≥ 0
+    Samples guideLoss;     ///< torque that the guide takes [N·m], ≥ 0
+    Samples rollingLoss;   ///< rolling resistance on the track [N·m], ≥ 0
     Samples rollerBearingLoss; ///< bearing inside the roller [N·m], ≥ 0
     Samples slipLoss;          ///< sliding across the width of the roller [N·m], ≥ 0
 };
@@ -56,6 +57,9 @@ struct PistonLoads {
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure);
 
+/// axialDemand at one angle [N].
+double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pressure);
+
 /// Friction of the ring pack [N], ≥ 0, at piston speeds ẏ [m/s] and gauge pressures p − p_under
 /// [Pa], both of shape (samples). Mixed lubrication by a duty number: form of Stanley et al., SAE
 /// 1999-01-0974 (from memory).
@@ -63,7 +67,8 @@ Samples ringFriction(const Friction& friction, double bore, const Samples& speed
                      const Samples& gaugePressure);
 
 /// Mean slip speed across the loaded width of a roller that rolls without slip at R, divided by ω
-/// [m]: (1/L)·∫√[(v_t(ρ) − v_t(R))² + (ω·r·sin α)²] dρ/ω. `y1` shape (samples) [m/rad].
+/// [m]: (1/L)·∫√[(v_t(ρ) − v_t(R))² + (ω·r·sin α)²] dρ/ω. `y1` shape (samples) [m/rad]. Gauss
+/// quadrature on both halves of the width, good to 1e-3.
 Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Samples& y1);
 
 /// μ_e = μ·(1 + 2·overhang/guide length) of the guide.

@@ -1,0 +1,314 @@
+#include "core/loads/loads.h"
+
+#include "core/loads/orders.h"
+#include "core/loads/quadrature.h"
+#include "core/loads/torque.h"
+#include "core/mechanism/bracketed_root.h"
+#include "core/units.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::loads {
+
+namespace {
+
+constexpr int evenSamplesPerTurn = 720;
+constexpr int highestOrder = 48;
+
+/// Everything that is asked again and again during one solve.
+struct Engine {
+    const Inputs& inputs;
+    PerEnd<PistonSetup> setup;
+    std::vector<double> psi;
+
+    explicit Engine(const Inputs& given)
+        : inputs(given), psi(mechanism::cylinderAngles(given.pair.mechanism())) {
+        for (const End end : bothEnds) {
+            setup[end] = pistonSetup(given.pair, end, given.friction, given.omega,
+                                     given.underPistonPressure);
+        }
+    }
+
+    Samples pressure(const Samples& theta, int cylinder) const {
+        return inputs.trace ? inputs.trace->sample(theta, cylinder).pressure
+                            : Samples::Constant(theta.size(), inputs.underPistonPressure);
+    }
+    double pressure(double theta) const {
+        return inputs.trace ? inputs.trace->pressure(theta) : inputs.underPistonPressure;
+    }
+    PistonLoads piston(End end, const Samples& theta, int cylinder,
+                       const Samples& pressures) const {
+        const double behind = psi[static_cast<std::size_t>(cylinder)] - psi.front();
+        return pistonLoads(setup[end], inputs.pair.lift(end, theta - behind), pressures);
+    }
+    double demand(End end, double theta) const {
+        return axialDemand(setup[end], inputs.pair.lift(end, theta), pressure(theta));
+    }
+};
+
+/// The whole engine at some shaft angles.
+struct EngineSamples {
+    Samples pressure;
+    PerEnd<PistonLoads> piston; ///< cylinder 1
+    PerEnd<TrackForces> track;
+    Samples bearingLoss, torque;
+};
+
+/// Friction of the shaft bearings: the thrusts of both tracks cancel inside the shaft as far as
+/// they are equal, each track's radial pull is carried beside it; mean diameter R.
+Samples shaftBearingLoss(const PerEnd<TrackForces>& track, const Engine& engine) {
+    return 0.5 * engine.inputs.friction.shaftBearing * engine.setup.inlet.pitchRadius *
+           ((track.inlet.thrust - track.exhaust.thrust).abs() + track.inlet.radial() +
+            track.exhaust.radial());
+}
+
+EngineSamples sampleEngine(const Engine& engine, const Samples& theta) {
+    EngineSamples result;
+    for (const End end : bothEnds) {
+        result.track[end] = TrackForces::zero(theta.size());
+    }
+    for (std::size_t k = 0; k < engine.psi.size(); ++k) {
+        const int cylinder = static_cast<int>(k);
+        Samples pressure = engine.pressure(theta, cylinder);
+        for (const End end : bothEnds) {
+            PistonLoads piston = engine.piston(end, theta, cylinder, pressure);
+            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius, piston);
+            if (k == 0) {
+                result.piston[end] = std::move(piston);
+            }
+        }
+        if (k == 0) {
+            result.pressure = std::move(pressure);
+        }
+    }
+    result.bearingLoss = shaftBearingLoss(result.track, engine);
+    result.torque = result.track.inlet.torque + result.track.exhaust.torque - result.bearingLoss;
+    return result;
+}
+
+/// The samples of one period repeated to fill the turn.
+Samples repeated(const Samples& onePeriod, int times) {
+    return onePeriod.replicate(times, 1);
+}
+
+/// Places where the track's demand changes sign, from ascending samples over one period.
+std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta,
+                                      const PerEnd<PistonLoads>& piston) {
+    std::vector<FlankChange> changes;
+    const Eigen::Index count = theta.size();
+    const double period = engine.inputs.pair.period();
+    for (const End end : bothEnds) {
+        const Samples& demand = piston[end].axialDemand;
+        std::optional<Eigen::Index> last;
+        for (Eigen::Index i = 0; i < 2 * count; ++i) {
+            const double now = demand(i % count);
+            if (now == 0.0) {
+                continue;
+            }
+            if (last && i >= count && demand(*last % count) * now < 0.0) {
+                const auto unrolled = [&](Eigen::Index j) {
+                    return theta(j % count) + period * static_cast<double>(j / count);
+                };
+                const double angle =
+                    mechanism::bracketedRoot([&](double at) { return engine.demand(end, at); },
+                                             unrolled(*last), unrolled(i));
+                changes.push_back({end, mechanism::wrapped(angle, period), now < 0.0});
+            }
+            last = i;
+        }
+    }
+    std::sort(changes.begin(), changes.end(),
+              [](const FlankChange& a, const FlankChange& b) { return a.theta < b.theta; });
+    return changes;
+}
+
+/// Cylinder 1 just before every junction.
+void addEdges(Loads& loads, const Engine& engine) {
+    const mechanism::OpposedPair& pair = engine.inputs.pair;
+    const std::vector<double>& junctions = pair.junctions();
+    const auto count = static_cast<Eigen::Index>(junctions.size());
+    loads.edgeTheta = Eigen::Map<const Samples>(junctions.data(), count);
+    const Samples pressure = engine.pressure(loads.edgeTheta, 0);
+    for (const End end : bothEnds) {
+        motion::LiftSamples lift{Samples(count), Samples(count), Samples(count), Samples(count)};
+        for (Eigen::Index i = 0; i < count; ++i) {
+            const motion::Lift before =
+                pair.curve(end).before(pair.trackAngle(end, loads.edgeTheta(i)));
+            lift.y(i) = before.y;
+            lift.y1(i) = before.y1;
+            lift.y2(i) = before.y2;
+            lift.y3(i) = before.y3;
+        }
+        loads.edgePiston[end] = pistonLoads(engine.setup[end], lift, pressure);
+    }
+}
+
+void addNodes(Loads& loads, const Engine& engine) {
+    std::vector<double> breaks = engine.inputs.breaks;
+    for (const FlankChange& change : loads.flankChanges) {
+        breaks.push_back(change.theta);
+    }
+    const Quadrature quadrature = periodQuadrature(engine.inputs.pair, breaks);
+    loads.nodes.theta = quadrature.theta;
+    loads.nodes.weight = quadrature.weight;
+    loads.nodes.pressure = engine.pressure(quadrature.theta, 0);
+    for (const End end : bothEnds) {
+        loads.nodes.piston[end] = engine.piston(end, quadrature.theta, 0, loads.nodes.pressure);
+    }
+}
+
+/// Adds one cylinder's work over one period, times `factor`, at the quadrature nodes.
+void addWork(Loads& loads, const Engine& engine, const Samples& pressure,
+             const PerEnd<PistonLoads>& piston, double factor, double& moved) {
+    const Samples weight = factor * loads.nodes.weight;
+    const double area = engine.inputs.pair.pistonArea();
+    for (const End end : bothEnds) {
+        const PistonLoads& one = piston[end];
+        const auto integral = [&weight](const Samples& f) { return (weight * f).sum(); };
+        loads.work.gas -= area * integral(pressure * one.lift.y1);
+        loads.work.inertia -= integral(one.inertiaForce * one.lift.y1);
+        loads.work.shaft += integral(one.torque);
+        moved += integral(one.torque.abs());
+        loads.losses.ring += integral(one.ringLoss);
+        loads.losses.guide += integral(one.guideLoss);
+        loads.losses.roller += integral(one.rollingLoss + one.rollerBearingLoss);
+        loads.losses.slip += integral(one.slipLoss);
+    }
+}
+
+void closeWork(Loads& loads, const Engine& engine, double meanBearingLoss) {
+    const double lobes = engine.inputs.pair.curve(End::inlet).lobes();
+    const auto cylinders = static_cast<int>(engine.psi.size());
+    double moved = 0.0;
+    if (engine.inputs.cylindersDiffer) {
+        for (int k = 0; k < cylinders; ++k) {
+            // Nodes count from cylinder 1; the same places of cylinder k pass later.
+            const double behind = engine.psi[static_cast<std::size_t>(k)] - engine.psi.front();
+            const Samples theta = loads.nodes.theta + behind;
+            const Samples pressure = engine.pressure(theta, k);
+            PerEnd<PistonLoads> piston;
+            for (const End end : bothEnds) {
+                piston[end] = engine.piston(end, theta, k, pressure);
+            }
+            addWork(loads, engine, pressure, piston, lobes, moved);
+        }
+    } else {
+        addWork(loads, engine, loads.nodes.pressure, loads.nodes.piston, lobes * cylinders, moved);
+    }
+    loads.losses.shaftBearing = units::turn * meanBearingLoss;
+    loads.work.shaft -= loads.losses.shaftBearing;
+    loads.work.friction = loads.losses.total();
+    const double open = loads.work.shaft - (loads.work.gas - loads.work.friction);
+    loads.work.residual = moved > 0.0 ? std::abs(open) / moved : 0.0;
+    for (double* loss : {&loads.losses.ring, &loads.losses.guide, &loads.losses.roller,
+                         &loads.losses.slip, &loads.losses.shaftBearing}) {
+        *loss /= units::turn;
+    }
+    loads.meanTorque = loads.work.shaft / units::turn;
+}
+
+/// The largest value of f over the samples and the left-hand limits at the junctions.
+Extremum highest(const Loads& loads, const Samples& samples, const Samples& edges) {
+    Extremum result;
+    Eigen::Index at = 0;
+    result.value = samples.maxCoeff(&at);
+    result.theta = loads.theta(at);
+    if (edges.size() > 0 && edges.maxCoeff(&at) > result.value) {
+        result = {edges(at), loads.edgeTheta(at)};
+    }
+    return result;
+}
+
+Extremum lowest(const Loads& loads, const Samples& samples, const Samples& edges) {
+    const Extremum mirrored = highest(loads, -samples, -edges);
+    return {-mirrored.value, mirrored.theta};
+}
+
+/// The guide bracket where friction of the guide adds to the load, 1 elsewhere.
+Samples jamBracket(const PistonLoads& piston) {
+    return (piston.axialDemand * piston.lift.y1 > 0.0).select(piston.guideBracket, 1.0);
+}
+
+void addExtremes(Loads& loads) {
+    for (const End end : bothEnds) {
+        const PistonLoads& piston = loads.piston[end];
+        const PistonLoads& edge = loads.edgePiston[end];
+        loads.lowestContactForce[end] = lowest(loads, piston.demandedForce, edge.demandedForce);
+        loads.highestContactForce[end] =
+            highest(loads, piston.contactForce.abs(), edge.contactForce.abs());
+        loads.highestSideForce[end] = highest(loads, piston.sideForce.abs(), edge.sideForce.abs());
+        loads.jamMargin[end] = lowest(loads, jamBracket(piston), jamBracket(edge));
+    }
+}
+
+void addTorqueFigures(Loads& loads) {
+    loads.highestTorque = std::max(loads.totalTorque.maxCoeff(), loads.evenTotalTorque.maxCoeff());
+    loads.lowestTorque = std::min(loads.totalTorque.minCoeff(), loads.evenTotalTorque.minCoeff());
+    loads.peakToPeakTorque = loads.highestTorque - loads.lowestTorque;
+    loads.ripple = torqueRipple(loads.highestTorque, loads.lowestTorque, loads.meanTorque);
+    loads.torqueOrders = orders(loads.evenTotalTorque, highestOrder).abs();
+}
+
+PerEnd<LiftOff> liftOffSpeeds(const Loads& loads, const Engine& engine,
+                              const gas::GasTrace* trace) {
+    PerEnd<LiftOff> result;
+    const Eigen::Index samples = loads.theta.size();
+    const Eigen::Index edges = loads.edgeTheta.size();
+    Samples theta(samples + edges);
+    theta << loads.theta, loads.edgeTheta;
+    const Samples pressure =
+        trace ? trace->sample(theta).pressure
+              : Samples::Constant(samples + edges, engine.inputs.underPistonPressure);
+    for (const End end : bothEnds) {
+        const auto joined = [&](Samples motion::LiftSamples::*part) {
+            Samples values(samples + edges);
+            values << loads.piston[end].lift.*part, loads.edgePiston[end].lift.*part;
+            return values;
+        };
+        using L = motion::LiftSamples;
+        const motion::LiftSamples lift{joined(&L::y), joined(&L::y1), joined(&L::y2),
+                                       joined(&L::y3)};
+        result[end] = liftOff(engine.inputs.pair, end, engine.setup[end], theta,
+                              pistonLoads(engine.setup[end], lift, pressure), trace);
+    }
+    return result;
+}
+
+} // namespace
+
+Loads solveLoads(const Inputs& inputs) {
+    const Engine engine(inputs);
+    const int lobes = inputs.pair.curve(End::inlet).lobes();
+    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
+
+    Loads loads;
+    loads.theta = inputs.theta;
+    EngineSamples samples = sampleEngine(engine, inputs.theta);
+    loads.pressure = std::move(samples.pressure);
+    loads.piston = std::move(samples.piston);
+    loads.track = std::move(samples.track);
+    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
+    loads.shaftBearingLoss = std::move(samples.bearingLoss);
+    loads.totalTorque = std::move(samples.torque);
+
+    loads.evenTheta = evenAngles(perPeriod * lobes);
+    const Samples onePeriod = loads.evenTheta.head(perPeriod);
+    const EngineSamples even = sampleEngine(engine, onePeriod);
+    loads.evenTotalTorque = repeated(even.torque, lobes);
+    loads.flankChanges = flankChanges(engine, onePeriod, even.piston);
+
+    addEdges(loads, engine);
+    addNodes(loads, engine);
+    closeWork(loads, engine, even.bearingLoss.mean());
+    addTorqueFigures(loads);
+    addExtremes(loads);
+    loads.firing = firing(inputs.pair);
+    loads.liftOffFired = liftOffSpeeds(loads, engine, inputs.trace);
+    if (inputs.motoredTrace) {
+        loads.liftOffMotored = liftOffSpeeds(loads, engine, inputs.motoredTrace);
+    }
+    return loads;
+}
+
+} // namespace lobewright::loads

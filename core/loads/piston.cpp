@@ -1,0 +1,139 @@
+#include "core/loads/piston.h"
+
+#include "core/units.h"
+
+#include <boost/math/quadrature/gauss.hpp>
+
+#include <array>
+#include <cmath>
+
+namespace lobewright::loads {
+
+namespace {
+
+/// Slopes below this share of the stroke per radian are dwells that rounding has touched.
+constexpr double restingSlope = 1e-12;
+
+double pistonArea(double bore) {
+    return units::pi * bore * bore / 4.0;
+}
+
+} // namespace
+
+PistonSetup pistonSetup(const mechanism::OpposedPair& pair, End end, const Friction& friction,
+                        double omega, double underPistonPressure) {
+    const mechanism::Mechanism& mechanism = pair.mechanism();
+    PistonSetup setup;
+    setup.omega = omega;
+    setup.mass = mechanism.pistonMass[end];
+    setup.bore = mechanism.bore;
+    setup.stroke = pair.curve(end).stroke();
+    setup.pitchRadius = mechanism.pitchRadius;
+    setup.underPistonPressure = underPistonPressure;
+    setup.closedTrack = mechanism.closedTrack;
+    setup.roller = mechanism.roller;
+    setup.friction = friction;
+    return setup;
+}
+
+double effectiveGuideFriction(const Friction& friction, double rollerRadius, double bore) {
+    const double overhang = friction.guideOverhang.value_or(rollerRadius);
+    const double length = friction.guideLength.value_or(bore);
+    return friction.guide * (1.0 + 2.0 * overhang / length);
+}
+
+Samples motionSign(const Samples& y1, double stroke) {
+    const double rest = restingSlope * stroke;
+    return (y1.abs() > rest).select(y1.sign(), 0.0);
+}
+
+Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
+                     const Samples& gaugePressure) {
+    const Samples gas = gaugePressure.max(0.0);
+    const Samples shear = friction.linerViscosity * speed.abs();
+    Samples sum = Samples::Zero(speed.size());
+    for (const PistonRing& ring : friction.rings) {
+        // f·p with p = q + c·Δp and duty D = η·|ẏ|/(h·p), written without dividing by p.
+        const Samples contact = ring.tensionPressure + ring.gasFactor * gas;
+        const Samples duty = shear / ring.height;
+        sum += ring.height *
+               (friction.ringHydrodynamic * (duty * contact).sqrt() +
+                friction.ringBoundary * (contact - duty / friction.ringCriticalDuty).max(0.0));
+    }
+    return units::pi * bore * sum;
+}
+
+Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Samples& y1) {
+    using Rule = boost::math::quadrature::gauss<double, 4>;
+    const double half = 0.5 * roller.loadedWidth();
+    const Samples square = y1.square();
+    const Samples middle = (pitchRadius * pitchRadius + square).sqrt();
+    const double r2 = roller.radius * roller.radius;
+    Samples sum = Samples::Zero(y1.size());
+    for (const double side : {-1.0, 1.0}) {
+        for (std::size_t i = 0; i < Rule::abscissa().size(); ++i) {
+            for (const double mirror : {-1.0, 1.0}) {
+                const double share = 0.5 * (1.0 + mirror * Rule::abscissa()[i]);
+                const double rho = pitchRadius + side * half * share;
+                const Samples d2 = rho * rho + square;
+                sum += 0.25 * Rule::weights()[i] *
+                       ((d2.sqrt() - middle).square() + r2 * square / d2).sqrt();
+            }
+        }
+    }
+    return sum;
+}
+
+double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
+    const double gauge = pressure - setup.underPistonPressure;
+    const double sign =
+        std::abs(lift.y1) > restingSlope * setup.stroke ? (lift.y1 > 0.0 ? 1.0 : -1.0) : 0.0;
+    double rings = 0.0;
+    if (sign != 0.0) {
+        rings =
+            ringFriction(setup.friction, setup.bore, Samples::Constant(1, setup.omega * lift.y1),
+                         Samples::Constant(1, gauge))(0);
+    }
+    return setup.mass * setup.omega * setup.omega * lift.y2 + gauge * pistonArea(setup.bore) +
+           rings * sign;
+}
+
+PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
+                        const Samples& pressure) {
+    const double radius = setup.pitchRadius;
+    const double omega = setup.omega;
+    const Friction& friction = setup.friction;
+    const double guide = effectiveGuideFriction(friction, setup.roller.radius, setup.bore);
+    const Samples gauge = pressure - setup.underPistonPressure;
+    const Samples sign = motionSign(lift.y1, setup.stroke);
+    const Samples path = (radius * radius + lift.y1.square()).sqrt();
+    const Samples cosine = radius / path;
+    const Samples sine = lift.y1 / path;
+
+    PistonLoads loads;
+    loads.lift = lift;
+    loads.pressureAngle = (lift.y1 / radius).atan();
+    loads.inertiaForce = setup.mass * omega * omega * lift.y2;
+    loads.gasForce = pistonArea(setup.bore) * gauge;
+    loads.ringFriction = ringFriction(friction, setup.bore, omega * lift.y1, gauge) * sign;
+    loads.axialDemand = loads.inertiaForce + loads.gasForce + loads.ringFriction;
+    loads.guideBracket = cosine - guide * sine.abs() * loads.axialDemand.sign() * sign;
+    loads.demandedForce =
+        (loads.guideBracket > 0.0).select(loads.axialDemand / loads.guideBracket, 0.0);
+    loads.contactForce =
+        setup.closedTrack ? loads.demandedForce : Samples(loads.demandedForce.max(0.0));
+    const Samples magnitude = loads.contactForce.abs();
+    loads.sideForce = loads.contactForce * sine;
+    loads.guideFriction = guide * loads.sideForce.abs() * sign;
+    loads.ringLoss = (loads.ringFriction * lift.y1).abs();
+    loads.guideLoss = (loads.guideFriction * lift.y1).abs();
+    loads.rollingLoss = friction.rolling * magnitude * path;
+    // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
+    loads.rollerBearingLoss = 0.5 * friction.rollerBearing * magnitude * path;
+    loads.slipLoss = friction.slip * magnitude * meanSlipArm(setup.roller, radius, lift.y1);
+    loads.torque =
+        -radius * loads.sideForce - loads.rollingLoss - loads.rollerBearingLoss - loads.slipLoss;
+    return loads;
+}
+
+} // namespace lobewright::loads
