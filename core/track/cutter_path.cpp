@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <utility>
 
 namespace lobewright::track {
 namespace {
@@ -146,19 +147,21 @@ Result<Samples> cutterDeviation(const LiftCurve& curve, const Samples& phi, doub
     return deviation;
 }
 
-Result<EdgeDeviations> edgeDeviations(const LiftCurve& curve, double pitchRadius,
-                                      const Roller& roller, double cutterRadius, Flank flank) {
+Result<CutterDeviations> cutterDeviations(const LiftCurve& curve, double pitchRadius,
+                                          const Roller& roller, double cutterRadius, Flank flank) {
     const Eigen::Index angles = 720;
     const Samples phi = Samples::LinSpaced(angles + 1, 0.0, curve.period()).head(angles);
-    EdgeDeviations result;
-    for (CutterDeviation* edge : {&result.inner, &result.outer}) {
-        const double rho =
-            edge == &result.inner ? roller.innerEdge(pitchRadius) : roller.outerEdge(pitchRadius);
+    CutterDeviations result;
+    const std::pair<CutterDeviation*, double> places[] = {
+        {&result.inner, roller.innerEdge(pitchRadius)},
+        {&result.middle, pitchRadius},
+        {&result.outer, roller.outerEdge(pitchRadius)}};
+    for (const auto& [place, rho] : places) {
         const Result<Samples> deviation =
             cutterDeviation(curve, phi, rho, pitchRadius, roller.radius, cutterRadius, flank);
         if (!deviation)
             return deviation.problems();
-        *edge = extremes(phi, *deviation, rho);
+        *place = extremes(phi, *deviation, rho);
     }
     return result;
 }

@@ -19,7 +19,9 @@ struct CutterPath {
 
 /// Path of a cutter of radius c for the flank that a roller of radius r envelops: the axis is moved
 /// by c − r along the normal of the contact at ρ = R. The pitch path itself for c = r, the only
-/// radius that makes the surface exactly over the whole width.
+/// radius that makes the surface exactly. For any other the error grows from R to both edges; at R
+/// a small one remains, because a moved axis that is radial again is no longer square to the
+/// normal: c·(1 − √(1 − (sin α·sin γ)²)) with γ the change of polar angle.
 /// phi shape (samples) [rad]. Errors: cutter radius not positive ("/cutter_radius_mm").
 Result<CutterPath> cutterPath(const motion::LiftCurve& curve, const Samples& phi,
                               double pitchRadius, double rollerRadius, double cutterRadius,
@@ -43,12 +45,12 @@ Result<Samples> cutterDeviation(const motion::LiftCurve& curve, const Samples& p
                                 double pitchRadius, double rollerRadius, double cutterRadius,
                                 Flank flank);
 
-/// Deviations at the inner and the outer edge of the roller, over one period at 720 angles a
-/// period.
-struct EdgeDeviations {
-    CutterDeviation inner, outer;
+/// Deviations at the inner edge, the middle and the outer edge of the roller over one period, at
+/// 720 angles.
+struct CutterDeviations {
+    CutterDeviation inner, middle, outer;
 };
-Result<EdgeDeviations> edgeDeviations(const motion::LiftCurve& curve, double pitchRadius,
-                                      const Roller& roller, double cutterRadius, Flank flank);
+Result<CutterDeviations> cutterDeviations(const motion::LiftCurve& curve, double pitchRadius,
+                                          const Roller& roller, double cutterRadius, Flank flank);
 
 } // namespace lobewright::track
