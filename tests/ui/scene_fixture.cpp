@@ -98,6 +98,44 @@ SolutionPointer inventedSolution(const design::Design& design) {
     return solution;
 }
 
+Applied::Applied(TurnView& view, const design::Design& design) : design_(design) {
+    view.showGeometry(geometryOf(design_));
+    connect(&view, &TurnView::edited, this, [this, &view](const Edit& edit) {
+        edits_.push_back(edit);
+        design::Design changed = design_;
+        for (const auto& change : edit.changes) {
+            const auto next = design::withField(changed, change.path, change.value);
+            if (!next)
+                throw std::runtime_error(change.path + ": " + next.problems().front().message);
+            changed = *next;
+        }
+        design_ = changed;
+        view.showGeometry(geometryOf(design_));
+    });
+    connect(&view, &TurnView::editFinished, this, [this] { ++finished_; });
+}
+
+const Handle& handleNamed(const TurnView& view, const std::string& key) {
+    for (const auto& handle : view.handles())
+        if (handle.key == key)
+            return handle;
+    throw std::runtime_error("no handle " + key);
+}
+
+void dragMouse(QWidget& widget, const QPointF& from, const QPointF& to,
+               Qt::KeyboardModifiers modifiers, bool release) {
+    const auto send = [&](QEvent::Type type, const QPointF& at, Qt::MouseButton button,
+                          Qt::MouseButtons buttons) {
+        QMouseEvent event(type, at, widget.mapToGlobal(at), button, buttons, modifiers);
+        QApplication::sendEvent(&widget, &event);
+    };
+    send(QEvent::MouseButtonPress, from, Qt::LeftButton, Qt::LeftButton);
+    for (int i = 1; i <= 8; ++i)
+        send(QEvent::MouseMove, from + (to - from) * i / 8.0, Qt::NoButton, Qt::LeftButton);
+    if (release)
+        send(QEvent::MouseButtonRelease, to, Qt::LeftButton, Qt::NoButton);
+}
+
 void keepPicture(QWidget& widget, const QString& name) {
     const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
     if (folder.isEmpty())

@@ -1,8 +1,12 @@
 #pragma once
 
 #include "ui/plots/shown.h"
+#include "ui/scene/turn_view.h"
 
+#include <QObject>
 #include <QWidget>
+
+#include <vector>
 
 namespace lobewright::ui::test {
 
@@ -14,6 +18,28 @@ GeometryPointer geometryOf(const design::Design& design);
 /// A solution with the geometry of the design and a made-up, smooth gas: pressure follows
 /// p·V^1.3, contact force the pressure, with lift-off over 20 ° after outer dead centre.
 SolutionPointer inventedSolution(const design::Design& design);
+
+/// Stands in for the document: applies what a view asks for and shows it the result.
+class Applied : public QObject {
+  public:
+    Applied(TurnView& view, const design::Design& design);
+
+    const design::Design& design() const { return design_; }
+    const std::vector<Edit>& edits() const { return edits_; }
+    int finished() const { return finished_; }
+
+  private:
+    design::Design design_;
+    std::vector<Edit> edits_;
+    int finished_ = 0;
+};
+
+/// The handle of this key, as drawn now; throws when there is none.
+const Handle& handleNamed(const TurnView& view, const std::string& key);
+
+/// Presses, moves in steps and releases the left button.
+void dragMouse(QWidget& widget, const QPointF& from, const QPointF& to,
+               Qt::KeyboardModifiers modifiers = Qt::NoModifier, bool release = true);
 
 /// Saves a picture of the widget at a size, in light or dark tones, to the folder named by
 /// LOBEWRIGHT_PICTURES, if that is set.

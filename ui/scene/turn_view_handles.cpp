@@ -242,8 +242,15 @@ void TurnView::paintTag(QPainter& painter, const Handle& handle) const {
 }
 
 void TurnView::paintHandles(QPainter& painter) {
-    if (!pointerInside_ && !hasFocus() && !grip_)
+    if (!pointerInside_ && !hasFocus() && !grip_) {
+        // At rest only a hint that the curve can be taken there.
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tones().quiet);
+        for (const auto& handle : handles_)
+            if (handle.grip.isNull())
+                painter.drawEllipse(handle.at, 2.5, 2.5);
         return;
+    }
     for (const auto& handle : handles_)
         paintHandle(painter, handle, false);
     // One tag at most: what is gripped, else what is under the pointer, else what keys would move.
