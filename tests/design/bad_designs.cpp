@@ -197,7 +197,7 @@ constexpr Change combinations[] = {
     {"a port is wider than the bore",
      R"({"op":"replace","path":"/ports/inlet/0/width_mm","value":58})", "/ports/inlet/0/width_mm"},
     {"ports do not fit around the bore",
-     R"({"op":"replace","path":"/ports/exhaust/0/count","value":17})", "/ports/exhaust/0/count"},
+     R"({"op":"replace","path":"/ports/exhaust/0/count","value":22})", "/ports/exhaust/0/count"},
     {"two angles for three cylinders",
      R"({"op":"replace","path":"/mechanism/cylinder_angles_deg","value":[0,120]})",
      "/mechanism/cylinder_angles_deg"},

@@ -20,7 +20,7 @@ TEST(DesignFile, SampleReadsWithoutProblem) {
     ASSERT_TRUE(design) << listed(design.problems());
     EXPECT_EQ(design->mechanism.cylinders, 3);
     EXPECT_DOUBLE_EQ(design->mechanism.bore, 0.058);
-    EXPECT_DOUBLE_EQ(design->running.speed, 1050.0 * 2.0 * 3.14159265358979323846 / 60.0);
+    EXPECT_DOUBLE_EQ(design->running.speed, 1000.0 * 2.0 * 3.14159265358979323846 / 60.0);
     EXPECT_FALSE(design->tracks.exhaust);
 }
 
