@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/balance/remedy.h"
 #include "core/balance/shaking.h"
 #include "core/balance/speed_fluctuation.h"
 #include "core/loads/loads.h"

@@ -31,19 +31,4 @@ struct ShakingOrders {
 /// Orders 0 … highest, from even samples of one cylinder and the exact phases of the ring.
 ShakingOrders shakingOrders(const mechanism::OpposedPair& pair, double omega, int highest);
 
-/// What would leave the least axial force of one cylinder, changing one thing at a time. Ratios are
-/// root mean squares relative to the inlet piston alone; `cancels` where less than 1e-9 is left.
-struct Remedy {
-    double residual = 0.0;     ///< as designed
-    double exhaustMass = 0.0;  ///< best mass of the exhaust piston [kg]
-    double massResidual = 0.0; ///< left with it
-    double exhaustLead =
-        0.0; ///< best total lead of the exhaust track [rad], nearest to the present
-    double leadResidual = 0.0; ///< left with it
-    double bothResidual = 0.0; ///< left with the best lead and the best mass for it
-    bool massCancels = false, leadCancels = false, bothCancel = false;
-    bool ringCancels = false; ///< the ring of cylinders already cancels force and rocking moments
-};
-Remedy remedy(const mechanism::OpposedPair& pair, double omega);
-
 } // namespace lobewright::balance

@@ -18,7 +18,7 @@ double fluctuation(double energy, double inertia, double omega);
 /// Inertia for a given C_s > 0 [kg·m²].
 double inertiaFor(double energy, double fluctuation, double omega);
 
-/// Speeds between which the shaft swings [rad/s]; the mean of their squares holds the energy.
+/// Speeds between which the shaft swings about ω [rad/s]: ω·(1 ± C_s/2).
 struct SpeedRange {
     double lowest = 0.0, highest = 0.0;
 };

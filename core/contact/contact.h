@@ -27,7 +27,9 @@ enum class Station { inner, middle, outer };
 inline constexpr Station allStations[] = {Station::inner, Station::middle, Station::outer};
 
 /// The contact at one place of the roller's width, shape (samples). 0 where nothing touches (film:
-/// no value there) and where the track is undercut.
+/// no value there) and where the track is undercut. The edges are those of the loaded width. A
+/// crowned roller bears on an ellipse about its middle: the edges see the end of it, if anything,
+/// and the film is that of the middle.
 struct StationContact {
     double rho = 0.0;       ///< [m]
     Samples relativeRadius; ///< R_rel of the loaded flank [m]; ≤ 0: undercut
@@ -99,5 +101,19 @@ struct ContactMap {
 };
 /// `widths` ≥ 2. Crowned rollers: the semi-ellipse of pressure along the contact's middle line.
 ContactMap contactMap(const Inputs& inputs, End end, int widths);
+
+/// The worst places at one speed.
+struct SpeedContact {
+    double omega = 0.0;                ///< [rad/s]
+    PerEnd<double> highestPressure;    ///< [Pa]; 0 where never loaded
+    PerEnd<double> lowestContactForce; ///< demanded [N]; negative: lifts off or pulls
+    PerEnd<std::optional<double>> lowestFilmRatio;
+};
+/// The worst over a range of speeds [rad/s] with the pressure trace of the running speed held; a
+/// speed sweep, which solves the gas anew, replaces it. Errors as solveContact.
+Result<std::vector<SpeedContact>> contactOverSpeeds(const loads::Inputs& running,
+                                                    const Materials& materials,
+                                                    const Lubricant& lubricant,
+                                                    const std::vector<double>& speeds);
 
 } // namespace lobewright::contact

@@ -1,0 +1,72 @@
+#include "core/balance/shaking.h"
+
+#include "core/loads/orders.h"
+#include "core/units.h"
+
+#include <cmath>
+#include <complex>
+
+namespace lobewright::balance {
+
+namespace {
+
+constexpr int evenSamplesPerTurn = 720;
+
+} // namespace
+
+Samples cylinderForce(const mechanism::OpposedPair& pair, double omega, const Samples& theta) {
+    const PerEnd<double>& mass = pair.mechanism().pistonMass;
+    return omega * omega *
+           (mass.exhaust * pair.lift(End::exhaust, theta).y2 -
+            mass.inlet * pair.lift(End::inlet, theta).y2);
+}
+
+Shaking shaking(const mechanism::OpposedPair& pair, double omega, const Samples& theta) {
+    const std::vector<double> angles = mechanism::cylinderAngles(pair.mechanism());
+    const double radius = pair.mechanism().pitchRadius;
+    Shaking sum{Samples::Zero(theta.size()), Samples::Zero(theta.size()),
+                Samples::Zero(theta.size())};
+    for (const double psi : angles) {
+        const Samples force = cylinderForce(pair, omega, theta - (psi - angles.front()));
+        sum.force += force;
+        sum.momentX += radius * std::sin(psi) * force;
+        sum.momentY -= radius * std::cos(psi) * force;
+    }
+    return sum;
+}
+
+ShakingOrders shakingOrders(const mechanism::OpposedPair& pair, double omega, int highest) {
+    using Complex = std::complex<double>;
+    const std::vector<double> angles = mechanism::cylinderAngles(pair.mechanism());
+    const double radius = pair.mechanism().pitchRadius;
+    const int lobes = pair.curve(End::inlet).lobes();
+    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
+    const Samples onePeriod = loads::evenAngles(perPeriod * lobes).head(perPeriod);
+    const Eigen::ArrayXcd cylinder =
+        loads::orders(cylinderForce(pair, omega, onePeriod).replicate(lobes, 1), highest);
+
+    ShakingOrders result;
+    result.cylinder = cylinder.abs();
+    result.force = result.momentX = result.momentY = result.forward = result.backward =
+        Samples::Zero(highest + 1);
+    for (int q = 0; q <= highest; ++q) {
+        Complex force = 0.0;
+        Complex momentX = 0.0;
+        Complex momentY = 0.0;
+        for (const double psi : angles) {
+            const Complex one = cylinder(q) * std::polar(1.0, -q * (psi - angles.front()));
+            force += one;
+            momentX += radius * std::sin(psi) * one;
+            momentY -= radius * std::cos(psi) * one;
+        }
+        constexpr Complex i{0.0, 1.0};
+        result.force(q) = std::abs(force);
+        result.momentX(q) = std::abs(momentX);
+        result.momentY(q) = std::abs(momentY);
+        result.forward(q) = 0.5 * std::abs(momentX + i * momentY);
+        result.backward(q) = 0.5 * std::abs(momentX - i * momentY);
+    }
+    return result;
+}
+
+} // namespace lobewright::balance

@@ -1,0 +1,168 @@
+#include "core/contact/stations.h"
+
+#include "core/contact/film.h"
+#include "core/contact/line_contact.h"
+#include "core/track/speeds.h"
+#include "core/track/track.h"
+
+#include <algorithm>
+
+namespace lobewright::contact {
+
+namespace {
+
+using track::Flank;
+
+/// A quantity that differs by flank, taken on the one that is loaded.
+template <class OnFlank>
+Samples onLoadedFlank(const loads::PistonLoads& piston, OnFlank&& onFlank) {
+    Samples push = onFlank(Flank::push);
+    if ((piston.contactForce >= 0.0).all()) {
+        return push;
+    }
+    return (piston.contactForce >= 0.0).select(push, onFlank(Flank::pull));
+}
+
+StationContact straightStation(const RollerOnTrack& contact, const loads::PistonLoads& piston,
+                               double rho) {
+    StationContact station;
+    station.rho = rho;
+    station.relativeRadius = loadedRadius(contact, piston, rho);
+    const Samples load = bearingLoad(piston, station.relativeRadius);
+    const Samples radius = (load > 0.0).select(station.relativeRadius, 1.0);
+    const double length = contact.loadedWidth();
+    station.pressure = linePeakPressure(load, length, radius, contact.modulus);
+    station.halfWidth = lineHalfWidth(load, length, radius, contact.modulus);
+    const Samples entrainment = onLoadedFlank(piston, [&](Flank flank) {
+        return track::entrainmentSpeed(piston.lift, rho, contact.pitchRadius, contact.roller.radius,
+                                       contact.omega, flank);
+    });
+    station.film = lineFilm(contact.lubricant, load, length, entrainment, radius, contact.modulus);
+    return station;
+}
+
+/// Ordinates of the pressure ellipse, and the elliptical film in the middle.
+StationContact crownedStation(const RollerOnTrack& contact, const loads::PistonLoads& piston,
+                              const CrownedSamples& ellipse, const Samples& middleLoad,
+                              const Samples& middleRadius, double rho) {
+    StationContact station;
+    station.rho = rho;
+    station.relativeRadius = loadedRadius(contact, piston, rho);
+    const Samples share = (rho - contact.pitchRadius) / ellipse.halfLength.max(1e-300);
+    const Samples ordinate = (1.0 - share.square()).max(0.0).sqrt();
+    station.pressure = ordinate * ellipse.pressure;
+    station.halfWidth = ordinate * ellipse.halfWidth;
+    if (rho != contact.pitchRadius) {
+        station.film = Samples::Zero(share.size());
+        return station;
+    }
+    const Samples entrainment = onLoadedFlank(piston, [&](Flank flank) {
+        return track::entrainmentSpeed(piston.lift, rho, contact.pitchRadius, contact.roller.radius,
+                                       contact.omega, flank);
+    });
+    station.film = ellipticalFilm(contact.lubricant, middleLoad, ellipse.ellipticity, entrainment,
+                                  middleRadius, contact.modulus);
+    return station;
+}
+
+/// Least film of the stations that have one; 0 where none has.
+Samples leastFilm(const std::array<StationContact, 3>& stations) {
+    constexpr double far = 1e300;
+    Samples least = Samples::Constant(stations[0].film.size(), far);
+    for (const StationContact& station : stations) {
+        least = (station.film > 0.0).select(least.min(station.film), least);
+    }
+    return (least < far).select(least, 0.0);
+}
+
+void addCrowned(StationSamples& result, const RollerOnTrack& contact,
+                const loads::PistonLoads& piston) {
+    const Samples radius = loadedRadius(contact, piston, contact.pitchRadius);
+    const Samples load = bearingLoad(piston, radius);
+    const Samples sound = (load > 0.0).select(radius, 1.0);
+    const CrownedSamples ellipse = crownedSamples(contact, load, sound);
+    for (const Station station : allStations) {
+        result.stations[static_cast<std::size_t>(station)] =
+            crownedStation(contact, piston, ellipse, load, sound, contact.rho(station));
+    }
+    result.deepestShear = ellipse.shear;
+    result.shearDepth = ellipse.depth;
+    result.truncation = 2.0 * ellipse.halfLength / contact.loadedWidth();
+}
+
+void addStraight(StationSamples& result, const RollerOnTrack& contact,
+                 const loads::PistonLoads& piston) {
+    const DeepestShear deepest = lineDeepestShear();
+    Samples pressure = Samples::Zero(piston.contactForce.size());
+    Samples halfWidth = pressure;
+    for (const Station station : allStations) {
+        StationContact& at = result.stations[static_cast<std::size_t>(station)];
+        at = straightStation(contact, piston, contact.rho(station));
+        halfWidth = (at.pressure > pressure).select(at.halfWidth, halfWidth);
+        pressure = pressure.max(at.pressure);
+    }
+    result.deepestShear = deepest.ratio * pressure;
+    result.shearDepth = deepest.depth * halfWidth;
+}
+
+} // namespace
+
+double RollerOnTrack::rho(Station station) const {
+    const double half = 0.5 * loadedWidth();
+    switch (station) {
+    case Station::inner:
+        return pitchRadius - half;
+    case Station::outer:
+        return pitchRadius + half;
+    case Station::middle:
+        break;
+    }
+    return pitchRadius;
+}
+
+RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
+                            const Lubricant& lubricant, double omega) {
+    RollerOnTrack contact;
+    contact.roller = mechanism.roller;
+    contact.pitchRadius = mechanism.pitchRadius;
+    contact.omega = omega;
+    contact.modulus = contactModulus(materials.trackElastic, materials.rollerElastic);
+    contact.poissonRatio = materials.trackElastic.poissonRatio;
+    contact.roughness = compositeRoughness(materials);
+    contact.lubricant = lubricant;
+    return contact;
+}
+
+Samples loadedRadius(const RollerOnTrack& contact, const loads::PistonLoads& piston, double rho) {
+    return onLoadedFlank(piston, [&](Flank flank) {
+        return track::relativeRadius(piston.lift, rho, contact.roller.radius, flank);
+    });
+}
+
+Samples bearingLoad(const loads::PistonLoads& piston, const Samples& relativeRadius) {
+    return (relativeRadius > 0.0).select(piston.contactForce.abs(), 0.0);
+}
+
+StationSamples stationSamples(const RollerOnTrack& contact, const loads::PistonLoads& piston) {
+    StationSamples result;
+    if (contact.roller.crownRadius) {
+        addCrowned(result, contact, piston);
+    } else {
+        addStraight(result, contact, piston);
+    }
+    const Eigen::Index count = piston.contactForce.size();
+    result.peakPressure = result.slip = result.pressureSlip = Samples::Zero(count);
+    for (StationContact& station : result.stations) {
+        station.slip = track::slip(piston.lift, station.rho, contact.pitchRadius,
+                                   contact.roller.radius, contact.omega, Flank::push)
+                           .magnitude();
+        result.peakPressure = result.peakPressure.max(station.pressure);
+        result.slip = result.slip.max(station.slip);
+        result.pressureSlip = result.pressureSlip.max(station.pressure * station.slip);
+    }
+    result.film = leastFilm(result.stations);
+    result.filmRatio = result.film / contact.roughness;
+    return result;
+}
+
+} // namespace lobewright::contact

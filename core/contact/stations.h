@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/contact/contact.h"
+
+namespace lobewright::contact {
+
+/// What the contact of one roller depends on besides motion and load.
+struct RollerOnTrack {
+    track::Roller roller;
+    double pitchRadius = 0.0; ///< R [m]
+    double omega = 0.0;       ///< [rad/s]
+    double modulus = 0.0;     ///< E* [Pa]
+    double poissonRatio = 0.3;
+    double roughness = 0.0; ///< of both surfaces together [m]
+    Lubricant lubricant;
+
+    double rho(Station station) const;
+    double loadedWidth() const { return roller.loadedWidth(); }
+};
+
+RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
+                            const Lubricant& lubricant, double omega);
+
+/// R_rel at ρ of whichever flank carries the load [m], shape (samples).
+Samples loadedRadius(const RollerOnTrack& contact, const loads::PistonLoads& piston, double rho);
+
+/// Load where the roller touches a sound track, 0 elsewhere [N].
+Samples bearingLoad(const loads::PistonLoads& piston, const Samples& relativeRadius);
+
+/// The contact at all stations and what follows from it, over the samples of `piston`.
+struct StationSamples {
+    std::array<StationContact, 3> stations;
+    Samples peakPressure, deepestShear, shearDepth, film, filmRatio, slip, pressureSlip;
+    Samples truncation; ///< long axis of the ellipse/loaded width; empty without a crown
+};
+StationSamples stationSamples(const RollerOnTrack& contact, const loads::PistonLoads& piston);
+
+/// Elliptical contacts of a crowned roller over the samples.
+struct CrownedSamples {
+    Samples ellipticity; ///< axis across rolling/axis along rolling
+    Samples pressure;    ///< p₀ [Pa], at least that of a straight roller where the ellipse is cut
+    Samples halfWidth;   ///< semi-axis in the direction of rolling [m]
+    Samples halfLength;  ///< semi-axis along the roller [m]
+    Samples shear, depth; ///< deepest shear [Pa] and its depth [m]
+};
+CrownedSamples crownedSamples(const RollerOnTrack& contact, const Samples& load,
+                              const Samples& relativeRadius);
+
+} // namespace lobewright::contact
