@@ -38,6 +38,8 @@ struct CycleAngles {
 class Chamber {
   public:
     virtual ~Chamber() = default;
+    /// A copy that lives as long as the solution that needs it.
+    virtual std::unique_ptr<Chamber> clone() const = 0;
     virtual ChamberGeometry at(double theta) const = 0;
     virtual double period() const = 0;        ///< after which everything repeats [rad]
     virtual double cyclesPerTurn() const = 0; ///< c; ½ for a four-stroke
@@ -113,7 +115,10 @@ class GasTrace {
 
 /// A converged cycle. `cycles` has one entry per cycle of a period.
 struct CycleSolution {
-    std::vector<CycleFigures> cycles;
+    std::vector<CycleFigures> cycles; ///< of cylinder 1
+    /// Every cylinder's cycles, where unevenly phased cylinders on one plenum run differently;
+    /// empty when all run as cylinder 1.
+    std::vector<std::vector<CycleFigures>> cylinders;
     std::shared_ptr<const GasTrace> trace;
     double supplyPower = 0.0;    ///< blower drive or compressor power of all cylinders [W], ≥ 0
     bool supplyPaid = true;      ///< false: shown as not counted (A8)
@@ -124,11 +129,18 @@ struct CycleSolution {
     std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits
 };
 
-/// Solves the gas cycle to cyclic steady state (physics §6).
+struct WorkingGas;
+
+/// Solves the gas cycle to cyclic steady state: single zone, two gas groups, thermally perfect.
 /// Errors (path ""): not converged within the limit, no air at the last port closing, temperature
-/// or mass out of range, cancelled by the monitor. Never returns NaN.
+/// or mass out of range, cancelled by the monitor; with a path: numbers out of range, a burn that
+/// starts while ports are open. Never returns NaN.
 Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& settings,
                                  const RunConditions& run, Monitor& monitor,
+                                 const CycleOptions& options = {});
+/// The same with a gas of one's own instead of air and the products of `settings.fuel`.
+Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& settings,
+                                 const WorkingGas& gas, const RunConditions& run, Monitor& monitor,
                                  const CycleOptions& options = {});
 
 } // namespace lobewright::gas

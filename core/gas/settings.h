@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/result.h"
 #include "core/units.h"
 
 #include <optional>
@@ -67,5 +68,8 @@ struct Settings {
     WallHeat wallHeat;
     bool operator==(const Settings&) const = default;
 };
+
+/// Every number out of its range, with its path in the design file.
+Problems validate(const Settings& settings);
 
 } // namespace lobewright::gas

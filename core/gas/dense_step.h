@@ -1,0 +1,22 @@
+#pragma once
+
+namespace lobewright::gas {
+
+/// A step that has been taken, with its continuous extension. Each variable is a polynomial in the
+/// share s of the step, given by `denseTerms` coefficients; see `denseValue`.
+class DenseStep {
+  public:
+    static constexpr int denseTerms = 5;
+    virtual ~DenseStep() = default;
+    virtual const double* end() const = 0;      ///< y at the end of the step
+    virtual const double* endRates() const = 0; ///< dy/dx there
+    virtual void denseCoefficients(int variable, double* coefficients) const = 0;
+};
+
+/// Value of the continuous extension from its coefficients.
+inline double denseValue(const double* r, double s) {
+    const double q = 1.0 - s;
+    return r[0] + s * (r[1] + q * (r[2] + s * (r[3] + q * r[4])));
+}
+
+} // namespace lobewright::gas

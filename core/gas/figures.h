@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/gas/cycle.h"
+#include "core/gas/model.h"
+#include "core/gas/ring.h"
+#include "core/gas/trace.h"
+
+#include <string>
+#include <vector>
+
+namespace lobewright::gas {
+
+/// The figures of one cylinder's cycles from what was counted, peaks read off the trace.
+std::vector<CycleFigures> figuresOf(const Model& model, const std::vector<CycleRecord>& records,
+                                    const RecordedTrace& trace, int cylinder);
+
+/// What a reader of the figures ought to know.
+std::vector<std::string> remarksOn(const Model& model, const CycleSolution& solution);
+
+} // namespace lobewright::gas

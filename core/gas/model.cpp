@@ -1,0 +1,188 @@
+#include "core/gas/model.h"
+
+#include "core/gas/knock.h"
+#include "core/gas/supply.h"
+#include "core/gas/wall_heat.h"
+#include "core/gas/wiebe.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::gas {
+namespace {
+
+/// Stops closer than this are one [rad]; events are known to 1e-10.
+constexpr double sameAngle = 1e-11;
+
+/// `angle` moved by whole periods into (start, start + period].
+double intoPeriod(double angle, double start, double period) {
+    const double turns = std::ceil((angle - start) / period) - 1.0;
+    return angle - turns * period;
+}
+
+void sortAndMerge(std::vector<Stop>& stops) {
+    std::sort(stops.begin(), stops.end(),
+              [](const Stop& a, const Stop& b) { return a.angle < b.angle; });
+    std::vector<Stop> merged;
+    for (const Stop& stop : stops) {
+        if (!merged.empty() && stop.angle - merged.back().angle < sameAngle) {
+            merged.back().actions |= stop.actions;
+        } else {
+            merged.push_back(stop);
+        }
+    }
+    stops = std::move(merged);
+}
+
+/// Burn stops of the cycle, or why it cannot burn.
+std::optional<Problem> addBurn(std::vector<Stop>& stops, const Model& model,
+                               const CycleAngles& cycle, double previousClosing) {
+    const double from = cycle.idc + model.burnStart;
+    const double cyclesPerTurn = model.chamber->cyclesPerTurn();
+    const auto degrees = [&](double angle) {
+        return (angle - cycle.idc) * cyclesPerTurn / units::degree;
+    };
+    if (from <= previousClosing || from >= cycle.firstOpening) {
+        return Problem{"/gas/burn/start_deg",
+                       fmt::format("burn starts at {:.2f}° cycle angle, must lie between the last "
+                                   "port closing at {:.2f}° and the first opening at {:.2f}°",
+                                   degrees(from), degrees(previousClosing),
+                                   degrees(cycle.firstOpening))};
+    }
+    stops.push_back({from, burnStarts});
+    stops.push_back({std::min(from + model.burnDuration, cycle.lastClosing), burnEnds});
+    if (model.knock) {
+        const Burn& burn = model.settings.burn;
+        const double share = wiebeProgress(0.9, burn.wiebeA, burn.wiebeM);
+        stops.push_back(
+            {std::min(from + share * model.burnDuration, cycle.lastClosing), knockEnds});
+    }
+    return std::nullopt;
+}
+
+Result<std::vector<Stop>> makeStops(const Model& model) {
+    const Chamber& chamber = *model.chamber;
+    const double period = chamber.period();
+    std::vector<Stop> stops;
+    for (const double angle : chamber.kinks()) {
+        stops.push_back({intoPeriod(angle, model.start, period), kink});
+    }
+    double previousClosing = model.start;
+    for (const CycleAngles& cycle : chamber.cycles()) {
+        stops.push_back({cycle.firstOpening, firstOpening});
+        stops.push_back({cycle.inletOpens, inletOpens});
+        stops.push_back({cycle.exhaustOpens, exhaustOpens});
+        stops.push_back({cycle.inletCloses, inletCloses});
+        stops.push_back({cycle.exhaustCloses, exhaustCloses});
+        stops.push_back({cycle.lastClosing, lastClosing});
+        if (model.fired) {
+            if (auto problem = addBurn(stops, model, cycle, previousClosing)) {
+                return *problem;
+            }
+        }
+        previousClosing = cycle.lastClosing;
+    }
+    sortAndMerge(stops);
+    // the period ends at the last closing of its last cycle, whatever rounding did to kinks there
+    while (stops.size() > 1 && !(stops.back().actions & lastClosing)) {
+        stops.pop_back();
+    }
+    stops.back().angle = model.start + period;
+    stops.insert(stops.begin(), {model.start, kink});
+    return stops;
+}
+
+void setScales(Model& model) {
+    const Settings& settings = model.settings;
+    const double pressure = settings.supply.kind == SupplyKind::reservoir
+                                ? settings.supply.pressure
+                                : settings.supply.ambientPressure;
+    const double volume = model.chamber->at(model.start).volume;
+    const GasGroup& air = model.gas.air;
+    model.massScale = pressure * volume / (air.gasConstant() * settings.supply.ambientTemperature);
+    model.energyScale = model.massScale * air.heat(300.0) * 300.0;
+}
+
+} // namespace
+
+Stream Model::freshStream(double temperature) const {
+    return {0.0, temperature, gas.air.enthalpy(temperature), gas.air.gasConstant(),
+            gas.air.heatRatio(temperature)};
+}
+
+Stream Model::stream(double products, double temperature) const {
+    const double air = 1.0 - products;
+    const double constant = air * gas.air.gasConstant() + products * gas.products.gasConstant();
+    const double heat = air * gas.air.heat(temperature) + products * gas.products.heat(temperature);
+    return {products, temperature,
+            air * gas.air.enthalpy(temperature) + products * gas.products.enthalpy(temperature),
+            constant, heat / (heat - constant)};
+}
+
+Stream Model::streamOfEnthalpy(double products, double enthalpy) const {
+    const double air = 1.0 - products;
+    double guess = referenceTemperature + enthalpy / gas.air.heat(referenceTemperature);
+    guess = std::clamp(guess, 100.0, 5000.0);
+    for (int i = 0; i < 50; ++i) {
+        const double h = air * gas.air.enthalpy(guess) + products * gas.products.enthalpy(guess);
+        const double cp = air * gas.air.heat(guess) + products * gas.products.heat(guess);
+        const double change = (enthalpy - h) / cp;
+        guess = std::clamp(guess + change, 50.0, 10000.0);
+        if (std::fabs(change) <= 1e-13 * guess) {
+            break;
+        }
+    }
+    return stream(products, guess);
+}
+
+Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const WorkingGas& gas,
+                        const RunConditions& run) {
+    Problems problems = validate(settings);
+    if (!(run.omega > 0.0) || !std::isfinite(run.omega)) {
+        problems.push_back({"/running/speed_rpm", fmt::format("speed is {} rpm, must be positive",
+                                                              run.omega / units::revPerMinute)});
+    }
+    if (!problems.empty()) {
+        return problems;
+    }
+    Model model;
+    model.chamber = &chamber;
+    model.gas = gas;
+    model.settings = settings;
+    model.omega = run.omega;
+    model.fired = !run.motored;
+    model.start = chamber.cycles().back().lastClosing - chamber.period();
+    model.bore = chamber.bore();
+    model.crownArea = units::pi / 4 * model.bore * model.bore;
+    const double cyclesPerTurn = chamber.cyclesPerTurn();
+    model.meanPistonSpeed = chamber.meanStrokeSum() * cyclesPerTurn * run.omega / units::turn;
+    model.burnStart = settings.burn.start / cyclesPerTurn;
+    model.burnDuration = settings.burn.duration / cyclesPerTurn;
+    model.woschniFactor = woschniCoefficient(model.bore, 1.0, 1.0, 1.0);
+    const std::optional<double> octane =
+        gas.octaneNumber && settings.octaneNumber ? settings.octaneNumber : gas.octaneNumber;
+    model.knock = model.fired && octane.has_value();
+    if (model.knock) {
+        model.delayFactor = ignitionDelay(*octane, 1.0, 3800.0) / std::exp(1.0);
+    }
+    model.exhaustCrown =
+        settings.wallHeat.exhaustCrownTemperature.value_or(settings.wallHeat.crownTemperature);
+    const Scavenging& scavenging = settings.scavenging;
+    const double displaced = scavenging.model == ScavengingModel::perfectMixing ? 0.0
+                             : scavenging.model == ScavengingModel::perfectDisplacement
+                                 ? 1.0
+                                 : scavenging.displacedFraction;
+    model.residualThreshold = 1.0 - displaced;
+    setScales(model);
+    Result<std::vector<Stop>> stops = makeStops(model);
+    if (!stops) {
+        return stops.problems();
+    }
+    model.stops = *stops;
+    return model;
+}
+
+} // namespace lobewright::gas

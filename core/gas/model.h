@@ -1,0 +1,66 @@
+#pragma once
+
+#include "core/gas/cycle.h"
+#include "core/gas/fuel.h"
+#include "core/gas/state.h"
+
+#include <vector>
+
+namespace lobewright::gas {
+
+/// A place where the integrator stops: what happens there to the cylinder, as bits.
+enum StopAction : unsigned {
+    kink = 0,
+    inletCloses = 1u << 0,
+    exhaustCloses = 1u << 1,
+    lastClosing = 1u << 2,
+    firstOpening = 1u << 3,
+    exhaustOpens = 1u << 4,
+    inletOpens = 1u << 5,
+    burnStarts = 1u << 6,
+    knockEnds = 1u << 7,
+    burnEnds = 1u << 8
+};
+
+struct Stop {
+    double angle = 0.0; ///< of the cylinder [rad]
+    unsigned actions = kink;
+};
+
+/// Everything that stays fixed while a cycle is solved, in the form that the rates need.
+struct Model {
+    const Chamber* chamber = nullptr;
+    WorkingGas gas;
+    Settings settings;
+    double omega = 0.0;
+    bool fired = false;
+    bool knock = false;             ///< a knock integral is counted
+    double start = 0.0;             ///< first angle of the period: the last closing before cycle 1
+    double crownArea = 0.0;         ///< one crown [m²]
+    double bore = 0.0;              ///< [m]
+    double meanPistonSpeed = 0.0;   ///< mean of both ends [m/s]
+    double burnStart = 0.0;         ///< shaft angle from IDC [rad]
+    double burnDuration = 0.0;      ///< shaft angle [rad]
+    double woschniFactor = 0.0;     ///< 3.26·B^−0.2 in SI pressure
+    double delayFactor = 0.0;       ///< ignition delay at 1 Pa without the temperature [s]
+    double massScale = 0.0;         ///< a charge [kg]
+    double energyScale = 0.0;       ///< its enthalpy [J]
+    double exhaustCrown = 0.0;      ///< [K]
+    double residualThreshold = 0.0; ///< share of the residual that is not displaced
+    std::vector<Stop> stops;        ///< of one period from `start`, ascending, first at `start`
+
+    double period() const { return chamber->period(); }
+    /// Fresh gas at a temperature.
+    Stream freshStream(double temperature) const;
+    /// Gas with a share of products at a temperature.
+    Stream stream(double products, double temperature) const;
+    /// Gas with a share of products and an enthalpy [J/kg].
+    Stream streamOfEnthalpy(double products, double enthalpy) const;
+};
+
+/// Errors: numbers out of range, a burn that starts while ports are open, a chamber without cycles.
+/// Paths are relative to the design file.
+Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const WorkingGas& gas,
+                        const RunConditions& run);
+
+} // namespace lobewright::gas

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <cmath>
+
+namespace lobewright::gas {
+
+/// Below this relative pressure drop the flow is taken as laminar, proportional to the drop. It
+/// removes the infinite slope of the orifice law where the flow turns round (own estimate; at 1 bar
+/// the drop is 0.1 Pa).
+inline constexpr double laminarDrop = 1e-6;
+
+/// Flow function ψ of an isentropic compressible orifice: ṁ = C_d·A·p₀/√(R·T₀)·ψ.
+struct FlowFunction {
+    double value = 0.0;
+    double slope = 0.0;   ///< dψ/d(ratio)
+    double choking = 0.0; ///< > 0 subsonic, < 0 choked: (p/p₀)^((γ−1)/γ) − 2/(γ+1)
+};
+
+/// `ratio` = downstream/upstream pressure, 0 < ratio; γ > 1 of the upstream gas. Odd about ratio 1,
+/// so that a flow just turning round continues smoothly. [Heywood, appendix C]
+inline FlowFunction flowFunction(double ratio, double gamma) {
+    const double drop = 1.0 - ratio;
+    const double exponent = (gamma - 1.0) / gamma;
+    const double critical = 2.0 / (gamma + 1.0);
+    if (std::fabs(drop) < laminarDrop) {
+        const double s = drop / laminarDrop; // C¹ with √(2·drop) at s = 1
+        const double scale = 0.25 * std::sqrt(2.0 * laminarDrop);
+        return {scale * s * (5.0 - s * s), -scale / laminarDrop * (5.0 - 3.0 * s * s),
+                1.0 - critical};
+    }
+    if (ratio > 1.0) {
+        const FlowFunction reversed = flowFunction(1.0 / ratio, gamma);
+        return {-reversed.value, reversed.slope / (ratio * ratio), reversed.choking};
+    }
+    const double power = std::exp(exponent * std::log(ratio));
+    const double choking = power - critical;
+    if (choking <= 0.0) {
+        return {std::sqrt(gamma * std::exp((gamma + 1.0) / (gamma - 1.0) * std::log(critical))),
+                0.0, choking};
+    }
+    const double value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));
+    return {value, value / ratio * (1.0 / gamma - 0.5 * exponent * power / (1.0 - power)), choking};
+}
+
+/// Mass flow through an effective area C_d·A [kg/s], positive downstream.
+inline double orificeFlow(double effectiveArea, double upstreamPressure, double upstreamTemperature,
+                          double gasConstant, double psi) {
+    return effectiveArea * upstreamPressure / std::sqrt(gasConstant * upstreamTemperature) * psi;
+}
+
+} // namespace lobewright::gas

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/gas/cycle.h"
+#include "core/ports/events.h"
+
+namespace lobewright::gas {
+
+/// The chamber between two opposed pistons on their tracks, with its ports.
+class PairChamber final : public Chamber {
+  public:
+    /// Angles are those of the pair: shaft angles of cylinder 1.
+    explicit PairChamber(const ports::PortTiming& timing);
+
+    std::unique_ptr<Chamber> clone() const override;
+    ChamberGeometry at(double theta) const override;
+    double period() const override;
+    double cyclesPerTurn() const override;
+    double bore() const override;
+    double sweptVolume() const override;
+    double meanStrokeSum() const override;
+    const std::vector<CycleAngles>& cycles() const override { return cycles_; }
+    const std::vector<double>& kinks() const override { return kinks_; }
+
+  private:
+    ports::PortTiming timing_;
+    std::vector<CycleAngles> cycles_;
+    std::vector<double> kinks_;
+};
+
+} // namespace lobewright::gas

@@ -1,0 +1,184 @@
+#pragma once
+
+#include "core/gas/cylinder.h"
+#include "core/gas/dormand_prince.h"
+#include "core/gas/radau.h"
+#include "core/gas/trace.h"
+
+#include <Eigen/Core>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lobewright::gas {
+
+/// What is collected over one cycle of one cylinder.
+struct CycleRecord {
+    std::array<double, countedVariables> counted{}; ///< Variable − carriedVariables
+    double massChange = 0.0;                        ///< [kg]
+    double energyChange = 0.0;                      ///< of the internal energy [J]
+    double trappedMass = 0.0, trappedPressure = 0.0, trappedTemperature = 0.0;
+    double trappedVolume = 0.0, trappedAir = 0.0; ///< at the closing that begins the cycle
+    double fuelMass = 0.0;
+    double closingMass = 0.0, retainedFresh = 0.0; ///< at the closing that ends it
+    double knockIntegral = 0.0;
+    std::optional<double> knockAngle; ///< local [rad]
+    double of(Variable variable) const {
+        return counted[static_cast<std::size_t>(variable - carriedVariables)];
+    }
+};
+
+/// Cylinders that share one supply, and their plenum if it has one.
+///
+/// Evenly phased cylinders run alike. They are integrated together over the phase between them
+/// only: each then stands where its neighbour began, so that one short window shows the whole
+/// period. Unevenly phased cylinders are integrated together over the whole period. A reservoir
+/// couples nothing, and one cylinder suffices.
+class Ring {
+  public:
+    /// A constant supply: one cylinder over its period.
+    Ring(const Model& model, const SupplyState& supply);
+    /// A blower's plenum. `lags`: distinct phases of the cylinders [rad], the first 0; `weights`:
+    /// cylinders in each phase; `even`: evenly spaced with equal weights.
+    Ring(const Model& model, const std::vector<double>& lags, const std::vector<double>& weights,
+         bool even);
+
+    struct Snapshot {
+        std::array<double, cylinderVariables> y{};
+        Memory memory;
+    };
+    /// Places a cylinder. At the period's start only the masses, temperature, slug and exhaust
+    /// matter.
+    void place(int cylinder, const Snapshot& snapshot);
+    void setPlenum(double mass, double temperature);
+    void setSupply(const SupplyState& supply) { constantSupply_ = supply; }
+
+    int cylinders() const { return static_cast<int>(members_.size()); }
+    double localStart(int cylinder) const {
+        return members_[static_cast<std::size_t>(cylinder)].localStart;
+    }
+
+    /// Integrates one window from the present state, which becomes the state after it. `snapshots`
+    /// receives cylinder 0 at the window angles of `snapshotAngles`, ascending.
+    std::optional<Problem> advance(double relativeTolerance);
+
+    /// Snapshots of cylinder 0 taken by `advance` [window angle, rad].
+    std::vector<double> snapshotAngles;
+    std::vector<Snapshot> snapshots;
+
+    /// The state that must repeat, scaled to about 1: cylinders one after the other,
+    /// then the plenum.
+    Eigen::VectorXd repeating() const;
+    bool setRepeating(const Eigen::VectorXd& state); ///< false: not a possible state of a gas
+
+    const std::vector<std::vector<CycleRecord>>& records() const { return records_; }
+    const StepRecord& steps() const { return steps_; }
+    std::vector<Stretch> stretches() const;
+    double window() const { return window_; }
+    bool alike() const { return even_; }
+    /// Means over the last window: plenum pressure [Pa], temperature [K], blower power [W].
+    double meanPlenumPressure() const { return plenumPressure_; }
+    double meanPlenumTemperature() const { return plenumTemperature_; }
+    double meanBlowerPower() const { return blowerPower_; }
+    long rhsEvaluations() const { return rhsEvaluations_; }
+    long stepCount() const { return stepCount_; }
+    /// Rates of the whole ring at a window angle, for comparison with other integrators.
+    int size() const { return static_cast<int>(y_.size()); }
+    void rates(double theta, const double* y, double* dy);
+    const std::vector<double>& state() const { return y_; }
+
+  private:
+    struct Member {
+        Member(const Model& model, double start)
+            : cylinder(model), localStart(start), offset(start) {}
+        Cylinder cylinder;
+        Memory memory;
+        double localStart = 0.0; ///< local angle at window angle 0
+        double offset = 0.0;     ///< local angle − window angle
+        double weight = 1.0;     ///< cylinders it stands for
+        std::size_t nextStop = 0;
+        std::size_t record = 0;                        ///< which row of records_
+        double countedMass = 0.0, countedEnergy = 0.0; ///< when counting began
+        Observed observed;                             ///< of the latest evaluation of the rates
+        Margins margins{};                             ///< at the start of the step
+        double lastEvent = -1.0; ///< window angle of the last change of mode found
+        bool hintsStale = true;  ///< the flags that only tell where formulas bend are to be set
+    };
+    struct Crossing {
+        std::size_t member = 0;
+        int event = -1;
+        double share = 1.0; ///< of the step
+    };
+    enum PlenumVariable {
+        plenumMass,
+        plenumTemperature,
+        blowerWork,
+        pressureSum,
+        temperatureSum,
+        plenumVariables
+    };
+
+    double* variables(std::size_t member) { return &y_[member * cylinderVariables]; }
+    const double* variables(std::size_t member) const { return &y_[member * cylinderVariables]; }
+    bool standsAtClosing(std::size_t member) const;
+    bool hasPlenum() const { return plenumOffset_ < y_.size(); }
+    SupplyState plenumState(const double* y) const;
+    void plenumRates(const double* y, double fresh, const SupplyState& supply, double* dy) const;
+
+    // ring.cpp
+    void startWindow();
+    void finishWindow();
+    void setWeights(double relativeTolerance);
+    std::optional<Problem> integrateTo(double stop);
+    /// The error of a step relative to what is tolerated; infinite when it could not be taken.
+    double tryStep(double h);
+    void adaptStep(double h, double error, bool cutShort);
+    void shortenStep(double h, double error);
+    void accept(double h, double end);
+    void settle();                  ///< what is judged at the start of a step
+    void chooseMethod(double stop); ///< explicit or implicit
+    bool takePartOfStep(double h);  ///< up to an event
+    void interpolate(double s, double* out) const;
+    void refresh(); ///< rates, observations and margins at the present state
+    std::optional<Crossing> firstCrossing(double h);
+    double crossingShare(std::size_t member, int event, double h);
+    std::optional<Problem> impossibleState(double theta) const;
+    Problem stalled() const;
+    void takeStorage(std::size_t recordRows);
+
+    // ring_stops.cpp
+    double nextStopAngle() const;
+    bool applyStops(); ///< true: something happened
+    void applyStop(std::size_t member, unsigned actions);
+    void openInlet(std::size_t index);
+    void openExhaust(std::size_t index);
+    void startBurn(std::size_t index);
+    void beginCycle(std::size_t index);
+    void endCycle(std::size_t index);
+    void toggle(std::size_t member, Event event);
+    void count(std::size_t member); ///< moves what was counted into the record
+    void startCounting(std::size_t member);
+    void setInletInflow(std::size_t index);
+
+    const Model* model_;
+    SupplyState constantSupply_;
+    bool even_ = true;
+    double window_ = 0.0;
+    std::vector<Member> members_;
+    std::vector<double> y_, dy_, scratch_, scratchRates_, scales_, weights_;
+    std::size_t plenumOffset_ = 0;
+    DormandPrince explicit_;
+    Radau implicit_;
+    DenseStep* step_ = &explicit_;
+    std::vector<StiffBlock> blocks_;
+    double relaxation_ = 0.0; ///< fastest of all chambers [1/rad]
+    StepRecord steps_;
+    std::vector<Crossing> crossings_;
+    std::vector<std::vector<CycleRecord>> records_;
+    double theta_ = 0.0, h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
+    double plenumPressure_ = 0.0, plenumTemperature_ = 0.0, blowerPower_ = 0.0;
+    long rhsEvaluations_ = 0, stepCount_ = 0;
+};
+
+} // namespace lobewright::gas

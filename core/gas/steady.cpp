@@ -1,0 +1,67 @@
+#include "core/gas/steady.h"
+
+#include "core/gas/acceleration.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::gas {
+namespace {
+
+/// Until the state changes less than `until`, the integrator may be as loose as `tolerance`.
+struct Stage {
+    double tolerance, until;
+};
+constexpr Stage approach{1e-4, 3e-3};
+
+} // namespace
+
+Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
+    SteadySearch search;
+    AndersonAcceleration acceleration(2 + 4 * ring.cylinders());
+    const int windowsPerPeriod = ring.alike() ? ring.cylinders() : 1;
+    const double goal = options.steadyTolerance / windowsPerPeriod;
+    const int limit = options.maxPeriods * windowsPerPeriod;
+    Eigen::VectorXd state = ring.repeating();
+    double change = 1.0;
+    bool comparable = true;
+    double tolerance = std::max(approach.tolerance, options.relativeTolerance);
+    while (search.windows < limit) {
+        if (auto problem = ring.advance(tolerance)) {
+            return *problem;
+        }
+        ++search.windows;
+        const Eigen::VectorXd mapped = ring.repeating();
+        change = (mapped - state).cwiseAbs().maxCoeff();
+        search.change = change;
+        if (change < goal && tolerance <= options.relativeTolerance) {
+            return search;
+        }
+        const double done = std::clamp(std::log(change) / std::log(goal), 0.0, 1.0);
+        if (!monitor.step(done, fmt::format("gas cycle {}", search.windows))) {
+            return Problem{"", "cancelled"};
+        }
+        state = acceleration.next(state, mapped, comparable);
+        comparable = true;
+        if (change < approach.until && tolerance > options.relativeTolerance) {
+            tolerance = options.relativeTolerance;
+            comparable = false;
+        }
+        if (!ring.setRepeating(state)) {
+            acceleration.restart();
+            state = mapped;
+            if (!ring.setRepeating(state)) {
+                return Problem{"", "the gas ran out of every range at the last port closing"};
+            }
+        }
+        state = ring.repeating(); // what could not be is bent back
+    }
+}
+return Problem{"", fmt::format("no cyclic steady state within {} periods: the state still "
+                               "changes by {:.2g} a period",
+                               options.maxPeriods, search.change)};
+}
+
+} // namespace lobewright::gas

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/gas/ring.h"
+#include "core/monitor.h"
+
+#include <optional>
+
+namespace lobewright::gas {
+
+/// What the search for the cyclic steady state achieved.
+struct SteadySearch {
+    int windows = 0;       ///< integrated
+    double change = 1e300; ///< largest relative change over the last window
+};
+
+/// Integrates windows, combining them by Anderson's method, until the ring repeats itself within
+/// options.steadyTolerance; the last window is then the solution. Tolerances of the integrator
+/// follow the change, so that early windows are cheap.
+/// Errors: not steady within options.maxPeriods, gas out of range, cancelled.
+Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor);
+
+} // namespace lobewright::gas

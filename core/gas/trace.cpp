@@ -1,0 +1,76 @@
+#include "core/gas/trace.h"
+
+#include "core/gas/dense_step.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace lobewright::gas {
+
+static_assert(StepRecord::terms == DenseStep::denseTerms);
+
+RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
+    assert(!setup_.steps.begin.empty());
+}
+
+RecordedTrace::State RecordedTrace::stateInStep(int step, double s, int stretch) const {
+    const std::size_t stretches = setup_.stretches.size();
+    const std::size_t index = static_cast<std::size_t>(step);
+    const double* r =
+        &setup_.steps.coefficients[(index * stretches + static_cast<std::size_t>(stretch)) *
+                                   StepRecord::variables * StepRecord::terms];
+    const double air = denseValue(r, s);
+    const double products = denseValue(r + StepRecord::terms, s);
+    const double temperature = denseValue(r + 2 * StepRecord::terms, s);
+    const double local = setup_.stretches[static_cast<std::size_t>(stretch)].localStart +
+                         setup_.steps.begin[index] + s * setup_.steps.length[index];
+    const double volume = setup_.chamber->at(local).volume;
+    const double pressure =
+        (air * setup_.airConstant + products * setup_.productsConstant) * temperature / volume;
+    return {pressure, temperature, air, products};
+}
+
+RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
+    const double period = setup_.chamber->period();
+    int stretch = 0;
+    double window = 0.0;
+    if (setup_.alike) {
+        double into = localAngle - setup_.start;
+        into -= std::floor(into / period) * period;
+        const int last = static_cast<int>(setup_.stretches.size()) - 1;
+        stretch = std::clamp(static_cast<int>(into / setup_.window), 0, last);
+        window = into - stretch * setup_.window;
+    } else {
+        stretch = setup_.cylinderStretch[static_cast<std::size_t>(cylinder)];
+        window = localAngle - setup_.stretches[static_cast<std::size_t>(stretch)].localStart;
+        window -= std::floor(window / period) * period;
+    }
+    const std::vector<double>& begin = setup_.steps.begin;
+    const auto after = std::upper_bound(begin.begin(), begin.end(), window);
+    const std::size_t step =
+        after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;
+    const double s = std::clamp((window - begin[step]) / setup_.steps.length[step], 0.0, 1.0);
+    return stateInStep(static_cast<int>(step), s, stretch);
+}
+
+GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {
+    const Eigen::Index count = theta.size();
+    GasSamples samples{Samples(count), Samples(count), Samples(count), Samples(count)};
+    const double lag = setup_.cylinderLag[static_cast<std::size_t>(cylinder)];
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const State state = stateAt(theta[i] - lag, cylinder);
+        samples.pressure[i] = state.pressure;
+        samples.temperature[i] = state.temperature;
+        samples.airMass[i] = state.airMass;
+        samples.productsMass[i] = state.productsMass;
+    }
+    return samples;
+}
+
+double RecordedTrace::pressure(double theta, int cylinder) const {
+    return stateAt(theta - setup_.cylinderLag[static_cast<std::size_t>(cylinder)], cylinder)
+        .pressure;
+}
+
+} // namespace lobewright::gas

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/gas/cycle.h"
+#include "core/gas/pair_chamber.h"
+
+#include <vector>
+
+namespace lobewright::gas {
+
+/// A design as the gas side sees it.
+struct Engine {
+    PairChamber chamber;
+    Settings settings;
+    RunConditions run;
+};
+
+/// Two lobes, three cylinders, methane: modified-sine rises and returns with dwells.
+Engine pumpEngine();
+/// One lobe, slow, large ports, motored, ambient supply.
+Engine classroomEngine();
+/// Three lobes, one cylinder, hydrogen.
+Engine buoyEngine();
+
+/// Cylinders evenly spaced on the circle.
+RunConditions running(double revPerMinute, int cylinders = 1, bool motored = false);
+
+} // namespace lobewright::gas
