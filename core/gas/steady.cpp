@@ -58,10 +58,9 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         }
         state = ring.repeating(); // what could not be is bent back
     }
-}
-return Problem{"", fmt::format("no cyclic steady state within {} periods: the state still "
-                               "changes by {:.2g} a period",
-                               options.maxPeriods, search.change)};
+    return Problem{"", fmt::format("no cyclic steady state within {} periods: the state still "
+                                   "changes by {:.2g} a period",
+                                   options.maxPeriods, search.change)};
 }
 
 } // namespace lobewright::gas
