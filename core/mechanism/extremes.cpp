@@ -103,18 +103,11 @@ std::vector<Extreme> extremes(const PeriodicFunction& function) {
 }
 
 std::vector<Extreme> extremes(const motion::LiftCurve& curve) {
-    PeriodicFunction function;
-    function.value = [&curve](double phi) { return curve.at(phi).y; };
-    function.slope = [&curve](double phi) { return curve.at(phi).y1; };
-    function.period = curve.period();
-    function.slopeScale = curve.stroke() / curve.period();
-    for (const motion::Junction& junction : curve.junctions()) {
-        function.breaks.push_back(junction.angle);
+    std::vector<Extreme> result;
+    for (const motion::TurningPoint& point : curve.turningPoints()) {
+        result.push_back({point.begin, point.end, point.lift, point.crest});
     }
-    for (const motion::Plateau& plateau : curve.plateaus()) {
-        function.levels.push_back({plateau.begin, plateau.end});
-    }
-    return extremes(function);
+    return result;
 }
 
 } // namespace lobewright::mechanism

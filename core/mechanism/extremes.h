@@ -35,7 +35,7 @@ struct PeriodicFunction {
 /// few units in the last place.
 std::vector<Extreme> extremes(const PeriodicFunction& function);
 
-/// Extremes of a lift curve over its track angle φ.
+/// Crests and troughs of a lift curve over its track angle φ, ripples left out.
 std::vector<Extreme> extremes(const motion::LiftCurve& curve);
 
 /// The angle less whole periods, in [0, period); values within 1e-12 rad below the period become 0.

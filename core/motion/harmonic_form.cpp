@@ -134,15 +134,21 @@ Result<LiftForm> makeForm(const HarmonicShape& shape, double period) {
     std::sort(form.harmonics.begin(), form.harmonics.end(),
               [](const Harmonic& a, const Harmonic& b) { return a.order < b.order; });
     double lowest = 0.0, highest = 0.0; // the mean without the constant is 0
-    const std::vector<double> extremes = extremeAngles(form);
-    for (double phi : extremes) {
+    for (double phi : extremeAngles(form)) {
         const double y = form.at(phi, LiftForm::Side::after).y;
         lowest = std::min(lowest, y);
         highest = std::max(highest, y);
+        form.turningPoints.push_back({phi, phi, y, false});
     }
     form.constant = -lowest;
     form.stroke = highest - lowest;
-    form.rises = static_cast<int>(extremes.size()) / 2;
+    for (std::size_t i = 0; i < form.turningPoints.size(); ++i) {
+        TurningPoint& point = form.turningPoints[i];
+        point.lift -= lowest;
+        point.crest = point.lift > (i > 0 ? form.turningPoints[i - 1].lift
+                                          : form.turningPoints[1].lift - lowest);
+    }
+    settleTurningPoints(form);
     return form;
 }
 

@@ -86,7 +86,7 @@ int LiftCurve::lobes() const {
     return pieces_->lobes;
 }
 int LiftCurve::risesPerPattern() const {
-    return pieces_->form.rises;
+    return static_cast<int>(pieces_->form.turningPoints.size()) / 2;
 }
 int LiftCurve::cyclesPerTurn() const {
     return lobes() * risesPerPattern();
@@ -120,6 +120,9 @@ const std::vector<Junction>& LiftCurve::junctions() const {
 }
 const std::vector<Plateau>& LiftCurve::plateaus() const {
     return pieces_->form.plateaus;
+}
+const std::vector<TurningPoint>& LiftCurve::turningPoints() const {
+    return pieces_->form.turningPoints;
 }
 
 } // namespace lobewright::motion

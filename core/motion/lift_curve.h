@@ -36,6 +36,19 @@ struct Plateau {
     double lift = 0.0;
 };
 
+/// A crest or trough of the lift; `end` exceeds `begin` where the curve dwells there, and may
+/// exceed the period where it wraps.
+struct TurningPoint {
+    double begin = 0.0, end = 0.0; ///< [rad], begin in [0, period)
+    double lift = 0.0;             ///< [m]
+    bool crest = false;
+    double middle() const { return 0.5 * (begin + end); }
+};
+
+/// Rises smaller than this share of the stroke are ripples, not strokes of the engine: a spline
+/// through a hand-drawn dwell has some [own estimate].
+inline constexpr double smallestRise = 0.05;
+
 /// Lift curve of a track: periodic, closed form, min lift 0. Immutable and cheap to copy.
 class LiftCurve {
   public:
@@ -47,7 +60,7 @@ class LiftCurve {
     double period() const;       ///< 2π/lobes [rad]
     double stroke() const;       ///< max lift [m]
     int lobes() const;           ///< repetitions of the pattern a turn
-    int risesPerPattern() const; ///< rises from a local minimum to a local maximum
+    int risesPerPattern() const; ///< rises from a trough to a crest, see turningPoints
     int cyclesPerTurn() const;   ///< lobes × rises per pattern
 
     /// Right-hand limits at junctions. φ any finite angle [rad].
@@ -62,6 +75,9 @@ class LiftCurve {
     const std::vector<double>& divisions() const;
     const std::vector<Junction>& junctions() const; ///< ascending, in [0, period)
     const std::vector<Plateau>& plateaus() const;   ///< ascending
+    /// Crests and troughs in turn, ascending by `begin`; neighbours differ by at least
+    /// `smallestRise` of the stroke, ripples between them are left out.
+    const std::vector<TurningPoint>& turningPoints() const;
 
   private:
     struct Pieces;

@@ -69,6 +69,34 @@ Lift LiftForm::at(double phi, Side side) const {
     return evaluate(pieces[piece], angle - tolerance);
 }
 
+void settleTurningPoints(LiftForm& form) {
+    std::vector<TurningPoint>& points = form.turningPoints;
+    assert(points.size() % 2 == 0);
+    const auto rise = [&](std::size_t i) {
+        return std::abs(points[(i + 1) % points.size()].lift - points[i].lift);
+    };
+    while (points.size() > 2) {
+        std::size_t smallest = 0;
+        for (std::size_t i = 1; i < points.size(); ++i)
+            if (rise(i) < rise(smallest))
+                smallest = i;
+        if (rise(smallest) >= smallestRise * form.stroke)
+            break;
+        // The two go together, so that crests and troughs stay in turn.
+        const std::size_t next = (smallest + 1) % points.size();
+        points.erase(points.begin() + static_cast<std::ptrdiff_t>(std::max(smallest, next)));
+        points.erase(points.begin() + static_cast<std::ptrdiff_t>(std::min(smallest, next)));
+    }
+    for (TurningPoint& point : points) {
+        const double begin = reduce(point.begin + junctionTolerance, form.period);
+        const double moved = std::max(begin - junctionTolerance, 0.0) - point.begin;
+        point.begin += moved;
+        point.end += moved;
+    }
+    std::sort(points.begin(), points.end(),
+              [](const TurningPoint& a, const TurningPoint& b) { return a.begin < b.begin; });
+}
+
 void evaluateJunctions(LiftForm& form) {
     for (Junction& junction : form.junctions) {
         junction.before = form.at(junction.angle, LiftForm::Side::before);

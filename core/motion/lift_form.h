@@ -11,12 +11,12 @@ namespace lobewright::motion {
 struct LiftForm {
     double period = 0.0;
     double stroke = 0.0;
-    int rises = 0;
     std::vector<Piece> pieces;       ///< ascending by begin, the first begins at 0
     std::vector<Harmonic> harmonics; ///< used when there are no pieces
     double constant = 0.0;           ///< of the series [m]
     std::vector<Junction> junctions;
     std::vector<Plateau> plateaus;
+    std::vector<TurningPoint> turningPoints; ///< crests and troughs in turn
 
     /// Sorts the pieces into buckets, so that looking one up takes constant time.
     void index();
@@ -36,6 +36,10 @@ inline constexpr double junctionTolerance = 1e-12;
 Result<LiftForm> makeForm(const SegmentShape& shape, double period);
 Result<LiftForm> makeForm(const KnotShape& shape, double period);
 Result<LiftForm> makeForm(const HarmonicShape& shape, double period);
+
+/// Drops the turning points of ripples, smallest first, until neighbours differ by `smallestRise`
+/// of the stroke or two are left; then sorts them into the period.
+void settleTurningPoints(LiftForm& form);
 
 /// Fills `before` and `after` of junctions whose angle, segment and insideLaw are set.
 void evaluateJunctions(LiftForm& form);

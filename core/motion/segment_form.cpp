@@ -199,19 +199,23 @@ void joinWrappedPlateau(LiftForm& form) {
     form.plateaus.erase(form.plateaus.begin());
 }
 
-/// Rises from a local minimum to a local maximum: rises in a row, dwells between or not, are one.
-int countRises(const std::vector<Placed>& placed) {
-    std::vector<SegmentKind> moves;
+/// Where a rise is followed by a return or the other way round, dwells between included; rises in
+/// a row, dwells between or not, are one.
+std::vector<TurningPoint> findTurns(const std::vector<Placed>& placed, double period) {
+    std::vector<Placed> moves;
     for (const Placed& each : placed)
         if (each.segment->kind != SegmentKind::dwell)
-            moves.push_back(each.segment->kind);
-    int rises = 0;
+            moves.push_back(each);
+    std::vector<TurningPoint> turns;
     for (std::size_t i = 0; i < moves.size(); ++i) {
-        const SegmentKind previous = moves[(i + moves.size() - 1) % moves.size()];
-        if (moves[i] == SegmentKind::rise && previous == SegmentKind::fall)
-            ++rises;
+        const Placed& next = moves[(i + 1) % moves.size()];
+        if (moves[i].segment->kind == next.segment->kind)
+            continue;
+        const double end = next.begin + (i + 1 == moves.size() ? period : 0.0);
+        turns.push_back(
+            {moves[i].end, end, moves[i].to, moves[i].segment->kind == SegmentKind::rise});
     }
-    return rises;
+    return turns;
 }
 
 } // namespace
@@ -223,7 +227,8 @@ Result<LiftForm> makeForm(const SegmentShape& shape, double period) {
     LiftForm form;
     form.period = period;
     form.stroke = shape.stroke;
-    form.rises = countRises(placed);
+    form.turningPoints = findTurns(placed, period);
+    settleTurningPoints(form);
     for (const Placed& each : placed) {
         form.junctions.push_back({each.begin, {}, {}, each.index, false});
         if (each.segment->kind == SegmentKind::dwell)

@@ -172,30 +172,50 @@ std::vector<double> monotoneParts(const Piece& piece) {
     return parts;
 }
 
-/// Sets stroke, rises and the base of every piece so that the lowest lift is 0.
-void setExtremes(std::vector<Piece>& pieces, LiftForm& form) {
-    double lowest = pieces.front().polynomial[0], highest = lowest;
-    std::vector<bool> rising;
+/// A stretch over which the spline only rises or only falls.
+struct Run {
+    double angle;       ///< where it begins [rad]
+    double left, right; ///< lifts at its ends
+};
+
+std::vector<Run> monotoneRuns(const std::vector<Piece>& pieces) {
+    std::vector<Run> runs;
     for (const Piece& piece : pieces) {
         const std::vector<double> parts = monotoneParts(piece);
         Piece local = piece;
         local.origin = 0.0;
         local.rate = 1.0;
         for (std::size_t i = 0; i + 1 < parts.size(); ++i) {
-            const double left = evaluate(local, parts[i]).y;
-            const double right = evaluate(local, parts[i + 1]).y;
-            lowest = std::min({lowest, left, right});
-            highest = std::max({highest, left, right});
-            if (left != right)
-                rising.push_back(right > left);
+            const Run run{piece.origin + parts[i] / piece.rate, evaluate(local, parts[i]).y,
+                          evaluate(local, parts[i + 1]).y};
+            if (run.left != run.right)
+                runs.push_back(run);
         }
     }
-    for (Piece& piece : pieces)
-        piece.base = -lowest;
+    return runs;
+}
+
+/// Sets stroke, turning points and the base of every piece so that the lowest lift is 0.
+void setExtremes(LiftForm& form) {
+    const std::vector<Run> runs = monotoneRuns(form.pieces);
+    if (runs.empty())
+        return;
+    double lowest = runs.front().left, highest = lowest;
+    for (const Run& run : runs) {
+        lowest = std::min({lowest, run.left, run.right});
+        highest = std::max({highest, run.left, run.right});
+    }
     form.stroke = highest - lowest;
-    form.rises = 0;
-    for (std::size_t i = 0; i < rising.size(); ++i)
-        form.rises += rising[i] && !rising[(i + rising.size() - 1) % rising.size()];
+    for (Piece& piece : form.pieces)
+        piece.base = -lowest;
+    for (std::size_t i = 0; i < runs.size(); ++i) {
+        const Run& before = runs[(i + runs.size() - 1) % runs.size()];
+        const bool rose = before.right > before.left, rises = runs[i].right > runs[i].left;
+        if (rose != rises)
+            form.turningPoints.push_back(
+                {runs[i].angle, runs[i].angle, runs[i].left - lowest, rose});
+    }
+    settleTurningPoints(form);
 }
 
 } // namespace
@@ -217,7 +237,7 @@ Result<LiftForm> makeForm(const KnotShape& shape, double period) {
                                       derivatives.curvature(i), derivatives.curvature(j)));
         form.junctions.push_back({knots[static_cast<std::size_t>(i)].angle, {}, {}, i, false});
     }
-    setExtremes(form.pieces, form);
+    setExtremes(form);
     if (!(form.stroke > 0.0))
         return Problem{"/knots", fmt::format("all lifts are {:.9g} mm, the lift must change",
                                              knots.front().lift / units::millimetre)};

@@ -80,15 +80,26 @@ TEST(HarmonicSeries, StandsOnItsLowestPoint) {
     }
 }
 
+// −a·cos x + b·cos 2x with b > a/4 has two troughs beside a middle crest that stands
+// (a − 4b)²/(8b) above them; it makes a rise of its own from 5 % of the stroke on.
 TEST(HarmonicSeries, CountsItsRises) {
-    EXPECT_EQ(LiftCurve::make({1, HarmonicShape{{{5, 0.01, 0.003}}}})->risesPerPattern(), 5);
-    // A strong second harmonic splits the wave, a weak one does not.
-    const auto rises = [](double second) {
-        return LiftCurve::make({1, HarmonicShape{{{1, -0.01, 0.0}, {2, second, 0.0}}}})
-            ->risesPerPattern();
+    EXPECT_EQ(LiftCurve::make({5, HarmonicShape{{{3, 0.01, 0.003}}}})->risesPerPattern(), 3);
+    const double a = 0.01;
+    const auto curve = [&](double b) {
+        return LiftCurve::make({1, HarmonicShape{{{1, -a, 0.0}, {2, b, 0.0}}}}).value();
     };
-    EXPECT_EQ(rises(0.0049 / 2.0), 1);
-    EXPECT_EQ(rises(0.0051 / 2.0), 2);
+    EXPECT_EQ(curve(0.24 * a).risesPerPattern(), 1);
+    EXPECT_EQ(curve(0.35 * a).risesPerPattern(), 1) << "a ripple of 2.8 % of the stroke";
+    const double b = 0.5 * a; // 11 % of the stroke
+    const std::vector<TurningPoint> turns = curve(b).turningPoints();
+    ASSERT_EQ(turns.size(), 4u);
+    EXPECT_TRUE(turns[0].crest);
+    EXPECT_NEAR(turns[0].begin, 0.0, 1e-12);
+    EXPECT_NEAR(turns[0].lift, (a - 4.0 * b) * (a - 4.0 * b) / (8.0 * b), 1e-15);
+    EXPECT_NEAR(turns[1].begin, std::acos(a / (4.0 * b)), 1e-12);
+    EXPECT_EQ(turns[1].lift, 0.0);
+    EXPECT_NEAR(turns[2].begin, units::pi, 1e-12);
+    EXPECT_EQ(turns[2].lift, curve(b).stroke());
 }
 
 // A flat crest (slope with a triple root) is still one extreme.

@@ -177,6 +177,35 @@ TEST(Cycles, AreCountedPerRise) {
     EXPECT_EQ(curve.lobes(), 1);
 }
 
+TEST(TurningPoints, AreTheCrestsAndTroughsInTurn) {
+    const double d = units::degree;
+    const LiftCurve curve = LiftCurve::make(unequal(Law::modifiedTrapezoid)).value();
+    const double begins[] = {60, 110, 190, 250, 285, 350};
+    const double ends[] = {60, 110, 190, 250, 285, 365};
+    const double lifts[] = {0.040, 0.0, 0.030, 0.005, 0.025, 0.0};
+    ASSERT_EQ(curve.turningPoints().size(), 6u);
+    for (std::size_t i = 0; i < 6; ++i) {
+        const TurningPoint& point = curve.turningPoints()[i];
+        EXPECT_NEAR(point.begin / d, begins[i], 1e-12);
+        EXPECT_NEAR(point.end / d, ends[i], 1e-12);
+        EXPECT_EQ(point.lift, lifts[i]);
+        EXPECT_EQ(point.crest, i % 2 == 0);
+    }
+}
+
+// A step back of 4 % of the stroke is no stroke of the engine, one of 6 % is.
+TEST(TurningPoints, LeaveOutRipples) {
+    const auto rises = [](double back) {
+        const Law law = Law::modifiedSine;
+        return LiftCurve::make({1, SegmentShape{0.050,
+                                                {rise(90, law, 0.030), fall(30, law, 0.030 - back),
+                                                 rise(80, law), fall(160, law)}}})
+            ->risesPerPattern();
+    };
+    EXPECT_EQ(rises(0.0020), 1);
+    EXPECT_EQ(rises(0.0030), 2);
+}
+
 TEST(Plateaus, AreTheDwellsAndRunOverTheEndOfThePeriod) {
     const double d = units::degree;
     const LiftCurve curve = LiftCurve::make(unequal(Law::modifiedSine)).value();

@@ -1,0 +1,224 @@
+#include "core/motion/knot_fit.h"
+
+#include "core/motion/lift_form.h"
+#include "core/units.h"
+
+#include <Eigen/QR>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::motion {
+namespace {
+
+Problems checkOptions(const FitOptions& options) {
+    Problems problems;
+    if (!(options.tolerance > 0.0) || !std::isfinite(options.tolerance))
+        problems.push_back({"/tolerance_mm", fmt::format("tolerance is {:.9g} mm, must be positive",
+                                                         options.tolerance / units::millimetre)});
+    if (options.mostKnots < 3)
+        problems.push_back({"/most_knots", fmt::format("{} knots are allowed, must be at least 3",
+                                                       options.mostKnots)});
+    return problems;
+}
+
+/// Angles of the first knots: segment bounds, halved until there are three, or even ones.
+std::vector<double> firstAngles(const LiftCurve& curve) {
+    std::vector<double> angles;
+    for (const Junction& junction : curve.junctions())
+        if (!junction.insideLaw)
+            angles.push_back(junction.angle);
+    if (angles.empty())
+        angles.push_back(0.0);
+    while (angles.size() < 3) {
+        std::vector<double> halved;
+        for (std::size_t i = 0; i < angles.size(); ++i) {
+            const double next = i + 1 < angles.size() ? angles[i + 1] : angles[0] + curve.period();
+            halved.push_back(angles[i]);
+            halved.push_back(0.5 * (angles[i] + next));
+        }
+        angles = halved;
+    }
+    return angles;
+}
+
+/// Angles at which two curves are compared.
+Samples comparisonAngles(const LiftCurve& curve) {
+    constexpr Eigen::Index each = 128;
+    const std::vector<double>& bounds = curve.divisions();
+    Samples angles(each * static_cast<Eigen::Index>(bounds.size() - 1));
+    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
+        angles.segment(each * static_cast<Eigen::Index>(i), each) =
+            Samples::LinSpaced(each + 1, bounds[i], bounds[i + 1]).head(each);
+    return angles;
+}
+
+/// Puts a knot in the middle of the interval that holds this angle.
+void divideInterval(std::vector<double>& angles, double angle, double period) {
+    const auto next = std::upper_bound(angles.begin(), angles.end(), angle);
+    if (next == angles.begin() || next == angles.end()) {
+        const double middle = 0.5 * (angles.back() + angles.front() + period);
+        if (middle < period)
+            angles.push_back(middle);
+        else
+            angles.insert(angles.begin(), middle - period);
+        return;
+    }
+    angles.insert(next, 0.5 * (*(next - 1) + *next));
+}
+
+KnotShape knotsOn(const LiftCurve& curve, const std::vector<double>& angles) {
+    KnotShape shape;
+    for (double angle : angles)
+        shape.knots.push_back({angle, curve.at(angle).y, {}});
+    return shape;
+}
+
+std::string row(std::size_t i, const char* column) {
+    return fmt::format("/rows/{}/{}", i, column);
+}
+
+Problems checkRows(const LiftTable& table, double period) {
+    if (table.angles.size() != table.lifts.size())
+        return {{"/rows", fmt::format("there are {} angles and {} lifts, must be as many",
+                                      table.angles.size(), table.lifts.size())}};
+    Problems problems;
+    if (table.angles.size() < 4)
+        problems.push_back(
+            {"/rows", fmt::format("there are {} rows, need at least 4", table.angles.size())});
+    for (std::size_t i = 0; i < table.angles.size(); ++i) {
+        const double angle = table.angles[i] / units::degree;
+        if (!std::isfinite(angle))
+            problems.push_back(
+                {row(i, "angle_deg"), fmt::format("angle is {}, must be a number", angle)});
+        else if (i > 0 && table.angles[i] <= table.angles[i - 1])
+            problems.push_back(
+                {row(i, "angle_deg"), fmt::format("angle is {:.9g}° after {:.9g}°, must increase",
+                                                  angle, table.angles[i - 1] / units::degree)});
+        if (!std::isfinite(table.lifts[i]))
+            problems.push_back(
+                {row(i, "lift_mm"), fmt::format("lift is {}, must be a number", table.lifts[i])});
+    }
+    if (!problems.empty())
+        return problems;
+    const double length = table.angles.back() - table.angles.front();
+    if (length > period * (1.0 + 1e-9))
+        return {{row(table.angles.size() - 1, "angle_deg"),
+                 fmt::format("rows cover {:.9g}°, must cover at most the period of {:.9g}°",
+                             length / units::degree, period / units::degree)}};
+    const auto [lowest, highest] = std::minmax_element(table.lifts.begin(), table.lifts.end());
+    if (*lowest == *highest)
+        return {{"/rows", fmt::format("all lifts are {:.9g} mm, the lift must change",
+                                      *lowest / units::millimetre)}};
+    return {};
+}
+
+/// One period of a table without its closing row.
+struct Rows {
+    Samples angles, lifts;
+    double widestGap;
+};
+
+Result<Rows> openRows(const LiftTable& table, double period, double tolerance) {
+    std::size_t count = table.angles.size();
+    if (std::abs(table.angles.back() - table.angles.front() - period) <= 1e-9 * period) {
+        --count;
+        if (!(std::abs(table.lifts.back() - table.lifts.front()) <= tolerance))
+            return Problem{row(count, "lift_mm"),
+                           fmt::format("lift is {:.9g} mm where the table closes, must be that of "
+                                       "the first row, {:.9g} mm, to {:.3g} mm",
+                                       table.lifts.back() / units::millimetre,
+                                       table.lifts.front() / units::millimetre,
+                                       tolerance / units::millimetre)};
+    }
+    Rows rows{Eigen::Map<const Samples>(table.angles.data(), static_cast<Eigen::Index>(count)),
+              Eigen::Map<const Samples>(table.lifts.data(), static_cast<Eigen::Index>(count)),
+              table.angles.front() + period - table.angles[count - 1]};
+    for (std::size_t i = 1; i < count; ++i)
+        rows.widestGap = std::max(rows.widestGap, table.angles[i] - table.angles[i - 1]);
+    if (rows.widestGap > 0.25 * period * (1.0 + 1e-9))
+        return Problem{"/rows",
+                       fmt::format("rows are up to {:.9g}° apart, must be at most {:.9g}° "
+                                   "(a quarter of the period)",
+                                   rows.widestGap / units::degree, 0.25 * period / units::degree)};
+    return rows;
+}
+
+/// Least-squares knots, evenly spaced: the splines with one knot at 1 m and the others at 0 are
+/// copies of one, turned from knot to knot.
+KnotFit leastSquares(const Rows& rows, double period, int count) {
+    KnotShape cardinal;
+    for (int j = 0; j < count; ++j)
+        cardinal.knots.push_back({period * j / count, j == 0 ? 1.0 : 0.0, {}});
+    const LiftForm form = makeForm(cardinal, period).value();
+    const double offset = form.pieces.front().base;
+    Eigen::MatrixXd basis(rows.angles.size(), count);
+    for (Eigen::Index j = 0; j < count; ++j)
+        for (Eigen::Index i = 0; i < rows.angles.size(); ++i)
+            basis(i, j) = form.at(rows.angles(i) - period * static_cast<double>(j) / count,
+                                  LiftForm::Side::after)
+                              .y -
+                          offset;
+    const Eigen::VectorXd lifts = basis.colPivHouseholderQr().solve(rows.lifts.matrix());
+    KnotFit fit;
+    for (int j = 0; j < count; ++j)
+        fit.shape.knots.push_back({period * j / count, lifts(j), {}});
+    Eigen::Index worst = 0;
+    fit.largestError = (basis * lifts - rows.lifts.matrix()).cwiseAbs().maxCoeff(&worst);
+    fit.angle = rows.angles(worst);
+    return fit;
+}
+
+} // namespace
+
+Result<KnotFit> fitKnots(const LiftCurve& curve, const FitOptions& options) {
+    if (Problems problems = checkOptions(options); !problems.empty())
+        return problems;
+    const Samples phi = comparisonAngles(curve);
+    const Samples target = curve.sample(phi).y;
+    std::vector<double> angles = firstAngles(curve);
+    KnotFit closest;
+    for (;; divideInterval(angles, closest.angle, curve.period())) {
+        KnotFit fit{knotsOn(curve, angles), 0.0, 0.0, false};
+        const Result<LiftCurve> made = LiftCurve::make({curve.lobes(), fit.shape});
+        if (!made)
+            return closest.shape.knots.empty() ? Result<KnotFit>(made.problems()) : closest;
+        Eigen::Index worst = 0;
+        fit.largestError = (made->sample(phi).y - target).abs().maxCoeff(&worst);
+        fit.angle = phi(worst);
+        fit.withinTolerance = fit.largestError <= options.tolerance;
+        closest = fit;
+        if (fit.withinTolerance || static_cast<int>(angles.size()) >= options.mostKnots)
+            return closest;
+    }
+}
+
+Result<KnotFit> fitKnots(const LiftTable& table, int lobes, const FitOptions& options) {
+    Problems problems = checkOptions(options);
+    if (lobes < 1)
+        problems.push_back({"/lobes", fmt::format("lobes is {}, must be at least 1", lobes)});
+    if (!problems.empty())
+        return problems;
+    const double period = units::turn / lobes;
+    if (problems = checkRows(table, period); !problems.empty())
+        return problems;
+    const Result<Rows> rows = openRows(table, period, options.tolerance);
+    if (!rows)
+        return rows.problems();
+    // A knot interval without a row would leave its knots undetermined [de Boor 2001, ch. XIV].
+    const int supported = static_cast<int>(period / rows->widestGap * (1.0 + 1e-9));
+    const int most = std::min(options.mostKnots, supported);
+    KnotFit closest;
+    for (int count = 3; count <= most; ++count) {
+        KnotFit fit = leastSquares(*rows, period, count);
+        fit.withinTolerance = fit.largestError <= options.tolerance;
+        if (closest.shape.knots.empty() || fit.largestError < closest.largestError)
+            closest = std::move(fit);
+        if (closest.withinTolerance)
+            break;
+    }
+    return closest;
+}
+
+} // namespace lobewright::motion
