@@ -19,7 +19,7 @@ constexpr double a[3][3] = {
 constexpr double e[3] = {-(13.0 + 7.0 * root6) / 3.0, -(13.0 - 7.0 * root6) / 3.0, -1.0 / 3.0};
 constexpr double realEigenvalue = 3.637834252744496;
 
-constexpr int stiffVariables[3] = {airMass, productsMass, temperature};
+constexpr std::size_t stiffVariables[3] = {airMass, productsMass, temperature};
 
 } // namespace
 
@@ -27,14 +27,17 @@ Radau::Radau(int size, int cylinders)
     : size_(size), storage_(static_cast<std::size_t>(size) * rows, 0.0),
       newton_(static_cast<std::size_t>(cylinders)), filter_(static_cast<std::size_t>(cylinders)) {}
 
-void Radau::begin(double h, const double* y, const double* dy, std::span<const StiffBlock> blocks) {
+void Radau::begin(double x, double h, const double* y, const double* dy,
+                  std::span<const StiffBlock> blocks) {
+    predict(x, h, y, dy);
+    x_ = x;
     h_ = h;
+    found_ = false;
     std::copy_n(y, size_, row(start));
     std::copy_n(dy, size_, row(startRates));
     for (int i = 0; i < 3; ++i) {
         for (int v = 0; v < size_; ++v) {
-            row(increments + i)[v] = 0.0;
-            row(stages + i)[v] = y[v];
+            row(stages + i)[v] = y[v] + row(increments + i)[v];
         }
     }
     for (std::size_t k = 0; k < blocks.size(); ++k) {
@@ -51,6 +54,22 @@ void Radau::begin(double h, const double* y, const double* dy, std::span<const S
     }
 }
 
+/// First guess of the increments: the last step's polynomial where this one follows on it, else the
+/// tangent. From y alone the pressure would start far off, as the volume moves on.
+void Radau::predict(double x, double h, const double* y, const double* dy) {
+    const bool follows = found_ && x == x_ + h_;
+    double r[denseTerms];
+    for (int v = 0; v < size_; ++v) {
+        if (follows) {
+            denseCoefficients(v, r);
+        }
+        for (int i = 0; i < 3; ++i) {
+            row(increments + i)[v] = follows ? denseValue(r, 1.0 + radau::c[i] * h / h_) - y[v]
+                                             : radau::c[i] * h * dy[v];
+        }
+    }
+}
+
 double Radau::largestRelative(const double* values, const double* weights) const {
     double largest = 0.0;
     for (int v = 0; v < size_; ++v) {
@@ -63,70 +82,72 @@ double Radau::largestRelative(const double* values, const double* weights) const
     return largest;
 }
 
-double Radau::correct(const double* weights) {
-    // residual h·A·f − z, kept in the rows of the stage values until it has become the correction
+double Radau::findResidual(const double* weights) {
+    double largest = 0.0;
     for (int i = 0; i < 3; ++i) {
         for (int v = 0; v < size_; ++v) {
             double sum = 0.0;
             for (int j = 0; j < 3; ++j) {
                 sum += a[i][j] * row(stageRates + j)[v];
             }
-            row(stages + i)[v] = h_ * sum - row(increments + i)[v];
+            row(residuals + i)[v] = h_ * sum - row(increments + i)[v];
+        }
+        largest = std::max(largest, largestRelative(row(residuals + i), weights));
+    }
+    return largest;
+}
+
+void Radau::addResidual() {
+    for (int i = 0; i < 3; ++i) {
+        for (int v = 0; v < size_; ++v) {
+            row(increments + i)[v] += row(residuals + i)[v];
+            row(stages + i)[v] = row(start)[v] + row(increments + i)[v];
         }
     }
+}
+
+void Radau::correct() {
     for (std::size_t k = 0; k < newton_.size(); ++k) {
         const std::size_t offset = k * cylinderVariables;
         Eigen::Matrix<double, 9, 1> residual;
         for (int i = 0; i < 3; ++i) {
             for (int n = 0; n < 3; ++n) {
-                residual[3 * i + n] =
-                    row(stages + i)[offset + static_cast<std::size_t>(stiffVariables[n])];
+                residual[3 * i + n] = row(residuals + i)[offset + stiffVariables[n]];
             }
         }
         const Eigen::Matrix<double, 9, 1> correction = newton_[k].solve(residual);
         for (int i = 0; i < 3; ++i) {
             for (int n = 0; n < 3; ++n) {
-                row(stages + i)[offset + static_cast<std::size_t>(stiffVariables[n])] =
-                    correction[3 * i + n];
+                row(residuals + i)[offset + stiffVariables[n]] = correction[3 * i + n];
             }
         }
     }
+    addResidual();
+}
+
+/// Error of the stiff variables only: what passes a port is as good as they are.
+double Radau::error(const double* weights) {
     double largest = 0.0;
-    for (int i = 0; i < 3; ++i) {
-        largest = std::max(largest, largestRelative(row(stages + i), weights));
-        for (int v = 0; v < size_; ++v) {
-            row(increments + i)[v] += row(stages + i)[v];
-            row(stages + i)[v] = row(start)[v] + row(increments + i)[v];
+    for (std::size_t k = 0; k < filter_.size(); ++k) {
+        const std::size_t offset = k * cylinderVariables;
+        Eigen::Vector3d estimate;
+        for (int n = 0; n < 3; ++n) {
+            const std::size_t v = offset + stiffVariables[n];
+            estimate[n] = row(startRates)[v];
+            for (int i = 0; i < 3; ++i) {
+                estimate[n] += e[i] / h_ * row(increments + i)[v];
+            }
+        }
+        estimate = filter_[k].solve(estimate);
+        for (int n = 0; n < 3; ++n) {
+            const double relative = std::fabs(estimate[n]) / weights[offset + stiffVariables[n]];
+            if (std::isnan(relative)) {
+                return std::numeric_limits<double>::infinity();
+            }
+            largest = std::max(largest, relative);
         }
     }
     return largest;
-}
-
-double Radau::error(const double* weights) {
-    double* estimate = row(errors);
-    for (int v = 0; v < size_; ++v) {
-        double sum = row(startRates)[v];
-        for (int i = 0; i < 3; ++i) {
-            sum += e[i] / h_ * row(increments + i)[v];
-        }
-        estimate[v] = sum;
-    }
-    for (std::size_t k = 0; k < filter_.size(); ++k) {
-        const std::size_t offset = k * cylinderVariables;
-        Eigen::Vector3d stiff;
-        for (int n = 0; n < 3; ++n) {
-            stiff[n] = estimate[offset + static_cast<std::size_t>(stiffVariables[n])];
-        }
-        // the other variables, filtered without a block, follow below
-        stiff = filter_[k].solve(stiff) * (realEigenvalue / h_);
-        for (int n = 0; n < 3; ++n) {
-            estimate[offset + static_cast<std::size_t>(stiffVariables[n])] = stiff[n];
-        }
-    }
-    for (int v = 0; v < size_; ++v) {
-        estimate[v] *= h_ / realEigenvalue;
-    }
-    return largestRelative(estimate, weights);
 }
 
 void Radau::denseCoefficients(int variable, double* r) const {

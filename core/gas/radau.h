@@ -27,7 +27,7 @@ class Radau final : public DenseStep {
     bool attempt(Rates&& rates, double x, double h, const double* y, const double* dy,
                  std::span<const StiffBlock> blocks, const double* weights);
 
-    /// Largest |error estimate|/weight of the last step.
+    /// Largest |error estimate|/weight of the stiff variables in the last step.
     double error(const double* weights);
 
     const double* end() const override { return row(stages + 2); }
@@ -41,20 +41,25 @@ class Radau final : public DenseStep {
         stages,
         stageRates = stages + 3,
         increments = stageRates + 3,
-        errors = increments + 3,
-        rows
+        residuals = increments + 3,
+        rows = residuals + 3
     };
     double* row(int index) { return &storage_[static_cast<std::size_t>(index * size_)]; }
     const double* row(int index) const {
         return &storage_[static_cast<std::size_t>(index * size_)];
     }
-    void begin(double h, const double* y, const double* dy, std::span<const StiffBlock> blocks);
-    /// One Newton correction from the stage rates; returns its largest size over the weights.
-    double correct(const double* weights);
+    void begin(double x, double h, const double* y, const double* dy,
+               std::span<const StiffBlock> blocks);
+    /// h·A·f − z from the stage rates; returns its largest size over the weights.
+    double findResidual(const double* weights);
+    void correct();     ///< Newton's correction from the residual
+    void addResidual(); ///< z := h·A·f, or z + correction after `correct`
+    void predict(double x, double h, const double* y, const double* dy);
     double largestRelative(const double* values, const double* weights) const;
 
     int size_;
-    double h_ = 0.0;
+    double x_ = 0.0, h_ = 0.0;
+    bool found_ = false; ///< the last attempt succeeded
     std::vector<double> storage_;
     std::vector<Eigen::PartialPivLU<Eigen::Matrix<double, 9, 9>>> newton_;
     std::vector<Eigen::PartialPivLU<Eigen::Matrix3d>> filter_; ///< of the error estimate
@@ -63,42 +68,36 @@ class Radau final : public DenseStep {
 namespace radau {
 inline constexpr double root6 = 2.449489742783178;
 inline constexpr double c[3] = {(4.0 - root6) / 10.0, (4.0 + root6) / 10.0, 1.0};
-inline constexpr int iterationLimit = 12;
-inline constexpr double stageAccuracy = 1e-2; ///< of the stages, as a share of the tolerance
+inline constexpr int iterationLimit = 15;
+inline constexpr double stageAccuracy =
+    1e-2; ///< residual of the stages, as a share of the tolerance
 } // namespace radau
 
 template <class Rates>
 bool Radau::attempt(Rates&& rates, double x, double h, const double* y, const double* dy,
                     std::span<const StiffBlock> blocks, const double* weights) {
-    begin(h, y, dy, blocks);
+    begin(x, h, y, dy, blocks);
     double previous = 0.0;
     for (int iteration = 0; iteration < radau::iterationLimit; ++iteration) {
         for (int i = 0; i < 3; ++i) {
             rates(x + radau::c[i] * h, row(stages + i), row(stageRates + i));
         }
-        const double change = correct(weights);
-        if (!(change < 1e12)) {
+        const double residual = findResidual(weights);
+        if (residual < radau::stageAccuracy) {
+            // z := h·A·f, so that what flows between the variables adds up exactly
+            addResidual();
+            found_ = true;
+            rates(x + h, row(stages + 2), row(stageRates + 2));
+            return true;
+        }
+        const bool diverges = iteration > 1 && residual > 2.0 * previous;
+        if (!(residual < 1e12) || diverges) {
             return false;
         }
-        if (change == 0.0) {
-            break;
-        }
-        if (iteration > 0) {
-            const double contraction = change / previous;
-            if (contraction >= 1.0 && change > radau::stageAccuracy) {
-                return false;
-            }
-            if (contraction / (1.0 - std::min(contraction, 0.99)) * change < radau::stageAccuracy) {
-                break;
-            }
-        }
-        previous = change;
-        if (iteration + 1 == radau::iterationLimit) {
-            return false;
-        }
+        correct();
+        previous = residual;
     }
-    rates(x + h, row(stages + 2), row(stageRates + 2));
-    return true;
+    return false;
 }
 
 } // namespace lobewright::gas
