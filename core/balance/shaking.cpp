@@ -1,6 +1,7 @@
 #include "core/balance/shaking.h"
 
 #include "core/loads/orders.h"
+#include "core/mechanism/folded_angles.h"
 #include "core/units.h"
 
 #include <cmath>
@@ -26,8 +27,11 @@ Shaking shaking(const mechanism::OpposedPair& pair, double omega, const Samples&
     const double radius = pair.mechanism().pitchRadius;
     Shaking sum{Samples::Zero(theta.size()), Samples::Zero(theta.size()),
                 Samples::Zero(theta.size())};
-    for (const double psi : angles) {
-        const Samples force = cylinderForce(pair, omega, theta - (psi - angles.front()));
+    const mechanism::FoldedAngles folded(pair, theta);
+    const Samples places = cylinderForce(pair, omega, folded.angles());
+    for (std::size_t k = 0; k < angles.size(); ++k) {
+        const double psi = angles[k];
+        const Samples force = folded.unfolded(places, static_cast<int>(k));
         sum.force += force;
         sum.momentX += radius * std::sin(psi) * force;
         sum.momentY -= radius * std::cos(psi) * force;
@@ -43,7 +47,7 @@ ShakingOrders shakingOrders(const mechanism::OpposedPair& pair, double omega, in
     const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
     const Samples onePeriod = loads::evenAngles(perPeriod * lobes).head(perPeriod);
     const Eigen::ArrayXcd cylinder =
-        loads::orders(cylinderForce(pair, omega, onePeriod).replicate(lobes, 1), highest);
+        loads::orders(cylinderForce(pair, omega, onePeriod), highest, lobes);
 
     ShakingOrders result;
     result.cylinder = cylinder.abs();

@@ -153,15 +153,18 @@ Result<Contact> solveContact(const Inputs& inputs) {
     if (!width) {
         return width.problems();
     }
+    const loads::Loads& loads = inputs.loads;
     const RollerOnTrack contact =
-        rollerOnTrack(inputs.pair.mechanism(), inputs.materials, inputs.lubricant, inputs.omega);
+        rollerOnTrack(inputs.pair.mechanism(), inputs.materials, inputs.lubricant, inputs.omega,
+                      {&loads.piston.inlet, &loads.piston.exhaust, &loads.edgePiston.inlet,
+                       &loads.edgePiston.exhaust});
     Contact result;
     result.modulus = contact.modulus;
     for (const End end : bothEnds) {
-        StationSamples samples = stationSamples(contact, inputs.loads.piston[end]);
-        const StationSamples edges = stationSamples(contact, inputs.loads.edgePiston[end]);
+        StationSamples samples = stationSamples(contact, loads.piston[end]);
+        const StationSamples edges = stationSamples(contact, loads.edgePiston[end]);
         TrackContact& track = result.track[end];
-        addWorstPlaces(track, {inputs.loads, samples, edges}, contact.roughness);
+        addWorstPlaces(track, {loads, samples, edges}, contact.roughness);
         addDurability(track, inputs, end, *limit);
         track.stations = std::move(samples.stations);
         track.peakPressure = std::move(samples.peakPressure);

@@ -7,9 +7,9 @@ namespace lobewright::contact {
 
 ContactMap contactMap(const Inputs& inputs, End end, int widths) {
     assert(widths >= 2);
-    const RollerOnTrack contact =
-        rollerOnTrack(inputs.pair.mechanism(), inputs.materials, inputs.lubricant, inputs.omega);
     const loads::PistonLoads& piston = inputs.loads.piston[end];
+    const RollerOnTrack contact = rollerOnTrack(inputs.pair.mechanism(), inputs.materials,
+                                                inputs.lubricant, inputs.omega, {&piston});
     ContactMap map;
     map.theta = inputs.loads.theta;
     map.rho = Samples::LinSpaced(widths, contact.rho(Station::inner), contact.rho(Station::outer));

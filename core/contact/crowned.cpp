@@ -1,80 +1,67 @@
 #include "core/contact/elliptic_contact.h"
 #include "core/contact/stations.h"
-
-#include <boost/math/interpolators/barycentric_rational.hpp>
+#include "core/units.h"
 
 #include <algorithm>
 #include <cmath>
-#include <vector>
 
 namespace lobewright::contact {
 
 namespace {
 
-/// Deepest shear over the range of axis ratios of one turn: exact at a few ratios, rational
-/// interpolation in ln k between them (error below 1e-6).
-class ShearByRatio {
-  public:
-    ShearByRatio(double lowest, double highest, double poissonRatio) {
-        constexpr int nodes = 8;
-        const double span = std::max(std::log(highest / lowest), 1e-3);
-        for (int i = 0; i < nodes; ++i) {
-            const double at = std::log(lowest) + span * i / (nodes - 1);
-            const DeepestShear exact = ellipticDeepestShear(std::exp(at), poissonRatio);
-            logarithm_.push_back(at);
-            ratio_.push_back(exact.ratio);
-            depth_.push_back(exact.depth);
-        }
-    }
-    Samples ratio(const Samples& k) const { return interpolated(ratio_, k); }
-    Samples depth(const Samples& k) const { return interpolated(depth_, k); }
-
-  private:
-    Samples interpolated(const std::vector<double>& values, const Samples& k) const {
-        const boost::math::barycentric_rational<double> curve(logarithm_.data(), values.data(),
-                                                              values.size());
-        return k.log().unaryExpr([&curve](double at) { return curve(at); });
-    }
-    std::vector<double> logarithm_, ratio_, depth_;
-};
+/// Larger over smaller radius.
+Samples radiusRatio(double crown, const Samples& relativeRadius) {
+    return (crown / relativeRadius).max(relativeRadius / crown);
+}
 
 } // namespace
 
+std::shared_ptr<const CrownTable>
+crownTable(const RollerOnTrack& contact, const std::vector<const loads::PistonLoads*>& pistons) {
+    double lowest = HUGE_VAL;
+    double highest = 1.0;
+    for (const loads::PistonLoads* piston : pistons) {
+        const Samples radius = loadedRadius(contact, *piston, contact.pitchRadius);
+        const Samples load = bearingLoad(*piston, radius);
+        for (Eigen::Index i = 0; i < load.size(); ++i) {
+            if (load(i) > 0.0) {
+                const double ratio = *contact.roller.crownRadius / radius(i);
+                lowest = std::min(lowest, std::max(ratio, 1.0 / ratio));
+                highest = std::max(highest, std::max(ratio, 1.0 / ratio));
+            }
+        }
+    }
+    return std::make_shared<const CrownTable>(std::min(lowest, highest), highest,
+                                              contact.poissonRatio);
+}
+
 CrownedSamples crownedSamples(const RollerOnTrack& contact, const Samples& load,
                               const Samples& relativeRadius) {
-    const Eigen::Index count = load.size();
     const double crown = *contact.roller.crownRadius;
-    const Samples none = Samples::Zero(count);
-    CrownedSamples result{Samples::Ones(count), none, none, none, none, none};
-    if (count == 0) {
-        return result;
-    }
-    Samples longOverShort = Samples::Ones(count);
-    double guess = 0.0;
-    for (Eigen::Index i = 0; i < count; ++i) {
-        if (!(load(i) > 0.0)) {
-            continue;
-        }
-        const PointContact point =
-            pointContact(load(i), relativeRadius(i), crown, contact.modulus, guess);
-        const bool alongRoller = crown >= relativeRadius(i);
-        guess = point.shape.k;
-        longOverShort(i) = point.shape.k;
-        result.ellipticity(i) = alongRoller ? point.shape.k : 1.0 / point.shape.k;
-        result.pressure(i) = point.peakPressure;
-        result.halfWidth(i) = alongRoller ? point.shortSemiAxis : point.longSemiAxis;
-        result.halfLength(i) = alongRoller ? point.longSemiAxis : point.shortSemiAxis;
-    }
-    const ShearByRatio shear(longOverShort.minCoeff(), longOverShort.maxCoeff(),
-                             contact.poissonRatio);
-    result.shear = shear.ratio(longOverShort) * result.pressure;
-    result.depth = shear.depth(longOverShort) * result.halfWidth.min(result.halfLength);
+    const double twice = 2.0 * contact.modulus; // E'
+    const Samples ratio = radiusRatio(crown, relativeRadius);
+    const CrownTable::Ellipses ellipse = contact.crown->at(ratio);
+    const Samples& k = ellipse.axisRatio;
+    const Samples radius = 1.0 / (1.0 / crown + 1.0 / relativeRadius);
+    // As pointContact, on whole arrays.
+    const Samples shorter = (6.0 * ellipse.secondIntegral * load * radius / (units::pi * twice * k))
+                                .unaryExpr([](double cube) { return std::cbrt(cube); });
+    const Samples longer = k * shorter;
+    const Eigen::Array<bool, Eigen::Dynamic, 1> loaded = load > 0.0;
+
+    CrownedSamples result;
+    const Eigen::Array<bool, Eigen::Dynamic, 1> alongRoller = relativeRadius <= crown;
+    result.ellipticity = loaded.select(alongRoller.select(k, 1.0 / k), 1.0);
+    result.pressure = loaded.select(1.5 * load / (units::pi * shorter * longer).max(1e-300), 0.0);
+    result.halfWidth = alongRoller.select(shorter, longer);
+    result.halfLength = alongRoller.select(longer, shorter);
+    result.shear = ellipse.shearRatio * result.pressure;
+    result.depth = ellipse.shearDepth * shorter;
 
     // An ellipse longer than the roller cannot spread its load further than a straight roller does.
     const double length = contact.loadedWidth();
-    const Samples sound = (load > 0.0).select(relativeRadius, 1.0);
-    const Samples straight = linePeakPressure(load, length, sound, contact.modulus);
-    const Samples strip = lineHalfWidth(load, length, sound, contact.modulus);
+    const Samples straight = linePeakPressure(load, length, relativeRadius, contact.modulus);
+    const Samples strip = lineHalfWidth(load, length, relativeRadius, contact.modulus);
     const Eigen::Array<bool, Eigen::Dynamic, 1> cut =
         2.0 * result.halfLength > length && straight > result.pressure;
     const DeepestShear line = lineDeepestShear();

@@ -121,7 +121,8 @@ double RollerOnTrack::rho(Station station) const {
 }
 
 RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
-                            const Lubricant& lubricant, double omega) {
+                            const Lubricant& lubricant, double omega,
+                            const std::vector<const loads::PistonLoads*>& pistons) {
     RollerOnTrack contact;
     contact.roller = mechanism.roller;
     contact.pitchRadius = mechanism.pitchRadius;
@@ -130,6 +131,9 @@ RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materia
     contact.poissonRatio = materials.trackElastic.poissonRatio;
     contact.roughness = compositeRoughness(materials);
     contact.lubricant = lubricant;
+    if (contact.roller.crownRadius) {
+        contact.crown = crownTable(contact, pistons);
+    }
     return contact;
 }
 

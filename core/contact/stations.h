@@ -1,6 +1,10 @@
 #pragma once
 
 #include "core/contact/contact.h"
+#include "core/contact/crown_table.h"
+
+#include <memory>
+#include <vector>
 
 namespace lobewright::contact {
 
@@ -13,13 +17,16 @@ struct RollerOnTrack {
     double poissonRatio = 0.3;
     double roughness = 0.0; ///< of both surfaces together [m]
     Lubricant lubricant;
+    std::shared_ptr<const CrownTable> crown; ///< null for a straight roller
 
     double rho(Station station) const;
     double loadedWidth() const { return roller.loadedWidth(); }
 };
 
+/// For the given samples of pistons, and only for these.
 RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
-                            const Lubricant& lubricant, double omega);
+                            const Lubricant& lubricant, double omega,
+                            const std::vector<const loads::PistonLoads*>& pistons);
 
 /// R_rel at ρ of whichever flank carries the load [m], shape (samples).
 Samples loadedRadius(const RollerOnTrack& contact, const loads::PistonLoads& piston, double rho);
@@ -35,6 +42,10 @@ struct StationSamples {
 };
 StationSamples stationSamples(const RollerOnTrack& contact, const loads::PistonLoads& piston);
 
+/// Table over the radii that these samples need.
+std::shared_ptr<const CrownTable> crownTable(const RollerOnTrack& contact,
+                                             const std::vector<const loads::PistonLoads*>& pistons);
+
 /// Elliptical contacts of a crowned roller over the samples.
 struct CrownedSamples {
     Samples ellipticity; ///< axis across rolling/axis along rolling
@@ -43,6 +54,7 @@ struct CrownedSamples {
     Samples halfLength;  ///< semi-axis along the roller [m]
     Samples shear, depth; ///< deepest shear [Pa] and its depth [m]
 };
+/// Load ≥ 0 [N]; relative radius > 0 [m], any where nothing bears.
 CrownedSamples crownedSamples(const RollerOnTrack& contact, const Samples& load,
                               const Samples& relativeRadius);
 

@@ -19,20 +19,19 @@ TrackForces TrackForces::zero(Eigen::Index samples) {
 }
 
 void addRoller(TrackForces& sum, End end, double psi, double pitchRadius,
-               const PistonLoads& piston) {
+               const RollerForces& roller) {
     const double cosine = std::cos(psi);
     const double sine = std::sin(psi);
     // Roller on track at radius R, height ζ above the plane: axial force F_z and tangential force
     // −N·sin α; r × F = −R·F_z·e_t + ζ·N·sin α·e_r + (torque)·e_z.
-    const Samples thrust = piston.contactForce * piston.pressureAngle.cos();
-    const Samples axialMoment = inward(end) * pitchRadius * thrust;
-    const Samples heightMoment = inward(end) * piston.lift.y * piston.sideForce;
-    sum.thrust += thrust;
-    sum.radialX += sine * piston.sideForce;
-    sum.radialY -= cosine * piston.sideForce;
+    const Samples axialMoment = inward(end) * pitchRadius * roller.thrust;
+    const Samples heightMoment = inward(end) * roller.lift * roller.side;
+    sum.thrust += roller.thrust;
+    sum.radialX += sine * roller.side;
+    sum.radialY -= cosine * roller.side;
     sum.tiltX += cosine * heightMoment - sine * axialMoment;
     sum.tiltY += sine * heightMoment + cosine * axialMoment;
-    sum.torque += piston.torque;
+    sum.torque += roller.torque;
 }
 
 Wrench trackWrench(const TrackForces& forces, End end, Eigen::Index sample) {
@@ -50,7 +49,7 @@ PistonPolygon pistonPolygon(const PistonLoads& piston, Eigen::Index sample) {
     polygon.inertia = {0.0, -piston.inertiaForce(sample)};
     polygon.rings = {0.0, -piston.ringFriction(sample)};
     polygon.guide = {-side, -piston.guideFriction(sample)};
-    polygon.track = {side, piston.contactForce(sample) * std::cos(piston.pressureAngle(sample))};
+    polygon.track = {side, piston.trackThrust(sample)};
     return polygon;
 }
 

@@ -25,9 +25,17 @@ struct TrackForces {
     Samples tilt() const { return (tiltX.square() + tiltY.square()).sqrt(); }
 };
 
+/// What one roller does to its track, shape (samples) each.
+struct RollerForces {
+    Samples thrust; ///< N·cos α [N]
+    Samples side;   ///< N·sin α [N]
+    Samples lift;   ///< y [m]
+    Samples torque; ///< on the shaft, losses included [N·m]
+};
+
 /// Adds the roller of one cylinder at polar angle psi [rad] to the forces on its track.
 void addRoller(TrackForces& sum, End end, double psi, double pitchRadius,
-               const PistonLoads& piston);
+               const RollerForces& roller);
 
 /// Force and moment in engine axes.
 struct Wrench {

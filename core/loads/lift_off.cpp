@@ -16,19 +16,18 @@ namespace {
 /// Accelerations nearer to zero than this share of the largest count as none.
 constexpr double noAcceleration = 1e-9;
 
-/// Square of the lift-off speed at one place, from the holding force [N] and y'' < 0.
-double speedSquared(double holding, double mass, double y2) {
-    return -holding / (mass * y2);
-}
-
 } // namespace
 
 LiftOff liftOff(const mechanism::OpposedPair& pair, End end, const PistonSetup& setup,
-                const Samples& theta, const PistonLoads& piston, const gas::GasTrace* trace) {
-    const Samples holding = piston.gasForce + piston.ringFriction;
-    const double negligible = noAcceleration * piston.lift.y2.abs().maxCoeff();
-    const Samples square = (piston.lift.y2 < -negligible)
-                               .select(-holding / (setup.mass * piston.lift.y2.min(-1e-300)),
+                const Samples& theta, const motion::LiftSamples& lift, const Samples& pressure,
+                const gas::GasTrace* trace) {
+    const Samples gauge = pressure - setup.underPistonPressure;
+    const Samples holding = pair.pistonArea() * gauge +
+                            ringFriction(setup.friction, setup.bore, setup.omega * lift.y1, gauge) *
+                                motionSign(lift.y1, setup.stroke);
+    const double negligible = noAcceleration * lift.y2.abs().maxCoeff();
+    const Samples square = (lift.y2 < -negligible)
+                               .select(-holding / (setup.mass * lift.y2.min(-1e-300)),
                                        std::numeric_limits<double>::infinity());
     Eigen::Index lowest = 0;
     const double best = square.minCoeff(&lowest);
@@ -39,13 +38,13 @@ LiftOff liftOff(const mechanism::OpposedPair& pair, End end, const PistonSetup& 
         return {0.0, theta(lowest)};
     }
     const auto at = [&](double angle) {
-        const motion::Lift lift = pair.lift(end, angle);
-        if (lift.y2 >= -negligible) {
+        const motion::Lift here = pair.lift(end, angle);
+        if (here.y2 >= -negligible) {
             return std::numeric_limits<double>::max();
         }
-        const double pressure = trace ? trace->pressure(angle) : setup.underPistonPressure;
-        const double inertia = setup.mass * setup.omega * setup.omega * lift.y2;
-        return speedSquared(axialDemand(setup, lift, pressure) - inertia, setup.mass, lift.y2);
+        const double p = trace ? trace->pressure(angle, 0) : setup.underPistonPressure;
+        const double inertia = setup.mass * setup.omega * setup.omega * here.y2;
+        return -(axialDemand(setup, here, p) - inertia) / (setup.mass * here.y2);
     };
     const double step = units::degree;
     constexpr int digits = 30; // a minimum cannot be placed better in double precision

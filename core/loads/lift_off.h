@@ -16,10 +16,11 @@ struct LiftOff {
 };
 
 /// Lift-off speed of one end with its pressure trace and ring friction held:
-/// ω² = min over y'' < 0 of −[(p − p_under)·A + F_ring·sgn ẏ]/(m·y''). Starts from the piston's
-/// samples at theta (shape (samples)) and refines between them with the trace (null: constant
+/// ω² = min over y'' < 0 of −[(p − p_under)·A + F_ring·sgn ẏ]/(m·y''). Starts from samples at theta
+/// (lift and pressure of the same shape) and refines between them with the trace (null: constant
 /// under-piston pressure).
 LiftOff liftOff(const mechanism::OpposedPair& pair, End end, const PistonSetup& setup,
-                const Samples& theta, const PistonLoads& piston, const gas::GasTrace* trace);
+                const Samples& theta, const motion::LiftSamples& lift, const Samples& pressure,
+                const gas::GasTrace* trace);
 
 } // namespace lobewright::loads

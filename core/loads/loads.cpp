@@ -4,6 +4,7 @@
 #include "core/loads/quadrature.h"
 #include "core/loads/torque.h"
 #include "core/mechanism/bracketed_root.h"
+#include "core/mechanism/folded_angles.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -63,17 +64,39 @@ Samples shaftBearingLoss(const PerEnd<TrackForces>& track, const Engine& engine)
             track.exhaust.radial());
 }
 
-EngineSamples sampleEngine(const Engine& engine, const Samples& theta) {
-    EngineSamples result;
+RollerForces rollerForces(const PistonLoads& piston) {
+    return {piston.trackThrust, piston.sideForce, piston.lift.y, piston.torque};
+}
+
+/// Cylinders alike: every place of the lift curves is evaluated once.
+void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Samples& theta) {
+    const mechanism::FoldedAngles folded(engine.inputs.pair, theta);
+    const Samples pressure = engine.pressure(folded.angles(), 0);
+    result.pressure = folded.unfolded(pressure, 0);
     for (const End end : bothEnds) {
-        result.track[end] = TrackForces::zero(theta.size());
+        const PistonLoads places = engine.piston(end, folded.angles(), 0, pressure);
+        for (std::size_t k = 0; k < engine.psi.size(); ++k) {
+            const auto unfold = [&](const Samples& values) {
+                return folded.unfolded(values, static_cast<int>(k));
+            };
+            if (k == 0) {
+                result.piston[end] = transformed(places, unfold);
+            }
+            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius,
+                      {unfold(places.trackThrust), unfold(places.sideForce), unfold(places.lift.y),
+                       unfold(places.torque)});
+        }
     }
+}
+
+void addDifferentCylinders(EngineSamples& result, const Engine& engine, const Samples& theta) {
     for (std::size_t k = 0; k < engine.psi.size(); ++k) {
         const int cylinder = static_cast<int>(k);
         Samples pressure = engine.pressure(theta, cylinder);
         for (const End end : bothEnds) {
             PistonLoads piston = engine.piston(end, theta, cylinder, pressure);
-            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius, piston);
+            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius,
+                      rollerForces(piston));
             if (k == 0) {
                 result.piston[end] = std::move(piston);
             }
@@ -82,24 +105,31 @@ EngineSamples sampleEngine(const Engine& engine, const Samples& theta) {
             result.pressure = std::move(pressure);
         }
     }
+}
+
+EngineSamples sampleEngine(const Engine& engine, const Samples& theta) {
+    EngineSamples result;
+    for (const End end : bothEnds) {
+        result.track[end] = TrackForces::zero(theta.size());
+    }
+    if (engine.inputs.cylindersDiffer) {
+        addDifferentCylinders(result, engine, theta);
+    } else {
+        addAlikeCylinders(result, engine, theta);
+    }
     result.bearingLoss = shaftBearingLoss(result.track, engine);
     result.torque = result.track.inlet.torque + result.track.exhaust.torque - result.bearingLoss;
     return result;
 }
 
-/// The samples of one period repeated to fill the turn.
-Samples repeated(const Samples& onePeriod, int times) {
-    return onePeriod.replicate(times, 1);
-}
-
 /// Places where the track's demand changes sign, from ascending samples over one period.
 std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta,
-                                      const PerEnd<PistonLoads>& piston) {
+                                      const PerEnd<Samples>& demands) {
     std::vector<FlankChange> changes;
     const Eigen::Index count = theta.size();
     const double period = engine.inputs.pair.period();
     for (const End end : bothEnds) {
-        const Samples& demand = piston[end].axialDemand;
+        const Samples& demand = demands[end];
         std::optional<Eigen::Index> last;
         for (Eigen::Index i = 0; i < 2 * count; ++i) {
             const double now = demand(i % count);
@@ -247,30 +277,28 @@ void addTorqueFigures(Loads& loads) {
     loads.lowestTorque = std::min(loads.totalTorque.minCoeff(), loads.evenTotalTorque.minCoeff());
     loads.peakToPeakTorque = loads.highestTorque - loads.lowestTorque;
     loads.ripple = torqueRipple(loads.highestTorque, loads.lowestTorque, loads.meanTorque);
-    loads.torqueOrders = orders(loads.evenTotalTorque, highestOrder).abs();
+}
+
+Samples joined(const Samples& samples, const Samples& edges) {
+    Samples both(samples.size() + edges.size());
+    both << samples, edges;
+    return both;
 }
 
 PerEnd<LiftOff> liftOffSpeeds(const Loads& loads, const Engine& engine,
                               const gas::GasTrace* trace) {
     PerEnd<LiftOff> result;
-    const Eigen::Index samples = loads.theta.size();
-    const Eigen::Index edges = loads.edgeTheta.size();
-    Samples theta(samples + edges);
-    theta << loads.theta, loads.edgeTheta;
+    const Samples theta = joined(loads.theta, loads.edgeTheta);
     const Samples pressure =
-        trace ? trace->sample(theta).pressure
-              : Samples::Constant(samples + edges, engine.inputs.underPistonPressure);
+        trace ? trace->sample(theta, 0).pressure
+              : Samples::Constant(theta.size(), engine.inputs.underPistonPressure);
     for (const End end : bothEnds) {
-        const auto joined = [&](Samples motion::LiftSamples::*part) {
-            Samples values(samples + edges);
-            values << loads.piston[end].lift.*part, loads.edgePiston[end].lift.*part;
-            return values;
-        };
-        using L = motion::LiftSamples;
-        const motion::LiftSamples lift{joined(&L::y), joined(&L::y1), joined(&L::y2),
-                                       joined(&L::y3)};
-        result[end] = liftOff(engine.inputs.pair, end, engine.setup[end], theta,
-                              pistonLoads(engine.setup[end], lift, pressure), trace);
+        const motion::LiftSamples& a = loads.piston[end].lift;
+        const motion::LiftSamples& b = loads.edgePiston[end].lift;
+        result[end] =
+            liftOff(engine.inputs.pair, end, engine.setup[end], theta,
+                    {joined(a.y, b.y), joined(a.y1, b.y1), joined(a.y2, b.y2), joined(a.y3, b.y3)},
+                    pressure, trace);
     }
     return result;
 }
@@ -284,23 +312,32 @@ Loads solveLoads(const Inputs& inputs) {
 
     Loads loads;
     loads.theta = inputs.theta;
-    EngineSamples samples = sampleEngine(engine, inputs.theta);
-    loads.pressure = std::move(samples.pressure);
-    loads.piston = std::move(samples.piston);
-    loads.track = std::move(samples.track);
-    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
-    loads.shaftBearingLoss = std::move(samples.bearingLoss);
-    loads.totalTorque = std::move(samples.torque);
-
     loads.evenTheta = evenAngles(perPeriod * lobes);
     const Samples onePeriod = loads.evenTheta.head(perPeriod);
-    const EngineSamples even = sampleEngine(engine, onePeriod);
-    loads.evenTotalTorque = repeated(even.torque, lobes);
-    loads.flankChanges = flankChanges(engine, onePeriod, even.piston);
+    const Eigen::Index count = inputs.theta.size();
+    const EngineSamples all = sampleEngine(engine, joined(inputs.theta, onePeriod));
+    const auto wanted = [count](const Samples& f) { return Samples(f.head(count)); };
+    const auto even = [perPeriod](const Samples& f) { return Samples(f.tail(perPeriod)); };
+    loads.pressure = wanted(all.pressure);
+    for (const End end : bothEnds) {
+        const TrackForces& track = all.track[end];
+        loads.piston[end] = transformed(all.piston[end], wanted);
+        loads.track[end] = {wanted(track.thrust), wanted(track.radialX), wanted(track.radialY),
+                            wanted(track.tiltX),  wanted(track.tiltY),   wanted(track.torque)};
+    }
+    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
+    loads.shaftBearingLoss = wanted(all.bearingLoss);
+    loads.totalTorque = wanted(all.torque);
+    const Samples evenTorque = even(all.torque);
+    loads.evenTotalTorque = evenTorque.replicate(lobes, 1);
+    loads.torqueOrders = orders(evenTorque, highestOrder, lobes).abs();
+    loads.flankChanges =
+        flankChanges(engine, onePeriod,
+                     {even(all.piston.inlet.axialDemand), even(all.piston.exhaust.axialDemand)});
 
     addEdges(loads, engine);
     addNodes(loads, engine);
-    closeWork(loads, engine, even.bearingLoss.mean());
+    closeWork(loads, engine, even(all.bearingLoss).mean());
     addTorqueFigures(loads);
     addExtremes(loads);
     loads.firing = firing(inputs.pair);

@@ -123,6 +123,7 @@ PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lif
     loads.contactForce =
         setup.closedTrack ? loads.demandedForce : Samples(loads.demandedForce.max(0.0));
     const Samples magnitude = loads.contactForce.abs();
+    loads.trackThrust = loads.contactForce * cosine;
     loads.sideForce = loads.contactForce * sine;
     loads.guideFriction = guide * loads.sideForce.abs() * sign;
     loads.ringLoss = (loads.ringFriction * lift.y1).abs();

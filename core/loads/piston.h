@@ -43,6 +43,7 @@ struct PistonLoads {
     Samples guideBracket;  ///< cos α − μ_e·|sin α|·sgn N·sgn ẏ; ≤ 0: the piston jams
     Samples demandedForce; ///< N that a closed track would carry [N]; 0 where it jams
     Samples contactForce;  ///< N [N]; on an open track 0 where the demand is negative
+    Samples trackThrust;   ///< N·cos α, axial part of the contact force [N]
     Samples sideForce;     ///< N·sin α on the guide, in the direction of rotation [N]
     Samples torque;        ///< of the piston on the shaft, less the losses of its roller [N·m]
     Samples ringLoss;      ///< torque that the rings take [N·m], ≥ 0
@@ -51,6 +52,24 @@ struct PistonLoads {
     Samples rollerBearingLoss; ///< bearing inside the roller [N·m], ≥ 0
     Samples slipLoss;          ///< sliding across the width of the roller [N·m], ≥ 0
 };
+
+/// The same quantities with every array passed through `change`, e.g. to reorder samples.
+template <class Change>
+PistonLoads transformed(const PistonLoads& piston, Change&& change) {
+    PistonLoads result;
+    result.lift = {change(piston.lift.y), change(piston.lift.y1), change(piston.lift.y2),
+                   change(piston.lift.y3)};
+    for (Samples PistonLoads::*const part :
+         {&PistonLoads::pressureAngle, &PistonLoads::inertiaForce, &PistonLoads::gasForce,
+          &PistonLoads::ringFriction, &PistonLoads::guideFriction, &PistonLoads::axialDemand,
+          &PistonLoads::guideBracket, &PistonLoads::demandedForce, &PistonLoads::contactForce,
+          &PistonLoads::trackThrust, &PistonLoads::sideForce, &PistonLoads::torque,
+          &PistonLoads::ringLoss, &PistonLoads::guideLoss, &PistonLoads::rollingLoss,
+          &PistonLoads::rollerBearingLoss, &PistonLoads::slipLoss}) {
+        result.*part = change(piston.*part);
+    }
+    return result;
+}
 
 /// Forces on one piston. Lift and pressure of equal shape (samples); pressure [Pa].
 /// N = [m·ÿ + (p − p_under)·A + F_ring·sgn ẏ]/bracket, T = −N·R·sin α − roller losses.

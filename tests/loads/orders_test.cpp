@@ -22,6 +22,14 @@ TEST(Orders, OfACosineSeriesAreItsAmplitudesAndPhases) {
     }
 }
 
+TEST(Orders, OfARepeatedCurveFollowFromItsFirstRepetition) {
+    const Samples theta = evenAngles(720);
+    const Samples f = (3.0 * theta).sin().exp() + 0.3 * (6.0 * theta).cos();
+    const Eigen::ArrayXcd whole = orders(f, 24);
+    const Eigen::ArrayXcd first = orders(f.head(240), 24, 3);
+    EXPECT_NEAR((whole - first).abs().maxCoeff(), 0.0, 1e-14);
+}
+
 TEST(EvenAngles, LeaveOutTheFullTurn) {
     const Samples theta = evenAngles(4);
     EXPECT_DOUBLE_EQ(theta(3), 1.5 * units::pi);
