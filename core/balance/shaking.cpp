@@ -1,6 +1,6 @@
 #include "core/balance/shaking.h"
 
-#include "core/loads/orders.h"
+#include "core/loads/quadrature.h"
 #include "core/mechanism/folded_angles.h"
 #include "core/units.h"
 
@@ -11,7 +11,24 @@ namespace lobewright::balance {
 
 namespace {
 
-constexpr int evenSamplesPerTurn = 720;
+/// Complex amplitudes of the force of cylinder 1, exact to the quadrature between junctions.
+Eigen::ArrayXcd cylinderOrders(const mechanism::OpposedPair& pair, double omega, int highest) {
+    using Complex = std::complex<double>;
+    const int lobes = pair.curve(End::inlet).lobes();
+    const loads::Quadrature nodes = loads::periodQuadrature(pair, {});
+    const Eigen::ArrayXcd step =
+        (Complex(0.0, -lobes) * nodes.theta.cast<Complex>()).exp(); // one lobe order further
+    Eigen::ArrayXcd term =
+        (lobes / units::pi * nodes.weight * cylinderForce(pair, omega, nodes.theta))
+            .cast<Complex>();
+    Eigen::ArrayXcd result = Eigen::ArrayXcd::Zero(highest + 1);
+    result(0) = 0.5 * term.sum();
+    for (int q = lobes; q <= highest; q += lobes) {
+        term *= step;
+        result(q) = term.sum();
+    }
+    return result;
+}
 
 } // namespace
 
@@ -43,11 +60,7 @@ ShakingOrders shakingOrders(const mechanism::OpposedPair& pair, double omega, in
     using Complex = std::complex<double>;
     const std::vector<double> angles = mechanism::cylinderAngles(pair.mechanism());
     const double radius = pair.mechanism().pitchRadius;
-    const int lobes = pair.curve(End::inlet).lobes();
-    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
-    const Samples onePeriod = loads::evenAngles(perPeriod * lobes).head(perPeriod);
-    const Eigen::ArrayXcd cylinder =
-        loads::orders(cylinderForce(pair, omega, onePeriod), highest, lobes);
+    const Eigen::ArrayXcd cylinder = cylinderOrders(pair, omega, highest);
 
     ShakingOrders result;
     result.cylinder = cylinder.abs();

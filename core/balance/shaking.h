@@ -28,7 +28,8 @@ struct ShakingOrders {
     Samples forward;          ///< part of the rocking moment that turns with the shaft [N·m]
     Samples backward;         ///< part that turns against it [N·m]
 };
-/// Orders 0 … highest, from even samples of one cylinder and the exact phases of the ring.
+/// Orders 0 … highest: one cylinder by quadrature between its junctions (to about 1e-9 of its
+/// largest order), the ring by its exact phases.
 ShakingOrders shakingOrders(const mechanism::OpposedPair& pair, double omega, int highest);
 
 } // namespace lobewright::balance

@@ -26,14 +26,13 @@ ChebyshevCurve::ChebyshevCurve(double low, double high, Samples values)
 
 Samples ChebyshevCurve::operator()(const Samples& x) const {
     const Eigen::Index last = points_.size() - 1;
-    // A sample on a node would divide by zero; moved by far less than the table's error.
-    const double apart = 1e-13 * (points_(last) - points_(0));
+    constexpr double onNode = 1e-200; // the value of that node prevails
     Samples numerator = Samples::Zero(x.size());
     Samples denominator = Samples::Zero(x.size());
     for (Eigen::Index j = 0; j <= last; ++j) {
         const double weight = (j % 2 == 0 ? 1.0 : -1.0) * (j == 0 || j == last ? 0.5 : 1.0);
         const Samples distance = x - points_(j);
-        const Samples share = weight / (distance.abs() < apart).select(apart, distance);
+        const Samples share = weight / (distance == 0.0).select(onNode, distance);
         numerator += share * values_(j);
         denominator += share;
     }

@@ -19,7 +19,7 @@ class ChebyshevCurve {
 };
 
 /// Elliptical contact over the range of radii of one engine: the exact solution at Chebyshev points
-/// of the ratio of radii, interpolated to better than 1e-9 (ellipse) and 1e-6 (deepest shear) over
+/// of the ratio of radii, interpolated to better than 1e-9 (ellipse) and 1e-5 (deepest shear) over
 /// ranges up to a factor of 30.
 class CrownTable {
   public:

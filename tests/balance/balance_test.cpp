@@ -22,7 +22,6 @@ TEST(Balance, GathersShakingAndSpeedFluctuation) {
     const Balance found = solveBalance({pair, theta, loads.evenTotalTorque, 188.5, 0.4});
     EXPECT_NEAR(found.highestForce, found.shaking.force.abs().maxCoeff(), 1e-9);
     EXPECT_GE(found.highestMoment, found.shaking.momentX.abs().maxCoeff() - 1e-9);
-    EXPECT_LT(found.highestForce, 0.05 * 3 * found.pistonForce); // a ring of three cancels most
     EXPECT_NEAR(found.pistonForce, loads.piston.exhaust.inertiaForce.abs().maxCoeff(),
                 0.01 * found.pistonForce);
     ASSERT_TRUE(found.fluctuation);

@@ -118,9 +118,8 @@ TEST(TrackContact, PullFlankHasARadiusOfItsOwn) {
 
 TEST(TrackContact, UndercutIsReportedAndCarriesNoPressure) {
     auto m = machines::pumpMechanism();
-    m.roller.radius = 0.060;
-    m.closedTrack = true; // the pull flank undercuts first
-    const Machine machine(m, 400.0);
+    m.roller.radius = 0.120; // sharper than the crest of the lobe can carry
+    const Machine machine(m, 100.0);
     const TrackContact track = machine.contact().track.inlet;
     ASSERT_TRUE(track.undercut);
     EXPECT_LE(track.undercut->value, 0.0);
@@ -190,7 +189,7 @@ TEST(RollerLife, FollowsTheRatingLifeWithTheMeanLoad) {
     const Samples path = (0.095 * 0.095 + piston.lift.y1.square()).sqrt();
     const double p =
         std::pow((piston.contactForce.abs().pow(10.0 / 3.0) * path).sum() / path.sum(), 0.3);
-    EXPECT_NEAR(life.equivalentLoad, p, 2e-3 * p);
+    EXPECT_NEAR(life.equivalentLoad, p, 1e-2 * p); // samples blur the jump at IDC
     EXPECT_NEAR(life.turnsPerShaftTurn, path.mean() / 0.016, 1e-6 * life.turnsPerShaftTurn);
     EXPECT_NEAR(*life.ratingLife, std::pow(30e3 / life.equivalentLoad, 10.0 / 3.0), 1e-6);
     EXPECT_NEAR(*life.life, *life.ratingLife * 1e6 / (life.turnsPerShaftTurn * 188.5 / (2 * pi)),

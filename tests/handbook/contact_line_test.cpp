@@ -25,11 +25,11 @@ TEST_P(HertzLineHandbook, IsMetToItsDigits) {
     const double p = linePeakPressure(c.load, c.length, c.radius, modulus);
     const double b = lineHalfWidth(c.load, c.length, c.radius, modulus);
     const DeepestShear deepest = lineDeepestShear();
-    EXPECT_NEAR(modulus / 1e9, c.modulus, 5e-7);
+    EXPECT_NEAR(modulus / 1e9, c.modulus, 1e-7 * c.modulus);
     EXPECT_NEAR(b * 1e3, c.halfWidth, 1e-6 * c.halfWidth);
     EXPECT_NEAR(p / 1e6, c.pressure, 1e-6 * c.pressure);
     EXPECT_NEAR(deepest.ratio * p / 1e6, c.shear, 1e-5 * c.shear);
-    EXPECT_NEAR(deepest.depth * b * 1e3, c.depth, 5e-5 * c.depth);
+    EXPECT_NEAR(deepest.depth * b * 1e3, c.depth, 3e-4 * c.depth); // tabulated with 0.786
 }
 
 constexpr double inch = 0.0254, poundForce = 4.4482216152605;

@@ -44,7 +44,7 @@ TEST(OrdersHandbook, ForceOfOnePistonHasTheOrdersOfItsLaw) {
         const double unit = 0.5 * stroke * std::pow(omega * lobes / pi, 2);
         const double expected[] = {row.first, row.third, row.fifth, row.seventh};
         for (int k = 0; k < 4; ++k) {
-            EXPECT_NEAR(found.cylinder(lobes * (2 * k + 1)) / unit, std::abs(expected[k]), 2e-4)
+            EXPECT_NEAR(found.cylinder(lobes * (2 * k + 1)) / unit, std::abs(expected[k]), 1e-6)
                 << static_cast<int>(row.law) << " " << 2 * k + 1;
         }
         EXPECT_NEAR(found.cylinder(2 * lobes), 0.0, 1e-9 * unit);
