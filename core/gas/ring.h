@@ -69,8 +69,9 @@ class Ring {
 
     /// The state that must repeat, scaled to about 1: cylinders one after the other,
     /// then the plenum.
-    Eigen::VectorXd repeating() const;
-    bool setRepeating(const Eigen::VectorXd& state); ///< false: not a possible state of a gas
+    Eigen::VectorXd repeating();
+    /// False, and nothing is changed, when no gas could be in that state.
+    bool setRepeating(const Eigen::VectorXd& state);
 
     const std::vector<std::vector<CycleRecord>>& records() const { return records_; }
     const StepRecord& steps() const { return steps_; }
