@@ -1,0 +1,130 @@
+#include "core/exchange/solution_files.h"
+
+#include "core/exchange/atomic_file.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <iterator>
+
+namespace lobewright::exchange {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+const char* word(solution::Severity severity) {
+    switch (severity) {
+    case solution::Severity::error:
+        return "error";
+    case solution::Severity::warning:
+        return "warning";
+    case solution::Severity::remark:
+        return "remark";
+    }
+    return "remark";
+}
+
+double degrees(double radians) {
+    return radians / units::degree;
+}
+
+/// Enough digits for any use, few enough that 12.3 is not written 12.300000000000001.
+double rounded(double value) {
+    return std::strtod(fmt::format("{:.12g}", value).c_str(), nullptr);
+}
+
+Json cycleEntry(const solution::Solution& solution, std::size_t index) {
+    const auto& events = solution.timing.cycles()[index];
+    Json entry;
+    entry["inner_dead_centre_deg"] = rounded(degrees(events.centres.idc));
+    entry["outer_dead_centre_deg"] = rounded(degrees(events.centres.odc));
+    entry["exhaust_opens_deg"] = rounded(degrees(events.exhaustOpens));
+    entry["inlet_opens_deg"] = rounded(degrees(events.inletOpens));
+    entry["inlet_closes_deg"] = rounded(degrees(events.inletCloses));
+    entry["exhaust_closes_deg"] = rounded(degrees(events.exhaustCloses));
+    if (solution.gas) {
+        const auto& cycle = solution.gas->cycles[index];
+        entry["imep_bar"] = rounded(cycle.imep / units::bar);
+        entry["trapped_mass_mg"] = rounded(cycle.trappedMass / units::milligram);
+        entry["peak_pressure_bar"] = rounded(cycle.peakPressure / units::bar);
+        entry["peak_temperature_K"] = rounded(cycle.peakTemperature);
+        entry["burn_start_cycle_deg"] = rounded(degrees(cycle.burnStart));
+        entry["delivery_ratio"] = rounded(cycle.deliveryRatio);
+        entry["knock_integral"] =
+            cycle.knockIntegral ? Json(rounded(*cycle.knockIntegral)) : Json(nullptr);
+    }
+    return entry;
+}
+
+Json checkEntry(const solution::Check& check) {
+    Json entry;
+    entry["id"] = check.id;
+    entry["severity"] = word(check.severity);
+    entry["message"] = check.message;
+    entry["value"] = rounded(check.value);
+    entry["limit"] = rounded(check.limit);
+    entry["unit"] = check.unit;
+    entry["path"] = check.path;
+    entry["shaft_angle_deg"] = check.angle ? Json(rounded(degrees(*check.angle))) : Json(nullptr);
+    return entry;
+}
+
+} // namespace
+
+std::string channelsCsv(const solution::Solution& solution) {
+    std::string text;
+    auto out = std::back_inserter(text);
+    for (std::size_t i = 0; i < solution.channels.size(); ++i) {
+        fmt::format_to(out, "{}{}", i ? "," : "", solution.channels[i].name);
+    }
+    text += "\r\n";
+    for (Eigen::Index row = 0; row < solution.theta.size(); ++row) {
+        for (std::size_t i = 0; i < solution.channels.size(); ++i) {
+            if (i) {
+                text += ',';
+            }
+            const double value = solution.channels[i].values[row];
+            if (std::isfinite(value)) {
+                fmt::format_to(out, "{:.9g}", value);
+            }
+        }
+        text += "\r\n";
+    }
+    return text;
+}
+
+std::string summaryJson(const solution::Solution& solution) {
+    Json summary;
+    summary["format"] = "lobewright-summary";
+    summary["title"] = solution.design.title;
+    for (const auto& figure : solution.figures) {
+        summary[figure.group][figure.name] =
+            figure.value ? Json(rounded(*figure.value)) : Json(nullptr);
+    }
+    summary["cycles"] = Json::array();
+    for (std::size_t i = 0; i < solution.timing.cycles().size(); ++i) {
+        summary["cycles"].push_back(cycleEntry(solution, i));
+    }
+    summary["checks"] = Json::array();
+    for (const auto& check : solution.checks) {
+        summary["checks"].push_back(checkEntry(check));
+    }
+    return summary.dump(2) + "\n";
+}
+
+std::optional<Problem> writeSolution(const solution::Solution& solution,
+                                     const std::filesystem::path& folder) {
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error) {
+        return Problem{folder.string(), fmt::format("cannot be made: {}", error.message())};
+    }
+    if (auto problem = writeAtomically(folder / "summary.json", summaryJson(solution))) {
+        return problem;
+    }
+    return writeAtomically(folder / "channels.csv", channelsCsv(solution));
+}
+
+} // namespace lobewright::exchange

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/result.h"
+#include "core/solution/solution.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace lobewright::exchange {
+
+/// The channels over a turn as RFC 4180 text: first line the names, one row a sample angle, lines
+/// end in CR LF, nine significant digits, an empty field where there is no value.
+std::string channelsCsv(const solution::Solution& solution);
+
+/// The figures as JSON: one object a group, then `cycles` (one entry a gas cycle of a period) and
+/// `checks`; null where a figure is not available.
+std::string summaryJson(const solution::Solution& solution);
+
+/// Both files into a folder, made if missing: `summary.json` and `channels.csv`.
+std::optional<Problem> writeSolution(const solution::Solution& solution,
+                                     const std::filesystem::path& folder);
+
+} // namespace lobewright::exchange

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/ports/events.h"
+#include "core/samples.h"
+
+namespace lobewright::solution {
+
+/// Sample angles of one turn [rad]: every half degree from 0 to 2π, plus each dead centre and port
+/// event of cylinder 1 exactly. Ascending, without near-repeats; an event takes the place of a grid
+/// angle closer than 1e-9 rad.
+Samples sampleAngles(const ports::PortTiming& timing, double period);
+
+/// Cycle angle χ = c·(θ − θ_IDC) [rad], shape (samples). With equal lobes wrapped to [−π, π); with
+/// unequal lobes counted from the nearest IDC, so that it spans 2π only on average.
+Samples cycleAngles(const Samples& theta, const ports::PortTiming& timing, double period,
+                    double cyclesPerTurn);
+
+} // namespace lobewright::solution

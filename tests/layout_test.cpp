@@ -1,0 +1,121 @@
+// Holds the layout rules of DEVELOPERS.md: which folder may include which, and no Qt in the core.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path root = LOBEWRIGHT_SOURCE_DIR;
+
+/// Order of the data flow; a folder may include itself and those before it.
+const std::vector<std::string> coreOrder = {"motion", "track",    "mechanism", "ports",
+                                            "gas",    "loads",    "contact",   "balance",
+                                            "design", "solution", "study",     "exchange"};
+
+struct Include {
+    fs::path file; ///< relative to the project
+    int line = 0;
+    std::string target;
+};
+
+std::vector<Include> includesBelow(const std::string& folder) {
+    std::vector<Include> found;
+    const std::regex pattern(R"(^\s*#\s*include\s*["<]([^">]+)[">])");
+    for (const auto& entry : fs::recursive_directory_iterator(root / folder)) {
+        const auto extension = entry.path().extension();
+        if (extension != ".h" && extension != ".cpp") {
+            continue;
+        }
+        std::ifstream in(entry.path());
+        std::string line;
+        for (int number = 1; std::getline(in, line); ++number) {
+            std::smatch match;
+            if (std::regex_search(line, match, pattern)) {
+                found.push_back({fs::relative(entry.path(), root), number, match[1]});
+            }
+        }
+    }
+    return found;
+}
+
+std::string where(const Include& include) {
+    return include.file.string() + ":" + std::to_string(include.line) + " includes " +
+           include.target;
+}
+
+/// Second part of "core/<folder>/file.h"; empty for files directly in core.
+std::string coreFolder(const fs::path& path) {
+    auto part = path.begin();
+    if (part == path.end() || *part != "core" || std::distance(path.begin(), path.end()) < 3) {
+        return {};
+    }
+    return (++part)->string();
+}
+
+long rank(const std::string& folder) {
+    const auto place = std::find(coreOrder.begin(), coreOrder.end(), folder);
+    return place == coreOrder.end() ? -1 : place - coreOrder.begin();
+}
+
+TEST(Layout, CoreHasNoQt) {
+    const std::regex qt(R"(^(Q[A-Z][A-Za-z]*|Qt[A-Z].*|qcustomplot\.h)(/|$))");
+    for (const auto& include : includesBelow("core")) {
+        EXPECT_FALSE(std::regex_search(include.target, qt)) << where(include);
+    }
+}
+
+TEST(Layout, CoreFoldersIncludeOnlyFoldersAboveThem) {
+    for (const auto& include : includesBelow("core")) {
+        EXPECT_NE(include.target.rfind("ui/", 0), 0u) << where(include);
+        EXPECT_NE(include.target.rfind("app/", 0), 0u) << where(include);
+        const auto from = coreFolder(include.file);
+        const auto to = coreFolder(include.target);
+        if (to.empty()) {
+            continue;
+        }
+        ASSERT_GE(rank(to), 0) << where(include) << ": unknown folder";
+        if (from.empty()) {
+            ADD_FAILURE() << where(include) << ": files directly in core stand above all folders";
+            continue;
+        }
+        EXPECT_LE(rank(to), rank(from)) << where(include);
+    }
+}
+
+TEST(Layout, EveryCoreFolderIsKnown) {
+    for (const auto& entry : fs::directory_iterator(root / "core")) {
+        if (entry.is_directory()) {
+            EXPECT_GE(rank(entry.path().filename().string()), 0) << entry.path();
+        }
+    }
+}
+
+TEST(Layout, DesktopNeverIncludesThePrograms) {
+    for (const auto& include : includesBelow("ui")) {
+        EXPECT_NE(include.target.rfind("app/", 0), 0u) << where(include);
+    }
+}
+
+TEST(Layout, TopLevelHasOnlyTheAgreedEntries) {
+    const std::set<std::string> agreed = {"CMakeLists.txt", "CMakePresets.json",
+                                          "README.md",      "DEVELOPERS.md",
+                                          "LICENSE",        "app",
+                                          "core",           "ui",
+                                          "resources",      "tests",
+                                          "samples",        "build"};
+    for (const auto& entry : fs::directory_iterator(root)) {
+        const auto name = entry.path().filename().string();
+        EXPECT_TRUE(name.front() == '.' || agreed.contains(name)) << name;
+    }
+}
+
+} // namespace
