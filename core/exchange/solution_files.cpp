@@ -1,6 +1,6 @@
 #include "core/exchange/solution_files.h"
 
-#include "core/exchange/atomic_file.h"
+#include "core/design/atomic_file.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -121,10 +121,10 @@ std::optional<Problem> writeSolution(const solution::Solution& solution,
     if (error) {
         return Problem{folder.string(), fmt::format("cannot be made: {}", error.message())};
     }
-    if (auto problem = writeAtomically(folder / "summary.json", summaryJson(solution))) {
+    if (auto problem = design::writeAtomically(folder / "summary.json", summaryJson(solution))) {
         return problem;
     }
-    return writeAtomically(folder / "channels.csv", channelsCsv(solution));
+    return design::writeAtomically(folder / "channels.csv", channelsCsv(solution));
 }
 
 } // namespace lobewright::exchange

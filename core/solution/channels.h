@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/gas/cycle.h"
+#include "core/ports/events.h"
+#include "core/samples.h"
+#include "core/solution/solution.h"
+#include "core/solution/stage_results.h"
+
+#include <string>
+#include <vector>
+
+namespace lobewright::solution {
+
+/// Collects channels in the units of their names; shape of each: (samples).
+class ChannelList {
+  public:
+    explicit ChannelList(Eigen::Index samples) : samples_(samples) {}
+    /// `values` in SI, divided by `unitFactor`; values that are not finite become gaps.
+    void add(std::string name, std::string label, std::string symbol, std::string unit,
+             const Samples& values, double unitFactor = 1.0);
+    std::vector<Channel> take() { return std::move(channels_); }
+
+  private:
+    Eigen::Index samples_;
+    std::vector<Channel> channels_;
+};
+
+/// Angles, lifts with derivatives, pressure angles, relative radii, volume and port areas.
+/// theta, chi: shape (samples) [rad]; speed: ω [rad/s].
+void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const Samples& theta,
+                       const Samples& chi, double speed);
+
+/// Pressure, temperature and masses of the chamber; gaps where there is no gas solution.
+void addGasChannels(ChannelList& list, const gas::CycleSolution* gas, const Samples& theta);
+
+/// Forces on both pistons of cylinder 1.
+void addLoadChannels(ChannelList& list, const StageResults& results);
+
+/// Torque of each piston, of cylinder 1 and of the engine.
+void addTorqueChannels(ChannelList& list, const StageResults& results);
+
+} // namespace lobewright::solution

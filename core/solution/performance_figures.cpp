@@ -1,0 +1,177 @@
+#include "core/solution/figures.h"
+#include "core/solution/stage_results.h"
+#include "core/units.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::solution {
+
+namespace {
+
+using Cycles = std::vector<gas::CycleFigures>;
+
+double mean(const Cycles& cycles, double gas::CycleFigures::*member) {
+    double sum = 0.0;
+    for (const auto& cycle : cycles) {
+        sum += cycle.*member;
+    }
+    return sum / static_cast<double>(cycles.size());
+}
+
+double largest(const Cycles& cycles, double gas::CycleFigures::*member) {
+    double result = cycles.front().*member;
+    for (const auto& cycle : cycles) {
+        result = std::max(result, cycle.*member);
+    }
+    return result;
+}
+
+/// Figures that only a fired engine has.
+void addEfficiencies(FigureList& list, const StageResults& results, const Brake& brake) {
+    const auto& cycles = results.gas->cycles;
+    const double heat = mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
+    const bool fired = heat > 0.0;
+    const std::string why = "no fuel is burnt";
+    const auto whenFired = [&](double value) { return fired ? std::optional(value) : std::nullopt; };
+    list.add("indicated_efficiency", "Indicated efficiency", "", whenFired(brake.indicatedPower / heat), why);
+    list.add("brake_efficiency", "Brake efficiency", "", whenFired(brake.power / heat), why);
+    const double fuelFlow = mean(cycles, &gas::CycleFigures::fuelMass) * brake.cyclesPerSecond; // kg/s
+    list.add("fuel_flow_kg_per_h", "Fuel flow", "kg/h", whenFired(fuelFlow * 3600.0), why);
+    list.add("brake_specific_fuel_g_per_kWh", "Brake specific fuel consumption", "g/kWh",
+             fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9) : std::nullopt,
+             fired ? "the engine gives no brake power" : why);
+}
+
+/// Gas exchange efficiencies, with the reference stated in the label.
+void addGasExchange(FigureList& list, const Cycles& cycles, double cyclesPerSecond) {
+    using F = gas::CycleFigures;
+    list.add("delivery_ratio", "Delivery ratio (to ambient density × swept volume)", "",
+             mean(cycles, &F::deliveryRatio));
+    list.add("scavenge_ratio", "Scavenge ratio (to the trapped mass)", "", mean(cycles, &F::scavengeRatio));
+    list.add("trapping_efficiency", "Trapping efficiency", "", mean(cycles, &F::trappingEfficiency));
+    list.add("scavenging_efficiency", "Scavenging efficiency", "", mean(cycles, &F::scavengingEfficiency));
+    list.add("charging_efficiency", "Charging efficiency (to ambient density × swept volume)", "",
+             mean(cycles, &F::chargingEfficiency));
+    list.add("purity", "Air share of the trapped charge", "", mean(cycles, &F::purity));
+    list.add("trapped_mass_mg", "Trapped mass", "mg", mean(cycles, &F::trappedMass) / units::milligram);
+    list.add("trapped_pressure_bar", "Pressure at the last port closing", "bar",
+             mean(cycles, &F::trappedPressure) / units::bar);
+    list.add("trapped_temperature_K", "Temperature at the last port closing", "K",
+             mean(cycles, &F::trappedTemperature));
+    list.add("air_flow_kg_per_h", "Air through the inlet ports", "kg/h",
+             mean(cycles, &F::deliveredMass) * cyclesPerSecond * 3600.0);
+}
+
+/// The first law over a mean cycle: fuel heat + supply = work + walls + exhaust + unburnt.
+void addEnergyAudit(FigureList& list, const Cycles& cycles) {
+    using F = gas::CycleFigures;
+    const double fuel = mean(cycles, &F::fuelHeat);
+    const double released = mean(cycles, &F::heatReleased);
+    const double work = mean(cycles, &F::work);
+    const double walls = mean(cycles, &F::wallHeat);
+    const double exhaust = mean(cycles, &F::exhaustEnthalpy);
+    const double supply = mean(cycles, &F::supplyEnthalpy);
+    const double unburnt = fuel - released;
+    list.group("energy");
+    list.add("fuel_heat_J", "Heat of the fuel, a cycle", "J", fuel);
+    list.add("supply_enthalpy_J", "Enthalpy with the supply, from 25 °C", "J", supply);
+    list.add("indicated_work_J", "Indicated work", "J", work);
+    list.add("wall_heat_J", "Heat to the walls", "J", walls);
+    list.add("exhaust_enthalpy_J", "Enthalpy with the exhaust, from 25 °C", "J", exhaust);
+    list.add("unburnt_heat_J", "Fuel heat not released", "J", unburnt);
+    const double scale = fuel > 0.0 ? fuel : std::abs(work) + std::abs(walls) + std::abs(exhaust);
+    list.add("audit_residual", "What the audit leaves over, share of the fuel heat", "",
+             (fuel + supply - work - walls - exhaust - unburnt) / scale);
+}
+
+void addFrictionParts(FigureList& list, const StageResults& results, const Brake& brake) {
+    const auto& losses = results.loads.losses;
+    const auto add = [&](const std::string& part, const std::string& label, double torque) {
+        list.add("fmep_" + part + "_bar", "Mean effective pressure of " + label, "bar",
+                 loads::meanEffectivePressure(results.pair(), torque) / units::bar);
+    };
+    list.add("fmep_bar", "All losses as mean effective pressure", "bar", brake.fmep / units::bar);
+    add("ring", "the piston rings", losses.ring);
+    add("guide", "the guides", losses.guide);
+    add("roller", "rolling and roller bearings", losses.roller);
+    add("slip", "slip across the rollers", losses.slip);
+    add("shaft_bearing", "the shaft bearings", losses.shaftBearing);
+    add("supply", "the blower or compressor", brake.supplyTorque);
+    add("auxiliary", "auxiliaries", brake.auxiliaryTorque);
+}
+
+} // namespace
+
+Brake brakeOf(const StageResults& results) {
+    const auto& pair = results.pair();
+    const double omega = results.omega();
+    const auto mep = [&](double torque) { return loads::meanEffectivePressure(pair, torque); };
+    Brake brake;
+    brake.cyclesPerSecond = pair.mechanism().cylinders * pair.cyclesPerTurn() * omega / units::turn;
+    brake.auxiliaryTorque = results.design.friction.auxiliaryPower / omega;
+    if (results.gas) {
+        brake.imep = mean(results.gas->cycles, &gas::CycleFigures::imep);
+        brake.supplyTorque = results.gas->supplyPaid ? results.gas->supplyPower / omega : 0.0;
+    }
+    brake.fmep = mep(results.loads.losses.total() + brake.supplyTorque + brake.auxiliaryTorque);
+    brake.bmep = brake.imep - brake.fmep;
+    const double perMep = 1.0 / mep(1.0); // torque for a mean effective pressure of 1 Pa
+    brake.torque = brake.bmep * perMep;
+    brake.power = brake.torque * omega;
+    brake.indicatedPower = brake.imep * perMep * omega;
+    return brake;
+}
+
+void addPerformanceFigures(FigureList& list, const StageResults& results) {
+    list.group("performance");
+    if (!results.gas) {
+        const std::string why = "the gas cycle could not be solved";
+        for (const char* key : {"imep_bar", "bmep_bar", "fmep_bar"}) {
+            list.add(key, key[0] == 'i' ? "Indicated mean effective pressure"
+                     : key[0] == 'b'    ? "Brake mean effective pressure"
+                                        : "All losses as mean effective pressure",
+                     "bar", std::nullopt, why);
+        }
+        list.add("brake_torque_Nm", "Brake torque", "N·m", std::nullopt, why);
+        list.add("brake_power_kW", "Brake power", "kW", std::nullopt, why);
+        return;
+    }
+    using F = gas::CycleFigures;
+    const auto& cycles = results.gas->cycles;
+    const auto brake = brakeOf(results);
+    list.add("brake_torque_Nm", "Brake torque", "N·m", brake.torque);
+    list.add("brake_power_kW", "Brake power", "kW", brake.power / units::kilowatt);
+    list.add("indicated_power_kW", "Indicated power", "kW", brake.indicatedPower / units::kilowatt);
+    list.add("imep_bar", "Indicated mean effective pressure", "bar", brake.imep / units::bar);
+    list.add("bmep_bar", "Brake mean effective pressure", "bar", brake.bmep / units::bar);
+    addFrictionParts(list, results, brake);
+    addEfficiencies(list, results, brake);
+    addGasExchange(list, cycles, brake.cyclesPerSecond);
+    list.add("peak_pressure_bar", "Peak pressure", "bar", largest(cycles, &F::peakPressure) / units::bar);
+    list.add("peak_temperature_K", "Peak mean temperature", "K", largest(cycles, &F::peakTemperature),
+             "");
+    list.add("burn_start_cycle_deg", "Start of burn from inner dead centre", "cycle °",
+             results.design.running.motored ? std::nullopt
+                                            : std::optional(cycles.front().burnStart / units::degree),
+             "the engine is motored");
+    std::optional<double> knock;
+    for (const auto& cycle : cycles) {
+        if (cycle.knockIntegral) {
+            knock = std::max(knock.value_or(0.0), *cycle.knockIntegral);
+        }
+    }
+    list.add("knock_integral", "Knock integral (knock from 1)", "", knock,
+             "no correlation for this fuel, or motored");
+    list.add("supply_power_kW", "Power of the blower or compressor", "kW",
+             results.gas->supplyPower / units::kilowatt);
+    list.add("supply_power_counted", "Supply power deducted from brake values (1 yes, 0 no)", "",
+             results.gas->supplyPaid ? 1.0 : 0.0);
+    list.add("supply_pressure_bar", "Mean pressure before the inlet ports", "bar",
+             results.gas->plenumPressure / units::bar);
+    list.add("supply_temperature_K", "Mean temperature before the inlet ports", "K",
+             results.gas->plenumTemperature);
+    addEnergyAudit(list, cycles);
+}
+
+} // namespace lobewright::solution

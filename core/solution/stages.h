@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/gas/cycle.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/motion/lift_curve.h"
+#include "core/ports/events.h"
+#include "core/samples.h"
+
+#include <memory>
+#include <optional>
+
+namespace lobewright::solution {
+
+/// A stage's result with the inputs it came from: taken over as long as the inputs compare equal.
+template <class Inputs, class Output>
+struct Stage {
+    Inputs inputs;
+    Output output;
+};
+
+/// What decides the lift curves.
+struct MotionInputs {
+    design::Tracks tracks;
+    bool operator==(const MotionInputs&) const = default;
+};
+
+/// What decides volumes and openings: the mechanism without what only loads look at.
+struct TimingInputs {
+    MotionInputs motion;
+    mechanism::Mechanism mechanism;
+    ports::Rows ports;
+    bool operator==(const TimingInputs&) const = default;
+};
+
+/// What decides the gas cycle.
+struct GasInputs {
+    TimingInputs timing;
+    gas::Settings settings;
+    double speed = 0.0;
+    bool motored = false;
+    bool operator==(const GasInputs&) const = default;
+};
+
+struct Pipeline {
+    std::shared_ptr<const Stage<MotionInputs, PerEnd<motion::LiftCurve>>> motion;
+    std::shared_ptr<const Stage<TimingInputs, ports::PortTiming>> timing;
+    std::shared_ptr<const Stage<GasInputs, Result<gas::CycleSolution>>> gas;
+};
+
+} // namespace lobewright::solution
