@@ -25,10 +25,11 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
     list.add("shaft_angle_deg", "Shaft angle", "θ", "°", theta, units::degree);
     list.add("cycle_angle_deg", "Cycle angle from inner dead centre", "χ", "°", chi, units::degree);
 
-    const PerEnd<motion::LiftSamples> lifts{pair.lift(End::inlet, theta), pair.lift(End::exhaust, theta)};
-    const auto addBoth = [&](const std::string& before, const std::string& after, const std::string& label,
-                             const std::string& symbol, const std::string& unit, auto&& quantity,
-                             double factor) {
+    const PerEnd<motion::LiftSamples> lifts{pair.lift(End::inlet, theta),
+                                            pair.lift(End::exhaust, theta)};
+    const auto addBoth = [&](const std::string& before, const std::string& after,
+                             const std::string& label, const std::string& symbol,
+                             const std::string& unit, auto&& quantity, double factor) {
         for (const End end : bothEnds) {
             list.add(before + name(end) + after, label + ", " + name(end) + " side", symbol, unit,
                      quantity(lifts[end]), factor);
@@ -36,24 +37,32 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
     };
     const double radius = pair.mechanism().pitchRadius;
     using Lift = motion::LiftSamples;
-    addBoth("lift_", "_mm", "Lift", "y", "mm", [](const Lift& l) -> Samples { return l.y; },
-            units::millimetre);
-    addBoth("velocity_", "_m_per_s", "Piston velocity", "ẏ", "m/s",
-            [&](const Lift& l) -> Samples { return speed * l.y1; }, 1.0);
-    addBoth("acceleration_", "_m_per_s2", "Piston acceleration", "ÿ", "m/s²",
-            [&](const Lift& l) -> Samples { return speed * speed * l.y2; }, 1.0);
-    addBoth("jerk_", "_m_per_s3", "Piston jerk", "y⃛", "m/s³",
-            [&](const Lift& l) -> Samples { return speed * speed * speed * l.y3; }, 1.0);
-    addBoth("lever_arm_", "_mm", "Lever arm of the track", "−y′", "mm",
-            [](const Lift& l) -> Samples { return -l.y1; }, units::millimetre);
-    addBoth("pressure_angle_", "_deg", "Pressure angle at the pitch radius", "α", "°",
-            [&](const Lift& l) { return track::contactAngle(l, radius); }, units::degree);
-    addBoth("relative_radius_", "_mm", "Relative radius of roller and track at the pitch radius", "R",
-            "mm",
-            [&](const Lift& l) {
-                return track::relativeRadius(l, radius, pair.mechanism().roller.radius, track::Flank::push);
-            },
-            units::millimetre);
+    addBoth(
+        "lift_", "_mm", "Lift", "y", "mm", [](const Lift& l) -> Samples { return l.y; },
+        units::millimetre);
+    addBoth(
+        "velocity_", "_m_per_s", "Piston velocity", "ẏ", "m/s",
+        [&](const Lift& l) -> Samples { return speed * l.y1; }, 1.0);
+    addBoth(
+        "acceleration_", "_m_per_s2", "Piston acceleration", "ÿ", "m/s²",
+        [&](const Lift& l) -> Samples { return speed * speed * l.y2; }, 1.0);
+    addBoth(
+        "jerk_", "_m_per_s3", "Piston jerk", "y⃛", "m/s³",
+        [&](const Lift& l) -> Samples { return speed * speed * speed * l.y3; }, 1.0);
+    addBoth(
+        "lever_arm_", "_mm", "Lever arm of the track", "−y′", "mm",
+        [](const Lift& l) -> Samples { return -l.y1; }, units::millimetre);
+    addBoth(
+        "pressure_angle_", "_deg", "Pressure angle at the pitch radius", "α", "°",
+        [&](const Lift& l) { return track::contactAngle(l, radius); }, units::degree);
+    addBoth(
+        "relative_radius_", "_mm", "Relative radius of roller and track at the pitch radius", "R",
+        "mm",
+        [&](const Lift& l) {
+            return track::relativeRadius(l, radius, pair.mechanism().roller.radius,
+                                         track::Flank::push);
+        },
+        units::millimetre);
 
     list.add("chamber_volume_cm3", "Chamber volume", "V", "cm³", pair.volume(theta),
              units::cubicCentimetre);
@@ -69,7 +78,8 @@ void addGasChannels(ChannelList& list, const gas::CycleSolution* gas, const Samp
     if (gas) {
         samples = gas->trace->sample(theta);
     } else {
-        const Samples gap = Samples::Constant(theta.size(), std::numeric_limits<double>::quiet_NaN());
+        const Samples gap =
+            Samples::Constant(theta.size(), std::numeric_limits<double>::quiet_NaN());
         samples = {gap, gap, gap, gap};
     }
     list.add("pressure_bar", "Chamber pressure", "p", "bar", samples.pressure, units::bar);

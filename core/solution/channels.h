@@ -36,7 +36,19 @@ void addGasChannels(ChannelList& list, const gas::CycleSolution* gas, const Samp
 /// Forces on both pistons of cylinder 1.
 void addLoadChannels(ChannelList& list, const StageResults& results);
 
+/// What the contact force is made of: inertia, gas, rings; and the force that the motion demands
+/// even where the roller has lifted off.
+void addForceDetailChannels(ChannelList& list, const StageResults& results);
+
 /// Torque of each piston, of cylinder 1 and of the engine.
 void addTorqueChannels(ChannelList& list, const StageResults& results);
+
+/// The agreed contact channels: largest nominal pressure and thinnest film of each side.
+void addContactChannels(ChannelList& list, const contact::Contact& contact);
+/// Pressures along the width, shear, film ratio, slip and pressure × slip.
+void addContactDetailChannels(ChannelList& list, const contact::Contact& contact);
+
+/// Shaking force and rocking moments of the whole engine.
+void addBalanceChannels(ChannelList& list, const balance::Balance& balance);
 
 } // namespace lobewright::solution

@@ -15,11 +15,12 @@ std::string withUnit(double value, const std::string& unit) {
     return unit.empty() ? fmt::format("{:.4g}", value) : fmt::format("{:.4g} {}", value, unit);
 }
 
-Check entry(const CheckSubject& subject, Severity severity, double value, double limit, const char* relation) {
+Check entry(const CheckSubject& subject, Severity severity, double value, double limit,
+            const char* relation) {
     return {subject.id,
             severity,
-            fmt::format("{} is {}, {} {}: {}.", subject.quantity, withUnit(value, subject.unit), relation,
-                        withUnit(limit, subject.unit), subject.advice),
+            fmt::format("{} is {}, {} {}: {}.", subject.quantity, withUnit(value, subject.unit),
+                        relation, withUnit(limit, subject.unit), subject.advice),
             value,
             limit,
             subject.unit,
@@ -57,17 +58,20 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
     for (const auto& web : ports::webs(timing.rows(), bore)) {
         list.atLeast({"port-webs", fmt::format("Web between ports, {} side", name(web.end)), "mm",
                       fmt::format("/ports/{}/{}/width_mm", name(web.end), web.row),
-                      "fewer or narrower ports leave piston rings something to run on", std::nullopt},
+                      "fewer or narrower ports leave piston rings something to run on",
+                      std::nullopt},
                      web.chord / units::millimetre, {thinWeb * bore / units::millimetre, 0.0});
     }
     for (const auto& cycle : timing.cycles()) {
         if (cycle.exhaustCloses > cycle.inletCloses) {
             const double late = (cycle.exhaustCloses - cycle.inletCloses) / units::degree;
-            list.add({"exhaust-closing-order", Severity::remark,
-                      fmt::format("The exhaust closes {:.3g} shaft ° after the inlet, so fresh gas can still leave: "
-                                  "more exhaust lead or a lower exhaust port turns the order round.",
-                                  late),
-                      late, 0.0, "shaft °", "/mechanism/exhaust_lead_deg", cycle.exhaustCloses});
+            list.add(
+                {"exhaust-closing-order", Severity::remark,
+                 fmt::format("The exhaust closes {:.3g} shaft ° after the inlet, so fresh gas can "
+                             "still leave: "
+                             "more exhaust lead or a lower exhaust port turns the order round.",
+                             late),
+                 late, 0.0, "shaft °", "/mechanism/exhaust_lead_deg", cycle.exhaustCloses});
             break;
         }
     }
@@ -76,13 +80,15 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
 void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const design::Limits& limits,
                     double speed) {
     const auto& pair = timing.pair();
-    const double stroke = std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
+    const double stroke =
+        std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
     list.atMost({"mean-piston-speed", "Mean piston speed", "m/s", "/running/speed_rpm",
                  "less speed, stroke or lobes", std::nullopt},
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
-void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas, const design::Design& design) {
+void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
+                  const design::Design& design) {
     if (!gas) {
         for (const auto& problem : gas.problems()) {
             list.add({"not-converged", Severity::error, problem.message, 0.0, 0.0, "", problem.path,
@@ -90,12 +96,14 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas, const 
         }
         return;
     }
-    const auto worst = std::max_element(
-        gas->cycles.begin(), gas->cycles.end(),
-        [](const auto& a, const auto& b) { return a.peakPressure < b.peakPressure; });
+    const auto worst =
+        std::max_element(gas->cycles.begin(), gas->cycles.end(), [](const auto& a, const auto& b) {
+            return a.peakPressure < b.peakPressure;
+        });
     const auto& limits = design.limits;
     list.atMost({"peak-pressure", "Peak pressure", "bar", "/mechanism/clearance_mm",
-                 "more clearance, a later or longer burn, or less supply pressure", worst->peakPressureAngle},
+                 "more clearance, a later or longer burn, or less supply pressure",
+                 worst->peakPressureAngle},
                 worst->peakPressure / units::bar,
                 {limits.peakPressure.warning / units::bar, limits.peakPressure.error / units::bar});
     for (const auto& cycle : gas->cycles) {
@@ -111,11 +119,13 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas, const 
     }
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
-        list.add({"supply-power-not-counted", Severity::remark,
-                  fmt::format("Supply power not counted: {:.3g} kW would be needed to charge the reservoir; "
-                              "every brake value is that much too kind.",
-                              power),
-                  power, 0.0, "kW", "/gas/supply/unpaid", std::nullopt});
+        list.add(
+            {"supply-power-not-counted", Severity::remark,
+             fmt::format(
+                 "Supply power not counted: {:.3g} kW would be needed to charge the reservoir; "
+                 "every brake value is that much too kind.",
+                 power),
+             power, 0.0, "kW", "/gas/supply/unpaid", std::nullopt});
     }
 }
 

@@ -18,14 +18,15 @@ struct CheckSubject {
     std::string quantity; ///< as a sentence begins, e.g. "Pressure angle, inlet side"
     std::string unit;
     std::string path;
-    std::string advice; ///< what to change, a clause without full stop
+    std::string advice;          ///< what to change, a clause without full stop
     std::optional<double> angle; ///< shaft angle [rad]
 };
 
 /// Collects what breaks a limit; what keeps it leaves no entry.
 class CheckList {
   public:
-    /// Fires when the value exceeds the limit's warning or error threshold. Values in the unit shown.
+    /// Fires when the value exceeds the limit's warning or error threshold. Values in the unit
+    /// shown.
     void atMost(const CheckSubject& subject, double value, const design::Limit& limit);
     /// Fires when the value falls below the limit's warning or error threshold.
     void atLeast(const CheckSubject& subject, double value, const design::Limit& limit);
@@ -51,10 +52,16 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const design::Limits& limits,
                     double speed);
 
-/// Peak pressure, knock, what the solver remarks, supply power not counted; or why there is no solution.
-void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas, const design::Design& design);
+/// Peak pressure, knock, what the solver remarks, supply power not counted; or why there is no
+/// solution.
+void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
+                  const design::Design& design);
 
 /// Lift-off, jam, and where the load changes flank on a closed track.
 void addLoadChecks(CheckList& list, const StageResults& results);
+
+/// Contact stress, film, roller life, crown truncation.
+void addContactChecks(CheckList& list, const contact::Contact& contact,
+                      const design::Limits& limits);
 
 } // namespace lobewright::solution

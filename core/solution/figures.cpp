@@ -4,8 +4,8 @@
 
 namespace lobewright::solution {
 
-void FigureList::add(std::string name, std::string label, std::string unit, std::optional<double> value,
-                     std::string note) {
+void FigureList::add(std::string name, std::string label, std::string unit,
+                     std::optional<double> value, std::string note) {
     if (value && !std::isfinite(*value)) {
         value.reset();
     }

@@ -31,14 +31,14 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
 /// Group "timing": events of the first cycle, spans, specific time-areas.
 void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double speed);
 
-/// What reaches the shaft, all cylinders, means over a turn [SI]. Brake values deduct friction, paid
-/// supply power and auxiliaries.
+/// What reaches the shaft, all cylinders, means over a turn [SI]. Brake values deduct friction,
+/// paid supply power and auxiliaries.
 struct Brake {
-    double imep = 0.0, fmep = 0.0, bmep = 0.0;           ///< [Pa]
-    double torque = 0.0;                                 ///< [N·m]
-    double power = 0.0, indicatedPower = 0.0;            ///< [W]
-    double supplyTorque = 0.0, auxiliaryTorque = 0.0;    ///< deducted [N·m]
-    double cyclesPerSecond = 0.0;                        ///< gas cycles of all cylinders [1/s]
+    double imep = 0.0, fmep = 0.0, bmep = 0.0;        ///< [Pa]
+    double torque = 0.0;                              ///< [N·m]
+    double power = 0.0, indicatedPower = 0.0;         ///< [W]
+    double supplyTorque = 0.0, auxiliaryTorque = 0.0; ///< deducted [N·m]
+    double cyclesPerSecond = 0.0;                     ///< gas cycles of all cylinders [1/s]
 };
 Brake brakeOf(const StageResults& results);
 
@@ -47,5 +47,15 @@ void addPerformanceFigures(FigureList& list, const StageResults& results);
 
 /// Group "loads": torque over a turn, forces, lift-off, work balance.
 void addLoadFigures(FigureList& list, const StageResults& results);
+
+/// Group "solver": how well and how dearly the equations were solved.
+void addSolverFigures(FigureList& list, const StageResults& results);
+
+/// Group "contact": nominal stresses, film, slip, roller life.
+void addContactFigures(FigureList& list, const contact::Contact& contact);
+
+/// Group "balance": shaking, rocking and torque orders, what would cancel them, speed fluctuation.
+void addBalanceFigures(FigureList& list, const balance::Balance& balance,
+                       const loads::Loads& loads);
 
 } // namespace lobewright::solution

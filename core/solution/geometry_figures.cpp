@@ -1,5 +1,4 @@
 #include "core/solution/figures.h"
-
 #include "core/units.h"
 
 #include <algorithm>
@@ -39,8 +38,8 @@ std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
     const auto& pair = timing.pair();
     auto mechanism = pair.mechanism();
     mechanism.adjuster = adjuster;
-    auto moved = mechanism::OpposedPair::make(
-        mechanism, {pair.curve(End::inlet), pair.curve(End::exhaust)});
+    auto moved =
+        mechanism::OpposedPair::make(mechanism, {pair.curve(End::inlet), pair.curve(End::exhaust)});
     if (!moved) {
         return std::nullopt;
     }
@@ -53,7 +52,8 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto adjuster = timing.pair().mechanism().adjuster;
     const auto rest = withAdjuster(timing, {adjuster.helixLead, 0.0, 0.0});
     const auto turned = withAdjuster(timing, {0.0, adjuster.setting, 0.0});
-    const std::string why = rest && turned ? "" : "the design cannot stand without the adjuster's setting";
+    const std::string why =
+        rest && turned ? "" : "the design cannot stand without the adjuster's setting";
     const auto difference = [&](auto&& quantity, bool phase) -> std::optional<double> {
         if (!rest || !turned) {
             return std::nullopt;
@@ -63,7 +63,9 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto geometric = [](const auto& t) { return compressionOf(t).geometric; };
     const auto trapped = [](const auto& t) { return compressionOf(t).trapped; };
     const auto overlap = [](const auto& t) { return t.cycles().front().overlap() / units::degree; };
-    const auto blowdown = [](const auto& t) { return t.cycles().front().blowdown() / units::degree; };
+    const auto blowdown = [](const auto& t) {
+        return t.cycles().front().blowdown() / units::degree;
+    };
     list.add("compression_ratio_unadjusted", "Compression ratio, adjuster at rest", "",
              rest ? std::optional(geometric(*rest)) : std::nullopt, why);
     for (const bool phase : {true, false}) {
@@ -71,8 +73,9 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
         const std::string cause = phase ? ", by turning the track" : ", by moving the track";
         list.add("compression_ratio" + suffix, "Change of compression ratio" + cause, "",
                  difference(geometric, phase), why);
-        list.add("trapped_compression_ratio" + suffix, "Change of trapped compression ratio" + cause, "",
-                 difference(trapped, phase), why);
+        list.add("trapped_compression_ratio" + suffix,
+                 "Change of trapped compression ratio" + cause, "", difference(trapped, phase),
+                 why);
         list.add("overlap" + suffix + "_deg", "Change of overlap" + cause, "shaft °",
                  difference(overlap, phase), why);
         list.add("blowdown" + suffix + "_deg", "Change of blowdown" + cause, "shaft °",
@@ -112,9 +115,10 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
     for (const End end : bothEnds) {
         const std::string side = name(end);
         const double stroke = pair.curve(end).stroke();
-        list.add("stroke_" + side + "_mm", "Stroke, " + side + " side", "mm", stroke / units::millimetre);
-        list.add("mean_piston_speed_" + side + "_m_per_s", "Mean piston speed, " + side + " side", "m/s",
-                 2.0 * stroke * cycles * turnsPerSecond);
+        list.add("stroke_" + side + "_mm", "Stroke, " + side + " side", "mm",
+                 stroke / units::millimetre);
+        list.add("mean_piston_speed_" + side + "_m_per_s", "Mean piston speed, " + side + " side",
+                 "m/s", 2.0 * stroke * cycles * turnsPerSecond);
     }
     addAdjusterShares(list, timing);
 }
@@ -152,9 +156,11 @@ void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double 
     addSpan("exhaust_open", "Exhaust open", cycle.exhaustCloses - cycle.exhaustOpens);
 
     const auto areas = ports::specificTimeAreas(timing, cycle, pair.sweptVolume(), speed);
-    list.add("blowdown_time_area_s_per_m", "Specific time-area of the blowdown", "s/m", areas.blowdown);
+    list.add("blowdown_time_area_s_per_m", "Specific time-area of the blowdown", "s/m",
+             areas.blowdown);
     list.add("inlet_time_area_s_per_m", "Specific time-area of the inlet", "s/m", areas.inlet);
-    list.add("exhaust_time_area_s_per_m", "Specific time-area of the exhaust", "s/m", areas.exhaust);
+    list.add("exhaust_time_area_s_per_m", "Specific time-area of the exhaust", "s/m",
+             areas.exhaust);
     for (const End end : bothEnds) {
         const std::string side = name(end);
         list.add("full_port_area_" + side + "_mm2", "Ports fully open, " + side + " side", "mm²",

@@ -10,13 +10,8 @@ void addLoadChannels(ChannelList& list, const StageResults& results) {
         const auto& piston = loads.piston[end];
         list.add("contact_force_" + side + "_N", "Contact force, " + side + " side", "N", "N",
                  piston.contactForce);
-        list.add("side_force_" + side + "_N", "Side force on the guide, " + side + " side", "F", "N",
-                 piston.sideForce);
-        list.add("inertia_force_" + side + "_N", "Inertia force, " + side + " side", "m·ÿ", "N",
-                 piston.inertiaForce);
-        list.add("gas_force_" + side + "_N", "Gas force, " + side + " side", "F", "N", piston.gasForce);
-        list.add("ring_friction_" + side + "_N", "Friction of the piston rings, " + side + " side", "F", "N",
-                 piston.ringFriction);
+        list.add("side_force_" + side + "_N", "Side force on the guide, " + side + " side", "F",
+                 "N", piston.sideForce);
     }
 }
 
@@ -29,6 +24,22 @@ void addTorqueChannels(ChannelList& list, const StageResults& results) {
     }
     list.add("torque_cylinder_Nm", "Torque of one cylinder", "T", "N·m", loads.cylinderTorque);
     list.add("torque_total_Nm", "Torque of all cylinders", "T", "N·m", loads.totalTorque);
+}
+
+void addForceDetailChannels(ChannelList& list, const StageResults& results) {
+    for (const End end : bothEnds) {
+        const std::string side = name(end);
+        const auto& piston = results.loads.piston[end];
+        list.add("inertia_force_" + side + "_N", "Inertia force, " + side + " side", "m·ÿ", "N",
+                 piston.inertiaForce);
+        list.add("gas_force_" + side + "_N", "Gas force, " + side + " side", "F", "N",
+                 piston.gasForce);
+        list.add("ring_friction_" + side + "_N", "Friction of the piston rings, " + side + " side",
+                 "F", "N", piston.ringFriction);
+        list.add("demanded_force_" + side + "_N",
+                 "Contact force that the motion demands, " + side + " side", "N", "N",
+                 piston.demandedForce);
+    }
 }
 
 } // namespace lobewright::solution

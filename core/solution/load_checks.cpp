@@ -12,11 +12,14 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
     if (lowest.value >= 0.0) {
         return;
     }
-    list.add({"lift-off", Severity::error,
-              fmt::format("The roller of the {} side leaves its open track: following it would take {:.4g} N of "
-                          "pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.",
-                          name(end), -lowest.value),
-              lowest.value, 0.0, "N", fmt::format("/mechanism/piston_mass_kg/{}", name(end)), lowest.theta});
+    list.add(
+        {"lift-off", Severity::error,
+         fmt::format(
+             "The roller of the {} side leaves its open track: following it would take {:.4g} N of "
+             "pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.",
+             name(end), -lowest.value),
+         lowest.value, 0.0, "N", fmt::format("/mechanism/piston_mass_kg/{}", name(end)),
+         lowest.theta});
 }
 
 void addFlankChangeCheck(CheckList& list, const StageResults& results) {
@@ -24,12 +27,14 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
     if (!results.pair().mechanism().closedTrack || changes.empty()) {
         return;
     }
-    list.add({"flank-change", Severity::remark,
-              fmt::format("The load changes flank {} times a pattern: the rollers rattle and reverse their spin "
-                          "there; more supply pressure or lighter pistons keep them on the push flank.",
-                          changes.size()),
-              static_cast<double>(changes.size()), 0.0, "", "/mechanism/closed_track",
-              changes.front().theta});
+    list.add(
+        {"flank-change", Severity::remark,
+         fmt::format(
+             "The load changes flank {} times a pattern: the rollers rattle and reverse their spin "
+             "there; more supply pressure or lighter pistons keep them on the push flank.",
+             changes.size()),
+         static_cast<double>(changes.size()), 0.0, "", "/mechanism/closed_track",
+         changes.front().theta});
 }
 
 } // namespace
@@ -38,11 +43,12 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
     for (const End end : bothEnds) {
         addLiftOffCheck(list, results, end);
         const auto& margin = results.loads.jamMargin[end];
-        list.atLeast({"jam", fmt::format("Jam margin of the guide, {} side", name(end)), "",
-                      "/friction/guide_coefficient",
-                      "a flatter pressure angle, a longer guide or less friction keeps the piston free",
-                      margin.theta},
-                     margin.value, results.design.limits.guideBracket);
+        list.atLeast(
+            {"jam", fmt::format("Jam margin of the guide, {} side", name(end)), "",
+             "/friction/guide_coefficient",
+             "a flatter pressure angle, a longer guide or less friction keeps the piston free",
+             margin.theta},
+            margin.value, results.design.limits.guideBracket);
     }
     addFlankChangeCheck(list, results);
 }

@@ -26,7 +26,8 @@ void addLiftOff(FigureList& list, const std::string& key, const std::string& lab
         value = lowest(*liftOff);
         note = "nothing decelerates a piston";
     }
-    list.add(key, label, "1/min", value ? std::optional(*value / units::revPerMinute) : std::nullopt, note);
+    list.add(key, label, "1/min",
+             value ? std::optional(*value / units::revPerMinute) : std::nullopt, note);
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
@@ -40,7 +41,8 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.shortestInterval / units::degree);
     list.add("longest_firing_interval_deg", "Longest firing interval", "shaft °",
              loads.firing.longestInterval / units::degree);
-    list.add("cylinders_firing_together", "Cylinders that fire together", "", loads.firing.together);
+    list.add("cylinders_firing_together", "Cylinders that fire together", "",
+             loads.firing.together);
 }
 
 } // namespace
@@ -52,25 +54,28 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     addTorqueFigures(list, loads);
     for (const End end : bothEnds) {
         const std::string side = name(end);
-        list.add("highest_contact_force_" + side + "_N", "Highest contact force, " + side + " side", "N",
-                 loads.highestContactForce[end].value);
+        list.add("highest_contact_force_" + side + "_N", "Highest contact force, " + side + " side",
+                 "N", loads.highestContactForce[end].value);
         list.add("lowest_contact_force_" + side + "_N",
                  "Lowest contact force that the motion demands, " + side + " side", "N",
                  loads.lowestContactForce[end].value);
-        list.add("highest_side_force_" + side + "_N", "Highest side force on the guide, " + side + " side",
-                 "N", loads.highestSideForce[end].value);
+        list.add("highest_side_force_" + side + "_N",
+                 "Highest side force on the guide, " + side + " side", "N",
+                 loads.highestSideForce[end].value);
         list.add("guide_bracket_" + side, "Lowest jam margin of the guide, " + side + " side", "",
                  loads.jamMargin[end].value);
-        list.add("peak_piston_speed_" + side + "_m_per_s", "Peak piston speed, " + side + " side", "m/s",
-                 results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
-        list.add("peak_pressure_angle_" + side + "_deg", "Largest pressure angle, " + side + " side", "°",
+        list.add("peak_piston_speed_" + side + "_m_per_s", "Peak piston speed, " + side + " side",
+                 "m/s", results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
+        list.add("peak_pressure_angle_" + side + "_deg",
+                 "Largest pressure angle, " + side + " side", "°",
                  loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
     }
     const bool fired = results.gas && !results.design.running.motored;
     addLiftOff(list, "lift_off_speed_fired_rpm", "Lift-off speed with this pressure trace",
                fired ? std::optional(loads.liftOffFired) : std::nullopt, closed);
     addLiftOff(list, "lift_off_speed_motored_rpm", "Lift-off speed when motored",
-               fired || !results.gas ? loads.liftOffMotored : std::optional(loads.liftOffFired), closed);
+               fired || !results.gas ? loads.liftOffMotored : std::optional(loads.liftOffFired),
+               closed);
     list.add("gas_work_J", "Gas work of a turn", "J", loads.work.gas);
     list.add("friction_work_J", "Friction work of a turn", "J", loads.work.friction);
     list.add("shaft_work_J", "Shaft work of a turn", "J", loads.work.shaft);

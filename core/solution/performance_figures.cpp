@@ -33,13 +33,18 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     const double heat = mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
     const bool fired = heat > 0.0;
     const std::string why = "no fuel is burnt";
-    const auto whenFired = [&](double value) { return fired ? std::optional(value) : std::nullopt; };
-    list.add("indicated_efficiency", "Indicated efficiency", "", whenFired(brake.indicatedPower / heat), why);
+    const auto whenFired = [&](double value) {
+        return fired ? std::optional(value) : std::nullopt;
+    };
+    list.add("indicated_efficiency", "Indicated efficiency", "",
+             whenFired(brake.indicatedPower / heat), why);
     list.add("brake_efficiency", "Brake efficiency", "", whenFired(brake.power / heat), why);
-    const double fuelFlow = mean(cycles, &gas::CycleFigures::fuelMass) * brake.cyclesPerSecond; // kg/s
+    const double fuelFlow =
+        mean(cycles, &gas::CycleFigures::fuelMass) * brake.cyclesPerSecond; // kg/s
     list.add("fuel_flow_kg_per_h", "Fuel flow", "kg/h", whenFired(fuelFlow * 3600.0), why);
     list.add("brake_specific_fuel_g_per_kWh", "Brake specific fuel consumption", "g/kWh",
-             fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9) : std::nullopt,
+             fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9)
+                                        : std::nullopt,
              fired ? "the engine gives no brake power" : why);
 }
 
@@ -48,13 +53,17 @@ void addGasExchange(FigureList& list, const Cycles& cycles, double cyclesPerSeco
     using F = gas::CycleFigures;
     list.add("delivery_ratio", "Delivery ratio (to ambient density × swept volume)", "",
              mean(cycles, &F::deliveryRatio));
-    list.add("scavenge_ratio", "Scavenge ratio (to the trapped mass)", "", mean(cycles, &F::scavengeRatio));
-    list.add("trapping_efficiency", "Trapping efficiency", "", mean(cycles, &F::trappingEfficiency));
-    list.add("scavenging_efficiency", "Scavenging efficiency", "", mean(cycles, &F::scavengingEfficiency));
+    list.add("scavenge_ratio", "Scavenge ratio (to the trapped mass)", "",
+             mean(cycles, &F::scavengeRatio));
+    list.add("trapping_efficiency", "Trapping efficiency", "",
+             mean(cycles, &F::trappingEfficiency));
+    list.add("scavenging_efficiency", "Scavenging efficiency", "",
+             mean(cycles, &F::scavengingEfficiency));
     list.add("charging_efficiency", "Charging efficiency (to ambient density × swept volume)", "",
              mean(cycles, &F::chargingEfficiency));
     list.add("purity", "Air share of the trapped charge", "", mean(cycles, &F::purity));
-    list.add("trapped_mass_mg", "Trapped mass", "mg", mean(cycles, &F::trappedMass) / units::milligram);
+    list.add("trapped_mass_mg", "Trapped mass", "mg",
+             mean(cycles, &F::trappedMass) / units::milligram);
     list.add("trapped_pressure_bar", "Pressure at the last port closing", "bar",
              mean(cycles, &F::trappedPressure) / units::bar);
     list.add("trapped_temperature_K", "Temperature at the last port closing", "K",
@@ -128,9 +137,10 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     if (!results.gas) {
         const std::string why = "the gas cycle could not be solved";
         for (const char* key : {"imep_bar", "bmep_bar", "fmep_bar"}) {
-            list.add(key, key[0] == 'i' ? "Indicated mean effective pressure"
-                     : key[0] == 'b'    ? "Brake mean effective pressure"
-                                        : "All losses as mean effective pressure",
+            list.add(key,
+                     key[0] == 'i'   ? "Indicated mean effective pressure"
+                     : key[0] == 'b' ? "Brake mean effective pressure"
+                                     : "All losses as mean effective pressure",
                      "bar", std::nullopt, why);
         }
         list.add("brake_torque_Nm", "Brake torque", "N·m", std::nullopt, why);
@@ -148,12 +158,14 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     addFrictionParts(list, results, brake);
     addEfficiencies(list, results, brake);
     addGasExchange(list, cycles, brake.cyclesPerSecond);
-    list.add("peak_pressure_bar", "Peak pressure", "bar", largest(cycles, &F::peakPressure) / units::bar);
-    list.add("peak_temperature_K", "Peak mean temperature", "K", largest(cycles, &F::peakTemperature),
-             "");
+    list.add("peak_pressure_bar", "Peak pressure", "bar",
+             largest(cycles, &F::peakPressure) / units::bar);
+    list.add("peak_temperature_K", "Peak mean temperature", "K",
+             largest(cycles, &F::peakTemperature), "");
     list.add("burn_start_cycle_deg", "Start of burn from inner dead centre", "cycle °",
-             results.design.running.motored ? std::nullopt
-                                            : std::optional(cycles.front().burnStart / units::degree),
+             results.design.running.motored
+                 ? std::nullopt
+                 : std::optional(cycles.front().burnStart / units::degree),
              "the engine is motored");
     std::optional<double> knock;
     for (const auto& cycle : cycles) {
@@ -172,6 +184,28 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     list.add("supply_temperature_K", "Mean temperature before the inlet ports", "K",
              results.gas->plenumTemperature);
     addEnergyAudit(list, cycles);
+}
+
+void addSolverFigures(FigureList& list, const StageResults& results) {
+    using F = gas::CycleFigures;
+    list.group("solver");
+    const bool solved = static_cast<bool>(results.gas);
+    const std::string why = "the gas cycle could not be solved";
+    const auto whenSolved = [&](auto&& value) {
+        return solved ? std::optional<double>(value()) : std::nullopt;
+    };
+    list.add("cycles", "Periods integrated until steady", "",
+             whenSolved([&] { return results.gas->periods; }), why);
+    list.add("steps", "Steps of the integrator", "",
+             whenSolved([&] { return static_cast<double>(results.gas->steps); }), why);
+    list.add("evaluations", "Evaluations of the equations", "",
+             whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
+    list.add("mass_residual", "Mass left over, share of the trapped mass", "",
+             whenSolved([&] { return largest(results.gas->cycles, &F::massResidual); }), why);
+    list.add("energy_residual", "Energy left over, share of the fuel heat", "",
+             whenSolved([&] { return largest(results.gas->cycles, &F::energyResidual); }), why);
+    list.add("work_residual", "Work left over at the shaft, share of the work moved", "",
+             results.loads.work.residual);
 }
 
 } // namespace lobewright::solution

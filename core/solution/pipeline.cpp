@@ -1,8 +1,16 @@
+#include "core/design/file.h"
+#include "core/gas/pair_chamber.h"
+#include "core/loads/loads.h"
+#include "core/mechanism/mechanism.h"
 #include "core/solution/angles.h"
 #include "core/solution/channels.h"
+#include "core/solution/checks.h"
 #include "core/solution/figures.h"
 #include "core/solution/solution.h"
+#include "core/solution/stage_results.h"
 #include "core/solution/stages.h"
+
+#include <atomic>
 
 namespace lobewright::solution {
 
@@ -15,8 +23,8 @@ Problems below(const std::string& prefix, Problems problems) {
     return problems;
 }
 
-/// The previous result when it came from equal inputs, otherwise a new one. `make(inputs)` returns a
-/// Result of the output.
+/// The previous result when it came from equal inputs, otherwise a new one. `make(inputs)` returns
+/// a Result of the output.
 template <class Inputs, class Output, class Make>
 Result<std::shared_ptr<const Stage<Inputs, Output>>>
 reuse(const std::shared_ptr<const Stage<Inputs, Output>>& previous, Inputs inputs, Make&& make) {
@@ -48,7 +56,8 @@ Result<PerEnd<motion::LiftCurve>> makeLifts(const MotionInputs& inputs) {
     return PerEnd<motion::LiftCurve>{*inlet, *exhaust};
 }
 
-Result<ports::PortTiming> makeTiming(const TimingInputs& inputs, const PerEnd<motion::LiftCurve>& lifts) {
+Result<ports::PortTiming> makeTiming(const TimingInputs& inputs,
+                                     const PerEnd<motion::LiftCurve>& lifts) {
     auto pair = mechanism::OpposedPair::make(inputs.mechanism, lifts);
     if (!pair) {
         return pair.problems();
@@ -69,6 +78,23 @@ GasInputs gasInputs(const design::Design& design, const TimingInputs& timing) {
     return inputs;
 }
 
+/// Passes the caller's monitor on and remembers whether it asked to stop.
+class Relay final : public Monitor {
+  public:
+    explicit Relay(Monitor& caller) : caller_(caller) {}
+    bool step(double fraction, std::string_view what) override {
+        if (!stopped_ && !caller_.step(fraction, what)) {
+            stopped_ = true;
+        }
+        return !stopped_;
+    }
+    bool stopped() const { return stopped_; }
+
+  private:
+    Monitor& caller_;
+    std::atomic<bool> stopped_ = false;
+};
+
 Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const ports::PortTiming& timing,
                                     Monitor& monitor) {
     const gas::PairChamber chamber(timing);
@@ -78,6 +104,140 @@ Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const ports::PortTi
     run.cylinders = inputs.timing.mechanism.cylinders;
     run.cylinderAngles = mechanism::cylinderAngles(inputs.timing.mechanism);
     return gas::solveCycle(chamber, inputs.settings, run, monitor);
+}
+
+/// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
+/// too.
+std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
+                                         GasInputs inputs, const ports::PortTiming& timing,
+                                         Monitor& monitor) {
+    if (previous && previous->inputs == inputs) {
+        return previous;
+    }
+    auto output = solveGas(inputs, timing, monitor);
+    return std::make_shared<GasStage>(GasStage{std::move(inputs), std::move(output)});
+}
+
+const gas::GasTrace* traceOf(const std::shared_ptr<const GasStage>& stage) {
+    return stage && stage->output ? stage->output->trace.get() : nullptr;
+}
+
+/// Shaft angles where the burn begins and ends: the pressure is not smooth there.
+void addBurnBreaks(std::vector<double>& breaks, const GasStage& stage,
+                   const ports::PortTiming& timing) {
+    if (stage.inputs.motored) {
+        return;
+    }
+    const double perCycle = timing.pair().cyclesPerTurn();
+    for (std::size_t i = 0; i < timing.cycles().size(); ++i) {
+        const double start =
+            timing.cycles()[i].centres.idc + stage.output->cycles[i].burnStart / perCycle;
+        breaks.push_back(start);
+        breaks.push_back(start + stage.inputs.settings.burn.duration / perCycle);
+    }
+}
+
+loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, const Samples& theta) {
+    const auto& timing = stages.timing->output;
+    loads::Inputs inputs{.pair = timing.pair(),
+                         .friction = design.friction,
+                         .omega = design.running.speed,
+                         .underPistonPressure = design.running.underPistonPressure,
+                         .theta = theta,
+                         .trace = traceOf(stages.gas),
+                         .motoredTrace = traceOf(stages.motoredGas)};
+    inputs.breaks = timing.kinks();
+    if (stages.gas->output) {
+        addBurnBreaks(inputs.breaks, *stages.gas, timing);
+        // Listed angles may be uneven; on one plenum the cylinders then breathe differently.
+        inputs.cylindersDiffer = design.gas.supply.kind == gas::SupplyKind::blower &&
+                                 design.mechanism.cylinderAngles.has_value();
+    }
+    return loads::solveLoads(inputs);
+}
+
+contact::Inputs contactInputs(const design::Design& design, const mechanism::OpposedPair& pair,
+                              const loads::Loads& loads) {
+    return {pair,
+            loads,
+            design.materials,
+            design.lubricant,
+            design.rollerBearing,
+            design.running.speed};
+}
+
+balance::Inputs balanceInputs(const design::Design& design, const mechanism::OpposedPair& pair,
+                              const loads::Loads& loads, const Samples& theta) {
+    return {.pair = pair,
+            .theta = theta,
+            .evenTotalTorque = loads.evenTotalTorque,
+            .omega = design.running.speed,
+            .inertia = design.running.inertia};
+}
+
+std::vector<Channel> makeChannels(const StageResults& results, const contact::Contact& contact,
+                                  const balance::Balance& balance) {
+    ChannelList list(results.theta.size());
+    addMotionChannels(list, results.timing, results.theta, results.chi, results.omega());
+    addGasChannels(list, results.gas ? &*results.gas : nullptr, results.theta);
+    addLoadChannels(list, results);
+    addContactChannels(list, contact);
+    addTorqueChannels(list, results);
+    addBalanceChannels(list, balance);
+    addForceDetailChannels(list, results);
+    addContactDetailChannels(list, contact);
+    return list.take();
+}
+
+std::vector<Figure> makeFigures(const StageResults& results, const contact::Contact& contact,
+                                const balance::Balance& balance) {
+    FigureList list;
+    addGeometryFigures(list, results.timing, results.omega());
+    addTimingFigures(list, results.timing, results.omega());
+    addPerformanceFigures(list, results);
+    addLoadFigures(list, results);
+    addContactFigures(list, contact);
+    addBalanceFigures(list, balance, results.loads);
+    addSolverFigures(list, results);
+    return list.take();
+}
+
+std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact) {
+    const auto& limits = results.design.limits;
+    CheckList list;
+    addTrackChecks(list, results.timing, limits, results.theta);
+    addJunctionChecks(list, results.timing);
+    addPortChecks(list, results.timing);
+    addSpeedChecks(list, results.timing, limits, results.omega());
+    addGasChecks(list, results.gas, results.design);
+    addLoadChecks(list, results);
+    addContactChecks(list, contact, limits);
+    return list.take();
+}
+
+Result<Solution> assemble(const design::Design& design,
+                          const std::shared_ptr<const Pipeline>& stages) {
+    const auto& timing = stages->timing->output;
+    const auto& gas = stages->gas->output;
+    const auto& pair = timing.pair();
+    const auto theta = sampleAngles(timing, pair.period());
+    const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
+    const auto loads = makeLoads(design, *stages, theta);
+    const auto contact = contact::solveContact(contactInputs(design, pair, loads));
+    if (!contact) {
+        return contact.problems();
+    }
+    const auto balance = balance::solveBalance(balanceInputs(design, pair, loads, theta));
+    const StageResults results{design, timing, gas, loads, theta, chi};
+    return Solution{.design = design,
+                    .pair = pair,
+                    .timing = timing,
+                    .gas = gas ? std::optional(*gas) : std::nullopt,
+                    .theta = theta,
+                    .channels = makeChannels(results, *contact, balance),
+                    .figures = makeFigures(results, *contact, balance),
+                    .checks = makeChecks(results, *contact),
+                    .stages = stages};
 }
 
 } // namespace
@@ -95,16 +255,25 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
         return motion.problems();
     }
     stages->motion = *motion;
-    const TimingInputs timingInputs{stages->motion->inputs, design.mechanism, design.ports};
-    auto timing = reuse(before.timing, timingInputs, [&](const TimingInputs& inputs) {
-        return makeTiming(inputs, stages->motion->output);
-    });
+    auto timing = reuse(
+        before.timing, TimingInputs{stages->motion->inputs, design.mechanism, design.ports},
+        [&](const TimingInputs& inputs) { return makeTiming(inputs, stages->motion->output); });
     if (!timing) {
         return timing.problems();
     }
     stages->timing = *timing;
 
-    return Problem{"", "cancelled"};
+    Relay relay(monitor);
+    auto inputs = gasInputs(design, stages->timing->inputs);
+    stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay);
+    if (!inputs.motored) {
+        inputs.motored = true;
+        stages->motoredGas = gasStage(before.motoredGas, inputs, stages->timing->output, relay);
+    }
+    if (relay.stopped()) {
+        return Problem{"", "cancelled"};
+    }
+    return assemble(design, stages);
 }
 
 } // namespace lobewright::solution

@@ -15,8 +15,12 @@ auto findByName(const List& list, std::string_view name) -> decltype(&list.front
 
 } // namespace
 
-const Channel* Solution::channel(std::string_view name) const { return findByName(channels, name); }
+const Channel* Solution::channel(std::string_view name) const {
+    return findByName(channels, name);
+}
 
-const Figure* Solution::figure(std::string_view name) const { return findByName(figures, name); }
+const Figure* Solution::figure(std::string_view name) const {
+    return findByName(figures, name);
+}
 
 } // namespace lobewright::solution

@@ -44,11 +44,11 @@ struct Check {
     std::string message; ///< one sentence with what to change
     double value = 0.0, limit = 0.0;
     std::string unit;
-    std::string path;            ///< field of the design to look at, may be empty
-    std::optional<double> angle; ///< shaft angle of the worst place [rad]
+    std::string path = {};            ///< field of the design to look at, may be empty
+    std::optional<double> angle = {}; ///< shaft angle of the worst place [rad]
 };
 
-struct Pipeline; ///< results of the stages with the inputs they came from; see pipeline.cpp
+struct Pipeline; ///< results of the stages with the inputs they came from; see stages.h
 
 /// Everything computed from one design. A plain value; cheap to copy (stages are shared).
 struct Solution {

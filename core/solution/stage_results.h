@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/balance/balance.h"
+#include "core/contact/contact.h"
 #include "core/design/design.h"
 #include "core/gas/cycle.h"
 #include "core/loads/loads.h"

@@ -42,10 +42,14 @@ struct GasInputs {
     bool operator==(const GasInputs&) const = default;
 };
 
+using GasStage = Stage<GasInputs, Result<gas::CycleSolution>>;
+
 struct Pipeline {
     std::shared_ptr<const Stage<MotionInputs, PerEnd<motion::LiftCurve>>> motion;
     std::shared_ptr<const Stage<TimingInputs, ports::PortTiming>> timing;
-    std::shared_ptr<const Stage<GasInputs, Result<gas::CycleSolution>>> gas;
+    std::shared_ptr<const GasStage> gas;
+    std::shared_ptr<const GasStage>
+        motoredGas; ///< for the lift-off speed; absent when `gas` is motored
 };
 
 } // namespace lobewright::solution

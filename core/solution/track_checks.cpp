@@ -1,5 +1,4 @@
 #include "core/solution/checks.h"
-
 #include "core/track/undercut.h"
 #include "core/units.h"
 
@@ -60,8 +59,8 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, const
     check.path = fmt::format("/tracks/{}", name(end));
     check.angle = shaftAngle(pair, end, worst.angle);
     check.message = fmt::format(
-        "{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track angle {:.4g}°: {}.", quantity,
-        name(end), worst.count, worst.count == 1 ? "" : "s", check.value, check.unit,
+        "{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track angle {:.4g}°: {}.",
+        quantity, name(end), worst.count, worst.count == 1 ? "" : "s", check.value, check.unit,
         worst.angle / units::degree, kind.message);
     list.add(std::move(check));
 }
@@ -76,16 +75,19 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
     const auto limit = track::largestRollerRadius(pair.curve(end), mechanism.pitchRadius,
                                                   mechanism.roller.width, flank);
     const std::string advice =
-        limit ? fmt::format("a roller radius below {:.4g} mm cuts no cusp", limit->value / units::millimetre)
+        limit ? fmt::format("a roller radius below {:.4g} mm cuts no cusp",
+                            limit->value / units::millimetre)
               : std::string("a larger pitch radius or a gentler lobe avoids it");
-    list.add({"undercut", Severity::error,
-              fmt::format("The {} flank of the {} track is undercut: relative radius {:.4g} mm at track angle "
-                          "{:.4g}° and {:.4g} mm from the shaft; {}.",
-                          flank == track::Flank::push ? "push" : "pull", name(end),
-                          smallest.value / units::millimetre, smallest.place.phi / units::degree,
-                          smallest.place.rho / units::millimetre, advice),
-              smallest.value / units::millimetre, 0.0, "mm", "/mechanism/roller/radius_mm",
-              shaftAngle(pair, end, smallest.place.phi)});
+    list.add(
+        {"undercut", Severity::error,
+         fmt::format(
+             "The {} flank of the {} track is undercut: relative radius {:.4g} mm at track angle "
+             "{:.4g}° and {:.4g} mm from the shaft; {}.",
+             flank == track::Flank::push ? "push" : "pull", name(end),
+             smallest.value / units::millimetre, smallest.place.phi / units::degree,
+             smallest.place.rho / units::millimetre, advice),
+         smallest.value / units::millimetre, 0.0, "mm", "/mechanism/roller/radius_mm",
+         shaftAngle(pair, end, smallest.place.phi)});
 }
 
 } // namespace
@@ -98,13 +100,15 @@ void addJunctionChecks(CheckList& list, const ports::PortTiming& timing) {
         for (const auto& junction : pair.curve(end).junctions()) {
             const auto& [before, after] = std::tie(junction.before, junction.after);
             velocity.see(after.y1 - before.y1, visibleJump * scale.velocity, junction.angle);
-            acceleration.see(after.y2 - before.y2, visibleJump * scale.acceleration, junction.angle);
+            acceleration.see(after.y2 - before.y2, visibleJump * scale.acceleration,
+                             junction.angle);
             jerk.see(after.y3 - before.y3, visibleJump * scale.jerk, junction.angle);
         }
         addJump(list, pair, end, velocity,
                 {.id = "velocity-jump",
                  .severity = Severity::error,
-                 .message = "the piston would be struck; let neighbouring segments meet with equal slope",
+                 .message =
+                     "the piston would be struck; let neighbouring segments meet with equal slope",
                  .unit = "mm/rad"},
                 "Velocity");
         addJump(list, pair, end, acceleration,
@@ -136,7 +140,8 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
                      "a larger pitch radius, a longer span or a shorter stroke makes it flatter",
                      theta[steepest]},
                     angle / units::degree,
-                    {limits.pressureAngle.warning / units::degree, limits.pressureAngle.error / units::degree});
+                    {limits.pressureAngle.warning / units::degree,
+                     limits.pressureAngle.error / units::degree});
         addUndercut(list, pair, end, track::Flank::push);
         if (mechanism.closedTrack) {
             addUndercut(list, pair, end, track::Flank::pull);

@@ -1,0 +1,73 @@
+#include "core/solution/channels.h"
+#include "core/solution/figures.h"
+#include "core/solution/stage_results.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+namespace lobewright::solution {
+
+namespace {
+
+/// Share of one piston's force below which an order is rounding, not shaking.
+constexpr double silent = 1e-9;
+
+/// Orders that are there at all, so that a balanced engine does not list twenty zeros.
+void addOrders(FigureList& list, const std::string& key, const std::string& label,
+               const std::string& unit, const Samples& amplitudes, double scale) {
+    for (Eigen::Index order = 0; order < amplitudes.size(); ++order) {
+        if (amplitudes[order] > silent * scale) {
+            list.add(fmt::format("{}_order_{}_{}", key, order, unit == "N" ? "N" : "Nm"),
+                     fmt::format("{}, shaft order {}", label, order), unit, amplitudes[order]);
+        }
+    }
+}
+
+void addRemedy(FigureList& list, const balance::Remedy& remedy) {
+    list.add("shaking_residual", "Axial force left, one cylinder, share of the inlet piston's", "",
+             remedy.residual);
+    list.add("best_exhaust_mass_kg", "Exhaust piston mass that leaves the least axial force", "kg",
+             remedy.exhaustMass);
+    list.add("best_exhaust_mass_residual", "Axial force left with that mass", "",
+             remedy.massResidual);
+    list.add("best_exhaust_lead_deg", "Exhaust lead that leaves the least axial force", "shaft °",
+             remedy.exhaustLead / units::degree);
+    list.add("best_exhaust_lead_residual", "Axial force left with that lead", "",
+             remedy.leadResidual);
+    list.add("ring_cancels", "Cylinder circle cancels force and moments by itself (1 yes, 0 no)",
+             "", remedy.ringCancels ? 1.0 : 0.0);
+}
+
+} // namespace
+
+void addBalanceChannels(ChannelList& list, const balance::Balance& balance) {
+    const auto& shaking = balance.shaking;
+    list.add("shaking_force_N", "Shaking force along the shaft", "F", "N", shaking.force);
+    list.add("rocking_moment_x_Nm", "Rocking moment about x", "M", "N·m", shaking.momentX);
+    list.add("rocking_moment_y_Nm", "Rocking moment about y", "M", "N·m", shaking.momentY);
+}
+
+void addBalanceFigures(FigureList& list, const balance::Balance& balance,
+                       const loads::Loads& loads) {
+    list.group("balance");
+    list.add("shaking_force_peak_N", "Largest shaking force", "N", balance.highestForce);
+    list.add("rocking_moment_peak_Nm", "Largest rocking moment", "N·m", balance.highestMoment);
+    list.add("piston_inertia_force_peak_N", "Largest inertia force of one piston, to compare", "N",
+             balance.pistonForce);
+    addOrders(list, "shaking_force", "Shaking force", "N", balance.orders.force,
+              balance.pistonForce);
+    addOrders(list, "rocking_moment_x", "Rocking moment about x", "N·m", balance.orders.momentX,
+              balance.pistonForce);
+    addOrders(list, "rocking_moment_y", "Rocking moment about y", "N·m", balance.orders.momentY,
+              balance.pistonForce);
+    const Eigen::Index shown = std::min<Eigen::Index>(loads.torqueOrders.size(), 25);
+    addOrders(list, "torque", "Total torque", "N·m", loads.torqueOrders.head(shown),
+              1e6 * loads.peakToPeakTorque); // what is 1/1000 of the swing and more
+    addRemedy(list, balance.remedy);
+    list.add("energy_fluctuation_J", "Energy stored and given back within a turn", "J",
+             balance.energy.energy);
+    list.add("coefficient_of_fluctuation", "Coefficient of speed fluctuation", "",
+             balance.fluctuation, "no inertia is given");
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,177 @@
+#include "core/solution/solution.h"
+#include "core/solution/stages.h"
+#include "core/units.h"
+#include "tests/solution/solved_sample.h"
+
+#include <set>
+
+namespace lobewright {
+namespace {
+
+using test::figure;
+using test::fires;
+using test::sample;
+using test::solved;
+
+class EverySample : public testing::TestWithParam<const char*> {};
+
+TEST_P(EverySample, HasOnlyFiniteFiguresAndMotionChannels) {
+    const auto solution = solved(sample(GetParam()));
+    for (const auto& figure : solution.figures) {
+        EXPECT_TRUE(!figure.value || std::isfinite(*figure.value)) << figure.name;
+        EXPECT_TRUE(figure.value || !figure.note.empty())
+            << figure.name << " is missing without a reason";
+    }
+    for (const auto& channel : solution.channels) {
+        ASSERT_EQ(channel.values.size(), solution.theta.size()) << channel.name;
+        EXPECT_FALSE(channel.values.isInf().any()) << channel.name;
+        if (channel.name.rfind("film_", 0) != 0) { // no film where nothing presses
+            EXPECT_FALSE(channel.values.isNaN().any()) << channel.name;
+        }
+    }
+}
+
+TEST_P(EverySample, ClosesMassEnergyAndWork) {
+    const auto solution = solved(sample(GetParam()));
+    ASSERT_TRUE(solution.gas);
+    for (const auto& cycle : solution.gas->cycles) {
+        EXPECT_LE(cycle.massResidual, 1e-9);
+        EXPECT_LE(cycle.energyResidual, 1e-6);
+    }
+    EXPECT_LE(figure(solution, "work_balance_residual"), 1e-6);
+    EXPECT_NEAR(figure(solution, "audit_residual"), 0.0, 1e-5);
+}
+
+TEST_P(EverySample, WithoutFrictionTheShaftGetsAllGasWork) {
+    auto design = sample(GetParam());
+    design.friction = {};
+    design.friction.rings.clear();
+    design.friction.guide = design.friction.rolling = design.friction.rollerBearing =
+        design.friction.slip = design.friction.shaftBearing = 0.0;
+    // A closed track keeps the roller on: lift-off would break the balance of forces.
+    design.mechanism.closedTrack = true;
+    const auto solution = solved(design);
+    const double gas = figure(solution, "gas_work_J");
+    EXPECT_NEAR(figure(solution, "shaft_work_J"), gas, 1e-6 * std::abs(gas));
+}
+
+INSTANTIATE_TEST_SUITE_P(Samples, EverySample,
+                         testing::Values("biogas-pump-set", "hydrogen-buoy-generator",
+                                         "classroom-model"),
+                         [](const auto& info) {
+                             std::string name = info.param;
+                             std::erase(name, '-');
+                             return name;
+                         });
+
+TEST(Pipeline, NamesEveryAgreedChannelInOrder) {
+    const auto solution = solved(sample("biogas-pump-set"));
+    std::vector<std::string> expected = {"shaft_angle_deg", "cycle_angle_deg"};
+    const auto both = [&](const std::string& before, const std::string& after) {
+        expected.push_back(before + "inlet" + after);
+        expected.push_back(before + "exhaust" + after);
+    };
+    both("lift_", "_mm");
+    both("velocity_", "_m_per_s");
+    both("acceleration_", "_m_per_s2");
+    both("jerk_", "_m_per_s3");
+    both("pressure_angle_", "_deg");
+    both("relative_radius_", "_mm");
+    expected.push_back("chamber_volume_cm3");
+    both("port_area_", "_mm2");
+    for (const char* name : {"pressure_bar", "temperature_K", "air_mass_mg", "products_mass_mg"}) {
+        expected.emplace_back(name);
+    }
+    both("contact_force_", "_N");
+    both("side_force_", "_N");
+    both("contact_pressure_", "_MPa");
+    both("film_", "_um");
+    both("torque_", "_Nm");
+    for (const char* name : {"torque_cylinder_Nm", "torque_total_Nm", "shaking_force_N",
+                             "rocking_moment_x_Nm", "rocking_moment_y_Nm"}) {
+        expected.emplace_back(name);
+    }
+    std::set<std::string> names;
+    std::size_t next = 0;
+    for (const auto& channel : solution.channels) {
+        EXPECT_TRUE(names.insert(channel.name).second) << channel.name << " twice";
+        EXPECT_FALSE(channel.label.empty());
+        if (next < expected.size() && channel.name == expected[next]) {
+            ++next;
+        }
+    }
+    EXPECT_EQ(next, expected.size())
+        << "missing or out of order: " << (next < expected.size() ? expected[next] : "");
+}
+
+TEST(Pipeline, AHeavierPistonDoesNotSolveTheGasAgain) {
+    auto design = sample("biogas-pump-set");
+    const auto first = solved(design);
+    design.mechanism.pistonMass.inlet *= 1.1;
+    const auto second = solved(design, &first);
+    EXPECT_EQ(first.stages->gas, second.stages->gas);
+    EXPECT_EQ(first.stages->motion, second.stages->motion);
+    EXPECT_NE(figure(first, "highest_contact_force_inlet_N"),
+              figure(second, "highest_contact_force_inlet_N"));
+}
+
+TEST(Pipeline, AMovedPortEdgeDoesNotRedoTheMotion) {
+    auto design = sample("biogas-pump-set");
+    const auto first = solved(design);
+    design.ports.exhaust.front().edge *= 1.05;
+    const auto second = solved(design, &first);
+    EXPECT_EQ(first.stages->motion, second.stages->motion);
+    EXPECT_NE(first.stages->gas, second.stages->gas);
+    EXPECT_GT(figure(second, "exhaust_open_deg"), figure(first, "exhaust_open_deg"));
+}
+
+TEST(Pipeline, TakingStagesOverChangesNoFigure) {
+    auto design = sample("hydrogen-buoy-generator");
+    const auto first = solved(sample("biogas-pump-set"));
+    const auto fresh = solved(design);
+    const auto reused = solved(design, &first);
+    ASSERT_EQ(fresh.figures.size(), reused.figures.size());
+    for (std::size_t i = 0; i < fresh.figures.size(); ++i) {
+        EXPECT_EQ(fresh.figures[i].value, reused.figures[i].value) << fresh.figures[i].name;
+    }
+}
+
+TEST(Pipeline, AnInvalidDesignNamesThePathAndSolvesNothing) {
+    auto design = sample("biogas-pump-set");
+    std::get<motion::SegmentShape>(design.tracks.inlet.shape).segments.front().span += 0.1;
+    SilentMonitor monitor;
+    const auto result = solution::solve(design, monitor);
+    ASSERT_FALSE(result);
+    EXPECT_EQ(result.problems().front().path.rfind("/tracks/inlet/segments", 0), 0u)
+        << result.problems().front().path;
+}
+
+TEST(Pipeline, AMonitorThatStopsYieldsNoResult) {
+    class Stopper final : public Monitor {
+        bool step(double, std::string_view) override { return false; }
+    } stopper;
+    const auto result = solution::solve(sample("biogas-pump-set"), stopper);
+    ASSERT_FALSE(result);
+    EXPECT_EQ(result.problems().front().message, "cancelled");
+}
+
+TEST(Pipeline, BrakeTorqueIsIndicatedLessTheFrictionParts) {
+    const auto solution = solved(sample("biogas-pump-set"));
+    double parts = 0.0;
+    for (const auto& entry : solution.figures) {
+        if (entry.name.rfind("fmep_", 0) == 0 && entry.name != "fmep_bar") {
+            parts += *entry.value;
+        }
+    }
+    EXPECT_NEAR(parts, figure(solution, "fmep_bar"), 1e-9);
+    EXPECT_NEAR(figure(solution, "bmep_bar"), figure(solution, "imep_bar") - parts, 1e-9);
+    // bmep = 2π·T/(c·V_d) [Heywood 1988, §2.7]
+    const double displacement = figure(solution, "displacement_cm3") * 1e-6;
+    EXPECT_NEAR(figure(solution, "brake_torque_Nm"),
+                figure(solution, "bmep_bar") * 1e5 * figure(solution, "cycles_per_turn") *
+                    displacement / units::turn,
+                1e-6);
+}
+
+} // namespace
+} // namespace lobewright
