@@ -49,20 +49,36 @@ struct WorstJump {
     }
 };
 
+/// How a jump of one derivative is judged and told.
+struct JumpKind {
+    const char* id;
+    Severity severity;
+    const char* quantity;
+    const char* unit;
+    const char* advice;
+};
+constexpr JumpKind velocityJump{
+    "velocity-jump", Severity::error, "Velocity", "mm/rad",
+    "the piston would be struck; let neighbouring segments meet with equal slope"};
+constexpr JumpKind accelerationJump{
+    "acceleration-jump", Severity::warning, "Acceleration", "mm/rad²",
+    "infinite jerk; a law with continuous acceleration runs quieter"};
+constexpr JumpKind jerkJump{"jerk-jump", Severity::remark, "Jerk", "mm/rad³",
+                            "usual for most laws, and harmless at moderate speed"};
+
 void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, const WorstJump& worst,
-             const Check& kind, const char* quantity) {
+             const JumpKind& kind) {
     if (worst.count == 0) {
         return;
     }
-    Check check = kind;
-    check.value = worst.jump / units::millimetre;
-    check.path = fmt::format("/tracks/{}", name(end));
-    check.angle = shaftAngle(pair, end, worst.angle);
-    check.message = fmt::format(
-        "{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track angle {:.4g}°: {}.",
-        quantity, name(end), worst.count, worst.count == 1 ? "" : "s", check.value, check.unit,
-        worst.angle / units::degree, kind.message);
-    list.add(std::move(check));
+    const double jump = worst.jump / units::millimetre;
+    list.add({kind.id, kind.severity,
+              fmt::format("{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track "
+                          "angle {:.4g}°: {}.",
+                          kind.quantity, name(end), worst.count, worst.count == 1 ? "" : "s", jump,
+                          kind.unit, worst.angle / units::degree, kind.advice),
+              jump, 0.0, kind.unit, fmt::format("/tracks/{}", name(end)),
+              shaftAngle(pair, end, worst.angle)});
 }
 
 void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, track::Flank flank) {
@@ -104,25 +120,9 @@ void addJunctionChecks(CheckList& list, const ports::PortTiming& timing) {
                              junction.angle);
             jerk.see(after.y3 - before.y3, visibleJump * scale.jerk, junction.angle);
         }
-        addJump(list, pair, end, velocity,
-                {.id = "velocity-jump",
-                 .severity = Severity::error,
-                 .message =
-                     "the piston would be struck; let neighbouring segments meet with equal slope",
-                 .unit = "mm/rad"},
-                "Velocity");
-        addJump(list, pair, end, acceleration,
-                {.id = "acceleration-jump",
-                 .severity = Severity::warning,
-                 .message = "infinite jerk; a law with continuous acceleration runs quieter",
-                 .unit = "mm/rad²"},
-                "Acceleration");
-        addJump(list, pair, end, jerk,
-                {.id = "jerk-jump",
-                 .severity = Severity::remark,
-                 .message = "usual for most laws, and harmless at moderate speed",
-                 .unit = "mm/rad³"},
-                "Jerk");
+        addJump(list, pair, end, velocity, velocityJump);
+        addJump(list, pair, end, acceleration, accelerationJump);
+        addJump(list, pair, end, jerk, jerkJump);
     }
 }
 
