@@ -216,7 +216,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
 }
 
 Result<Solution> assemble(const design::Design& design,
-                          const std::shared_ptr<const Pipeline>& stages) {
+                          const std::shared_ptr<const Pipeline>& stages, Detail detail) {
     const auto& timing = stages->timing->output;
     const auto& gas = stages->gas->output;
     const auto& pair = timing.pair();
@@ -234,7 +234,9 @@ Result<Solution> assemble(const design::Design& design,
                     .timing = timing,
                     .gas = gas ? std::optional(*gas) : std::nullopt,
                     .theta = theta,
-                    .channels = makeChannels(results, *contact, balance),
+                    .channels = detail == Detail::everything
+                                    ? makeChannels(results, *contact, balance)
+                                    : std::vector<Channel>{},
                     .figures = makeFigures(results, *contact, balance),
                     .checks = makeChecks(results, *contact),
                     .stages = stages};
@@ -242,7 +244,8 @@ Result<Solution> assemble(const design::Design& design,
 
 } // namespace
 
-Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous) {
+Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
+                       Detail detail) {
     if (auto problems = design::validate(design); !problems.empty()) {
         return problems;
     }
@@ -266,14 +269,14 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     Relay relay(monitor);
     auto inputs = gasInputs(design, stages->timing->inputs);
     stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay);
-    if (!inputs.motored) {
+    if (!inputs.motored && detail == Detail::everything) {
         inputs.motored = true;
         stages->motoredGas = gasStage(before.motoredGas, inputs, stages->timing->output, relay);
     }
     if (relay.stopped()) {
         return Problem{"", "cancelled"};
     }
-    return assemble(design, stages);
+    return assemble(design, stages, detail);
 }
 
 } // namespace lobewright::solution

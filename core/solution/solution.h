@@ -67,10 +67,16 @@ struct Solution {
     const Figure* figure(std::string_view name) const;   ///< null when there is none of that name
 };
 
+/// How much to compute beyond the stages.
+enum class Detail {
+    everything,
+    figures ///< no channels, and no motored run for the lift-off speed: for studies
+};
+
 /// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.
 /// Errors: the design is invalid (paths), or cancelled (path ""). A gas cycle that does not
 /// converge is not an error: the kinematic part is returned with an error check "not-converged".
 Result<Solution> solve(const design::Design& design, Monitor& monitor,
-                       const Solution* previous = nullptr);
+                       const Solution* previous = nullptr, Detail detail = Detail::everything);
 
 } // namespace lobewright::solution

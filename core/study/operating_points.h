@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/monitor.h"
+#include "core/result.h"
+#include "core/solution/solution.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Studies solve many variants of one design and keep a few figures of each.
+namespace lobewright::study {
+
+/// One column of a study's table: a figure of the summary, under its name there.
+struct Column {
+    std::string name, label, unit;
+    bool operator==(const Column&) const = default;
+};
+
+/// One solved variant. `values` has one entry a column; all absent where `failure` says why the
+/// variant could not be solved.
+struct Point {
+    std::size_t index = 0;  ///< place in the study, from 0
+    double parameter = 0.0; ///< what was varied, in the unit of the table
+    std::vector<std::optional<double>> values;
+    std::string failure;
+};
+
+struct Table {
+    Column parameter;
+    std::vector<Column> columns;
+    std::vector<Point> points; ///< ascending index
+
+    /// Index of a column; absent when there is none of that name.
+    std::optional<std::size_t> column(std::string_view name) const;
+    /// One column over all points, gaps as NaN; shape (points). The name must exist.
+    Samples values(std::string_view name) const;
+};
+
+/// One variant to be solved.
+struct Variant {
+    double parameter = 0.0;
+    design::Design design;
+};
+
+/// Which part of a study to do, so that a cluster's job array can split it: points i with i % of ==
+/// part.
+struct Shard {
+    int part = 0, of = 1;
+};
+
+/// Evenly spaced values from `from` to `to` inclusive, `count` ≥ 2; one value when from == to.
+std::vector<double> evenlySpaced(double from, double to, int count);
+
+/// Called once for each solved point, as it comes, from several threads but never at the same time.
+using PointSink = std::function<void(const Point&)>;
+
+/// Solves the variants on all cores. Stages that equal those of the first variant are computed
+/// once. Errors: cancelled, or `figures` names a figure that no solution has. A variant that cannot
+/// be solved is a point with a failure.
+Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>& variants,
+                            const Shard& shard, const std::vector<std::string>& figures,
+                            Monitor& monitor, const PointSink& sink = {});
+
+} // namespace lobewright::study

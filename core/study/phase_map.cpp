@@ -1,0 +1,61 @@
+#include "core/study/phase_map.h"
+
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace lobewright::study {
+
+const std::vector<std::string>& phaseMapFigures() {
+    static const std::vector<std::string> names = {"compression_ratio",
+                                                   "trapped_compression_ratio",
+                                                   "exhaust_opens_deg",
+                                                   "inlet_opens_deg",
+                                                   "inlet_closes_deg",
+                                                   "exhaust_closes_deg",
+                                                   "blowdown_deg",
+                                                   "overlap_deg",
+                                                   "after_charge_deg",
+                                                   "brake_torque_Nm",
+                                                   "brake_power_kW",
+                                                   "imep_bar",
+                                                   "bmep_bar",
+                                                   "indicated_efficiency",
+                                                   "brake_efficiency",
+                                                   "delivery_ratio",
+                                                   "trapping_efficiency",
+                                                   "scavenging_efficiency",
+                                                   "charging_efficiency",
+                                                   "peak_pressure_bar",
+                                                   "knock_integral",
+                                                   "shaking_force_peak_N",
+                                                   "rocking_moment_peak_Nm",
+                                                   "peak_contact_pressure_inlet_MPa",
+                                                   "peak_contact_pressure_exhaust_MPa"};
+    return names;
+}
+
+Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, double from,
+                       double to, int points, const Shard& shard, Monitor& monitor,
+                       const PointSink& sink) {
+    if (!(std::abs(from) <= 360.0 && std::abs(to) <= 360.0)) {
+        return Problem{"", fmt::format("angles are {} and {}°, must lie within ±360°", from, to)};
+    }
+    if (points < 2) {
+        return Problem{"", fmt::format("the number of points is {}, must be at least 2", points)};
+    }
+    const bool lead = parameter == PhaseParameter::exhaustLead;
+    std::vector<Variant> variants;
+    for (const double angle : evenlySpaced(from, to, points)) {
+        variants.push_back({angle, design});
+        auto& mechanism = variants.back().design.mechanism;
+        (lead ? mechanism.exhaustLead : mechanism.adjuster.setting) = angle * units::degree;
+    }
+    const Column column = lead ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
+                               : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
+    return solveVariants(column, variants, shard, phaseMapFigures(), monitor, sink);
+}
+
+} // namespace lobewright::study

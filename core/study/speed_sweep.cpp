@@ -1,0 +1,66 @@
+#include "core/study/speed_sweep.h"
+
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace lobewright::study {
+
+const std::vector<std::string>& speedSweepFigures() {
+    static const std::vector<std::string> names = {"brake_torque_Nm",
+                                                   "brake_power_kW",
+                                                   "indicated_power_kW",
+                                                   "imep_bar",
+                                                   "bmep_bar",
+                                                   "fmep_bar",
+                                                   "fmep_ring_bar",
+                                                   "fmep_guide_bar",
+                                                   "fmep_roller_bar",
+                                                   "fmep_slip_bar",
+                                                   "fmep_shaft_bearing_bar",
+                                                   "fmep_supply_bar",
+                                                   "fmep_auxiliary_bar",
+                                                   "indicated_efficiency",
+                                                   "brake_efficiency",
+                                                   "delivery_ratio",
+                                                   "trapping_efficiency",
+                                                   "scavenging_efficiency",
+                                                   "charging_efficiency",
+                                                   "trapped_mass_mg",
+                                                   "peak_pressure_bar",
+                                                   "peak_temperature_K",
+                                                   "knock_integral",
+                                                   "supply_power_kW",
+                                                   "supply_pressure_bar",
+                                                   "torque_ripple",
+                                                   "peak_contact_pressure_inlet_MPa",
+                                                   "peak_contact_pressure_exhaust_MPa",
+                                                   "lowest_contact_force_inlet_N",
+                                                   "lowest_contact_force_exhaust_N",
+                                                   "shaking_force_peak_N",
+                                                   "lowest_film_ratio_inlet",
+                                                   "lowest_film_ratio_exhaust"};
+    return names;
+}
+
+Result<Table> speedSweep(const design::Design& design, double from, double to, int points,
+                         const Shard& shard, Monitor& monitor, const PointSink& sink) {
+    if (!(from > 0.0 && to > 0.0 && std::isfinite(from) && std::isfinite(to))) {
+        return Problem{"",
+                       fmt::format("speeds are {} and {} 1/min, both must be positive", from, to)};
+    }
+    if (points < 2) {
+        return Problem{"", fmt::format("the number of points is {}, must be at least 2", points)};
+    }
+    std::vector<Variant> variants;
+    for (const double speed : evenlySpaced(from, to, points)) {
+        variants.push_back({speed, design});
+        variants.back().design.running.speed = speed * units::revPerMinute;
+    }
+    return solveVariants({"speed_rpm", "Shaft speed", "1/min"}, variants, shard,
+                         speedSweepFigures(), monitor, sink);
+}
+
+} // namespace lobewright::study
