@@ -11,7 +11,7 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {addSolve, addCheck, addSchema};
+constexpr AddCommand commands[] = {addSolve, addSweep, addPhaseMap, addCheck, addSchema};
 
 constexpr const char* version = "lobewright-cli " LOBEWRIGHT_VERSION;
 

@@ -11,6 +11,18 @@ namespace {
 
 using Cycles = std::vector<gas::CycleFigures>;
 
+/// Every cycle of a period: of cylinder 1 where all run alike, otherwise of all cylinders.
+Cycles everyCycle(const gas::CycleSolution& gas) {
+    if (gas.cylinders.empty()) {
+        return gas.cycles;
+    }
+    Cycles all;
+    for (const auto& cylinder : gas.cylinders) {
+        all.insert(all.end(), cylinder.begin(), cylinder.end());
+    }
+    return all;
+}
+
 double mean(const Cycles& cycles, double gas::CycleFigures::*member) {
     double sum = 0.0;
     for (const auto& cycle : cycles) {
@@ -29,7 +41,7 @@ double largest(const Cycles& cycles, double gas::CycleFigures::*member) {
 
 /// Figures that only a fired engine has.
 void addEfficiencies(FigureList& list, const StageResults& results, const Brake& brake) {
-    const auto& cycles = results.gas->cycles;
+    const auto cycles = everyCycle(*results.gas);
     const double heat = mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
     const bool fired = heat > 0.0;
     const std::string why = "no fuel is burnt";
@@ -120,7 +132,7 @@ Brake brakeOf(const StageResults& results) {
     brake.cyclesPerSecond = pair.mechanism().cylinders * pair.cyclesPerTurn() * omega / units::turn;
     brake.auxiliaryTorque = results.design.friction.auxiliaryPower / omega;
     if (results.gas) {
-        brake.imep = mean(results.gas->cycles, &gas::CycleFigures::imep);
+        brake.imep = mean(everyCycle(*results.gas), &gas::CycleFigures::imep);
         brake.supplyTorque = results.gas->supplyPaid ? results.gas->supplyPower / omega : 0.0;
     }
     brake.fmep = mep(results.loads.losses.total() + brake.supplyTorque + brake.auxiliaryTorque);
@@ -148,7 +160,7 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
         return;
     }
     using F = gas::CycleFigures;
-    const auto& cycles = results.gas->cycles;
+    const auto cycles = everyCycle(*results.gas);
     const auto brake = brakeOf(results);
     list.add("brake_torque_Nm", "Brake torque", "N·m", brake.torque);
     list.add("brake_power_kW", "Brake power", "kW", brake.power / units::kilowatt);
@@ -201,9 +213,10 @@ void addSolverFigures(FigureList& list, const StageResults& results) {
     list.add("evaluations", "Evaluations of the equations", "",
              whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
     list.add("mass_residual", "Mass left over, share of the trapped mass", "",
-             whenSolved([&] { return largest(results.gas->cycles, &F::massResidual); }), why);
+             whenSolved([&] { return largest(everyCycle(*results.gas), &F::massResidual); }), why);
     list.add("energy_residual", "Energy left over, share of the fuel heat", "",
-             whenSolved([&] { return largest(results.gas->cycles, &F::energyResidual); }), why);
+             whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }),
+             why);
     list.add("work_residual", "Work left over at the shaft, share of the work moved", "",
              results.loads.work.residual);
 }

@@ -149,9 +149,7 @@ loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, con
     inputs.breaks = timing.kinks();
     if (stages.gas->output) {
         addBurnBreaks(inputs.breaks, *stages.gas, timing);
-        // Listed angles may be uneven; on one plenum the cylinders then breathe differently.
-        inputs.cylindersDiffer = design.gas.supply.kind == gas::SupplyKind::blower &&
-                                 design.mechanism.cylinderAngles.has_value();
+        inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
     }
     return loads::solveLoads(inputs);
 }

@@ -1,0 +1,54 @@
+#include "core/study/phase_map.h"
+
+#include "app/cli/design_input.h"
+#include "app/cli/table_command.h"
+#include "core/units.h"
+
+#include <CLI/CLI.hpp>
+
+#include <map>
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct PhaseMapArguments {
+    DesignArguments design;
+    RangeArguments range;
+    study::PhaseParameter over = study::PhaseParameter::exhaustLead;
+};
+
+int mapPhase(const PhaseMapArguments& arguments) {
+    const auto loaded = loadOrReport(arguments.design);
+    if (const int* status = std::get_if<int>(&loaded)) {
+        return *status;
+    }
+    const auto& range = arguments.range;
+    return writeTable(
+        arguments.design.file, range, [&](const study::Shard& shard, Monitor& monitor) {
+            return study::phaseMap(std::get<design::Design>(loaded), arguments.over, range.from,
+                                   range.to, range.points, shard, monitor);
+        });
+}
+
+} // namespace
+
+void addPhaseMap(CLI::App& program, Action& action) {
+    CLI::App* command =
+        addCommand(program, "phase-map",
+                   "One design over its exhaust lead or adjuster setting; write a table");
+    const auto arguments = std::make_shared<PhaseMapArguments>();
+    addDesignArguments(*command, arguments->design);
+    addRangeArguments(*command, arguments->range, "shaft °");
+    const std::map<std::string, study::PhaseParameter> names = {
+        {"lead", study::PhaseParameter::exhaustLead},
+        {"adjuster", study::PhaseParameter::adjuster}};
+    command->add_option("--over", arguments->over, "What is turned: lead (default) or adjuster")
+        ->transform(CLI::CheckedTransformer(names))
+        ->option_text("lead|adjuster");
+    command->callback(
+        [&action, arguments] { action = [arguments] { return mapPhase(*arguments); }; });
+}
+
+} // namespace lobewright::cli

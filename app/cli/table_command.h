@@ -1,0 +1,32 @@
+#pragma once
+
+#include "app/cli/command.h"
+#include "core/study/operating_points.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace CLI {
+class App;
+}
+
+namespace lobewright::cli {
+
+/// Arguments that all studies over a range share.
+struct RangeArguments {
+    double from = 0.0, to = 0.0;
+    int points = 2;
+    std::string shard; ///< "I/N", I from 1 to N; empty: everything
+    std::string file;  ///< of the table
+};
+
+/// --from --to --points [--shard I/N] --out FILE.csv
+void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit);
+
+/// Computes a table under progress and Ctrl-C and writes it as RFC 4180 text, all or nothing. With
+/// --shard only the first part carries the line of names, so that the parts concatenate.
+int writeTable(const std::string& designFile, const RangeArguments& arguments,
+               const std::function<Result<study::Table>(const study::Shard&, Monitor&)>& compute);
+
+} // namespace lobewright::cli

@@ -1,0 +1,51 @@
+#include "core/exchange/table_csv.h"
+
+#include <fmt/format.h>
+
+#include <iterator>
+
+namespace lobewright::exchange {
+
+namespace {
+
+/// A text field, quoted where RFC 4180 asks for it.
+std::string quoted(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+        return text;
+    }
+    std::string result = "\"";
+    for (const char c : text) {
+        result += c;
+        if (c == '"') {
+            result += '"';
+        }
+    }
+    return result + "\"";
+}
+
+} // namespace
+
+std::string tableCsv(const study::Table& table, bool withNames) {
+    std::string text;
+    auto out = std::back_inserter(text);
+    if (withNames) {
+        text += table.parameter.name;
+        for (const auto& column : table.columns) {
+            fmt::format_to(out, ",{}", column.name);
+        }
+        text += ",failure\r\n";
+    }
+    for (const auto& point : table.points) {
+        fmt::format_to(out, "{:.9g}", point.parameter);
+        for (const auto& value : point.values) {
+            text += ',';
+            if (value) {
+                fmt::format_to(out, "{:.9g}", *value);
+            }
+        }
+        fmt::format_to(out, ",{}\r\n", quoted(point.failure));
+    }
+    return text;
+}
+
+} // namespace lobewright::exchange
