@@ -1,0 +1,178 @@
+#include "core/exchange/table_csv.h"
+#include "core/study/operating_points.h"
+#include "core/study/phase_map.h"
+#include "core/study/speed_sweep.h"
+#include "core/units.h"
+#include "tests/solution/solved_sample.h"
+
+#include <sstream>
+
+namespace lobewright {
+namespace {
+
+using study::Shard;
+using test::figure;
+using test::sample;
+using test::solved;
+
+study::Table sweep(const design::Design& design, double from, double to, int points,
+                   Shard shard = {}) {
+    SilentMonitor monitor;
+    auto table = study::speedSweep(design, from, to, points, shard, monitor);
+    if (!table) {
+        throw std::runtime_error(table.problems().front().message);
+    }
+    return *table;
+}
+
+TEST(EvenlySpaced, HoldsBothEndsExactly) {
+    const auto values = study::evenlySpaced(600.0, 1800.0, 5);
+    EXPECT_EQ(values, (std::vector<double>{600.0, 900.0, 1200.0, 1500.0, 1800.0}));
+    EXPECT_EQ(study::evenlySpaced(3.0, 3.0, 7).size(), 1u);
+}
+
+TEST(SpeedSweep, GivesTheFiguresOfASingleSolve) {
+    auto design = sample("biogas-pump-set");
+    const auto table = sweep(design, 700.0, 1300.0, 3);
+    ASSERT_EQ(table.points.size(), 3u);
+    design.running.speed = 1000.0 * units::revPerMinute;
+    const auto single = solved(design);
+    for (const auto& column : table.columns) {
+        const auto& swept = table.points[1].values[*table.column(column.name)];
+        const auto* alone = single.figure(column.name);
+        ASSERT_TRUE(alone) << column.name;
+        EXPECT_EQ(swept, alone->value) << column.name;
+    }
+}
+
+TEST(SpeedSweep, PartsConcatenateToTheWhole) {
+    const auto design = sample("biogas-pump-set");
+    const auto whole = exchange::tableCsv(sweep(design, 700.0, 1300.0, 7));
+    std::multiset<std::string> lines;
+    std::multiset<std::string> parts;
+    const auto addLines = [](const std::string& text, std::multiset<std::string>& set) {
+        std::istringstream in(text);
+        for (std::string line; std::getline(in, line);) {
+            set.insert(line);
+        }
+    };
+    addLines(whole, lines);
+    for (int part = 0; part < 3; ++part) {
+        addLines(exchange::tableCsv(sweep(design, 700.0, 1300.0, 7, {part, 3}), part == 0), parts);
+    }
+    EXPECT_EQ(lines, parts);
+}
+
+TEST(SpeedSweep, ReportsEveryPointAsItComes) {
+    SilentMonitor monitor;
+    std::set<std::size_t> seen;
+    const auto table =
+        study::speedSweep(sample("biogas-pump-set"), 700.0, 1300.0, 6, {}, monitor,
+                          [&](const study::Point& point) { seen.insert(point.index); });
+    ASSERT_TRUE(table);
+    EXPECT_EQ(seen.size(), 6u);
+}
+
+TEST(SpeedSweep, StopsWhenTheMonitorSaysSo) {
+    class StopAtThird final : public Monitor {
+        int calls_ = 0;
+        bool step(double, std::string_view) override { return ++calls_ < 3; }
+    } monitor;
+    const auto table = study::speedSweep(sample("biogas-pump-set"), 700.0, 1300.0, 40, {}, monitor);
+    ASSERT_FALSE(table);
+    EXPECT_EQ(table.problems().front().message, "cancelled");
+}
+
+TEST(SpeedSweep, RefusesImpossibleRanges) {
+    SilentMonitor monitor;
+    const auto design = sample("biogas-pump-set");
+    EXPECT_FALSE(study::speedSweep(design, -100.0, 1000.0, 5, {}, monitor));
+    EXPECT_FALSE(study::speedSweep(design, 100.0, std::nan(""), 5, {}, monitor));
+    EXPECT_FALSE(study::speedSweep(design, 100.0, 1000.0, 1, {}, monitor));
+}
+
+TEST(PhaseMap, ASettingThatCannotStandIsAPointWithAReason) {
+    auto design = sample("biogas-pump-set");
+    design.mechanism.adjuster.helixLead = -0.2; // drives the crowns together
+    SilentMonitor monitor;
+    const auto map =
+        study::phaseMap(design, study::PhaseParameter::adjuster, 0.0, 40.0, 5, {}, monitor);
+    ASSERT_TRUE(map);
+    EXPECT_TRUE(map->points.front().failure.empty());
+    EXPECT_FALSE(map->points.back().failure.empty());
+    const auto text = exchange::tableCsv(*map);
+    EXPECT_NE(text.find(map->points.back().failure.substr(0, 20)), std::string::npos);
+}
+
+// Trends that practice knows; common practice, see Heywood ch. 6 and 13 for the gas side.
+
+TEST(Trends, ExhaustLeadNeverRaisesTheCompressionRatio) {
+    SilentMonitor monitor;
+    const auto map = study::phaseMap(sample("biogas-pump-set"), study::PhaseParameter::exhaustLead,
+                                     0.0, 20.0, 9, {}, monitor);
+    ASSERT_TRUE(map);
+    const Samples ratio = map->values("compression_ratio");
+    for (Eigen::Index i = 1; i < ratio.size(); ++i) {
+        EXPECT_LE(ratio[i], ratio[i - 1] + 1e-12) << i;
+    }
+}
+
+TEST(Trends, TorqueFallsAtHighSpeedAsTimeAreaRunsOut) {
+    const auto table = sweep(sample("biogas-pump-set"), 700.0, 4200.0, 6);
+    const Samples delivery = table.values("delivery_ratio");
+    const Samples torque = table.values("brake_torque_Nm");
+    EXPECT_LT(delivery[5], delivery[1]);
+    EXPECT_LT(torque[5], 0.9 * torque.head(5).maxCoeff());
+}
+
+TEST(Trends, ABlowerThatIsTooSmallStarvesTheTopEnd) {
+    auto design = sample("sketched-lobes-blown");
+    ASSERT_EQ(design.gas.supply.kind, gas::SupplyKind::blower);
+    const double speed = design.running.speed / units::revPerMinute;
+    const auto full = sweep(design, speed, 2.0 * speed, 2);
+    design.gas.supply.displacement *= 0.5;
+    const auto small = sweep(design, speed, 2.0 * speed, 2);
+    for (Eigen::Index i = 0; i < 2; ++i) {
+        EXPECT_LT(small.values("delivery_ratio")[i], 0.75 * full.values("delivery_ratio")[i]);
+        EXPECT_LT(small.values("brake_torque_Nm")[i], full.values("brake_torque_Nm")[i]);
+    }
+}
+
+TEST(Trends, MoreLobesGiveMoreTorqueAtLowerShaftSpeedForEqualPistonSpeed) {
+    // Torque per litre at equal bmep is c·bmep/2π: exact, from the work of a turn.
+    auto design = sample("biogas-pump-set");
+    const auto two = solved(design);
+    for (auto& segment : std::get<motion::SegmentShape>(design.tracks.inlet.shape).segments) {
+        segment.span *= 0.5;
+    }
+    design.tracks.inlet.lobes *= 2;
+    design.mechanism.exhaustLead *= 0.5;
+    design.running.speed *= 0.5;
+    const auto four = solved(design);
+    EXPECT_NEAR(figure(four, "mean_piston_speed_inlet_m_per_s"),
+                figure(two, "mean_piston_speed_inlet_m_per_s"), 1e-12);
+    EXPECT_NEAR(figure(four, "imep_bar"), figure(two, "imep_bar"), 1e-6 * figure(two, "imep_bar"))
+        << "the gas sees the same cycle";
+    const double ratio = figure(four, "indicated_power_kW") / figure(two, "indicated_power_kW");
+    EXPECT_NEAR(ratio, 1.0, 1e-6) << "same power at half the shaft speed: twice the torque";
+}
+
+TEST(Trends, RingsOfManySmallCylindersCostMoreThanOfFewLargeOnes) {
+    auto design = sample("biogas-pump-set");
+    const auto few = solved(design);
+    // Twice the cylinders, each of half the area: equal displacement and strokes.
+    design.mechanism.cylinders *= 2;
+    design.mechanism.bore /= std::sqrt(2.0);
+    for (auto* rows : {&design.ports.inlet, &design.ports.exhaust}) {
+        for (auto& row : *rows) {
+            row.width *= 0.5;
+            row.cornerRadius = std::min(row.cornerRadius, 0.45 * row.width);
+        }
+    }
+    const auto many = solved(design);
+    EXPECT_NEAR(figure(many, "displacement_cm3"), figure(few, "displacement_cm3"), 1e-6);
+    EXPECT_GT(figure(many, "fmep_ring_bar"), 1.2 * figure(few, "fmep_ring_bar"));
+}
+
+} // namespace
+} // namespace lobewright
