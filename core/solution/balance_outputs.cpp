@@ -34,8 +34,8 @@ void addRemedy(FigureList& list, const balance::Remedy& remedy) {
              remedy.exhaustLead / units::degree);
     list.add("best_exhaust_lead_residual", "Axial force left with that lead", "",
              remedy.leadResidual);
-    list.add("ring_cancels", "Cylinder circle cancels force and moments by itself (1 yes, 0 no)",
-             "", remedy.ringCancels ? 1.0 : 0.0);
+    list.add("both_residual", "Axial force left with that lead and the best mass for it", "",
+             remedy.bothResidual);
 }
 
 } // namespace

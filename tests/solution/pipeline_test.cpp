@@ -58,8 +58,8 @@ TEST_P(EverySample, WithoutFrictionTheShaftGetsAllGasWork) {
 INSTANTIATE_TEST_SUITE_P(Samples, EverySample,
                          testing::Values("biogas-pump-set", "hydrogen-buoy-generator",
                                          "classroom-model"),
-                         [](const auto& info) {
-                             std::string name = info.param;
+                         [](const auto& sampled) {
+                             std::string name = sampled.param;
                              std::erase(name, '-');
                              return name;
                          });
