@@ -1,8 +1,10 @@
 #include "core/design/fields.h"
 #include "core/design/key_list.h"
 #include "core/design/nearest.h"
+#include "core/design/reader.h"
 #include "tests/design/sample.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -69,6 +71,56 @@ TEST(Fields, EveryNumberTakesItsBoundsAndRefusesWhatLiesBeyond) {
         }
         EXPECT_FALSE(withField(design, field.path, std::string("nonsense"))) << field.path;
         EXPECT_FALSE(withField(design, field.path, true)) << field.path;
+    }
+}
+
+/// A design with every kind of key in use.
+Design everyKind() {
+    auto tree = sampleTree();
+    tree["tracks"]["exhaust"] = tree["tracks"]["inlet"];
+    tree["tracks"]["inlet"] = {{"lobes", 2},
+                               {"knots",
+                                {{{"angle_deg", 0.0}, {"lift_mm", 0.0}, {"slope_mm_per_deg", 0.0}},
+                                 {{"angle_deg", 60.0}, {"lift_mm", 20.0}},
+                                 {{"angle_deg", 90.0}, {"lift_mm", 34.0}}}}};
+    tree["mechanism"]["cylinder_angles_deg"] = {0.0, 110.0, 230.0};
+    tree["gas"]["supply"] = {{"kind", "blower"}};
+    tree["gas"]["scavenging"] = {{"model", "displacement-then-mixing"}};
+    return *readDesign(tree.dump());
+}
+
+/// What the file says, without the rules between values.
+Design readWithoutRules(const std::string& text) {
+    const auto tree = nlohmann::json::parse(text);
+    Reader reader(tree);
+    Design design;
+    describe(reader, design);
+    EXPECT_EQ(listed(reader.finish()), "");
+    return design;
+}
+
+// Every unit of every key: the decimal given is the decimal written, and reads back to the same
+// bits.
+TEST(Fields, EveryNumberConvertsForthAndBack) {
+    for (const Design& design : {sample(), everyKind()}) {
+        for (const Field& field : fields(design)) {
+            if (field.kind != FieldKind::number) {
+                continue;
+            }
+            const double span = field.range.max - field.range.min;
+            for (const double part : {0.0123, 0.25, 0.4567, 0.999}) {
+                const double rough = field.range.min + part * span;
+                const double value = std::stod(fmt::format("{:.6g}", rough));
+                const auto changed = withField(design, field.path, value);
+                ASSERT_TRUE(changed) << field.path << listed(changed.problems());
+                const std::string text = writeDesign(*changed);
+                const auto written = nlohmann::json::parse(text);
+                EXPECT_EQ(written.at(nlohmann::json::json_pointer(field.path)).dump(),
+                          nlohmann::json(value).dump())
+                    << field.path;
+                EXPECT_EQ(readWithoutRules(text), *changed) << field.path;
+            }
+        }
     }
 }
 
