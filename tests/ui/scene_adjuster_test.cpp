@@ -1,0 +1,105 @@
+#include "core/design/fields.h"
+#include "core/units.h"
+#include "tests/ui/scene_fixture.h"
+#include "ui/scene/adjuster_panel.h"
+
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QSignalSpy>
+#include <QSlider>
+#include <QTableWidget>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace lobewright::ui::test {
+namespace {
+
+constexpr double mm = units::millimetre;
+constexpr double deg = units::degree;
+
+class Adjuster : public ::testing::Test {
+  protected:
+    Adjuster() {
+        panel.resize(520, 420);
+        panel.show();
+        panel.showGeometry(geometryOf(design));
+        QObject::connect(&panel, &AdjusterPanel::edited, &panel, [this](const Edit& edit) {
+            edits.push_back(edit);
+            for (const auto& change : edit.changes)
+                design = design::withField(design, change.path, change.value).value();
+            panel.showGeometry(geometryOf(design));
+        });
+    }
+    QSlider* slider(const char* path) {
+        return panel.findChild<QSlider*>(QString::fromLatin1(path));
+    }
+
+    AdjusterPanel panel;
+    design::Design design = twoLobeDesign();
+    std::vector<Edit> edits;
+};
+
+TEST_F(Adjuster, SliderTurnsTheTrackInTenthsOfADegree) {
+    QSlider* turn = slider("/mechanism/adjuster/setting_deg");
+    ASSERT_NE(turn, nullptr);
+    turn->setFocus();
+    for (int i = 0; i < 3; ++i)
+        QTest::keyClick(turn, Qt::Key_Right);
+    EXPECT_NEAR(design.mechanism.adjuster.setting, 0.3 * deg, 1e-12);
+    ASSERT_EQ(edits.size(), 3U);
+    EXPECT_EQ(edits[0].mergeKey, edits[2].mergeKey); // one undo step
+}
+
+TEST_F(Adjuster, ExactEntryMovesTheTrack) {
+    const auto boxes = panel.findChildren<QDoubleSpinBox*>();
+    ASSERT_EQ(boxes.size(), 2);
+    boxes[1]->setFocus();
+    boxes[1]->selectAll();
+    QTest::keyClicks(boxes[1], "1.25");
+    QTest::keyClick(boxes[1], Qt::Key_Return);
+    EXPECT_NEAR(design.mechanism.adjuster.axial, 1.25 * mm, 1e-12);
+    EXPECT_EQ(edits.size(), 1U);
+}
+
+// Moving the exhaust piston inward by more than the clearance lets the crowns meet.
+TEST_F(Adjuster, WhatCannotStandIsRefusedWithItsReason) {
+    slider("/mechanism/adjuster/axial_mm")->setValue(-99);
+    EXPECT_TRUE(edits.empty());
+    EXPECT_EQ(design, twoLobeDesign());
+    bool said = false;
+    for (const auto* label : panel.findChildren<QLabel*>())
+        said = said ||
+               (label->isVisible() && label->text().startsWith(QStringLiteral("Not possible")));
+    EXPECT_TRUE(said);
+    slider("/mechanism/adjuster/axial_mm")->setValue(5);
+    EXPECT_EQ(edits.size(), 1U);
+}
+
+TEST_F(Adjuster, TableShowsTheSolutionsFiguresAndTheBaselineOnRequest) {
+    auto solution = std::make_shared<solution::Solution>(*inventedSolution(design));
+    solution->figures.push_back({"geometry", "compression_ratio", "", "", 11.25, ""});
+    solution->figures.push_back({"geometry", "compression_ratio_change_phase", "", "", -0.124, ""});
+    panel.showSolution(solution);
+    auto* table = panel.findChild<QTableWidget*>();
+    ASSERT_NE(table, nullptr);
+    EXPECT_EQ(table->item(0, 1)->text(), QStringLiteral("11.25"));
+    EXPECT_EQ(table->item(0, 2)->text(), QStringLiteral("−0.12"));
+    EXPECT_TRUE(table->isColumnHidden(4));
+    panel.showBaseline(solution);
+    EXPECT_FALSE(table->isColumnHidden(4));
+    EXPECT_EQ(table->item(0, 4)->text(), QStringLiteral("11.25"));
+}
+
+TEST(AdjusterPictures, AreKept) {
+    for (const bool dark : {false, true}) {
+        AdjusterPanel panel;
+        useTones(panel, dark);
+        panel.resize(560, 380);
+        panel.showSolution(inventedSolution(twoLobeDesign()));
+        keepPicture(panel,
+                    dark ? QStringLiteral("adjuster-dark") : QStringLiteral("adjuster-light"));
+    }
+}
+
+} // namespace
+} // namespace lobewright::ui::test

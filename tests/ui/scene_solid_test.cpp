@@ -1,0 +1,146 @@
+#include "core/units.h"
+#include "tests/ui/scene_fixture.h"
+#include "ui/palette.h"
+#include "ui/scene/engine_solid.h"
+
+#include <QTest>
+#include <QWheelEvent>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace lobewright::ui::test {
+namespace {
+
+constexpr double mm = units::millimetre;
+
+// Every roller rolls on the drawn solid: turned by θ, no corner of the track comes nearer to any
+// roller's axis than its radius, and some corner touches.
+TEST(SolidMesh, RollersTouchTheTrackSolidAndNeverCutIntoIt) {
+    const auto geometry = geometryOf(twoLobeDesign());
+    const auto& pair = geometry->pair;
+    const double half = 0.5 * 14.0 * mm;
+    for (const End end : bothEnds) {
+        const SolidMesh mesh = trackMesh(pair, end);
+        for (const double theta : {0.3, 1.1, 2.6}) {
+            const double sign = end == End::inlet ? 1.0 : -1.0;
+            const double z = rollerOrigin(pair, end) + sign * pair.lift(end, theta).y;
+            double least = 1e300;
+            for (int i = 0; i < mesh.size(); ++i) {
+                const float* c = &mesh.corners[static_cast<std::size_t>(6 * i)];
+                // Cylinder 1 stands at polar angle 0; the track has turned by θ.
+                const double x = c[0] * std::cos(theta) - c[1] * std::sin(theta);
+                const double y = c[0] * std::sin(theta) + c[1] * std::cos(theta);
+                if (std::abs(x - 95.0 * mm) > half)
+                    continue;
+                least = std::min(least, std::hypot(y, c[2] - z));
+            }
+            EXPECT_NEAR(least, 16.0 * mm, 0.05 * mm) << name(end) << " at " << theta;
+        }
+    }
+}
+
+TEST(SolidMesh, TubesHaveTheVolumeOfTheirSize) {
+    // Divergence theorem over the triangles, orientation taken from the normals.
+    const auto volume = [](const SolidMesh& mesh) {
+        double sum = 0.0;
+        for (int i = 0; i + 2 < mesh.size(); i += 3) {
+            const auto corner = [&](int k) {
+                const float* c = &mesh.corners[static_cast<std::size_t>(6 * (i + k))];
+                return QVector3D(c[0], c[1], c[2]);
+            };
+            const float* n = &mesh.corners[static_cast<std::size_t>(6 * i + 3)];
+            const QVector3D area =
+                QVector3D::crossProduct(corner(1) - corner(0), corner(2) - corner(0));
+            const float side =
+                QVector3D::dotProduct(area, QVector3D(n[0], n[1], n[2])) < 0 ? -1.0F : 1.0F;
+            sum += static_cast<double>(side * QVector3D::dotProduct(corner(0), area)) / 6.0;
+        }
+        return sum;
+    };
+    // A regular 48-gon has 0.9971 of the area of its circle.
+    EXPECT_NEAR(volume(tubeMesh(0.0, 1.0, -0.5, 1.5, 0.0, units::turn)) / (2.0 * units::pi),
+                0.99715, 1e-4);
+    EXPECT_NEAR(volume(tubeMesh(0.5, 1.0, 0.0, 1.0, 0.0, units::pi)) / (0.375 * units::pi), 0.99715,
+                1e-4);
+}
+
+class Solid : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        ASSERT_TRUE(EngineSolid::isAvailable()) << "no OpenGL, not even in software";
+        solid.resize(640, 420);
+        useTones(solid, false);
+        solid.showSolution(inventedSolution(twoLobeDesign()));
+        solid.show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(&solid, 5000));
+    }
+    QImage frame() { return solid.grabFramebuffer(); }
+    /// Share of pixels whose hue is near that of a colour.
+    static double share(const QImage& image, const QColor& hue) {
+        int found = 0;
+        for (int y = 0; y < image.height(); y += 2)
+            for (int x = 0; x < image.width(); x += 2) {
+                const QColor c = image.pixelColor(x, y);
+                found += c.hsvSaturation() > 90 && std::abs(c.hsvHue() - hue.hsvHue()) < 12 ? 1 : 0;
+            }
+        return 4.0 * found / (image.width() * image.height());
+    }
+
+    TurnCursor cursor;
+    EngineSolid solid{cursor};
+};
+
+TEST_F(Solid, ShowsBothTracksInTheHuesOfTheirSides) {
+    const QImage image = frame();
+    EXPECT_GT(share(image, Palette::lightTones().inlet), 0.01);
+    EXPECT_GT(share(image, Palette::lightTones().exhaust), 0.01);
+    EXPECT_EQ(image.pixelColor(3, 3).name(), Palette::lightTones().paper.name());
+}
+
+TEST_F(Solid, TurnsWithTheShaftAndOrbitsWithTheHand) {
+    const QImage before = frame();
+    cursor.setAngle(0.6);
+    const QImage turned = frame();
+    EXPECT_NE(turned, before);
+    dragMouse(solid, {300, 200}, {380, 220});
+    EXPECT_NEAR(solid.view().azimuth, EngineSolid::View{}.azimuth + 0.4F * 80.0F, 0.01F);
+    EXPECT_NE(frame(), turned);
+    QTest::keyClick(&solid, Qt::Key_Home);
+    EXPECT_EQ(solid.view(), EngineSolid::View{});
+    QWheelEvent wheel(QPointF(300, 200), solid.mapToGlobal(QPointF(300, 200)), {}, QPoint(0, 240),
+                      Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&solid, &wheel);
+    EXPECT_NEAR(solid.view().distance, 0.81F, 1e-4F);
+    for (int i = 0; i < 60; ++i)
+        QTest::keyClick(&solid, Qt::Key_Up);
+    EXPECT_LE(solid.view().height, 89.0F);
+}
+
+TEST_F(Solid, WholeEngineIsInThePictureFromAnySide) {
+    // Nothing but paper on the rim of the picture.
+    for (const float azimuth : {-35.0F, 20.0F, 90.0F, 200.0F}) {
+        solid.setView({azimuth, 20.0F, 1.0F});
+        const QImage image = frame();
+        for (int x = 0; x < image.width(); x += 5)
+            EXPECT_EQ(image.pixelColor(x, 2).name(), Palette::lightTones().paper.name());
+        for (int y = 0; y < image.height() - 30; y += 5)
+            EXPECT_EQ(image.pixelColor(2, y).name(), Palette::lightTones().paper.name());
+    }
+}
+
+TEST_F(Solid, PicturesAreKept) {
+    for (const bool dark : {false, true}) {
+        useTones(solid, dark);
+        solid.setView({});
+        cursor.setAngle(0.7);
+        const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
+        const QImage image = frame();
+        EXPECT_FALSE(image.isNull());
+        if (!folder.isEmpty())
+            image.save(folder + (dark ? "/solid-dark.png" : "/solid-light.png"));
+    }
+}
+
+} // namespace
+} // namespace lobewright::ui::test

@@ -1,0 +1,330 @@
+#include "ui/scene/engine_solid.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+#include "ui/scene/words.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QOffscreenSurface>
+#include <QOpenGLContext>
+#include <QOpenGLFunctions>
+#include <QOpenGLShaderProgram>
+#include <QPainter>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+// Lambert light from the eye's upper left on both sides of a face; `flat` 1: the tone as it is.
+constexpr const char* vertexShader = R"(
+attribute highp vec3 corner;
+attribute highp vec3 normal;
+uniform highp mat4 toScreen;
+uniform highp mat4 toEye;
+varying highp vec3 facing;
+void main() {
+    facing = mat3(toEye[0].xyz, toEye[1].xyz, toEye[2].xyz) * normal;
+    gl_Position = toScreen * vec4(corner, 1.0);
+}
+)";
+constexpr const char* fragmentShader = R"(
+uniform mediump vec3 tone;
+uniform mediump float evenness;
+varying highp vec3 facing;
+void main() {
+    mediump float light = abs(dot(normalize(facing), normalize(vec3(-0.35, 0.55, 0.76))));
+    mediump float share = mix(0.42 + 0.58 * light, 1.0, evenness);
+    gl_FragColor = vec4(tone * share, 1.0);
+}
+)";
+
+constexpr float fieldOfView = 32.0F;
+
+} // namespace
+
+EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent)
+    : QOpenGLWidget(parent), cursor_(cursor) {
+    setObjectName(QStringLiteral("engineSolid"));
+    setAccessibleName(tr("The engine in space"));
+    setToolTip(tr("Drag to walk round the engine, turn the wheel to come nearer."));
+    setFocusPolicy(Qt::StrongFocus);
+    QSurfaceFormat wanted = format();
+    wanted.setDepthBufferSize(24);
+    wanted.setSamples(4);
+    setFormat(wanted);
+    connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
+}
+
+EngineSolid::~EngineSolid() {
+    // The base class destroys the context after the members here are gone.
+    if (context())
+        disconnect(context(), nullptr, this, nullptr);
+    release();
+}
+
+bool EngineSolid::isAvailable() {
+    static const bool available = [] {
+        QOpenGLContext context;
+        if (!context.create())
+            return false;
+        QOffscreenSurface surface;
+        surface.setFormat(context.format());
+        surface.create();
+        return surface.isValid() && context.makeCurrent(&surface);
+    }();
+    return available;
+}
+
+void EngineSolid::showGeometry(const GeometryPointer& geometry) {
+    engine_.setGeometry(geometry);
+    stale_ = true;
+    update();
+}
+
+void EngineSolid::showSolution(const SolutionPointer& solution) {
+    engine_.setSolution(solution);
+    stale_ = true;
+    update();
+}
+
+void EngineSolid::setView(const View& view) {
+    view_ = view;
+    view_.height = std::clamp(view_.height, -89.0F, 89.0F);
+    view_.distance = std::clamp(view_.distance, 0.25F, 4.0F);
+    update();
+}
+
+void EngineSolid::initializeGL() {
+    connect(context(), &QOpenGLContext::aboutToBeDestroyed, this, &EngineSolid::release,
+            Qt::UniqueConnection);
+    program_ = std::make_unique<QOpenGLShaderProgram>();
+    program_->addShaderFromSourceCode(QOpenGLShader::Vertex, vertexShader);
+    program_->addShaderFromSourceCode(QOpenGLShader::Fragment, fragmentShader);
+    program_->bindAttributeLocation("corner", 0);
+    program_->bindAttributeLocation("normal", 1);
+    if (!program_->link())
+        program_.reset();
+    stale_ = true;
+}
+
+void EngineSolid::release() {
+    if (!context())
+        return;
+    makeCurrent();
+    for (Part* part : {&tracks_.inlet, &tracks_.exhaust, &ports_.inlet, &ports_.exhaust, &shaft_,
+                       &piston_, &rod_, &roller_, &liner_, &gas_})
+        part->buffer.destroy();
+    program_.reset();
+    doneCurrent();
+}
+
+void EngineSolid::load(Part& part, const SolidMesh& mesh) {
+    if (!part.buffer.isCreated())
+        part.buffer.create();
+    part.buffer.bind();
+    part.buffer.allocate(mesh.corners.data(),
+                         static_cast<int>(mesh.corners.size() * sizeof(float)));
+    part.buffer.release();
+    part.size = mesh.size();
+}
+
+void EngineSolid::loadParts() {
+    const auto& pair = engine_.pair();
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(mechanism);
+    const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
+    const double whole = units::turn;
+    for (const End end : bothEnds) {
+        load(tracks_[end], trackMesh(pair, end));
+        load(ports_[end], portMesh(engine_, end));
+    }
+    const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 2.4 * r;
+    load(shaft_, tubeMesh(0.0, sizes.shaftRadius, -reach, reach, 0.0, whole));
+    load(piston_, tubeMesh(0.0, 0.985 * b, 0.0, sizes.pistonLength, 0.0, whole));
+    load(rod_, tubeMesh(0.0, 0.4 * b, 0.0, sizes.axisDistance, 0.0, whole));
+    const double w = mechanism.roller.width;
+    load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
+    double liner = 0.0;
+    for (const End end : bothEnds)
+        liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
+                                    0.4 * sizes.pistonLength);
+    // Opened on the side away from the shaft, which is polar angle 0 of the bore's own frame.
+    load(liner_, tubeMesh(b, 1.12 * b, -liner, liner, 0.25 * whole, 0.75 * whole));
+    load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));
+    stale_ = false;
+}
+
+QMatrix4x4 EngineSolid::camera() const {
+    const auto& mechanism = engine_.pair().mechanism();
+    const double reach = std::hypot(std::abs(rollerOrigin(engine_.pair(), End::exhaust)),
+                                    mechanism.pitchRadius + 0.6 * mechanism.bore) +
+                         mechanism.roller.radius;
+    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
+    const float narrow = std::min(1.0F, aspect);
+    const float far = static_cast<float>(reach) /
+                      std::sin(0.5F * fieldOfView * static_cast<float>(units::degree)) / narrow *
+                      view_.distance;
+    QMatrix4x4 eye;
+    eye.translate(0.0F, 0.0F, -far);
+    eye.rotate(view_.height, 1.0F, 0.0F, 0.0F);
+    eye.rotate(view_.azimuth, 0.0F, 1.0F, 0.0F);
+    eye.rotate(90.0F, 0.0F, 1.0F, 0.0F); // the shaft lies across, inlet end to the left
+    return eye;
+}
+
+void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat) {
+    auto* gl = context()->functions();
+    program_->setUniformValue("toEye", camera_ * place);
+    QMatrix4x4 screen;
+    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
+    const float size = static_cast<float>(engine_.pair().mechanism().pitchRadius);
+    screen.perspective(fieldOfView, aspect, 0.05F * size, 80.0F * size);
+    program_->setUniformValue("toScreen", screen * camera_ * place);
+    program_->setUniformValue("tone", QVector3D(colour.redF(), colour.greenF(), colour.blueF()));
+    program_->setUniformValue("evenness", flat);
+    part.buffer.bind();
+    program_->enableAttributeArray(0);
+    program_->enableAttributeArray(1);
+    program_->setAttributeBuffer(0, GL_FLOAT, 0, 3, 6 * sizeof(float));
+    program_->setAttributeBuffer(1, GL_FLOAT, 3 * sizeof(float), 3, 6 * sizeof(float));
+    gl->glDrawArrays(GL_TRIANGLES, 0, part.size);
+    part.buffer.release();
+}
+
+void EngineSolid::drawCylinder(int index) {
+    const Palette& p = Palette::of(*this);
+    const auto& pair = engine_.pair();
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(mechanism);
+    const double theta = engine_.angleOfCylinder(index, cursor_.angle());
+    const auto angles = mechanism::cylinderAngles(mechanism);
+    QMatrix4x4 bore;
+    bore.rotate(static_cast<float>(angles[static_cast<std::size_t>(index)] / units::degree), 0, 0,
+                1);
+    bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
+    draw(liner_, bore, p.metalPale);
+    PerEnd<double> crowns;
+    for (const End end : bothEnds) {
+        draw(ports_[end], bore, p.side(end));
+        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y;
+        crowns[end] = axis - sign * sizes.axisDistance;
+        QMatrix4x4 place = bore;
+        place.translate(0, 0, static_cast<float>(crowns[end]));
+        if (end == End::inlet)
+            place.rotate(180.0F, 1, 0, 0); // its own z points outward
+        draw(piston_, place, p.tint(p.side(end), 0.55));
+        draw(rod_, place, p.metal);
+        QMatrix4x4 roll = bore;
+        roll.translate(0, 0, static_cast<float>(axis));
+        roll.rotate(90.0F, 0, 1, 0); // its axis is radial
+        draw(roller_, roll, p.tint(p.metal, 0.8));
+    }
+    const auto gas = engine_.gasAt(theta);
+    QMatrix4x4 chamber = bore;
+    chamber.translate(0, 0, static_cast<float>(crowns.inlet));
+    chamber.scale(1, 1, static_cast<float>(crowns.exhaust - crowns.inlet));
+    draw(gas_, chamber, !gas ? p.panel : gas->burning ? p.burning : p.gas(gas->burntShare), 1.0F);
+}
+
+void EngineSolid::paintGL() {
+    const Palette& p = Palette::of(*this);
+    auto* gl = context()->functions();
+    gl->glClearColor(static_cast<GLfloat>(p.paper.redF()), static_cast<GLfloat>(p.paper.greenF()),
+                     static_cast<GLfloat>(p.paper.blueF()), 1.0F);
+    gl->glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+    if (engine_.isEmpty() || !program_)
+        return;
+    if (stale_)
+        loadParts();
+    gl->glEnable(GL_DEPTH_TEST);
+    program_->bind();
+    camera_ = camera();
+    QMatrix4x4 turned;
+    turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
+    draw(shaft_, turned, p.metal);
+    for (const End end : bothEnds)
+        draw(tracks_[end], turned, p.tint(p.side(end), 0.8));
+    for (int k = 0; k < engine_.cylinders(); ++k)
+        drawCylinder(k);
+    program_->release();
+    gl->glDisable(GL_DEPTH_TEST);
+    QPainter painter(this);
+    painter.setPen(p.quiet);
+    painter.drawText(QRectF(rect()).adjusted(8, 4, -8, -6), Qt::AlignBottom | Qt::AlignHCenter,
+                     tr("Shaft %1").arg(words::degrees(cursor_.angle(), 1)));
+}
+
+void EngineSolid::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange)
+        update();
+    QOpenGLWidget::changeEvent(event);
+}
+
+void EngineSolid::mousePressEvent(QMouseEvent* event) {
+    last_ = event->position();
+}
+
+void EngineSolid::mouseMoveEvent(QMouseEvent* event) {
+    if (!event->buttons().testFlag(Qt::LeftButton))
+        return;
+    const QPointF way = event->position() - last_;
+    last_ = event->position();
+    View next = view_;
+    next.azimuth += 0.4F * static_cast<float>(way.x());
+    next.height += 0.4F * static_cast<float>(way.y());
+    setView(next);
+}
+
+void EngineSolid::mouseDoubleClickEvent(QMouseEvent*) {
+    setView({});
+}
+
+void EngineSolid::wheelEvent(QWheelEvent* event) {
+    View next = view_;
+    next.distance *= std::pow(0.9F, static_cast<float>(event->angleDelta().y()) / 120.0F);
+    setView(next);
+    event->accept();
+}
+
+void EngineSolid::keyPressEvent(QKeyEvent* event) {
+    View next = view_;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        next.azimuth -= 5.0F;
+        break;
+    case Qt::Key_Right:
+        next.azimuth += 5.0F;
+        break;
+    case Qt::Key_Up:
+        next.height += 5.0F;
+        break;
+    case Qt::Key_Down:
+        next.height -= 5.0F;
+        break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        next.distance *= 0.9F;
+        break;
+    case Qt::Key_Minus:
+        next.distance /= 0.9F;
+        break;
+    case Qt::Key_Home:
+        next = {};
+        break;
+    case Qt::Key_Space:
+        cursor_.togglePlaying();
+        return;
+    default:
+        QOpenGLWidget::keyPressEvent(event);
+        return;
+    }
+    setView(next);
+}
+
+} // namespace lobewright::ui
