@@ -39,7 +39,11 @@ class Solver::JobMonitor final : public Monitor {
 };
 
 Solver::Solver(QObject* parent, Work work)
-    : QObject(parent), work_(work ? std::move(work) : Work(&solution::solve)),
+    : QObject(parent),
+      work_(work ? std::move(work)
+                 : [](const design::Design& design, Monitor& monitor,
+                      const solution::Solution*
+                          previous) { return solution::solve(design, monitor, previous); }),
       thread_([this] { run(); }) {}
 
 Solver::~Solver() {
