@@ -9,7 +9,8 @@ namespace {
 
 void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
     const auto& lowest = results.loads.lowestContactForce[end];
-    if (lowest.value >= 0.0) {
+    const bool canPull = results.pair().mechanism().closedTrack;
+    if (canPull || lowest.value >= 0.0) {
         return;
     }
     list.add(
