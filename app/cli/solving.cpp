@@ -36,7 +36,8 @@ std::string whyNotSolved(const solution::Solution& solution) {
     }
     for (const solution::Check& check : solution.checks) {
         if (check.id == "not-converged") {
-            return check.message;
+            return check.path.empty() ? check.message
+                                      : fmt::format("{}: {}", check.path, check.message);
         }
     }
     return "the gas cycle has no solution";

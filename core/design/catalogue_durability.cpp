@@ -1,3 +1,4 @@
+#include "core/contact/track_materials.h"
 #include "core/design/catalogue_units.h"
 
 namespace lobewright::design {
@@ -136,12 +137,15 @@ void describeBody(Visitor& v, contact::Elastic& elastic, double& roughness) {
 }
 
 void describeMaterials(Visitor& v, contact::Materials& materials) {
-    v.text({.name = "track_material",
-            .label = "Track material",
-            .range = between(0.0, 100.0),
-            .help = "Name in the table of track materials. Default: case-carburised steel of "
-                    "quality MQ (ISO 6336-5)."},
-           materials.track);
+    std::vector<Word> words;
+    for (const contact::TrackMaterial& material : contact::trackMaterials()) {
+        words.push_back({material.key, material.label});
+    }
+    v.textChoice({.name = "track_material",
+                  .label = "Track material",
+                  .help = "Row of the table of track materials. Default: case-carburised steel of "
+                          "quality MQ (ISO 6336-5)."},
+                 words, materials.track);
     v.number({.name = "allowable_stress_MPa",
               .label = "Allowable contact stress",
               .unit = in::MPa,

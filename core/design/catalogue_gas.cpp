@@ -33,7 +33,8 @@ constexpr Choice<WallHeatModel> wallHeatModels[] = {
 };
 
 constexpr Range pressures = {0.05, 20.0, false, false};
-constexpr Range temperatures = {150.0, 1500.0, false, false};
+constexpr Range gasTemperatures = {200.0, 1000.0, false, false};
+constexpr Range wallTemperatures = {200.0, 1500.0, false, false};
 
 void describeBurn(Visitor& v, gas::Burn& burn) {
     v.numberOrWord({.name = "start_deg",
@@ -53,7 +54,7 @@ void describeBurn(Visitor& v, gas::Burn& burn) {
     v.number({.name = "wiebe_a",
               .label = "Wiebe efficiency factor",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 50.0),
+              .range = between(0.1, 50.0),
               .help = "a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %."},
              burn.wiebeA);
     v.number({.name = "wiebe_m",
@@ -74,7 +75,7 @@ void describeReservoir(Visitor& v, gas::Supply& supply) {
     v.number({.name = "temperature_K",
               .label = "Supply temperature",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = gasTemperatures,
               .help = "Temperature ahead of the inlet ports. Default 298.15 K."},
              supply.temperature);
     v.flag({.name = "unpaid",
@@ -100,7 +101,7 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
     v.number({.name = "volumetric_efficiency",
               .label = "Volumetric efficiency",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "η_v of the blower, held constant. Default 0.85 (own estimate)."},
              supply.volumetricEfficiency);
     v.number({.name = "plenum_cm3",
@@ -112,7 +113,7 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
     v.number({.name = "after_cooler_outlet_K",
               .label = "After-cooler outlet",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = gasTemperatures,
               .help = "Temperature behind the after-cooler; empty without one."},
              supply.afterCoolerTemperature);
 }
@@ -128,7 +129,7 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
     v.number({.name = "isentropic_efficiency",
               .label = "Isentropic efficiency",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.05, 1.0),
               .help = "η_is of whatever compresses the supply. Default 0.65 (own estimate)."},
              supply.isentropicEfficiency);
     v.number({.name = "ambient_pressure_bar",
@@ -140,7 +141,7 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
     v.number({.name = "ambient_temperature_K",
               .label = "Ambient temperature",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = between(200.0, 400.0),
               .help = "Reference for delivery ratio and supply power. Default 298.15 K "
                       "(ISO 15550)."},
              supply.ambientTemperature);
@@ -179,19 +180,19 @@ void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
     v.number({.name = "crown_K",
               .label = "Crown temperature",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = wallTemperatures,
               .help = "Surface temperature of both crowns. Default 480 K (own estimate)."},
              wall.crownTemperature);
     v.number({.name = "exhaust_crown_K",
               .label = "Exhaust crown temperature",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = wallTemperatures,
               .help = "Surface temperature of the exhaust crown; empty: as the other."},
              wall.exhaustCrownTemperature);
     v.number({.name = "liner_K",
               .label = "Liner temperature",
               .unit = in::kelvin,
-              .range = temperatures,
+              .range = wallTemperatures,
               .help = "Surface temperature of the exposed liner. Default 420 K (own estimate)."},
              wall.linerTemperature);
     v.number({.name = "multiplier",

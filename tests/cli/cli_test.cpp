@@ -79,7 +79,7 @@ TEST_F(Cli, WrongUsageEndsInStatus2) {
 }
 
 TEST_F(Cli, HelpAndVersionAreEverywhere) {
-    for (const char* command : {"", "solve", "check", "schema"}) {
+    for (const char* command : {"", "solve", "sweep", "phase-map", "check", "schema"}) {
         const auto help = run(fmt::format("{} --help", command));
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_THAT(help.out, HasSubstr("Exit status")) << command;
@@ -103,6 +103,55 @@ TEST_F(Cli, SchemaIsThePublishedOne) {
     EXPECT_EQ(run("schema").out, published);
     EXPECT_EQ(run("schema --out schema.json").status, 0);
     EXPECT_EQ(contents(folder_ / "schema.json"), published);
+}
+
+std::vector<std::string> samples() {
+    std::vector<std::string> names;
+    for (const auto& entry : fs::directory_iterator(fs::path(LOBEWRIGHT_SOURCE_DIR) / "samples")) {
+        const std::string file = entry.path().filename().string();
+        names.push_back(file.substr(0, file.find(".lobewright.json")));
+    }
+    return names;
+}
+
+TEST_F(Cli, EverySampleRunsWithinItsLimitsAndSaysWhatToLookAt) {
+    EXPECT_GE(samples().size(), 5U);
+    for (const std::string& name : samples()) {
+        SCOPED_TRACE(name);
+        const auto checked = run("check " + sample(name));
+        EXPECT_EQ(checked.status, 0) << checked.err;
+        EXPECT_THAT(checked.out, HasSubstr("errors: 0, warnings: 0"));
+        ASSERT_EQ(run("solve " + sample(name) + " --out " + name).status, 0);
+        const auto summary = nlohmann::json::parse(contents(folder_ / name / "summary.json"));
+        const auto tree = design::testing::sampleTree(name);
+        const bool isMotored = tree["running"].value("motored", false);
+        const double power = summary["performance"]["brake_power_kW"];
+        EXPECT_EQ(power > 0.0, !isMotored) << power;
+        EXPECT_THAT(tree["notes"].get<std::string>(), HasSubstr("Invented"));
+        EXPECT_THAT(tree["notes"].get<std::string>(), HasSubstr("Look at:"));
+    }
+}
+
+// Every value is admissible, but nothing can burn while the ports stand open.
+TEST_F(Cli, AValidDesignThatCannotBeSolvedEndsInStatus4AndSaysWhy) {
+    auto tree = design::testing::sampleTree();
+    tree["gas"]["burn"]["start_deg"] = 150.0;
+    put("late.json", tree.dump());
+    for (const char* arguments : {"solve late.json --out result", "check late.json"}) {
+        const auto outcome = run(arguments);
+        EXPECT_EQ(outcome.status, 4) << outcome.err;
+        EXPECT_THAT(outcome.err, HasSubstr("not solvable: ")) << arguments;
+    }
+    EXPECT_FALSE(fs::exists(folder_ / "result"));
+}
+
+TEST_F(Cli, CtrlCStopsLongWorkWithoutAnyOutput) {
+    const auto outcome = run(
+        "sweep " + sample("biogas-pump-set") +
+        " --from 300 --to 1000 --points 100000 --out sweep.csv 2>/dev/null & pid=$!; sleep 0.5; "
+        "while kill -INT $pid 2>/dev/null; do sleep 0.2; done; wait $pid");
+    EXPECT_EQ(outcome.status, 130) << outcome.err;
+    EXPECT_EQ(filesIn(folder_), 0U);
 }
 
 } // namespace

@@ -132,6 +132,9 @@ constexpr Change singleValues[] = {
     {"a friction ring lacks its height",
      R"({"op":"add","path":"/friction","value":{"rings":[{"tension_pressure_MPa":0.1,"gas_factor":0}]}})",
      "/friction/rings/0/height_mm"},
+    {"track material is not in the table",
+     R"({"op":"add","path":"/materials","value":{"track_material":"chocolate"}})",
+     "/materials/track_material"},
     {"title is a list", R"({"op":"replace","path":"/title","value":["a"]})", "/title"},
 };
 

@@ -124,6 +124,25 @@ TEST(Fields, EveryNumberConvertsForthAndBack) {
     }
 }
 
+// A value that the file may hold must not be refused by the stage that uses it.
+TEST(Fields, TheGasStageTakesWhatTheFileMayHold) {
+    for (const Design& design : {sample(), everyKind()}) {
+        for (const Field& field : fields(design)) {
+            if (field.kind != FieldKind::number || !field.path.starts_with("/gas/")) {
+                continue;
+            }
+            const double span = field.range.max - field.range.min;
+            for (const double value :
+                 {field.range.min + (field.range.minExcluded ? 1e-6 * span : 0.0),
+                  field.range.max - (field.range.maxExcluded ? 1e-6 * span : 0.0)}) {
+                const auto changed = withField(design, field.path, value);
+                ASSERT_TRUE(changed) << field.path << listed(changed.problems());
+                EXPECT_EQ(listed(gas::validate(changed->gas)), "") << field.path;
+            }
+        }
+    }
+}
+
 TEST(Fields, EveryFieldHasALabelAndHelp) {
     for (const Field& field : fields(sample())) {
         EXPECT_FALSE(field.label.empty()) << field.path;
