@@ -25,7 +25,7 @@ Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vecto
     std::sort(cuts.begin(), cuts.end());
     cuts.push_back(period);
 
-    const double longest = 6.0 * units::degree / pair.cyclesPerTurn();
+    const double longest = 3.0 * units::degree / pair.cyclesPerTurn();
     std::vector<double> theta;
     std::vector<double> weight;
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {

@@ -14,7 +14,7 @@ struct Quadrature {
 
 /// Gauss-Legendre on every interval between junctions and turning points of the pair and the given
 /// further breaks (shaft angles of cylinder 1 [rad], any period), halved until none is longer than
-/// six cycle degrees.
+/// three cycle degrees.
 Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vector<double>& breaks);
 
 } // namespace lobewright::loads
