@@ -7,11 +7,14 @@ namespace lobewright::balance {
 
 namespace {
 
-/// Largest |m·ÿ| of either piston, on both sides of every junction [N].
-double largestPistonForce(const mechanism::OpposedPair& pair, double omega, const Samples& theta) {
+/// Largest |m·ÿ| of either piston [N], from even samples of one period and both sides of every
+/// junction.
+double largestPistonForce(const mechanism::OpposedPair& pair, double omega) {
+    constexpr int samples = 360;
+    const Samples phi = Samples::LinSpaced(samples, 0.0, pair.period());
     double largest = 0.0;
     for (const End end : bothEnds) {
-        double acceleration = pair.lift(end, theta).y2.abs().maxCoeff();
+        double acceleration = pair.curve(end).sample(phi).y2.abs().maxCoeff();
         for (const motion::Junction& junction : pair.curve(end).junctions()) {
             acceleration =
                 std::max({acceleration, std::abs(junction.before.y2), std::abs(junction.after.y2)});
@@ -28,7 +31,7 @@ Balance solveBalance(const Inputs& inputs) {
     result.shaking = shaking(inputs.pair, inputs.omega, inputs.theta);
     result.orders = shakingOrders(inputs.pair, inputs.omega, inputs.highestOrder);
     result.remedy = remedy(inputs.pair);
-    result.pistonForce = largestPistonForce(inputs.pair, inputs.omega, inputs.theta);
+    result.pistonForce = largestPistonForce(inputs.pair, inputs.omega);
     result.highestForce = result.shaking.force.abs().maxCoeff();
     result.highestMoment =
         (result.shaking.momentX.square() + result.shaking.momentY.square()).maxCoeff();

@@ -83,9 +83,14 @@ Remedy remedy(const mechanism::OpposedPair& pair) {
     result.residual = accelerations.residual(mass, accelerations.exhaust());
     result.exhaustMass = accelerations.bestMass(accelerations.exhaust());
     result.massResidual = accelerations.residual(result.exhaustMass, accelerations.exhaust());
-    const double further = accelerations.bestTurn();
-    const Samples turned = accelerations.exhaust(further);
-    result.exhaustLead = mechanism.exhaustLead + mechanism.adjuster.setting + further;
+    const double present = mechanism.exhaustLead + mechanism.adjuster.setting;
+    double further = -present; // the best there is, if the tracks are alike
+    Samples turned = accelerations.exhaust(further);
+    if (accelerations.residual(accelerations.bestMass(turned), turned) > cancelled) {
+        further = accelerations.bestTurn();
+        turned = accelerations.exhaust(further);
+    }
+    result.exhaustLead = present + further;
     result.leadResidual = accelerations.residual(mass, turned);
     result.bothResidual = accelerations.residual(accelerations.bestMass(turned), turned);
     return result;

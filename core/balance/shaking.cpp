@@ -44,11 +44,12 @@ Shaking shaking(const mechanism::OpposedPair& pair, double omega, const Samples&
     const double radius = pair.mechanism().pitchRadius;
     Shaking sum{Samples::Zero(theta.size()), Samples::Zero(theta.size()),
                 Samples::Zero(theta.size())};
-    const mechanism::FoldedAngles folded(pair, theta);
-    const Samples places = cylinderForce(pair, omega, folded.angles());
+    const mechanism::FoldedAngles folded(pair.period(), theta,
+                                         mechanism::cylinderLags(pair.mechanism()));
+    const Samples places = cylinderForce(pair, omega, folded.places());
     for (std::size_t k = 0; k < angles.size(); ++k) {
         const double psi = angles[k];
-        const Samples force = folded.unfolded(places, static_cast<int>(k));
+        const Samples force = folded.unfolded(places, k);
         sum.force += force;
         sum.momentX += radius * std::sin(psi) * force;
         sum.momentY -= radius * std::cos(psi) * force;

@@ -3,6 +3,7 @@
 #include "core/contact/bearing_life.h"
 #include "core/contact/stations.h"
 #include "core/contact/track_materials.h"
+#include "core/mechanism/folded_angles.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -14,10 +15,11 @@ namespace lobewright::contact {
 
 namespace {
 
-/// Samples of one end over the turn and just before the junctions.
+/// Contacts of one end at all places of a period and just before the junctions.
 struct Observed {
-    const loads::Loads& loads;
+    const Samples& places;
     const StationSamples& samples;
+    const Samples& edgePlaces;
     const StationSamples& edges;
 
     /// The largest value, of `scale` times what `of` gives for a station, over both sets.
@@ -27,7 +29,7 @@ struct Observed {
         const auto look = [&](const StationSamples& set, const Samples& theta) {
             for (const Station station : allStations) {
                 const StationContact& at = set.stations[static_cast<std::size_t>(station)];
-                const auto [values, counts] = of(at);
+                const auto& [values, counts] = of(at);
                 for (Eigen::Index i = 0; i < values.size(); ++i) {
                     if (counts(i) && (!best || scale * values(i) > scale * best->value)) {
                         best = Place{values(i), theta(i), station};
@@ -35,8 +37,8 @@ struct Observed {
                 }
             }
         };
-        look(samples, loads.theta);
-        look(edges, loads.edgeTheta);
+        look(samples, places);
+        look(edges, edgePlaces);
         return best;
     }
 };
@@ -69,6 +71,34 @@ void addWorstPlaces(TrackContact& track, const Observed& observed, double roughn
             track.truncation = std::max(*track.truncation, observed.edges.truncation.maxCoeff());
         }
     }
+}
+
+/// A roller is at the same places lobe after lobe; each is evaluated once.
+Ride foldedRide(const mechanism::FoldedAngles& folded, const loads::PistonLoads& piston) {
+    const auto fold = [&folded](const Samples& f) { return folded.folded(f); };
+    return {{fold(piston.lift.y), fold(piston.lift.y1), fold(piston.lift.y2), fold(piston.lift.y3)},
+            fold(piston.contactForce)};
+}
+
+void addSamples(TrackContact& track, const StationSamples& samples,
+                const mechanism::FoldedAngles& folded) {
+    const auto unfold = [&folded](const Samples& f) { return folded.unfolded(f, 0); };
+    for (std::size_t i = 0; i < samples.stations.size(); ++i) {
+        const StationContact& at = samples.stations[i];
+        track.stations[i] = {at.rho,
+                             unfold(at.relativeRadius),
+                             unfold(at.pressure),
+                             unfold(at.halfWidth),
+                             unfold(at.slip),
+                             unfold(at.film)};
+    }
+    track.peakPressure = unfold(samples.peakPressure);
+    track.deepestShear = unfold(samples.deepestShear);
+    track.shearDepth = unfold(samples.shearDepth);
+    track.film = unfold(samples.film);
+    track.filmRatio = unfold(samples.filmRatio);
+    track.slip = unfold(samples.slip);
+    track.pressureSlip = unfold(samples.pressureSlip);
 }
 
 RollerLife rollerLife(const Inputs& inputs, End end) {
@@ -154,26 +184,26 @@ Result<Contact> solveContact(const Inputs& inputs) {
         return width.problems();
     }
     const loads::Loads& loads = inputs.loads;
+    const mechanism::FoldedAngles folded(inputs.pair.period(), loads.theta, {0.0});
+    PerEnd<Ride> rides;
+    PerEnd<Ride> edgeRides;
+    for (const End end : bothEnds) {
+        rides[end] = foldedRide(folded, loads.piston[end]);
+        edgeRides[end] = {loads.edgePiston[end].lift, loads.edgePiston[end].contactForce};
+    }
     const RollerOnTrack contact =
         rollerOnTrack(inputs.pair.mechanism(), inputs.materials, inputs.lubricant, inputs.omega,
-                      {&loads.piston.inlet, &loads.piston.exhaust, &loads.edgePiston.inlet,
-                       &loads.edgePiston.exhaust});
+                      {rides.inlet, rides.exhaust, edgeRides.inlet, edgeRides.exhaust});
     Contact result;
     result.modulus = contact.modulus;
     for (const End end : bothEnds) {
-        StationSamples samples = stationSamples(contact, loads.piston[end]);
-        const StationSamples edges = stationSamples(contact, loads.edgePiston[end]);
+        const StationSamples samples = stationSamples(contact, rides[end]);
+        const StationSamples edges = stationSamples(contact, edgeRides[end]);
         TrackContact& track = result.track[end];
-        addWorstPlaces(track, {loads, samples, edges}, contact.roughness);
+        addWorstPlaces(track, {folded.places(), samples, loads.edgeTheta, edges},
+                       contact.roughness);
         addDurability(track, inputs, end, *limit);
-        track.stations = std::move(samples.stations);
-        track.peakPressure = std::move(samples.peakPressure);
-        track.deepestShear = std::move(samples.deepestShear);
-        track.shearDepth = std::move(samples.shearDepth);
-        track.film = std::move(samples.film);
-        track.filmRatio = std::move(samples.filmRatio);
-        track.slip = std::move(samples.slip);
-        track.pressureSlip = std::move(samples.pressureSlip);
+        addSamples(track, samples, folded);
     }
     return result;
 }

@@ -16,13 +16,13 @@ Samples radiusRatio(double crown, const Samples& relativeRadius) {
 
 } // namespace
 
-std::shared_ptr<const CrownTable>
-crownTable(const RollerOnTrack& contact, const std::vector<const loads::PistonLoads*>& pistons) {
+std::shared_ptr<const CrownTable> crownTable(const RollerOnTrack& contact,
+                                             const std::vector<Ride>& rides) {
     double lowest = HUGE_VAL;
     double highest = 1.0;
-    for (const loads::PistonLoads* piston : pistons) {
-        const Samples radius = loadedRadius(contact, *piston, contact.pitchRadius);
-        const Samples load = bearingLoad(*piston, radius);
+    for (const Ride& ride : rides) {
+        const Samples radius = loadedRadius(contact, ride, contact.pitchRadius);
+        const Samples load = bearingLoad(ride, radius);
         for (Eigen::Index i = 0; i < load.size(); ++i) {
             if (load(i) > 0.0) {
                 const double ratio = *contact.roller.crownRadius / radius(i);

@@ -12,13 +12,17 @@ namespace lobewright::contact {
 
 namespace {
 
+/// Double precision throughout: Boost would promote to long double otherwise.
+using Policy = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+
 /// The two integrals that K, E and the ratio of radii are made of, q = 1/k² [DLMF 19.25.1]; free of
 /// cancellation at k = 1, unlike K − E.
 struct Carlson {
     double along = 0.0;  ///< R_D(0, q, 1)
     double across = 0.0; ///< R_D(0, 1, q)
     explicit Carlson(double q)
-        : along(boost::math::ellint_rd(0.0, q, 1.0)), across(boost::math::ellint_rd(0.0, 1.0, q)) {}
+        : along(boost::math::ellint_rd(0.0, q, 1.0, Policy())),
+          across(boost::math::ellint_rd(0.0, 1.0, q, Policy())) {}
     /// (k²·E − K)/(K − E).
     double ratio() const { return across / along; }
 };

@@ -15,26 +15,25 @@ using track::Flank;
 
 /// A quantity that differs by flank, taken on the one that is loaded.
 template <class OnFlank>
-Samples onLoadedFlank(const loads::PistonLoads& piston, OnFlank&& onFlank) {
+Samples onLoadedFlank(const Ride& ride, OnFlank&& onFlank) {
     Samples push = onFlank(Flank::push);
-    if ((piston.contactForce >= 0.0).all()) {
+    if ((ride.force >= 0.0).all()) {
         return push;
     }
-    return (piston.contactForce >= 0.0).select(push, onFlank(Flank::pull));
+    return (ride.force >= 0.0).select(push, onFlank(Flank::pull));
 }
 
-StationContact straightStation(const RollerOnTrack& contact, const loads::PistonLoads& piston,
-                               double rho) {
+StationContact straightStation(const RollerOnTrack& contact, const Ride& ride, double rho) {
     StationContact station;
     station.rho = rho;
-    station.relativeRadius = loadedRadius(contact, piston, rho);
-    const Samples load = bearingLoad(piston, station.relativeRadius);
+    station.relativeRadius = loadedRadius(contact, ride, rho);
+    const Samples load = bearingLoad(ride, station.relativeRadius);
     const Samples radius = (load > 0.0).select(station.relativeRadius, 1.0);
     const double length = contact.loadedWidth();
     station.pressure = linePeakPressure(load, length, radius, contact.modulus);
     station.halfWidth = lineHalfWidth(load, length, radius, contact.modulus);
-    const Samples entrainment = onLoadedFlank(piston, [&](Flank flank) {
-        return track::entrainmentSpeed(piston.lift, rho, contact.pitchRadius, contact.roller.radius,
+    const Samples entrainment = onLoadedFlank(ride, [&](Flank flank) {
+        return track::entrainmentSpeed(ride.lift, rho, contact.pitchRadius, contact.roller.radius,
                                        contact.omega, flank);
     });
     station.film = lineFilm(contact.lubricant, load, length, entrainment, radius, contact.modulus);
@@ -42,12 +41,12 @@ StationContact straightStation(const RollerOnTrack& contact, const loads::Piston
 }
 
 /// Ordinates of the pressure ellipse, and the elliptical film in the middle.
-StationContact crownedStation(const RollerOnTrack& contact, const loads::PistonLoads& piston,
+StationContact crownedStation(const RollerOnTrack& contact, const Ride& ride,
                               const CrownedSamples& ellipse, const Samples& middleLoad,
                               const Samples& middleRadius, double rho) {
     StationContact station;
     station.rho = rho;
-    station.relativeRadius = loadedRadius(contact, piston, rho);
+    station.relativeRadius = loadedRadius(contact, ride, rho);
     const Samples share = (rho - contact.pitchRadius) / ellipse.halfLength.max(1e-300);
     const Samples ordinate = (1.0 - share.square()).max(0.0).sqrt();
     station.pressure = ordinate * ellipse.pressure;
@@ -56,8 +55,8 @@ StationContact crownedStation(const RollerOnTrack& contact, const loads::PistonL
         station.film = Samples::Zero(share.size());
         return station;
     }
-    const Samples entrainment = onLoadedFlank(piston, [&](Flank flank) {
-        return track::entrainmentSpeed(piston.lift, rho, contact.pitchRadius, contact.roller.radius,
+    const Samples entrainment = onLoadedFlank(ride, [&](Flank flank) {
+        return track::entrainmentSpeed(ride.lift, rho, contact.pitchRadius, contact.roller.radius,
                                        contact.omega, flank);
     });
     station.film = ellipticalFilm(contact.lubricant, middleLoad, ellipse.ellipticity, entrainment,
@@ -75,29 +74,27 @@ Samples leastFilm(const std::array<StationContact, 3>& stations) {
     return (least < far).select(least, 0.0);
 }
 
-void addCrowned(StationSamples& result, const RollerOnTrack& contact,
-                const loads::PistonLoads& piston) {
-    const Samples radius = loadedRadius(contact, piston, contact.pitchRadius);
-    const Samples load = bearingLoad(piston, radius);
+void addCrowned(StationSamples& result, const RollerOnTrack& contact, const Ride& ride) {
+    const Samples radius = loadedRadius(contact, ride, contact.pitchRadius);
+    const Samples load = bearingLoad(ride, radius);
     const Samples sound = (load > 0.0).select(radius, 1.0);
     const CrownedSamples ellipse = crownedSamples(contact, load, sound);
     for (const Station station : allStations) {
         result.stations[static_cast<std::size_t>(station)] =
-            crownedStation(contact, piston, ellipse, load, sound, contact.rho(station));
+            crownedStation(contact, ride, ellipse, load, sound, contact.rho(station));
     }
     result.deepestShear = ellipse.shear;
     result.shearDepth = ellipse.depth;
     result.truncation = 2.0 * ellipse.halfLength / contact.loadedWidth();
 }
 
-void addStraight(StationSamples& result, const RollerOnTrack& contact,
-                 const loads::PistonLoads& piston) {
+void addStraight(StationSamples& result, const RollerOnTrack& contact, const Ride& ride) {
     const DeepestShear deepest = lineDeepestShear();
-    Samples pressure = Samples::Zero(piston.contactForce.size());
+    Samples pressure = Samples::Zero(ride.force.size());
     Samples halfWidth = pressure;
     for (const Station station : allStations) {
         StationContact& at = result.stations[static_cast<std::size_t>(station)];
-        at = straightStation(contact, piston, contact.rho(station));
+        at = straightStation(contact, ride, contact.rho(station));
         halfWidth = (at.pressure > pressure).select(at.halfWidth, halfWidth);
         pressure = pressure.max(at.pressure);
     }
@@ -122,7 +119,7 @@ double RollerOnTrack::rho(Station station) const {
 
 RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
                             const Lubricant& lubricant, double omega,
-                            const std::vector<const loads::PistonLoads*>& pistons) {
+                            const std::vector<Ride>& rides) {
     RollerOnTrack contact;
     contact.roller = mechanism.roller;
     contact.pitchRadius = mechanism.pitchRadius;
@@ -132,32 +129,32 @@ RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materia
     contact.roughness = compositeRoughness(materials);
     contact.lubricant = lubricant;
     if (contact.roller.crownRadius) {
-        contact.crown = crownTable(contact, pistons);
+        contact.crown = crownTable(contact, rides);
     }
     return contact;
 }
 
-Samples loadedRadius(const RollerOnTrack& contact, const loads::PistonLoads& piston, double rho) {
-    return onLoadedFlank(piston, [&](Flank flank) {
-        return track::relativeRadius(piston.lift, rho, contact.roller.radius, flank);
+Samples loadedRadius(const RollerOnTrack& contact, const Ride& ride, double rho) {
+    return onLoadedFlank(ride, [&](Flank flank) {
+        return track::relativeRadius(ride.lift, rho, contact.roller.radius, flank);
     });
 }
 
-Samples bearingLoad(const loads::PistonLoads& piston, const Samples& relativeRadius) {
-    return (relativeRadius > 0.0).select(piston.contactForce.abs(), 0.0);
+Samples bearingLoad(const Ride& ride, const Samples& relativeRadius) {
+    return (relativeRadius > 0.0).select(ride.force.abs(), 0.0);
 }
 
-StationSamples stationSamples(const RollerOnTrack& contact, const loads::PistonLoads& piston) {
+StationSamples stationSamples(const RollerOnTrack& contact, const Ride& ride) {
     StationSamples result;
     if (contact.roller.crownRadius) {
-        addCrowned(result, contact, piston);
+        addCrowned(result, contact, ride);
     } else {
-        addStraight(result, contact, piston);
+        addStraight(result, contact, ride);
     }
-    const Eigen::Index count = piston.contactForce.size();
+    const Eigen::Index count = ride.force.size();
     result.peakPressure = result.slip = result.pressureSlip = Samples::Zero(count);
     for (StationContact& station : result.stations) {
-        station.slip = track::slip(piston.lift, station.rho, contact.pitchRadius,
+        station.slip = track::slip(ride.lift, station.rho, contact.pitchRadius,
                                    contact.roller.radius, contact.omega, Flank::push)
                            .magnitude();
         result.peakPressure = result.peakPressure.max(station.pressure);

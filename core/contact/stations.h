@@ -8,6 +8,12 @@
 
 namespace lobewright::contact {
 
+/// Motion and contact force N of one roller over some samples [N]; negative on the pull flank.
+struct Ride {
+    motion::LiftSamples lift;
+    Samples force;
+};
+
 /// What the contact of one roller depends on besides motion and load.
 struct RollerOnTrack {
     track::Roller roller;
@@ -23,28 +29,28 @@ struct RollerOnTrack {
     double loadedWidth() const { return roller.loadedWidth(); }
 };
 
-/// For the given samples of pistons, and only for these.
+/// For these rides, and only for these.
 RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,
                             const Lubricant& lubricant, double omega,
-                            const std::vector<const loads::PistonLoads*>& pistons);
+                            const std::vector<Ride>& rides);
 
 /// R_rel at ρ of whichever flank carries the load [m], shape (samples).
-Samples loadedRadius(const RollerOnTrack& contact, const loads::PistonLoads& piston, double rho);
+Samples loadedRadius(const RollerOnTrack& contact, const Ride& ride, double rho);
 
 /// Load where the roller touches a sound track, 0 elsewhere [N].
-Samples bearingLoad(const loads::PistonLoads& piston, const Samples& relativeRadius);
+Samples bearingLoad(const Ride& ride, const Samples& relativeRadius);
 
-/// The contact at all stations and what follows from it, over the samples of `piston`.
+/// The contact at all stations and what follows from it, over the samples of a ride.
 struct StationSamples {
     std::array<StationContact, 3> stations;
     Samples peakPressure, deepestShear, shearDepth, film, filmRatio, slip, pressureSlip;
     Samples truncation; ///< long axis of the ellipse/loaded width; empty without a crown
 };
-StationSamples stationSamples(const RollerOnTrack& contact, const loads::PistonLoads& piston);
+StationSamples stationSamples(const RollerOnTrack& contact, const Ride& ride);
 
 /// Table over the radii that these samples need.
 std::shared_ptr<const CrownTable> crownTable(const RollerOnTrack& contact,
-                                             const std::vector<const loads::PistonLoads*>& pistons);
+                                             const std::vector<Ride>& rides);
 
 /// Elliptical contacts of a crowned roller over the samples.
 struct CrownedSamples {

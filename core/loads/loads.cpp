@@ -21,10 +21,11 @@ constexpr int highestOrder = 48;
 struct Engine {
     const Inputs& inputs;
     PerEnd<PistonSetup> setup;
-    std::vector<double> psi;
+    std::vector<double> psi, lags;
 
     explicit Engine(const Inputs& given)
-        : inputs(given), psi(mechanism::cylinderAngles(given.pair.mechanism())) {
+        : inputs(given), psi(mechanism::cylinderAngles(given.pair.mechanism())),
+          lags(mechanism::cylinderLags(given.pair.mechanism())) {
         for (const End end : bothEnds) {
             setup[end] = pistonSetup(given.pair, end, given.friction, given.omega,
                                      given.underPistonPressure);
@@ -40,7 +41,7 @@ struct Engine {
     }
     PistonLoads piston(End end, const Samples& theta, int cylinder,
                        const Samples& pressures) const {
-        const double behind = psi[static_cast<std::size_t>(cylinder)] - psi.front();
+        const double behind = lags[static_cast<std::size_t>(cylinder)];
         return pistonLoads(setup[end], inputs.pair.lift(end, theta - behind), pressures);
     }
     double demand(End end, double theta) const {
@@ -70,15 +71,13 @@ RollerForces rollerForces(const PistonLoads& piston) {
 
 /// Cylinders alike: every place of the lift curves is evaluated once.
 void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Samples& theta) {
-    const mechanism::FoldedAngles folded(engine.inputs.pair, theta);
-    const Samples pressure = engine.pressure(folded.angles(), 0);
+    const mechanism::FoldedAngles folded(engine.inputs.pair.period(), theta, engine.lags);
+    const Samples pressure = engine.pressure(folded.places(), 0);
     result.pressure = folded.unfolded(pressure, 0);
     for (const End end : bothEnds) {
-        const PistonLoads places = engine.piston(end, folded.angles(), 0, pressure);
+        const PistonLoads places = engine.piston(end, folded.places(), 0, pressure);
         for (std::size_t k = 0; k < engine.psi.size(); ++k) {
-            const auto unfold = [&](const Samples& values) {
-                return folded.unfolded(values, static_cast<int>(k));
-            };
+            const auto unfold = [&](const Samples& values) { return folded.unfolded(values, k); };
             if (k == 0) {
                 result.piston[end] = transformed(places, unfold);
             }
@@ -153,8 +152,25 @@ std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta
     return changes;
 }
 
+Samples joined(const Samples& first, const Samples& second) {
+    Samples both(first.size() + second.size());
+    both << first, second;
+    return both;
+}
+
+motion::LiftSamples joined(const motion::LiftSamples& first, const motion::LiftSamples& second) {
+    return {joined(first.y, second.y), joined(first.y1, second.y1), joined(first.y2, second.y2),
+            joined(first.y3, second.y3)};
+}
+
+/// Cylinder 1 over one period: even samples, then just before every junction.
+struct OnePeriod {
+    Samples theta, pressure;
+    PerEnd<motion::LiftSamples> lift;
+};
+
 /// Cylinder 1 just before every junction.
-void addEdges(Loads& loads, const Engine& engine) {
+void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
     const std::vector<double>& junctions = pair.junctions();
     const auto count = static_cast<Eigen::Index>(junctions.size());
@@ -171,7 +187,10 @@ void addEdges(Loads& loads, const Engine& engine) {
             lift.y3(i) = before.y3;
         }
         loads.edgePiston[end] = pistonLoads(engine.setup[end], lift, pressure);
+        period.lift[end] = joined(period.lift[end], lift);
     }
+    period.theta = joined(period.theta, loads.edgeTheta);
+    period.pressure = joined(period.pressure, pressure);
 }
 
 void addNodes(Loads& loads, const Engine& engine) {
@@ -207,14 +226,14 @@ void addWork(Loads& loads, const Engine& engine, const Samples& pressure,
     }
 }
 
-void closeWork(Loads& loads, const Engine& engine, double meanBearingLoss) {
+void closeWork(Loads& loads, const Engine& engine) {
     const double lobes = engine.inputs.pair.curve(End::inlet).lobes();
     const auto cylinders = static_cast<int>(engine.psi.size());
     double moved = 0.0;
     if (engine.inputs.cylindersDiffer) {
         for (int k = 0; k < cylinders; ++k) {
             // Nodes count from cylinder 1; the same places of cylinder k pass later.
-            const double behind = engine.psi[static_cast<std::size_t>(k)] - engine.psi.front();
+            const double behind = engine.lags[static_cast<std::size_t>(k)];
             const Samples theta = loads.nodes.theta + behind;
             const Samples pressure = engine.pressure(theta, k);
             PerEnd<PistonLoads> piston;
@@ -226,7 +245,7 @@ void closeWork(Loads& loads, const Engine& engine, double meanBearingLoss) {
     } else {
         addWork(loads, engine, loads.nodes.pressure, loads.nodes.piston, lobes * cylinders, moved);
     }
-    loads.losses.shaftBearing = units::turn * meanBearingLoss;
+    loads.losses.shaftBearing *= units::turn; // so far the mean torque
     loads.work.shaft -= loads.losses.shaftBearing;
     loads.work.friction = loads.losses.total();
     const double open = loads.work.shaft - (loads.work.gas - loads.work.friction);
@@ -279,72 +298,72 @@ void addTorqueFigures(Loads& loads) {
     loads.ripple = torqueRipple(loads.highestTorque, loads.lowestTorque, loads.meanTorque);
 }
 
-Samples joined(const Samples& samples, const Samples& edges) {
-    Samples both(samples.size() + edges.size());
-    both << samples, edges;
-    return both;
-}
-
-PerEnd<LiftOff> liftOffSpeeds(const Loads& loads, const Engine& engine,
-                              const gas::GasTrace* trace) {
+PerEnd<LiftOff> liftOffSpeeds(const Engine& engine, const OnePeriod& period,
+                              const gas::GasTrace* trace, const Samples& pressure) {
     PerEnd<LiftOff> result;
-    const Samples theta = joined(loads.theta, loads.edgeTheta);
-    const Samples pressure =
-        trace ? trace->sample(theta, 0).pressure
-              : Samples::Constant(theta.size(), engine.inputs.underPistonPressure);
     for (const End end : bothEnds) {
-        const motion::LiftSamples& a = loads.piston[end].lift;
-        const motion::LiftSamples& b = loads.edgePiston[end].lift;
-        result[end] =
-            liftOff(engine.inputs.pair, end, engine.setup[end], theta,
-                    {joined(a.y, b.y), joined(a.y1, b.y1), joined(a.y2, b.y2), joined(a.y3, b.y3)},
-                    pressure, trace);
+        result[end] = liftOff(engine.inputs.pair, end, engine.setup[end], period.theta,
+                              period.lift[end], pressure, trace);
     }
     return result;
+}
+
+void addLiftOff(Loads& loads, const Engine& engine, const OnePeriod& period) {
+    const gas::GasTrace* motored = engine.inputs.motoredTrace;
+    loads.liftOffFired = liftOffSpeeds(engine, period, engine.inputs.trace, period.pressure);
+    if (motored) {
+        loads.liftOffMotored =
+            liftOffSpeeds(engine, period, motored, motored->sample(period.theta, 0).pressure);
+    }
+}
+
+/// Splits samples of the whole engine: first those asked for, then one even period.
+OnePeriod addSamples(Loads& loads, const Engine& engine) {
+    const int lobes = engine.inputs.pair.curve(End::inlet).lobes();
+    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
+    loads.theta = engine.inputs.theta;
+    loads.evenTheta = evenAngles(perPeriod * lobes);
+    const Samples onePeriod = loads.evenTheta.head(perPeriod);
+    const EngineSamples all = sampleEngine(engine, joined(loads.theta, onePeriod));
+    const auto wanted = [&loads](const Samples& f) { return Samples(f.head(loads.theta.size())); };
+    const auto even = [perPeriod](const Samples& f) { return Samples(f.tail(perPeriod)); };
+
+    loads.pressure = wanted(all.pressure);
+    OnePeriod period{onePeriod, even(all.pressure), {}};
+    PerEnd<Samples> demands;
+    for (const End end : bothEnds) {
+        const TrackForces& track = all.track[end];
+        const motion::LiftSamples& lift = all.piston[end].lift;
+        loads.piston[end] = transformed(all.piston[end], wanted);
+        loads.track[end] = {wanted(track.thrust), wanted(track.radialX), wanted(track.radialY),
+                            wanted(track.tiltX),  wanted(track.tiltY),   wanted(track.torque)};
+        period.lift[end] = {even(lift.y), even(lift.y1), even(lift.y2), even(lift.y3)};
+        demands[end] = even(all.piston[end].axialDemand);
+    }
+    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
+    loads.shaftBearingLoss = wanted(all.bearingLoss);
+    loads.totalTorque = wanted(all.torque);
+    loads.losses.shaftBearing = even(all.bearingLoss).mean();
+    const Samples evenTorque = even(all.torque);
+    loads.evenTotalTorque = evenTorque.replicate(lobes, 1);
+    loads.torqueOrders = orders(evenTorque, highestOrder, lobes).abs();
+    loads.flankChanges = flankChanges(engine, onePeriod, demands);
+    return period;
 }
 
 } // namespace
 
 Loads solveLoads(const Inputs& inputs) {
     const Engine engine(inputs);
-    const int lobes = inputs.pair.curve(End::inlet).lobes();
-    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
-
     Loads loads;
-    loads.theta = inputs.theta;
-    loads.evenTheta = evenAngles(perPeriod * lobes);
-    const Samples onePeriod = loads.evenTheta.head(perPeriod);
-    const Eigen::Index count = inputs.theta.size();
-    const EngineSamples all = sampleEngine(engine, joined(inputs.theta, onePeriod));
-    const auto wanted = [count](const Samples& f) { return Samples(f.head(count)); };
-    const auto even = [perPeriod](const Samples& f) { return Samples(f.tail(perPeriod)); };
-    loads.pressure = wanted(all.pressure);
-    for (const End end : bothEnds) {
-        const TrackForces& track = all.track[end];
-        loads.piston[end] = transformed(all.piston[end], wanted);
-        loads.track[end] = {wanted(track.thrust), wanted(track.radialX), wanted(track.radialY),
-                            wanted(track.tiltX),  wanted(track.tiltY),   wanted(track.torque)};
-    }
-    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
-    loads.shaftBearingLoss = wanted(all.bearingLoss);
-    loads.totalTorque = wanted(all.torque);
-    const Samples evenTorque = even(all.torque);
-    loads.evenTotalTorque = evenTorque.replicate(lobes, 1);
-    loads.torqueOrders = orders(evenTorque, highestOrder, lobes).abs();
-    loads.flankChanges =
-        flankChanges(engine, onePeriod,
-                     {even(all.piston.inlet.axialDemand), even(all.piston.exhaust.axialDemand)});
-
-    addEdges(loads, engine);
+    OnePeriod period = addSamples(loads, engine);
+    addEdges(loads, period, engine);
     addNodes(loads, engine);
-    closeWork(loads, engine, even(all.bearingLoss).mean());
+    closeWork(loads, engine);
     addTorqueFigures(loads);
     addExtremes(loads);
+    addLiftOff(loads, engine, period);
     loads.firing = firing(inputs.pair);
-    loads.liftOffFired = liftOffSpeeds(loads, engine, inputs.trace);
-    if (inputs.motoredTrace) {
-        loads.liftOffMotored = liftOffSpeeds(loads, engine, inputs.motoredTrace);
-    }
     return loads;
 }
 

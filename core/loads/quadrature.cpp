@@ -9,6 +9,15 @@
 
 namespace lobewright::loads {
 
+namespace {
+
+/// Pieces crowd at both ends of an interval: pressure leaves a port event like a broken power.
+double graded(double share) {
+    return share * share * (3.0 - 2.0 * share);
+}
+
+} // namespace
+
 Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vector<double>& breaks) {
     using Rule = boost::math::quadrature::gauss<double, 5>;
     const double period = pair.period();
@@ -25,19 +34,20 @@ Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vecto
     std::sort(cuts.begin(), cuts.end());
     cuts.push_back(period);
 
-    const double longest = 3.0 * units::degree / pair.cyclesPerTurn();
+    const double usual = 6.0 * units::degree / pair.cyclesPerTurn();
     std::vector<double> theta;
     std::vector<double> weight;
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
         const double span = cuts[i + 1] - cuts[i];
-        const int pieces = static_cast<int>(std::ceil(span / longest));
+        const int pieces = static_cast<int>(std::ceil(span / usual));
         for (int j = 0; j < pieces; ++j) {
-            const double half = 0.5 * span / pieces;
-            const double middle = cuts[i] + half * (2 * j + 1);
+            const double from = cuts[i] + span * graded(static_cast<double>(j) / pieces);
+            const double to = cuts[i] + span * graded(static_cast<double>(j + 1) / pieces);
+            const double half = 0.5 * (to - from);
             for (std::size_t n = 0; n < Rule::abscissa().size(); ++n) {
                 const double offset = half * Rule::abscissa()[n];
                 for (const double at : {-offset, offset}) {
-                    theta.push_back(middle + at);
+                    theta.push_back(0.5 * (from + to) + at);
                     weight.push_back(half * Rule::weights()[n]);
                     if (offset == 0.0) {
                         break;

@@ -12,9 +12,9 @@ struct Quadrature {
     Samples theta, weight; ///< shape (nodes) [rad]
 };
 
-/// Gauss-Legendre on every interval between junctions and turning points of the pair and the given
-/// further breaks (shaft angles of cylinder 1 [rad], any period), halved until none is longer than
-/// three cycle degrees.
+/// Gauss-Legendre on pieces of about six cycle degrees, crowded at both ends of every interval
+/// between junctions and turning points of the pair and the given further breaks (shaft angles of
+/// cylinder 1 [rad], any period).
 Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vector<double>& breaks);
 
 } // namespace lobewright::loads

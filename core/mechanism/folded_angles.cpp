@@ -3,6 +3,7 @@
 #include "core/mechanism/extremes.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 namespace lobewright::mechanism {
@@ -43,28 +44,45 @@ class Met {
 
 } // namespace
 
-FoldedAngles::FoldedAngles(const OpposedPair& pair, const Samples& theta) {
-    const std::vector<double> psi = cylinderAngles(pair.mechanism());
+FoldedAngles::FoldedAngles(double period, const Samples& theta, const std::vector<double>& lags) {
     const auto count = static_cast<std::size_t>(theta.size());
-    Met met(pair.period(), std::max<std::size_t>(count, 1));
-    for (const double angle : psi) {
+    Met met(period, std::max<std::size_t>(count, 1));
+    for (const double lag : lags) {
         std::vector<Eigen::Index>& index = index_.emplace_back();
         index.reserve(count);
         for (Eigen::Index i = 0; i < theta.size(); ++i) {
-            index.push_back(met.indexOf(wrapped(theta(i) - (angle - psi.front()), pair.period())));
+            index.push_back(met.indexOf(wrapped(theta(i) - lag, period)));
         }
     }
-    angles_ = Eigen::Map<const Samples>(met.angles().data(),
+    places_ = Eigen::Map<const Samples>(met.angles().data(),
                                         static_cast<Eigen::Index>(met.angles().size()));
 }
 
-Samples FoldedAngles::unfolded(const Samples& values, int cylinder) const {
-    const std::vector<Eigen::Index>& index = index_[static_cast<std::size_t>(cylinder)];
+Samples FoldedAngles::unfolded(const Samples& atPlaces, std::size_t lag) const {
+    const std::vector<Eigen::Index>& index = index_[lag];
     Samples result(static_cast<Eigen::Index>(index.size()));
     for (Eigen::Index i = 0; i < result.size(); ++i) {
-        result(i) = values(index[static_cast<std::size_t>(i)]);
+        result(i) = atPlaces(index[static_cast<std::size_t>(i)]);
     }
     return result;
+}
+
+Samples FoldedAngles::folded(const Samples& atTheta) const {
+    assert(index_.size() == 1);
+    Samples result(places_.size());
+    for (Eigen::Index i = 0; i < atTheta.size(); ++i) {
+        result(index_.front()[static_cast<std::size_t>(i)]) = atTheta(i);
+    }
+    return result;
+}
+
+std::vector<double> cylinderLags(const Mechanism& mechanism) {
+    std::vector<double> lags = cylinderAngles(mechanism);
+    const double first = lags.empty() ? 0.0 : lags.front();
+    for (double& lag : lags) {
+        lag -= first;
+    }
+    return lags;
 }
 
 } // namespace lobewright::mechanism

@@ -7,21 +7,27 @@
 
 namespace lobewright::mechanism {
 
-/// Angles of cylinder 1 at which all cylinders must be known, without repeats. Lobes and evenly
-/// spaced cylinders pass the same places again and again; each is evaluated once.
+/// Places of one period at which a periodic quantity must be known to have it at many angles and
+/// lags, without repeats. Lobes and evenly spaced cylinders pass the same places again and again;
+/// each need be evaluated only once.
 class FoldedAngles {
   public:
-    /// All cylinders of the pair at shaft angles theta [rad].
-    FoldedAngles(const OpposedPair& pair, const Samples& theta);
+    /// All angles theta − lag [rad], shape (samples) for every lag; period > 0.
+    FoldedAngles(double period, const Samples& theta, const std::vector<double>& lags);
 
-    /// Different angles of cylinder 1 in [0, period) [rad], in no order; apart by more than 1e-12.
-    const Samples& angles() const { return angles_; }
-    /// Values of a cylinder (from 0) at theta, from values at angles().
-    Samples unfolded(const Samples& values, int cylinder) const;
+    /// Different places in [0, period) [rad], in the order met; apart by more than 1e-12.
+    const Samples& places() const { return places_; }
+    /// Values at theta − lag, from values at the places.
+    Samples unfolded(const Samples& atPlaces, std::size_t lag) const;
+    /// Values at the places, from values at theta − lag; the only lag.
+    Samples folded(const Samples& atTheta) const;
 
   private:
-    Samples angles_;
-    std::vector<std::vector<Eigen::Index>> index_; ///< by cylinder and sample, into angles_
+    Samples places_;
+    std::vector<std::vector<Eigen::Index>> index_; ///< by lag and sample, into the places
 };
+
+/// How far every cylinder runs behind cylinder 1, ψ_k − ψ_1 [rad].
+std::vector<double> cylinderLags(const Mechanism& mechanism);
 
 } // namespace lobewright::mechanism
