@@ -34,7 +34,7 @@ PointContact pointContact(double load, double radiusX, double radiusY, double mo
 DeepestShear ellipticDeepestShear(double k, double poissonRatio);
 
 /// Principal stresses on the axis at depth z = ζ·b, in units of p₀ (compression negative): along
-/// the long axis, the short axis and the normal.
+/// the long axis, the short axis and the normal. 1 ≤ k ≤ 1e5; digits are lost beyond.
 struct AxisStresses {
     double along = 0.0, across = 0.0, normal = 0.0;
 };
