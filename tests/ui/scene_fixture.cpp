@@ -1,5 +1,7 @@
 #include "tests/ui/scene_fixture.h"
 
+#include "core/design/fields.h"
+#include "core/design/file.h"
 #include "core/units.h"
 #include "ui/palette.h"
 
@@ -7,6 +9,7 @@
 #include <QPixmap>
 
 #include <cmath>
+#include <filesystem>
 #include <stdexcept>
 
 namespace lobewright::ui::test {
@@ -96,6 +99,19 @@ SolutionPointer inventedSolution(const design::Design& design) {
     solution->gas = gas;
     solution->design.gas.burn.duration = 50.0 * deg;
     return solution;
+}
+
+SolutionPointer solvedSample(const char* name) {
+    const auto file = std::filesystem::path(LOBEWRIGHT_SOURCE_DIR) / "samples" /
+                      (std::string(name) + ".lobewright.json");
+    const auto design = design::loadDesign(file);
+    if (!design)
+        throw std::runtime_error(design.problems().front().message);
+    SilentMonitor monitor;
+    auto solved = solution::solve(*design, monitor);
+    if (!solved)
+        throw std::runtime_error(solved.problems().front().message);
+    return std::make_shared<const solution::Solution>(std::move(solved).value());
 }
 
 Applied::Applied(TurnView& view, const design::Design& design) : design_(design) {

@@ -19,6 +19,9 @@ GeometryPointer geometryOf(const design::Design& design);
 /// p·V^1.3, contact force the pressure, with lift-off over 20 ° after outer dead centre.
 SolutionPointer inventedSolution(const design::Design& design);
 
+/// A sample of the program, solved; by file name without ".lobewright.json".
+SolutionPointer solvedSample(const char* name);
+
 /// Stands in for the document: applies what a view asks for and shows it the result.
 class Applied : public QObject {
   public:

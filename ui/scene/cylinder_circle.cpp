@@ -140,17 +140,16 @@ void CylinderCircle::paintCylinder(QPainter& painter, int index) const {
     const QFont plain = bold;
     bold.setBold(true);
     const double line = painter.fontMetrics().height();
-    const bool roomy = radius > 1.5 * line;
+    const QString phase = phaseName(phaseAt(engine(), theta));
+    const bool roomy = painter.fontMetrics().horizontalAdvance(phase) < 1.85 * radius;
     painter.setFont(bold);
     painter.drawText(
         QRectF(middle.x() - radius, middle.y() - (roomy ? line : 0.5 * line), 2.0 * radius, line),
         Qt::AlignCenter, QString::number(index + 1));
     painter.setFont(plain);
     if (roomy)
-        painter.drawText(
-            QRectF(middle.x() - radius, middle.y(), 2.0 * radius, line), Qt::AlignCenter,
-            painter.fontMetrics().elidedText(phaseName(phaseAt(engine(), theta)), Qt::ElideRight,
-                                             static_cast<int>(1.8 * radius)));
+        painter.drawText(QRectF(middle.x() - radius, middle.y(), 2.0 * radius, line),
+                         Qt::AlignCenter, phase);
 }
 
 void CylinderCircle::paintShaft(QPainter& painter) const {

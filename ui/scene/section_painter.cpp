@@ -300,18 +300,16 @@ void SectionPainter::paintGap() {
     painter_.drawLine(frame_.at(frame_.linerEnd(End::inlet) * 1.02, 0), frame_.at(left, 0));
     painter_.drawLine(frame_.at(right, 0), frame_.at(frame_.linerEnd(End::exhaust) * 1.02, 0));
     const double gap = right - left;
-    if (gap * frame_.scale() < 34.0)
-        return;
+    const QString text =
+        words::number(gap / units::millimetre, 1) + QChar(0x00A0) + QStringLiteral("mm");
+    const double width = painter_.fontMetrics().horizontalAdvance(text);
+    if (width + 40.0 > gap * frame_.scale())
+        return; // the caption below says it
     painter_.setPen(QPen(tones_.ink, 1.0));
     const double t = 0.45 * frame_.halfBore();
     const QPointF middle = frame_.at(0.5 * (left + right), t);
     arrow(painter_, middle, frame_.at(left, t), 6.0);
     arrow(painter_, middle, frame_.at(right, t), 6.0);
-    const QString text =
-        words::number(gap / units::millimetre, 1) + QChar(0x00A0) + QStringLiteral("mm");
-    const double width = painter_.fontMetrics().horizontalAdvance(text);
-    if (width + 24.0 > gap * frame_.scale())
-        return;
     const double high = painter_.fontMetrics().height();
     const QRectF box(middle.x() - 0.5 * width - 4, middle.y() - 0.5 * high, width + 8, high);
     painter_.fillRect(box, gasTone());

@@ -80,10 +80,13 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
     const double right = frame.at(frame.linerEnd(End::exhaust), 0).x();
     const double line = painter.fontMetrics().height();
     const auto row = [&](double y) { return QRectF(left, y, right - left, line); };
-    const auto put = [&](const QRectF& box, int align, const QString& text) {
-        painter.drawText(
-            box, align | Qt::AlignVCenter,
-            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(box.width())));
+    const auto put = [&](const QRectF& box, Qt::Alignment align, const QString& text) {
+        const QString shown =
+            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(box.width()));
+        // On paper of its own, so that a track passing behind leaves it readable.
+        const QRectF written = painter.boundingRect(box, align | Qt::AlignVCenter, shown);
+        painter.fillRect(written.adjusted(-3, 0, 3, 0), tones().paper);
+        painter.drawText(box, align | Qt::AlignVCenter, shown);
     };
 
     const QString phase = phaseName(phaseAt(engine(), theta));
@@ -109,22 +112,30 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
         tr("Shaft %1, cycle %2")
             .arg(words::degrees(cursor().angle(), 1), words::degrees(moment.angle, 1)));
     painter.setPen(tones().quiet);
-    const QString which = tr("Cylinder %1 of %2").arg(cylinder_ + 1).arg(engine().cylinders());
-    const QString assumed =
-        engine().design().mechanism.piston ? QString() : tr(", piston length assumed");
-    put(row(foot + line), Qt::AlignHCenter, which + assumed);
+    QString which = tr("Cylinder %1 of %2, gap %3 mm")
+                        .arg(cylinder_ + 1)
+                        .arg(engine().cylinders())
+                        .arg(words::number(engine().pair().gap(theta) / units::millimetre, 1));
+    if (!engine().design().mechanism.piston)
+        which += tr(", piston length assumed");
+    put(row(foot + line), Qt::AlignHCenter, which);
 
     painter.setFont(bold);
+    const double wide = 0.5 * (right - left);
+    const double top = 4.0 + 2.0 * line;
+    PerEnd<QString> texts;
+    bool fits = frame.at(0, -frame.halfBore() - frame.wall()).y() > top + line + 26.0;
+    for (const End end : bothEnds) {
+        const double open = engine().timing().area(end, theta) / engine().timing().fullArea(end);
+        texts[end] = (end == End::inlet ? tr("Inlet %1 % open") : tr("Exhaust %1 % open"))
+                         .arg(words::number(100.0 * open, 0));
+        fits = fits && painter.fontMetrics().horizontalAdvance(texts[end]) < wide;
+    }
     for (const End end : bothEnds) {
         painter.setPen(tones().side(end));
-        const double open = engine().timing().area(end, theta) / engine().timing().fullArea(end);
-        const QString text = (end == End::inlet ? tr("Inlet %1 % open") : tr("Exhaust %1 % open"))
-                                 .arg(words::number(100.0 * open, 0));
-        const double wide = 0.5 * (right - left);
-        const QRectF box(end == End::inlet ? left : left + wide, 4 + 2.0 * line, wide, line);
-        if (painter.fontMetrics().horizontalAdvance(text) < wide &&
-            frame.at(0, -frame.halfBore() - frame.wall()).y() > box.bottom() + 26.0)
-            put(box, end == End::inlet ? Qt::AlignLeft : Qt::AlignRight, text);
+        if (fits)
+            put(QRectF(end == End::inlet ? left : left + wide, top, wide, line),
+                end == End::inlet ? Qt::AlignLeft : Qt::AlignRight, texts[end]);
     }
     painter.setFont(plain);
 }

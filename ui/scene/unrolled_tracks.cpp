@@ -201,6 +201,9 @@ void UnrolledTracks::paintMiddle(QPainter& painter) const {
             break;
         }
     for (int degree = 0; degree <= 360; degree += step) {
+        const bool crowded = degree < 360 && (360 - degree) * room < 1.5 * label;
+        if (crowded)
+            continue;
         const double x = frame_.x(degree * units::degree);
         const double wide = 60.0;
         const double left = std::clamp(x - 0.5 * wide, 2.0, width() - 2.0 - wide);
@@ -258,7 +261,8 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const double line = painter.fontMetrics().height();
     const auto& limits = limits_[end];
     const bool bad = !limits.steep.empty() || !limits.tooSteep.empty() || !limits.undercut.empty();
-    QString name = (end == End::inlet ? tr("Inlet track") : tr("Exhaust track"));
+    const QString side = end == End::inlet ? tr("Inlet track") : tr("Exhaust track");
+    QString name = side;
     if (end == End::exhaust && !engine().design().tracks.exhaust)
         name += tr(" (same pattern)");
     QString text = name;
@@ -272,9 +276,9 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const double wide = end == End::inlet ? frame_.right() - frame_.left() - 8.0
                                           : 0.5 * (frame_.right() - frame_.left()) - 70.0;
     const auto& metrics = painter.fontMetrics();
-    const QString shown = metrics.horizontalAdvance(text) < wide
-                              ? text
-                              : metrics.elidedText(name, Qt::ElideRight, static_cast<int>(wide));
+    const QString shown = metrics.horizontalAdvance(text) < wide   ? text
+                          : metrics.horizontalAdvance(name) < wide ? name
+                                                                   : side;
     painter.setPen(bad ? p.warning : p.ink);
     painter.drawText(QPointF(frame_.left() + 5.0, y + painter.fontMetrics().ascent()), shown);
 }

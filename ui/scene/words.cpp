@@ -19,7 +19,9 @@ QString text(const char* source) {
 
 QString number(double value, int decimals) {
     const double least = 0.5 * std::pow(10.0, -decimals);
-    QString shown = QLocale().toString(std::abs(value) < least ? 0.0 : value, 'f', decimals);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    QString shown = locale.toString(std::abs(value) < least ? 0.0 : value, 'f', decimals);
     return shown.replace(QLatin1Char('-'), QChar(0x2212));
 }
 
