@@ -24,23 +24,27 @@ Problems check(const std::vector<Harmonic>& harmonics) {
     for (std::size_t i = 0; i < harmonics.size(); ++i) {
         const Harmonic& term = harmonics[i];
         const auto place = [&](const char* key) { return fmt::format("/harmonics/{}/{}", i, key); };
-        if (term.order < 1 || term.order > highestOrder)
+        if (term.order < 1 || term.order > highestOrder) {
             problems.push_back({place("order"), fmt::format("order is {}, must be within 1 … {}",
                                                             term.order, highestOrder)});
+        }
         const auto same = [&](const Harmonic& other) { return other.order == term.order; };
         if (std::count_if(harmonics.begin(), harmonics.begin() + static_cast<std::ptrdiff_t>(i),
-                          same) > 0)
+                          same) > 0) {
             problems.push_back({place("order"), fmt::format("order {} is given before, must be "
                                                             "given once",
                                                             term.order)});
-        if (!std::isfinite(term.cosine))
+        }
+        if (!std::isfinite(term.cosine)) {
             problems.push_back({place("cos_mm"), fmt::format("amplitude is {:.9g} mm, must be "
                                                              "finite",
                                                              term.cosine / units::millimetre)});
-        if (!std::isfinite(term.sine))
+        }
+        if (!std::isfinite(term.sine)) {
             problems.push_back({place("sin_mm"), fmt::format("amplitude is {:.9g} mm, must be "
                                                              "finite",
                                                              term.sine / units::millimetre)});
+        }
     }
     return problems;
 }
@@ -52,9 +56,10 @@ std::vector<double> slopeRootArguments(const std::vector<Harmonic>& harmonics) {
     for (const Harmonic& term : harmonics)
         largest = std::max(largest, term.order * std::hypot(term.cosine, term.sine));
     int degree = 0; // terms below rounding would make the leading coefficient vanish
-    for (const Harmonic& term : harmonics)
+    for (const Harmonic& term : harmonics) {
         if (term.order * std::hypot(term.cosine, term.sine) > 1e-15 * largest)
             degree = std::max(degree, term.order);
+    }
     using Complex = std::complex<double>;
     Eigen::VectorXcd coefficients = Eigen::VectorXcd::Zero(2 * degree + 1);
     for (const Harmonic& term : harmonics) {
@@ -126,11 +131,18 @@ Result<LiftForm> makeForm(const HarmonicShape& shape, double period) {
         return problems;
     LiftForm form;
     form.period = period;
-    for (const Harmonic& term : shape.harmonics)
+    double amplitudes = 0.0;
+    for (const Harmonic& term : shape.harmonics) {
+        amplitudes += std::hypot(term.cosine, term.sine);
         if (term.cosine != 0.0 || term.sine != 0.0)
             form.harmonics.push_back(term);
-    if (form.harmonics.empty())
-        return Problem{"/harmonics", "all amplitudes are 0 mm, the lift must change"};
+    }
+    if (amplitudes < smallestStroke) {
+        return Problem{"/harmonics", fmt::format("amplitudes add up to {:.3g} mm, must be at least "
+                                                 "{:.3g} mm",
+                                                 amplitudes / units::millimetre,
+                                                 smallestStroke / units::millimetre)};
+    }
     std::sort(form.harmonics.begin(), form.harmonics.end(),
               [](const Harmonic& a, const Harmonic& b) { return a.order < b.order; });
     double lowest = 0.0, highest = 0.0; // the mean without the constant is 0

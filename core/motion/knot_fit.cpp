@@ -14,21 +14,24 @@ namespace {
 
 Problems checkOptions(const FitOptions& options) {
     Problems problems;
-    if (!(options.tolerance > 0.0) || !std::isfinite(options.tolerance))
+    if (!(options.tolerance > 0.0) || !std::isfinite(options.tolerance)) {
         problems.push_back({"/tolerance_mm", fmt::format("tolerance is {:.9g} mm, must be positive",
                                                          options.tolerance / units::millimetre)});
-    if (options.mostKnots < 3)
+    }
+    if (options.mostKnots < 3) {
         problems.push_back({"/most_knots", fmt::format("{} knots are allowed, must be at least 3",
                                                        options.mostKnots)});
+    }
     return problems;
 }
 
 /// Angles of the first knots: segment bounds, halved until there are three, or even ones.
 std::vector<double> firstAngles(const LiftCurve& curve) {
     std::vector<double> angles;
-    for (const Junction& junction : curve.junctions())
+    for (const Junction& junction : curve.junctions()) {
         if (!junction.insideLaw)
             angles.push_back(junction.angle);
+    }
     if (angles.empty())
         angles.push_back(0.0);
     while (angles.size() < 3) {
@@ -48,9 +51,10 @@ Samples comparisonAngles(const LiftCurve& curve) {
     constexpr Eigen::Index each = 128;
     const std::vector<double>& bounds = curve.divisions();
     Samples angles(each * static_cast<Eigen::Index>(bounds.size() - 1));
-    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
+    for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
         angles.segment(each * static_cast<Eigen::Index>(i), each) =
             Samples::LinSpaced(each + 1, bounds[i], bounds[i + 1]).head(each);
+    }
     return angles;
 }
 
@@ -59,10 +63,11 @@ void divideInterval(std::vector<double>& angles, double angle, double period) {
     const auto next = std::upper_bound(angles.begin(), angles.end(), angle);
     if (next == angles.begin() || next == angles.end()) {
         const double middle = 0.5 * (angles.back() + angles.front() + period);
-        if (middle < period)
+        if (middle < period) {
             angles.push_back(middle);
-        else
+        } else {
             angles.insert(angles.begin(), middle - period);
+        }
         return;
     }
     angles.insert(next, 0.5 * (*(next - 1) + *next));
@@ -80,37 +85,43 @@ std::string row(std::size_t i, const char* column) {
 }
 
 Problems checkRows(const LiftTable& table, double period) {
-    if (table.angles.size() != table.lifts.size())
+    if (table.angles.size() != table.lifts.size()) {
         return {{"/rows", fmt::format("there are {} angles and {} lifts, must be as many",
                                       table.angles.size(), table.lifts.size())}};
+    }
     Problems problems;
-    if (table.angles.size() < 4)
+    if (table.angles.size() < 4) {
         problems.push_back(
             {"/rows", fmt::format("there are {} rows, need at least 4", table.angles.size())});
+    }
     for (std::size_t i = 0; i < table.angles.size(); ++i) {
         const double angle = table.angles[i] / units::degree;
-        if (!std::isfinite(angle))
+        if (!std::isfinite(angle)) {
             problems.push_back(
                 {row(i, "angle_deg"), fmt::format("angle is {}, must be a number", angle)});
-        else if (i > 0 && table.angles[i] <= table.angles[i - 1])
+        } else if (i > 0 && table.angles[i] <= table.angles[i - 1]) {
             problems.push_back(
                 {row(i, "angle_deg"), fmt::format("angle is {:.9g}° after {:.9g}°, must increase",
                                                   angle, table.angles[i - 1] / units::degree)});
-        if (!std::isfinite(table.lifts[i]))
+        }
+        if (!std::isfinite(table.lifts[i])) {
             problems.push_back(
                 {row(i, "lift_mm"), fmt::format("lift is {}, must be a number", table.lifts[i])});
+        }
     }
     if (!problems.empty())
         return problems;
     const double length = table.angles.back() - table.angles.front();
-    if (length > period * (1.0 + 1e-9))
+    if (length > period * (1.0 + 1e-9)) {
         return {{row(table.angles.size() - 1, "angle_deg"),
                  fmt::format("rows cover {:.9g}°, must cover at most the period of {:.9g}°",
                              length / units::degree, period / units::degree)}};
+    }
     const auto [lowest, highest] = std::minmax_element(table.lifts.begin(), table.lifts.end());
-    if (*lowest == *highest)
+    if (*lowest == *highest) {
         return {{"/rows", fmt::format("all lifts are {:.9g} mm, the lift must change",
                                       *lowest / units::millimetre)}};
+    }
     return {};
 }
 
@@ -124,24 +135,26 @@ Result<Rows> openRows(const LiftTable& table, double period, double tolerance) {
     std::size_t count = table.angles.size();
     if (std::abs(table.angles.back() - table.angles.front() - period) <= 1e-9 * period) {
         --count;
-        if (!(std::abs(table.lifts.back() - table.lifts.front()) <= tolerance))
+        if (!(std::abs(table.lifts.back() - table.lifts.front()) <= tolerance)) {
             return Problem{row(count, "lift_mm"),
                            fmt::format("lift is {:.9g} mm where the table closes, must be that of "
                                        "the first row, {:.9g} mm, to {:.3g} mm",
                                        table.lifts.back() / units::millimetre,
                                        table.lifts.front() / units::millimetre,
                                        tolerance / units::millimetre)};
+        }
     }
     Rows rows{Eigen::Map<const Samples>(table.angles.data(), static_cast<Eigen::Index>(count)),
               Eigen::Map<const Samples>(table.lifts.data(), static_cast<Eigen::Index>(count)),
               table.angles.front() + period - table.angles[count - 1]};
     for (std::size_t i = 1; i < count; ++i)
         rows.widestGap = std::max(rows.widestGap, table.angles[i] - table.angles[i - 1]);
-    if (rows.widestGap > 0.25 * period * (1.0 + 1e-9))
+    if (rows.widestGap > 0.25 * period * (1.0 + 1e-9)) {
         return Problem{"/rows",
                        fmt::format("rows are up to {:.9g}° apart, must be at most {:.9g}° "
                                    "(a quarter of the period)",
                                    rows.widestGap / units::degree, 0.25 * period / units::degree)};
+    }
     return rows;
 }
 
@@ -154,12 +167,14 @@ KnotFit leastSquares(const Rows& rows, double period, int count) {
     const LiftForm form = makeForm(cardinal, period).value();
     const double offset = form.pieces.front().base;
     Eigen::MatrixXd basis(rows.angles.size(), count);
-    for (Eigen::Index j = 0; j < count; ++j)
-        for (Eigen::Index i = 0; i < rows.angles.size(); ++i)
+    for (Eigen::Index j = 0; j < count; ++j) {
+        for (Eigen::Index i = 0; i < rows.angles.size(); ++i) {
             basis(i, j) = form.at(rows.angles(i) - period * static_cast<double>(j) / count,
                                   LiftForm::Side::after)
                               .y -
                           offset;
+        }
+    }
     const Eigen::VectorXd lifts = basis.colPivHouseholderQr().solve(rows.lifts.matrix());
     KnotFit fit;
     for (int j = 0; j < count; ++j)

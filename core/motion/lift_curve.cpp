@@ -67,10 +67,11 @@ Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
         std::visit([&](const auto& shape) { return makeForm(shape, period); }, pattern.shape);
     if (!form)
         return form.problems();
-    if (!finite(*form))
+    if (!finite(*form)) {
         return Problem{"", fmt::format("lift of {:.3g} m within {:.3g} rad is beyond the range of "
                                        "numbers",
                                        form->stroke, period)};
+    }
     std::vector<double> divisions = divide(*form);
     return LiftCurve(std::make_shared<const Pieces>(
         Pieces{std::move(form).value(), pattern.lobes, std::move(divisions)}));

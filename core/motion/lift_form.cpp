@@ -77,9 +77,10 @@ void settleTurningPoints(LiftForm& form) {
     };
     while (points.size() > 2) {
         std::size_t smallest = 0;
-        for (std::size_t i = 1; i < points.size(); ++i)
+        for (std::size_t i = 1; i < points.size(); ++i) {
             if (rise(i) < rise(smallest))
                 smallest = i;
+        }
         if (rise(smallest) >= smallestRise * form.stroke)
             break;
         // The two go together, so that crests and troughs stay in turn.

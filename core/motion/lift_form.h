@@ -32,6 +32,9 @@ struct LiftForm {
 /// φ = θ − ψ + δ does not decide which side of it is meant.
 inline constexpr double junctionTolerance = 1e-12;
 
+/// Less lift than this [m] is rounding, not motion [own estimate].
+inline constexpr double smallestStroke = 1e-9;
+
 /// The three ways to state a pattern. Errors as in LiftCurve::make.
 Result<LiftForm> makeForm(const SegmentShape& shape, double period);
 Result<LiftForm> makeForm(const KnotShape& shape, double period);

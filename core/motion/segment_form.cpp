@@ -53,10 +53,11 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
         }
         sum += span;
     }
-    if (summable && std::abs(sum - period) > spanSumTolerance)
+    if (summable && std::abs(sum - period) > spanSumTolerance) {
         problems.push_back({"/segments", fmt::format("spans add up to {:.10g}°, must add up to "
                                                      "{:.10g}° (one turn divided by the lobes)",
                                                      degrees(sum), degrees(period))});
+    }
 }
 
 void checkDirection(const Segment& segment, std::size_t i, double start, double end,
@@ -93,29 +94,34 @@ void checkLifts(const SegmentShape& shape, Problems& problems) {
     }
     if (!problems.empty())
         return;
-    if (highest == 0.0)
+    if (highest == 0.0) {
         problems.push_back(
             {"/segments", "pattern has no rise, needs at least one rise and one return"});
-    else if (highest != shape.stroke)
+    } else if (highest != shape.stroke) {
         problems.push_back(
             {"/stroke_mm", fmt::format("highest lift is {:.9g} mm, the stroke is {:.9g} mm, one "
                                        "rise must reach it",
                                        millimetres(highest), millimetres(shape.stroke))});
-    if (lift != 0.0)
+    }
+    if (lift != 0.0) {
         problems.push_back({"/segments", fmt::format("pattern ends at lift {:.9g} mm, must end "
                                                      "at 0 mm, where it starts",
                                                      millimetres(lift))});
+    }
 }
 
 Problems check(const SegmentShape& shape, double period) {
     Problems problems;
-    if (shape.segments.empty())
+    if (shape.segments.empty()) {
         problems.push_back({"/segments", "there are 0 segments, need at least one rise and one "
                                          "return"});
+    }
     checkSpans(shape, period, problems);
-    if (!(shape.stroke > 0.0) || !std::isfinite(shape.stroke)) {
-        problems.push_back({"/stroke_mm", fmt::format("stroke is {:.9g} mm, must be positive",
-                                                      millimetres(shape.stroke))});
+    if (!(shape.stroke >= smallestStroke) || !std::isfinite(shape.stroke)) {
+        problems.push_back(
+            {"/stroke_mm", fmt::format("stroke is {:.9g} mm, must be positive, at "
+                                       "least {:.3g} mm",
+                                       millimetres(shape.stroke), millimetres(smallestStroke))});
         return problems;
     }
     Problems lifts;
@@ -172,9 +178,10 @@ void addLaw(const Placed& at, LiftForm& form) {
         piece.scale = at.from - at.to;
         form.pieces.push_back(piece);
     }
-    for (double x : innerJunctions(at.segment->law))
+    for (double x : innerJunctions(at.segment->law)) {
         form.junctions.push_back(
             {x < 0.5 ? at.begin + x * span : at.end - (1.0 - x) * span, {}, {}, at.index, true});
+    }
 }
 
 void addDwell(const Placed& at, LiftForm& form) {
@@ -182,10 +189,11 @@ void addDwell(const Placed& at, LiftForm& form) {
     piece.begin = piece.origin = at.begin;
     piece.base = at.from;
     form.pieces.push_back(piece);
-    if (!form.plateaus.empty() && form.plateaus.back().end == at.begin)
+    if (!form.plateaus.empty() && form.plateaus.back().end == at.begin) {
         form.plateaus.back().end = at.end;
-    else
+    } else {
         form.plateaus.push_back({at.begin, at.end, at.from});
+    }
 }
 
 /// Joins a plateau that runs over the end of the period.
@@ -203,9 +211,10 @@ void joinWrappedPlateau(LiftForm& form) {
 /// a row, dwells between or not, are one.
 std::vector<TurningPoint> findTurns(const std::vector<Placed>& placed, double period) {
     std::vector<Placed> moves;
-    for (const Placed& each : placed)
+    for (const Placed& each : placed) {
         if (each.segment->kind != SegmentKind::dwell)
             moves.push_back(each);
+    }
     std::vector<TurningPoint> turns;
     for (std::size_t i = 0; i < moves.size(); ++i) {
         const Placed& next = moves[(i + 1) % moves.size()];
@@ -231,10 +240,11 @@ Result<LiftForm> makeForm(const SegmentShape& shape, double period) {
     settleTurningPoints(form);
     for (const Placed& each : placed) {
         form.junctions.push_back({each.begin, {}, {}, each.index, false});
-        if (each.segment->kind == SegmentKind::dwell)
+        if (each.segment->kind == SegmentKind::dwell) {
             addDwell(each, form);
-        else
+        } else {
             addLaw(each, form);
+        }
     }
     joinWrappedPlateau(form);
     form.index();

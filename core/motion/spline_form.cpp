@@ -22,41 +22,46 @@ std::string place(std::size_t knot, const char* key) {
 void checkKnot(const std::vector<Knot>& knots, std::size_t i, double period, Problems& problems) {
     const Knot& knot = knots[i];
     const double angle = knot.angle / units::degree;
-    if (!(knot.angle >= 0.0 && knot.angle < period))
+    if (!(knot.angle >= 0.0 && knot.angle < period)) {
         problems.push_back({place(i, "angle_deg"),
                             fmt::format("angle is {:.9g}°, must be at least 0° and below the "
                                         "period of {:.9g}°",
                                         angle, period / units::degree)});
-    else if (i > 0 && std::isfinite(knots[i - 1].angle) &&
-             !(knot.angle - knots[i - 1].angle >= closestKnots * period))
+    } else if (i > 0 && std::isfinite(knots[i - 1].angle) &&
+               !(knot.angle - knots[i - 1].angle >= closestKnots * period)) {
         problems.push_back({place(i, "angle_deg"),
                             fmt::format("angle is {:.9g}° after {:.9g}°, must increase by at least "
                                         "{:.3g}°",
                                         angle, knots[i - 1].angle / units::degree,
                                         closestKnots * period / units::degree)});
-    if (!std::isfinite(knot.lift))
+    }
+    if (!std::isfinite(knot.lift)) {
         problems.push_back({place(i, "lift_mm"), fmt::format("lift is {:.9g} mm, must be finite",
                                                              knot.lift / units::millimetre)});
-    if (knot.slope && !std::isfinite(*knot.slope))
+    }
+    if (knot.slope && !std::isfinite(*knot.slope)) {
         problems.push_back({place(i, "slope_mm_per_deg"),
                             fmt::format("slope is {:.9g} mm per degree, must be finite",
                                         *knot.slope * units::degree / units::millimetre)});
+    }
 }
 
 Problems check(const std::vector<Knot>& knots, double period) {
     Problems problems;
-    if (knots.size() < 3)
+    if (knots.size() < 3) {
         problems.push_back(
             {"/knots", fmt::format("there are {} knots, need at least 3", knots.size())});
+    }
     for (std::size_t i = 0; i < knots.size(); ++i)
         checkKnot(knots, i, period, problems);
     if (problems.empty() &&
-        knots.front().angle + period - knots.back().angle < closestKnots * period)
+        knots.front().angle + period - knots.back().angle < closestKnots * period) {
         problems.push_back({place(knots.size() - 1, "angle_deg"),
                             fmt::format("angle is {:.9g}°, must stay {:.3g}° before the first "
                                         "knot of the next period",
                                         knots.back().angle / units::degree,
                                         closestKnots * period / units::degree)});
+    }
     return problems;
 }
 
@@ -211,9 +216,10 @@ void setExtremes(LiftForm& form) {
     for (std::size_t i = 0; i < runs.size(); ++i) {
         const Run& before = runs[(i + runs.size() - 1) % runs.size()];
         const bool rose = before.right > before.left, rises = runs[i].right > runs[i].left;
-        if (rose != rises)
+        if (rose != rises) {
             form.turningPoints.push_back(
                 {runs[i].angle, runs[i].angle, runs[i].left - lowest, rose});
+        }
     }
     settleTurningPoints(form);
 }
@@ -238,9 +244,12 @@ Result<LiftForm> makeForm(const KnotShape& shape, double period) {
         form.junctions.push_back({knots[static_cast<std::size_t>(i)].angle, {}, {}, i, false});
     }
     setExtremes(form);
-    if (!(form.stroke > 0.0))
-        return Problem{"/knots", fmt::format("all lifts are {:.9g} mm, the lift must change",
-                                             knots.front().lift / units::millimetre)};
+    if (form.stroke < smallestStroke) {
+        return Problem{"/knots", fmt::format("lift changes by {:.3g} mm, must change by at least "
+                                             "{:.3g} mm",
+                                             form.stroke / units::millimetre,
+                                             smallestStroke / units::millimetre)};
+    }
     if (form.pieces.front().begin > 0.0) {
         // The last piece also covers the start of the period, seen one period earlier.
         Piece wrapped = form.pieces.back();

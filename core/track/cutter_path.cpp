@@ -130,10 +130,11 @@ Result<Samples> cutterDeviation(const LiftCurve& curve, const Samples& phi, doub
                                 double pitchRadius, double rollerRadius, double cutterRadius,
                                 Flank flank) {
     Problems problems = checkCutter(cutterRadius);
-    if (!(rho > 0.0))
+    if (!(rho > 0.0)) {
         problems.push_back({"/rho", fmt::format("position along the roller is {:.9g} mm, must be "
                                                 "positive",
                                                 rho / units::millimetre)});
+    }
     if (!problems.empty())
         return problems;
     const double offset = sign(flank) * (cutterRadius - rollerRadius);

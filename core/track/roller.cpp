@@ -28,17 +28,19 @@ Problems checkRoller(const Roller& roller, double pitchRadius) {
     };
     if (!positive(roller.radius))
         add("/roller/radius_mm", "radius", roller.radius, "be positive");
-    if (!positive(roller.width))
+    if (!positive(roller.width)) {
         add("/roller/width_mm", "width", roller.width, "be positive");
-    else if (!(pitchRadius > 0.5 * roller.width) || !std::isfinite(pitchRadius))
+    } else if (!(pitchRadius > 0.5 * roller.width) || !std::isfinite(pitchRadius)) {
         add("/pitch_radius_mm", "pitch radius", pitchRadius,
             fmt::format("exceed half the roller width of {:.9g} mm", millimetres(roller.width)));
+    }
     if (roller.crownRadius && !positive(*roller.crownRadius))
         add("/roller/crown_radius_mm", "crown radius", *roller.crownRadius, "be positive");
-    if (!(roller.edgeRelief >= 0.0 && 2.0 * roller.edgeRelief < roller.width))
+    if (!(roller.edgeRelief >= 0.0 && 2.0 * roller.edgeRelief < roller.width)) {
         add("/roller/edge_relief_mm", "edge relief", roller.edgeRelief,
             fmt::format("be at least 0 and less than half the width of {:.9g} mm",
                         millimetres(roller.width)));
+    }
     return problems;
 }
 

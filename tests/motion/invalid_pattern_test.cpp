@@ -4,8 +4,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <random>
 
 using namespace lobewright;
 using namespace lobewright::motion;
@@ -133,7 +135,7 @@ TEST(InvalidKnots, AreNamed) {
     expectProblem(knots({{0, 0.0, {}}, {90, 0.036, endless}, {120, 0.0, {}}}),
                   "/knots/1/slope_mm_per_deg", "must be finite");
     expectProblem(knots({{0, 0.01, {}}, {90, 0.01, {}}, {120, 0.01, {}}}), "/knots",
-                  "all lifts are 10 mm, the lift must change");
+                  "lift changes by 0 mm, must change by at least 1e-06 mm");
 }
 
 TEST(InvalidHarmonics, AreNamed) {
@@ -147,5 +149,63 @@ TEST(InvalidHarmonics, AreNamed) {
                   "order 1 is given before");
     expectProblem(harmonics({{1, nothing, 0.0}}), "/harmonics/0/cos_mm", "must be finite");
     expectProblem(harmonics({{1, 0.01, endless}}), "/harmonics/0/sin_mm", "must be finite");
-    expectProblem(harmonics({{1, 0.0, 0.0}}), "/harmonics", "all amplitudes are 0 mm");
+    expectProblem(harmonics({{1, 0.0, 0.0}}), "/harmonics", "amplitudes add up to 0 mm");
+}
+
+// 3000 patterns drawn from awkward numbers: each is refused with a message, or finite everywhere.
+TEST(AnyPattern, IsRefusedOrFinite) {
+    std::mt19937 random(11);
+    const double numbers[] = {0.0,      -0.0,  1.0,   -1.0,   1e-300, 1e300, nothing, endless,
+                              -endless, 0.036, 0.018, 1e-6,   1e-12,  0.7,   1.4,     2.2,
+                              3.1,      6.28,  0.01,  5e-324, 1e-9,   1e9,   0.5,     1.5};
+    const auto pick = [&] {
+        return numbers[std::uniform_int_distribution<std::size_t>(0,
+                                                                  std::size(numbers) - 1)(random)];
+    };
+    const auto upTo = [&](int most) { return std::uniform_int_distribution<int>(0, most)(random); };
+    const auto shape = [&]() -> std::variant<SegmentShape, KnotShape, HarmonicShape> {
+        const int kind = upTo(2), count = upTo(6);
+        if (kind == 0) {
+            SegmentShape list{pick(), {}};
+            for (int i = 0; i < count; ++i)
+                list.segments.push_back({static_cast<SegmentKind>(upTo(2)), pick(),
+                                         allLaws[static_cast<std::size_t>(upTo(6))],
+                                         upTo(1) ? std::optional(pick()) : std::nullopt});
+            return list;
+        }
+        if (kind == 1) {
+            KnotShape list;
+            std::vector<double> angles;
+            for (int i = 0; i < count; ++i)
+                angles.push_back(pick());
+            if (upTo(3) > 0)
+                std::sort(angles.begin(), angles.end(), [](double a, double b) {
+                    return std::isnan(b) ? !std::isnan(a) : a < b;
+                });
+            for (double angle : angles)
+                list.knots.push_back(
+                    {angle, pick(), upTo(1) ? std::optional(pick()) : std::nullopt});
+            return list;
+        }
+        HarmonicShape list;
+        for (int i = 0; i < count; ++i)
+            list.harmonics.push_back({upTo(20), pick(), pick()});
+        return list;
+    };
+    int accepted = 0;
+    for (int i = 0; i < 3000; ++i) {
+        const Result<LiftCurve> curve = LiftCurve::make({1 + upTo(1), shape()});
+        if (!curve) {
+            EXPECT_FALSE(curve.problems()[0].message.empty());
+            continue;
+        }
+        ++accepted;
+        for (int j = 0; j < 50; ++j) {
+            const Lift lift = curve->at(curve->period() * j / 50.0);
+            EXPECT_TRUE(std::isfinite(lift.y) && std::isfinite(lift.y1) && std::isfinite(lift.y2) &&
+                        std::isfinite(lift.y3));
+        }
+        EXPECT_GE(curve->risesPerPattern(), 1);
+    }
+    EXPECT_GT(accepted, 5);
 }
