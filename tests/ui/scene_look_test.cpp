@@ -30,7 +30,8 @@ TEST(Icons, EveryActionIconDrawsInTheInkOfItsTheme) {
         for (QString name : names) {
             name.chop(4);
             const QImage image = actionIcon(name, widget).pixmap(24, 24).toImage();
-            ASSERT_EQ(image.width(), 24) << name.toStdString();
+            ASSERT_EQ(image.width(), std::lround(24 * widget.devicePixelRatio()))
+                << name.toStdString();
             EXPECT_GT(inkShare(image), 0.01) << name.toStdString();
             EXPECT_LT(inkShare(image), 0.75) << name.toStdString();
         }

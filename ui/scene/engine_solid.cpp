@@ -218,8 +218,8 @@ void EngineSolid::drawCylinder(int index) {
         place.translate(0, 0, static_cast<float>(crowns[end]));
         if (end == End::inlet)
             place.rotate(180.0F, 1, 0, 0); // its own z points outward
-        draw(piston_, place, p.tint(p.side(end), 0.55));
-        draw(rod_, place, p.metal);
+        draw(piston_, place, p.metal);
+        draw(rod_, place, p.tint(p.metal, 0.75));
         QMatrix4x4 roll = bore;
         roll.translate(0, 0, static_cast<float>(axis));
         roll.rotate(90.0F, 0, 1, 0); // its axis is radial
