@@ -81,10 +81,11 @@ bool CylinderCircle::clickedGround(const QPointF& point) {
 
 void CylinderCircle::keyPressEvent(QKeyEvent* event) {
     if (event->key() >= Qt::Key_1 && event->key() <= Qt::Key_9 &&
-        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)))
+        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
         chooseCylinder(event->key() - Qt::Key_1);
-    else
+    } else {
         TurnView::keyPressEvent(event);
+    }
 }
 
 void CylinderCircle::paintDrawing(QPainter& painter) {
@@ -147,9 +148,10 @@ void CylinderCircle::paintCylinder(QPainter& painter, int index) const {
         QRectF(middle.x() - radius, middle.y() - (roomy ? line : 0.5 * line), 2.0 * radius, line),
         Qt::AlignCenter, QString::number(index + 1));
     painter.setFont(plain);
-    if (roomy)
+    if (roomy) {
         painter.drawText(QRectF(middle.x() - radius, middle.y(), 2.0 * radius, line),
                          Qt::AlignCenter, phase);
+    }
 }
 
 void CylinderCircle::paintShaft(QPainter& painter) const {

@@ -150,9 +150,10 @@ void EngineSolid::loadParts() {
     const double w = mechanism.roller.width;
     load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
     double liner = 0.0;
-    for (const End end : bothEnds)
+    for (const End end : bothEnds) {
         liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
                                     0.4 * sizes.pistonLength);
+    }
     // Opened on the side away from the shaft, which is polar angle 0 of the bore's own frame.
     load(liner_, tubeMesh(b, 1.12 * b, -liner, liner, 0.25 * whole, 0.75 * whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));

@@ -20,7 +20,7 @@ FiringOrder firingOrder(const mechanism::OpposedPair& pair) {
     order.period = pair.period();
     std::vector<std::pair<double, int>> all;
     const auto angles = mechanism::cylinderAngles(pair.mechanism());
-    for (std::size_t k = 0; k < angles.size(); ++k)
+    for (std::size_t k = 0; k < angles.size(); ++k) {
         for (const auto& centres : pair.deadCentres()) {
             const double at = centres.idc + angles[k] - angles.front();
             double theta = at - order.period * std::floor(at / order.period);
@@ -28,6 +28,7 @@ FiringOrder firingOrder(const mechanism::OpposedPair& pair) {
                 theta = 0.0;
             all.emplace_back(theta, static_cast<int>(k));
         }
+    }
     std::sort(all.begin(), all.end());
     for (const auto& [theta, cylinder] : all) {
         if (order.moments.empty() || theta - order.moments.back().theta > together)
@@ -57,10 +58,11 @@ double FiringOrder::evenInterval() const {
 }
 
 int FiringOrder::placeOf(int cylinder) const {
-    for (std::size_t i = 0; i < moments.size(); ++i)
+    for (std::size_t i = 0; i < moments.size(); ++i) {
         if (std::find(moments[i].cylinders.begin(), moments[i].cylinders.end(), cylinder) !=
             moments[i].cylinders.end())
             return static_cast<int>(i) + 1;
+    }
     return 0;
 }
 

@@ -113,9 +113,10 @@ void LinerMap::paintSweeps(QPainter& painter) const {
     }
     left += column_;
     label(tr("skirt"));
-    for (const End end : bothEnds)
+    for (const End end : bothEnds) {
         paintStretch(painter, end, sweeps_[end].skirt, left + 0.5 * column_,
                      !sweeps_[end].rowsUncoveredBySkirt.empty());
+    }
 }
 
 void LinerMap::paintMap(QPainter& painter) const {
@@ -154,10 +155,11 @@ void LinerMap::paintPorts(QPainter& painter, End end) const {
             painter.drawRoundedRect(box, corner, corner);
             painter.save();
             QRectF uncovered = box;
-            if (end == End::inlet)
+            if (end == End::inlet) {
                 uncovered.setTop(box.bottom() - open * scale_);
-            else
+            } else {
                 uncovered.setBottom(box.top() + open * scale_);
+            }
             painter.setClipRect(uncovered, Qt::IntersectClip);
             painter.setBrush(p.side(end));
             painter.drawRoundedRect(box, corner, corner);
@@ -184,24 +186,27 @@ void LinerMap::paintPistons(QPainter& painter, End end) const {
     painter.setPen(QPen(p.side(end), 2.4));
     across(crown);
     painter.setPen(QPen(p.ink, 1.6));
-    if (pair.mechanism().piston)
+    if (pair.mechanism().piston) {
         for (const double distance : pair.mechanism().piston->ringDistances)
             across(y(place(end, lift - distance)));
+    }
 }
 
 QStringList LinerMap::remarks() const {
     QStringList found;
     for (const End end : bothEnds) {
-        for (const int row : sweeps_[end].rowsUncoveredBySkirt)
+        for (const int row : sweeps_[end].rowsUncoveredBySkirt) {
             found << (end == End::inlet
                           ? tr("The skirt uncovers inlet row %1 at inner dead centre.")
                           : tr("The skirt uncovers exhaust row %1 at inner dead centre."))
                          .arg(row + 1);
-        for (const auto& pass : sweeps_[end].ringsOverWide)
+        }
+        for (const auto& pass : sweeps_[end].ringsOverWide) {
             found << (end == End::inlet ? tr("Ring %1 runs over the wide ports of inlet row %2.")
                                         : tr("Ring %1 runs over the wide ports of exhaust row %2."))
                          .arg(pass.ring + 1)
                          .arg(pass.row + 1);
+        }
     }
     return found;
 }
@@ -210,9 +215,10 @@ void LinerMap::paintCaption(QPainter& painter) const {
     const double line = painter.fontMetrics().height();
     QString gap =
         tr("Crowns come within %1 mm").arg(words::number(gap_.asSet / units::millimetre, 2));
-    if (gap_.atRest && std::abs(*gap_.atRest - gap_.asSet) > 1e-9)
+    if (gap_.atRest && std::abs(*gap_.atRest - gap_.asSet) > 1e-9) {
         gap += tr(", %1 mm with the adjuster at rest")
                    .arg(words::number(*gap_.atRest / units::millimetre, 2));
+    }
     const QStringList warnings = remarks();
     const QString second =
         warnings.isEmpty() ? (engine().pair().mechanism().piston
@@ -259,9 +265,10 @@ Handle LinerMap::widthHandle(End end, std::size_t index) const {
 
 std::vector<Handle> LinerMap::makeHandles() const {
     std::vector<Handle> handles;
-    for (const End end : bothEnds)
+    for (const End end : bothEnds) {
         for (std::size_t i = 0; i < engine().design().ports[end].size(); ++i)
             handles.push_back(widthHandle(end, i));
+    }
     return handles;
 }
 

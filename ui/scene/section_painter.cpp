@@ -174,10 +174,11 @@ void SectionPainter::paintPiston(End end) {
             const double from = mechanism.piston->ringDistances[i];
             const double high = i < rings.size() ? rings[i].height : 0.02 * mechanism.bore;
             const double depth = 0.07 * frame_.halfBore();
-            for (const double side : {-1.0, 1.0})
+            for (const double side : {-1.0, 1.0}) {
                 painter_.drawRect(frame_.box(crown + out * from, side * frame_.halfBore(),
                                              crown + out * (from + high),
                                              side * (frame_.halfBore() - depth)));
+            }
         }
     }
     painter_.setPen(QPen(tones_.side(end), 3.0, Qt::SolidLine, Qt::FlatCap));
@@ -191,11 +192,13 @@ void SectionPainter::paintLiner() {
         QPainterPath wall;
         wall.addRect(frame_.box(left, side * b, right, side * (b + w)));
         QPainterPath openings;
-        for (const End end : bothEnds)
-            for (const auto& row : engine_.design().ports[end])
+        for (const End end : bothEnds) {
+            for (const auto& row : engine_.design().ports[end]) {
                 openings.addRect(frame_.box(frame_.portPlace(end, row.edge), side * 0.9 * b,
                                             frame_.portPlace(end, row.edge - row.height),
                                             side * (b + 1.2 * w)));
+            }
+        }
         painter_.setPen(QPen(outline(), 1.0));
         painter_.setBrush(tones_.metalPale);
         painter_.drawPath(wall.subtracted(openings));

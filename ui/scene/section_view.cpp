@@ -80,7 +80,7 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
     const double right = frame.at(frame.linerEnd(End::exhaust), 0).x();
     const double line = painter.fontMetrics().height();
     const auto row = [&](double y) { return QRectF(left, y, right - left, line); };
-    const auto put = [&](const QRectF& box, Qt::Alignment align, const QString& text) {
+    const auto put = [&](const QRectF& box, int align, const QString& text) {
         const QString shown =
             painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(box.width()));
         // On paper of its own, so that a track passing behind leaves it readable.

@@ -32,9 +32,10 @@ void ShownEngine::setGeometry(const GeometryPointer& geometry) {
 void ShownEngine::setSolution(const SolutionPointer& solution) {
     solution_ = solution;
     solved_ = solution_ != nullptr;
-    if (solution_)
+    if (solution_) {
         geometry_ = std::make_shared<const Geometry>(
             Geometry{solution_->design, solution_->pair, solution_->timing});
+    }
 }
 
 double ShownEngine::angleOfCylinder(int index, double theta) const {
@@ -98,9 +99,10 @@ std::optional<double> ShownEngine::channelPeak(std::string_view name) const {
     if (!found)
         return std::nullopt;
     double peak = 0.0;
-    for (const double value : found->values)
+    for (const double value : found->values) {
         if (std::isfinite(value))
             peak = std::max(peak, std::abs(value));
+    }
     return peak;
 }
 

@@ -25,9 +25,10 @@ QVector3D polar(double radius, double angle, double z) {
 } // namespace
 
 void SolidMesh::triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]) {
-    for (int i = 0; i < 3; ++i)
+    for (int i = 0; i < 3; ++i) {
         for (const QVector3D& v : {points[i], normals[i]})
             corners.insert(corners.end(), {v.x(), v.y(), v.z()});
+    }
 }
 
 void SolidMesh::quad(const QVector3D (&points)[4], const QVector3D (&normals)[4]) {
@@ -80,9 +81,10 @@ SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
     SolidMesh mesh;
     const QVector3D behind = vector(0.0, 0.0, outward);
     for (int i = 0; i < aroundTrack; ++i) {
-        for (int j = 0; j + 1 < acrossTrack; ++j)
+        for (int j = 0; j + 1 < acrossTrack; ++j) {
             mesh.quad({point(i, j), point(i + 1, j), point(i + 1, j + 1), point(i, j + 1)},
                       {normal(i, j), normal(i + 1, j), normal(i + 1, j + 1), normal(i, j + 1)});
+        }
         for (const int j : {0, acrossTrack - 1}) {
             const QVector3D a = point(i, j), b = point(i + 1, j);
             const float sign = j == 0 ? -1.0F : 1.0F;
@@ -109,10 +111,11 @@ SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from
         mesh.quad(
             {polar(outer, a, z1), polar(outer, b, z1), polar(outer, b, z2), polar(outer, a, z2)},
             {na, nb, nb, na});
-        if (inner > 0.0)
+        if (inner > 0.0) {
             mesh.quad({polar(inner, a, z1), polar(inner, b, z1), polar(inner, b, z2),
                        polar(inner, a, z2)},
                       {-na, -nb, -nb, -na});
+        }
         for (const double z : {z1, z2}) {
             const QVector3D n = z == z1 ? low : high;
             mesh.quad(

@@ -126,12 +126,13 @@ void StudentWalk::start() {
 }
 
 void StudentWalk::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_PageDown)
+    if (event->key() == Qt::Key_PageDown) {
         goOn();
-    else if (event->key() == Qt::Key_PageUp)
+    } else if (event->key() == Qt::Key_PageUp) {
         goBack();
-    else
+    } else {
         QWidget::keyPressEvent(event);
+    }
 }
 
 } // namespace lobewright::ui

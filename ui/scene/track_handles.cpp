@@ -150,9 +150,10 @@ std::vector<Handle> patternHandles(const ShownEngine& engine, const UnrolledFram
             repeatOverLobes(handles, engine, frame, end, first, start);
         }
     } else if (const auto* knots = std::get_if<motion::KnotShape>(&shape)) {
-        for (std::size_t i = 0; i < knots->knots.size(); ++i)
+        for (std::size_t i = 0; i < knots->knots.size(); ++i) {
             repeatOverLobes(handles, engine, frame, end, knotHandle(engine, frame, end, *knots, i),
                             knots->knots[i].angle);
+        }
     }
     return handles;
 }

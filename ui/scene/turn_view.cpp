@@ -19,10 +19,11 @@ TurnView::TurnView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     setAttribute(Qt::WA_OpaquePaintEvent);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
-        if (handlesFollowAngle() && !grip_)
+        if (handlesFollowAngle() && !grip_) {
             refresh();
-        else
+        } else {
             update();
+        }
     });
 }
 
@@ -50,10 +51,12 @@ void TurnView::refresh() {
         layOut();
         handles_ = makeHandles();
     }
-    if (!key.empty())
-        for (std::size_t i = 0; i < handles_.size(); ++i)
+    if (!key.empty()) {
+        for (std::size_t i = 0; i < handles_.size(); ++i) {
             if (handles_[i].key == key)
                 chosen_ = static_cast<int>(i);
+        }
+    }
     update();
 }
 
@@ -71,7 +74,7 @@ void TurnView::goToEvent(int step) {
     const double now = cursor_.angle();
     const double period = engine_.pair().period();
     double best = step > 0 ? now + period : now - period;
-    for (const auto& cycle : engine_.timing().cycles())
+    for (const auto& cycle : engine_.timing().cycles()) {
         for (const double event : {cycle.centres.idc, cycle.exhaustOpens, cycle.inletOpens,
                                    cycle.centres.odc, cycle.inletCloses, cycle.exhaustCloses}) {
             double ahead = std::remainder(event - now, period);
@@ -82,6 +85,7 @@ void TurnView::goToEvent(int step) {
             if (std::abs(ahead) < std::abs(best - now))
                 best = now + ahead;
         }
+    }
     cursor_.setAngle(best);
 }
 
@@ -144,14 +148,15 @@ void TurnView::mouseMoveEvent(QMouseEvent* event) {
         pointerInside_ = true;
         const int hit = handleAt(at);
         const Handle* handle = handleOf(hit);
-        if (!handle)
+        if (!handle) {
             setCursor(Qt::OpenHandCursor);
-        else if (handle->axes.size() > 1)
+        } else if (handle->axes.size() > 1) {
             setCursor(Qt::SizeAllCursor);
-        else
+        } else {
             setCursor(std::abs(handle->axes[0].perUnit.x()) > std::abs(handle->axes[0].perUnit.y())
                           ? Qt::SizeHorCursor
                           : Qt::SizeVerCursor);
+        }
         hovered_ = hit;
         update();
     }
@@ -160,10 +165,11 @@ void TurnView::mouseMoveEvent(QMouseEvent* event) {
 void TurnView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton)
         return;
-    if (grip_)
+    if (grip_) {
         dropHandle(true);
-    else if (turning_ && (event->position() - pressed_).manhattanLength() < 4.0)
+    } else if (turning_ && (event->position() - pressed_).manhattanLength() < 4.0) {
         clickedGround(event->position());
+    }
     turning_.reset();
 }
 
@@ -200,27 +206,30 @@ void TurnView::keyPressEvent(QKeyEvent* event) {
                               : event->key() == Qt::Key_Down  ? QPointF(0, 1)
                                                               : QPointF();
     if (!direction.isNull()) {
-        if (handle)
+        if (handle) {
             nudge(*handle, direction, fine);
-        else
+        } else {
             turnBy((direction.x() - direction.y()) * (fine ? 0.1 : 1.0) * units::degree);
+        }
         return;
     }
     switch (event->key()) {
     case Qt::Key_Escape:
-        if (grip_)
+        if (grip_) {
             dropHandle(false);
-        else if (handle)
+        } else if (handle) {
             choose(-1);
-        else
+        } else {
             QWidget::keyPressEvent(event);
+        }
         return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        if (handle)
+        if (handle) {
             openExactEntry(*handle);
-        else
+        } else {
             QWidget::keyPressEvent(event);
+        }
         return;
     case Qt::Key_Space:
         cursor_.togglePlaying();

@@ -60,12 +60,13 @@ void TurnView::choose(int index) {
 }
 
 bool TurnView::chooseHandle(const std::string& key) {
-    for (std::size_t i = 0; i < handles_.size(); ++i)
+    for (std::size_t i = 0; i < handles_.size(); ++i) {
         if (handles_[i].key == key) {
             choose(static_cast<int>(i));
             setFocus(Qt::OtherFocusReason);
             return true;
         }
+    }
     return false;
 }
 
@@ -73,9 +74,10 @@ void TurnView::announce() {
     QString text;
     if (const Handle* handle = handleOf(chosen_)) {
         text = handle->label;
-        for (const auto& axis : handle->axes)
+        for (const auto& axis : handle->axes) {
             text +=
                 QStringLiteral(", ") + axis.label + QLatin1Char(' ') + shownValue(axis, axis.value);
+        }
     }
     setAccessibleDescription(text);
     QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
@@ -246,9 +248,10 @@ void TurnView::paintHandles(QPainter& painter) {
         // At rest only a hint that the curve can be taken there.
         painter.setPen(Qt::NoPen);
         painter.setBrush(tones().quiet);
-        for (const auto& handle : handles_)
+        for (const auto& handle : handles_) {
             if (handle.grip.isNull())
                 painter.drawEllipse(handle.at, 2.5, 2.5);
+        }
         return;
     }
     for (const auto& handle : handles_)
@@ -259,11 +262,12 @@ void TurnView::paintHandles(QPainter& painter) {
         strong = handleOf(chosen_);
     if (grip_) {
         strong = &grip_->handle;
-        for (const auto& handle : handles_)
+        for (const auto& handle : handles_) {
             if (handle.key == grip_->handle.key) {
                 strong = &handle;
                 break;
             }
+        }
     }
     if (!strong)
         return;

@@ -40,9 +40,10 @@ UnrolledFrame::UnrolledFrame(const ShownEngine& engine, const QRectF& area, doub
     const double middleTop = top + band.inlet * scale_;
     const double middleBottom = bottom - band.exhaust * scale_;
     middle_ = QRectF(QPointF(left_, middleTop), QPointF(right(), middleBottom));
-    if (chains)
+    if (chains) {
         chain_ = {QRectF(left_, top - chain, right() - left_, chain),
                   QRectF(left_, bottom, right() - left_, chain)};
+    }
 }
 
 double UnrolledFrame::right() const {

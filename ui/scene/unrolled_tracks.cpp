@@ -163,9 +163,10 @@ void UnrolledTracks::paintRollers(QPainter& painter) const {
                 painter.setPen(QPen(p.ink, chosen ? 1.6 : 1.0));
                 painter.setBrush(chosen ? p.metal : p.tint(p.metal, 0.45));
                 painter.drawEllipse(centre, r, r);
-                if (r > 0.7 * painter.fontMetrics().height())
+                if (r > 0.7 * painter.fontMetrics().height()) {
                     painter.drawText(QRectF(centre.x() - r, centre.y() - r, 2 * r, 2 * r),
                                      Qt::AlignCenter, QString::number(k + 1));
+                }
             }
         }
     }
@@ -183,23 +184,25 @@ void UnrolledTracks::paintMiddle(QPainter& painter) const {
     for (const End end : bothEnds) {
         painter.setBrush(p.side(end));
         const double y = end == End::inlet ? axis - 0.5 * line - 6.0 : axis + 0.5 * line + 2.0;
-        for (const auto& cycle : engine().timing().cycles())
+        for (const auto& cycle : engine().timing().cycles()) {
             for (double at = -2.0 * period; at < units::turn + period; at += period) {
                 const double from = std::clamp(cycle.opens(end) - first + at, 0.0, units::turn);
                 const double to = std::clamp(cycle.closes(end) - first + at, 0.0, units::turn);
                 if (to > from)
                     painter.drawRect(QRectF(frame_.x(from), y, frame_.x(to) - frame_.x(from), 4.0));
             }
+        }
     }
     painter.setPen(p.quiet);
     const double room = frame_.pixelsPerRadian() * units::degree;
     const double label = painter.fontMetrics().horizontalAdvance(QStringLiteral("000°")) + 10.0;
     int step = 10;
-    for (const int candidate : {10, 15, 30, 45, 60, 90, 180})
+    for (const int candidate : {10, 15, 30, 45, 60, 90, 180}) {
         if (candidate * room >= label) {
             step = candidate;
             break;
         }
+    }
     for (int degree = 0; degree <= 360; degree += step) {
         const bool crowded = degree < 360 && (360 - degree) * room < 1.5 * label;
         if (crowded)

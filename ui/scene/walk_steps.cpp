@@ -95,16 +95,17 @@ WalkStep Teller::innerDeadCentre() const {
         text("The crowns stand %1 mm apart and the chamber is at its smallest, %2.")
             .arg(words::number(engine_.pair().gap(theta) / units::millimetre, 2), volume(theta));
     step.text += QLatin1Char(' ');
-    if (!knowsGas())
+    if (!knowsGas()) {
         step.text += text("There is no head: the two crowns and the bore are all that encloses "
                           "the gas.");
-    else if (engine_.design().running.motored)
+    } else if (engine_.design().running.motored) {
         step.text += text("Pressure has risen to %1 by compression alone, because nothing burns.")
                          .arg(bar(theta));
-    else
+    } else {
         step.text += text("Pressure is %1 and the flat top of the lobes holds the pistons here "
                           "while the gas burns.")
                          .arg(bar(theta));
+    }
     return step;
 }
 
@@ -114,14 +115,15 @@ WalkStep Teller::peak(double theta) const {
     const auto inlet = engine_.channel("contact_force_inlet_N", theta);
     const auto exhaust = engine_.channel("contact_force_exhaust_N", theta);
     step.text += QLatin1Char(' ');
-    if (inlet && exhaust)
+    if (inlet && exhaust) {
         step.text +=
             text("The rollers press on their tracks with %1 kN and %2 kN, and where a "
                  "track slopes away this force turns the shaft.")
                 .arg(words::number(*inlet / 1000.0, 2), words::number(*exhaust / 1000.0, 2));
-    else
+    } else {
         step.text += text("It pushes both rollers onto their tracks, and where a track slopes "
                           "away this force turns the shaft.");
+    }
     return step;
 }
 
@@ -133,14 +135,15 @@ WalkStep Teller::exhaustOpens() const {
                                  .arg(bar(theta))
                            : text("The exhaust piston uncovers its ports.");
     step.text += QLatin1Char(' ');
-    if (cycle_.blowdown() > 0.0)
+    if (cycle_.blowdown() > 0.0) {
         step.text += text("For the next %1 burnt gas rushes out by its own pressure before the "
                           "inlet opens: the blowdown.")
                          .arg(span(cycle_.blowdown()));
-    else
+    } else {
         step.text += text("The inlet has been open for %1 already, so burnt gas could enter it: "
                           "there is no blowdown.")
                          .arg(span(-cycle_.blowdown()));
+    }
     return step;
 }
 
@@ -215,9 +218,10 @@ std::vector<WalkStep> walkSteps(const ShownEngine& engine) {
     const auto* solution = engine.solution();
     if (engine.gasAt(cycle.centres.idc) && solution->gas && !solution->gas->cycles.empty()) {
         const auto& figures = solution->gas->cycles.front();
-        if (!engine.design().running.motored)
+        if (!engine.design().running.motored) {
             steps.push_back(teller.ignition(cycle.centres.idc +
                                             figures.burnStart / engine.pair().cyclesPerTurn()));
+        }
         if (figures.peakPressure > 0.0) {
             const double period = engine.pair().period();
             const double offset =
