@@ -34,22 +34,6 @@ double Observed::relaxation() const {
     return sum;
 }
 
-StiffBlock stiffBlock(const Observed& observed) {
-    const double gradient[3] = {observed.pressurePerAir, observed.pressurePerProducts,
-                                observed.pressurePerKelvin};
-    StiffBlock block{};
-    for (const PortResponse& port : {observed.inletResponse, observed.exhaustResponse}) {
-        const double effect[3] = {port.slope * (1.0 - port.products), port.slope * port.products,
-                                  port.slope * port.energy / observed.heatCapacity};
-        for (std::size_t i = 0; i < 3; ++i) {
-            for (std::size_t j = 0; j < 3; ++j) {
-                block[3 * i + j] += effect[i] * gradient[j];
-            }
-        }
-    }
-    return block;
-}
-
 const ChamberGeometry& Cylinder::geometry(double angle) {
     if (angle != geometryAngle_) {
         geometry_ = model_->chamber->at(angle);
@@ -177,7 +161,10 @@ void Cylinder::passInlet(const Charge& charge, const Memory& memory, const Suppl
     const double in = conductance * psi.value;
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
-    observed.inletResponse = {conductance * psi.slope / supply.pressure, stream.products,
+    const double ratio = charge.pressure / supply.pressure;
+    observed.inletResponse = {conductance * psi.slope / supply.pressure,
+                              conductance / supply.pressure * (psi.value - ratio * psi.slope),
+                              stream.products,
                               stream.enthalpy - charge.internalEnergy(stream.products)};
     balance.air += in * (1.0 - stream.products);
     balance.products += in * stream.products;
@@ -203,9 +190,10 @@ void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const S
                                            stream.temperature, stream.gasConstant, 1.0) /
                                model_->omega;
     const double out = conductance * psi.value;
-    observed.inletResponse = {
-        conductance * supply.pressure * psi.slope / (charge.pressure * charge.pressure),
-        stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
+    observed.inletResponse = {conductance * supply.pressure * psi.slope /
+                                  (charge.pressure * charge.pressure),
+                              -conductance / charge.pressure * psi.slope, stream.products,
+                              stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
     balance.air -= out * (1.0 - stream.products);
@@ -235,7 +223,7 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
             orificeFlow(area, exhaustPressure, stream.temperature, stream.gasConstant, 1.0) /
             model_->omega;
         const double in = conductance * psi.value;
-        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, stream.products,
+        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, stream.products,
                                     stream.enthalpy - charge.internalEnergy(stream.products)};
         observed.exhaustChoking = psi.choking;
         balance.air += in * (1.0 - stream.products);
@@ -252,7 +240,7 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
         model_->omega;
     const double out = conductance * psi.value;
     observed.exhaustResponse = {
-        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure),
+        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0,
         stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.exhaustChoking = psi.choking;
     const double offered =

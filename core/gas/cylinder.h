@@ -15,8 +15,9 @@ struct SupplyState {
 /// How the flow through a port answers to the chamber pressure. Where a port is wide and the engine
 /// slow, this makes the equations stiff.
 struct PortResponse {
-    double slope = 0.0;    ///< ∂(flow in)/∂p [kg/(rad·Pa)], ≤ 0 near equilibrium
-    double products = 0.0; ///< share of products of the stream
+    double slope = 0.0;      ///< ∂(flow in)/∂p [kg/(rad·Pa)], ≤ 0 near equilibrium
+    double outerSlope = 0.0; ///< the same with the pressure outside
+    double products = 0.0;   ///< share of products of the stream
     double energy = 0.0; ///< what a kilogram adds to the internal energy beyond its own, h − u [J]
 };
 
@@ -39,10 +40,6 @@ struct Observed {
     /// Rate at which the chamber pressure relaxes towards that outside the ports [1/rad], ≥ 0.
     double relaxation() const;
 };
-
-/// The stiff part of ∂(dy/dθ)/∂y for air, products and temperature, row by row.
-using StiffBlock = std::array<double, 9>;
-StiffBlock stiffBlock(const Observed& observed);
 
 /// Changes that end a step. The margin of an event is positive while the present mode holds.
 enum class Event {

@@ -19,16 +19,23 @@ constexpr double a[3][3] = {
 constexpr double e[3] = {-(13.0 + 7.0 * root6) / 3.0, -(13.0 - 7.0 * root6) / 3.0, -1.0 / 3.0};
 constexpr double realEigenvalue = 3.637834252744496;
 
-constexpr std::size_t stiffVariables[3] = {airMass, productsMass, temperature};
-
 } // namespace
 
-Radau::Radau(int size, int cylinders)
-    : size_(size), storage_(static_cast<std::size_t>(size) * rows, 0.0),
-      newton_(static_cast<std::size_t>(cylinders)), filter_(static_cast<std::size_t>(cylinders)) {}
+Radau::Radau(int size, std::vector<int> stiff)
+    : size_(size), storage_(static_cast<std::size_t>(size) * rows, 0.0), stiff_(std::move(stiff)) {
+    const auto count = static_cast<Eigen::Index>(stiff_.size());
+    newtonMatrix_.setIdentity(3 * count, 3 * count);
+    filterMatrix_.setIdentity(count, count);
+    newton_.compute(newtonMatrix_);
+    filter_.compute(filterMatrix_);
+    right_.setZero(3 * count);
+    solution_.setZero(3 * count);
+    estimate_.setZero(count);
+    filtered_.setZero(count);
+}
 
 void Radau::begin(double x, double h, const double* y, const double* dy,
-                  std::span<const StiffBlock> blocks) {
+                  const Eigen::MatrixXd& derivatives) {
     predict(x, h, y, dy);
     x_ = x;
     h_ = h;
@@ -40,18 +47,17 @@ void Radau::begin(double x, double h, const double* y, const double* dy,
             row(stages + i)[v] = y[v] + row(increments + i)[v];
         }
     }
-    for (std::size_t k = 0; k < blocks.size(); ++k) {
-        const Eigen::Map<const Eigen::Matrix<double, 3, 3, Eigen::RowMajor>> block(
-            blocks[k].data());
-        Eigen::Matrix<double, 9, 9> matrix = Eigen::Matrix<double, 9, 9>::Identity();
-        for (int i = 0; i < 3; ++i) {
-            for (int j = 0; j < 3; ++j) {
-                matrix.block<3, 3>(3 * i, 3 * j) -= h * a[i][j] * block;
-            }
+    const Eigen::Index count = derivatives.rows();
+    for (int i = 0; i < 3; ++i) {
+        for (int j = 0; j < 3; ++j) {
+            newtonMatrix_.block(i * count, j * count, count, count) = -h * a[i][j] * derivatives;
         }
-        newton_[k].compute(matrix);
-        filter_[k].compute(realEigenvalue / h * Eigen::Matrix3d::Identity() - block);
     }
+    newtonMatrix_.diagonal().array() += 1.0;
+    filterMatrix_ = -derivatives;
+    filterMatrix_.diagonal().array() += realEigenvalue / h;
+    newton_.compute(newtonMatrix_);
+    filter_.compute(filterMatrix_);
 }
 
 /// First guess of the increments: the last step's polynomial where this one follows on it, else the
@@ -107,19 +113,18 @@ void Radau::addResidual() {
 }
 
 void Radau::correct() {
-    for (std::size_t k = 0; k < newton_.size(); ++k) {
-        const std::size_t offset = k * cylinderVariables;
-        Eigen::Matrix<double, 9, 1> residual;
-        for (int i = 0; i < 3; ++i) {
-            for (int n = 0; n < 3; ++n) {
-                residual[3 * i + n] = row(residuals + i)[offset + stiffVariables[n]];
-            }
+    const std::size_t count = stiff_.size();
+    for (std::size_t i = 0; i < 3; ++i) {
+        for (std::size_t n = 0; n < count; ++n) {
+            right_[static_cast<Eigen::Index>(i * count + n)] =
+                row(residuals + static_cast<int>(i))[stiff_[n]];
         }
-        const Eigen::Matrix<double, 9, 1> correction = newton_[k].solve(residual);
-        for (int i = 0; i < 3; ++i) {
-            for (int n = 0; n < 3; ++n) {
-                row(residuals + i)[offset + stiffVariables[n]] = correction[3 * i + n];
-            }
+    }
+    solution_.noalias() = newton_.solve(right_);
+    for (std::size_t i = 0; i < 3; ++i) {
+        for (std::size_t n = 0; n < count; ++n) {
+            row(residuals + static_cast<int>(i))[stiff_[n]] =
+                solution_[static_cast<Eigen::Index>(i * count + n)];
         }
     }
     addResidual();
@@ -127,25 +132,23 @@ void Radau::correct() {
 
 /// Error of the stiff variables only: what passes a port is as good as they are.
 double Radau::error(const double* weights) {
+    const auto count = static_cast<Eigen::Index>(stiff_.size());
+    for (Eigen::Index n = 0; n < count; ++n) {
+        const int v = stiff_[static_cast<std::size_t>(n)];
+        estimate_[n] = row(startRates)[v];
+        for (int i = 0; i < 3; ++i) {
+            estimate_[n] += e[i] / h_ * row(increments + i)[v];
+        }
+    }
+    filtered_.noalias() = filter_.solve(estimate_);
     double largest = 0.0;
-    for (std::size_t k = 0; k < filter_.size(); ++k) {
-        const std::size_t offset = k * cylinderVariables;
-        Eigen::Vector3d estimate;
-        for (int n = 0; n < 3; ++n) {
-            const std::size_t v = offset + stiffVariables[n];
-            estimate[n] = row(startRates)[v];
-            for (int i = 0; i < 3; ++i) {
-                estimate[n] += e[i] / h_ * row(increments + i)[v];
-            }
+    for (Eigen::Index n = 0; n < count; ++n) {
+        const double relative =
+            std::fabs(filtered_[n]) / weights[stiff_[static_cast<std::size_t>(n)]];
+        if (std::isnan(relative)) {
+            return std::numeric_limits<double>::infinity();
         }
-        estimate = filter_[k].solve(estimate);
-        for (int n = 0; n < 3; ++n) {
-            const double relative = std::fabs(estimate[n]) / weights[offset + stiffVariables[n]];
-            if (std::isnan(relative)) {
-                return std::numeric_limits<double>::infinity();
-            }
-            largest = std::max(largest, relative);
-        }
+        largest = std::max(largest, relative);
     }
     return largest;
 }

@@ -1,11 +1,9 @@
 #pragma once
 
-#include "core/gas/cylinder.h"
 #include "core/gas/dense_step.h"
 
 #include <Eigen/Dense>
 
-#include <span>
 #include <vector>
 
 namespace lobewright::gas {
@@ -13,19 +11,20 @@ namespace lobewright::gas {
 /// One step of the implicit three-stage Radau IIA method of order 5, for stretches where the gas
 /// follows the pressure outside its ports so closely that an explicit method would have to crawl.
 /// The stages are found by Newton's method simplified: only the stiff part of the derivatives,
-/// which couples air, products and temperature of each cylinder, is in its matrix; the converged
-/// stages do not depend on it. All storage is taken once, at construction.
-/// [Hairer & Wanner, Solving Ordinary Differential Equations II, §IV.8]
+/// which couples a few of the variables, is in its matrix; the converged stages do not depend on
+/// it. All storage is taken once, at construction. [Hairer & Wanner, Solving Ordinary Differential
+/// Equations II, §IV.8]
 class Radau final : public DenseStep {
   public:
-    /// `size` variables; cylinder k's block stands at k·cylinderVariables.
-    Radau(int size, int cylinders);
+    /// `size` variables; `stiff`: indices of those that the matrix couples.
+    Radau(int size, std::vector<int> stiff);
 
-    /// Takes a step h from (x, y) with dy = f(x, y); `blocks`: one a cylinder, at (x, y).
-    /// `weights`: tolerated errors, > 0. False: the stages were not found; try a shorter step.
+    /// Takes a step h from (x, y) with dy = f(x, y); `derivatives`: ∂f/∂y of the stiff variables at
+    /// (x, y), shape (stiff, stiff). `weights`: tolerated errors, > 0. False: the stages were not
+    /// found; try a shorter step.
     template <class Rates>
     bool attempt(Rates&& rates, double x, double h, const double* y, const double* dy,
-                 std::span<const StiffBlock> blocks, const double* weights);
+                 const Eigen::MatrixXd& derivatives, const double* weights);
 
     /// Largest |error estimate|/weight of the stiff variables in the last step.
     double error(const double* weights);
@@ -49,7 +48,7 @@ class Radau final : public DenseStep {
         return &storage_[static_cast<std::size_t>(index * size_)];
     }
     void begin(double x, double h, const double* y, const double* dy,
-               std::span<const StiffBlock> blocks);
+               const Eigen::MatrixXd& derivatives);
     /// h·A·f − z from the stage rates; returns its largest size over the weights.
     double findResidual(const double* weights);
     void correct();     ///< Newton's correction from the residual
@@ -61,8 +60,11 @@ class Radau final : public DenseStep {
     double x_ = 0.0, h_ = 0.0;
     bool found_ = false; ///< the last attempt succeeded
     std::vector<double> storage_;
-    std::vector<Eigen::PartialPivLU<Eigen::Matrix<double, 9, 9>>> newton_;
-    std::vector<Eigen::PartialPivLU<Eigen::Matrix3d>> filter_; ///< of the error estimate
+    std::vector<int> stiff_;
+    Eigen::MatrixXd newtonMatrix_, filterMatrix_;
+    Eigen::PartialPivLU<Eigen::MatrixXd> newton_;
+    Eigen::PartialPivLU<Eigen::MatrixXd> filter_; ///< of the error estimate
+    Eigen::VectorXd right_, solution_, estimate_, filtered_;
 };
 
 namespace radau {
@@ -75,8 +77,8 @@ inline constexpr double stageAccuracy =
 
 template <class Rates>
 bool Radau::attempt(Rates&& rates, double x, double h, const double* y, const double* dy,
-                    std::span<const StiffBlock> blocks, const double* weights) {
-    begin(x, h, y, dy, blocks);
+                    const Eigen::MatrixXd& derivatives, const double* weights) {
+    begin(x, h, y, dy, derivatives);
     double previous = 0.0;
     for (int iteration = 0; iteration < radau::iterationLimit; ++iteration) {
         for (int i = 0; i < 3; ++i) {

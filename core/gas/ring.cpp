@@ -36,7 +36,7 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
 Ring::Ring(const Model& model, const SupplyState& supply)
     : model_(&model), constantSupply_(supply), window_(model.period()), y_(cylinderVariables, 0.0),
       plenumOffset_(cylinderVariables), explicit_(cylinderVariables),
-      implicit_(cylinderVariables, 1) {
+      implicit_(cylinderVariables, stiffVariables(1, false)) {
     members_.emplace_back(model, model.start);
     takeStorage(1);
 }
@@ -47,7 +47,7 @@ Ring::Ring(const Model& model, const std::vector<double>& lags, const std::vecto
       window_(even ? model.period() / static_cast<double>(lags.size()) : model.period()),
       y_(lags.size() * cylinderVariables + plenumVariables, 0.0),
       plenumOffset_(lags.size() * cylinderVariables), explicit_(static_cast<int>(y_.size())),
-      implicit_(static_cast<int>(y_.size()), static_cast<int>(lags.size())) {
+      implicit_(static_cast<int>(y_.size()), stiffVariables(lags.size(), true)) {
     for (std::size_t k = 0; k < lags.size(); ++k) {
         // alike: member b stands at the start of the b-th part of the period
         double start =
@@ -76,7 +76,9 @@ void Ring::takeStorage(std::size_t recordRows) {
     scratch_.assign(size, 0.0);
     scratchRates_.assign(size, 0.0);
     weights_.assign(size, 1.0);
-    blocks_.assign(members_.size(), {});
+    const auto stiff =
+        static_cast<Eigen::Index>(stiffVariables(members_.size(), hasPlenum()).size());
+    derivatives_.setZero(stiff, stiff);
     scales_.assign(size, 1.0);
     const auto scales = variableScales(*model_);
     for (std::size_t k = 0; k < members_.size(); ++k) {
@@ -161,7 +163,10 @@ void Ring::settle() {
         if (member.memory.mode.portsOpen()) {
             relaxation_ = std::max(relaxation_, member.observed.relaxation());
         }
-        blocks_[k] = stiffBlock(member.observed);
+        member.settled = member.observed;
+    }
+    if (hasPlenum()) {
+        relaxation_ = std::max(relaxation_, plenumRelaxation());
     }
 }
 

@@ -102,7 +102,8 @@ class Ring {
         std::size_t record = 0;                        ///< which row of records_
         double countedMass = 0.0, countedEnergy = 0.0; ///< when counting began
         Observed observed;                             ///< of the latest evaluation of the rates
-        Margins margins{};                             ///< at the start of the step
+        Observed settled;                              ///< at the start of the step
+        Margins margins{};                             ///< there too
         double lastEvent = -1.0; ///< window angle of the last change of mode found
         bool hintsStale = true;  ///< the flags that only tell where formulas bend are to be set
     };
@@ -148,6 +149,11 @@ class Ring {
     Problem stalled() const;
     void takeStorage(std::size_t recordRows);
 
+    // ring_stiffness.cpp
+    static std::vector<int> stiffVariables(std::size_t cylinders, bool plenum);
+    double plenumRelaxation() const;
+    void findStiffDerivatives();
+
     // ring_stops.cpp
     double nextStopAngle() const;
     bool applyStops(); ///< true: something happened
@@ -172,8 +178,8 @@ class Ring {
     DormandPrince explicit_;
     Radau implicit_;
     DenseStep* step_ = &explicit_;
-    std::vector<StiffBlock> blocks_;
-    double relaxation_ = 0.0; ///< fastest of all chambers [1/rad]
+    Eigen::MatrixXd derivatives_; ///< ∂f/∂y of the stiff variables
+    double relaxation_ = 0.0;     ///< fastest of all chambers [1/rad]
     StepRecord steps_;
     std::vector<Crossing> crossings_;
     std::vector<std::vector<CycleRecord>> records_;

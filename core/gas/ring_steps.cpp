@@ -49,7 +49,9 @@ double Ring::tryStep(double h) {
         explicit_.attempt(evaluate, theta_, h, y_.data(), dy_.data());
         return explicit_.error(weights_.data());
     }
-    if (!implicit_.attempt(evaluate, theta_, h, y_.data(), dy_.data(), blocks_, weights_.data())) {
+    findStiffDerivatives();
+    if (!implicit_.attempt(evaluate, theta_, h, y_.data(), dy_.data(), derivatives_,
+                           weights_.data())) {
         return std::numeric_limits<double>::infinity();
     }
     return implicit_.error(weights_.data());

@@ -46,7 +46,7 @@ void checkSupply(const Supply& supply, Rules& rules) {
     rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
     rules.positive("supply/plenum_cm3", supply.plenumVolume);
     if (supply.afterCoolerTemperature) {
-        rules.within("supply/after_cooler_K", *supply.afterCoolerTemperature, 200.0, 1000.0);
+        rules.within("supply/after_cooler_outlet_K", *supply.afterCoolerTemperature, 200.0, 1000.0);
     }
 }
 
