@@ -1,10 +1,12 @@
 #include "core/gas/cycle.h"
 
+#include "core/gas/best_torque.h"
 #include "core/gas/figures.h"
 #include "core/gas/fuel.h"
 #include "core/gas/model.h"
 #include "core/gas/phases.h"
 #include "core/gas/ring.h"
+#include "core/gas/start.h"
 #include "core/gas/steady.h"
 #include "core/gas/supply.h"
 #include "core/gas/trace.h"
@@ -20,40 +22,8 @@
 namespace lobewright::gas {
 namespace {
 
+constexpr int followingPeriods = 80; ///< after which cylinders are integrated together
 constexpr double leastPurity = 1e-3; ///< less air than this share of the charge is none
-
-/// The pressure that the search starts from and that the trapped charge is guessed by.
-double guessedSupplyPressure(const Settings& settings) {
-    return settings.supply.kind == SupplyKind::reservoir
-               ? settings.supply.pressure
-               : std::max(settings.supply.ambientPressure, 1.15 * settings.exhaustPressure);
-}
-
-SupplyState constantSupply(const Model& model, double pressure) {
-    const Supply& supply = model.settings.supply;
-    if (supply.kind == SupplyKind::reservoir) {
-        return {supply.pressure, model.freshStream(supply.temperature)};
-    }
-    const double outlet = compress(supply, model.gas.air, pressure).outletTemperature;
-    return {pressure,
-            model.freshStream(std::min(outlet, supply.afterCoolerTemperature.value_or(outlet)))};
-}
-
-/// A charge to start the search from.
-Ring::Snapshot guessedCharge(const Model& model, const SupplyState& supply) {
-    Ring::Snapshot guess;
-    const double products = model.fired ? 0.15 : 0.0;
-    const double t = supply.fresh.temperature * (model.fired ? 1.2 : 1.05);
-    const Stream charge = model.stream(products, t);
-    const double pressure = 0.5 * (supply.pressure + model.settings.exhaustPressure);
-    const double mass = pressure * model.chamber->at(model.start).volume / (charge.gasConstant * t);
-    guess.y[airMass] = (1.0 - products) * mass;
-    guess.y[productsMass] = products * mass;
-    guess.y[temperature] = t;
-    guess.memory.exhaustBack =
-        model.fired ? model.stream(0.6, 900.0) : model.stream(0.0, supply.fresh.temperature);
-    return guess;
-}
 
 /// Figures, trace and remarks of a ring whose last window is the solution.
 Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases& phases,
@@ -105,23 +75,47 @@ double reservoirPower(const Model& model, const CycleSolution& solution, int cyl
     return flow * compress(supply, model.gas.air, supply.pressure).work;
 }
 
-Result<CycleSolution> solveReservoir(const Model& model, const RunConditions& run, Monitor& monitor,
+Problem notSteady(const SteadySearch& search) {
+    return {"", fmt::format("no cyclic steady state after {} cycles: the state still changes by "
+                            "{:.2g} from one to the next",
+                            search.windows, search.change)};
+}
+
+void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring) {
+    solution.periods = search.windows;
+    solution.rhsEvaluations = ring.rhsEvaluations();
+    solution.steps = ring.stepCount();
+}
+
+/// Moves the burn start to the best torque where that is asked for, then finds the steady state.
+Result<SteadySearch> settle(Model& model, Ring& ring, const CycleOptions& options,
+                            Monitor& monitor) {
+    if (model.searchesBurnStart()) {
+        if (auto problem = findBestStart(model, ring, options, monitor)) {
+            return *problem;
+        }
+    }
+    return findSteadyState(ring, options, monitor);
+}
+
+Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Monitor& monitor,
                                      const CycleOptions& options) {
     const SupplyState supply = constantSupply(model, 0.0);
     Ring ring(model, supply);
     ring.place(0, guessedCharge(model, supply));
-    const Result<SteadySearch> search = findSteadyState(ring, options, monitor);
+    const Result<SteadySearch> search = settle(model, ring, options, monitor);
     if (!search) {
         return search.problems();
+    }
+    if (!search->steady) {
+        return notSteady(*search);
     }
     Result<CycleSolution> compiled = compile(model, ring, phasesOf(run, model.period()), run);
     if (!compiled) {
         return compiled;
     }
     CycleSolution solution = std::move(compiled).value();
-    solution.periods = search->windows;
-    solution.rhsEvaluations = ring.rhsEvaluations();
-    solution.steps = ring.stepCount();
+    count(solution, *search, ring);
     solution.supplyPower = reservoirPower(model, solution, run.cylinders);
     solution.supplyPaid = !model.settings.supply.unpaid;
     solution.plenumPressure = supply.pressure;
@@ -129,82 +123,95 @@ Result<CycleSolution> solveReservoir(const Model& model, const RunConditions& ru
     return solution;
 }
 
-/// Air that the cylinders of a ring with a constant supply took in its last window [kg].
-double deliveredInWindow(const Ring& ring) {
-    double mass = 0.0;
-    for (const CycleRecord& record : ring.records().front()) {
-        mass += record.of(deliveredMass);
-    }
-    return mass;
-}
-
-/// Starts a ring with a plenum near its steady state: a cylinder on a constant supply whose
-/// pressure is moved until it takes what the blower gives.
-std::optional<Problem> seedFromConstantSupply(const Model& model, Ring& ring, int cylinders) {
-    constexpr int rounds = 6;
-    constexpr double looseTolerance = 1e-4;
-    const Supply& settings = model.settings.supply;
-    const double exhaust = model.settings.exhaustPressure;
-    const double share = blowerFlow(settings, model.gas.air, model.omega) * model.period() /
-                         (model.omega * cylinders);
-    double pressure = guessedSupplyPressure(model.settings);
-    Ring single(model, constantSupply(model, pressure));
-    single.place(0, guessedCharge(model, constantSupply(model, pressure)));
-    std::vector<std::size_t> order(static_cast<std::size_t>(ring.cylinders()));
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return ring.localStart(static_cast<int>(a)) < ring.localStart(static_cast<int>(b));
-    });
-    for (const std::size_t k : order) {
-        single.snapshotAngles.push_back(
-            std::max(0.0, ring.localStart(static_cast<int>(k)) - model.start));
-    }
-    for (int i = 0; i < rounds; ++i) {
-        if (auto problem = single.advance(looseTolerance)) {
-            return problem;
-        }
-        if (i + 1 < rounds) {
-            const double taken = std::max(deliveredInWindow(single), 0.01 * share);
-            // orifice flow grows about as the root of the pressure difference
-            const double factor = std::clamp((share / taken) * (share / taken), 0.25, 4.0);
-            const double above = std::max(pressure - exhaust, 0.01 * exhaust);
-            pressure = exhaust + above * factor;
-            single.setSupply(constantSupply(model, pressure));
-        }
-    }
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        ring.place(static_cast<int>(order[i]), single.snapshots[i]);
-    }
-    const SupplyState supply = constantSupply(model, pressure);
-    ring.setPlenum(pressure * settings.plenumVolume /
-                       (model.gas.air.gasConstant() * supply.fresh.temperature),
-                   supply.fresh.temperature);
-    return std::nullopt;
-}
-
-Result<CycleSolution> solveBlower(const Model& model, const RunConditions& run, Monitor& monitor,
-                                  const CycleOptions& options) {
-    const Phases phases = phasesOf(run, model.period());
-    Ring ring(model, phases.lags, phases.weights, phases.even);
-    if (auto problem = seedFromConstantSupply(model, ring, run.cylinders)) {
-        return *problem;
-    }
-    const Result<SteadySearch> search = findSteadyState(ring, options, monitor);
-    if (!search) {
-        return search.problems();
-    }
+/// What a blower's ring found, with its plenum.
+Result<CycleSolution> compileBlown(const Model& model, const Ring& ring, const Phases& phases,
+                                   const RunConditions& run) {
     Result<CycleSolution> compiled = compile(model, ring, phases, run);
     if (!compiled) {
         return compiled;
     }
     CycleSolution solution = std::move(compiled).value();
-    solution.periods = search->windows;
-    solution.rhsEvaluations = ring.rhsEvaluations();
-    solution.steps = ring.stepCount();
     solution.supplyPower = ring.meanBlowerPower();
     solution.plenumPressure = ring.meanPlenumPressure();
     solution.plenumTemperature = ring.meanPlenumTemperature();
     return solution;
+}
+
+/// Evenly phased cylinders run alike: one is integrated, the others follow it. Absent when that
+/// finds no steady state; all together they may.
+Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& phases,
+                                                    const RunConditions& run, Monitor& monitor,
+                                                    const CycleOptions& options) {
+    Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, {0.0});
+    if (!start) {
+        return start.problems();
+    }
+    Ring ring(model, phases.lags, phases.weights.front(), start->ring);
+    placeOn(ring, model, *start, {0});
+    CycleOptions limited = options;
+    limited.maxPeriods = std::min(options.maxPeriods, followingPeriods);
+    const Result<SteadySearch> search = settle(model, ring, limited, monitor);
+    if (!search) {
+        return search.problems();
+    }
+    if (!search->steady) {
+        return std::optional<CycleSolution>{};
+    }
+    Result<CycleSolution> compiled = compileBlown(model, ring, phases, run);
+    if (!compiled) {
+        return compiled.problems();
+    }
+    CycleSolution solution = std::move(compiled).value();
+    count(solution, *search, ring);
+    return std::optional<CycleSolution>(std::move(solution));
+}
+
+Result<CycleSolution> solveTogether(Model& model, const Phases& phases, const RunConditions& run,
+                                    Monitor& monitor, const CycleOptions& options) {
+    Ring ring(model, phases.lags, phases.weights, phases.even);
+    std::vector<int> order(static_cast<std::size_t>(ring.cylinders()));
+    std::iota(order.begin(), order.end(), 0);
+    std::sort(order.begin(), order.end(),
+              [&](int a, int b) { return ring.localStart(a) < ring.localStart(b); });
+    std::vector<double> angles;
+    for (const int k : order) {
+        angles.push_back(std::max(0.0, ring.localStart(k) - model.start));
+    }
+    const Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, angles);
+    if (!start) {
+        return start.problems();
+    }
+    placeOn(ring, model, *start, order);
+    const Result<SteadySearch> search = settle(model, ring, options, monitor);
+    if (!search) {
+        return search.problems();
+    }
+    if (!search->steady) {
+        return notSteady(*search);
+    }
+    Result<CycleSolution> compiled = compileBlown(model, ring, phases, run);
+    if (!compiled) {
+        return compiled;
+    }
+    CycleSolution solution = std::move(compiled).value();
+    count(solution, *search, ring);
+    return solution;
+}
+
+Result<CycleSolution> solveBlower(Model& model, const RunConditions& run, Monitor& monitor,
+                                  const CycleOptions& options) {
+    const Phases phases = phasesOf(run, model.period());
+    if (phases.even && phases.lags.size() > 1 && !options.integrateTogether) {
+        Result<std::optional<CycleSolution>> following =
+            solveFollowing(model, phases, run, monitor, options);
+        if (!following) {
+            return following.problems();
+        }
+        if (*following) {
+            return **following;
+        }
+    }
+    return solveTogether(model, phases, run, monitor, options);
 }
 
 } // namespace
@@ -212,18 +219,19 @@ Result<CycleSolution> solveBlower(const Model& model, const RunConditions& run, 
 Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& settings,
                                  const WorkingGas& gas, const RunConditions& run, Monitor& monitor,
                                  const CycleOptions& options) {
-    const Result<Model> model = makeModel(chamber, settings, gas, run);
-    if (!model) {
-        return model.problems();
+    Result<Model> made = makeModel(chamber, settings, gas, run);
+    if (!made) {
+        return made.problems();
     }
+    Model model = std::move(made).value();
     Result<CycleSolution> solved = settings.supply.kind == SupplyKind::reservoir
-                                       ? solveReservoir(*model, run, monitor, options)
-                                       : solveBlower(*model, run, monitor, options);
+                                       ? solveReservoir(model, run, monitor, options)
+                                       : solveBlower(model, run, monitor, options);
     if (!solved) {
         return solved;
     }
     CycleSolution solution = std::move(solved).value();
-    solution.remarks = remarksOn(*model, solution);
+    solution.remarks = remarksOn(model, solution);
     return solution;
 }
 

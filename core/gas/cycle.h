@@ -67,6 +67,8 @@ struct CycleOptions {
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
+    /// Integrate evenly phased cylinders on one plenum together although they run alike.
+    bool integrateTogether = false;
 };
 
 /// Figures of one cycle [SI].

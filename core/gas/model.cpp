@@ -108,6 +108,29 @@ void setScales(Model& model) {
 
 } // namespace
 
+std::optional<Problem> Model::setBurnStart(double cycleAngle) {
+    settings.burn.start = cycleAngle;
+    burnStart = cycleAngle / chamber->cyclesPerTurn();
+    Result<std::vector<Stop>> made = makeStops(*this);
+    if (!made) {
+        return made.problems().front();
+    }
+    stops = *made;
+    return std::nullopt;
+}
+
+std::array<double, 2> Model::closedInterval() const {
+    double earliest = -units::turn;
+    double latest = units::turn;
+    double previousClosing = start;
+    for (const CycleAngles& cycle : chamber->cycles()) {
+        earliest = std::max(earliest, previousClosing - cycle.idc);
+        latest = std::min(latest, cycle.firstOpening - cycle.idc);
+        previousClosing = cycle.lastClosing;
+    }
+    return {earliest * chamber->cyclesPerTurn(), latest * chamber->cyclesPerTurn()};
+}
+
 Stream Model::freshStream(double temperature) const {
     return {0.0, temperature, gas.air.enthalpy(temperature), gas.air.gasConstant(),
             gas.air.heatRatio(temperature)};
@@ -159,7 +182,6 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
     model.crownArea = units::pi / 4 * model.bore * model.bore;
     const double cyclesPerTurn = chamber.cyclesPerTurn();
     model.meanPistonSpeed = chamber.meanStrokeSum() * cyclesPerTurn * run.omega / units::turn;
-    model.burnStart = settings.burn.start / cyclesPerTurn;
     model.burnDuration = settings.burn.duration / cyclesPerTurn;
     model.woschniFactor = woschniCoefficient(model.bore, 1.0, 1.0, 1.0);
     const std::optional<double> octane =
@@ -177,11 +199,15 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                  : scavenging.displacedFraction;
     model.residualThreshold = 1.0 - displaced;
     setScales(model);
-    Result<std::vector<Stop>> stops = makeStops(model);
-    if (!stops) {
-        return stops.problems();
+    double burnStart = settings.burn.start;
+    if (model.searchesBurnStart()) {
+        // somewhere to begin the search from
+        const auto [earliest, latest] = model.closedInterval();
+        burnStart = std::clamp(-15.0 * units::degree, 0.9 * earliest, 0.9 * latest);
     }
-    model.stops = *stops;
+    if (auto problem = model.setBurnStart(burnStart)) {
+        return *problem;
+    }
     return model;
 }
 

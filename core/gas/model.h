@@ -4,6 +4,8 @@
 #include "core/gas/fuel.h"
 #include "core/gas/state.h"
 
+#include <array>
+#include <optional>
 #include <vector>
 
 namespace lobewright::gas {
@@ -50,6 +52,11 @@ struct Model {
     std::vector<Stop> stops;        ///< of one period from `start`, ascending, first at `start`
 
     double period() const { return chamber->period(); }
+    bool searchesBurnStart() const { return fired && settings.burn.bestTorque; }
+    /// Moves the burn start [cycle angle, rad]. Error: ports would be open.
+    std::optional<Problem> setBurnStart(double cycleAngle);
+    /// Earliest and latest cycle angle at which all ports of every cycle are closed [rad].
+    std::array<double, 2> closedInterval() const;
     /// Fresh gas at a temperature.
     Stream freshStream(double temperature) const;
     /// Gas with a share of products at a temperature.

@@ -61,11 +61,21 @@ Ring::Ring(const Model& model, const std::vector<double>& lags, const std::vecto
         members_.push_back(member);
     }
     takeStorage(even ? 1 : lags.size());
+    setPlenumScales();
+}
+
+Ring::Ring(const Model& model, const std::vector<double>& lags, double weight, const Ring& first)
+    : Ring(model, {0.0}, {weight}, true) {
+    neighbours_ = Neighbours(model, {lags.begin() + 1, lags.end()}, weight);
+    neighbours_.remember(first.steps_, first.freshIntervals_);
+}
+
+void Ring::setPlenumScales() {
     double* plenum = &scales_[plenumOffset_];
-    const Supply& settings = model.settings.supply;
-    plenum[plenumMass] = ambientDensity(settings, model.gas.air) * settings.plenumVolume;
+    const Supply& settings = model_->settings.supply;
+    plenum[plenumMass] = ambientDensity(settings, model_->gas.air) * settings.plenumVolume;
     plenum[plenumTemperature] = settings.ambientTemperature;
-    plenum[blowerWork] = model.energyScale;
+    plenum[blowerWork] = model_->energyScale;
     plenum[pressureSum] = settings.ambientPressure;
     plenum[temperatureSum] = settings.ambientTemperature;
 }
@@ -134,6 +144,9 @@ void Ring::rates(double theta, const double* y, double* dy) {
         fresh += member.weight * member.observed.freshRate;
     }
     if (hasPlenum()) {
+        if (!neighbours_.none()) {
+            fresh += neighbours_.draw(theta, supply).rate;
+        }
         plenumRates(y, fresh, supply, dy);
     }
     ++rhsEvaluations_;
@@ -152,7 +165,18 @@ void Ring::refresh() {
             member.hintsStale = false;
         }
     }
+    noteFreshFlow();
     settle();
+}
+
+void Ring::noteFreshFlow() {
+    const bool fresh = members_.front().memory.mode.inlet == InletFlow::fresh;
+    const bool noted = !freshIntervals_.empty() && freshIntervals_.back().to > theta_;
+    if (fresh && !noted) {
+        freshIntervals_.push_back({theta_, window_ + 1.0});
+    } else if (!fresh && noted) {
+        freshIntervals_.back().to = theta_;
+    }
 }
 
 void Ring::settle() {
@@ -178,7 +202,7 @@ std::optional<Problem> Ring::advance(double relativeTolerance) {
     std::size_t snapshot = 0;
     snapshots.clear();
     while (theta_ < window_) {
-        double stop = std::min(nextStopAngle(), window_);
+        double stop = std::min({nextStopAngle(), neighbours_.nextChange(), window_});
         const bool pause = snapshot < snapshotAngles.size() && snapshotAngles[snapshot] <= stop;
         if (pause) {
             stop = snapshotAngles[snapshot];
@@ -192,7 +216,8 @@ std::optional<Problem> Ring::advance(double relativeTolerance) {
             snapshots.back().memory = members_[0].memory;
             ++snapshot;
         }
-        if (applyStops()) {
+        const bool changed = applyStops();
+        if (neighbours_.pass(theta_) || changed) {
             refresh();
         }
     }

@@ -2,6 +2,7 @@
 
 #include "core/gas/cylinder.h"
 #include "core/gas/dormand_prince.h"
+#include "core/gas/neighbours.h"
 #include "core/gas/radau.h"
 #include "core/gas/trace.h"
 
@@ -44,6 +45,10 @@ class Ring {
     Ring(const Model& model, const std::vector<double>& lags, const std::vector<double>& weights,
          bool even);
 
+    /// A blower's plenum with evenly phased cylinders, of which one is integrated over its period;
+    /// the others follow it (see Neighbours). Begins with the last window of `first`.
+    Ring(const Model& model, const std::vector<double>& lags, double weight, const Ring& first);
+
     struct Snapshot {
         std::array<double, cylinderVariables> y{};
         Memory memory;
@@ -82,6 +87,8 @@ class Ring {
     double meanPlenumPressure() const { return plenumPressure_; }
     double meanPlenumTemperature() const { return plenumTemperature_; }
     double meanBlowerPower() const { return blowerPower_; }
+    /// When cylinder 0 drew fresh gas in the last window.
+    const std::vector<FreshInterval>& freshIntervals() const { return freshIntervals_; }
     long rhsEvaluations() const { return rhsEvaluations_; }
     long stepCount() const { return stepCount_; }
     /// Rates of the whole ring at a window angle, for comparison with other integrators.
@@ -131,6 +138,8 @@ class Ring {
     // ring.cpp
     void startWindow();
     void finishWindow();
+    void noteFreshFlow();
+    void setPlenumScales();
     void setWeights(double relativeTolerance);
     std::optional<Problem> integrateTo(double stop);
     /// The error of a step relative to what is tolerated; infinite when it could not be taken.
@@ -181,6 +190,8 @@ class Ring {
     Eigen::MatrixXd derivatives_; ///< ∂f/∂y of the stiff variables
     double relaxation_ = 0.0;     ///< fastest of all chambers [1/rad]
     StepRecord steps_;
+    Neighbours neighbours_;
+    std::vector<FreshInterval> freshIntervals_;
     std::vector<Crossing> crossings_;
     std::vector<std::vector<CycleRecord>> records_;
     double theta_ = 0.0, h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;

@@ -33,6 +33,9 @@ double Ring::plenumRelaxation() const {
             draw += member.weight * member.observed.inletResponse.outerSlope;
         }
     }
+    if (!neighbours_.none()) {
+        draw += neighbours_.draw(theta_, plenumState(y_.data())).slope;
+    }
     const double* plenum = &y_[plenumOffset_];
     const double gamma = model_->gas.air.heatRatio(plenum[plenumTemperature]);
     return draw * gamma * plenumState(y_.data()).pressure / plenum[plenumMass];
@@ -54,6 +57,15 @@ void Ring::findStiffDerivatives() {
         plenumGradient[1] = pressure / t;
         drawEffect[0] = -1.0;
         drawEffect[1] = -r * t / (plenum[plenumMass] * (model_->gas.air.heat(t) - r));
+        if (!neighbours_.none()) {
+            const double slope = neighbours_.draw(theta_, plenumState(y_.data())).slope;
+            for (int i = 0; i < 2; ++i) {
+                for (int j = 0; j < 2; ++j) {
+                    derivatives_(plenumColumn + i, plenumColumn + j) +=
+                        drawEffect[i] * slope * plenumGradient[j];
+                }
+            }
+        }
     }
     for (std::size_t k = 0; k < members_.size(); ++k) {
         const Member& member = members_[k];

@@ -18,9 +18,12 @@ void Ring::startWindow() {
     if (h_ <= 0.0) {
         h_ = window_ / 500.0;
     }
-    steps_.begin.clear();
-    steps_.length.clear();
-    steps_.coefficients.clear();
+    if (!neighbours_.none() && !steps_.begin.empty()) {
+        neighbours_.remember(steps_, freshIntervals_);
+    }
+    neighbours_.startWindow();
+    steps_.clear();
+    freshIntervals_.clear();
     for (auto& row : records_) {
         std::fill(row.begin(), row.end(), CycleRecord{});
     }

@@ -37,6 +37,7 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         change = (mapped - state).cwiseAbs().maxCoeff();
         search.change = change;
         if (change < goal && tolerance <= options.relativeTolerance) {
+            search.steady = true;
             return search;
         }
         const double done = std::clamp(std::log(change) / std::log(goal), 0.0, 1.0);
@@ -58,9 +59,7 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         }
         state = ring.repeating(); // what could not be is bent back
     }
-    return Problem{"", fmt::format("no cyclic steady state within {} periods: the state still "
-                                   "changes by {:.2g} a period",
-                                   options.maxPeriods, search.change)};
+    return search;
 }
 
 } // namespace lobewright::gas

@@ -11,12 +11,13 @@ namespace lobewright::gas {
 struct SteadySearch {
     int windows = 0;       ///< integrated
     double change = 1e300; ///< largest relative change over the last window
+    bool steady = false;   ///< the goal was reached; otherwise the last state is left in the ring
 };
 
 /// Integrates windows, combining them by Anderson's method, until the ring repeats itself within
 /// options.steadyTolerance; the last window is then the solution. Tolerances of the integrator
 /// follow the change, so that early windows are cheap.
-/// Errors: not steady within options.maxPeriods, gas out of range, cancelled.
+/// Ends without one after options.maxPeriods. Errors: gas out of range, cancelled.
 Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor);
 
 } // namespace lobewright::gas

@@ -10,25 +10,43 @@ namespace lobewright::gas {
 
 static_assert(StepRecord::terms == DenseStep::denseTerms);
 
+void StepRecord::clear() {
+    begin.clear();
+    length.clear();
+    coefficients.clear();
+}
+
+std::size_t StepRecord::stepAt(double window) const {
+    const auto after = std::upper_bound(begin.begin(), begin.end(), window);
+    return after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;
+}
+
+RecordedGas StepRecord::gasInStep(std::size_t step, double s, std::size_t index,
+                                  std::size_t count) const {
+    const double* r = &coefficients[(step * count + index) * variables * terms];
+    return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
+}
+
+RecordedGas StepRecord::gasAt(double window) const {
+    const std::size_t step = stepAt(window);
+    return gasInStep(step, std::clamp((window - begin[step]) / length[step], 0.0, 1.0), 0, 1);
+}
+
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
     assert(!setup_.steps.begin.empty());
 }
 
 RecordedTrace::State RecordedTrace::stateInStep(int step, double s, int stretch) const {
-    const std::size_t stretches = setup_.stretches.size();
-    const std::size_t index = static_cast<std::size_t>(step);
-    const double* r =
-        &setup_.steps.coefficients[(index * stretches + static_cast<std::size_t>(stretch)) *
-                                   StepRecord::variables * StepRecord::terms];
-    const double air = denseValue(r, s);
-    const double products = denseValue(r + StepRecord::terms, s);
-    const double temperature = denseValue(r + 2 * StepRecord::terms, s);
-    const double local = setup_.stretches[static_cast<std::size_t>(stretch)].localStart +
-                         setup_.steps.begin[index] + s * setup_.steps.length[index];
+    const auto index = static_cast<std::size_t>(step);
+    const auto cylinder = static_cast<std::size_t>(stretch);
+    const RecordedGas gas = setup_.steps.gasInStep(index, s, cylinder, setup_.stretches.size());
+    const double local = setup_.stretches[cylinder].localStart + setup_.steps.begin[index] +
+                         s * setup_.steps.length[index];
     const double volume = setup_.chamber->at(local).volume;
     const double pressure =
-        (air * setup_.airConstant + products * setup_.productsConstant) * temperature / volume;
-    return {pressure, temperature, air, products};
+        (gas.air * setup_.airConstant + gas.products * setup_.productsConstant) * gas.temperature /
+        volume;
+    return {pressure, gas.temperature, gas.air, gas.products};
 }
 
 RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
@@ -46,11 +64,9 @@ RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) con
         window = localAngle - setup_.stretches[static_cast<std::size_t>(stretch)].localStart;
         window -= std::floor(window / period) * period;
     }
-    const std::vector<double>& begin = setup_.steps.begin;
-    const auto after = std::upper_bound(begin.begin(), begin.end(), window);
-    const std::size_t step =
-        after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;
-    const double s = std::clamp((window - begin[step]) / setup_.steps.length[step], 0.0, 1.0);
+    const std::size_t step = setup_.steps.stepAt(window);
+    const double s =
+        std::clamp((window - setup_.steps.begin[step]) / setup_.steps.length[step], 0.0, 1.0);
     return stateInStep(static_cast<int>(step), s, stretch);
 }
 

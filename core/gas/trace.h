@@ -8,6 +8,12 @@
 
 namespace lobewright::gas {
 
+/// What a record tells of one cylinder.
+struct RecordedGas {
+    double air = 0.0, products = 0.0; ///< [kg]
+    double temperature = 0.0;         ///< [K]
+};
+
 /// The continuous extension of every step of one window, for the three variables that give the
 /// state of the gas.
 struct StepRecord {
@@ -15,6 +21,14 @@ struct StepRecord {
     static constexpr int variables = 3; ///< air, products, temperature
     std::vector<double> begin, length;  ///< window angle [rad]
     std::vector<double> coefficients;   ///< terms × variables × cylinders × steps, terms fastest
+
+    void clear();
+    /// Index of the step that holds a window angle [rad].
+    std::size_t stepAt(double window) const;
+    /// Cylinder `index` of `count` at the share s of a step.
+    RecordedGas gasInStep(std::size_t step, double s, std::size_t index, std::size_t count) const;
+    /// The only cylinder of a record at a window angle [rad].
+    RecordedGas gasAt(double window) const;
 };
 
 /// Which stretch of the recorded window shows a cylinder at a local angle.

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/gas/model.h"
+#include "core/gas/ring.h"
+
+#include <vector>
+
+/// Where the search for the steady state begins.
+namespace lobewright::gas {
+
+/// A supply whose state does not change: the reservoir, or the blower's delivery at a pressure
+/// [Pa].
+SupplyState constantSupply(const Model& model, double blowerPressure);
+
+/// A likely charge at the last port closing.
+Ring::Snapshot guessedCharge(const Model& model, const SupplyState& supply);
+
+/// A cylinder on a constant supply whose pressure has been moved until it takes what the blower
+/// gives.
+struct ConstantSupplyStart {
+    Ring ring;
+    double pressure = 0.0; ///< [Pa]
+    SupplyState supply;
+};
+
+/// Runs a few cycles loosely; the last leaves snapshots at the window angles [rad], ascending.
+Result<ConstantSupplyStart> startOnConstantSupply(const Model& model, int cylinders,
+                                                  const std::vector<double>& snapshotAngles);
+
+/// Places the snapshots in the given cylinders of a ring and fills its plenum.
+void placeOn(Ring& ring, const Model& model, const ConstantSupplyStart& start,
+             const std::vector<int>& cylinders);
+
+} // namespace lobewright::gas
