@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/study/claims_check.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What the claims' figures rest on, worked out once. Internal to the claims check.
+namespace lobewright::study {
+
+/// A number with the arithmetic that gave it.
+struct Derived {
+    double value = 0.0; ///< SI
+    std::string formula, substituted;
+    bool assumed = false; ///< rests on an assumption
+};
+
+/// Cycles, volumes and speeds that findings, conflicts and statements share.
+struct ClaimBasis {
+    std::optional<StrokeCycle> cycle;
+    std::optional<Derived> cyclesPerTurn;    ///< c, per chamber
+    std::optional<Derived> reciprocations;   ///< m, of one piston per turn
+    std::optional<Derived> displacement;     ///< V_d [m³]
+    std::optional<Derived> lowestPowerSpeed; ///< P/T [rad/s]
+    std::optional<Derived> powerSpeed;       ///< ω at the power peak [rad/s], or a bound of it
+    std::string powerSpeedBound;    ///< "at least", "at most" or empty: what bmep is with a bound
+    double heatingValue = 0.0;      ///< [J/kg]
+    double stoichiometricAir = 0.0; ///< kg air a kg fuel
+    double airRatio = 1.0;
+    double efficiency = 0.30; ///< brake
+    double airDensity = 0.0;  ///< [kg/m³]
+    double ambientPressure = 0.0, ambientTemperature = 0.0;
+    std::vector<std::string> assumptions;
+};
+
+ClaimBasis claimBasis(const Claims& claims);
+
+/// "149140 W": the number in SI with six digits.
+std::string shown(double value, std::string_view unit = "");
+/// ω [rad/s] as turns per second.
+double turnsPerSecond(double omega);
+
+void addFindings(ClaimsReport& report, const ClaimBasis& basis);
+void addConflicts(ClaimsReport& report, const ClaimBasis& basis);
+void addMissing(ClaimsReport& report, const ClaimBasis& basis);
+StatementRow checkStatement(const Statement& statement, const ClaimsReport& report,
+                            const ClaimBasis& basis);
+
+} // namespace lobewright::study

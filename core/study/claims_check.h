@@ -1,0 +1,95 @@
+#pragma once
+
+#include "core/study/bands.h"
+#include "core/study/claims.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Claims held against arithmetic: everything that follows from the given numbers, placed in
+/// published bands, with the arithmetic shown.
+namespace lobewright::study {
+
+/// One figure that follows from the claims.
+struct Finding {
+    std::string id{};          ///< "mean-effective-pressure-at-power"
+    std::string quantity{};    ///< trade words
+    std::string formula{};     ///< symbols
+    std::string substituted{}; ///< the formula with the numbers put in, SI
+    double value = 0.0;        ///< in `unit`
+    std::string unit{};
+    std::string band{};   ///< "8.5 … 10.5 bar, spark-ignition four-strokes"; may be empty
+    std::string source{}; ///< of the band or of the formula; may be empty
+    Verdict verdict = Verdict::computed;
+    std::string note{}; ///< assumptions of this row, may be empty
+};
+
+/// Given numbers that do not fit each other.
+struct Conflict {
+    Verdict verdict = Verdict::contradictory; ///< or implausible
+    std::vector<std::string> paths;           ///< keys of the file, e.g. "/figures/power"
+    std::string message;
+    std::string arithmetic;
+};
+
+/// A number that was not given.
+struct MissingNumber {
+    std::string path, label;
+    std::string decides; ///< what it would decide
+};
+
+enum class Confidence {
+    high,   ///< arithmetic on the given numbers alone
+    medium, ///< rests on an assumption or a published band
+    low     ///< too little is given
+};
+std::string_view name(Confidence confidence);
+
+enum class Outcome { agrees, disagrees, open };
+std::string_view name(Outcome outcome);
+
+/// A statement in words with what the program computes against it.
+struct StatementRow {
+    Statement statement;
+    std::string computed;   ///< a sentence
+    std::string arithmetic; ///< may be empty where nothing can be computed
+    Outcome outcome = Outcome::open;
+    Confidence confidence = Confidence::low;
+    std::string overturnedBy; ///< the fact that would change the outcome
+};
+
+/// A point claimed on the full-load curve.
+struct ClaimedPoint {
+    std::string label;
+    double speed = 0.0;  ///< ω [rad/s]
+    double torque = 0.0; ///< [N·m]
+};
+
+struct ClaimsReport {
+    Claims claims;
+    std::vector<std::string> assumptions; ///< one sentence each
+    std::vector<Finding> findings;
+    std::vector<Conflict> conflicts;
+    std::vector<MissingNumber> missing;
+    std::vector<StatementRow> statements;
+
+    const Finding* finding(std::string_view id) const; ///< null when there is none of that id
+};
+
+/// Published figures are rounded: numbers that should agree may differ by this much [own estimate].
+inline constexpr double roundingOfFigures = 0.01;
+
+/// Everything that follows. Never fails: what cannot be computed is listed as missing. Every number
+/// of the report is finite.
+ClaimsReport checkClaims(const Claims& claims);
+
+/// The torque and power points, for laying over a torque curve; a power without its speed is placed
+/// at the lowest speed at which the claimed torque can give it.
+std::vector<ClaimedPoint> claimedPoints(const Claims& claims);
+
+/// What the claims say of the engine's class.
+EngineClass engineClass(const Claims& claims);
+
+} // namespace lobewright::study

@@ -1,0 +1,313 @@
+#include "core/study/claims_file.h"
+
+#include "core/design/atomic_file.h"
+#include "core/design/document.h"
+#include "core/design/nearest.h"
+#include "core/study/claims_keys.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+#include <sstream>
+
+namespace lobewright::study {
+
+namespace {
+
+using nlohmann::json;
+using nlohmann::ordered_json;
+
+constexpr std::string_view formatName = "lobewright-claims";
+constexpr std::uintmax_t largestFile = std::uintmax_t{1} << 20;
+constexpr std::size_t longestText = 4000;
+constexpr std::size_t mostStatements = 200;
+
+std::string shown(const json& value) {
+    return value.is_structured() ? (value.is_array() ? "a list" : "a group of keys")
+                                 : design::excerpt(value.dump());
+}
+
+template <class Key>
+std::vector<std::string> choiceWords(const Key& key) {
+    std::vector<std::string> words;
+    for (const ClaimWord& word : key.words) {
+        words.emplace_back(word.key);
+    }
+    return words;
+}
+
+class ClaimsReader {
+  public:
+    template <class Group>
+    void readKey(const ClaimKey<Group>& key, const json& value, const std::string& path,
+                 Group& group) {
+        using Kind = typename ClaimKey<Group>::Kind;
+        switch (key.kind) {
+        case Kind::amount:
+            readAmount(key, value, path, group);
+            break;
+        case Kind::count:
+            readCount(key, value, path, group);
+            break;
+        case Kind::choice:
+            readChoice(key, value, path, group);
+            break;
+        case Kind::flag:
+            if (value.is_boolean()) {
+                group.*(key.flag) = value.get<bool>();
+            } else {
+                report(path,
+                       fmt::format("{} is {}; it must be true or false", key.label, shown(value)));
+            }
+            break;
+        case Kind::text:
+            readText(key, value, path, group);
+            break;
+        }
+    }
+
+    template <class Group>
+    void readGroup(std::span<const ClaimKey<Group>> keys, const json& node, const std::string& path,
+                   Group& group, std::vector<std::string> alsoKnown = {}) {
+        if (!node.is_object()) {
+            report(path, fmt::format("this is {}; it must be a group of keys", shown(node)));
+            return;
+        }
+        for (const auto& [name, value] : node.items()) {
+            const auto key = std::ranges::find(keys, name, &ClaimKey<Group>::name);
+            const std::string place = design::pointer(path, name);
+            if (key != keys.end()) {
+                if (!value.is_null()) {
+                    readKey(*key, value, place, group);
+                }
+            } else if (std::ranges::find(alsoKnown, name) == alsoKnown.end()) {
+                auto known = alsoKnown;
+                for (const auto& one : keys) {
+                    known.emplace_back(one.name);
+                }
+                report(place,
+                       fmt::format("\"{}\" is not a key here; the nearest known key is \"{}\"",
+                                   design::excerpt(name), design::nearest(name, known)));
+            }
+        }
+    }
+
+    void readHead(const json& root) {
+        const auto format = root.find("format");
+        if (format == root.end() || *format != formatName) {
+            report("/format",
+                   fmt::format("Format is {}; it must be \"{}\"",
+                               format == root.end() ? "missing" : shown(*format), formatName));
+        }
+        const auto version = root.find("format_version");
+        if (version == root.end() || !version->is_number_integer() || *version < 1 ||
+            *version > claimsFormatVersion) {
+            report("/format_version",
+                   fmt::format("Format version is {}; it must be a whole number from 1 to {}",
+                               version == root.end() ? "missing" : shown(*version),
+                               claimsFormatVersion));
+        }
+    }
+
+    void readStatements(const json& list, Claims& claims) {
+        if (!list.is_array()) {
+            report("/statements", fmt::format("Statements is {}; it must be a list", shown(list)));
+            return;
+        }
+        if (list.size() > mostStatements) {
+            report("/statements", fmt::format("Statements has {} entries; the number must be ≤ {}",
+                                              list.size(), mostStatements));
+            return;
+        }
+        for (const json& item : list) {
+            const std::string path =
+                design::pointer("/statements", std::to_string(claims.statements.size()));
+            claims.statements.emplace_back();
+            readGroup(statementKeys(), item, path, claims.statements.back());
+            if (item.is_object() && claims.statements.back().claim.empty()) {
+                report(path + "/claim", "Claim is missing; a statement needs its words");
+            }
+        }
+    }
+
+    Problems finish() { return std::move(problems_); }
+
+  private:
+    void report(const std::string& path, std::string message) {
+        problems_.push_back({path, std::move(message)});
+    }
+
+    template <class Group>
+    void readAmount(const ClaimKey<Group>& key, const json& value, const std::string& path,
+                    Group& group) {
+        const bool isPureNumber = value.is_number() && key.dimension == Dimension::fraction;
+        if (!value.is_string() && !isPureNumber) {
+            report(path, fmt::format("{} is {}; it must be {}", key.label, shown(value),
+                                     describe(key.dimension)));
+            return;
+        }
+        const auto read = isPureNumber
+                              ? Result<Amount>(amount(value.get<double>(), ""))
+                              : parseAmount(value.get_ref<const std::string&>(), key.dimension);
+        if (!read) {
+            report(path, fmt::format("{}: {}", key.label, read.problems().front().message));
+        } else if (!(read->si >= key.least && read->si <= key.most)) {
+            const bool isTooSmall = read->si < key.least;
+            const double bound = isTooSmall ? key.least : key.most;
+            report(path, fmt::format("{} is {}; it must be {} {:g} in SI units", key.label,
+                                     text(*read), isTooSmall ? "≥" : "≤", bound));
+        } else {
+            group.*(key.amount) = *read;
+        }
+    }
+
+    template <class Group>
+    void readCount(const ClaimKey<Group>& key, const json& value, const std::string& path,
+                   Group& group) {
+        if (!value.is_number()) {
+            report(path, fmt::format("{} is {}; it must be a number", key.label, shown(value)));
+            return;
+        }
+        const auto number = value.get<double>();
+        if (number < key.least || number > key.most) {
+            report(path, fmt::format("{} is {}; it must be ≥ {:g} and ≤ {:g}", key.label, number,
+                                     key.least, key.most));
+        } else if (key.whole && number != std::floor(number)) {
+            report(path, fmt::format("{} is {}; it must be a whole number", key.label, number));
+        } else {
+            group.*(key.count) = number;
+        }
+    }
+
+    template <class Group>
+    void readChoice(const ClaimKey<Group>& key, const json& value, const std::string& path,
+                    Group& group) {
+        const auto words = choiceWords(key);
+        const std::string word = value.is_string() ? value.get<std::string>() : std::string();
+        const auto found = std::ranges::find(words, word);
+        if (found != words.end()) {
+            key.choose(group, static_cast<std::size_t>(found - words.begin()));
+        } else {
+            report(path,
+                   fmt::format("{} is {}; it must be one of {}; the nearest is \"{}\"", key.label,
+                               shown(value), fmt::join(words, ", "), design::nearest(word, words)));
+        }
+    }
+
+    template <class Group>
+    void readText(const ClaimKey<Group>& key, const json& value, const std::string& path,
+                  Group& group) {
+        if (!value.is_string()) {
+            report(path, fmt::format("{} is {}; it must be a text", key.label, shown(value)));
+            return;
+        }
+        group.*(key.text) = value.get<std::string>();
+        if ((group.*(key.text)).size() > longestText) {
+            report(path, fmt::format("{} has {} bytes; it must have at most {}", key.label,
+                                     (group.*(key.text)).size(), longestText));
+        }
+    }
+
+    Problems problems_;
+};
+
+template <class Group>
+ordered_json written(std::span<const ClaimKey<Group>> keys, const Group& group) {
+    using Kind = typename ClaimKey<Group>::Kind;
+    ordered_json node = ordered_json::object();
+    for (const auto& key : keys) {
+        const std::string name(key.name);
+        if (key.kind == Kind::text) {
+            node[name] = group.*(key.text);
+        } else if (key.kind == Kind::amount && group.*(key.amount)) {
+            const Amount& value = *(group.*(key.amount));
+            node[name] =
+                value.unit.empty() ? ordered_json(value.number) : ordered_json(text(value));
+        } else if (key.kind == Kind::count && group.*(key.count)) {
+            const double value = *(group.*(key.count));
+            const auto whole = static_cast<long>(value);
+            node[name] =
+                static_cast<double>(whole) == value ? ordered_json(whole) : ordered_json(value);
+        } else if (key.kind == Kind::flag && group.*(key.flag)) {
+            node[name] = *(group.*(key.flag));
+        } else if (key.kind == Kind::choice && key.chosen(group)) {
+            node[name] = key.words[*key.chosen(group)].key;
+        }
+    }
+    return node;
+}
+
+} // namespace
+
+Result<Claims> readClaims(std::string_view text) {
+    design::Document document = design::parseDocument(text);
+    if (!document.problems.empty()) {
+        return document.problems;
+    }
+    const json& root = document.root;
+    if (!root.is_object()) {
+        return Problem{"", fmt::format("the file is {}; it must be a group of keys", shown(root))};
+    }
+    ClaimsReader reader;
+    Claims claims;
+    std::vector<std::string> groups = {"format", "format_version", "statements"};
+    forEachGroup([&](const char* name, const auto&, const auto&) { groups.emplace_back(name); });
+    reader.readHead(root);
+    reader.readGroup(claimHeadKeys(), root, "", claims, groups);
+    forEachGroup([&](const char* name, const auto& keys, auto member) {
+        if (const auto node = root.find(name); node != root.end()) {
+            reader.readGroup(keys, *node, design::pointer("", name), claims.*member);
+        }
+    });
+    if (const auto list = root.find("statements"); list != root.end()) {
+        reader.readStatements(*list, claims);
+    }
+    Problems problems = reader.finish();
+    if (!problems.empty()) {
+        return problems;
+    }
+    return claims;
+}
+
+Result<Claims> loadClaims(const std::filesystem::path& file) {
+    std::error_code error;
+    const auto size = std::filesystem::file_size(file, error);
+    if (error) {
+        return Problem{"", fmt::format("{} cannot be read: {}", file.string(), error.message())};
+    }
+    if (size > largestFile) {
+        return Problem{"", fmt::format("{} has {} bytes; a claims file has at most {}",
+                                       file.string(), size, largestFile)};
+    }
+    std::ifstream stream(file, std::ios::binary);
+    std::ostringstream content;
+    content << stream.rdbuf();
+    if (!stream) {
+        return Problem{"", fmt::format("{} cannot be read", file.string())};
+    }
+    return readClaims(content.str());
+}
+
+std::string writeClaims(const Claims& claims) {
+    ordered_json root = ordered_json::object();
+    root["format"] = formatName;
+    root["format_version"] = claimsFormatVersion;
+    root.update(written(claimHeadKeys(), claims));
+    forEachGroup([&](const char* name, const auto& keys, auto member) {
+        root[name] = written(keys, claims.*member);
+    });
+    root["statements"] = ordered_json::array();
+    for (const Statement& statement : claims.statements) {
+        root["statements"].push_back(written(statementKeys(), statement));
+    }
+    return root.dump(2, ' ', false, json::error_handler_t::replace) + "\n";
+}
+
+std::optional<Problem> saveClaims(const Claims& claims, const std::filesystem::path& file) {
+    return design::writeAtomically(file, writeClaims(claims));
+}
+
+} // namespace lobewright::study

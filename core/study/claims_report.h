@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/study/claims_check.h"
+
+#include <string>
+
+/// The claims check for people and for machines.
+namespace lobewright::study {
+
+/// Plain text, at most `width` ≥ 60 columns wide: findings with their arithmetic, contradictions,
+/// statements, missing numbers, assumptions, cautions.
+std::string claimsText(const ClaimsReport& report, std::size_t width = 100);
+
+/// JSON with "findings", "conflicts", "statements", "missing" and "assumptions"; numbers in the
+/// units named beside them.
+std::string claimsJson(const ClaimsReport& report);
+
+} // namespace lobewright::study

@@ -1,0 +1,299 @@
+#include "core/study/claims_basis.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+/// Statements in words: each becomes a row with what arithmetic says to it.
+namespace lobewright::study {
+
+namespace {
+
+/// A ratio stated to a digit or two agrees within this much [own estimate].
+constexpr double looseness = 0.10;
+
+bool isAbout(double one, double other, double tolerance = roundingOfFigures) {
+    return std::abs(one - other) <= tolerance * std::max(std::abs(one), std::abs(other));
+}
+
+class StatementCheck {
+  public:
+    StatementCheck(const Statement& statement, const ClaimsReport& report, const ClaimBasis& basis)
+        : report_(report), basis_(basis), engine_(report.claims.engine) {
+        row_.statement = statement;
+    }
+
+    StatementRow check() {
+        switch (row_.statement.kind) {
+        case StatementKind::strokes:
+            strokes();
+            break;
+        case StatementKind::eventsPerChamberAndTurn:
+            eventsPerChamber();
+            break;
+        case StatementKind::eventsPerTurn:
+            events();
+            break;
+        case StatementKind::boosted:
+            boost();
+            break;
+        case StatementKind::balanced:
+            balance();
+            break;
+        case StatementKind::timesUsual:
+            timesUsual();
+            break;
+        case StatementKind::other:
+            other();
+            break;
+        }
+        return std::move(row_);
+    }
+
+  private:
+    void strokes();
+    void eventsPerChamber();
+    void events();
+    void boost();
+    void balance();
+    void timesUsual();
+    void powerStrokes(double times);
+    void other();
+
+    void open(std::string why, std::string overturnedBy) {
+        row_.computed = std::move(why);
+        row_.outcome = Outcome::open;
+        row_.confidence = Confidence::low;
+        row_.overturnedBy = std::move(overturnedBy);
+    }
+    void decide(bool agrees, Confidence confidence) {
+        row_.outcome = agrees ? Outcome::agrees : Outcome::disagrees;
+        row_.confidence = confidence;
+    }
+
+    const ClaimsReport& report_;
+    const ClaimBasis& basis_;
+    const ClaimedEngine& engine_;
+    StatementRow row_;
+};
+
+void StatementCheck::strokes() {
+    const auto& value = row_.statement.value;
+    const auto m = engine_.reciprocations          ? engine_.reciprocations
+                   : engine_.drive == Drive::crank ? std::optional(1.0)
+                                                   : std::nullopt;
+    if (!value) {
+        open("The number of strokes is not given as a value.", "The number.");
+        return;
+    }
+    if (!m || !engine_.eventsPerTurn || !engine_.cylinders) {
+        open("Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of "
+             "reciprocations a turn, power strokes a turn and chambers are given.",
+             "Reciprocations a turn, power strokes a turn and the number of chambers.");
+        return;
+    }
+    const double c = *engine_.eventsPerTurn / *engine_.cylinders;
+    const double counted = 2.0 * *m / c;
+    row_.computed = fmt::format("A piston makes {:.4g} strokes for each power stroke.", counted);
+    row_.arithmetic = fmt::format("2·{:.6g}/({:.6g}/{:.6g}) = {:.4g}", *m, *engine_.eventsPerTurn,
+                                  *engine_.cylinders, counted);
+    decide(isAbout(counted, *value), Confidence::high);
+    row_.overturnedBy = "A different count of power strokes a chamber and turn, or of lobes.";
+}
+
+void StatementCheck::eventsPerChamber() {
+    const auto& value = row_.statement.value;
+    if (!value || !basis_.cyclesPerTurn) {
+        open(
+            "Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; "
+            "not both are given.",
+            "The cycle, and lobes (or a crank).");
+        return;
+    }
+    const Derived& c = *basis_.cyclesPerTurn;
+    row_.computed = fmt::format("{:.4g} power strokes a chamber and turn.", c.value);
+    row_.arithmetic = fmt::format("{} = {} = {:.4g}", c.formula, c.substituted, c.value);
+    decide(isAbout(c.value, *value), c.assumed ? Confidence::medium : Confidence::high);
+    row_.overturnedBy = c.assumed ? "More than one reciprocation a turn."
+                                  : "Another number of chambers, lobes or strokes a cycle.";
+}
+
+void StatementCheck::events() {
+    const auto& value = row_.statement.value;
+    // Counted from cycle and lobes where it can be, so that the statement does not confirm itself.
+    const bool isCounted = engine_.cycle && engine_.cylinders &&
+                           (engine_.reciprocations || engine_.drive == Drive::crank);
+    if (!value || (!isCounted && !engine_.eventsPerTurn)) {
+        open("Power strokes a turn = chambers·cycles a chamber and turn: not all are given.",
+             "The number of chambers, the cycle, and lobes (or a crank).");
+        return;
+    }
+    double counted = engine_.eventsPerTurn.value_or(0.0);
+    row_.arithmetic = fmt::format("as given: {:.6g}", counted);
+    if (isCounted) {
+        const double m = engine_.reciprocations.value_or(1.0);
+        const double share = *engine_.cycle == StrokeCycle::twoStroke ? 1.0 : 0.5;
+        counted = *engine_.cylinders * m * share;
+        row_.arithmetic = fmt::format("{:.6g} chambers·{:.6g} reciprocations·{:.6g} = {:.6g}",
+                                      *engine_.cylinders, m, share, counted);
+    }
+    row_.computed = fmt::format("{:.6g} power strokes a turn of the whole engine.", counted);
+    decide(isAbout(counted, *value), isCounted ? Confidence::high : Confidence::medium);
+    row_.overturnedBy = "Another number of chambers, lobes or strokes a cycle.";
+}
+
+void StatementCheck::boost() {
+    const bool saysBoosted = row_.statement.holds.value_or(true);
+    const Finding* ratio = report_.finding("charging-ratio");
+    if (engine_.chargePressure) {
+        const bool isBoosted =
+            engine_.chargePressure->si > basis_.ambientPressure * (1.0 + roundingOfFigures);
+        row_.computed = fmt::format("The charge stands {} ambient pressure.",
+                                    isBoosted ? "above" : "not above");
+        row_.arithmetic = fmt::format("{}/({}) = {:.4g}", shown(engine_.chargePressure->si, "Pa"),
+                                      shown(basis_.ambientPressure, "Pa"),
+                                      engine_.chargePressure->si / basis_.ambientPressure);
+        decide(isBoosted == saysBoosted, Confidence::high);
+        row_.overturnedBy = "Another charge pressure.";
+        return;
+    }
+    if (ratio == nullptr) {
+        open("The charge needed cannot be computed.",
+             "Power, speed, displacement and cycles a turn; or the charge pressure.");
+        return;
+    }
+    EngineClass unboosted = engineClass(report_.claims);
+    unboosted.charging = Charging::naturallyAspirated;
+    const Judgement judgement = judge(BandQuantity::chargingRatio, ratio->value, unboosted);
+    const bool needsBoost =
+        judgement.verdict == Verdict::onlyWithBoost || judgement.verdict == Verdict::outsideBand;
+    row_.computed = fmt::format("The power needs {:.3g} times the displacement in air a cycle: {}.",
+                                ratio->value,
+                                needsBoost ? "more than an engine draws in by itself"
+                                : judgement.verdict == Verdict::ambitious
+                                    ? "only engines with tuned pipes draw that in by themselves"
+                                    : "an engine draws that in by itself");
+    row_.arithmetic = fmt::format("{} = {:.4g}", ratio->substituted, ratio->value);
+    if (saysBoosted && !needsBoost) {
+        open(row_.computed + " Boost is not needed, but not excluded.", "The charge pressure.");
+        return;
+    }
+    decide(needsBoost == saysBoosted, Confidence::medium);
+    row_.overturnedBy = fmt::format("A brake efficiency other than {:.3g}, an air ratio other than "
+                                    "{:.3g}, or another speed of highest power.",
+                                    basis_.efficiency, basis_.airRatio);
+}
+
+void StatementCheck::balance() {
+    const Statement& s = row_.statement;
+    row_.overturnedBy = "Masses and exhaust lead as built, weighed and measured.";
+    if (!s.exhaustLead && !(s.inletMass && s.exhaustMass)) {
+        open("Opposed pistons cancel only with equal masses, equal tracks and no exhaust lead; "
+             "neither lead nor masses are given.",
+             row_.overturnedBy);
+        return;
+    }
+    const double m = basis_.reciprocations ? basis_.reciprocations->value : 1.0;
+    const double lead = s.exhaustLead ? s.exhaustLead->si : 0.0;
+    const double heavier = s.inletMass && s.exhaustMass ? s.exhaustMass->si / s.inletMass->si : 1.0;
+    // Two equal waves of order m, one `heavier` and ahead by m·lead.
+    const double rest =
+        std::sqrt(std::max(0.0, 1.0 + heavier * heavier - 2.0 * heavier * std::cos(m * lead)));
+    row_.computed = fmt::format(
+        "{:.3g} % of one inlet-side piston's inertia force of the main order remains on the "
+        "cylinder pair; torque reaction remains in any case.",
+        100.0 * rest);
+    row_.arithmetic = fmt::format("√(1 + {0:.4g}² − 2·{0:.4g}·cos({1:.4g}·{2:.4g} rad)) = {3:.4g}",
+                                  heavier, m, lead, rest);
+    const bool isComplete = s.exhaustLead && s.inletMass && s.exhaustMass;
+    const bool balanced = rest < 1e-3;
+    const bool saysBalanced = s.holds.value_or(true);
+    decide(balanced == saysBalanced,
+           isComplete && basis_.reciprocations ? Confidence::high : Confidence::medium);
+    if (balanced && !isComplete) {
+        row_.outcome = Outcome::open;
+    }
+}
+
+void StatementCheck::powerStrokes(double times) {
+    if (!basis_.cyclesPerTurn) {
+        open("Cycles a chamber and turn are not known.", "The cycle, and lobes (or a crank).");
+        return;
+    }
+    const Derived& c = *basis_.cyclesPerTurn;
+    const double ratio = c.value / 0.5;
+    row_.computed = fmt::format("{:.4g} times the power strokes of a four-stroke crank engine, a "
+                                "chamber and turn.",
+                                ratio);
+    row_.arithmetic = fmt::format("{:.4g}/0.5 = {:.4g}", c.value, ratio);
+    decide(isAbout(ratio, times, 0.02), c.assumed ? Confidence::medium : Confidence::high);
+    row_.overturnedBy = "Comparison with a two-stroke, which has one a turn.";
+}
+
+void StatementCheck::timesUsual() {
+    const Statement& s = row_.statement;
+    if (!s.value || !s.measure) {
+        open("What is so many times a usual engine's, and how many times, is not given.",
+             "The measure and the number.");
+        return;
+    }
+    if (*s.measure == UsualMeasure::powerStrokes) {
+        powerStrokes(*s.value);
+        return;
+    }
+    // A usual engine: four-stroke, without boost, of the same ignition.
+    EngineClass usual{StrokeCycle::fourStroke, engine_.ignition.value_or(Ignition::spark),
+                      Charging::naturallyAspirated};
+    const bool isTorque = *s.measure == UsualMeasure::torquePerDisplacement;
+    const BandQuantity quantity =
+        isTorque                                           ? BandQuantity::meanEffectivePressure
+        : *s.measure == UsualMeasure::powerPerDisplacement ? BandQuantity::specificPower
+        : *s.measure == UsualMeasure::powerPerMass         ? BandQuantity::powerPerMass
+                                                           : BandQuantity::efficiency;
+    const Finding* own =
+        report_.finding(isTorque ? "mean-effective-pressure-at-torque"
+                        : quantity == BandQuantity::specificPower ? "specific-power"
+                        : quantity == BandQuantity::powerPerMass  ? "power-per-mass"
+                        : report_.claims.figures.efficiency       ? "efficiency"
+                                                                  : "efficiency-from-consumption");
+    if (own == nullptr) {
+        open("The figure itself cannot be computed.", "The numbers listed as missing.");
+        return;
+    }
+    const Judgement judgement = judge(quantity, 0.0, usual); // the most modest ordinary band
+    const BandUnit unit = bandUnit(quantity);
+    // Torque a turn and displacement is bmep·c/2π: an engine with more cycles a turn has more of it
+    // at the same pressure.
+    const double own4 = isTorque ? own->value * basis_.cyclesPerTurn->value / 0.5 : own->value;
+    const double low = judgement.band->low / unit.factor;
+    const double high = judgement.band->high / unit.factor;
+    row_.computed =
+        fmt::format("{:.3g} … {:.3g} times a usual engine ({}).{}", own4 / high, own4 / low,
+                    judgement.band->what,
+                    isTorque ? fmt::format(" A cycle and displacement it is {:.3g} … {:.3g} times.",
+                                           own->value / high, own->value / low)
+                             : "");
+    row_.arithmetic = fmt::format("{:.5g} {}/({}) = {:.3g} … {:.3g}", own4, unit.symbol,
+                                  text(*judgement.band), own4 / high, own4 / low);
+    decide(*s.value >= own4 / high * (1.0 - looseness) &&
+               *s.value <= own4 / low * (1.0 + looseness),
+           Confidence::medium);
+    row_.overturnedBy =
+        fmt::format("Another idea of a usual engine than: {}.", describeSource(*judgement.band));
+}
+
+void StatementCheck::other() {
+    open("There is no number in it to compute against.",
+         "A figure with its unit and the conditions under which it was measured.");
+}
+
+} // namespace
+
+StatementRow checkStatement(const Statement& statement, const ClaimsReport& report,
+                            const ClaimBasis& basis) {
+    return StatementCheck(statement, report, basis).check();
+}
+
+} // namespace lobewright::study

@@ -1,0 +1,171 @@
+#include "tests/study/claims_text.h"
+
+namespace lobewright::study {
+namespace {
+
+std::string powerTorqueSpeed(const std::string& speed) {
+    return R"("figures": {"power": "200 kW", "torque": "500 N·m", "power_speed": ")" + speed +
+           R"("})";
+}
+
+// 200e3/(2π·500)·60 = 3819.7186 rpm is the lowest speed that fits.
+TEST(Conflicts, QuotedSpeedBelowPowerByTorqueIsImpossible) {
+    const auto report = reportOf(powerTorqueSpeed("3000 rpm"));
+    const Conflict* found = conflict(report, Verdict::contradictory, "/figures/power_speed");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->message.find("Impossible"), std::string::npos);
+    EXPECT_NE(found->arithmetic.find("3819.7"), std::string::npos);
+}
+
+TEST(Conflicts, EqualPeaksAreImplausibleUpToFivePerCent) {
+    const auto at = [](const std::string& speed, Verdict verdict) {
+        return conflict(reportOf(powerTorqueSpeed(speed)), verdict, "/figures/power_speed") !=
+               nullptr;
+    };
+    EXPECT_TRUE(at("3781 rpm", Verdict::contradictory)); // 0.99·3819.72 = 3781.52
+    EXPECT_TRUE(at("3782 rpm", Verdict::implausible));
+    EXPECT_TRUE(at("3900 rpm", Verdict::implausible));
+    EXPECT_TRUE(at("4010 rpm", Verdict::implausible)); // 1.05·3819.72 = 4010.70
+    EXPECT_FALSE(at("4011 rpm", Verdict::implausible));
+    EXPECT_FALSE(at("4011 rpm", Verdict::contradictory));
+}
+
+TEST(Conflicts, TorquePeakMayNotExceedTheHighestPower) {
+    // 2π·(4000/60)·500 = 209.44 kW > 200 kW
+    const auto report = reportOf(R"("figures": {"power": "200 kW", "torque": "500 N·m",
+                                                "torque_speed": "4000 rpm"})");
+    const Conflict* found = conflict(report, Verdict::contradictory, "/figures/torque_speed");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->arithmetic.find("209.44"), std::string::npos);
+}
+
+TEST(Conflicts, PowerPeakMayNotStandBelowTheTorquePeak) {
+    const auto report = reportOf(
+        R"("figures": {"power_speed": "2000 rpm", "torque_speed": "40 rev/s"})"); // 2400 rpm
+    EXPECT_NE(conflict(report, Verdict::contradictory, "/figures/torque_speed"), nullptr);
+}
+
+TEST(Conflicts, SpeedsStayBelowTheHighestSpeed) {
+    const auto report =
+        reportOf(R"("figures": {"power_speed": "6000 rpm", "maximum_speed": "5500 rpm"})");
+    EXPECT_NE(conflict(report, Verdict::contradictory, "/figures/maximum_speed"), nullptr);
+}
+
+TEST(Conflicts, DisplacementMustBeThatOfThePistons) {
+    // 6·115.81167 cm³ = 694.87 cm³, not 800
+    const std::string engine = R"("engine": {"pistons": 6, "bore": "64 mm", "stroke": "36 mm",
+                                             "displacement": ")";
+    EXPECT_NE(
+        conflict(reportOf(engine + R"(800 cc"})"), Verdict::contradictory, "/engine/displacement"),
+        nullptr);
+    EXPECT_TRUE(reportOf(engine + R"(695 cc"})").conflicts.empty());
+}
+
+TEST(Conflicts, UnknownPistonsAllowOneOrTwoAChamber) {
+    const std::string engine = R"("engine": {"cylinders": 3, "bore": "64 mm", "stroke": "36 mm",
+                                             "displacement": ")";
+    EXPECT_TRUE(reportOf(engine + R"(347 cc"})").conflicts.empty());
+    EXPECT_TRUE(reportOf(engine + R"(695 cc"})").conflicts.empty());
+    EXPECT_FALSE(reportOf(engine + R"(500 cc"})").conflicts.empty());
+}
+
+TEST(Conflicts, PowerStrokesMustFitChambersLobesAndCycle) {
+    // 4 chambers·2 reciprocations/2 = 4 a turn, not 8
+    const auto report =
+        reportOf(R"("engine": {"cycle": "four-stroke", "cylinders": 4, "events_per_turn": 8,
+                               "reciprocations_per_turn": 2})");
+    const Conflict* found = conflict(report, Verdict::contradictory, "/engine/events_per_turn");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->arithmetic.find("= 4 a turn"), std::string::npos);
+    EXPECT_TRUE(reportOf(R"("engine": {"cycle": "two-stroke", "cylinders": 4,
+                                       "events_per_turn": 8, "reciprocations_per_turn": 2})")
+                    .conflicts.empty());
+}
+
+TEST(Conflicts, ACrankGivesNoMoreThanItsTurns) {
+    const auto report = reportOf(
+        R"("engine": {"cycle": "two-stroke", "drive": "crank", "reciprocations_per_turn": 3})");
+    EXPECT_NE(conflict(report, Verdict::contradictory, "/engine/drive"), nullptr);
+    const auto events = reportOf(
+        R"("engine": {"cycle": "four-stroke", "drive": "crank", "cylinders": 4,
+                      "events_per_turn": 4})"); // four chambers fire twice a turn
+    EXPECT_NE(conflict(events, Verdict::contradictory, "/engine/events_per_turn"), nullptr);
+}
+
+TEST(Conflicts, ThreePistonsAChamberAreImplausible) {
+    EXPECT_NE(conflict(reportOf(R"("engine": {"cylinders": 2, "pistons": 6})"),
+                       Verdict::implausible, "/engine/pistons"),
+              nullptr);
+}
+
+TEST(Conflicts, WorkCannotExceedTheFuel) {
+    EXPECT_NE(conflict(reportOf(R"("figures": {"efficiency": "105 %"})"), Verdict::contradictory,
+                       "/figures/efficiency"),
+              nullptr);
+    // 3.6e6/(0.080·44e6) = 1.0227
+    EXPECT_NE(conflict(reportOf(R"("engine": {"fuel": "petrol"},
+                                   "figures": {"fuel_consumption": "80 g/kWh"})"),
+                       Verdict::contradictory, "/figures/fuel_consumption"),
+              nullptr);
+    // The fuel is only assumed: it may have been another.
+    EXPECT_NE(conflict(reportOf(R"("figures": {"fuel_consumption": "80 g/kWh"})"),
+                       Verdict::implausible, "/figures/fuel_consumption"),
+              nullptr);
+}
+
+TEST(Conflicts, EfficiencyAndConsumptionBelongTogether) {
+    // 250 g/kWh of diesel are 33.88 %
+    const std::string start = R"("engine": {"fuel": "diesel"},
+                                 "figures": {"fuel_consumption": "250 g/kWh", "efficiency": ")";
+    EXPECT_NE(
+        conflict(reportOf(start + R"(42 %"})"), Verdict::contradictory, "/figures/efficiency"),
+        nullptr);
+    EXPECT_TRUE(reportOf(start + R"(34 %"})").conflicts.empty());
+}
+
+TEST(Conflicts, BoostAndChargePressureBelongTogether) {
+    EXPECT_NE(conflict(reportOf(R"("engine": {"charging": "naturally-aspirated",
+                                              "charge_pressure": "1.8 bar"})"),
+                       Verdict::contradictory, "/engine/charge_pressure"),
+              nullptr);
+    EXPECT_NE(conflict(reportOf(R"("engine": {"charging": "boosted",
+                                              "charge_pressure": "0.8 bar"})"),
+                       Verdict::contradictory, "/engine/charge_pressure"),
+              nullptr);
+}
+
+TEST(Conflicts, GivenPressureMustFollowFromTorque) {
+    // 4π·165/1.998e-3 = 10.378 bar
+    const std::string start =
+        R"("engine": {"cycle": "four-stroke", "drive": "crank", "displacement": "1998 cc"},
+           "figures": {"torque": "165 N·m", "mean_effective_pressure": ")";
+    EXPECT_NE(conflict(reportOf(start + R"(14 bar"})"), Verdict::contradictory,
+                       "/figures/mean_effective_pressure"),
+              nullptr);
+    EXPECT_TRUE(reportOf(start + R"(10.4 bar"})").conflicts.empty());
+}
+
+TEST(Conflicts, GivenPistonSpeedMustFollowFromTheStroke) {
+    const auto report = reportOf( // 2·0.07·100 = 14 m/s
+        R"("engine": {"drive": "crank", "stroke": "70 mm"},
+           "figures": {"maximum_speed": "6000 rpm", "mean_piston_speed": "10 m/s"})");
+    EXPECT_NE(conflict(report, Verdict::contradictory, "/figures/mean_piston_speed"), nullptr);
+}
+
+TEST(Conflicts, AnAssumptionContradictsNobody) {
+    // Without lobes or a crank the cycles a turn are assumed; the figure may well be right.
+    const auto report = reportOf(R"("engine": {"cycle": "two-stroke", "displacement": "1 L"},
+                    "figures": {"torque": "300 N·m", "mean_effective_pressure": "9.4 bar"})");
+    EXPECT_TRUE(report.conflicts.empty());
+}
+
+TEST(Conflicts, AirThatIsAllVapourIsNamed) {
+    const auto report = reportOf(R"("figures": {"power": "50 kW"},
+                    "conditions": {"air_pressure": "20 kPa", "air_temperature": "80 °C",
+                                   "relative_humidity": "100 %"})"); // 47 kPa of vapour at 80 °C
+    EXPECT_NE(conflict(report, Verdict::contradictory, "/conditions/relative_humidity"), nullptr);
+    EXPECT_EQ(report.finding("corrected-power"), nullptr);
+}
+
+} // namespace
+} // namespace lobewright::study

@@ -1,0 +1,102 @@
+#include "tests/study/claims_text.h"
+
+namespace lobewright::study {
+namespace {
+
+StatementRow rowOf(const std::string& engineAndFigures, const std::string& statement) {
+    const std::string groups =
+        engineAndFigures + R"(, "statements": [{"claim": "words", "source": "s", "date": "d", )" +
+        statement + "}]";
+    const ClaimsReport report = reportOf(groups);
+    EXPECT_EQ(report.statements.size(), 1u);
+    return report.statements.empty() ? StatementRow{} : report.statements.front();
+}
+
+constexpr const char* barrel =
+    R"("engine": {"cylinders": 4, "events_per_turn": 8, "reciprocations_per_turn": 2,
+                  "ignition": "spark", "displacement": "1.8 L", "fuel": "petrol"},
+       "figures": {"power": "90 kW", "power_speed": "2400 rpm", "torque": "400 N·m"})";
+
+TEST(Statements, StrokesAreCountedFromMotionAndEvents) {
+    // 2·2/(8/4) = 2
+    const auto two = rowOf(barrel, R"("kind": "strokes", "value": 2)");
+    EXPECT_EQ(two.outcome, Outcome::agrees);
+    EXPECT_EQ(two.confidence, Confidence::high);
+    const auto one = rowOf(barrel, R"("kind": "strokes", "value": 1)");
+    EXPECT_EQ(one.outcome, Outcome::disagrees);
+    EXPECT_NE(one.arithmetic.find("= 2"), std::string::npos);
+}
+
+TEST(Statements, EventsAreCountedIndependentlyOfWhatIsClaimed) {
+    const char* engine = R"("engine": {"cycle": "four-stroke", "cylinders": 6,
+                                       "reciprocations_per_turn": 2})"; // 6·2/2 = 6
+    EXPECT_EQ(rowOf(engine, R"("kind": "events-per-turn", "value": 6)").outcome, Outcome::agrees);
+    EXPECT_EQ(rowOf(engine, R"("kind": "events-per-turn", "value": 12)").outcome,
+              Outcome::disagrees);
+    EXPECT_EQ(rowOf(engine, R"("kind": "events-per-chamber-and-turn", "value": 1)").outcome,
+              Outcome::agrees);
+}
+
+TEST(Statements, NoBoostIsHeldAgainstTheAirThatThePowerNeeds) {
+    // 0.0995482 kg/s/(1.8e-3·2·40·1.1684) = 0.592: a crankcase engine may do that
+    EXPECT_EQ(rowOf(barrel, R"("kind": "boosted", "holds": false)").outcome, Outcome::agrees);
+    // Three times the power needs 1.77 times the displacement
+    const char* strong =
+        R"("engine": {"cylinders": 4, "events_per_turn": 8, "reciprocations_per_turn": 2,
+                      "displacement": "1.8 L", "fuel": "petrol"},
+           "figures": {"power": "270 kW", "power_speed": "2400 rpm"})";
+    const auto row = rowOf(strong, R"("kind": "boosted", "holds": false)");
+    EXPECT_EQ(row.outcome, Outcome::disagrees);
+    EXPECT_EQ(row.confidence, Confidence::medium);
+    EXPECT_NE(row.overturnedBy.find("efficiency"), std::string::npos);
+}
+
+TEST(Statements, ExhaustLeadLeavesTheForceThatTheHandbookFigureSays) {
+    // Equal masses, 6° of lead, two lobes: 2·sin(6°) = 0.209057 of one piston's force.
+    const auto row = rowOf(barrel, R"("kind": "balanced", "holds": true, "exhaust_lead": "6 °",
+                                      "inlet_piston_mass": "0.6 kg",
+                                      "exhaust_piston_mass": "600 g")");
+    EXPECT_EQ(row.outcome, Outcome::disagrees);
+    EXPECT_EQ(row.confidence, Confidence::high);
+    EXPECT_NE(row.arithmetic.find("0.2091"), std::string::npos) << row.arithmetic;
+    const auto still = rowOf(barrel, R"("kind": "balanced", "exhaust_lead": "0 °",
+                                        "inlet_piston_mass": "0.6 kg",
+                                        "exhaust_piston_mass": "0.6 kg")");
+    EXPECT_EQ(still.outcome, Outcome::agrees);
+    EXPECT_EQ(rowOf(barrel, R"("kind": "balanced")").outcome, Outcome::open);
+}
+
+TEST(Statements, TimesAUsualEngineIsComparedWithTheBand) {
+    // 90/1.8 = 50 kW/L against 20 … 60 kW/L: 0.83 … 2.5 times
+    const std::string start = R"("kind": "times-usual", "measure": "power-per-displacement", )";
+    EXPECT_EQ(rowOf(barrel, start + R"("value": 2)").outcome, Outcome::agrees);
+    EXPECT_EQ(rowOf(barrel, start + R"("value": 4)").outcome, Outcome::disagrees);
+    // 2 cycles a turn by ½
+    EXPECT_EQ(
+        rowOf(barrel, R"("kind": "times-usual", "measure": "power-strokes", "value": 4)").outcome,
+        Outcome::agrees);
+    EXPECT_EQ(rowOf(barrel, R"("kind": "times-usual", "value": 4)").outcome, Outcome::open);
+}
+
+TEST(Statements, TorqueIsComparedATurnAndACycle) {
+    // bmep 2π·400/(2·1.8e-3) = 6.98 bar; a turn and displacement ·4 = 27.9 bar of a four-stroke
+    const auto row =
+        rowOf(barrel, R"("kind": "times-usual", "measure": "torque-per-displacement", "value": 3)");
+    EXPECT_EQ(row.outcome, Outcome::agrees);
+    EXPECT_NE(row.computed.find("A cycle and displacement"), std::string::npos);
+}
+
+TEST(Statements, EveryKindHasARowWithoutAnyNumberGiven) {
+    for (const char* kind : {"strokes", "events-per-chamber-and-turn", "events-per-turn", "boosted",
+                             "balanced", "times-usual", "other"}) {
+        const auto row = rowOf(R"("notes": "")", std::string(R"("kind": ")") + kind + R"(")");
+        EXPECT_EQ(row.outcome, Outcome::open) << kind;
+        EXPECT_EQ(row.confidence, Confidence::low) << kind;
+        EXPECT_FALSE(row.computed.empty()) << kind;
+        EXPECT_FALSE(row.overturnedBy.empty()) << kind;
+        EXPECT_EQ(row.statement.source, "s");
+    }
+}
+
+} // namespace
+} // namespace lobewright::study
