@@ -60,6 +60,8 @@ void describe(Visitor& v, Design& design) {
     v.section({.name = "friction", .label = "Friction", .presence = optional},
               [&] { describeFriction(v, design.friction); });
     describeContact(v, design);
+    v.section({.name = "reference", .label = "Reference engines", .presence = optional},
+              [&] { describeReference(v, design.reference); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
 }

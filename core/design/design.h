@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/contact/settings.h"
+#include "core/design/reference.h"
 #include "core/ends.h"
 #include "core/gas/settings.h"
 #include "core/loads/settings.h"
@@ -63,6 +64,7 @@ struct Design {
     contact::Materials materials;
     contact::Lubricant lubricant;
     contact::RollerBearing rollerBearing;
+    Reference reference;
     Limits limits;
     bool operator==(const Design&) const = default;
 };

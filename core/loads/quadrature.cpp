@@ -18,23 +18,15 @@ double graded(double share) {
 
 } // namespace
 
-Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vector<double>& breaks) {
+Quadrature periodQuadrature(double period, const std::vector<double>& breaks, double usual) {
     using Rule = boost::math::quadrature::gauss<double, 5>;
-    const double period = pair.period();
     std::vector<double> cuts{0.0};
-    const auto add = [&](double angle) { cuts.push_back(mechanism::wrapped(angle, period)); };
-    std::for_each(pair.junctions().begin(), pair.junctions().end(), add);
-    std::for_each(breaks.begin(), breaks.end(), add);
-    for (const End end : bothEnds) {
-        for (const mechanism::Extreme& extreme : pair.turningPoints(end)) {
-            add(extreme.begin);
-            add(extreme.end);
-        }
+    for (const double angle : breaks) {
+        cuts.push_back(mechanism::wrapped(angle, period));
     }
     std::sort(cuts.begin(), cuts.end());
     cuts.push_back(period);
 
-    const double usual = 6.0 * units::degree / pair.cyclesPerTurn();
     std::vector<double> theta;
     std::vector<double> weight;
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
@@ -59,6 +51,18 @@ Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vecto
     const auto size = static_cast<Eigen::Index>(theta.size());
     return {Eigen::Map<const Samples>(theta.data(), size),
             Eigen::Map<const Samples>(weight.data(), size)};
+}
+
+Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vector<double>& breaks) {
+    std::vector<double> cuts = breaks;
+    cuts.insert(cuts.end(), pair.junctions().begin(), pair.junctions().end());
+    for (const End end : bothEnds) {
+        for (const mechanism::Extreme& extreme : pair.turningPoints(end)) {
+            cuts.push_back(extreme.begin);
+            cuts.push_back(extreme.end);
+        }
+    }
+    return periodQuadrature(pair.period(), cuts, 6.0 * units::degree / pair.cyclesPerTurn());
 }
 
 } // namespace lobewright::loads

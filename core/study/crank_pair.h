@@ -1,0 +1,62 @@
+#pragma once
+
+#include "core/ends.h"
+#include "core/gas/cycle.h"
+#include "core/mechanism/mechanism.h"
+#include "core/ports/row.h"
+#include "core/result.h"
+#include "core/study/crank_motion.h"
+
+#include <memory>
+#include <vector>
+
+namespace lobewright::study {
+
+/// Two opposed pistons on cranks that turn together, with the bore, ports, clearance and adjuster
+/// shift of a cam-track cylinder. One gas cycle a crank turn; crank angle θ, inlet crank at
+/// τ = θ − π from its inner dead centre, exhaust crank ahead of it by the lead.
+struct CrankPairGeometry {
+    double bore = 0.0;      ///< [m]
+    PerEnd<double> stroke;  ///< [m]
+    double rodRatio = 0.28; ///< crank radius by rod length
+    double clearance = 0.0; ///< between the crowns, both at inner dead centre [m]
+    double recess = 0.0;    ///< [m³]
+    double lead = 0.0;      ///< of the exhaust crank [rad of the crank]
+    double shift = 0.0;     ///< of the exhaust piston in its bore, outward [m]
+    ports::Rows ports;
+};
+
+class CrankPairChamber final : public gas::Chamber {
+  public:
+    /// Errors: pistons collide; a row that never opens or never closes; events out of order. Paths
+    /// as in the design file.
+    static Result<CrankPairChamber> make(const CrankPairGeometry& geometry);
+
+    std::unique_ptr<gas::Chamber> clone() const override;
+    gas::ChamberGeometry at(double theta) const override;
+    double period() const override;
+    double cyclesPerTurn() const override { return 1.0; }
+    double bore() const override { return geometry_.bore; }
+    double sweptVolume() const override;
+    double meanStrokeSum() const override;
+    const std::vector<gas::CycleAngles>& cycles() const override { return cycles_; }
+    const std::vector<double>& kinks() const override { return kinks_; }
+
+    const CrankPairGeometry& geometry() const { return geometry_; }
+    const SliderCrank& crank(End end) const { return cranks_[static_cast<std::size_t>(end)]; }
+    double tau(End end, double theta) const; ///< from inner dead centre of this end [rad]
+    double pistonArea() const;               ///< [m²]
+
+  private:
+    explicit CrankPairChamber(const CrankPairGeometry& geometry);
+    double gap(double theta) const;
+    std::optional<Problem> findEvents();
+    double shift(End end) const { return end == End::inlet ? 0.0 : geometry_.shift; }
+
+    CrankPairGeometry geometry_;
+    std::vector<SliderCrank> cranks_; ///< inlet, exhaust
+    std::vector<gas::CycleAngles> cycles_;
+    std::vector<double> kinks_;
+};
+
+} // namespace lobewright::study
