@@ -1,5 +1,7 @@
 #include "ui/plots/plot_export.h"
 
+#include "ui/plots/custom_plot.h"
+
 #include <QClipboard>
 #include <QFileDialog>
 #include <QGuiApplication>
@@ -14,7 +16,6 @@
 #include <QSettings>
 #include <QSvgGenerator>
 #include <QWidget>
-#include <qcustomplot.h>
 
 namespace lobewright::ui {
 

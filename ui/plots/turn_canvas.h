@@ -2,9 +2,8 @@
 
 #include "core/mechanism/opposed_pair.h"
 #include "ui/palette.h"
+#include "ui/plots/custom_plot.h"
 #include "ui/plots/turn_cursor.h"
-
-#include <qcustomplot.h>
 
 #include <functional>
 #include <optional>
