@@ -51,8 +51,15 @@ QCPRange StressPlot::contentRange(bool onRight) const {
 std::optional<double> StressPlot::allowable() const {
     if (!solution())
         return std::nullopt;
-    const auto* figure = solution()->figure("allowable_contact_stress_MPa");
-    return figure ? figure->value : std::nullopt;
+    const auto value = [this](const char* name) -> std::optional<double> {
+        const auto* figure = solution()->figure(name);
+        return figure ? figure->value : std::nullopt;
+    };
+    const auto safety = value("contact_safety_inlet");
+    const auto peak = value("peak_contact_pressure_inlet_MPa");
+    if (!safety || !peak)
+        return std::nullopt;
+    return *safety * *peak;
 }
 
 void StressPlot::paintLiftOff(QCPPainter& painter) const {
