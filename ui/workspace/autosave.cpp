@@ -30,8 +30,8 @@ QString notesOf(const QString& file) {
 Autosave::Autosave(Document& document, QString folder, QObject* parent)
     : QObject(parent), document_(document), folder_(std::move(folder)) {
     QDir().mkpath(folder_);
-    file_ = folder_ + QLatin1Char('/') + QUuid::createUuid().toString(QUuid::WithoutBraces) +
-            ending;
+    file_ =
+        folder_ + QLatin1Char('/') + QUuid::createUuid().toString(QUuid::WithoutBraces) + ending;
     lock_ = std::make_unique<QLockFile>(lockOf(file_));
     lock_->setStaleLockTime(0); // held as long as the program lives
     lock_->tryLock();
@@ -78,8 +78,7 @@ std::vector<Autosave::Left> Autosave::leftovers() const {
             continue; // its program is alive
         const QSettings notes(notesOf(file), QSettings::IniFormat);
         found.push_back({file, notes.value(QStringLiteral("name")).toString(),
-                         notes.value(QStringLiteral("original")).toString(),
-                         info.lastModified()});
+                         notes.value(QStringLiteral("original")).toString(), info.lastModified()});
     }
     std::ranges::sort(found, std::ranges::greater(), &Left::when);
     return found;

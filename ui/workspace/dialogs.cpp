@@ -72,8 +72,7 @@ void showKeys(QWidget* parent) {
         {Words::tr("Ctrl+F"), Words::tr("Find a number of the design")},
         {Words::tr("Ctrl+B"), Words::tr("Keep the present design as baseline")},
         {Words::tr("F9"), Words::tr("Side panel with numbers, limits and figures")},
-        {Words::tr("Up and Down in a number"),
-         Words::tr("Step it; Shift: fine, Ctrl: coarse")},
+        {Words::tr("Up and Down in a number"), Words::tr("Step it; Shift: fine, Ctrl: coarse")},
         {Words::tr("Left and Right in a view"),
          Words::tr("Turn the shaft; Shift: fine, Ctrl: coarse")},
         {Words::tr("Drag a diamond, dot or bar"),
@@ -109,8 +108,8 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
     for (const Problem& problem : problems) {
         const QString path = QString::fromStdString(problem.path);
         const QString message = QString::fromStdString(problem.message);
-        auto* item = new QTreeWidgetItem(
-            list, {path.isEmpty() ? Words::tr("whole file") : path, message});
+        auto* item =
+            new QTreeWidgetItem(list, {path.isEmpty() ? Words::tr("whole file") : path, message});
         item->setToolTip(1, message);
     }
     list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);

@@ -65,8 +65,9 @@ void FiguresBar::refill() {
             help += QLatin1Char('\n') + QString::fromStdString(figure->note);
         const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
         if (before && before->value)
-            help += QLatin1Char('\n') +
-                    tr("Baseline: %1 %2").arg(figureText(*before->value * entry.factor), entry.unit);
+            help +=
+                QLatin1Char('\n') +
+                tr("Baseline: %1 %2").arg(figureText(*before->value * entry.factor), entry.unit);
         labels_[i]->setToolTip(help);
     }
     if (unpaid)

@@ -34,8 +34,8 @@ class MainWindow : public QMainWindow {
 
   public:
     struct Options {
-        QString recoveryFolder;     ///< empty: the program's own
-        bool asksQuestions = true;  ///< false: nothing is asked on closing or opening (pictures)
+        QString recoveryFolder;    ///< empty: the program's own
+        bool asksQuestions = true; ///< false: nothing is asked on closing or opening (pictures)
     };
 
     explicit MainWindow(const Options& options, QWidget* parent = nullptr);

@@ -1,5 +1,5 @@
-#include "ui/look.h"
 #include "ui/editing/number_panel.h"
+#include "ui/look.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/pane_grid.h"
@@ -36,8 +36,7 @@ void MainWindow::buildFileMenu() {
     });
     menu->addSeparator();
     save_ = menu->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
-    menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this,
-                    &MainWindow::saveAs);
+    menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::saveAs);
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
 }
@@ -73,11 +72,11 @@ void MainWindow::buildEditMenu() {
 
 void MainWindow::buildBaselineMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Baseline"));
-    keepBaseline_ = menu->addAction(tr("&Keep this design as baseline"),
-                                    QKeySequence(tr("Ctrl+B")), this, &MainWindow::keepBaseline);
+    keepBaseline_ = menu->addAction(tr("&Keep this design as baseline"), QKeySequence(tr("Ctrl+B")),
+                                    this, &MainWindow::keepBaseline);
     menu->addAction(tr("&Open a file as baseline…"), this, &MainWindow::openBaseline);
-    swapBaseline_ = menu->addAction(tr("&Exchange design and baseline"), this,
-                                    &MainWindow::swapWithBaseline);
+    swapBaseline_ =
+        menu->addAction(tr("&Exchange design and baseline"), this, &MainWindow::swapWithBaseline);
     menu->addSeparator();
     forgetBaseline_ =
         menu->addAction(tr("&Forget the baseline"), this, [this] { baseline_.forget(); });
@@ -108,9 +107,8 @@ void MainWindow::buildViewMenu() {
     QMenu* themes = menu->addMenu(tr("&Theme"));
     themeGroup_ = new QActionGroup(this);
     const QString chosen = QSettings().value(QStringLiteral("window/theme")).toString();
-    const std::pair<const char*, QString> listed[] = {{"system", tr("As the &system")},
-                                                      {"light", tr("&Light")},
-                                                      {"dark", tr("&Dark")}};
+    const std::pair<const char*, QString> listed[] = {
+        {"system", tr("As the &system")}, {"light", tr("&Light")}, {"dark", tr("&Dark")}};
     for (const auto& [name, title] : listed) {
         QAction* action = themes->addAction(title);
         action->setCheckable(true);
@@ -123,15 +121,14 @@ void MainWindow::buildViewMenu() {
     QAction* full = menu->addAction(tr("F&ull screen"));
     full->setShortcut(QKeySequence(tr("F11")));
     full->setCheckable(true);
-    connect(full, &QAction::toggled, this, [this](bool on) {
-        setWindowState(windowState().setFlag(Qt::WindowFullScreen, on));
-    });
+    connect(full, &QAction::toggled, this,
+            [this](bool on) { setWindowState(windowState().setFlag(Qt::WindowFullScreen, on)); });
 }
 
 void MainWindow::buildTurnMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Turn"));
-    play_ = menu->addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_,
-                            &TurnCursor::togglePlaying);
+    play_ =
+        menu->addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_, &TurnCursor::togglePlaying);
     menu->addAction(tr("Event &before"), QKeySequence(tr("F7")), playback_,
                     &PlaybackBar::toPreviousEvent);
     menu->addAction(tr("&Next event"), QKeySequence(tr("F8")), playback_,

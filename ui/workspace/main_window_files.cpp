@@ -104,8 +104,8 @@ bool MainWindow::save() {
 bool MainWindow::saveAs() {
     QString start = document_.path();
     if (start.isEmpty())
-        start = lastFolder() + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') +
-                ending;
+        start =
+            lastFolder() + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ending;
     QString file = QFileDialog::getSaveFileName(this, tr("Save the design as"), start, filter());
     if (file.isEmpty())
         return false;

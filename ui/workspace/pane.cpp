@@ -34,9 +34,8 @@ Pane::Pane(QWidget* parent)
     bar->addWidget(options_);
     bar->addWidget(enlarge_);
     layout_->addLayout(bar);
-    connect(title_, &QToolButton::clicked, this, [this] {
-        Q_EMIT chooserWanted(title_->mapToGlobal(QPoint(0, title_->height())));
-    });
+    connect(title_, &QToolButton::clicked, this,
+            [this] { Q_EMIT chooserWanted(title_->mapToGlobal(QPoint(0, title_->height()))); });
     connect(options_, &QToolButton::clicked, this, [this] {
         QMenu menu(this);
         view_->addOptions(menu);

@@ -68,8 +68,7 @@ void PaneGrid::restoreSizes() {
         columns_[i]->setSizes(heights);
         for (int r = 0; r < columns_[i]->count(); ++r)
             columns_[i]->setStretchFactor(r, column.rows[static_cast<size_t>(r)].share);
-        const QByteArray kept =
-            settings.value(setting("rows") + QString::number(i)).toByteArray();
+        const QByteArray kept = settings.value(setting("rows") + QString::number(i)).toByteArray();
         if (!kept.isEmpty())
             columns_[i]->restoreState(kept);
         setStretchFactor(static_cast<int>(i), column.share);

@@ -65,9 +65,8 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     connect(previous_, &QToolButton::clicked, this, &PlaybackBar::toPreviousEvent);
     connect(next_, &QToolButton::clicked, this, &PlaybackBar::toNextEvent);
     connect(play_, &QToolButton::clicked, &cursor_, &TurnCursor::togglePlaying);
-    connect(slider_, &QSlider::valueChanged, this, [this](int value) {
-        cursor_.setAngle(value * units::degree / sliderPerDegree);
-    });
+    connect(slider_, &QSlider::valueChanged, this,
+            [this](int value) { cursor_.setAngle(value * units::degree / sliderPerDegree); });
     connect(angle_, &QDoubleSpinBox::valueChanged, this,
             [this](double degrees) { cursor_.setAngle(degrees * units::degree); });
     connect(factor_, &QComboBox::activated, this, [this] {
@@ -113,9 +112,8 @@ void PlaybackBar::stepToEvent(int direction) {
             events_, [now](const TurnEvent& e) { return e.theta > now + sameEvent; });
         cursor_.setAngle(found == events_.end() ? events_.front().theta : found->theta);
     } else {
-        const auto found = std::find_if(events_.rbegin(), events_.rend(), [now](const auto& e) {
-            return e.theta < now - sameEvent;
-        });
+        const auto found = std::find_if(events_.rbegin(), events_.rend(),
+                                        [now](const auto& e) { return e.theta < now - sameEvent; });
         cursor_.setAngle(found == events_.rend() ? events_.back().theta : found->theta);
     }
 }

@@ -36,7 +36,7 @@ Views::View& Views::add(const char* key, const QString& title, Widget* widget) {
         view.showBaseline = [widget](const SolutionPointer& s) { widget->showBaseline(s); };
     if constexpr (requires(const GeometryPointer& g) { widget->showGeometry(g); })
         view.showGeometry = [widget](const GeometryPointer& g) { widget->showGeometry(g); };
-    if constexpr (requires(QMenu& menu) { widget->addOptions(menu); })
+    if constexpr (requires(QMenu & menu) { widget->addOptions(menu); })
         view.addOptions = [widget](QMenu& menu) { widget->addOptions(menu); };
     if constexpr (requires { &Widget::edited; }) {
         connect(widget, &Widget::edited, this, &Views::edited);
@@ -89,9 +89,9 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
     channels("forces", tr("Contact and side forces"),
              {QStringLiteral("contact_force_inlet_N"), QStringLiteral("contact_force_exhaust_N")});
     channels("balance", tr("Shaking force"), {QStringLiteral("shaking_force_N")});
-    channels("chosen", tr("Chosen quantities"),
-             {QStringLiteral("pressure_angle_inlet_deg"),
-              QStringLiteral("pressure_angle_exhaust_deg")});
+    channels(
+        "chosen", tr("Chosen quantities"),
+        {QStringLiteral("pressure_angle_inlet_deg"), QStringLiteral("pressure_angle_exhaust_deg")});
 }
 
 void Views::addLists(TurnCursor& cursor, QWidget* owner) {
