@@ -70,7 +70,7 @@ void FieldBlock::addHeading() {
     grid_->addWidget(heading_, line_, 0);
     if (isRowList(list_)) {
         rowMenu_ = new QToolButton(this);
-        rowMenu_->setText(tr("Change row"));
+        rowMenu_->setText(tr("Change"));
         rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
         rowMenu_->setAutoRaise(true);
         connect(rowMenu_, &QToolButton::clicked, this, &FieldBlock::showRowMenu);

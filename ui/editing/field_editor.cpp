@@ -104,7 +104,7 @@ void FieldEditor::buildNumber() {
     number_->setObjectName(QStringLiteral("number"));
     number_->setWhole(field_.kind == design::FieldKind::integer);
     number_->setMayBeEmpty(field_.nullable);
-    number_->setMinimumWidth(56);
+    number_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000.0")) + 12);
     layout()->addWidget(number_);
     if (!field_.choices.empty()) {
         choice_ = new CalmComboBox(this);
@@ -121,7 +121,8 @@ void FieldEditor::buildNumber() {
     }
     if (!field_.unit.empty()) {
         auto* unit = new QLabel(QString::fromStdString(field_.unit), this);
-        unit->setMinimumWidth(unit->fontMetrics().horizontalAdvance(QStringLiteral("mm")));
+        unit->setMinimumWidth(std::max(
+            unit->sizeHint().width(), unit->fontMetrics().horizontalAdvance(QStringLiteral("mm"))));
         layout()->addWidget(unit);
     }
     connect(number_, &NumberEdit::entered, this, [this](std::optional<double> number) {

@@ -1,6 +1,5 @@
 #include "ui/editing/figures_panel.h"
 
-#include "ui/palette.h"
 #include "ui/plots/curve.h"
 
 #include <QHeaderView>
@@ -26,6 +25,24 @@ QString groupTitle(const QString& key) {
     }
     QString title = key;
     return title.replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+/// "+1.2 (+3.4 %)"; "=" where both figures read the same.
+QString differenceText(double now, double before) {
+    if (figureText(now) == figureText(before))
+        return QStringLiteral("=");
+    const auto sign = [](double value) {
+        return value > 0.0 ? QStringLiteral("+") : QString(QChar(0x2212));
+    };
+    const double change = now - before;
+    QString text = sign(change) + QLocale().toString(std::abs(change), 'g', 3);
+    if (before != 0.0) {
+        const double percent = 100.0 * change / std::abs(before);
+        text += QStringLiteral(" (%1%2 %)")
+                    .arg(sign(percent), QLocale().toString(std::abs(percent), 'f',
+                                                           std::abs(percent) < 10.0 ? 1 : 0));
+    }
+    return text;
 }
 
 } // namespace
@@ -81,7 +98,6 @@ QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
 void FiguresPanel::refill() {
     if (!solution_)
         return;
-    const Palette& tones = Palette::of(*this);
     for (int i = 0; i < topLevelItemCount(); ++i)
         topLevelItem(i)->setData(1, Qt::UserRole, 0); // rows used so far
     for (const solution::Figure& figure : solution_->figures) {
@@ -101,22 +117,9 @@ void FiguresPanel::refill() {
         item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
         QString difference;
-        if (before && before->value && figure.value) {
-            const double change = *figure.value - *before->value;
-            // Smaller than what the figure shows: the same.
-            const bool same = figureText(*figure.value) == figureText(*before->value);
-            difference =
-                same ? QStringLiteral("=")
-                     : (change > 0.0 ? QStringLiteral("+") : QString()) + valueText(change, change);
-            if (!same && *before->value != 0.0)
-                difference +=
-                    QStringLiteral(" (%1%2 %)")
-                        .arg(change / *before->value > 0.0 ? QStringLiteral("+")
-                                                           : QString(QChar(0x2212)),
-                             QLocale().toString(std::abs(100.0 * change / *before->value), 'f', 1));
-        }
+        if (before && before->value && figure.value)
+            difference = differenceText(*figure.value, *before->value);
         item->setText(2, difference);
-        item->setForeground(1, figure.value ? tones.ink : tones.quiet);
     }
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);

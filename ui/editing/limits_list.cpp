@@ -30,6 +30,14 @@ QString severityWord(solution::Severity severity) {
     return {};
 }
 
+QString errorsText(int count) {
+    return count == 1 ? LimitsList::tr("1 error") : LimitsList::tr("%1 errors").arg(count);
+}
+
+QString warningsText(int count) {
+    return count == 1 ? LimitsList::tr("1 warning") : LimitsList::tr("%1 warnings").arg(count);
+}
+
 constexpr int padding = 6;
 
 } // namespace
@@ -67,9 +75,9 @@ class LimitsList::Model final : public QAbstractListModel {
         const QString unit = QString::fromStdString(check.unit);
         const QString space =
             unit.isEmpty() || unit == QChar(0xB0) ? QString() : QStringLiteral(" ");
-        QString text = tr("%1, limit %2")
-                           .arg(valueText(check.value, check.value) + space + unit,
-                                valueText(check.limit, check.value) + space + unit);
+        QString text =
+            tr("%1, limit %2")
+                .arg(shortText(check.value) + space + unit, shortText(check.limit) + space + unit);
         if (check.angle && shown)
             text += tr(", at %1° shaft, %2° cycle")
                         .arg(degreesText(*check.angle / units::degree),
@@ -148,12 +156,11 @@ void LimitsList::showSolution(const SolutionPointer& solution) {
     if (errors + warnings == 0)
         summary_ = tr("Within all limits");
     else if (warnings == 0)
-        summary_ = tr("%n error(s)", nullptr, errors);
+        summary_ = errorsText(errors);
     else if (errors == 0)
-        summary_ = tr("%n warning(s)", nullptr, warnings);
+        summary_ = warningsText(warnings);
     else
-        summary_ = tr("%n error(s)", nullptr, errors) + QStringLiteral(", ") +
-                   tr("%n warning(s)", nullptr, warnings);
+        summary_ = errorsText(errors) + QStringLiteral(", ") + warningsText(warnings);
 }
 
 int LimitsList::count(solution::Severity severity) const {

@@ -68,7 +68,7 @@ void NumberPanel::buildChapters(QVBoxLayout* layout) {
         widgets.heading->setFont(bold);
         widgets.body = new QWidget(this);
         widgets.blocks = new QVBoxLayout(widgets.body);
-        widgets.blocks->setContentsMargins(18, 0, 0, 4);
+        widgets.blocks->setContentsMargins(10, 0, 2, 4);
         widgets.blocks->setSpacing(0);
         layout->addWidget(widgets.heading);
         layout->addWidget(widgets.body);

@@ -11,7 +11,6 @@
 #include <QSlider>
 #include <QToolButton>
 
-#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -21,7 +20,6 @@ namespace {
 constexpr int sliderPerDegree = 10;
 constexpr int factors[] = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000};
 constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
-constexpr double sameEvent = 1e-6;    // [rad]
 
 } // namespace
 
@@ -81,7 +79,9 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
 
 void PlaybackBar::showGeometry(const GeometryPointer& geometry) {
     geometry_ = geometry;
-    events_ = turnEvents(geometry->pair, geometry->timing);
+    stops_.clear();
+    for (const TurnEvent& event : turnEvents(geometry->pair, geometry->timing))
+        stops_.push_back(event.theta);
     if (!factorChosen_) {
         const double perSecond = geometry->design.running.speed / units::turn;
         int best = 0;
@@ -104,18 +104,8 @@ void PlaybackBar::applyFactor() {
 }
 
 void PlaybackBar::stepToEvent(int direction) {
-    if (events_.empty())
-        return;
-    const double now = cursor_.angle();
-    if (direction > 0) {
-        const auto found = std::ranges::find_if(
-            events_, [now](const TurnEvent& e) { return e.theta > now + sameEvent; });
-        cursor_.setAngle(found == events_.end() ? events_.front().theta : found->theta);
-    } else {
-        const auto found = std::find_if(events_.rbegin(), events_.rend(),
-                                        [now](const auto& e) { return e.theta < now - sameEvent; });
-        cursor_.setAngle(found == events_.rend() ? events_.back().theta : found->theta);
-    }
+    if (const auto stop = nextStop(stops_, cursor_.angle(), direction > 0))
+        cursor_.setAngle(*stop);
 }
 
 void PlaybackBar::showAngle() {

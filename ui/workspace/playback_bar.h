@@ -38,7 +38,7 @@ class PlaybackBar : public QWidget {
 
     TurnCursor& cursor_;
     GeometryPointer geometry_;
-    std::vector<TurnEvent> events_;
+    std::vector<double> stops_; ///< angles of the events [rad]
     QToolButton *previous_, *play_, *next_;
     QSlider* slider_;
     QDoubleSpinBox* angle_;

@@ -3,6 +3,7 @@
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/plots/channel_plot.h"
+#include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/pressure_volume_plot.h"
@@ -38,6 +39,8 @@ Views::View& Views::add(const char* key, const QString& title, Widget* widget) {
         view.showGeometry = [widget](const GeometryPointer& g) { widget->showGeometry(g); };
     if constexpr (requires(QMenu & menu) { widget->addOptions(menu); })
         view.addOptions = [widget](QMenu& menu) { widget->addOptions(menu); };
+    else if constexpr (std::is_base_of_v<TurnView, Widget>)
+        view.addOptions = [widget, title](QMenu& menu) { addPictureActions(menu, *widget, title); };
     if constexpr (requires { &Widget::edited; }) {
         connect(widget, &Widget::edited, this, &Views::edited);
         connect(widget, &Widget::editFinished, this, &Views::editFinished);
