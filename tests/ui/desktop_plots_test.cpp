@@ -46,8 +46,9 @@ TEST(TurnEvents, EverythingHappensOnceACycle) {
     EXPECT_EQ(events.size(), 6U * static_cast<size_t>(solved->pair.cyclesPerTurn()));
     EXPECT_TRUE(std::ranges::is_sorted(events, {}, &TurnEvent::theta));
     for (const TurnEvent& event : events) {
-        if (event.kind == TurnEvent::Kind::innerDeadCentre)
+        if (event.kind == TurnEvent::Kind::innerDeadCentre) {
             EXPECT_NEAR(cycleAngle(solved->pair, event.theta), 0.0, 1e-6);
+        }
     }
 }
 

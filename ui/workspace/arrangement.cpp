@@ -24,7 +24,7 @@ std::vector<Arrangement> listed() {
          Words::tr("How the engine works, large and moving"),
          Arrangement::Side::none,
          {{56, {{key("section"), 62}, {key("position"), 38}}},
-          {44, {{key("timing"), 42}, {key("gas"), 29}, {key("torque"), 29}}}}},
+          {44, {{key("walk"), 26}, {key("timing"), 42}, {key("gas"), 32}}}}},
         {key("reviewer"),
          Words::tr("Port reviewer"),
          Words::tr("Timing, areas, limits and figures"),

@@ -2,6 +2,7 @@
 
 #include "ui/workspace/document.h"
 
+#include <QDateTime>
 #include <QLockFile>
 #include <QObject>
 #include <QTimer>

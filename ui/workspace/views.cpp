@@ -10,8 +10,12 @@
 #include "ui/plots/stress_plot.h"
 #include "ui/plots/timing_circle.h"
 #include "ui/plots/torque_plot.h"
+#include "ui/scene/adjuster_panel.h"
 #include "ui/scene/cylinder_circle.h"
+#include "ui/scene/engine_solid.h"
+#include "ui/scene/liner_map.h"
 #include "ui/scene/section_view.h"
+#include "ui/scene/student_walk.h"
 #include "ui/scene/unrolled_tracks.h"
 
 #include <QEvent>
@@ -71,6 +75,12 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     add("circle", tr("Cylinder circle"), circle);
     connect(circle, &CylinderCircle::cylinderChosen, section, &SectionView::setCylinder);
     connect(circle, &CylinderCircle::cylinderChosen, tracks, &UnrolledTracks::setCylinder);
+    add("liner", tr("Liner map"), new LinerMap(cursor, owner));
+    add("solid", tr("Engine in space"), new EngineSolid(cursor, owner));
+    add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
+    auto* walk = new StudentWalk(cursor, owner);
+    add("walk", tr("Walk through a cycle"), walk);
+    connect(circle, &CylinderCircle::cylinderChosen, walk, &StudentWalk::setCylinder);
 }
 
 void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
