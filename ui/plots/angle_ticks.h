@@ -1,6 +1,6 @@
 #pragma once
 
-#include <qcustomplot.h>
+#include "ui/plots/custom_plot.h"
 
 #include <vector>
 

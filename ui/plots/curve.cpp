@@ -36,4 +36,11 @@ QString valueText(double value, double largest) {
     return value < 0.0 && !isZero ? QChar(0x2212) + text : text;
 }
 
+QString shortText(double value) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    const QString text = locale.toString(std::abs(value), 'g', 4);
+    return value < 0.0 ? QChar(0x2212) + text : text;
+}
+
 } // namespace lobewright::ui

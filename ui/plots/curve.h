@@ -38,5 +38,7 @@ struct Curve {
 
 /// "1234.5", "0.123": four or five digits, the same number for neighbouring values.
 QString valueText(double value, double largest);
+/// Four digits without trailing zeros, with a true minus sign.
+QString shortText(double value);
 
 } // namespace lobewright::ui

@@ -1,8 +1,11 @@
 #include "ui/plots/plot_export.h"
 
+#include "ui/plots/custom_plot.h"
+
 #include <QClipboard>
 #include <QFileDialog>
 #include <QGuiApplication>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPageLayout>
 #include <QPageSize>
@@ -14,7 +17,6 @@
 #include <QSettings>
 #include <QSvgGenerator>
 #include <QWidget>
-#include <qcustomplot.h>
 
 namespace lobewright::ui {
 
@@ -142,6 +144,13 @@ void printPicture(QWidget& view, const QString& title) {
     QPrintDialog dialog(&printer, view.window());
     if (dialog.exec() == QDialog::Accepted)
         paintPage(view, printer);
+}
+
+void addPictureActions(QMenu& menu, QWidget& view, const QString& title) {
+    menu.addAction(QObject::tr("&Copy as picture"), &view, [&view] { copyPicture(view); });
+    menu.addAction(QObject::tr("&Save picture…"), &view,
+                   [&view, title] { savePicture(view, title); });
+    menu.addAction(QObject::tr("&Print…"), &view, [&view, title] { printPicture(view, title); });
 }
 
 } // namespace lobewright::ui

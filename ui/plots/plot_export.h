@@ -2,6 +2,7 @@
 
 #include <QString>
 
+class QMenu;
 class QWidget;
 
 /// Pictures of a view as it stands on the screen, with its names and values.
@@ -14,5 +15,7 @@ void savePicture(QWidget& view, const QString& title);
 /// False when the file cannot be written. PNG, SVG or PDF by its ending.
 bool writePicture(QWidget& view, const QString& title, const QString& file);
 void printPicture(QWidget& view, const QString& title);
+/// Entries for the three of them.
+void addPictureActions(QMenu& menu, QWidget& view, const QString& title);
 
 } // namespace lobewright::ui

@@ -8,8 +8,10 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int areaSamples = 721; // every half degree and both ends
-}
+constexpr int areaSamples = 721;              // every half degree and both ends
+constexpr double leastLabelledHeight = 170.0; // [px] of a plot that has room for words
+constexpr double overlapTint = 0.14;
+} // namespace
 
 QString spanText(double shaftAngle, int cyclesPerTurn, double omega) {
     const double degrees = shaftAngle / units::degree;
@@ -50,8 +52,16 @@ void PortPlot::refill() {
 
 QCPRange PortPlot::contentRange(bool onRight) const {
     QCPRange range = TurnPlot::contentRange(onRight);
-    range.upper += 0.18 * range.size(); // the labels of the spans stand above the curves
+    // The words of the spans stand above the curves.
+    if (canvas().inside().height() >= leastLabelledHeight)
+        range.upper += range.size() * 52.0 / (canvas().inside().height() - 52.0);
     return range;
+}
+
+void PortPlot::resizeEvent(QResizeEvent* event) {
+    TurnPlot::resizeEvent(event);
+    if (geometry())
+        refill(); // the room for words depends on the height
 }
 
 QPolygonF PortPlot::area(const Span& span,
@@ -92,7 +102,7 @@ void PortPlot::paintShading(QCPPainter& painter) const {
     painter.setBrush(tones().sideFill(End::inlet));
     for (const Span& span : spans_.afterCharge)
         painter.drawPolygon(areaUnder(area_.inlet, span));
-    painter.setBrush(QBrush(tones().tint(tones().ink, 0.14)));
+    painter.setBrush(QBrush(tones().tint(tones().ink, overlapTint)));
     for (const Span& span : spans_.overlap) {
         const QPolygonF shape = areaUnderBoth(span);
         painter.drawPolygon(shape);
@@ -100,14 +110,32 @@ void PortPlot::paintShading(QCPPainter& painter) const {
     painter.setBrush(Qt::NoBrush);
 }
 
-void PortPlot::paintLabels(QCPPainter& painter) const {
+std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
     if (!geometry())
-        return;
-    const QRectF box = canvas().inside();
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QFontMetricsF metrics(painter.font());
+        return {};
     const double omega = geometry()->design.running.speed;
     const int cycles = geometry()->pair.cyclesPerTurn();
+    const auto& cycle = geometry()->timing.cycles().front();
+    const auto item = [&](const QString& label, const QColor& colour, double span) {
+        return ReadoutStrip::Item{QPen(colour, 9), label, spanText(span, cycles, omega), {}, {}};
+    };
+    std::vector<ReadoutStrip::Item> items = {
+        item(tr("Blowdown"), tones().sideFill(End::exhaust), cycle.blowdown()),
+        item(tr("Overlap"), tones().tint(tones().ink, overlapTint), cycle.overlap()),
+        item(tr("After-charge"), tones().sideFill(End::inlet), cycle.afterCharge())};
+    items[0].help = tr("From exhaust opens to inlet opens.");
+    items[1].help = tr("Both ends open.");
+    items[2].help =
+        tr("From exhaust closes to inlet closes; negative when the exhaust closes last.");
+    return items;
+}
+
+void PortPlot::paintLabels(QCPPainter& painter) const {
+    const QRectF box = canvas().inside();
+    if (!geometry() || box.height() < leastLabelledHeight)
+        return; // the strip above the plot says the same
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
     struct Group {
         const std::vector<Span>& spans;
         QString name;
@@ -124,26 +152,21 @@ void PortPlot::paintLabels(QCPPainter& painter) const {
             const double from = canvas().xOf(span.from), to = canvas().xOf(span.to);
             if (to < box.left() || from > box.right())
                 continue;
-            const QString words = group.name + ' ' + spanText(span.length(), cycles, omega);
-            const QString few =
+            const double under = line + metrics.height();
+            painter.setPen(QPen(group.colour, 1.4));
+            painter.drawLine(QPointF(from, under), QPointF(to, under));
+            const QString text =
                 group.name + ' ' + degreesText(span.length() / units::degree) + QChar(0xB0);
-            painter.setPen(QPen(group.colour, 1));
-            const double y = line + 0.5 * metrics.height();
-            painter.drawLine(QPointF(from, y + 0.5 * metrics.height()),
-                             QPointF(to, y + 0.5 * metrics.height()));
-            for (const QString& text : {words, few}) {
-                const double width = metrics.horizontalAdvance(text);
-                const double left = std::clamp(0.5 * (from + to) - 0.5 * width, box.left() + 2.0,
-                                               box.right() - width - 2.0);
-                const double roomTo = freeFrom;
-                if (left < roomTo)
-                    continue;
-                painter.drawText(QPointF(left, line + metrics.ascent()), text);
-                freeFrom = left + width + 6.0;
-                break;
-            }
+            const double width = metrics.horizontalAdvance(text);
+            const double left =
+                std::clamp(0.5 * (std::max(from, box.left()) + std::min(to, box.right()) - width),
+                           box.left() + 2.0, box.right() - width - 2.0);
+            if (left < freeFrom)
+                continue;
+            painter.drawText(QPointF(left, line + metrics.ascent()), text);
+            freeFrom = left + width + 6.0;
         }
-        line += metrics.height() + 2.0;
+        line += metrics.height() + 3.0;
     }
 }
 

@@ -14,7 +14,9 @@ class PortPlot : public TurnPlot {
 
   protected:
     void refill() override;
+    std::vector<ReadoutStrip::Item> remarks() const override;
     QCPRange contentRange(bool onRight) const override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void paintShading(QCPPainter& painter) const;

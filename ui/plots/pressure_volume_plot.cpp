@@ -122,9 +122,7 @@ void PressureVolumePlot::changeEvent(QEvent* event) {
 void PressureVolumePlot::addOptions(QMenu& menu) {
     menu.addAction(tr("Show the &whole cycle"), this, [this] { refill(); });
     menu.addSeparator();
-    menu.addAction(tr("&Copy as picture"), this, [this] { copyPicture(*this); });
-    menu.addAction(tr("&Save picture…"), this, [this] { savePicture(*this, accessibleName()); });
-    menu.addAction(tr("&Print…"), this, [this] { printPicture(*this, accessibleName()); });
+    addPictureActions(menu, *this, accessibleName());
 }
 
 void PressureVolumePlot::contextMenuEvent(QContextMenuEvent* event) {

@@ -1,9 +1,8 @@
 #pragma once
 
+#include "ui/plots/custom_plot.h"
 #include "ui/plots/shown.h"
 #include "ui/plots/turn_cursor.h"
-
-#include <qcustomplot.h>
 
 class QMenu;
 

@@ -15,14 +15,12 @@ constexpr int margin = 6, swatch = 16, gap = 5, between = 14;
 } // namespace
 
 ReadoutStrip::ReadoutStrip(QWidget* parent) : QWidget(parent) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void ReadoutStrip::setItems(std::vector<Item> items) {
     items_ = std::move(items);
-    updateGeometry();
+    fitHeight();
     update();
 }
 
@@ -39,8 +37,8 @@ int ReadoutStrip::lineHeight() const {
 
 int ReadoutStrip::itemWidth(const Item& item) const {
     // Room for the widest usual value, so that nothing jumps while the cursor moves.
-    const int value = std::max(fontMetrics().horizontalAdvance(QStringLiteral("−0000.0")),
-                               fontMetrics().horizontalAdvance(item.value));
+    const int usual = item.isFixed ? 0 : fontMetrics().horizontalAdvance(QStringLiteral("−0000.0"));
+    const int value = std::max(usual, fontMetrics().horizontalAdvance(item.value));
     return swatch + gap + fontMetrics().horizontalAdvance(item.label) + gap + value +
            fontMetrics().horizontalAdvance(QLatin1Char(' ') + item.unit);
 }
@@ -71,6 +69,24 @@ QSize ReadoutStrip::sizeHint() const {
 
 QSize ReadoutStrip::minimumSizeHint() const {
     return {80, lineHeight() + 4};
+}
+
+void ReadoutStrip::fitHeight() {
+    // Layouts ask for the height that a width needs only now and then: the strip sees to it.
+    const int wanted = heightForWidth(width());
+    if (wanted != minimumHeight() || wanted != maximumHeight())
+        setFixedHeight(wanted);
+}
+
+void ReadoutStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitHeight();
+}
+
+void ReadoutStrip::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        fitHeight();
 }
 
 void ReadoutStrip::paintEvent(QPaintEvent*) {

@@ -20,7 +20,8 @@ class ReadoutStrip : public QWidget {
         QString label; ///< "Lift, inlet side"
         QString value; ///< "12.3"; empty where there is none
         QString unit;
-        QString help; ///< tooltip
+        QString help;         ///< tooltip
+        bool isFixed = false; ///< does not follow the cursor
     };
 
     explicit ReadoutStrip(QWidget* parent = nullptr);
@@ -29,13 +30,14 @@ class ReadoutStrip : public QWidget {
     /// Only the value text changes: no new layout unless it grew.
     void setValue(size_t index, const QString& value);
 
-    bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     bool event(QEvent* event) override;
 
   private:
@@ -46,6 +48,7 @@ class ReadoutStrip : public QWidget {
     std::vector<Place> flow(int width) const;
     int itemWidth(const Item& item) const;
     int lineHeight() const;
+    void fitHeight();
     std::vector<Item> items_;
 };
 

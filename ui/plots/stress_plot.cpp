@@ -51,30 +51,47 @@ QCPRange StressPlot::contentRange(bool onRight) const {
 std::optional<double> StressPlot::allowable() const {
     if (!solution())
         return std::nullopt;
-    const auto* figure = solution()->figure("allowable_contact_stress_MPa");
-    return figure ? figure->value : std::nullopt;
+    const auto value = [this](const char* name) -> std::optional<double> {
+        const auto* figure = solution()->figure(name);
+        return figure ? figure->value : std::nullopt;
+    };
+    const auto safety = value("contact_safety_inlet");
+    const auto peak = value("peak_contact_pressure_inlet_MPa");
+    if (!safety || !peak)
+        return std::nullopt;
+    return *safety * *peak;
 }
 
 void StressPlot::paintLiftOff(QCPPainter& painter) const {
     const QRectF box = canvas().inside();
     painter.setFont(canvas().xAxis->tickLabelFont());
     const QFontMetricsF metrics(painter.font());
-    double freeFrom = box.left();
+    double line = box.bottom() - metrics.descent() - 1.0;
     for (const End end : bothEnds) {
+        QRectF widest;
         for (const Span& span : liftOff_[end]) {
             QRectF area = box;
             area.setLeft(canvas().xOf(span.from));
             area.setRight(std::max(canvas().xOf(span.to), area.left() + 2.0));
             painter.fillRect(area, tones().tint(tones().warning, 0.18));
             painter.fillRect(area, QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern));
-            const QString text =
-                end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
-            const double left = std::clamp(area.left(), freeFrom, box.right());
-            painter.setPen(tones().warning);
-            painter.drawText(QPointF(left + 2.0, box.bottom() - metrics.descent() -
-                                                     (end == End::inlet ? metrics.height() : 1.0)),
-                             text);
+            area = area.intersected(box);
+            if (area.width() > widest.width())
+                widest = area;
         }
+        if (widest.isEmpty())
+            continue;
+        // Named once for each roller: the hatching says where else.
+        const QString text =
+            end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
+        const double width = metrics.horizontalAdvance(text);
+        const double left = std::clamp(widest.center().x() - 0.5 * width, box.left() + 2.0,
+                                       box.right() - width - 2.0);
+        painter.fillRect(QRectF(left - 2.0, line - metrics.ascent(), width + 4.0, metrics.height()),
+                         tones().panel);
+        painter.setPen(tones().warning);
+        painter.drawText(QPointF(left, line), text);
+        line -= metrics.height() + 1.0;
     }
 }
 

@@ -12,6 +12,8 @@ class StressPlot : public TurnPlot {
   public:
     explicit StressPlot(TurnCursor& cursor, QWidget* parent = nullptr);
 
+    /// Where the roller of this end leaves its track over the turn.
+    const std::vector<Span>& liftOff(End end) const { return liftOff_[end]; }
     void addOptions(QMenu& menu) override;
     QString state() const override;
     void restoreState(const QString& state) override;

@@ -70,9 +70,9 @@ void TimingCircle::showGeometry(const GeometryPointer& geometry) {
 
 TimingCircle::Frame TimingCircle::frame() const {
     const double text = fontMetrics().height();
-    const double sideText = fontMetrics().horizontalAdvance(QStringLiteral("EO −00.0° (000.0°)"));
+    const double sideText = fontMetrics().horizontalAdvance(tr("%1° shaft").arg("−000.0"));
     const double radius = std::max(
-        30.0, std::min(0.5 * width() - 0.72 * sideText - 8.0, 0.5 * height() - 1.9 * text - 6.0));
+        30.0, std::min(0.5 * width() - sideText - 10.0, 0.5 * height() - 1.9 * text - 6.0));
     const double width = std::clamp(0.11 * radius, 5.0, 18.0);
     return {QPointF(0.5 * this->width(), 0.5 * height()), radius, radius - 0.9 * width,
             radius - 2.1 * width, width};
@@ -196,10 +196,10 @@ void TimingCircle::paintEvents(QPainter& painter, const Frame& place) const {
         const double degrees = std::remainder(at / units::degree, 360.0);
         const QString text = label.kind == Kind::innerDeadCentre
                                  ? letters(label.kind)
-                                 : tr("%1 %2° (%3°)")
+                                 : tr("%1 %2°\n%3° shaft")
                                        .arg(letters(label.kind), degreesText(degrees),
                                             degreesText(degrees / geometry_->pair.cyclesPerTurn()));
-        const QSizeF size(fontMetrics().horizontalAdvance(text) + 2, fontMetrics().height());
+        const QSizeF size = fontMetrics().size(0, text) + QSize(2, 0);
         const bool right = std::sin(at) >= 0.0;
         label.box = QRectF(QPointF(), size);
         if (label.kind == Kind::innerDeadCentre) {
@@ -214,7 +214,8 @@ void TimingCircle::paintEvents(QPainter& painter, const Frame& place) const {
         painter.setPen(QPen(label.colour, 1.4));
         painter.drawLine(onCircle(place.centre, place.inlet - 0.5 * place.width, at),
                          onCircle(place.centre, place.dial + 5.0, at));
-        painter.drawText(label.box, Qt::AlignCenter, text);
+        painter.drawText(label.box, Qt::AlignVCenter | (right ? Qt::AlignLeft : Qt::AlignRight),
+                         text);
     }
 }
 
@@ -272,9 +273,7 @@ void TimingCircle::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void TimingCircle::addOptions(QMenu& menu) {
-    menu.addAction(tr("&Copy as picture"), this, [this] { copyPicture(*this); });
-    menu.addAction(tr("&Save picture…"), this, [this] { savePicture(*this, accessibleName()); });
-    menu.addAction(tr("&Print…"), this, [this] { printPicture(*this, accessibleName()); });
+    addPictureActions(menu, *this, accessibleName());
 }
 
 void TimingCircle::contextMenuEvent(QContextMenuEvent* event) {

@@ -212,6 +212,11 @@ void TurnCanvas::zoomValue(double factor, double about) {
     replot(rpQueuedReplot);
 }
 
+void TurnCanvas::toStop(bool forward) {
+    if (const auto stop = nextStop(stops_, cursor_.angle(), forward))
+        cursor_.setAngle(*stop);
+}
+
 void TurnCanvas::panBy(const QPointF& pixels) {
     const double width = cursor_.shownTo() - cursor_.shownFrom();
     const double step = -pixels.x() / inside().width() * width;
@@ -322,6 +327,15 @@ void TurnCanvas::keyPressEvent(QKeyEvent* event) {
         break;
     case Qt::Key_Minus:
         zoomOut();
+        break;
+    case Qt::Key_Space:
+        cursor_.togglePlaying();
+        break;
+    case Qt::Key_PageDown:
+        toStop(true);
+        break;
+    case Qt::Key_PageUp:
+        toStop(false);
         break;
     case Qt::Key_Home:
         resetView();

@@ -2,9 +2,8 @@
 
 #include "core/mechanism/opposed_pair.h"
 #include "ui/palette.h"
+#include "ui/plots/custom_plot.h"
 #include "ui/plots/turn_cursor.h"
-
-#include <qcustomplot.h>
 
 #include <functional>
 #include <optional>
@@ -46,6 +45,8 @@ class TurnCanvas : public QCustomPlot {
     const Palette& tones() const { return Palette::of(*this); }
     void setGrips(Grips* grips) { grips_ = grips; }
     void setCycles(const mechanism::OpposedPair& pair);
+    /// Angles that Page Up and Page Down go to [rad], ascending.
+    void setStops(std::vector<double> stops) { stops_ = std::move(stops); }
     void setLeftLabel(const QString& text);
     /// Empty text: no right axis.
     void setRightLabel(const QString& text);
@@ -85,6 +86,7 @@ class TurnCanvas : public QCustomPlot {
     void applyShown();
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);
+    void toStop(bool forward);
     void panBy(const QPointF& pixels);
     void paintCorners(QCPPainter& painter) const;
     void paintCursor(QCPPainter& painter) const;
@@ -98,6 +100,7 @@ class TurnCanvas : public QCustomPlot {
     Hold hold_ = Hold::nothing;
     QPointF lastAt_;
     double rangeFrom_ = 0.0;
+    std::vector<double> stops_;
 };
 
 } // namespace lobewright::ui

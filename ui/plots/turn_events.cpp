@@ -119,6 +119,18 @@ double cycleAngle(const mechanism::OpposedPair& pair, double theta) {
     return angle >= units::pi ? angle - units::turn : angle;
 }
 
+std::optional<double> nextStop(const std::vector<double>& stops, double theta, bool forward) {
+    constexpr double same = 1e-6; // [rad]; standing on one goes to the next
+    if (stops.empty())
+        return std::nullopt;
+    if (forward) {
+        const auto found = std::ranges::upper_bound(stops, theta + same);
+        return found == stops.end() ? stops.front() : *found;
+    }
+    const auto found = std::ranges::lower_bound(stops, theta - same);
+    return found == stops.begin() ? stops.back() : *(found - 1);
+}
+
 std::vector<Span> stretchesWithout(const Samples& theta, const Samples& value) {
     std::vector<Span> stretches;
     bool open = false;

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 /// Angles that every view speaks of, for cylinder 1 over one shaft turn.
@@ -55,6 +56,9 @@ std::vector<double> innerDeadCentres(const mechanism::OpposedPair& pair);
 
 /// Cycle angle of a shaft angle [rad] in [−π, π), from the nearest IDC of `pair`.
 double cycleAngle(const mechanism::OpposedPair& pair, double theta);
+
+/// The angle of `stops` after (before) `theta`, round the turn; stops ascending.
+std::optional<double> nextStop(const std::vector<double>& stops, double theta, bool forward);
 
 /// Stretches of a turn where `value` ≤ 0 or is not a number, at the given angles [rad].
 std::vector<Span> stretchesWithout(const Samples& theta, const Samples& value);

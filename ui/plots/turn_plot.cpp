@@ -82,6 +82,10 @@ void TurnPlot::showGeometry(const GeometryPointer& geometry) {
     geometry_ = geometry;
     events_ = turnEvents(geometry_->pair, geometry_->timing);
     canvas_->setCycles(geometry_->pair);
+    std::vector<double> stops;
+    for (const TurnEvent& event : events_)
+        stops.push_back(event.theta);
+    canvas_->setStops(std::move(stops));
     refill();
 }
 
@@ -184,6 +188,10 @@ void TurnPlot::listReadout() {
         const double at = valueAt(curve.theta, curve.values, canvas_->cursor().angle());
         items.back().value = valueText(at, largestOf(curve.values));
     }
+    for (ReadoutStrip::Item& remark : remarks()) {
+        remark.isFixed = true;
+        items.push_back(std::move(remark));
+    }
     readout_->setItems(std::move(items));
 }
 
@@ -249,9 +257,7 @@ void TurnPlot::addOptions(QMenu& menu) {
     menu.addAction(tr("Zoom &out"), canvas_, &TurnCanvas::zoomOut);
     menu.addAction(tr("Show the &whole turn"), canvas_, &TurnCanvas::resetView);
     menu.addSeparator();
-    menu.addAction(tr("&Copy as picture"), this, [this] { copyPicture(*this); });
-    menu.addAction(tr("&Save picture…"), this, [this] { savePicture(*this, title_); });
-    menu.addAction(tr("&Print…"), this, [this] { printPicture(*this, title_); });
+    addPictureActions(menu, *this, title_);
 }
 
 void TurnPlot::showMenu(const QPoint& globalPosition) {

@@ -2,6 +2,7 @@
 
 #include "ui/editing/edit.h"
 #include "ui/plots/curve.h"
+#include "ui/plots/readout_strip.h"
 #include "ui/plots/shown.h"
 #include "ui/plots/turn_canvas.h"
 #include "ui/plots/turn_events.h"
@@ -13,8 +14,6 @@
 class QMenu;
 
 namespace lobewright::ui {
-
-class ReadoutStrip;
 
 /// A plot of some quantities over one shaft turn: curves now and in the baseline, values at the
 /// cursor, marks at the events. What is plotted is the business of the classes derived from it.
@@ -50,6 +49,8 @@ class TurnPlot : public QWidget {
   protected:
     /// Fills the curves from solution(), geometry() and baseline(); called after each change.
     virtual void refill() = 0;
+    /// What the strip above the plot says besides the values at the cursor.
+    virtual std::vector<ReadoutStrip::Item> remarks() const { return {}; }
     /// The range of values that must be seen, from the curves shown unless overridden.
     virtual QCPRange contentRange(bool onRight) const;
 

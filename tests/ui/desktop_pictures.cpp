@@ -1,0 +1,88 @@
+// Pictures of the main views, for the README and for looking at them:
+//   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
+#include "core/units.h"
+#include "ui/look.h"
+#include "ui/workspace/arrangement.h"
+#include "ui/workspace/main_window.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <cstdio>
+
+using namespace lobewright;
+using namespace lobewright::ui;
+
+namespace {
+
+bool waitUntilSolved(MainWindow& window) {
+    return QTest::qWaitFor([&] { return window.solution() && !window.solver().isBusy(); }, 60000);
+}
+
+/// A baseline that differs, as a person comparing two designs would have it.
+void compareWithEarlierPorts(MainWindow& window) {
+    window.keepBaseline();
+    Edit edit;
+    edit.changes = {{"/mechanism/exhaust_lead_deg", 9.0}};
+    window.document().apply(edit);
+    waitUntilSolved(window);
+}
+
+int takePictures(const QString& folder, const QString& file) {
+    QDir().mkpath(folder);
+    const QTemporaryDir recovery;
+    MainWindow window({recovery.path(), false});
+    window.show();
+    window.openSomething();
+    if (!file.isEmpty() && !window.openFile(file))
+        return 1;
+    if (!waitUntilSolved(window)) {
+        std::fputs("the sample was not solved\n", stderr);
+        return 1;
+    }
+    for (const bool compared : {false, true}) {
+        if (compared)
+            compareWithEarlierPorts(window);
+        for (const char* theme : {"light", "dark"}) {
+            window.setTheme(QString::fromLatin1(theme));
+            for (const QSize size : {QSize(1280, 800), QSize(2560, 1440)}) {
+                window.resize(size);
+                for (const Arrangement& arrangement : arrangements()) {
+                    window.arrange(arrangement.key);
+                    window.cursor().setAngle(62.0 * units::degree);
+                    QTest::qWait(400);
+                    const QString name = QStringLiteral("%1/%2-%3-%4x%5%6.png")
+                                             .arg(folder, arrangement.key, QLatin1String(theme))
+                                             .arg(size.width())
+                                             .arg(size.height())
+                                             .arg(compared ? "-baseline" : "");
+                    if (!window.grab().save(name))
+                        return 1;
+                }
+            }
+        }
+    }
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const QTemporaryDir settings;
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication application(argc, argv);
+    QApplication::setOrganizationName(QStringLiteral("Lobewright"));
+    QApplication::setApplicationName(QStringLiteral("Pictures"));
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 3 || arguments[1] != QLatin1String("--screenshot")) {
+        std::fputs("usage: desktop_pictures --screenshot DIR [DESIGN]\n", stderr);
+        return 2;
+    }
+    applyLook(application, Theme::light);
+    return takePictures(arguments[2], arguments.value(3));
+}

@@ -1,0 +1,147 @@
+#include "core/units.h"
+#include "tests/ui/desktop_fixture.h"
+#include "ui/plots/angle_ticks.h"
+#include "ui/plots/plot_export.h"
+#include "ui/plots/port_plot.h"
+#include "ui/plots/position_plot.h"
+#include "ui/plots/stress_plot.h"
+#include "ui/plots/turn_events.h"
+
+#include <QFile>
+#include <QImage>
+#include <QTest>
+
+#include <cmath>
+#include <limits>
+
+using namespace lobewright;
+using namespace lobewright::ui;
+using namespace lobewright::ui::test;
+
+TEST(TurnCursor, AngleStaysWithinOneTurn) {
+    TurnCursor cursor;
+    cursor.setAngle(-0.1);
+    EXPECT_NEAR(cursor.angle(), units::turn - 0.1, 1e-12);
+    cursor.setAngle(units::turn);
+    EXPECT_EQ(cursor.angle(), 0.0);
+}
+
+TEST(TurnCursor, PlayingTurnsAtItsRate) {
+    TurnCursor cursor;
+    cursor.setRate(0.5);
+    cursor.setPlaying(true);
+    QElapsedTimer clock;
+    clock.start();
+    QTest::qWait(400);
+    cursor.setPlaying(false);
+    const double expected = 0.5 * units::turn * static_cast<double>(clock.elapsed()) * 1e-3;
+    EXPECT_NEAR(cursor.angle(), expected, 0.2 * expected + 0.1);
+}
+
+TEST(TurnEvents, EverythingHappensOnceACycle) {
+    SilentMonitor monitor;
+    const auto solved = solution::solve(sampleDesign(), monitor);
+    ASSERT_TRUE(solved);
+    const auto events = turnEvents(solved->pair, solved->timing);
+    EXPECT_EQ(events.size(), 6U * static_cast<size_t>(solved->pair.cyclesPerTurn()));
+    EXPECT_TRUE(std::ranges::is_sorted(events, {}, &TurnEvent::theta));
+    for (const TurnEvent& event : events) {
+        if (event.kind == TurnEvent::Kind::innerDeadCentre) {
+            EXPECT_NEAR(cycleAngle(solved->pair, event.theta), 0.0, 1e-6);
+        }
+    }
+}
+
+TEST(TurnEvents, MissingAndZeroForcesAreStretches) {
+    Samples theta(6), force(6);
+    theta << 0, 1, 2, 3, 4, 5;
+    force << 5, 0, 0, 7, std::numeric_limits<double>::quiet_NaN(), 2;
+    const auto stretches = stretchesWithout(theta, force);
+    ASSERT_EQ(stretches.size(), 2U);
+    EXPECT_EQ(stretches[0].from, 1.0);
+    EXPECT_EQ(stretches[0].to, 2.0);
+    EXPECT_EQ(stretches[1].from, 4.0);
+}
+
+TEST(TurnEvents, ValueBesideAGapIsNoNumber) {
+    Samples theta(3), values(3);
+    theta << 0, 1, 2;
+    values << 1, std::numeric_limits<double>::quiet_NaN(), 3;
+    EXPECT_TRUE(std::isnan(valueAt(theta, values, 0.5)));
+    EXPECT_EQ(valueAt(theta, values, 2.0), 3.0);
+}
+
+TEST(AngleText, HasATrueMinusAndNoNeedlessDigits) {
+    EXPECT_EQ(degreesText(-12.0), QStringLiteral("\u221212"));
+    EXPECT_EQ(degreesText(7.5), QStringLiteral("7.5"));
+    EXPECT_EQ(degreesText(-0.01), QStringLiteral("0"));
+}
+
+TEST_F(WindowTest, EveryTurnPlotFollowsOneCursor) {
+    window_->cursor().setAngle(1.0);
+    for (const char* key : {"position", "ports", "torque", "stress"}) {
+        auto& plot = dynamic_cast<TurnPlot&>(view(QString::fromLatin1(key)));
+        EXPECT_EQ(plot.canvas().cursor().angle(), 1.0) << key;
+        ASSERT_FALSE(plot.curves().empty());
+        EXPECT_GT(plot.curves().front().values.size(), 700) << key << " has no curve";
+    }
+}
+
+TEST_F(WindowTest, DragInAPlotTurnsTheShaft) {
+    auto& canvas = dynamic_cast<TurnPlot&>(view("torque")).canvas();
+    const QRectF box = canvas.inside();
+    drag(canvas, {box.left() + 20, box.center().y()}, {canvas.xOf(2.0), box.center().y()});
+    EXPECT_NEAR(window_->cursor().angle(), 2.0, 0.02);
+}
+
+TEST_F(WindowTest, WheelZoomsAllPlotsAndDoubleClickShowsTheWholeTurn) {
+    auto& torque = dynamic_cast<TurnPlot&>(view("torque")).canvas();
+    auto& ports = dynamic_cast<TurnPlot&>(view("ports")).canvas();
+    const QPointF at = torque.inside().center();
+    QWheelEvent wheel(at, torque.mapToGlobal(at), {}, {0, 240}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&torque, &wheel);
+    EXPECT_LT(ports.xAxis->range().size(), 300.0);
+    EXPECT_EQ(ports.xAxis->range(), torque.xAxis->range());
+    QTest::mouseDClick(&torque, Qt::LeftButton, {}, at.toPoint());
+    EXPECT_NEAR(ports.xAxis->range().size(), 360.0, 1e-9);
+}
+
+TEST_F(WindowTest, PictureIsWrittenAsPngSvgAndPdf) {
+    QWidget& plot = view("ports");
+    for (const char* ending : {"png", "svg", "pdf"}) {
+        const QString file = fileIn(QStringLiteral("ports.") + QLatin1String(ending));
+        ASSERT_TRUE(writePicture(plot, QStringLiteral("Ports"), file));
+        QFile written(file);
+        ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+        const QByteArray bytes = written.readAll();
+        EXPECT_GT(bytes.size(), 4000) << ending;
+        const QByteArray start = bytes.left(400);
+        EXPECT_TRUE(start.contains("PNG") || start.contains("<svg") || start.contains("%PDF"))
+            << ending;
+    }
+    // Twice the resolution of the screen.
+    EXPECT_EQ(QImage(fileIn("ports.png")).size(), plot.size() * 2);
+    // Lines stay lines: curves of a scalable drawing are no bitmap.
+    QFile svg(fileIn("ports.svg"));
+    ASSERT_TRUE(svg.open(QIODevice::ReadOnly));
+    EXPECT_GT(svg.readAll().count("<polyline"), 2);
+}
+
+TEST_F(WindowTest, LiftOffIsMarkedInTheStressPlot) {
+    // At a speed far beyond its lift-off speed the roller of an open track leaves it.
+    Edit edit;
+    edit.changes = {{"/running/speed_rpm", 9000.0}, {"/running/motored", true}};
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    auto& stress = dynamic_cast<StressPlot&>(view("stress"));
+    EXPECT_FALSE(stress.liftOff(End::inlet).empty());
+    EXPECT_FALSE(stress.liftOff(End::exhaust).empty());
+}
+
+TEST_F(WindowTest, BaselineStandsBehindThePlots) {
+    auto& ports = dynamic_cast<TurnPlot&>(view("ports"));
+    EXPECT_EQ(ports.curves().front().baselineValues.size(), 0);
+    window_->keepBaseline();
+    EXPECT_GT(ports.curves().front().baselineValues.size(), 700);
+}

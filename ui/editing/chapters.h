@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/design/fields.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace lobewright::ui {
+
+/// A part of the design as the number panel groups it, under a plain name.
+struct Chapter {
+    QString key;   ///< kept between runs
+    QString title; ///< "Inlet track"
+    QString hint;  ///< one line on what is decided here
+    bool opensFirst = false;
+    /// Beginnings of the groups that belong here; "=" at the front: exactly that group.
+    std::vector<std::string> groups;
+};
+
+/// In the order of the panel; together they hold every field.
+const std::vector<Chapter>& chapters();
+/// Index of the chapter that a field belongs to; the last one where none claims it.
+size_t chapterOf(const design::Field& field);
+
+} // namespace lobewright::ui

@@ -1,0 +1,188 @@
+#include "ui/editing/field_block.h"
+
+#include "ui/editing/field_editor.h"
+#include "ui/palette.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+
+#include <algorithm>
+#include <charconv>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// Last part of the path as a row number, −1 when it is a word.
+int rowOf(const std::string& group) {
+    const auto slash = group.rfind('/');
+    if (slash == std::string::npos)
+        return -1;
+    int row = -1;
+    const char* end = group.data() + group.size();
+    const auto read = std::from_chars(group.data() + slash + 1, end, row);
+    return read.ec == std::errc() && read.ptr == end ? row : -1;
+}
+
+bool matches(const design::Field& field, const QString& text) {
+    const auto has = [&](const std::string& in) {
+        return QString::fromStdString(in).contains(text, Qt::CaseInsensitive);
+    };
+    return has(field.label) || has(field.groupLabel) || has(field.help) || has(field.path);
+}
+
+} // namespace
+
+FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWidget* parent)
+    : QWidget(parent), group_(fields.front().group), row_(rowOf(group_)),
+      grid_(new QGridLayout(this)) {
+    grid_->setContentsMargins(0, 2, 0, 6);
+    grid_->setHorizontalSpacing(8);
+    grid_->setVerticalSpacing(2);
+    grid_->setColumnStretch(0, 1);
+    grid_->setColumnStretch(1, 1);
+    if (row_ >= 0)
+        list_ = group_.substr(0, group_.rfind('/'));
+    if (row_ < 0 && isRowList(group_)) {
+        list_ = group_;
+        row_ = static_cast<int>(fields.size()) - 1; // rows of one number each: grow at the end
+    }
+    if (withHeading || !list_.empty()) {
+        addHeading();
+        heading_->setText(QString::fromStdString(fields.front().groupLabel));
+    }
+    for (const design::Field& field : fields) {
+        order_.push_back(field.path);
+        if (row_ >= 0 && list_ != group_)
+            addCompact(field);
+        else
+            addLine(field);
+    }
+}
+
+void FieldBlock::addHeading() {
+    heading_ = new QLabel(this);
+    QFont bold = heading_->font();
+    bold.setBold(true);
+    heading_->setFont(bold);
+    grid_->addWidget(heading_, line_, 0);
+    if (isRowList(list_)) {
+        rowMenu_ = new QToolButton(this);
+        rowMenu_->setText(tr("Change"));
+        rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
+        rowMenu_->setAutoRaise(true);
+        connect(rowMenu_, &QToolButton::clicked, this, &FieldBlock::showRowMenu);
+        grid_->addWidget(rowMenu_, line_, 1, Qt::AlignRight);
+    }
+    ++line_;
+}
+
+FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
+    Cell cell{new FieldEditor(field, this), new QLabel(QString::fromStdString(field.label), this),
+              new QLabel(this)};
+    cell.caption->setBuddy(cell.editor);
+    cell.caption->setToolTip(fieldHelp(field));
+    cell.problem->setWordWrap(true);
+    cell.problem->setVisible(false);
+    cell.problem->setObjectName(QStringLiteral("problem"));
+    const std::string path = field.path;
+    connect(cell.editor, &FieldEditor::wanted, this,
+            [this, path](const design::FieldValue& value) { Q_EMIT wanted(path, value); });
+    connect(cell.editor, &FieldEditor::stepped, this,
+            [this, path](const design::FieldValue& value) { Q_EMIT stepped(path, value); });
+    connect(cell.editor, &FieldEditor::stepsDone, this, &FieldBlock::stepsDone);
+    connect(cell.editor, &FieldEditor::unreadable, this,
+            [this, path](const QString& text) { Q_EMIT unreadable(path, text); });
+    cells_.emplace(path, cell);
+    return cell;
+}
+
+void FieldBlock::addLine(const design::Field& field) {
+    const Cell cell = makeCell(field);
+    cell.caption->setWordWrap(true);
+    if (field.path == "/notes") {
+        grid_->addWidget(cell.caption, line_, 0, 1, 2);
+        grid_->addWidget(cell.editor, ++line_, 0, 1, 2);
+    } else {
+        grid_->addWidget(cell.caption, line_, 0);
+        grid_->addWidget(cell.editor, line_, 1);
+    }
+    grid_->addWidget(cell.problem, ++line_, 0, 1, 2);
+    ++line_;
+}
+
+void FieldBlock::addCompact(const design::Field& field) {
+    const Cell cell = makeCell(field);
+    QFont small = cell.caption->font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    cell.caption->setFont(small);
+    grid_->addWidget(cell.caption, line_, column_);
+    grid_->addWidget(cell.editor, line_ + 1, column_);
+    grid_->addWidget(cell.problem, line_ + 2, 0, 1, 2);
+    column_ = 1 - column_;
+    if (column_ == 0)
+        line_ += 3;
+}
+
+bool FieldBlock::holds(const std::vector<design::Field>& fields) const {
+    return fields.front().group == group_ &&
+           std::ranges::equal(fields, order_, {}, &design::Field::path);
+}
+
+void FieldBlock::show(const std::vector<design::Field>& fields) {
+    for (const design::Field& field : fields)
+        cells_.at(field.path).editor->show(field);
+}
+
+FieldEditor* FieldBlock::editor(const std::string& path) const {
+    const auto found = cells_.find(path);
+    return found == cells_.end() ? nullptr : found->second.editor;
+}
+
+void FieldBlock::setProblem(const std::string& path, const QString& text) {
+    auto found = cells_.find(path);
+    if (found == cells_.end())
+        found = cells_.find(order_.front()); // about the row as a whole
+    QLabel* label = found->second.problem;
+    QPalette tones = label->palette();
+    tones.setColor(QPalette::WindowText, Palette::of(*this).warning);
+    label->setPalette(tones);
+    label->setText(text);
+    label->setVisible(!text.isEmpty());
+}
+
+bool FieldBlock::filter(const QString& text, bool wholeChapter) {
+    bool any = false;
+    for (auto& [path, cell] : cells_) {
+        const bool shown = text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
+        cell.editor->setVisible(shown);
+        cell.caption->setVisible(shown);
+        any = any || shown;
+    }
+    setVisible(any);
+    return any;
+}
+
+void FieldBlock::showRowMenu() {
+    QMenu menu(this);
+    const auto add = [&](const QString& text, RowChange change) {
+        menu.addAction(text, this, [this, change] { Q_EMIT rowChangeWanted(list_, row_, change); });
+    };
+    if (list_.ends_with("/segments")) {
+        add(tr("&Split in two"), RowChange::split);
+        add(tr("Add &dwell after it"), RowChange::addDwell);
+    } else {
+        add(tr("&Add another after it"), RowChange::addBelow);
+    }
+    add(list_ == group_ ? tr("&Remove the last") : tr("&Remove"), RowChange::remove);
+    if (list_ != group_ && !list_.ends_with("/knots") && !list_.ends_with("/harmonics")) {
+        menu.addSeparator();
+        add(tr("Move &up"), RowChange::moveUp);
+        add(tr("Move dow&n"), RowChange::moveDown);
+    }
+    menu.exec(rowMenu_->mapToGlobal(QPoint(0, rowMenu_->height())));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/design/fields.h"
+#include "ui/editing/design_edits.h"
+
+#include <QWidget>
+
+#include <map>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+class QToolButton;
+
+namespace lobewright::ui {
+
+class FieldEditor;
+
+/// The fields of one section of the design file, or of one row of a list, under a heading.
+/// Rows of lists get a button with what can be done to them.
+class FieldBlock : public QWidget {
+    Q_OBJECT
+
+  public:
+    /// All fields share the group; at least one.
+    FieldBlock(std::vector<design::Field> fields, bool withHeading, QWidget* parent);
+
+    const std::string& group() const { return group_; }
+    /// Whether these fields stand here already, so that show() is enough.
+    bool holds(const std::vector<design::Field>& fields) const;
+    void show(const std::vector<design::Field>& fields);
+
+    FieldEditor* editor(const std::string& path) const;
+    /// Says under a field which rule its new value broke; empty text takes it away.
+    void setProblem(const std::string& path, const QString& text);
+    /// Shows only fields that have the text in label, help or path; true when any is left.
+    bool filter(const QString& text, bool wholeChapter);
+
+  Q_SIGNALS:
+    void wanted(const std::string& path, const lobewright::design::FieldValue& value);
+    void stepped(const std::string& path, const lobewright::design::FieldValue& value);
+    void stepsDone();
+    void unreadable(const std::string& path, const QString& text);
+    void rowChangeWanted(const std::string& list, int row, lobewright::ui::RowChange change);
+
+  private:
+    struct Cell {
+        FieldEditor* editor;
+        QLabel* caption;
+        QLabel* problem;
+    };
+    void addHeading();
+    void addLine(const design::Field& field);
+    void addCompact(const design::Field& field);
+    Cell makeCell(const design::Field& field);
+    void showRowMenu();
+
+    std::string group_;
+    std::string list_; ///< path of the list when this is one of its rows
+    int row_ = -1;
+    QGridLayout* grid_;
+    QLabel* heading_ = nullptr;
+    QToolButton* rowMenu_ = nullptr;
+    std::map<std::string, Cell> cells_;
+    std::vector<std::string> order_;
+    int line_ = 0, column_ = 0;
+};
+
+} // namespace lobewright::ui

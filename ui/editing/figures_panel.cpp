@@ -1,0 +1,131 @@
+#include "ui/editing/figures_panel.h"
+
+#include "ui/plots/curve.h"
+
+#include <QHeaderView>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+QString groupTitle(const QString& key) {
+    const std::pair<const char*, QString> titles[] = {
+        {"geometry", FiguresPanel::tr("Geometry")},
+        {"timing", FiguresPanel::tr("Port timing")},
+        {"performance", FiguresPanel::tr("Performance")},
+        {"loads", FiguresPanel::tr("Forces and torque")},
+        {"contact", FiguresPanel::tr("Contact and life")},
+        {"balance", FiguresPanel::tr("Balance")},
+        {"solver", FiguresPanel::tr("How well the equations are solved")}};
+    for (const auto& [known, title] : titles) {
+        if (key == QLatin1String(known))
+            return title;
+    }
+    QString title = key;
+    return title.replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+/// "+1.2 (+3.4 %)"; "=" where both figures read the same.
+QString differenceText(double now, double before) {
+    if (figureText(now) == figureText(before))
+        return QStringLiteral("=");
+    const auto sign = [](double value) {
+        return value > 0.0 ? QStringLiteral("+") : QString(QChar(0x2212));
+    };
+    const double change = now - before;
+    QString text = sign(change) + QLocale().toString(std::abs(change), 'g', 3);
+    if (before != 0.0) {
+        const double percent = 100.0 * change / std::abs(before);
+        text += QStringLiteral(" (%1%2 %)")
+                    .arg(sign(percent), QLocale().toString(std::abs(percent), 'f',
+                                                           std::abs(percent) < 10.0 ? 1 : 0));
+    }
+    return text;
+}
+
+} // namespace
+
+QString figureText(double value) {
+    if (value != 0.0 && (std::abs(value) < 1e-3 || std::abs(value) >= 1e6))
+        return QLocale().toString(value, 'g', 3);
+    return valueText(value, value);
+}
+
+FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
+    setColumnCount(3);
+    setHeaderLabels({tr("Figure"), tr("Now"), tr("Against baseline")});
+    setFrameShape(QFrame::NoFrame);
+    setRootIsDecorated(true);
+    setUniformRowHeights(true);
+    setIndentation(14);
+    setAccessibleName(tr("Figures"));
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    header()->setSectionResizeMode(0, QHeaderView::Stretch);
+    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+    header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
+    header()->setStretchLastSection(false);
+    setColumnHidden(2, true);
+}
+
+void FiguresPanel::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void FiguresPanel::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    setColumnHidden(2, !baseline_);
+    refill();
+}
+
+QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        if (topLevelItem(i)->data(0, Qt::UserRole).toString() == key)
+            return topLevelItem(i);
+    }
+    auto* item = new QTreeWidgetItem(this, {groupTitle(key)});
+    item->setData(0, Qt::UserRole, key);
+    QFont bold = font();
+    bold.setBold(true);
+    item->setFont(0, bold);
+    item->setFirstColumnSpanned(true);
+    item->setExpanded(key != QLatin1String("solver"));
+    return item;
+}
+
+void FiguresPanel::refill() {
+    if (!solution_)
+        return;
+    for (int i = 0; i < topLevelItemCount(); ++i)
+        topLevelItem(i)->setData(1, Qt::UserRole, 0); // rows used so far
+    for (const solution::Figure& figure : solution_->figures) {
+        QTreeWidgetItem* group = groupItem(QString::fromStdString(figure.group));
+        const int row = group->data(1, Qt::UserRole).toInt();
+        group->setData(1, Qt::UserRole, row + 1);
+        QTreeWidgetItem* item =
+            row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
+        const QString unit = QString::fromStdString(figure.unit);
+        item->setText(0, QString::fromStdString(figure.label));
+        item->setToolTip(0,
+                         QString::fromStdString(figure.note.empty() ? figure.label : figure.note));
+        item->setText(1,
+                      figure.value ? figureText(*figure.value) + ' ' + unit : tr("not available"));
+        item->setToolTip(1, QString::fromStdString(figure.note));
+        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
+        item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
+        const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
+        QString difference;
+        if (before && before->value && figure.value)
+            difference = differenceText(*figure.value, *before->value);
+        item->setText(2, difference);
+    }
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        QTreeWidgetItem* group = topLevelItem(i);
+        while (group->childCount() > group->data(1, Qt::UserRole).toInt())
+            delete group->takeChild(group->childCount() - 1);
+    }
+}
+
+} // namespace lobewright::ui

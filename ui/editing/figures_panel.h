@@ -1,0 +1,28 @@
+#pragma once
+
+#include "ui/plots/shown.h"
+
+#include <QTreeWidget>
+
+namespace lobewright::ui {
+
+/// Every figure of the summary in its group, with the difference to the baseline.
+class FiguresPanel : public QTreeWidget {
+    Q_OBJECT
+
+  public:
+    explicit FiguresPanel(QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    void showBaseline(const SolutionPointer& baseline);
+
+  private:
+    void refill();
+    QTreeWidgetItem* groupItem(const QString& key);
+    SolutionPointer solution_, baseline_;
+};
+
+/// "62.4", "0.312", "2 105": four digits, as figures are quoted.
+QString figureText(double value);
+
+} // namespace lobewright::ui

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QLineEdit>
+
+#include <optional>
+
+namespace lobewright::ui {
+
+/// A line to type a number in, with decimal point or comma. Up and down keys step it in its second
+/// digit (Shift: a tenth of that, Ctrl: ten times). What cannot be read is given back on leaving.
+class NumberEdit : public QLineEdit {
+    Q_OBJECT
+
+  public:
+    explicit NumberEdit(QWidget* parent = nullptr);
+
+    /// Nothing: the field is empty, which stands for "not given".
+    void setNumber(std::optional<double> number);
+    void setWhole(bool whole) { whole_ = whole; }
+    void setMayBeEmpty(bool may) { mayBeEmpty_ = may; }
+
+  Q_SIGNALS:
+    /// The person typed another number and pressed Enter or left.
+    void entered(std::optional<double> number);
+    /// A step by key; more may follow until `stepsDone`.
+    void stepped(double number);
+    void stepsDone();
+    /// What was typed is no number.
+    void unreadable(const QString& text);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+  private:
+    void accept();
+    void giveBack();
+    std::optional<double> number_;
+    bool whole_ = false;
+    bool mayBeEmpty_ = false;
+    bool stepping_ = false;
+};
+
+/// A number as typed: '.' or ',' for the decimals, a true or a keyboard minus.
+std::optional<double> readNumber(const QString& text);
+/// The shortest text that reads back as the same number.
+QString numberText(double number);
+
+} // namespace lobewright::ui

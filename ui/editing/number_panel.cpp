@@ -1,0 +1,309 @@
+#include "ui/editing/number_panel.h"
+
+#include "ui/editing/chapters.h"
+#include "ui/editing/field_block.h"
+#include "ui/editing/field_editor.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTimer>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// "Inlet track, segment 2: span" for the undo list.
+QString longLabel(const design::Field& field) {
+    const QString label = QString::fromStdString(field.label).toLower();
+    const QString& chapter = chapters()[chapterOf(field)].title;
+    const QString group = QString::fromStdString(field.groupLabel);
+    const bool inList = !group.isEmpty() && group.back().isDigit();
+    return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, group.toLower(), label)
+                  : NumberPanel::tr("%1: %2").arg(chapter, label);
+}
+
+} // namespace
+
+NumberPanel::NumberPanel(QWidget* parent)
+    : QWidget(parent), search_(new QLineEdit(this)), scroll_(new QScrollArea(this)) {
+    search_->setPlaceholderText(tr("Find a number"));
+    search_->setClearButtonEnabled(true);
+    search_->setAccessibleName(tr("Find a number"));
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(6, 6, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(search_);
+    layout->addWidget(scroll_, 1);
+    auto* content = new QWidget(scroll_);
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 8, 8);
+    column->setSpacing(0);
+    buildChapters(column);
+    column->addStretch(1);
+    scroll_->setWidget(content);
+    connect(search_, &QLineEdit::textChanged, this, &NumberPanel::search);
+}
+
+void NumberPanel::buildChapters(QVBoxLayout* layout) {
+    for (const Chapter& chapter : chapters()) {
+        ChapterWidgets widgets;
+        widgets.heading = new QToolButton(this);
+        widgets.heading->setText(chapter.title);
+        widgets.heading->setToolTip(chapter.hint);
+        widgets.heading->setCheckable(true);
+        widgets.heading->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+        widgets.heading->setAutoRaise(true);
+        widgets.heading->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        QFont bold = widgets.heading->font();
+        bold.setBold(true);
+        widgets.heading->setFont(bold);
+        widgets.body = new QWidget(this);
+        widgets.blocks = new QVBoxLayout(widgets.body);
+        widgets.blocks->setContentsMargins(10, 0, 2, 4);
+        widgets.blocks->setSpacing(0);
+        layout->addWidget(widgets.heading);
+        layout->addWidget(widgets.body);
+        const size_t index = chapters_.size();
+        connect(widgets.heading, &QToolButton::clicked, this,
+                [this, index](bool open) { setOpen(index, open); });
+        if (chapter.key == QLatin1String("inlet-track"))
+            buildShapeChoice(widgets, End::inlet);
+        if (chapter.key == QLatin1String("exhaust-track"))
+            buildShapeChoice(widgets, End::exhaust);
+        chapters_.push_back(widgets);
+        setOpen(index, chapter.opensFirst);
+    }
+}
+
+void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
+    auto* line = new QWidget(chapter.body);
+    auto* layout = new QHBoxLayout(line);
+    layout->setContentsMargins(0, 2, 0, 2);
+    auto* label = new QLabel(tr("Described by"), line);
+    chapter.shape = new QComboBox(line);
+    chapter.shape->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
+    chapter.shape->setAccessibleName(end == End::inlet ? tr("Inlet track described by")
+                                                       : tr("Exhaust track described by"));
+    chapter.shape->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
+                                 "waves. The lift is carried over as nearly as it can be."));
+    label->setBuddy(chapter.shape);
+    layout->addWidget(label, 1);
+    layout->addWidget(chapter.shape, 1);
+    chapter.blocks->addWidget(line);
+    connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
+        asked_.clear();
+        const auto edit = shapeEdit(design_, end, static_cast<TrackShape>(index));
+        showShapes();
+        if (edit)
+            Q_EMIT edited(*edit);
+    });
+}
+
+void NumberPanel::showShapes() {
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        if (!chapters_[i].shape)
+            continue;
+        const End end =
+            chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
+        const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
+        chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        chapters_[i].shape->parentWidget()->setVisible(own);
+    }
+}
+
+void NumberPanel::show(const design::Design& design) {
+    design_ = design;
+    clearProblem();
+    std::vector<Groups> perChapter(chapters_.size());
+    for (design::Field& field : design::fields(design)) {
+        Groups& groups = perChapter[chapterOf(field)];
+        // A field beside sections of its group comes back to it: look for the group from the end.
+        const auto found = std::ranges::find_if(
+            groups, [&](const auto& group) { return group.front().group == field.group; });
+        if (found == groups.end())
+            groups.push_back({std::move(field)});
+        else
+            found->push_back(std::move(field));
+    }
+    for (size_t i = 0; i < chapters_.size(); ++i)
+        showChapter(i, perChapter[i]);
+    showShapes();
+    if (!search_->text().isEmpty())
+        search(search_->text());
+}
+
+void NumberPanel::showChapter(size_t index, const Groups& groups) {
+    ChapterWidgets& chapter = chapters_[index];
+    size_t kept = 0;
+    while (kept < groups.size() && kept < chapter.shown.size() &&
+           chapter.shown[kept]->holds(groups[kept])) {
+        chapter.shown[kept]->show(groups[kept]);
+        ++kept;
+    }
+    for (size_t i = kept; i < chapter.shown.size(); ++i) {
+        chapter.shown[i]->hide();
+        chapter.shown[i]->deleteLater(); // one of them may be in the middle of asking for this
+    }
+    chapter.shown.resize(kept);
+    for (size_t i = kept; i < groups.size(); ++i) {
+        chapter.shown.push_back(makeBlock(groups[i], chapter.body));
+        chapter.blocks->addWidget(chapter.shown.back());
+    }
+}
+
+FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWidget* parent) {
+    // The section that gives a chapter its name needs no heading of its own.
+    const std::string& group = fields.front().group;
+    const bool plain = std::ranges::any_of(chapters(), [&](const Chapter& chapter) {
+        return !chapter.groups.empty() &&
+               (chapter.groups.front() == group || chapter.groups.front() == '=' + group);
+    });
+    auto* block =
+        new FieldBlock(fields, !plain && group != "/tracks/exhaust" && !group.empty(), parent);
+    connect(block, &FieldBlock::wanted, this,
+            [this](const std::string& path, const design::FieldValue& value) {
+                ask(path, value, false);
+            });
+    connect(block, &FieldBlock::stepped, this,
+            [this](const std::string& path, const design::FieldValue& value) {
+                ask(path, value, true);
+            });
+    connect(block, &FieldBlock::stepsDone, this, &NumberPanel::editFinished);
+    connect(
+        block, &FieldBlock::unreadable, this, [this](const std::string& path, const QString& text) {
+            showProblems(
+                {{path,
+                  tr("“%1” is not a number; the value stays as it was.").arg(text).toStdString()}});
+        });
+    connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
+    return block;
+}
+
+void NumberPanel::ask(const std::string& path, const design::FieldValue& value, bool step) {
+    clearProblem();
+    asked_ = path;
+    const auto field = design::findField(design_, path);
+    if (!field)
+        return;
+    Edit edit = fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    if (step)
+        edit.mergeKey = QString::fromStdString(path);
+    Q_EMIT edited(edit);
+}
+
+void NumberPanel::askRowChange(const std::string& list, int row, RowChange change) {
+    clearProblem();
+    asked_ = list + '/' + std::to_string(row);
+    if (const auto edit = rowEdit(design_, list, row, change))
+        Q_EMIT edited(*edit);
+    else
+        showProblems({{asked_, tr("This row cannot be changed that way: the track would not come "
+                                  "back to where it starts.")
+                                   .toStdString()}});
+}
+
+void NumberPanel::showProblems(const Problems& problems) {
+    QStringList words;
+    for (const Problem& problem : problems)
+        words << QString::fromStdString(problem.message);
+    words.removeDuplicates();
+    // At the field that was edited; else at the field that the rule names.
+    for (const std::string& path : {asked_, problems.front().path}) {
+        FieldBlock* block = blockOf(path);
+        if (!block)
+            continue;
+        problemAt_ = path;
+        block->setProblem(path, words.join(QLatin1Char('\n')));
+        // The editor still shows what was asked for; the design kept its value.
+        if (const auto field = design::findField(design_, path); field && block->editor(path))
+            block->editor(path)->show(*field);
+        return;
+    }
+}
+
+void NumberPanel::clearProblem() {
+    if (FieldBlock* block = blockOf(problemAt_))
+        block->setProblem(problemAt_, {});
+    problemAt_.clear();
+}
+
+FieldBlock* NumberPanel::blockOf(const std::string& path) const {
+    for (const ChapterWidgets& chapter : chapters_) {
+        for (FieldBlock* block : chapter.shown) {
+            if (block->editor(path) || (!path.empty() && block->group() == path))
+                return block;
+        }
+    }
+    return nullptr;
+}
+
+void NumberPanel::goTo(const QString& path) {
+    search_->clear();
+    const std::string wanted = path.toStdString();
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        for (FieldBlock* block : chapters_[i].shown) {
+            // A list or section named by a check: its first field.
+            const bool exact = block->editor(wanted) != nullptr;
+            if (!exact && block->group() != wanted && !block->group().starts_with(wanted + '/'))
+                continue;
+            setOpen(i, true);
+            QWidget* target = exact ? static_cast<QWidget*>(block->editor(wanted)) : block;
+            // The layout of a chapter just opened is done in the next round of events.
+            QTimer::singleShot(0, target, [this, target] {
+                scroll_->ensureWidgetVisible(target, 10, 60);
+                QWidget* keyboard = target->focusProxy() ? target->focusProxy() : target;
+                keyboard->setFocus(Qt::ShortcutFocusReason);
+            });
+            return;
+        }
+    }
+}
+
+void NumberPanel::focusSearch() {
+    search_->setFocus(Qt::ShortcutFocusReason);
+    search_->selectAll();
+}
+
+void NumberPanel::setOpen(size_t index, bool open) {
+    chapters_[index].heading->setChecked(open);
+    chapters_[index].heading->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    chapters_[index].body->setVisible(open);
+}
+
+void NumberPanel::search(const QString& text) {
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        ChapterWidgets& chapter = chapters_[i];
+        const bool titleHas =
+            !text.isEmpty() && chapters()[i].title.contains(text, Qt::CaseInsensitive);
+        bool any = titleHas;
+        for (FieldBlock* block : chapter.shown)
+            any = block->filter(text, titleHas) || any;
+        chapter.heading->setVisible(text.isEmpty() || any);
+        chapter.body->setVisible(text.isEmpty() ? chapter.heading->isChecked() : any);
+    }
+}
+
+QStringList NumberPanel::openChapters() const {
+    QStringList keys;
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        if (chapters_[i].heading->isChecked())
+            keys << chapters()[i].key;
+    }
+    return keys;
+}
+
+void NumberPanel::setOpenChapters(const QStringList& keys) {
+    for (size_t i = 0; i < chapters_.size(); ++i)
+        setOpen(i, keys.contains(chapters()[i].key));
+}
+
+} // namespace lobewright::ui

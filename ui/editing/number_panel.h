@@ -1,0 +1,75 @@
+#pragma once
+
+#include "core/design/fields.h"
+#include "core/result.h"
+#include "ui/editing/design_edits.h"
+
+#include <QWidget>
+
+#include <map>
+#include <vector>
+
+class QComboBox;
+class QLineEdit;
+class QScrollArea;
+class QToolButton;
+class QVBoxLayout;
+
+namespace lobewright::ui {
+
+class FieldBlock;
+
+/// Every number of the design, in chapters with plain names, found by a search line.
+/// Built from the catalogue of fields: a key that the design file gets appears here by itself.
+class NumberPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit NumberPanel(QWidget* parent = nullptr);
+
+    void show(const design::Design& design);
+    using QWidget::show;
+    /// The rules that the edit asked for last has broken, shown at their fields.
+    void showProblems(const Problems& problems);
+    /// Opens the chapter of a field, scrolls to it and puts the keyboard there.
+    void goTo(const QString& path);
+    void focusSearch();
+
+    QStringList openChapters() const;
+    void setOpenChapters(const QStringList& keys);
+
+  Q_SIGNALS:
+    void edited(const lobewright::ui::Edit& edit);
+    void editFinished();
+
+  private:
+    struct ChapterWidgets {
+        QToolButton* heading = nullptr;
+        QWidget* body = nullptr;
+        QVBoxLayout* blocks = nullptr;
+        std::vector<FieldBlock*> shown;
+        QComboBox* shape = nullptr; ///< of a track: how it is described
+    };
+    using Groups = std::vector<std::vector<design::Field>>;
+
+    void buildChapters(QVBoxLayout* layout);
+    void buildShapeChoice(ChapterWidgets& chapter, End end);
+    void showChapter(size_t index, const Groups& groups);
+    FieldBlock* makeBlock(const std::vector<design::Field>& fields, QWidget* parent);
+    void showShapes();
+    void ask(const std::string& path, const design::FieldValue& value, bool step);
+    void askRowChange(const std::string& list, int row, RowChange change);
+    void clearProblem();
+    void setOpen(size_t chapter, bool open);
+    void search(const QString& text);
+    FieldBlock* blockOf(const std::string& path) const;
+
+    QLineEdit* search_;
+    QScrollArea* scroll_;
+    std::vector<ChapterWidgets> chapters_;
+    design::Design design_;
+    std::string asked_; ///< path of the field edited last
+    std::string problemAt_;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,258 @@
+#include "core/motion/lift_curve.h"
+#include "core/units.h"
+#include "ui/editing/design_edits.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(DesignEdits)
+};
+
+using motion::Segment;
+using motion::SegmentKind;
+
+// The part of a segment that a new dwell takes from its end.
+constexpr double dwellShare = 0.1;
+
+double endLift(const motion::SegmentShape& shape, int index) {
+    for (int i = index; i >= 0; --i) {
+        const Segment& segment = shape.segments[static_cast<size_t>(i)];
+        if (segment.kind != SegmentKind::dwell)
+            return segment.endLift.value_or(segment.kind == SegmentKind::rise ? shape.stroke : 0.0);
+    }
+    return 0.0;
+}
+
+bool split(motion::SegmentShape& shape, int index) {
+    auto& segments = shape.segments;
+    Segment& whole = segments[static_cast<size_t>(index)];
+    Segment second = whole;
+    whole.span *= 0.5;
+    second.span = whole.span;
+    if (whole.kind != SegmentKind::dwell)
+        whole.endLift = 0.5 * (endLift(shape, index - 1) + endLift(shape, index));
+    segments.insert(segments.begin() + index + 1, second);
+    return true;
+}
+
+bool addDwell(motion::SegmentShape& shape, int index) {
+    auto& segments = shape.segments;
+    Segment dwell;
+    dwell.span = dwellShare * segments[static_cast<size_t>(index)].span;
+    segments[static_cast<size_t>(index)].span *= 1.0 - dwellShare;
+    segments.insert(segments.begin() + index + 1, dwell);
+    return true;
+}
+
+bool removeSegment(motion::SegmentShape& shape, int index) {
+    auto& segments = shape.segments;
+    const int count = static_cast<int>(segments.size());
+    const Segment gone = segments[static_cast<size_t>(index)];
+    int heir = index > 0 ? index - 1 : index + 1;
+    if (gone.kind != SegmentKind::dwell) {
+        // Only its like can take over its part of the lift.
+        const auto takes = [&](int i) {
+            return i >= 0 && i < count && segments[static_cast<size_t>(i)].kind == gone.kind;
+        };
+        if (takes(index - 1))
+            heir = index - 1;
+        else if (takes(index + 1))
+            heir = index + 1;
+        else
+            return false;
+        if (heir == index - 1)
+            segments[static_cast<size_t>(heir)].endLift = gone.endLift;
+    }
+    if (count <= 2)
+        return false;
+    segments[static_cast<size_t>(heir)].span += gone.span;
+    segments.erase(segments.begin() + index);
+    return true;
+}
+
+bool changeSegments(motion::SegmentShape& shape, int index, RowChange change) {
+    switch (change) {
+    case RowChange::split:
+        return split(shape, index);
+    case RowChange::addDwell:
+        return addDwell(shape, index);
+    case RowChange::remove:
+        return removeSegment(shape, index);
+    default:
+        return false;
+    }
+}
+
+bool changeKnots(motion::Pattern& pattern, int index, RowChange change) {
+    auto& knots = std::get<motion::KnotShape>(pattern.shape).knots;
+    const auto place = knots.begin() + index;
+    if (change == RowChange::remove) {
+        if (knots.size() <= 3)
+            return false;
+        knots.erase(place);
+        return true;
+    }
+    if (change != RowChange::addBelow)
+        return false;
+    const double period = units::turn / pattern.lobes;
+    const double next = place + 1 == knots.end() ? period : (place + 1)->angle;
+    motion::Knot knot;
+    knot.angle = 0.5 * (place->angle + next);
+    if (const auto curve = motion::LiftCurve::make(pattern)) {
+        // On the curve as it is: the new knot does not change the shape much.
+        const double ground = place->lift - curve->at(place->angle).y;
+        knot.lift = curve->at(knot.angle).y + ground;
+    }
+    knots.insert(place + 1, knot);
+    return true;
+}
+
+template <class Row>
+bool changeRows(std::vector<Row>& rows, int index, RowChange change, size_t least) {
+    const auto place = rows.begin() + index;
+    if (change == RowChange::addBelow) {
+        rows.insert(place + 1, Row(*place));
+        return true;
+    }
+    if (change == RowChange::remove && rows.size() > least) {
+        rows.erase(place);
+        return true;
+    }
+    return false;
+}
+
+template <class Row>
+bool moveRow(std::vector<Row>& rows, int index, RowChange change) {
+    const int other = change == RowChange::moveUp ? index - 1 : index + 1;
+    if (other < 0 || other >= static_cast<int>(rows.size()))
+        return false;
+    std::swap(rows[static_cast<size_t>(index)], rows[static_cast<size_t>(other)]);
+    return true;
+}
+
+bool isMove(RowChange change) {
+    return change == RowChange::moveUp || change == RowChange::moveDown;
+}
+
+bool changeTrack(motion::Pattern& pattern, const std::string& list, int index, RowChange change) {
+    if (auto* shape = std::get_if<motion::SegmentShape>(&pattern.shape);
+        shape && list == "segments")
+        return isMove(change) ? moveRow(shape->segments, index, change)
+                              : changeSegments(*shape, index, change);
+    if (std::holds_alternative<motion::KnotShape>(pattern.shape) && list == "knots")
+        return changeKnots(pattern, index, change);
+    if (auto* shape = std::get_if<motion::HarmonicShape>(&pattern.shape);
+        shape && list == "harmonics") {
+        if (!changeRows(shape->harmonics, index, change, 1))
+            return false;
+        if (change == RowChange::addBelow) // a wave of its own, silent until it is given a height
+            shape->harmonics[static_cast<size_t>(index) + 1] = {
+                std::ranges::max(shape->harmonics, {}, &motion::Harmonic::order).order + 1, 0.0,
+                0.0};
+        return true;
+    }
+    return false;
+}
+
+bool changePorts(std::vector<ports::Row>& rows, int index, RowChange change) {
+    if (isMove(change))
+        return moveRow(rows, index, change);
+    if (!changeRows(rows, index, change, 1))
+        return false;
+    if (change == RowChange::addBelow) {
+        // Below the row it was copied from, smaller, where the bore is still whole.
+        ports::Row& fresh = rows[static_cast<size_t>(index) + 1];
+        const double spare = fresh.edge - fresh.height;
+        if (spare <= 0.0) {
+            fresh.height *= 0.5;
+            fresh.edge = fresh.height;
+            fresh.width *= 0.5;
+            fresh.cornerRadius = std::min(fresh.cornerRadius, 0.25 * fresh.height);
+            fresh.cornerRadius = std::min(fresh.cornerRadius, 0.25 * fresh.width);
+            rows[static_cast<size_t>(index)].width *= 0.5;
+            auto& old = rows[static_cast<size_t>(index)];
+            old.cornerRadius = std::min(old.cornerRadius, 0.5 * old.width);
+        } else {
+            fresh.edge = spare;
+            fresh.height = std::min(fresh.height, spare);
+            fresh.cornerRadius = std::min(fresh.cornerRadius, 0.5 * fresh.height);
+        }
+    }
+    return true;
+}
+
+bool changeRingDistances(std::vector<double>& distances, int index, RowChange change) {
+    if (!changeRows(distances, index, change, 1))
+        return false;
+    if (change == RowChange::addBelow) {
+        auto& fresh = distances[static_cast<size_t>(index) + 1];
+        const bool last = static_cast<size_t>(index) + 2 == distances.size();
+        fresh = last ? fresh + 3e-3 : 0.5 * (fresh + distances[static_cast<size_t>(index) + 2]);
+    }
+    return true;
+}
+
+bool applyChange(design::Design& design, const std::string& path, int index, RowChange change) {
+    for (const End end : bothEnds) {
+        const std::string track = std::string("/tracks/") + name(end) + "/";
+        if (path.starts_with(track)) {
+            auto& pattern = end == End::exhaust ? *design.tracks.exhaust : design.tracks.inlet;
+            return changeTrack(pattern, path.substr(track.size()), index, change);
+        }
+        if (path == std::string("/ports/") + name(end))
+            return changePorts(design.ports[end], index, change);
+    }
+    if (path == "/friction/rings")
+        return isMove(change) ? moveRow(design.friction.rings, index, change)
+                              : changeRows(design.friction.rings, index, change, 1);
+    if (path == "/mechanism/piston/ring_distances_mm" && design.mechanism.piston && !isMove(change))
+        return changeRingDistances(design.mechanism.piston->ringDistances, index, change);
+    return false;
+}
+
+QString words(RowChange change) {
+    switch (change) {
+    case RowChange::split:
+        return Words::tr("Split segment %1");
+    case RowChange::addDwell:
+        return Words::tr("Add dwell after segment %1");
+    case RowChange::addBelow:
+        return Words::tr("Add row after %1");
+    case RowChange::remove:
+        return Words::tr("Remove row %1");
+    case RowChange::moveUp:
+        return Words::tr("Move row %1 up");
+    case RowChange::moveDown:
+        return Words::tr("Move row %1 down");
+    }
+    return {};
+}
+
+} // namespace
+
+bool isRowList(const std::string& path) {
+    return path.ends_with("/segments") || path.ends_with("/knots") ||
+           path.ends_with("/harmonics") || path == "/ports/inlet" || path == "/ports/exhaust" ||
+           path == "/friction/rings" || path == "/mechanism/piston/ring_distances_mm";
+}
+
+std::optional<Edit> rowEdit(const design::Design& design, const std::string& listPath, int index,
+                            RowChange change) {
+    design::Design next = design;
+    if (!applyChange(next, listPath, index, change))
+        return std::nullopt;
+    Edit edit;
+    edit.text = words(change).arg(index + 1);
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+} // namespace lobewright::ui

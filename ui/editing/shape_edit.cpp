@@ -1,0 +1,96 @@
+#include "core/motion/lift_curve.h"
+#include "core/units.h"
+#include "ui/editing/design_edits.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(DesignEdits)
+};
+
+constexpr int knotCount = 12;  // enough to follow a rise, a return and two dwells by hand
+constexpr int orderCount = 12; // likewise
+constexpr int fitSamples = 720;
+
+double rounded(double value, double step) {
+    return std::round(value / step) * step;
+}
+
+motion::KnotShape asKnots(const motion::LiftCurve& curve) {
+    motion::KnotShape shape;
+    for (int i = 0; i < knotCount; ++i) {
+        const double angle = curve.period() * i / knotCount;
+        shape.knots.push_back({angle, rounded(curve.at(angle).y, 1e-6), std::nullopt});
+    }
+    return shape;
+}
+
+/// Cosine and sine parts by the discrete Fourier sum over one pattern.
+motion::HarmonicShape asHarmonics(const motion::LiftCurve& curve) {
+    const Samples turn = Samples::LinSpaced(fitSamples + 1, 0.0, units::turn).head(fitSamples);
+    const Samples lift = curve.sample(turn / curve.lobes()).y;
+    motion::HarmonicShape shape;
+    for (int order = 1; order <= orderCount; ++order) {
+        const double cosine = 2.0 * (lift * (order * turn).cos()).mean();
+        const double sine = 2.0 * (lift * (order * turn).sin()).mean();
+        shape.harmonics.push_back({order, rounded(cosine, 1e-7), rounded(sine, 1e-7)});
+    }
+    return shape;
+}
+
+/// A plain lobe of the same stroke: the other descriptions have no segments to read off.
+motion::SegmentShape asSegments(const motion::LiftCurve& curve) {
+    const double degrees = 360.0 / curve.lobes();
+    const auto part = [&](motion::SegmentKind kind, double span) {
+        motion::Segment segment;
+        segment.kind = kind;
+        segment.span = span * units::degree;
+        segment.law = motion::Law::modifiedSine;
+        return segment;
+    };
+    const double move = 0.45 * degrees, rest = 0.05 * degrees;
+    using Kind = motion::SegmentKind;
+    return {rounded(curve.stroke(), 1e-5),
+            {part(Kind::rise, move), part(Kind::dwell, rest), part(Kind::fall, move),
+             part(Kind::dwell, rest)}};
+}
+
+} // namespace
+
+TrackShape shapeOf(const motion::Pattern& pattern) {
+    return static_cast<TrackShape>(pattern.shape.index());
+}
+
+std::optional<Edit> shapeEdit(const design::Design& design, End end, TrackShape shape) {
+    const auto curve = motion::LiftCurve::make(design.tracks[end]);
+    if (!curve || shapeOf(design.tracks[end]) == shape)
+        return std::nullopt;
+    Edit edit;
+    design::Design next = design;
+    auto& pattern =
+        end == End::exhaust && next.tracks.exhaust ? *next.tracks.exhaust : next.tracks.inlet;
+    switch (shape) {
+    case TrackShape::segments:
+        pattern.shape = asSegments(*curve);
+        edit.text = Words::tr("Describe the track by segments");
+        break;
+    case TrackShape::knots:
+        pattern.shape = asKnots(*curve);
+        edit.text = Words::tr("Describe the track by knots");
+        break;
+    case TrackShape::harmonics:
+        pattern.shape = asHarmonics(*curve);
+        edit.text = Words::tr("Describe the track by harmonics");
+        break;
+    }
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+} // namespace lobewright::ui

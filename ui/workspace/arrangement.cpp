@@ -1,0 +1,44 @@
+#include "ui/workspace/arrangement.h"
+
+#include <QCoreApplication>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Arrangements)
+};
+
+std::vector<Arrangement> listed() {
+    const auto key = [](const char* text) { return QString::fromLatin1(text); };
+    return {
+        {key("designer"),
+         Words::tr("Designer"),
+         Words::tr("Lobes and their consequences"),
+         Arrangement::Side::numbers,
+         {{50, {{key("tracks"), 38}, {key("position"), 31}, {key("torque"), 31}}},
+          {50, {{key("section"), 38}, {key("ports"), 31}, {key("stress"), 31}}}}},
+        {key("student"),
+         Words::tr("Student"),
+         Words::tr("How the engine works, large and moving"),
+         Arrangement::Side::none,
+         {{56, {{key("section"), 62}, {key("position"), 38}}},
+          {44, {{key("walk"), 26}, {key("timing"), 42}, {key("gas"), 32}}}}},
+        {key("reviewer"),
+         Words::tr("Port reviewer"),
+         Words::tr("Timing, areas, limits and figures"),
+         Arrangement::Side::figures,
+         {{56, {{key("ports"), 60}, {key("position"), 40}}},
+          {44, {{key("timing"), 55}, {key("limits"), 45}}}}},
+    };
+}
+
+} // namespace
+
+const std::vector<Arrangement>& arrangements() {
+    static const std::vector<Arrangement> all = listed();
+    return all;
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace lobewright::ui {
+
+/// How the window is divided for one kind of user.
+struct Arrangement {
+    struct Slot {
+        QString view; ///< key of Views::View
+        int share;    ///< of the height of its column
+    };
+    struct Column {
+        int share; ///< of the width
+        std::vector<Slot> rows;
+    };
+    enum class Side { none, numbers, limits, figures };
+
+    QString key;   ///< kept between runs
+    QString title; ///< "Designer"
+    QString hint;
+    Side side = Side::numbers;
+    std::vector<Column> columns;
+};
+
+/// Designer, student, port reviewer.
+const std::vector<Arrangement>& arrangements();
+
+} // namespace lobewright::ui

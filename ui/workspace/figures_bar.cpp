@@ -1,0 +1,77 @@
+#include "ui/workspace/figures_bar.h"
+
+#include "ui/editing/figures_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Shown {
+    const char* figure;
+    QString label;
+    double factor; ///< to the unit shown here
+    QString unit;
+};
+
+const std::vector<Shown>& shown() {
+    static const std::vector<Shown> all = {
+        {"brake_power_kW", FiguresBar::tr("Power"), 1.0, FiguresBar::tr("kW")},
+        {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, FiguresBar::tr("N·m")},
+        {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, FiguresBar::tr("%")},
+        {"peak_pressure_bar", FiguresBar::tr("Peak"), 1.0, FiguresBar::tr("bar")},
+        {"compression_ratio", FiguresBar::tr("Compression"), 1.0, QString()}};
+    return all;
+}
+
+} // namespace
+
+FiguresBar::FiguresBar(QWidget* parent) : QWidget(parent) {
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(14);
+    for (size_t i = 0; i < shown().size(); ++i) {
+        labels_.push_back(new QLabel(this));
+        layout->addWidget(labels_.back());
+    }
+}
+
+void FiguresBar::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void FiguresBar::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    refill();
+}
+
+void FiguresBar::refill() {
+    if (!solution_)
+        return;
+    const auto* paid = solution_->figure("supply_power_counted");
+    const bool unpaid = paid && paid->value && *paid->value == 0.0;
+    for (size_t i = 0; i < labels_.size(); ++i) {
+        const Shown& entry = shown()[i];
+        const auto* figure = solution_->figure(entry.figure);
+        const QString value = figure && figure->value
+                                  ? figureText(*figure->value * entry.factor) + ' ' + entry.unit
+                                  : tr("none");
+        labels_[i]->setText(entry.label + ' ' + value.trimmed());
+        QString help = figure ? QString::fromStdString(figure->label) : QString();
+        if (figure && !figure->note.empty())
+            help += QLatin1Char('\n') + QString::fromStdString(figure->note);
+        const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
+        if (before && before->value)
+            help +=
+                QLatin1Char('\n') +
+                tr("Baseline: %1 %2").arg(figureText(*before->value * entry.factor), entry.unit);
+        labels_[i]->setToolTip(help);
+    }
+    if (unpaid)
+        labels_[0]->setText(labels_[0]->text() + tr(" (supply power not counted)"));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "ui/plots/shown.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+
+namespace lobewright::ui {
+
+/// The main figures in one line for the status bar; the difference to the baseline in the tooltip.
+class FiguresBar : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit FiguresBar(QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    void showBaseline(const SolutionPointer& baseline);
+
+  private:
+    void refill();
+    SolutionPointer solution_, baseline_;
+    std::vector<QLabel*> labels_;
+};
+
+} // namespace lobewright::ui

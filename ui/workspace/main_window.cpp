@@ -1,0 +1,305 @@
+#include "ui/workspace/main_window.h"
+
+#include "ui/editing/figures_panel.h"
+#include "ui/editing/limits_list.h"
+#include "ui/editing/number_panel.h"
+#include "ui/workspace/figures_bar.h"
+#include "ui/workspace/pane_grid.h"
+#include "ui/workspace/playback_bar.h"
+#include "ui/workspace/recent_files.h"
+
+#include <QActionGroup>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMimeData>
+#include <QProgressBar>
+#include <QSettings>
+#include <QSplitter>
+#include <QStandardPaths>
+#include <QStatusBar>
+#include <QTabWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int messageTime = 8000; // [ms]
+constexpr int sideWidth = 318;
+constexpr QSize firstSize(1280, 800);
+
+enum SideTab { numbersTab, limitsTab, figuresTab };
+
+/// The quick stages, for a drag; null when one of them finds a fault.
+GeometryPointer quickGeometry(const design::Design& design) {
+    const auto inlet = motion::LiftCurve::make(design.tracks.inlet);
+    const auto exhaust = motion::LiftCurve::make(design.tracks[End::exhaust]);
+    if (!inlet || !exhaust)
+        return nullptr;
+    auto pair = mechanism::OpposedPair::make(design.mechanism, {*inlet, *exhaust});
+    if (!pair)
+        return nullptr;
+    auto timing = ports::PortTiming::make(design.ports, *pair);
+    if (!timing)
+        return nullptr;
+    return std::make_shared<const Geometry>(Geometry{design, *pair, *timing});
+}
+
+} // namespace
+
+MainWindow::MainWindow(const Options& options, QWidget* parent)
+    : QMainWindow(parent), options_(options) {
+    setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
+    resize(firstSize);
+    buildCentre();
+    buildStatusBar();
+    buildActions();
+    connectParts();
+    if (options_.recoveryFolder.isEmpty())
+        options_.recoveryFolder =
+            QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
+            QStringLiteral("/recovery");
+    autosave_ = std::make_unique<Autosave>(document_, options_.recoveryFolder);
+    restoreLayout();
+    updateActions();
+    updateTitle();
+}
+
+MainWindow::~MainWindow() {
+    solver_.disconnect(this);
+    document_.disconnect(this);
+    document_.undoStack().disconnect(this);
+}
+
+void MainWindow::buildCentre() {
+    auto* centre = new QWidget(this);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    split_ = new QSplitter(Qt::Horizontal, centre);
+    split_->setHandleWidth(5);
+    side_ = new QTabWidget(split_);
+    side_->setDocumentMode(true);
+    side_->setMinimumWidth(240);
+    numbers_ = new NumberPanel(side_);
+    limits_ = new LimitsList(side_);
+    figures_ = new FiguresPanel(side_);
+    side_->addTab(numbers_, tr("Numbers"));
+    side_->addTab(limits_, tr("Limits"));
+    side_->addTab(figures_, tr("Figures"));
+    views_ = new Views(cursor_, centre);
+    grid_ = new PaneGrid(*views_, split_);
+    split_->addWidget(side_);
+    split_->addWidget(grid_);
+    split_->setStretchFactor(0, 0);
+    split_->setStretchFactor(1, 1);
+    split_->setCollapsible(0, false);
+    split_->setCollapsible(1, false);
+    playback_ = new PlaybackBar(cursor_, centre);
+    column->addWidget(split_, 1);
+    column->addWidget(playback_);
+    setCentralWidget(centre);
+}
+
+void MainWindow::buildStatusBar() {
+    figuresBar_ = new FiguresBar(this);
+    limitsButton_ = new QToolButton(this);
+    limitsButton_->setAutoRaise(true);
+    limitsButton_->setToolTip(tr("Show the list of limits"));
+    solveState_ = new QLabel(this);
+    progress_ = new QProgressBar(this);
+    progress_->setRange(0, 1000);
+    progress_->setMaximumWidth(140);
+    progress_->setTextVisible(false);
+    progress_->hide();
+    cancel_ = new QToolButton(this);
+    cancel_->setText(tr("Cancel"));
+    cancel_->setToolTip(tr("Stop solving; what is shown stays"));
+    cancel_->hide();
+    statusBar()->addPermanentWidget(figuresBar_);
+    statusBar()->addPermanentWidget(limitsButton_);
+    statusBar()->addPermanentWidget(solveState_);
+    statusBar()->addPermanentWidget(progress_);
+    statusBar()->addPermanentWidget(cancel_);
+}
+
+void MainWindow::connectParts() {
+    connect(&document_, &Document::designChanged, this, &MainWindow::designChanged);
+    connect(&document_, &Document::modifiedChanged, this, &MainWindow::updateTitle);
+    connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
+    connect(&document_, &Document::refused, this, [this](const Problems& problems) {
+        numbers_->showProblems(problems);
+        statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+    });
+    const auto apply = [this](const Edit& edit) { document_.apply(edit); };
+    connect(numbers_, &NumberPanel::edited, this, apply);
+    connect(numbers_, &NumberPanel::editFinished, &document_, &Document::finishEdit);
+    connect(views_, &Views::edited, this, apply);
+    connect(views_, &Views::editFinished, &document_, &Document::finishEdit);
+    connect(views_, &Views::fieldWanted, this, &MainWindow::goToField);
+    connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
+    connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
+    connect(limitsButton_, &QToolButton::clicked, this, [this] {
+        sideShown_->setChecked(true);
+        side_->setCurrentIndex(limitsTab);
+    });
+
+    connect(&solver_, &Solver::solved, this, &MainWindow::solutionArrived);
+    connect(&solver_, &Solver::failed, this, &MainWindow::solutionFailed);
+    connect(&solver_, &Solver::progressed, this, [this](double fraction, const QString& what) {
+        if (!solver_.isBusy())
+            return;
+        progress_->setValue(static_cast<int>(1000.0 * fraction));
+        progress_->setToolTip(what);
+        progress_->show();
+        cancel_->show();
+        solveState_->setText(tr("Solving"));
+    });
+    connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
+        if (busy)
+            return;
+        progress_->hide();
+        cancel_->hide();
+    });
+    connect(cancel_, &QToolButton::clicked, this, [this] {
+        solver_.cancel();
+        solveState_->setText(tr("Stopped: shown is an earlier design"));
+    });
+    connect(&baseline_, &Baseline::changed, this, [this] {
+        views_->showBaseline(baseline_.solution());
+        figures_->showBaseline(baseline_.solution());
+        figuresBar_->showBaseline(baseline_.solution());
+        updateActions();
+    });
+    connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {
+        statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+    });
+}
+
+void MainWindow::designChanged(Document::Change change) {
+    numbers_->show(document_.design());
+    if (change == Document::Change::dragging)
+        showGeometryNow();
+    solver_.request(document_.design(), document_.revision(),
+                    change == Document::Change::dragging ? Solver::Pace::live
+                                                         : Solver::Pace::settled);
+    updateActions();
+    updateTitle();
+}
+
+void MainWindow::showGeometryNow() {
+    if (const GeometryPointer geometry = quickGeometry(document_.design())) {
+        views_->showGeometry(geometry);
+        playback_->showGeometry(geometry);
+    }
+}
+
+void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revision,
+                                 double seconds) {
+    solution_ = solution;
+    solvedRevision_ = revision;
+    views_->showSolution(solution);
+    figures_->showSolution(solution);
+    figuresBar_->showSolution(solution);
+    limits_->showSolution(solution);
+    showLimitsSummary();
+    playback_->showGeometry(std::make_shared<const Geometry>(
+        Geometry{solution->design, solution->pair, solution->timing}));
+    // A drag is ahead of the solution: motion and ports are shown as they are by now.
+    if (revision != document_.revision())
+        showGeometryNow();
+    solveState_->setText(tr("Solved in %1 ms").arg(seconds * 1e3, 0, 'f', 0));
+    if (std::exchange(baselineWanted_, false))
+        keepBaseline();
+    updateActions();
+}
+
+void MainWindow::solutionFailed(const Problems& problems) {
+    solveState_->setText(tr("Not solved: shown is an earlier design"));
+    statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+}
+
+void MainWindow::showLimitsSummary() {
+    limitsButton_->setText(limits_->summary());
+    const int graver =
+        limits_->count(solution::Severity::error) + limits_->count(solution::Severity::warning);
+    side_->setTabText(limitsTab, graver ? tr("Limits (%1)").arg(graver) : tr("Limits"));
+}
+
+void MainWindow::goToField(const QString& path) {
+    sideShown_->setChecked(true);
+    side_->setCurrentIndex(numbersTab);
+    numbers_->goTo(path);
+}
+
+void MainWindow::arrange(const QString& key) {
+    for (const Arrangement& arrangement : arrangements()) {
+        if (arrangement.key != key)
+            continue;
+        grid_->arrange(arrangement);
+        QSettings settings;
+        settings.setValue(QStringLiteral("arrangement/current"), key);
+        sideShown_->setChecked(arrangement.side != Arrangement::Side::none);
+        if (arrangement.side != Arrangement::Side::none)
+            side_->setCurrentIndex(static_cast<int>(arrangement.side) - 1);
+        for (QAction* action : arrangementGroup_->actions())
+            action->setChecked(action->data().toString() == key);
+    }
+}
+
+void MainWindow::saveLayout() {
+    grid_->save();
+    QSettings settings;
+    settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
+    settings.setValue(QStringLiteral("window/split"), split_->saveState());
+    settings.setValue(QStringLiteral("window/chapters"), numbers_->openChapters());
+    for (const Views::View& view : views_->all()) {
+        if (view.state)
+            settings.setValue(QStringLiteral("view/") + view.key, view.state());
+    }
+}
+
+void MainWindow::restoreLayout() {
+    const QSettings settings;
+    restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
+    if (!split_->restoreState(settings.value(QStringLiteral("window/split")).toByteArray()))
+        split_->setSizes({sideWidth, firstSize.width() - sideWidth});
+    const QVariant open = settings.value(QStringLiteral("window/chapters"));
+    if (open.isValid())
+        numbers_->setOpenChapters(open.toStringList());
+    for (const Views::View& view : views_->all()) {
+        const QVariant state = settings.value(QStringLiteral("view/") + view.key);
+        if (view.restoreState && state.isValid())
+            view.restoreState(state.toString());
+    }
+    arrange(settings.value(QStringLiteral("arrangement/current"), arrangements().front().key)
+                .toString());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayDiscard()) {
+        event->ignore();
+        return;
+    }
+    saveLayout();
+    solver_.cancel();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString file = event->mimeData()->urls().front().toLocalFile();
+    event->acceptProposedAction();
+    if (mayDiscard())
+        openFile(file);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,136 @@
+#pragma once
+
+#include "ui/plots/turn_cursor.h"
+#include "ui/workspace/autosave.h"
+#include "ui/workspace/baseline.h"
+#include "ui/workspace/document.h"
+#include "ui/workspace/solver.h"
+#include "ui/workspace/views.h"
+
+#include <QMainWindow>
+
+#include <memory>
+
+class QActionGroup;
+class QLabel;
+class QProgressBar;
+class QSplitter;
+class QTabWidget;
+class QToolButton;
+
+namespace lobewright::ui {
+
+class FiguresBar;
+class FiguresPanel;
+class LimitsList;
+class NumberPanel;
+class PaneGrid;
+class PlaybackBar;
+class RecentFiles;
+
+/// The window of the program: one document, its solution, and everything that shows them.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    struct Options {
+        QString recoveryFolder;    ///< empty: the program's own
+        bool asksQuestions = true; ///< false: nothing is asked on closing or opening (pictures)
+    };
+
+    explicit MainWindow(const Options& options, QWidget* parent = nullptr);
+    explicit MainWindow(QWidget* parent = nullptr) : MainWindow(Options(), parent) {}
+    ~MainWindow() override;
+
+    /// Opens a file; the present design stays if it cannot be used.
+    bool openFile(const QString& file);
+    /// The first sample, or what a crash left behind if the person wants it back.
+    void openSomething();
+    bool saveTo(const QString& file);
+    void keepBaseline();
+    void arrange(const QString& key);
+    void setTheme(const QString& name);
+
+    Document& document() { return document_; }
+    TurnCursor& cursor() { return cursor_; }
+    Solver& solver() { return solver_; }
+    Views& views() { return *views_; }
+    NumberPanel& numbers() { return *numbers_; }
+    LimitsList& limits() { return *limits_; }
+    const Baseline& baseline() const { return baseline_; }
+    /// Of the newest design that could be solved; null before the first.
+    const SolutionPointer& solution() const { return solution_; }
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+  private:
+    // main_window.cpp
+    void buildCentre();
+    void buildStatusBar();
+    void connectParts();
+    void designChanged(Document::Change change);
+    void showGeometryNow();
+    void solutionArrived(const SolutionPointer& solution, quint64 revision, double seconds);
+    void solutionFailed(const Problems& problems);
+    void showLimitsSummary();
+    void goToField(const QString& path);
+    void saveLayout();
+    void restoreLayout();
+
+    // main_window_actions.cpp
+    void buildActions();
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildBaselineMenu();
+    void buildViewMenu();
+    void buildTurnMenu();
+    void buildHelpMenu();
+    void buildSampleMenu(QMenu& menu);
+    /// The one place that says which actions can be used now.
+    void updateActions();
+    void updateTitle();
+
+    // main_window_files.cpp
+    void askForFile();
+    void openSample(int index);
+    bool save();
+    bool saveAs();
+    bool mayDiscard();
+    void openBaseline();
+    void swapWithBaseline();
+    bool offerRecovery();
+
+    Options options_;
+    Document document_;
+    TurnCursor cursor_;
+    Solver solver_;
+    Baseline baseline_;
+    std::unique_ptr<Autosave> autosave_;
+    SolutionPointer solution_;
+    quint64 solvedRevision_ = 0;
+    bool baselineWanted_ = false; ///< keep the next solution as baseline
+
+    Views* views_ = nullptr;
+    PaneGrid* grid_ = nullptr;
+    QSplitter* split_ = nullptr;
+    QTabWidget* side_ = nullptr;
+    NumberPanel* numbers_ = nullptr;
+    LimitsList* limits_ = nullptr;
+    FiguresPanel* figures_ = nullptr;
+    PlaybackBar* playback_ = nullptr;
+    FiguresBar* figuresBar_ = nullptr;
+    QToolButton* limitsButton_ = nullptr;
+    QLabel* solveState_ = nullptr;
+    QProgressBar* progress_ = nullptr;
+    QToolButton* cancel_ = nullptr;
+    RecentFiles* recent_ = nullptr;
+
+    QAction *save_ = nullptr, *keepBaseline_ = nullptr, *swapBaseline_ = nullptr,
+            *forgetBaseline_ = nullptr, *sideShown_ = nullptr, *play_ = nullptr;
+    QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,171 @@
+#include "ui/editing/number_panel.h"
+#include "ui/look.h"
+#include "ui/workspace/dialogs.h"
+#include "ui/workspace/main_window.h"
+#include "ui/workspace/pane_grid.h"
+#include "ui/workspace/playback_bar.h"
+#include "ui/workspace/recent_files.h"
+#include "ui/workspace/samples.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenuBar>
+#include <QSettings>
+#include <QTabWidget>
+
+namespace lobewright::ui {
+
+void MainWindow::buildActions() {
+    buildFileMenu();
+    buildEditMenu();
+    buildBaselineMenu();
+    buildViewMenu();
+    buildTurnMenu();
+    buildHelpMenu();
+}
+
+void MainWindow::buildFileMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&File"));
+    buildSampleMenu(*menu->addMenu(tr("New from &sample")));
+    menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForFile);
+    recent_ = new RecentFiles(this);
+    menu->addMenu(recent_);
+    connect(recent_, &RecentFiles::fileChosen, this, [this](const QString& file) {
+        if (mayDiscard() && !openFile(file))
+            recent_->remove(file);
+    });
+    menu->addSeparator();
+    save_ = menu->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
+    menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::saveAs);
+    menu->addSeparator();
+    menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
+}
+
+void MainWindow::buildSampleMenu(QMenu& menu) {
+    menu.setToolTipsVisible(true);
+    for (int i = 0; i < static_cast<int>(samples().size()); ++i) {
+        const Sample& sample = samples()[static_cast<size_t>(i)];
+        QAction* action = menu.addAction(sample.title);
+        action->setToolTip(QStringLiteral("<p>%1</p>").arg(sample.notes.toHtmlEscaped()));
+        connect(action, &QAction::triggered, this, [this, i] {
+            if (mayDiscard())
+                openSample(i);
+        });
+    }
+}
+
+void MainWindow::buildEditMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = document_.undoStack().createUndoAction(this, tr("&Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction* redo = document_.undoStack().createRedoAction(this, tr("&Redo"));
+    redo->setShortcuts({QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))});
+    menu->addAction(undo);
+    menu->addAction(redo);
+    menu->addSeparator();
+    menu->addAction(tr("&Find a number"), QKeySequence::Find, this, [this] {
+        sideShown_->setChecked(true);
+        side_->setCurrentWidget(numbers_);
+        numbers_->focusSearch();
+    });
+}
+
+void MainWindow::buildBaselineMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Baseline"));
+    keepBaseline_ = menu->addAction(tr("&Keep this design as baseline"), QKeySequence(tr("Ctrl+B")),
+                                    this, &MainWindow::keepBaseline);
+    menu->addAction(tr("&Open a file as baseline…"), this, &MainWindow::openBaseline);
+    swapBaseline_ =
+        menu->addAction(tr("&Exchange design and baseline"), this, &MainWindow::swapWithBaseline);
+    menu->addSeparator();
+    forgetBaseline_ =
+        menu->addAction(tr("&Forget the baseline"), this, [this] { baseline_.forget(); });
+}
+
+void MainWindow::buildViewMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&View"));
+    arrangementGroup_ = new QActionGroup(this);
+    int number = 0;
+    for (const Arrangement& arrangement : arrangements()) {
+        QAction* action = menu->addAction(QStringLiteral("&") + arrangement.title,
+                                          QKeySequence(tr("Ctrl+%1").arg(++number)), this,
+                                          [this, key = arrangement.key] { arrange(key); });
+        action->setCheckable(true);
+        action->setData(arrangement.key);
+        action->setStatusTip(arrangement.hint);
+        arrangementGroup_->addAction(action);
+    }
+    menu->addAction(tr("&Reset this arrangement"), this, [this] { grid_->reset(); });
+    menu->addSeparator();
+    sideShown_ = menu->addAction(tr("S&ide panel"));
+    sideShown_->setShortcut(QKeySequence(tr("F9")));
+    sideShown_->setCheckable(true);
+    sideShown_->setChecked(true);
+    connect(sideShown_, &QAction::toggled, this, [this](bool shown) { side_->setVisible(shown); });
+    menu->addAction(tr("Show the &whole turn"), &cursor_, &TurnCursor::showWholeTurn);
+    menu->addSeparator();
+    QMenu* themes = menu->addMenu(tr("&Theme"));
+    themeGroup_ = new QActionGroup(this);
+    const QString chosen = QSettings().value(QStringLiteral("window/theme")).toString();
+    const std::pair<const char*, QString> listed[] = {
+        {"system", tr("As the &system")}, {"light", tr("&Light")}, {"dark", tr("&Dark")}};
+    for (const auto& [name, title] : listed) {
+        QAction* action = themes->addAction(title);
+        action->setCheckable(true);
+        action->setData(QString::fromLatin1(name));
+        action->setChecked(nameOf(themeNamed(chosen)) == QLatin1String(name));
+        themeGroup_->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, action] { setTheme(action->data().toString()); });
+    }
+    QAction* full = menu->addAction(tr("F&ull screen"));
+    full->setShortcut(QKeySequence(tr("F11")));
+    full->setCheckable(true);
+    connect(full, &QAction::toggled, this,
+            [this](bool on) { setWindowState(windowState().setFlag(Qt::WindowFullScreen, on)); });
+}
+
+void MainWindow::buildTurnMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Turn"));
+    play_ =
+        menu->addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_, &TurnCursor::togglePlaying);
+    menu->addAction(tr("Event &before"), QKeySequence(tr("F7")), playback_,
+                    &PlaybackBar::toPreviousEvent);
+    menu->addAction(tr("&Next event"), QKeySequence(tr("F8")), playback_,
+                    &PlaybackBar::toNextEvent);
+    connect(&cursor_, &TurnCursor::playingChanged, this,
+            [this](bool playing) { play_->setText(playing ? tr("&Pause") : tr("&Play")); });
+}
+
+void MainWindow::buildHelpMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    menu->addAction(tr("&Keys and mouse"), QKeySequence(tr("Shift+F1")), this,
+                    [this] { showKeys(this); });
+    menu->addAction(tr("&About Lobewright"), this, [this] { showAbout(this); });
+}
+
+void MainWindow::updateActions() {
+    const bool solved = solution_ && solvedRevision_ == document_.revision();
+    keepBaseline_->setEnabled(solved || solver_.isBusy());
+    const bool compares = baseline_.solution() != nullptr;
+    swapBaseline_->setEnabled(compares);
+    forgetBaseline_->setEnabled(compares);
+    save_->setEnabled(document_.isModified() || document_.path().isEmpty());
+}
+
+void MainWindow::updateTitle() {
+    QString title = document_.name() + QStringLiteral("[*]");
+    if (document_.path().isEmpty())
+        title += tr(" (not saved yet)");
+    setWindowTitle(title + tr(" – Lobewright"));
+    setWindowModified(document_.isModified());
+    setWindowFilePath(document_.path());
+    updateActions();
+}
+
+void MainWindow::setTheme(const QString& name) {
+    QSettings().setValue(QStringLiteral("window/theme"), name);
+    applyLook(*qApp, themeNamed(name));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,171 @@
+#include "core/design/file.h"
+#include "ui/workspace/dialogs.h"
+#include "ui/workspace/main_window.h"
+#include "ui/workspace/recent_files.h"
+#include "ui/workspace/samples.h"
+
+#include <QDateTime>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QSettings>
+#include <QStatusBar>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int messageTime = 5000; // [ms]
+const auto ending = QStringLiteral(".lobewright.json");
+
+QString filter() {
+    return MainWindow::tr("Designs (*.lobewright.json);;JSON files (*.json);;All files (*)");
+}
+
+QString lastFolder() {
+    return QSettings().value(QStringLiteral("files/folder")).toString();
+}
+
+void noteFolder(const QString& file) {
+    QSettings().setValue(QStringLiteral("files/folder"), QFileInfo(file).absolutePath());
+}
+
+} // namespace
+
+bool MainWindow::openFile(const QString& file) {
+    if (const Problems problems = document_.open(file); !problems.empty()) {
+        showProblems(this, file, problems);
+        return false;
+    }
+    noteFolder(file);
+    recent_->add(file);
+    statusBar()->showMessage(tr("Opened %1").arg(QFileInfo(file).fileName()), messageTime);
+    return true;
+}
+
+void MainWindow::askForFile() {
+    if (!mayDiscard())
+        return;
+    const QString file =
+        QFileDialog::getOpenFileName(this, tr("Open a design"), lastFolder(), filter());
+    if (!file.isEmpty())
+        openFile(file);
+}
+
+void MainWindow::openSomething() {
+    if (offerRecovery())
+        return;
+    openSample(0);
+}
+
+void MainWindow::openSample(int index) {
+    const Sample& sample = samples().at(static_cast<size_t>(index));
+    auto design = loadSample(sample);
+    if (!design) {
+        showProblems(this, sample.title, design.problems());
+        return;
+    }
+    document_.start(std::move(design).value(), sample.title);
+}
+
+bool MainWindow::offerRecovery() {
+    if (!options_.asksQuestions)
+        return false;
+    for (const Autosave::Left& left : autosave_->leftovers()) {
+        auto design = design::loadDesign(left.file.toStdString());
+        if (!design) {
+            Autosave::discard(left);
+            continue;
+        }
+        QMessageBox box(QMessageBox::Question, tr("Unsaved work found"),
+                        tr("The program did not end properly while “%1” was being changed. "
+                           "The changes up to %2 are still there.")
+                            .arg(left.name, QLocale().toString(left.when, QLocale::ShortFormat)),
+                        QMessageBox::NoButton, this);
+        auto* recover = box.addButton(tr("&Recover them"), QMessageBox::AcceptRole);
+        auto* discard = box.addButton(tr("&Discard them"), QMessageBox::DestructiveRole);
+        box.addButton(tr("Ask again &later"), QMessageBox::RejectRole);
+        box.exec();
+        if (box.clickedButton() == discard)
+            Autosave::discard(left);
+        if (box.clickedButton() != recover)
+            continue;
+        document_.recover(std::move(design).value(), left.name, left.original);
+        autosave_->update();
+        Autosave::discard(left);
+        return true;
+    }
+    return false;
+}
+
+bool MainWindow::save() {
+    return document_.path().isEmpty() ? saveAs() : saveTo(document_.path());
+}
+
+bool MainWindow::saveAs() {
+    QString start = document_.path();
+    if (start.isEmpty())
+        start =
+            lastFolder() + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ending;
+    QString file = QFileDialog::getSaveFileName(this, tr("Save the design as"), start, filter());
+    if (file.isEmpty())
+        return false;
+    if (QFileInfo(file).suffix().isEmpty())
+        file += ending;
+    return saveTo(file);
+}
+
+bool MainWindow::saveTo(const QString& file) {
+    if (const auto problem = document_.save(file)) {
+        QMessageBox::warning(this, tr("Not saved"), QString::fromStdString(problem->message));
+        return false;
+    }
+    noteFolder(file);
+    recent_->add(file);
+    statusBar()->showMessage(tr("Saved %1").arg(QFileInfo(file).fileName()), messageTime);
+    return true;
+}
+
+bool MainWindow::mayDiscard() {
+    if (!document_.isModified() || !options_.asksQuestions)
+        return true;
+    const auto answer = QMessageBox::question(
+        this, tr("Unsaved changes"), tr("“%1” has unsaved changes.").arg(document_.name()),
+        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Save);
+    if (answer == QMessageBox::Save)
+        return save();
+    return answer == QMessageBox::Discard;
+}
+
+void MainWindow::keepBaseline() {
+    if (solvedRevision_ != document_.revision()) {
+        baselineWanted_ = true; // as soon as the present design is solved
+        return;
+    }
+    baseline_.keep(solution_, document_.name());
+    statusBar()->showMessage(tr("Kept as baseline; it stands behind every plot"), messageTime);
+}
+
+void MainWindow::openBaseline() {
+    const QString file =
+        QFileDialog::getOpenFileName(this, tr("Open as baseline"), lastFolder(), filter());
+    if (file.isEmpty())
+        return;
+    auto design = design::loadDesign(file.toStdString());
+    if (!design) {
+        showProblems(this, file, design.problems());
+        return;
+    }
+    baseline_.keep(*design, QFileInfo(file).fileName());
+}
+
+void MainWindow::swapWithBaseline() {
+    const SolutionPointer other = baseline_.solution();
+    Edit edit;
+    edit.text = tr("Exchange with baseline");
+    edit.replacement = other->design;
+    if (solution_)
+        baseline_.keep(solution_, document_.name());
+    document_.apply(edit);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,127 @@
+#include "ui/workspace/playback_bar.h"
+
+#include "core/units.h"
+#include "ui/plots/angle_ticks.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QSlider>
+#include <QToolButton>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int sliderPerDegree = 10;
+constexpr int factors[] = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000};
+constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
+
+} // namespace
+
+PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
+    : QWidget(parent), cursor_(cursor), previous_(new QToolButton(this)),
+      play_(new QToolButton(this)), next_(new QToolButton(this)),
+      slider_(new QSlider(Qt::Horizontal, this)), angle_(new QDoubleSpinBox(this)),
+      cycle_(new QLabel(this)), factor_(new QComboBox(this)) {
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(6, 2, 6, 2);
+    previous_->setText(tr("Event before"));
+    previous_->setToolTip(tr("To the port event or dead centre before"));
+    next_->setText(tr("Next event"));
+    next_->setToolTip(tr("To the next port event or dead centre"));
+    play_->setObjectName(QStringLiteral("play"));
+    play_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Pause")) + 24);
+    slider_->setRange(0, 360 * sliderPerDegree - 1);
+    slider_->setAccessibleName(tr("Shaft angle"));
+    slider_->setToolTip(tr("Shaft angle"));
+    angle_->setRange(-720.0, 720.0);
+    angle_->setDecimals(1);
+    angle_->setSuffix(QString(QChar(0xB0)));
+    angle_->setAccessibleName(tr("Shaft angle"));
+    angle_->setKeyboardTracking(false);
+    auto* shaft = new QLabel(tr("Shaft"), this);
+    shaft->setBuddy(angle_);
+    cycle_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Cycle %1°").arg("−180.00")));
+    cycle_->setToolTip(tr("Cycle angle from inner dead centre of cylinder 1"));
+    for (const int factor : factors)
+        factor_->addItem(factor == 1 ? tr("True speed") : tr("Slowed 1 : %1").arg(factor), factor);
+    factor_->setAccessibleName(tr("Slow motion"));
+    factor_->setToolTip(tr("How much slower than the shaft speed of the design"));
+    for (QWidget* widget : std::initializer_list<QWidget*>{previous_, play_, next_})
+        layout->addWidget(widget);
+    layout->addWidget(slider_, 1);
+    layout->addWidget(shaft);
+    layout->addWidget(angle_);
+    layout->addWidget(cycle_);
+    layout->addWidget(factor_);
+
+    connect(previous_, &QToolButton::clicked, this, &PlaybackBar::toPreviousEvent);
+    connect(next_, &QToolButton::clicked, this, &PlaybackBar::toNextEvent);
+    connect(play_, &QToolButton::clicked, &cursor_, &TurnCursor::togglePlaying);
+    connect(slider_, &QSlider::valueChanged, this,
+            [this](int value) { cursor_.setAngle(value * units::degree / sliderPerDegree); });
+    connect(angle_, &QDoubleSpinBox::valueChanged, this,
+            [this](double degrees) { cursor_.setAngle(degrees * units::degree); });
+    connect(factor_, &QComboBox::activated, this, [this] {
+        factorChosen_ = true;
+        applyFactor();
+    });
+    connect(&cursor_, &TurnCursor::angleChanged, this, &PlaybackBar::showAngle);
+    connect(&cursor_, &TurnCursor::playingChanged, this, &PlaybackBar::showPlaying);
+    showPlaying();
+    showAngle();
+}
+
+void PlaybackBar::showGeometry(const GeometryPointer& geometry) {
+    geometry_ = geometry;
+    stops_.clear();
+    for (const TurnEvent& event : turnEvents(geometry->pair, geometry->timing))
+        stops_.push_back(event.theta);
+    if (!factorChosen_) {
+        const double perSecond = geometry->design.running.speed / units::turn;
+        int best = 0;
+        for (int i = 0; i < factor_->count(); ++i) {
+            const auto away = [&](int at) {
+                return std::abs(std::log(perSecond / factors[at] / pleasantRate));
+            };
+            best = away(i) < away(best) ? i : best;
+        }
+        factor_->setCurrentIndex(best);
+    }
+    applyFactor();
+    showAngle();
+}
+
+void PlaybackBar::applyFactor() {
+    if (geometry_)
+        cursor_.setRate(geometry_->design.running.speed / units::turn /
+                        factor_->currentData().toInt());
+}
+
+void PlaybackBar::stepToEvent(int direction) {
+    if (const auto stop = nextStop(stops_, cursor_.angle(), direction > 0))
+        cursor_.setAngle(*stop);
+}
+
+void PlaybackBar::showAngle() {
+    const QSignalBlocker quietSlider(slider_), quietAngle(angle_);
+    const double degrees = cursor_.angle() / units::degree;
+    slider_->setValue(static_cast<int>(degrees * sliderPerDegree));
+    angle_->setValue(degrees);
+    if (geometry_) {
+        const double cycle = cycleAngle(geometry_->pair, cursor_.angle()) / units::degree;
+        cycle_->setText(tr("Cycle %1°").arg(degreesText(cycle)));
+    }
+}
+
+void PlaybackBar::showPlaying() {
+    play_->setText(cursor_.isPlaying() ? tr("Pause") : tr("Play"));
+    play_->setToolTip(cursor_.isPlaying() ? tr("Stop the shaft") : tr("Turn the shaft"));
+}
+
+} // namespace lobewright::ui

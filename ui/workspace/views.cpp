@@ -1,0 +1,171 @@
+#include "ui/workspace/views.h"
+
+#include "ui/editing/figures_panel.h"
+#include "ui/editing/limits_list.h"
+#include "ui/plots/channel_plot.h"
+#include "ui/plots/plot_export.h"
+#include "ui/plots/port_plot.h"
+#include "ui/plots/position_plot.h"
+#include "ui/plots/pressure_volume_plot.h"
+#include "ui/plots/stress_plot.h"
+#include "ui/plots/timing_circle.h"
+#include "ui/plots/torque_plot.h"
+#include "ui/scene/adjuster_panel.h"
+#include "ui/scene/cylinder_circle.h"
+#include "ui/scene/engine_solid.h"
+#include "ui/scene/liner_map.h"
+#include "ui/scene/section_view.h"
+#include "ui/scene/student_walk.h"
+#include "ui/scene/unrolled_tracks.h"
+
+#include <QEvent>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
+    addDrawings(cursor, owner);
+    addPlots(cursor, owner);
+    addLists(cursor, owner);
+}
+
+template <class Widget>
+Views::View& Views::add(const char* key, const QString& title, Widget* widget) {
+    View view;
+    view.key = QString::fromLatin1(key);
+    view.title = title;
+    view.widget = widget;
+    view.showSolution = [widget](const SolutionPointer& s) { widget->showSolution(s); };
+    if constexpr (requires(const SolutionPointer& s) { widget->showBaseline(s); })
+        view.showBaseline = [widget](const SolutionPointer& s) { widget->showBaseline(s); };
+    if constexpr (requires(const GeometryPointer& g) { widget->showGeometry(g); })
+        view.showGeometry = [widget](const GeometryPointer& g) { widget->showGeometry(g); };
+    if constexpr (requires(QMenu & menu) { widget->addOptions(menu); })
+        view.addOptions = [widget](QMenu& menu) { widget->addOptions(menu); };
+    else if constexpr (std::is_base_of_v<TurnView, Widget>)
+        view.addOptions = [widget, title](QMenu& menu) { addPictureActions(menu, *widget, title); };
+    if constexpr (requires { &Widget::edited; }) {
+        connect(widget, &Widget::edited, this, &Views::edited);
+        connect(widget, &Widget::editFinished, this, &Views::editFinished);
+    }
+    if constexpr (requires { &Widget::fieldWanted; })
+        connect(widget, &Widget::fieldWanted, this, &Views::fieldWanted);
+    widget->hide();
+    widget->setObjectName(view.key);
+    widget->installEventFilter(this);
+    views_.push_back(std::move(view));
+    return views_.back();
+}
+
+template <class Plot>
+void Views::addPlot(const char* key, const QString& title, Plot* plot) {
+    View& view = add(key, title, plot);
+    view.state = [plot] { return plot->state(); };
+    view.restoreState = [plot](const QString& state) { plot->restoreState(state); };
+    connect(plot, &TurnPlot::stateChanged, this, &Views::stateChanged);
+}
+
+void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
+    auto* section = new SectionView(cursor, owner);
+    auto* tracks = new UnrolledTracks(cursor, owner);
+    auto* circle = new CylinderCircle(cursor, owner);
+    add("section", tr("Section through a cylinder"), section);
+    add("tracks", tr("Tracks unrolled"), tracks);
+    add("circle", tr("Cylinder circle"), circle);
+    connect(circle, &CylinderCircle::cylinderChosen, section, &SectionView::setCylinder);
+    connect(circle, &CylinderCircle::cylinderChosen, tracks, &UnrolledTracks::setCylinder);
+    add("liner", tr("Liner map"), new LinerMap(cursor, owner));
+    add("solid", tr("Engine in space"), new EngineSolid(cursor, owner));
+    add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
+    auto* walk = new StudentWalk(cursor, owner);
+    add("walk", tr("Walk through a cycle"), walk);
+    connect(circle, &CylinderCircle::cylinderChosen, walk, &StudentWalk::setCylinder);
+}
+
+void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
+    position_ = new PositionPlot(cursor, owner);
+    addPlot("position", position_->title(), position_);
+    auto* ports = new PortPlot(cursor, owner);
+    addPlot("ports", ports->title(), ports);
+    add("timing", tr("Timing diagram"), new TimingCircle(cursor, owner));
+    auto* torque = new TorquePlot(cursor, owner);
+    addPlot("torque", torque->title(), torque);
+    auto* stress = new StressPlot(cursor, owner);
+    addPlot("stress", stress->title(), stress);
+    const auto channels = [&](const char* key, const QString& title, const QStringList& names) {
+        addPlot(key, title, new ChannelPlot(cursor, title, names, owner));
+    };
+    channels("gas", tr("Gas in the cylinder"),
+             {QStringLiteral("pressure_bar"), QStringLiteral("temperature_K")});
+    add("pressure-volume", tr("Pressure over volume"), new PressureVolumePlot(cursor, owner));
+    channels("forces", tr("Contact and side forces"),
+             {QStringLiteral("contact_force_inlet_N"), QStringLiteral("contact_force_exhaust_N")});
+    channels("balance", tr("Shaking force"), {QStringLiteral("shaking_force_N")});
+    channels(
+        "chosen", tr("Chosen quantities"),
+        {QStringLiteral("pressure_angle_inlet_deg"), QStringLiteral("pressure_angle_exhaust_deg")});
+}
+
+void Views::addLists(TurnCursor& cursor, QWidget* owner) {
+    auto* limits = new LimitsList(owner);
+    add("limits", tr("Limits"), limits);
+    connect(limits, &LimitsList::angleWanted, &cursor, &TurnCursor::setAngle);
+    add("figures", tr("Figures"), new FiguresPanel(owner));
+}
+
+const Views::View* Views::find(const QString& key) const {
+    const auto found = std::ranges::find(views_, key, &View::key);
+    return found == views_.end() ? nullptr : &*found;
+}
+
+void Views::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    geometry_.reset();
+    for (const View& view : views_) {
+        Stale& stale = stale_[view.widget];
+        stale.solution = true;
+        stale.geometry = false;
+        if (view.widget->isVisible())
+            refresh(view);
+    }
+}
+
+void Views::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    for (const View& view : views_) {
+        stale_[view.widget].baseline = true;
+        if (view.widget->isVisible())
+            refresh(view);
+    }
+}
+
+void Views::showGeometry(const GeometryPointer& geometry) {
+    geometry_ = geometry;
+    for (const View& view : views_) {
+        stale_[view.widget].geometry = true;
+        if (view.widget->isVisible())
+            refresh(view);
+    }
+}
+
+void Views::refresh(const View& view) {
+    Stale& stale = stale_[view.widget];
+    if (std::exchange(stale.baseline, false) && view.showBaseline)
+        view.showBaseline(baseline_);
+    if (std::exchange(stale.solution, false) && solution_)
+        view.showSolution(solution_);
+    if (std::exchange(stale.geometry, false) && geometry_ && view.showGeometry)
+        view.showGeometry(geometry_);
+}
+
+bool Views::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Show && !event->spontaneous()) {
+        const auto view = std::ranges::find(views_, watched, &View::widget);
+        if (view != views_.end())
+            refresh(*view);
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+} // namespace lobewright::ui
