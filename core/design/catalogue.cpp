@@ -60,6 +60,8 @@ void describe(Visitor& v, Design& design) {
     v.section({.name = "friction", .label = "Friction", .presence = optional},
               [&] { describeFriction(v, design.friction); });
     describeContact(v, design);
+    v.section({.name = "track_blank", .label = "Track blank", .presence = optional},
+              [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
 }

@@ -165,6 +165,7 @@ void describeGas(Visitor& visitor, gas::Settings& gas);
 void describeRunning(Visitor& visitor, Running& running);
 void describeFriction(Visitor& visitor, loads::Friction& friction);
 void describeContact(Visitor& visitor, Design& design);
+void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
 
 inline constexpr Range between(double min, double max) {

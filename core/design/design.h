@@ -7,6 +7,7 @@
 #include "core/mechanism/mechanism.h"
 #include "core/motion/pattern.h"
 #include "core/ports/row.h"
+#include "core/track/blank.h"
 #include "core/units.h"
 
 #include <optional>
@@ -63,6 +64,7 @@ struct Design {
     contact::Materials materials;
     contact::Lubricant lubricant;
     contact::RollerBearing rollerBearing;
+    track::Blank trackBlank;
     Limits limits;
     bool operator==(const Design&) const = default;
 };
