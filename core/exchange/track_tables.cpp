@@ -78,14 +78,15 @@ std::vector<double> cutterAngles(const TrackPart& part, const FlankForm& form,
     return angles;
 }
 
-std::string deviationLine(const FlankForm& form, const track::EdgeDeviations& edges) {
+std::string deviationLine(const FlankForm& form, const track::CutterDeviations& edges) {
     const auto range = [](const track::CutterDeviation& edge) {
         return fmt::format("{:+.3f} to {:+.3f} um at {:.6g} mm", edge.least / micrometre,
                            edge.most / micrometre, edge.rho / millimetre);
     };
     return fmt::format("Left by this cutter on the {} flank (material left positive, gouged "
-                       "negative): {}; {}; none at the pitch radius",
-                       word(form.flank), range(edges.inner), range(edges.outer));
+                       "negative): {}; {}; {}",
+                       word(form.flank), range(edges.inner), range(edges.middle),
+                       range(edges.outer));
 }
 
 } // namespace
@@ -150,8 +151,8 @@ Result<std::string> cutterTable(const TrackPart& part, const CutterTableOptions&
         if (!monitor.step(done, "judging the cutter")) {
             return cancelled;
         }
-        const auto edges = track::edgeDeviations(form.curve, part.pitchRadius, part.roller,
-                                                 options.cutterRadius, form.flank);
+        const auto edges = track::cutterDeviations(form.curve, part.pitchRadius, part.roller,
+                                                   options.cutterRadius, form.flank);
         head.push_back(deviationLine(form, *edges));
         if (!monitor.step(done + 0.25, "placing the cutter")) {
             return cancelled;
