@@ -62,6 +62,8 @@ void describe(Visitor& v, Design& design) {
     describeContact(v, design);
     v.section({.name = "reference", .label = "Reference engines", .presence = optional},
               [&] { describeReference(v, design.reference); });
+    v.section({.name = "track_blank", .label = "Track blank", .presence = optional},
+              [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
 }

@@ -166,6 +166,7 @@ void describeRunning(Visitor& visitor, Running& running);
 void describeFriction(Visitor& visitor, loads::Friction& friction);
 void describeContact(Visitor& visitor, Design& design);
 void describeReference(Visitor& visitor, Reference& reference);
+void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
 
 inline constexpr Range between(double min, double max) {

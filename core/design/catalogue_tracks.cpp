@@ -194,4 +194,46 @@ void describeTracks(Visitor& v, Tracks& tracks) {
     });
 }
 
+void describeTrackBlank(Visitor& v, track::Blank& blank) {
+    v.number({.name = "bore_diameter_mm",
+              .label = "Bore diameter",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 20000.0),
+              .help =
+                  "Bore of the ring that the track is cut into. Empty: an open track is a tenth "
+                  "of the roller width wider than the roller on the inside; under the groove "
+                  "of a closed track stands half a roller width (own estimate)."},
+             blank.boreDiameter);
+    v.number({.name = "outside_diameter_mm",
+              .label = "Outside diameter",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 20000.0),
+              .help =
+                  "Outside of the ring that the track is cut into. Empty: a tenth of the roller "
+                  "width beyond the outermost contact (own estimate)."},
+             blank.outsideDiameter);
+    v.number({.name = "groove_diameter_mm",
+              .label = "Groove diameter",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 20000.0),
+              .help = "Floor of the groove between the flanks of a closed track, which opens "
+                      "outward. Empty: a tenth of the roller width inside the roller (own "
+                      "estimate)."},
+             blank.grooveDiameter);
+    v.number({.name = "back_thickness_mm",
+              .label = "Back thickness",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 2000.0),
+              .help = "Material behind the push flank at its lowest place. Empty: the roller width "
+                      "(own estimate)."},
+             blank.backThickness);
+    v.number({.name = "front_thickness_mm",
+              .label = "Front thickness",
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 2000.0),
+              .help = "Material before the pull flank of a closed track at its highest place. "
+                      "Empty: the roller width (own estimate)."},
+             blank.frontThickness);
+}
+
 } // namespace lobewright::design

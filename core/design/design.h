@@ -8,6 +8,7 @@
 #include "core/mechanism/mechanism.h"
 #include "core/motion/pattern.h"
 #include "core/ports/row.h"
+#include "core/track/blank.h"
 #include "core/units.h"
 
 #include <optional>
@@ -65,6 +66,7 @@ struct Design {
     contact::Lubricant lubricant;
     contact::RollerBearing rollerBearing;
     Reference reference;
+    track::Blank trackBlank;
     Limits limits;
     bool operator==(const Design&) const = default;
 };

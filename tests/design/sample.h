@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <string>
@@ -11,8 +12,8 @@
 namespace lobewright::design::testing {
 
 inline std::string sampleText(const std::string& name = "biogas-pump-set") {
-    std::ifstream stream(std::string(LOBEWRIGHT_SOURCE_DIR) + "/samples/" + name +
-                         ".lobewright.json");
+    const std::filesystem::path folder = std::filesystem::path(LOBEWRIGHT_SOURCE_DIR) / "samples";
+    std::ifstream stream(folder / (name + ".lobewright.json"));
     std::stringstream text;
     text << stream.rdbuf();
     return text.str();

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/motion/pattern.h"
+#include "core/result.h"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace lobewright::exchange {
+
+/// One row of a lift table with what the pattern made of it makes there.
+struct ImportedRow {
+    double angle = 0.0;    ///< as in the table [rad]
+    double lift = 0.0;     ///< as in the table [m]
+    double residual = 0.0; ///< pattern less table, after the shift that the pattern's zero asks [m]
+};
+
+/// A lift table turned into a free-form lobe.
+struct ImportedLift {
+    motion::Pattern pattern;
+    std::vector<ImportedRow> rows;
+    double largestResidual = 0.0; ///< magnitude [m]
+    double angle = 0.0;           ///< where it is [rad]
+    double meanSquareRoot = 0.0;  ///< root of the mean squared residual [m]
+    bool withinTolerance = false; ///< false: the closest that the allowed knots could follow
+};
+
+struct ImportOptions {
+    int lobes = 0;           ///< repetitions a turn; 0: from the span of the table
+    double tolerance = 5e-6; ///< largest residual allowed; choose it above the noise [m]
+    int mostKnots = 120;     ///< ≥ 3
+};
+
+/// Reads a table of angle [degrees] and lift [mm] over one repetition of the pattern and smooths a
+/// spline through it. Columns are separated by semicolons or tabs, else by commas, else by blanks;
+/// with semicolons and tabs decimal commas are understood. Lines that begin with "#", empty lines
+/// and one line of names are skipped; further columns are ignored.
+/// Errors: a row that is not two numbers ("/lines/12"), a span that is no whole part of a turn
+/// ("/lobes"), and those of motion::fitKnots, which count rows from 0 ("/rows/11/angle_deg").
+Result<ImportedLift> importLift(std::string_view text, const ImportOptions& options);
+
+} // namespace lobewright::exchange

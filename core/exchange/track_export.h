@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/monitor.h"
+#include "core/result.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Files of one track for other programs and for the workshop.
+namespace lobewright::exchange {
+
+enum class ExportKind { step, stl, dxf, liftTable, cutterPath, inspection };
+
+/// What people and programs call a kind.
+struct ExportWords {
+    ExportKind kind;
+    std::string_view key;       ///< "cutter-path"
+    std::string_view label;     ///< "Cutter path"
+    std::string_view extension; ///< without the dot
+    std::string_view help;      ///< one sentence
+    bool takesTolerance, takesRadii, takesStep, takesCutter;
+};
+inline constexpr ExportWords exportWords[] = {
+    {ExportKind::step, "step", "Solid (STEP)", "step",
+     "Closed solid for CAD; the track faces are B-splines.", true, false, false, false},
+    {ExportKind::stl, "stl", "Mesh (STL)", "stl", "Watertight triangles, binary, in millimetres.",
+     true, false, false, false},
+    {ExportKind::dxf, "dxf", "Unrolled drawing (DXF)", "dxf",
+     "Pitch curve and flanks unrolled from cylinders of chosen radii.", true, true, false, false},
+    {ExportKind::liftTable, "csv", "Lift table (CSV)", "csv",
+     "Lift and its three derivatives over one turn.", false, false, true, false},
+    {ExportKind::cutterPath, "cutter-path", "Cutter path (CSV)", "csv",
+     "Rotary angle, axial and offset of a cutter whose axis is radial to the shaft.", true, false,
+     true, true},
+    {ExportKind::inspection, "inspection", "Inspection points (CSV)", "csv",
+     "Points and normals of the flanks, with the error of the planar approximation.", false, true,
+     true, false},
+};
+const ExportWords& words(ExportKind kind);
+
+struct ExportOptions {
+    End end = End::inlet;
+    ExportKind kind = ExportKind::step;
+    /// Largest distance from the exact track [m]: of faces (STEP), chords (STL, DXF, cutter path).
+    double tolerance = 1e-6;
+    std::vector<double>
+        radii; ///< cylinders [m]; empty: through both edges and middle of the roller
+    /// Between rows [rad]. Absent: 0.5° (lift table), 5° (inspection), as the tolerance asks
+    /// (cutter path).
+    std::optional<double> step;
+    std::optional<double> cutterRadius; ///< [m]; absent: that of the roller
+};
+
+/// The file's bytes. Errors: those of trackPart, of the kind, tolerance not within 0.01 µm … 1 mm
+/// ("/tolerance_um"), cancelled (path ""). Paths of options are "/tolerance_um", "/radii_mm/0",
+/// "/step_deg", "/cutter_radius_mm"; all others point into the design.
+Result<std::string> exportTrack(const design::Design& design, const ExportOptions& options,
+                                Monitor& monitor);
+
+/// The same, written all or nothing. Empty: done.
+Problems writeTrack(const design::Design& design, const ExportOptions& options,
+                    const std::filesystem::path& file, Monitor& monitor);
+
+} // namespace lobewright::exchange

@@ -1,0 +1,55 @@
+#include "core/exchange/track_text.h"
+
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+namespace lobewright::exchange {
+
+std::string shortTitle(const std::string& title, std::size_t bytes) {
+    std::string line;
+    for (const char letter : title) {
+        const auto code = static_cast<unsigned char>(letter);
+        line += code < 0x20 || code == 0x7f ? ' ' : letter;
+    }
+    if (line.size() > bytes) {
+        const auto continues = [&](std::size_t at) {
+            return (static_cast<unsigned char>(line[at]) & 0xC0) == 0x80;
+        };
+        while (bytes > 0 && continues(bytes)) {
+            --bytes;
+        }
+        line.resize(bytes);
+    }
+    return line;
+}
+
+const char* word(track::Flank flank) {
+    return flank == track::Flank::push ? "push" : "pull";
+}
+
+std::vector<std::string> headLines(const TrackPart& part, const std::string& what,
+                                   const std::string& tolerance,
+                                   std::initializer_list<const char*> notes) {
+    std::vector<std::string> lines{
+        "Design: " + shortTitle(part.title, 500),
+        fmt::format("Part: {}, {} lobes, pitch radius {:.6g} mm, roller radius {:.6g} mm",
+                    part.name(), part.curve().lobes(), part.pitchRadius / units::millimetre,
+                    part.roller.radius / units::millimetre),
+        "Content: " + what,
+        "Units: millimetres and degrees unless a name says otherwise",
+        "Tolerance: " + tolerance,
+        "Estimates only: have a qualified engineer review them before metal is cut."};
+    lines.insert(lines.end(), notes.begin(), notes.end());
+    return lines;
+}
+
+std::string commented(const std::vector<std::string>& lines) {
+    std::string text;
+    for (const std::string& line : lines) {
+        text += "# " + line + "\r\n";
+    }
+    return text;
+}
+
+} // namespace lobewright::exchange

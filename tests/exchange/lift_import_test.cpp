@@ -1,0 +1,161 @@
+#include "core/exchange/lift_import.h"
+#include "core/exchange/track_tables.h"
+#include "core/units.h"
+#include "tests/exchange/parts.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <iterator>
+
+namespace lobewright::exchange {
+namespace {
+
+using namespace testing;
+using units::degree;
+using units::micrometre;
+using units::millimetre;
+
+/// Rows of angle and lift of a curve over one repetition, with noise of this spread [m].
+std::string tableOf(const motion::LiftCurve& curve, int rows, double noise) {
+    std::mt19937 random(3);
+    std::uniform_real_distribution<double> spread(-noise, noise);
+    std::string text;
+    for (int i = 0; i < rows; ++i) {
+        const double phi = curve.period() * i / rows;
+        fmt::format_to(std::back_inserter(text), "{:.6f},{:.7f}\n", phi / degree,
+                       (curve.at(phi).y + spread(random)) / millimetre);
+    }
+    return text;
+}
+
+ImportedLift imported(const std::string& text, const ImportOptions& options) {
+    const auto result = importLift(text, options);
+    EXPECT_TRUE(result) << listed(result.problems());
+    return *result;
+}
+
+TEST(LiftImport, FollowsAMeasuredLobeWithinTheToleranceAndSaysSo) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    const ImportedLift lift =
+        imported(tableOf(curve, 360, 2.0 * micrometre), {0, 8.0 * micrometre, 120});
+    EXPECT_EQ(lift.pattern.lobes, 2) << "from the span of the rows";
+    EXPECT_TRUE(lift.withinTolerance);
+    EXPECT_LE(lift.largestResidual, 8.0 * micrometre);
+    EXPECT_LT(lift.meanSquareRoot, lift.largestResidual);
+    ASSERT_EQ(lift.rows.size(), 360U);
+    // What it says of every row is what the finished pattern does there, and the noise is gone
+    // rather than followed: the pattern is closer to the true curve than the tolerance.
+    const motion::LiftCurve made = machines::curve(lift.pattern);
+    double worst = 0.0, shift = 0.0;
+    for (const ImportedRow& at : lift.rows) {
+        shift = at.lift + at.residual - made.at(at.angle).y;
+        worst = std::max(worst, std::abs(at.lift + at.residual - curve.at(at.angle).y));
+    }
+    for (const ImportedRow& at : lift.rows) {
+        EXPECT_NEAR(at.lift + at.residual - made.at(at.angle).y, shift, 1e-12);
+    }
+    EXPECT_LT(worst, 8.0 * micrometre);
+    EXPECT_NEAR(made.stroke(), 0.034, 10.0 * micrometre);
+}
+
+TEST(LiftImport, SaysWhenTheKnotsAllowedCannotFollow) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    const ImportedLift lift = imported(tableOf(curve, 360, 0.0), {2, 0.01 * micrometre, 8});
+    EXPECT_FALSE(lift.withinTolerance);
+    EXPECT_GT(lift.largestResidual, 0.01 * micrometre);
+    EXPECT_NEAR(
+        lift.rows.at(static_cast<std::size_t>(std::lround(lift.angle / curve.period() * 360.0)))
+            .residual,
+        0.0, lift.largestResidual * (1.0 + 1e-9));
+}
+
+TEST(LiftImport, ReadsTheUsualWaysOfWritingTables) {
+    const motion::LiftCurve curve = machines::curve(harmonicTrack());
+    const auto knots = [&](const std::string& text) {
+        const ImportedLift lift = imported(text, {2, 1.0 * micrometre, 120});
+        EXPECT_EQ(lift.rows.size(), 90U);
+        return std::get<motion::KnotShape>(lift.pattern.shape).knots;
+    };
+    const std::string plain = tableOf(curve, 90, 0.0);
+    const auto expected = knots(plain);
+    std::string semicolons = plain, blanks = plain, tabs = plain, crlf, third;
+    std::ranges::replace(semicolons, ',', ';');
+    std::ranges::replace(semicolons, '.', ',');
+    std::ranges::replace(blanks, ',', ' ');
+    std::ranges::replace(tabs, ',', '\t');
+    for (char letter : plain) {
+        if (letter == '\n') {
+            crlf += '\r';
+            third += ",7,x";
+        }
+        crlf += letter;
+        third += letter;
+    }
+    EXPECT_EQ(knots(semicolons), expected);
+    EXPECT_EQ(knots(blanks), expected);
+    EXPECT_EQ(knots(tabs), expected);
+    EXPECT_EQ(knots(fmt::format("\xEF\xBB\xBF# measured\r\n\r\nangle,lift\r\n{}", crlf)), expected);
+    EXPECT_EQ(knots(third), expected);
+}
+
+// What this program exports it also imports: the lift table of one lobe.
+TEST(LiftImport, ReadsTheLiftTableThatIsExported) {
+    SilentMonitor monitor;
+    const TrackPart track = part(designWith(knotTrack()));
+    const auto text = liftTable(track, 1.0 * degree, monitor);
+    ASSERT_TRUE(text);
+    const ImportedLift lift = imported(*text, {0, 3.0 * micrometre, 120});
+    EXPECT_EQ(lift.pattern.lobes, 1);
+    EXPECT_TRUE(lift.withinTolerance);
+    const motion::LiftCurve made = machines::curve(lift.pattern);
+    for (double phi = 0.0; phi < units::turn; phi += 0.1) {
+        EXPECT_NEAR(made.at(phi).y, track.curve().at(phi).y, 6.0 * micrometre);
+    }
+}
+
+/// Path of the first problem; empty where the table is taken.
+std::string refusal(const std::string& text) {
+    const auto result = importLift(text, {});
+    if (result) {
+        return {};
+    }
+    EXPECT_FALSE(result.problems().front().message.empty());
+    return result.problems().front().path;
+}
+
+TEST(LiftImport, RefusesWhatIsNoLiftTable) {
+    const std::string good = tableOf(machines::curve(harmonicTrack()), 90, 0.0);
+    EXPECT_EQ(refusal(""), "/rows");
+    EXPECT_EQ(refusal("angle,lift\n"), "/rows");
+    EXPECT_EQ(refusal("0,1\n1,2\n2,3\n"), "/rows");
+    EXPECT_EQ(refusal(fmt::format("angle,lift\nnames,again\n{}", good)), "/lines/2");
+    EXPECT_EQ(refusal(fmt::format("{}180.5,high\n", good)), "/lines/91");
+    EXPECT_EQ(refusal(fmt::format("{}180.5\n", good)), "/lines/91");
+    EXPECT_EQ(refusal(fmt::format("0,nan\n{}", good)), "/lines/1");
+    EXPECT_EQ(refusal(fmt::format("0,1e999\n{}", good)), "/lines/1");
+    EXPECT_EQ(refusal("0,1\n10,2\n20,3\n30,2\n40,1\n"), "/lobes");
+    EXPECT_EQ(refusal("0,1\n0,2\n0,3\n0,2\n"), "/lobes");
+    EXPECT_EQ(refusal("0,1\n100,2\n50,3\n300,2\n"), "/rows/2/angle_deg");
+}
+
+TEST(LiftImport, BadBytesAndLengthsNeverCrash) {
+    std::mt19937 random(5);
+    const std::string good = tableOf(machines::curve(harmonicTrack()), 24, 0.0);
+    std::uniform_int_distribution<int> byte(0, 255);
+    for (int i = 0; i < 300; ++i) {
+        std::string text(good, 0, random() % good.size());
+        for (int k = 0; k < 3 && !text.empty(); ++k) {
+            text[random() % text.size()] = static_cast<char>(byte(random));
+        }
+        const auto result = importLift(text, {0, 10.0 * micrometre, 12});
+        if (result) {
+            EXPECT_TRUE(std::isfinite(result->largestResidual));
+        } else {
+            EXPECT_FALSE(result.problems().empty());
+        }
+    }
+}
+
+} // namespace
+} // namespace lobewright::exchange
