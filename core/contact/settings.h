@@ -21,14 +21,14 @@ struct Materials {
     bool operator==(const Materials&) const = default;
 };
 
-/// Oil at the track (H1).
+/// Oil at the track.
 struct Lubricant {
     double viscosity = 0.010;            ///< η₀ [Pa·s]
     double pressureCoefficient = 2.0e-8; ///< α_p [1/Pa]
     bool operator==(const Lubricant&) const = default;
 };
 
-/// Bearing inside the roller; ratings are the outer-ring-loaded (track-roller) ones (H2).
+/// Bearing inside the roller; ratings are the outer-ring-loaded (track-roller) ones.
 struct RollerBearing {
     std::optional<double> dynamicRating; ///< C [N]; absent: life is not available
     std::optional<double> staticRating;  ///< C₀ [N]

@@ -137,7 +137,8 @@ std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta
             }
             if (last && i >= count && demand(*last % count) * now < 0.0) {
                 const auto unrolled = [&](Eigen::Index j) {
-                    return theta(j % count) + period * static_cast<double>(j / count);
+                    const Eigen::Index turns = j / count;
+                    return theta(j % count) + period * static_cast<double>(turns);
                 };
                 const double angle =
                     mechanism::bracketedRoot([&](double at) { return engine.demand(end, at); },

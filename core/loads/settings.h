@@ -5,7 +5,7 @@
 
 namespace lobewright::loads {
 
-/// One piston ring (G3).
+/// One piston ring.
 struct PistonRing {
     double height = 0.0;          ///< h [m]
     double tensionPressure = 0.0; ///< q [Pa]
@@ -13,7 +13,7 @@ struct PistonRing {
     bool operator==(const PistonRing&) const = default;
 };
 
-/// Friction of the mechanism (G3). Defaults are the documented ones.
+/// Friction of the mechanism. Defaults are the documented ones.
 struct Friction {
     std::vector<PistonRing> rings = {
         {1.2e-3, 0.15e6, 0.5}, {1.2e-3, 0.12e6, 0.1}, {2.0e-3, 0.40e6, 0.0}};

@@ -74,7 +74,8 @@ std::vector<Extreme> extremes(const PeriodicFunction& function) {
     const std::size_t count = ring.size();
     const std::size_t start = static_cast<std::size_t>(steepest - ring.begin());
     const auto unrolled = [&](std::size_t i) {
-        return ring[i % count].angle + function.period * static_cast<double>(i / count);
+        const std::size_t turns = i / count;
+        return ring[i % count].angle + function.period * static_cast<double>(turns);
     };
     std::size_t last = start; // last node with a slope
     for (std::size_t i = start + 1; i <= start + count; ++i) {

@@ -19,7 +19,8 @@ class Met {
     Eigen::Index indexOf(double angle) {
         constexpr double same = 1e-12;
         // Even grids fall into the middle of a bucket, away from its bounds.
-        const auto bucket = static_cast<std::size_t>(angle / period_ * scale_ + 0.5);
+        const double position = angle / period_ * scale_ + 0.5;
+        const auto bucket = static_cast<std::size_t>(position);
         for (Eigen::Index i = buckets_[bucket]; i != none; i = next_[static_cast<std::size_t>(i)]) {
             if (std::abs(angles_[static_cast<std::size_t>(i)] - angle) <= same) {
                 return i;
