@@ -28,6 +28,8 @@ using AddCommand = void (*)(CLI::App& program, Action& action);
 
 void addSolve(CLI::App& program, Action& action);
 void addCheck(CLI::App& program, Action& action);
+void addClaims(CLI::App& program, Action& action);
+void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);

@@ -14,9 +14,6 @@
 
 namespace lobewright::cli {
 
-namespace {
-
-/// A file that is not there is a slip in the command, not in the design.
 bool isReadable(const std::string& file) {
     std::error_code error;
     const auto status = std::filesystem::status(file, error);
@@ -25,7 +22,7 @@ bool isReadable(const std::string& file) {
         return false;
     }
     if (std::filesystem::is_directory(status)) {
-        fmt::print(stderr, "{}: is a folder, not a design file\n", file);
+        fmt::print(stderr, "{}: is a folder, not a file to read\n", file);
         return false;
     }
     if (::access(file.c_str(), R_OK) != 0) {
@@ -35,8 +32,6 @@ bool isReadable(const std::string& file) {
     }
     return true;
 }
-
-} // namespace
 
 void addDesignFile(CLI::App& command, std::string& file) {
     command.add_option("DESIGN", file, "Design file (*.lobewright.json)")->required();

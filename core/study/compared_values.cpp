@@ -10,7 +10,7 @@ namespace lobewright::study {
 namespace {
 
 /// One column of the comparison.
-struct Column {
+struct ComparedColumn {
     const char* name;
     const char* label;
     const char* unit;
@@ -19,7 +19,7 @@ struct Column {
     std::function<std::optional<double>(const ComparedValues&)> value; ///< SI
 };
 
-std::vector<Column> geometryColumns() {
+std::vector<ComparedColumn> geometryColumns() {
     using V = ComparedValues;
     constexpr double litre = 1e-3;
     return {
@@ -58,11 +58,11 @@ std::vector<Column> geometryColumns() {
     };
 }
 
-std::vector<Column> pressureColumns() {
+std::vector<ComparedColumn> pressureColumns() {
     using V = ComparedValues;
     const auto pressure = [](const char* name, const char* label, auto member) {
-        return Column{name,       label, "bar",
-                      units::bar, false, [member](const V& v) { return v.*member; }};
+        return ComparedColumn{name,       label, "bar",
+                              units::bar, false, [member](const V& v) { return v.*member; }};
     };
     return {
         {"burn_start_deg", "Start of burn, degrees of a reciprocation", "°", units::degree, false,
@@ -87,11 +87,12 @@ std::vector<Column> pressureColumns() {
     };
 }
 
-std::vector<Column> gasColumns() {
+std::vector<ComparedColumn> gasColumns() {
     using V = ComparedValues;
     using F = gas::CycleFigures;
     const auto cycle = [](const char* name, const char* label, double F::*member) {
-        return Column{name, label, "", 1.0, false, [member](const V& v) { return v.mean(member); }};
+        return ComparedColumn{name, label, "",
+                              1.0,  false, [member](const V& v) { return v.mean(member); }};
     };
     return {
         cycle("indicated_efficiency", "Indicated efficiency", &F::indicatedEfficiency),
@@ -115,7 +116,7 @@ std::vector<Column> gasColumns() {
     };
 }
 
-std::vector<Column> torqueColumns() {
+std::vector<ComparedColumn> torqueColumns() {
     using V = ComparedValues;
     return {
         {"peak_to_peak_torque_Nm", "Peak-to-peak torque", "N·m", 1.0, false,
@@ -137,9 +138,9 @@ std::vector<Column> torqueColumns() {
     };
 }
 
-const std::vector<Column>& columns() {
-    static const std::vector<Column> all = [] {
-        std::vector<Column> list = geometryColumns();
+const std::vector<ComparedColumn>& columns() {
+    static const std::vector<ComparedColumn> all = [] {
+        std::vector<ComparedColumn> list = geometryColumns();
         for (const auto& part : {pressureColumns(), gasColumns(), torqueColumns()}) {
             list.insert(list.end(), part.begin(), part.end());
         }
@@ -225,7 +226,7 @@ std::vector<solution::Figure> comparedFigures(const ComparedValues& values, doub
     auto enlarged = figure("enlarged_by", "Enlarged by equal cylinders, times", "");
     enlarged.value = scale;
     figures.push_back(enlarged);
-    for (const Column& column : columns()) {
+    for (const ComparedColumn& column : columns()) {
         auto one = figure(column.name, column.label, column.unit);
         one.value = column.value(values);
         if (one.value) {
@@ -242,7 +243,7 @@ std::vector<solution::Figure> comparedFigures(const ComparedValues& values, doub
 std::vector<solution::Figure> absentFigures(const std::string& note) {
     std::vector<solution::Figure> figures = {
         figure("enlarged_by", "Enlarged by equal cylinders, times", "")};
-    for (const Column& column : columns()) {
+    for (const ComparedColumn& column : columns()) {
         figures.push_back(figure(column.name, column.label, column.unit));
     }
     addWeighing(figures, nullptr, nullptr, note);

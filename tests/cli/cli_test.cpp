@@ -79,7 +79,8 @@ TEST_F(Cli, WrongUsageEndsInStatus2) {
 }
 
 TEST_F(Cli, HelpAndVersionAreEverywhere) {
-    for (const char* command : {"", "solve", "sweep", "phase-map", "check", "schema"}) {
+    for (const char* command :
+         {"", "solve", "sweep", "phase-map", "compare", "claims", "check", "schema"}) {
         const auto help = run(fmt::format("{} --help", command));
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_THAT(help.out, HasSubstr("Exit status")) << command;
@@ -109,6 +110,9 @@ std::vector<std::string> samples() {
     std::vector<std::string> names;
     for (const auto& entry : fs::directory_iterator(fs::path(LOBEWRIGHT_SOURCE_DIR) / "samples")) {
         const std::string file = entry.path().filename().string();
+        if (!file.ends_with(".lobewright.json")) {
+            continue;
+        }
         names.push_back(file.substr(0, file.find(".lobewright.json")));
     }
     return names;

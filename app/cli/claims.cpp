@@ -1,0 +1,48 @@
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "core/study/claims_file.h"
+#include "core/study/claims_report.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <memory>
+#include <string>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct ClaimsArguments {
+    std::string file;
+    bool asJson = false;
+};
+
+int checkClaims(const ClaimsArguments& arguments) {
+    if (!isReadable(arguments.file)) {
+        return wrongUsage;
+    }
+    const auto claims = study::loadClaims(arguments.file);
+    if (!claims) {
+        report(arguments.file, claims.problems());
+        return invalidDesign;
+    }
+    const study::ClaimsReport result = study::checkClaims(*claims);
+    fmt::print("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
+    return done;
+}
+
+} // namespace
+
+void addClaims(CLI::App& program, Action& action) {
+    CLI::App* command =
+        addCommand(program, "claims", "Hold published figures and statements against arithmetic");
+    const auto arguments = std::make_shared<ClaimsArguments>();
+    command->add_option("FILE", arguments->file, "Claims file, *.claims.json")->required();
+    command->add_flag("--json", arguments->asJson, "For machines: JSON instead of text");
+    command->callback(
+        [&action, arguments] { action = [arguments] { return checkClaims(*arguments); }; });
+}
+
+} // namespace lobewright::cli

@@ -1,0 +1,123 @@
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "app/cli/progress.h"
+#include "core/design/atomic_file.h"
+#include "core/study/comparison.h"
+#include "core/study/operating_points.h"
+#include "core/units.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct CompareArguments {
+    std::string design;
+    std::optional<double> speed, from, to; ///< [rev/min]
+    std::optional<int> points;
+    std::string basis = std::string(study::basisWords[0].key);
+    std::string file;
+};
+
+/// The speeds to compare at [rad/s]; the sentence that is wrong with them where there are none.
+std::vector<double> speedsOf(const CompareArguments& arguments, const design::Design& design,
+                             std::string& wrong) {
+    const bool isRange = arguments.from || arguments.to || arguments.points;
+    if (isRange && !(arguments.from && arguments.to && arguments.points)) {
+        wrong = "--from, --to and --points belong together";
+        return {};
+    }
+    std::vector<double> speeds;
+    if (isRange) {
+        speeds = study::evenlySpaced(*arguments.from, *arguments.to, *arguments.points);
+    } else {
+        speeds = {arguments.speed.value_or(design.running.speed / units::revPerMinute)};
+    }
+    for (double& speed : speeds) {
+        if (!(speed > 0.0)) {
+            wrong = fmt::format("a speed of {} rev/min is not positive", speed);
+            return {};
+        }
+        speed *= units::revPerMinute;
+    }
+    return speeds;
+}
+
+int compareDesign(const CompareArguments& arguments) {
+    const auto loaded = loadOrReport(arguments.design);
+    if (const int* status = std::get_if<int>(&loaded)) {
+        return *status;
+    }
+    const auto& design = std::get<design::Design>(loaded);
+    std::string wrong;
+    const std::vector<double> speeds = speedsOf(arguments, design, wrong);
+    if (!wrong.empty()) {
+        fmt::print(stderr, "{}\n", wrong);
+        return wrongUsage;
+    }
+    const auto* word =
+        std::ranges::find(study::basisWords, arguments.basis, &study::BasisWord::key);
+    bool wasInterrupted = false;
+    const auto compared = [&] {
+        Progress progress;
+        auto result = study::compareSpeeds(design, speeds, word->basis, progress);
+        wasInterrupted = progress.isInterrupted();
+        return result;
+    }();
+    if (wasInterrupted) {
+        fmt::print(stderr, "stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!compared) {
+        report(arguments.design, compared.problems());
+        return compared.problems().front().path.empty() ? notSolvable : invalidDesign;
+    }
+    if (const auto problem =
+            design::writeAtomically(arguments.file, study::comparisonCsv(*compared))) {
+        fmt::print(stderr, "--out: {}\n", problem->message);
+        return wrongUsage;
+    }
+    return done;
+}
+
+} // namespace
+
+void addCompare(CLI::App& program, Action& action) {
+    CLI::App* command =
+        addCommand(program, "compare",
+                   "One design beside the same pistons on cranks and a conventional four-stroke");
+    const auto arguments = std::make_shared<CompareArguments>();
+    addDesignFile(*command, arguments->design);
+    auto* speed = command->add_option("--speed", arguments->speed, "Shaft speed [rev/min]");
+    command->add_option("--from", arguments->from, "First shaft speed [rev/min]")->excludes(speed);
+    command->add_option("--to", arguments->to, "Last shaft speed [rev/min]")->excludes(speed);
+    command->add_option("--points", arguments->points, "Number of speeds, both ends included")
+        ->excludes(speed)
+        ->check(CLI::Range(2, 100000));
+    std::vector<std::string> bases;
+    for (const study::BasisWord& word : study::basisWords) {
+        bases.emplace_back(word.key);
+    }
+    command
+        ->add_option("--basis", arguments->basis,
+                     "What is made equal between the design and the four-stroke; \"power\" "
+                     "enlarges every engine to the power of the design")
+        ->check(CLI::IsMember(bases))
+        ->capture_default_str();
+    command->add_option("--out", arguments->file, "Table to write")
+        ->required()
+        ->type_name("FILE.csv");
+    command->callback(
+        [&action, arguments] { action = [arguments] { return compareDesign(*arguments); }; });
+}
+
+} // namespace lobewright::cli
