@@ -22,8 +22,8 @@
 namespace lobewright::gas {
 namespace {
 
+constexpr long stiffSteps = 100;     ///< implicit steps of the start above which they are, too
 constexpr int followingPeriods = 80; ///< after which cylinders are integrated together
-constexpr double leastPurity = 1e-3; ///< less air than this share of the charge is none
 
 /// Figures, trace and remarks of a ring whose last window is the solution.
 Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases& phases,
@@ -52,10 +52,7 @@ Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases
     }
     for (const CycleFigures& cycle : solution.cycles) {
         if (model.fired && cycle.purity < leastPurity) {
-            return Problem{"", fmt::format("no air in the chamber at the last port closing (purity "
-                                           "{:.2g}): nothing can burn; look at the ports and the "
-                                           "supply pressure",
-                                           cycle.purity)};
+            return noAir(cycle.purity);
         }
         if (!std::isfinite(cycle.work) || !std::isfinite(cycle.peakPressure)) {
             return Problem{"", "the gas cycle has no finite solution"};
@@ -145,6 +142,9 @@ Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& 
     Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, {0.0});
     if (!start) {
         return start.problems();
+    }
+    if (start->ring.implicitSteps() > stiffSteps) {
+        return std::optional<CycleSolution>{}; // pressures too nearly equal to be remembered
     }
     Ring ring(model, phases.lags, phases.weights.front(), start->ring);
     placeOn(ring, model, *start, {0});

@@ -63,10 +63,12 @@ struct RunConditions {
 
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
-    double relativeTolerance = 1e-8; ///< of the integrator
+    double relativeTolerance = 1e-7; ///< of the integrator
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
+    /// Evaluations of one cylinder's rates after which the search gives up; about a second's worth.
+    long maxEvaluations = 2500000;
     /// Integrate evenly phased cylinders on one plenum together although they run alike.
     bool integrateTogether = false;
 };

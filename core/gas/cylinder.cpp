@@ -249,6 +249,16 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
     const double bypass = std::clamp(offered, 0.0, std::max(out, 0.0));
     const double rest = out - bypass;
     const Stream& fresh = supply.fresh;
+    if (bypass > 0.0 && bypass < out) {
+        // a share of what comes in leaves at once, in place of chamber gas
+        const double share = model_->settings.scavenging.shortCircuitFraction;
+        PortResponse& inlet = observed.inletResponse;
+        inlet.products += share * (observed.exhaustResponse.products - inlet.products);
+        inlet.energy += share * (observed.exhaustResponse.energy - inlet.energy);
+    } else if (bypass > 0.0) {
+        observed.exhaustResponse.products = fresh.products;
+        observed.exhaustResponse.energy = fresh.enthalpy - charge.internalEnergy(fresh.products);
+    }
     balance.air -= rest * (1.0 - stream.products) + bypass;
     balance.products -= rest * stream.products;
     const double enthalpy = rest * stream.enthalpy + bypass * fresh.enthalpy;

@@ -11,6 +11,15 @@ namespace {
 
 constexpr double sameAngle = 1e-12; ///< [rad]
 
+/// How far the chamber pressure follows the supply's where a steady stream passes both ports in
+/// turn: p_s − p and p − p_e stand inversely as the squares of the areas. Without it the memory
+/// would lag a period behind the plenum; in the steady state it changes nothing.
+double response(const ChamberGeometry& geometry) {
+    const double inlet = geometry.inletArea * geometry.inletArea;
+    const double exhaust = geometry.exhaustArea * geometry.exhaustArea;
+    return inlet > 0.0 ? inlet / (inlet + exhaust) : 0.0;
+}
+
 } // namespace
 
 Neighbours::Neighbours(const Model& model, std::vector<double> lags, double weight)
@@ -73,9 +82,11 @@ Neighbours::Draw Neighbours::draw(double theta, const SupplyState& supply) const
         const double window = windowAngle(theta, k);
         const ChamberGeometry geometry = model_->chamber->at(model_->start + window);
         const RecordedGas gas = steps_.gasAt(window);
-        const double pressure = (gas.air * model_->gas.air.gasConstant() +
-                                 gas.products * model_->gas.products.gasConstant()) *
-                                gas.temperature / geometry.volume;
+        const double remembered = (gas.air * model_->gas.air.gasConstant() +
+                                   gas.products * model_->gas.products.gasConstant()) *
+                                  gas.temperature / geometry.volume;
+        const double pressure =
+            remembered + response(geometry) * (supply.pressure - steps_.supplyPressureAt(window));
         const double ratio = pressure / supply.pressure;
         if (ratio >= 1.0) {
             continue;

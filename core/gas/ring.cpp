@@ -98,6 +98,9 @@ void Ring::takeStorage(std::size_t recordRows) {
     records_.assign(recordRows, std::vector<CycleRecord>(model_->chamber->cycles().size()));
     steps_.begin.reserve(reservedSteps);
     steps_.length.reserve(reservedSteps);
+    steps_.plenumCoefficients.reserve(2 * reservedSteps * StepRecord::terms);
+    steps_.constantPressure = constantSupply_.pressure;
+    steps_.pressurePerState = model_->gas.air.gasConstant() / model_->settings.supply.plenumVolume;
     steps_.coefficients.reserve(reservedSteps * members_.size() * StepRecord::variables *
                                 StepRecord::terms);
 }
@@ -223,6 +226,18 @@ std::optional<Problem> Ring::advance(double relativeTolerance) {
     }
     finishWindow();
     return std::nullopt;
+}
+
+double Ring::purity() const {
+    double least = 1.0;
+    for (const auto& row : records_) {
+        for (const CycleRecord& record : row) {
+            if (model_->fired && record.trappedMass > 0.0) {
+                least = std::min(least, record.trappedAir / record.trappedMass);
+            }
+        }
+    }
+    return least;
 }
 
 std::optional<Problem> Ring::impossibleState(double theta) const {

@@ -57,7 +57,10 @@ class Ring {
     /// matter.
     void place(int cylinder, const Snapshot& snapshot);
     void setPlenum(double mass, double temperature);
-    void setSupply(const SupplyState& supply) { constantSupply_ = supply; }
+    void setSupply(const SupplyState& supply) {
+        constantSupply_ = supply;
+        steps_.constantPressure = supply.pressure;
+    }
 
     int cylinders() const { return static_cast<int>(members_.size()); }
     double localStart(int cylinder) const {
@@ -83,6 +86,8 @@ class Ring {
     std::vector<Stretch> stretches() const;
     double window() const { return window_; }
     bool alike() const { return even_; }
+    /// Least share of air at the closings of the last window; 1 when motored.
+    double purity() const;
     /// Means over the last window: plenum pressure [Pa], temperature [K], blower power [W].
     double meanPlenumPressure() const { return plenumPressure_; }
     double meanPlenumTemperature() const { return plenumTemperature_; }
@@ -91,6 +96,7 @@ class Ring {
     const std::vector<FreshInterval>& freshIntervals() const { return freshIntervals_; }
     long rhsEvaluations() const { return rhsEvaluations_; }
     long stepCount() const { return stepCount_; }
+    long implicitSteps() const { return implicitSteps_; }
     /// Rates of the whole ring at a window angle, for comparison with other integrators.
     int size() const { return static_cast<int>(y_.size()); }
     void rates(double theta, const double* y, double* dy);
@@ -196,7 +202,7 @@ class Ring {
     std::vector<std::vector<CycleRecord>> records_;
     double theta_ = 0.0, h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
     double plenumPressure_ = 0.0, plenumTemperature_ = 0.0, blowerPower_ = 0.0;
-    long rhsEvaluations_ = 0, stepCount_ = 0;
+    long rhsEvaluations_ = 0, stepCount_ = 0, implicitSteps_ = 0;
 };
 
 } // namespace lobewright::gas

@@ -130,6 +130,7 @@ void Ring::adaptStep(double h, double error, bool cutShort) {
 
 void Ring::accept(double h, double end) {
     ++stepCount_;
+    implicitSteps_ += step_ == &implicit_ ? 1 : 0;
     steps_.begin.push_back(theta_);
     steps_.length.push_back(h);
     for (std::size_t k = 0; k < members_.size(); ++k) {
@@ -137,6 +138,14 @@ void Ring::accept(double h, double end) {
             double r[StepRecord::terms];
             step_->denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
             steps_.coefficients.insert(steps_.coefficients.end(), r, r + StepRecord::terms);
+        }
+    }
+    if (hasPlenum()) {
+        for (const int variable : {plenumMass, plenumTemperature}) {
+            double r[StepRecord::terms];
+            step_->denseCoefficients(static_cast<int>(plenumOffset_) + variable, r);
+            steps_.plenumCoefficients.insert(steps_.plenumCoefficients.end(), r,
+                                             r + StepRecord::terms);
         }
     }
     std::copy_n(step_->end(), y_.size(), y_.begin());

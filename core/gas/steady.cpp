@@ -15,15 +15,25 @@ struct Stage {
     double tolerance, until;
 };
 constexpr Stage approach{1e-4, 3e-3};
+constexpr int rememberedWindows = 6; ///< that the acceleration combines
+constexpr int airlessWindows = 4;    ///< in a row, after which the engine is taken to be dead
 
 } // namespace
 
+Problem noAir(double purity) {
+    return {"",
+            fmt::format("no air in the chamber at the last port closing (purity {:.2g}): nothing "
+                        "can burn; look at the ports and the supply pressure",
+                        purity)};
+}
+
 Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
     SteadySearch search;
-    AndersonAcceleration acceleration(2 + 4 * ring.cylinders());
+    AndersonAcceleration acceleration(rememberedWindows);
     const int windowsPerPeriod = ring.alike() ? ring.cylinders() : 1;
     const double goal = options.steadyTolerance / windowsPerPeriod;
     const int limit = options.maxPeriods * windowsPerPeriod;
+    int airless = 0;
     Eigen::VectorXd state = ring.repeating();
     double change = 1.0;
     bool comparable = true;
@@ -38,6 +48,13 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         search.change = change;
         if (change < goal && tolerance <= options.relativeTolerance) {
             search.steady = true;
+            return search;
+        }
+        airless = ring.purity() < leastPurity ? airless + 1 : 0;
+        if (airless >= airlessWindows) {
+            return noAir(ring.purity());
+        }
+        if (ring.rhsEvaluations() * ring.cylinders() > options.maxEvaluations) {
             return search;
         }
         const double done = std::clamp(std::log(change) / std::log(goal), 0.0, 1.0);

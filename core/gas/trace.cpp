@@ -14,6 +14,17 @@ void StepRecord::clear() {
     begin.clear();
     length.clear();
     coefficients.clear();
+    plenumCoefficients.clear();
+}
+
+double StepRecord::supplyPressureAt(double window) const {
+    if (plenumCoefficients.empty()) {
+        return constantPressure;
+    }
+    const std::size_t step = stepAt(window);
+    const double s = std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+    const double* r = &plenumCoefficients[2 * terms * step];
+    return pressurePerState * denseValue(r, s) * denseValue(r + terms, s);
 }
 
 std::size_t StepRecord::stepAt(double window) const {

@@ -22,7 +22,13 @@ struct StepRecord {
     std::vector<double> begin, length;  ///< window angle [rad]
     std::vector<double> coefficients;   ///< terms × variables × cylinders × steps, terms fastest
 
+    /// The same of the plenum's mass and temperature, terms × 2 × steps; empty without one.
+    std::vector<double> plenumCoefficients;
+    double pressurePerState = 0.0; ///< plenum pressure = this·mass·temperature [Pa/(kg·K)]
+    double constantPressure = 0.0; ///< of the supply, without a plenum [Pa]
+
     void clear();
+    double supplyPressureAt(double window) const; ///< [Pa]
     /// Index of the step that holds a window angle [rad].
     std::size_t stepAt(double window) const;
     /// Cylinder `index` of `count` at the share s of a step.
