@@ -51,9 +51,6 @@ Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases
         }
     }
     for (const CycleFigures& cycle : solution.cycles) {
-        if (model.fired && cycle.purity < leastPurity) {
-            return noAir(cycle.purity);
-        }
         if (!std::isfinite(cycle.work) || !std::isfinite(cycle.peakPressure)) {
             return Problem{"", "the gas cycle has no finite solution"};
         }

@@ -228,12 +228,13 @@ std::optional<Problem> Ring::advance(double relativeTolerance) {
     return std::nullopt;
 }
 
-double Ring::purity() const {
+double Ring::airShare() const {
     double least = 1.0;
     for (const auto& row : records_) {
         for (const CycleRecord& record : row) {
             if (model_->fired && record.trappedMass > 0.0) {
-                least = std::min(least, record.trappedAir / record.trappedMass);
+                least = std::min({least, record.trappedAir / record.trappedMass,
+                                  record.of(deliveredMass) / record.trappedMass});
             }
         }
     }

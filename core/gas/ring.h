@@ -86,8 +86,9 @@ class Ring {
     std::vector<Stretch> stretches() const;
     double window() const { return window_; }
     bool alike() const { return even_; }
-    /// Least share of air at the closings of the last window; 1 when motored.
-    double purity() const;
+    /// The least of what the cycles of the last window held of air and took in fresh, as shares of
+    /// the charge; 1 when motored.
+    double airShare() const;
     /// Means over the last window: plenum pressure [Pa], temperature [K], blower power [W].
     double meanPlenumPressure() const { return plenumPressure_; }
     double meanPlenumTemperature() const { return plenumTemperature_; }

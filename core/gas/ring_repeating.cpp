@@ -23,7 +23,7 @@ void exchangeCharge(Exchange& with, double* y, Memory& memory, const Model& mode
     with.number(y[airMass], mass);
     with.number(y[productsMass], mass);
     with.number(y[temperature], chargeTemperatureScale);
-    with.slug(y, mass);
+    with.slug(y, model);
     with.number(memory.exhaustBack.products, 1.0);
     with.number(memory.exhaustBack.temperature, exhaustTemperatureScale);
 }
@@ -44,7 +44,11 @@ void exchangePast(Exchange& with, double* y, Memory& memory, const Model& model)
 struct Reading {
     std::vector<double> numbers;
     void number(double& value, double scale) { numbers.push_back(value / scale); }
-    void slug(const double* y, double scale) { numbers.push_back(y[slugMass] / scale); }
+    void slug(const double* y, const Model& model) {
+        numbers.push_back(y[slugMass] / model.massScale);
+        numbers.push_back(y[slugProducts] / model.massScale);
+        numbers.push_back(y[slugEnthalpy] / model.energyScale);
+    }
 };
 
 struct Writing {
@@ -52,12 +56,13 @@ struct Writing {
     Eigen::Index next = 0;
     void number(double& value, double scale) { value = state[next++] * scale; }
     /// The slug keeps its composition and temperature: only its mass is moved.
-    void slug(double* y, double scale) {
-        const double mass = std::max(state[next++], 0.0) * scale;
+    void slug(double* y, const Model& model) {
+        const double mass = std::max(state[next], 0.0) * model.massScale;
         const double share = y[slugMass] > 0.0 ? mass / y[slugMass] : 0.0;
         for (const Variable variable : {slugMass, slugProducts, slugEnthalpy}) {
             y[variable] *= share;
         }
+        next += 3;
     }
 };
 

@@ -16,15 +16,16 @@ struct Stage {
 };
 constexpr Stage approach{1e-4, 3e-3};
 constexpr int rememberedWindows = 6; ///< that the acceleration combines
-constexpr int airlessWindows = 4;    ///< in a row, after which the engine is taken to be dead
+constexpr double leastAir = 1e-3;    ///< less than this share of the charge is none
+constexpr int airlessWindows = 6;    ///< in a row, after which the engine is taken to be dead
 
 } // namespace
 
-Problem noAir(double purity) {
+Problem noAir(double share) {
     return {"",
-            fmt::format("no air in the chamber at the last port closing (purity {:.2g}): nothing "
-                        "can burn; look at the ports and the supply pressure",
-                        purity)};
+            fmt::format("no air for the engine to burn ({:.2g} of the charge is fresh): look at "
+                        "the ports, the supply and the exhaust pressure",
+                        share)};
 }
 
 Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
@@ -47,12 +48,15 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         change = (mapped - state).cwiseAbs().maxCoeff();
         search.change = change;
         if (change < goal && tolerance <= options.relativeTolerance) {
+            if (ring.airShare() < leastAir) {
+                return noAir(ring.airShare());
+            }
             search.steady = true;
             return search;
         }
-        airless = ring.purity() < leastPurity ? airless + 1 : 0;
+        airless = ring.airShare() < leastAir ? airless + 1 : 0;
         if (airless >= airlessWindows) {
-            return noAir(ring.purity());
+            return noAir(ring.airShare());
         }
         if (ring.rhsEvaluations() * ring.cylinders() > options.maxEvaluations) {
             return search;

@@ -14,11 +14,6 @@ struct SteadySearch {
     bool steady = false;   ///< the goal was reached; otherwise the last state is left in the ring
 };
 
-/// Less air than this share of the charge is none.
-inline constexpr double leastPurity = 1e-3;
-/// Why an engine without air cannot run.
-Problem noAir(double purity);
-
 /// Integrates windows, combining them by Anderson's method, until the ring repeats itself within
 /// options.steadyTolerance; the last window is then the solution. Tolerances of the integrator
 /// follow the change, so that early windows are cheap.

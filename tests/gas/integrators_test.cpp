@@ -1,0 +1,139 @@
+#include "core/gas/dormand_prince.h"
+#include "core/gas/radau.h"
+
+#include <gtest/gtest.h>
+
+namespace lobewright::gas {
+namespace {
+
+/// y₁' = y₀·cos x, y₀' = −y₁·cos x: (cos sin x, sin sin x) from (1, 0).
+void turning(double x, const double* y, double* dy) {
+    dy[0] = -y[1] * std::cos(x);
+    dy[1] = y[0] * std::cos(x);
+}
+
+double explicitError(int steps) {
+    DormandPrince step(2);
+    double y[2] = {1.0, 0.0};
+    double dy[2];
+    const double h = 2.0 / steps;
+    for (int i = 0; i < steps; ++i) {
+        turning(i * h, y, dy);
+        step.attempt(turning, i * h, h, y, dy);
+        std::copy_n(step.end(), 2, y);
+    }
+    return std::hypot(y[0] - std::cos(std::sin(2.0)), y[1] - std::sin(std::sin(2.0)));
+}
+
+double implicitError(int steps) {
+    Radau step(2, {0, 1});
+    const Eigen::MatrixXd none = Eigen::MatrixXd::Zero(2, 2);
+    const double weights[2] = {1e-13, 1e-13};
+    double y[2] = {1.0, 0.0};
+    double dy[2];
+    const double h = 2.0 / steps;
+    for (int i = 0; i < steps; ++i) {
+        turning(i * h, y, dy);
+        EXPECT_TRUE(step.attempt(turning, i * h, h, y, dy, none, weights));
+        std::copy_n(step.end(), 2, y);
+    }
+    return std::hypot(y[0] - std::cos(std::sin(2.0)), y[1] - std::sin(std::sin(2.0)));
+}
+
+// Halving the step divides the error of a method of order 5 by 32.
+TEST(DormandPrince, IsOfFifthOrder) {
+    for (const int steps : {16, 32, 64}) {
+        EXPECT_NEAR(explicitError(steps) / explicitError(2 * steps), 32.0, 6.0);
+    }
+}
+
+TEST(Radau, IsOfFifthOrder) {
+    for (const int steps : {8, 16, 32}) {
+        EXPECT_NEAR(implicitError(steps) / implicitError(2 * steps), 32.0, 8.0);
+    }
+}
+
+/// Largest error of the continuous extension over one step of y' = y·cos x.
+template <class Take>
+double denseError(double h, Take&& take) {
+    double worst = 0.0;
+    double r[DenseStep::denseTerms];
+    take(h, r);
+    for (double s = 0.05; s < 1.0; s += 0.05) {
+        worst = std::max(worst, std::fabs(denseValue(r, s) - std::exp(std::sin(s * h))));
+    }
+    return worst;
+}
+
+void growing(double x, const double* y, double* dy) {
+    dy[0] = y[0] * std::cos(x);
+}
+
+// Between the ends the explicit method is of order 4, so that its error falls by 2⁵ in one step;
+// the collocation polynomial of the implicit one is of order 3 and falls by 2⁴.
+TEST(DormandPrince, ContinuousExtensionIsOfFourthOrder) {
+    const auto take = [](double h, double* r) {
+        DormandPrince step(1);
+        const double y = 1.0, dy = 1.0;
+        step.attempt(growing, 0.0, h, &y, &dy);
+        step.denseCoefficients(0, r);
+    };
+    EXPECT_NEAR(denseError(0.2, take) / denseError(0.1, take), 32.0, 8.0);
+}
+
+TEST(Radau, ContinuousExtensionIsOfThirdOrder) {
+    const auto take = [](double h, double* r) {
+        Radau step(1, {0});
+        const double y = 1.0, dy = 1.0, weight = 1e-13;
+        EXPECT_TRUE(step.attempt(growing, 0.0, h, &y, &dy, Eigen::MatrixXd::Ones(1, 1), &weight));
+        step.denseCoefficients(0, r);
+    };
+    EXPECT_NEAR(denseError(0.2, take) / denseError(0.1, take), 16.0, 5.0);
+}
+
+// A polynomial of fifth degree in x is integrated exactly by both.
+TEST(Integrators, QuadratureOfAQuinticIsExact) {
+    const auto quintic = [](double x, const double*, double* dy) { dy[0] = 6.0 * std::pow(x, 4); };
+    const double y = 0.0, dy = 0.0, weight = 1e-10;
+    DormandPrince explicitStep(1);
+    explicitStep.attempt(quintic, 0.0, 1.5, &y, &dy);
+    EXPECT_NEAR(explicitStep.end()[0], 1.2 * std::pow(1.5, 5), 1e-13);
+    Radau implicitStep(1, {0});
+    ASSERT_TRUE(
+        implicitStep.attempt(quintic, 0.0, 1.5, &y, &dy, Eigen::MatrixXd::Zero(1, 1), &weight));
+    EXPECT_NEAR(implicitStep.end()[0], 1.2 * std::pow(1.5, 5), 1e-13);
+}
+
+// y' = −10⁶·(y − cos x): an implicit step ten thousand relaxation times long stays on the slow
+// solution, and its error estimate does not see the fast one.
+TEST(Radau, FollowsASlowSolutionThroughAStiffEquation) {
+    const double rate = 1e6;
+    const auto stiff = [rate](double x, const double* y, double* dy) {
+        dy[0] = -rate * (y[0] - std::cos(x));
+    };
+    Radau step(1, {0});
+    double y = std::cos(0.3) + std::sin(0.3) / rate;
+    double dy = 0.0;
+    const double weight = 1e-7;
+    stiff(0.3, &y, &dy);
+    ASSERT_TRUE(
+        step.attempt(stiff, 0.3, 0.01, &y, &dy, Eigen::MatrixXd::Constant(1, 1, -rate), &weight));
+    EXPECT_NEAR(step.end()[0], std::cos(0.31), 1e-6);
+    EXPECT_LT(step.error(&weight), 1.0);
+}
+
+// The difference of the two orders is a fair estimate: within a factor of a hundred above the error
+// of the fifth order, and never below it here.
+TEST(DormandPrince, ErrorEstimateBoundsTheError) {
+    for (const double h : {0.05, 0.2, 0.5}) {
+        DormandPrince step(1);
+        const double y = 1.0, dy = 1.0, weight = 1.0;
+        step.attempt(growing, 0.0, h, &y, &dy);
+        const double error = std::fabs(step.end()[0] - std::exp(std::sin(h)));
+        EXPECT_GT(step.error(&weight), error);
+        EXPECT_LT(step.error(&weight), 1000.0 * error);
+    }
+}
+
+} // namespace
+} // namespace lobewright::gas
