@@ -6,12 +6,14 @@ namespace lobewright::solution {
 void addLoadChannels(ChannelList& list, const StageResults& results) {
     const auto& loads = results.loads;
     for (const End end : bothEnds) {
-        const std::string side = name(end);
-        const auto& piston = loads.piston[end];
-        list.add("contact_force_" + side + "_N", "Contact force, " + side + " side", "N", "N",
-                 piston.contactForce);
-        list.add("side_force_" + side + "_N", "Side force on the guide, " + side + " side", "F",
-                 "N", piston.sideForce);
+        list.add(std::string("contact_force_") + name(end) + "_N",
+                 std::string("Contact force, ") + name(end) + " side", "N", "N",
+                 loads.piston[end].contactForce);
+    }
+    for (const End end : bothEnds) {
+        list.add(std::string("side_force_") + name(end) + "_N",
+                 std::string("Side force on the guide, ") + name(end) + " side", "F", "N",
+                 loads.piston[end].sideForce);
     }
 }
 

@@ -38,7 +38,7 @@ TEST(Checks, ParabolicLawWarnsOfInfiniteJerk) {
 
 TEST(Checks, AHugeRollerUndercutsAndTheAdviceIsARadiusThatDoesNot) {
     auto design = sample("biogas-pump-set");
-    design.mechanism.roller.radius = 4.0 * design.mechanism.roller.radius;
+    design.mechanism.roller.radius = 1.4 * design.mechanism.pitchRadius;
     const auto solution = solved(design);
     ASSERT_TRUE(fires(solution, "undercut"));
     for (const auto& check : solution.checks) {
