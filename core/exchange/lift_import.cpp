@@ -108,14 +108,18 @@ Result<motion::LiftTable> readTable(std::string_view text) {
 
 /// Repetitions a turn of a table that covers one: its rows close it, or end one step before.
 Result<int> lobesOf(const motion::LiftTable& table) {
+    if (!std::ranges::is_sorted(table.angles, std::ranges::less_equal())) {
+        return 1; // the fit names the row that steps back
+    }
     const double length = table.angles.back() - table.angles.front();
     const double step = length / static_cast<double>(table.angles.size() - 1);
-    constexpr int most = 24; // as a design allows
+    constexpr int most = 24;           // as a design allows
+    constexpr double closeness = 0.01; // of a step: rounding of the table's angles
     for (const double span : {length, length + step}) {
         const double count = std::round(units::turn / span);
-        const bool isWhole =
-            count >= 1.0 && count <= most && std::abs(units::turn / count - span) < 0.25 * step;
-        if (length > 0.0 && isWhole) {
+        const bool isWhole = count >= 1.0 && count <= most &&
+                             std::abs(units::turn / count - span) < closeness * step;
+        if (isWhole) {
             return static_cast<int>(count);
         }
     }

@@ -134,8 +134,8 @@ TEST(LiftImport, RefusesWhatIsNoLiftTable) {
     EXPECT_EQ(refusal(fmt::format("{}180.5\n", good)), "/lines/91");
     EXPECT_EQ(refusal(fmt::format("0,nan\n{}", good)), "/lines/1");
     EXPECT_EQ(refusal(fmt::format("0,1e999\n{}", good)), "/lines/1");
-    EXPECT_EQ(refusal("0,1\n10,2\n20,3\n30,2\n40,1\n"), "/lobes");
-    EXPECT_EQ(refusal("0,1\n0,2\n0,3\n0,2\n"), "/lobes");
+    EXPECT_EQ(refusal("0,1\n10,2\n20,3\n30,2\n41,1\n"), "/lobes");
+    EXPECT_EQ(refusal("0,1\n0,2\n0,3\n0,2\n"), "/rows/1/angle_deg");
     EXPECT_EQ(refusal("0,1\n100,2\n50,3\n300,2\n"), "/rows/2/angle_deg");
 }
 
