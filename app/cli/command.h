@@ -32,6 +32,8 @@ void addClaims(CLI::App& program, Action& action);
 void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
+void addExport(CLI::App& program, Action& action);
+void addImportLift(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);
 
 /// A command with --help and --version.

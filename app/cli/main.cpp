@@ -11,8 +11,8 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {addSolve,  addSweep, addPhaseMap, addCompare,
-                                   addClaims, addCheck, addSchema};
+constexpr AddCommand commands[] = {addSolve,  addSweep,      addPhaseMap, addCompare, addClaims,
+                                   addExport, addImportLift, addCheck,    addSchema};
 
 constexpr const char* version = "lobewright-cli " LOBEWRIGHT_VERSION;
 

@@ -41,9 +41,12 @@ class Gridder {
                 continue;
             }
             Grid grid{along(across), across};
-            if (best.phi.empty() || grid.size() < best.size()) {
-                best = std::move(grid);
+            // More stations save angles until the walls alone decide them; from then on they only
+            // add.
+            if (!best.phi.empty() && grid.size() >= best.size()) {
+                break;
             }
+            best = std::move(grid);
         }
         return best;
     }

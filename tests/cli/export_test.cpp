@@ -1,0 +1,132 @@
+#include "tests/cli/run_cli.h"
+#include "tests/design/sample.h"
+
+#include <gmock/gmock.h>
+
+namespace lobewright::cli {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::contents;
+using ::testing::HasSubstr;
+using ::testing::StartsWith;
+
+class CliExport : public testing::CliTest {
+  protected:
+    std::string exporting(const std::string& kind, const std::string& rest = {}) const {
+        return "export " + sample("biogas-pump-set") + " --track inlet --kind " + kind +
+               " --out track " + rest;
+    }
+};
+
+TEST_F(CliExport, EveryKindWritesOneFile) {
+    for (const auto& [kind, start] : {std::pair{"step", "ISO-10303-21;"},
+                                      {"stl", "Lobewright, mm"},
+                                      {"dxf", "999"},
+                                      {"csv", "# Design: "},
+                                      {"cutter-path", "# Design: "},
+                                      {"inspection", "# Design: "}}) {
+        const auto outcome = run(exporting(kind));
+        ASSERT_EQ(outcome.status, 0) << kind << outcome.err;
+        EXPECT_EQ(outcome.out + outcome.err, "") << kind;
+        std::string text = contents(folder_ / "track");
+        text.erase(0, text.find_first_not_of(' '));
+        EXPECT_THAT(text.substr(0, 40), StartsWith(start));
+        fs::remove(folder_ / "track");
+        EXPECT_EQ(filesIn(folder_), 0U);
+    }
+}
+
+TEST_F(CliExport, OptionsReachTheFile) {
+    ASSERT_EQ(run(exporting("inspection", "--radii 96,104 --step 90")).status, 0);
+    const std::string table = contents(folder_ / "track");
+    EXPECT_THAT(table, HasSubstr("push,90,96.000000,"));
+    EXPECT_THAT(table, HasSubstr("push,270,104.000000,"));
+    ASSERT_EQ(run(exporting("cutter-path", "--cutter-radius 12 --tolerance 20")).status, 0);
+    EXPECT_THAT(contents(folder_ / "track"), HasSubstr("cutter of radius 12 mm"));
+    EXPECT_THAT(contents(folder_ / "track"), HasSubstr("within 20 um"));
+}
+
+TEST_F(CliExport, WrongOptionsEndInStatus2AndNameTheOption) {
+    for (const auto& [kind, rest, said] :
+         {std::tuple{"step", "--tolerance 0", "--tolerance: tolerance is 0"},
+          {"step", "--radii 100", "--radii: not used"},
+          {"stl", "--cutter-radius 5", "--cutter-radius: not used"},
+          {"csv", "--step 0", "--step: step is 0"},
+          {"dxf", "--radii 500", "--radii: radius is 500"},
+          {"cutter-path", "--cutter-radius -1", "--cutter-radius: the cutter radius is -1"},
+          {"cube", "", "--kind"}}) {
+        const auto outcome = run(exporting(kind, rest));
+        EXPECT_EQ(outcome.status, 2) << kind << rest;
+        EXPECT_THAT(outcome.err, HasSubstr(said));
+        EXPECT_EQ(filesIn(folder_), 0U);
+    }
+}
+
+TEST_F(CliExport, UndercutEndsInStatus4WithItsPlace) {
+    auto tree = design::testing::sampleTree();
+    tree["mechanism"]["roller"]["radius_mm"] = 110.0;
+    put("thick.json", tree.dump());
+    const auto outcome = run("export thick.json --track inlet --kind step --out track");
+    EXPECT_EQ(outcome.status, 4) << outcome.err;
+    EXPECT_THAT(outcome.err, HasSubstr("thick.json: /mechanism/roller/radius_mm: a roller of 110 "
+                                       "mm radius undercuts the push flank of the inlet track"));
+    EXPECT_FALSE(fs::exists(folder_ / "track"));
+}
+
+TEST_F(CliExport, TableThatCannotBeWrittenSaysWhy) {
+    const auto outcome = run("export " + sample("biogas-pump-set") +
+                             " --track exhaust --kind csv --out no/such/folder/lift.csv");
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("--out: "));
+}
+
+class CliImportLift : public testing::CliTest {};
+
+// A lift table out of the program and back in: the same motion as knots.
+TEST_F(CliImportLift, TableBecomesKnotsWithTheResidualShown) {
+    ASSERT_EQ(run("export " + sample("biogas-pump-set") +
+                  " --track inlet --kind csv --step 1 --out turn.csv")
+                  .status,
+              0);
+    std::string half; // one of the two lobes
+    std::istringstream lines(contents(folder_ / "turn.csv"));
+    for (std::string line; std::getline(lines, line) && !line.starts_with("180,");) {
+        half += line + "\n";
+    }
+    put("lobe.csv", half);
+    const auto outcome = run("import-lift " + sample("biogas-pump-set") +
+                             " lobe.csv --track inlet --tolerance 60 --residuals left.csv --out "
+                             "knots.lobewright.json");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("180 rows, 2 lobes a turn, "));
+    EXPECT_THAT(outcome.out, HasSubstr("largest residual "));
+    EXPECT_THAT(contents(folder_ / "left.csv"), StartsWith("angle_deg,lift_mm,residual_um\r\n0,"));
+    const auto made = nlohmann::json::parse(contents(folder_ / "knots.lobewright.json"));
+    EXPECT_EQ(made["tracks"]["inlet"]["lobes"], 2);
+    EXPECT_GT(made["tracks"]["inlet"]["knots"].size(), 5U);
+    EXPECT_FALSE(made["tracks"]["inlet"].contains("segments"));
+    EXPECT_EQ(run("export knots.lobewright.json --track exhaust --kind step --out t.step").status,
+              0);
+}
+
+TEST_F(CliImportLift, RefusesWithoutTouchingTheOutput) {
+    put("bad.csv", "angle,lift\n0,0\n10,high\n");
+    put("few.csv", "0,0\n30,9\n60,25\n90,34\n120,20\n150,3\n");
+    put("old.json", "old");
+    const auto ask = [&](const std::string& rest) {
+        return run("import-lift " + sample("biogas-pump-set") + " " + rest +
+                   " --track inlet --out old.json");
+    };
+    EXPECT_EQ(ask("bad.csv").status, 2);
+    EXPECT_THAT(ask("bad.csv").err, HasSubstr("bad.csv: /lines/3: "));
+    EXPECT_EQ(ask("missing.csv").status, 2);
+    const auto coarse = ask("few.csv --knots 4 --tolerance 0.1");
+    EXPECT_EQ(coarse.status, 4);
+    EXPECT_THAT(coarse.err, HasSubstr("4 knots do not come within 0.1 µm"));
+    EXPECT_THAT(coarse.out, HasSubstr("largest residual "));
+    EXPECT_EQ(contents(folder_ / "old.json"), "old");
+}
+
+} // namespace
+} // namespace lobewright::cli
