@@ -28,9 +28,6 @@ int main(int argc, char** argv) {
               themeNamed(QSettings().value(QStringLiteral("window/theme")).toString()));
     MainWindow window;
     window.show();
-    const QStringList files = arguments.positionalArguments();
-    window.openSomething();
-    if (!files.isEmpty())
-        window.openFile(files.front());
+    window.openSomething(arguments.positionalArguments().value(0));
     return QApplication::exec();
 }

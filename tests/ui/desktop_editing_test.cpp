@@ -112,14 +112,13 @@ TEST(DesignEdits, OnlyRiseCannotBeRemoved) {
 TEST(DesignEdits, EveryRowChangeThatIsOfferedLeavesAValidDesign) {
     for (const std::string list : {"/tracks/inlet/segments", "/ports/inlet", "/ports/exhaust",
                                    "/friction/rings", "/mechanism/piston/ring_distances_mm"}) {
-        for (const RowChange change : {RowChange::split, RowChange::addDwell, RowChange::addBelow,
-                                       RowChange::remove}) {
+        for (const RowChange change :
+             {RowChange::split, RowChange::addDwell, RowChange::addBelow, RowChange::remove}) {
             const design::Design design = sampleDesign();
             if (const auto edit = rowEdit(design, list, 0, change)) {
                 const Problems problems = design::validate(applied(design, *edit));
-                EXPECT_TRUE(problems.empty())
-                    << list << ' ' << static_cast<int>(change) << ": "
-                    << (problems.empty() ? "" : problems.front().message);
+                EXPECT_TRUE(problems.empty()) << list << ' ' << static_cast<int>(change) << ": "
+                                              << (problems.empty() ? "" : problems.front().message);
             }
         }
     }

@@ -16,7 +16,8 @@ design::Design sampleDesign() {
 
 void WindowTest::SetUp() {
     QSettings().clear();
-    window_ = std::make_unique<MainWindow>(MainWindow::Options{folder_.filePath("recovery"), false});
+    window_ =
+        std::make_unique<MainWindow>(MainWindow::Options{folder_.filePath("recovery"), false});
     window_->show();
     window_->openSomething();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));

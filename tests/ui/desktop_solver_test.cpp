@@ -40,10 +40,9 @@ design::Design lasting(int milliseconds) {
 class SolverTest : public ::testing::Test {
   protected:
     SolverTest() {
-        QObject::connect(&solver_, &Solver::solved, &solver_,
-                         [this](const SolutionPointer&, quint64 revision) {
-                             arrived_.push_back(revision);
-                         });
+        QObject::connect(
+            &solver_, &Solver::solved, &solver_,
+            [this](const SolutionPointer&, quint64 revision) { arrived_.push_back(revision); });
     }
     bool waitUntilIdle() {
         return QTest::qWaitFor([this] { return !solver_.isBusy(); }, 20000);

@@ -130,8 +130,8 @@ TEST_F(WindowTest, DraggedLiftChangesTheStroke) {
         plot.canvas().yAxis->coordToPixel(0.0) - plot.canvas().yAxis->coordToPixel(2.0);
     drag(plot.canvas(), *from, *from + QPointF(0.0, pixels));
     EXPECT_NEAR(number("/tracks/inlet/stroke_mm"), stroke - 2.0, 0.51);
-    EXPECT_EQ(number(firstSpan), *std::get_if<double>(
-        &design::findField(sampleDesign(), firstSpan)->value));
+    EXPECT_EQ(number(firstSpan),
+              *std::get_if<double>(&design::findField(sampleDesign(), firstSpan)->value));
 }
 
 TEST_F(WindowTest, PlotsFollowWhileTheHandleIsStillHeld) {
@@ -155,8 +155,7 @@ TEST_F(WindowTest, SavedReopenedAndComparedDesignIsTheSame) {
     type(numberEdit(*window_, "/running/speed_rpm"), QStringLiteral("1222"));
     ASSERT_TRUE(waitUntilSolved());
     EXPECT_TRUE(window_->isWindowModified());
-    auto* figures = window_->findChild<FiguresPanel*>();
-    ASSERT_NE(figures, nullptr);
+    FiguresPanel* figures = &window_->figures();
     EXPECT_FALSE(figures->isColumnHidden(2));
 
     ASSERT_TRUE(window_->openFile(file));
@@ -205,6 +204,9 @@ TEST_F(WindowTest, DroppedFileIsOpened) {
     ASSERT_FALSE(design::saveDesign(other, file.toStdString()));
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(file)});
+    QDragEnterEvent enter({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &enter);
+    EXPECT_TRUE(enter.isAccepted());
     QDropEvent drop({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(window_.get(), &drop);
     EXPECT_EQ(window_->document().design().title, "Dropped");
@@ -261,8 +263,7 @@ TEST_F(WindowTest, LimitGoesToItsFieldAndAngle) {
                      [&](const QString& path) { wanted = path; });
     const auto& checks = window_->solution()->checks;
     const auto found = std::ranges::find_if(checks, [](const solution::Check& check) {
-        return check.angle && !check.path.empty() &&
-               check.severity == solution::Severity::warning;
+        return check.angle && !check.path.empty() && check.severity == solution::Severity::warning;
     });
     ASSERT_NE(found, checks.end());
     for (int row = 0; row < limits.model()->rowCount(); ++row) {

@@ -46,6 +46,10 @@ std::vector<Chapter> listed() {
         make("materials", Words::tr("Materials, oil, bearing"),
              Words::tr("What contact figures rest on"), false,
              {"/materials", "/lubricant", "/roller_bearing"}),
+        make("blank", Words::tr("Track blank"), Words::tr("The part that the track is cut in"),
+             false, {"/track_blank"}),
+        make("reference", Words::tr("Engines to compare with"),
+             Words::tr("Cranks and a four-stroke of equal size"), false, {"/reference"}),
         make("limits", Words::tr("Limits"), Words::tr("When a check warns"), false, {"/limits"}),
         make("about", Words::tr("Title and notes"), Words::tr("For people"), false, {}),
     };

@@ -44,9 +44,12 @@ class MainWindow : public QMainWindow {
 
     /// Opens a file; the present design stays if it cannot be used.
     bool openFile(const QString& file);
-    /// The first sample, or what a crash left behind if the person wants it back.
-    void openSomething();
+    /// What a crash left behind if the person wants it back; else the file, if there is one that
+    /// can be used; else the first sample.
+    void openSomething(const QString& file = {});
     bool saveTo(const QString& file);
+    /// Channels and figures of the present solution as files in a folder.
+    bool exportResults(const QString& folder);
     void keepBaseline();
     void arrange(const QString& key);
     void setTheme(const QString& name);
@@ -57,6 +60,7 @@ class MainWindow : public QMainWindow {
     Views& views() { return *views_; }
     NumberPanel& numbers() { return *numbers_; }
     LimitsList& limits() { return *limits_; }
+    FiguresPanel& figures() { return *figures_; }
     const Baseline& baseline() const { return baseline_; }
     /// Of the newest design that could be solved; null before the first.
     const SolutionPointer& solution() const { return solution_; }
@@ -99,6 +103,7 @@ class MainWindow : public QMainWindow {
     bool save();
     bool saveAs();
     bool mayDiscard();
+    void askForResultsFolder();
     void openBaseline();
     void swapWithBaseline();
     bool offerRecovery();
@@ -128,8 +133,9 @@ class MainWindow : public QMainWindow {
     QToolButton* cancel_ = nullptr;
     RecentFiles* recent_ = nullptr;
 
-    QAction *save_ = nullptr, *keepBaseline_ = nullptr, *swapBaseline_ = nullptr,
-            *forgetBaseline_ = nullptr, *sideShown_ = nullptr, *play_ = nullptr;
+    QAction *save_ = nullptr, *exportResults_ = nullptr, *keepBaseline_ = nullptr,
+            *swapBaseline_ = nullptr, *forgetBaseline_ = nullptr, *sideShown_ = nullptr,
+            *play_ = nullptr;
     QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr;
 };
 

@@ -37,6 +37,9 @@ void MainWindow::buildFileMenu() {
     menu->addSeparator();
     save_ = menu->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
     menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::saveAs);
+    exportResults_ =
+        menu->addAction(tr("&Export results…"), this, &MainWindow::askForResultsFolder);
+    exportResults_->setStatusTip(tr("Channels over a turn as CSV, all figures as JSON"));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
 }
@@ -147,6 +150,7 @@ void MainWindow::buildHelpMenu() {
 void MainWindow::updateActions() {
     const bool solved = solution_ && solvedRevision_ == document_.revision();
     keepBaseline_->setEnabled(solved || solver_.isBusy());
+    exportResults_->setEnabled(solved);
     const bool compares = baseline_.solution() != nullptr;
     swapBaseline_->setEnabled(compares);
     forgetBaseline_->setEnabled(compares);

@@ -1,4 +1,5 @@
 #include "core/design/file.h"
+#include "core/exchange/solution_files.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/recent_files.h"
@@ -51,8 +52,8 @@ void MainWindow::askForFile() {
         openFile(file);
 }
 
-void MainWindow::openSomething() {
-    if (offerRecovery())
+void MainWindow::openSomething(const QString& file) {
+    if (offerRecovery() || (!file.isEmpty() && openFile(file)))
         return;
     openSample(0);
 }
@@ -122,6 +123,23 @@ bool MainWindow::saveTo(const QString& file) {
     noteFolder(file);
     recent_->add(file);
     statusBar()->showMessage(tr("Saved %1").arg(QFileInfo(file).fileName()), messageTime);
+    return true;
+}
+
+void MainWindow::askForResultsFolder() {
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder for the results"), lastFolder());
+    if (!folder.isEmpty())
+        exportResults(folder);
+}
+
+bool MainWindow::exportResults(const QString& folder) {
+    if (const auto problem = exchange::writeSolution(*solution_, folder.toStdString())) {
+        QMessageBox::warning(this, tr("Not exported"), QString::fromStdString(problem->message));
+        return false;
+    }
+    statusBar()->showMessage(tr("channels.csv and summary.json written to %1").arg(folder),
+                             messageTime);
     return true;
 }
 
