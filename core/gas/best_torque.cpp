@@ -33,7 +33,8 @@ class Trial {
     Trial(Model& model, Ring& ring, Monitor& monitor)
         : model_(model), ring_(ring), monitor_(monitor) {}
 
-    /// Absent: the search failed; see `problem`.
+    /// Absent: the search failed; see `problem`. A start for which no steady state is found (an
+    /// engine on the edge of misfire) counts as worthless instead: others may well be steady.
     std::optional<double> work(double start, const CycleOptions& options) {
         problem = model_.setBurnStart(start);
         if (problem) {
@@ -45,11 +46,13 @@ class Trial {
             return std::nullopt;
         }
         if (!search->steady) {
-            problem = Problem{"", "no cyclic steady state while the best burn start was sought"};
-            return std::nullopt;
+            return worthless;
         }
+        anySteady = true;
         return workOfWindow(ring_);
     }
+    static constexpr double worthless = -1e300;
+    bool anySteady = false;
     std::optional<Problem> problem;
 
   private:
@@ -89,7 +92,7 @@ std::optional<Problem> findBestStart(Model& model, Ring& ring, const CycleOption
     coarse.steadyTolerance = std::max(options.steadyTolerance, 1e-4);
     const int divisions = std::max(1, static_cast<int>(std::ceil((high - low) / coarseSpacing)));
     double best = low;
-    double highest = -1e300;
+    double highest = Trial::worthless;
     for (int i = 0; i <= divisions; ++i) {
         const double start = low + (high - low) * i / divisions;
         const std::optional<double> work = trial.work(start, coarse);
@@ -101,17 +104,21 @@ std::optional<Problem> findBestStart(Model& model, Ring& ring, const CycleOption
             best = start;
         }
     }
+    if (!trial.anySteady) {
+        return Problem{"", "no burn start between -60 and 20° gives a cyclic steady state"};
+    }
     const double spacing = std::min(fineSpacing, 0.2 * (high - low));
-    CycleOptions fine = options;
-    fine.steadyTolerance = 0.1 * options.steadyTolerance;
     for (int round = 0; round < roundLimit; ++round) {
         const double middle = std::clamp(best, low + 2.0 * spacing, high - 2.0 * spacing);
         std::array<double, 5> works{};
         for (std::size_t i = 0; i < works.size(); ++i) {
             const double start = middle + (static_cast<double>(i) - 2.0) * spacing;
-            const std::optional<double> work = trial.work(start, fine);
+            const std::optional<double> work = trial.work(start, options);
             if (!work) {
                 return trial.problem;
+            }
+            if (*work == Trial::worthless) {
+                return Problem{"", "no cyclic steady state around the best burn start"};
             }
             works[i] = *work;
         }

@@ -52,12 +52,17 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
     return point;
 }
 
-/// Labels and units come from a solution; a name that none has is a mistake of the caller.
+/// Labels and units come from a solution. A name that a complete one does not have is a mistake of
+/// the caller; one without a gas cycle lacks many.
 Result<std::vector<Column>> columnsOf(const solution::Solution& solution,
                                       const std::vector<std::string>& figures) {
     std::vector<Column> columns;
     for (const auto& name : figures) {
         const auto* figure = solution.figure(name);
+        if (!figure && !solution.gas) {
+            columns.push_back({name, name, ""});
+            continue;
+        }
         if (!figure) {
             return Problem{"", fmt::format("there is no figure \"{}\"", name)};
         }
@@ -118,8 +123,11 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
         }
         auto first =
             solution::solve(variants[i].design, pointMonitor, nullptr, solution::Detail::figures);
-        if (first) {
+        // Without a gas cycle most figures are missing: only a last resort for the labels.
+        if (first && (first->gas || !shared)) {
             shared.emplace(std::move(first).value());
+        }
+        if (shared && shared->gas) {
             break;
         }
     }
