@@ -45,7 +45,7 @@ Eigen::MatrixXd fromStations(int degree) {
     return collocation.inverse();
 }
 
-/// Point and derivatives at both ends of a span [a, b], at a share t of it [Farin 2002, §7.3].
+/// Point and derivatives at both ends of a span [a, b], at a share t of it [Farin 2002].
 template <class Point>
 Point hermite(const Point& p0, const Point& d0, const Point& e0, const Point& p1, const Point& d1,
               const Point& e1, double h, double t) {
@@ -161,7 +161,7 @@ class Fit {
         return (after - before).norm() > jumpShare * after.norm();
     }
 
-    /// Joins the spans: poles are the blossom values at five consecutive knots [Farin 2002, §8.1].
+    /// Joins the spans: poles are the blossom values at five consecutive knots [Farin 2002].
     void assemble() {
         const std::vector<double>& t = spline_.knots;
         const std::size_t last = t.size() - 1;

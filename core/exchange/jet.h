@@ -5,7 +5,7 @@
 namespace lobewright::exchange {
 
 /// A quantity with its first and second derivative; the operations carry both exactly, so that a
-/// formula written once yields its derivatives too [Griewank & Walther 2008, ch. 13].
+/// formula written once yields its derivatives too [Griewank 2008].
 struct Jet {
     double value = 0.0, first = 0.0, second = 0.0;
 

@@ -201,11 +201,12 @@ class Mesher {
         const double period = form.curve.period();
         const std::size_t perLobe = grid.phi.size() - 1;
         const std::size_t count = perLobe * static_cast<std::size_t>(form.curve.lobes());
-        const auto stations = static_cast<std::size_t>(grid.across + 1);
+        const auto stations = static_cast<std::size_t>(grid.across) + 1;
         const auto first = static_cast<std::uint32_t>(points_.size());
         Face result;
         for (std::size_t i = 0; i < count; ++i) {
-            const double phi = grid.phi[i % perLobe] + static_cast<double>(i / perLobe) * period;
+            const std::size_t lobe = i / perLobe;
+            const double phi = grid.phi[i % perLobe] + static_cast<double>(lobe) * period;
             for (std::size_t j = 0; j < stations; ++j) {
                 const double share = static_cast<double>(j) / grid.across;
                 const double s = part_.faceInner + share * (part_.faceOuter - part_.faceInner);

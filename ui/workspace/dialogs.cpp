@@ -71,6 +71,7 @@ void showKeys(QWidget* parent) {
          Words::tr("Event before, next event")},
         {Words::tr("Ctrl+F"), Words::tr("Find a number of the design")},
         {Words::tr("Ctrl+B"), Words::tr("Keep the present design as baseline")},
+        {Words::tr("Ctrl+E"), Words::tr("Export a track for CAD, the workshop or inspection")},
         {Words::tr("F9"), Words::tr("Side panel with numbers, limits and figures")},
         {Words::tr("Up and Down in a number"), Words::tr("Step it; Shift: fine, Ctrl: coarse")},
         {Words::tr("Left and Right in a view"),

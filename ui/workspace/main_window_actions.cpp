@@ -1,6 +1,8 @@
 #include "ui/editing/number_panel.h"
 #include "ui/look.h"
 #include "ui/workspace/dialogs.h"
+#include "ui/workspace/export_dialog.h"
+#include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
@@ -40,6 +42,12 @@ void MainWindow::buildFileMenu() {
     exportResults_ =
         menu->addAction(tr("&Export results…"), this, &MainWindow::askForResultsFolder);
     exportResults_->setStatusTip(tr("Channels over a turn as CSV, all figures as JSON"));
+    menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
+                    [this] { ExportDialog(document_.design(), document_.name(), this).exec(); })
+        ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
+    menu->addAction(tr("&Import a lift table…"), this,
+                    [this] { LiftImportDialog(document_, this).exec(); })
+        ->setStatusTip(tr("A table of angle and lift becomes knots of a track"));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
 }

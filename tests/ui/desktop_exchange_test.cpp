@@ -1,0 +1,187 @@
+#include "core/motion/lift_curve.h"
+#include "core/units.h"
+#include "tests/ui/desktop_fixture.h"
+#include "ui/workspace/export_dialog.h"
+#include "ui/workspace/lift_import_dialog.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QSpinBox>
+#include <QTest>
+
+namespace lobewright::ui::test {
+namespace {
+
+template <class Widget>
+Widget& child(QDialog& dialog, const char* name) {
+    auto* found = dialog.findChild<Widget*>(QString::fromLatin1(name));
+    if (!found)
+        throw std::runtime_error(std::string("no ") + name);
+    return *found;
+}
+
+QByteArray contents(const QString& file) {
+    QFile stream(file);
+    return stream.open(QIODevice::ReadOnly) ? stream.readAll() : QByteArray();
+}
+
+void choose(QDialog& dialog, const char* name, int value) {
+    auto& box = child<QComboBox>(dialog, name);
+    box.setCurrentIndex(box.findData(value));
+}
+
+class ExportWindow : public ::testing::Test {
+  protected:
+    QString file(const char* name) const { return folder_.filePath(QString::fromLatin1(name)); }
+    bool waitUntilIdle(const ExportDialog& dialog) {
+        return QTest::qWaitFor([&] { return !dialog.isBusy(); }, 60000);
+    }
+    QTemporaryDir folder_;
+};
+
+TEST_F(ExportWindow, WritesEveryKindInTheBackground) {
+    ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+    dialog.show();
+    QSignalSpy written(&dialog, &ExportDialog::written);
+    for (const exchange::ExportWords& kind : exchange::exportWords) {
+        choose(dialog, "kind", static_cast<int>(kind.kind));
+        choose(dialog, "track", static_cast<int>(End::exhaust));
+        child<QDoubleSpinBox>(dialog, "tolerance").setValue(20.0);
+        EXPECT_EQ(child<QDoubleSpinBox>(dialog, "tolerance").isVisible(), kind.takesTolerance);
+        EXPECT_EQ(child<QLineEdit>(dialog, "radii").isVisible(), kind.takesRadii);
+        dialog.exportTo(file("track"));
+        EXPECT_TRUE(dialog.isBusy());
+        EXPECT_FALSE(child<QPushButton>(dialog, "go").isEnabled());
+        ASSERT_TRUE(waitUntilIdle(dialog));
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return child<QPushButton>(dialog, "go").isEnabled(); }, 5000));
+        EXPECT_TRUE(contents(file("track")).contains("exhaust track")) << kind.key;
+        EXPECT_TRUE(child<QLabel>(dialog, "message").text().startsWith("Written: track"));
+    }
+    EXPECT_EQ(written.count(), 6);
+}
+
+TEST_F(ExportWindow, AsksForWhatIsTyped) {
+    ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+    choose(dialog, "kind", static_cast<int>(exchange::ExportKind::inspection));
+    child<QLineEdit>(dialog, "radii").setText(QStringLiteral("96; 104 110"));
+    child<QDoubleSpinBox>(dialog, "step").setValue(2.0);
+    const auto options = dialog.options();
+    ASSERT_TRUE(options);
+    ASSERT_EQ(options->radii.size(), 3U);
+    EXPECT_NEAR(options->radii[2], 0.110, 1e-15);
+    EXPECT_NEAR(*options->step, 2.0 * units::degree, 1e-15);
+    child<QDoubleSpinBox>(dialog, "step").setValue(0.0);
+    EXPECT_FALSE(dialog.options()->step) << "as usual";
+    child<QLineEdit>(dialog, "radii").setText(QStringLiteral("96 wide"));
+    EXPECT_FALSE(dialog.options());
+    EXPECT_TRUE(child<QLabel>(dialog, "message").text().contains("radii must be numbers"));
+}
+
+TEST_F(ExportWindow, SaysWhyATrackCannotBeMade) {
+    design::Design design = sampleDesign();
+    design.mechanism.roller.radius = 0.110;
+    ExportDialog dialog(design, QStringLiteral("Sample"));
+    dialog.exportTo(file("track.step"));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return child<QLabel>(dialog, "message").text().contains("undercuts"); }, 20000));
+    EXPECT_FALSE(QFile::exists(file("track.step")));
+}
+
+TEST_F(ExportWindow, StoppingLeavesNoFile) {
+    ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+    choose(dialog, "kind", static_cast<int>(exchange::ExportKind::stl));
+    child<QDoubleSpinBox>(dialog, "tolerance").setValue(0.05);
+    dialog.exportTo(file("track.stl"));
+    dialog.stop();
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return child<QLabel>(dialog, "message").text().startsWith("Stopped"); }, 60000));
+    EXPECT_FALSE(QFile::exists(file("track.stl")));
+}
+
+class ImportWindow : public WindowTest {
+  protected:
+    /// A table of a gentle lobe, as someone might have measured it.
+    QString measured(int rows) {
+        QFile table(fileIn(QStringLiteral("lobe.csv")));
+        EXPECT_TRUE(table.open(QIODevice::WriteOnly));
+        table.write("angle;lift\n");
+        for (int i = 0; i < rows; ++i) {
+            const double phi = units::turn * i / rows;
+            const double lift = 17.0 * (1.0 - std::cos(phi)) + 0.8 * std::sin(2.0 * phi);
+            table.write(QStringLiteral("%1;%2\n")
+                            .arg(180.0 * i / rows, 0, 'f', 4)
+                            .arg(lift, 0, 'f', 4)
+                            .replace('.', ',')
+                            .toUtf8());
+        }
+        return table.fileName();
+    }
+};
+
+TEST_F(ImportWindow, TableBecomesKnotsAsOneUndoStep) {
+    LiftImportDialog dialog(window_->document(), window_.get());
+    dialog.show();
+    EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
+    ASSERT_TRUE(dialog.openTable(measured(180)));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog.fit().has_value(); }, 20000));
+    EXPECT_EQ(dialog.fit()->pattern.lobes, 2);
+    EXPECT_TRUE(child<QLabel>(dialog, "message").text().contains("Largest residual"));
+    ASSERT_TRUE(child<QPushButton>(dialog, "use").isEnabled());
+    const design::Design before = window_->document().design();
+    child<QPushButton>(dialog, "use").click();
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_EQ(window_->document().design().tracks.inlet, dialog.fit()->pattern);
+    EXPECT_EQ(window_->document().undoStack().undoText(), QStringLiteral("Import a lift table"));
+    window_->document().undoStack().undo();
+    EXPECT_EQ(window_->document().design(), before);
+}
+
+TEST_F(ImportWindow, TooTightAToleranceIsSaidAndNotUsed) {
+    LiftImportDialog dialog(window_->document(), window_.get());
+    ASSERT_TRUE(dialog.openTable(measured(60)));
+    child<QSpinBox>(dialog, "knots").setValue(4);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog.fit().has_value(); }, 20000));
+    EXPECT_FALSE(dialog.fit()->withinTolerance);
+    EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
+    EXPECT_TRUE(child<QLabel>(dialog, "message").text().contains("beyond the tolerance"));
+    child<QSpinBox>(dialog, "knots").setValue(60);
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return child<QPushButton>(dialog, "use").isEnabled(); }, 20000));
+}
+
+TEST_F(ImportWindow, BadTablesNameTheLine) {
+    QFile bad(fileIn(QStringLiteral("bad.csv")));
+    ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
+    bad.write("0,1\n10,high\n");
+    bad.close();
+    LiftImportDialog dialog(window_->document(), window_.get());
+    ASSERT_TRUE(dialog.openTable(bad.fileName()));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return child<QLabel>(dialog, "message").text().startsWith("lines/2: "); }, 20000));
+    EXPECT_FALSE(dialog.openTable(fileIn(QStringLiteral("none.csv"))));
+}
+
+TEST_F(ImportWindow, BothWindowsStandInTheFileMenu) {
+    QStringList seen;
+    for (QAction* menu : window_->menuBar()->actions()) {
+        if (!menu->text().contains("File"))
+            continue;
+        for (QAction* action : menu->menu()->actions()) {
+            if (!action->text().contains("track…") && !action->text().contains("lift table…"))
+                continue;
+            onNextDialog([&](QDialog& dialog) { seen += dialog.windowTitle(); });
+            action->trigger();
+        }
+    }
+    EXPECT_EQ(seen, (QStringList{"Export a track", "Lift table to knots"}));
+}
+
+} // namespace
+} // namespace lobewright::ui::test

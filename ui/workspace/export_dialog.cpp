@@ -1,0 +1,280 @@
+#include "ui/workspace/export_dialog.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QDoubleSpinBox>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QVBoxLayout>
+#include <QtConcurrentRun>
+
+namespace lobewright::ui {
+
+namespace {
+
+using exchange::ExportKind;
+using exchange::ExportOptions;
+using exchange::ExportWords;
+
+constexpr int progressSteps = 1000;
+
+/// Progress and cancel by way of a future.
+class PromiseMonitor final : public Monitor {
+  public:
+    explicit PromiseMonitor(QPromise<Problems>& promise) : promise_(promise) {
+        promise_.setProgressRange(0, progressSteps);
+    }
+    bool step(double fraction, std::string_view what) override {
+        promise_.setProgressValueAndText(
+            static_cast<int>(fraction * progressSteps),
+            QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size())));
+        return !promise_.isCanceled();
+    }
+
+  private:
+    QPromise<Problems>& promise_;
+};
+
+QString text(std::string_view words) {
+    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+}
+
+QDoubleSpinBox* numberBox(double least, double most, int decimals, const QString& unit,
+                          QWidget* parent) {
+    auto* box = new QDoubleSpinBox(parent);
+    box->setDecimals(decimals);
+    box->setRange(least, most);
+    box->setSuffix(QStringLiteral(" ") + unit);
+    box->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
+    return box;
+}
+
+/// Numbers separated by blanks or semicolons; by commas too where they are not the decimal mark.
+std::optional<std::vector<double>> readRadii(const QString& typed, const QLocale& locale) {
+    const bool commaSeparates = locale.decimalPoint() != QStringLiteral(",");
+    const QRegularExpression marks(commaSeparates ? QStringLiteral("[;,\\s]+")
+                                                  : QStringLiteral("[;\\s]+"));
+    std::vector<double> radii;
+    for (const QString& word : typed.split(marks, Qt::SkipEmptyParts)) {
+        bool isNumber = false;
+        radii.push_back(locale.toDouble(word, &isNumber) * units::millimetre);
+        if (!isNumber)
+            return std::nullopt;
+    }
+    return radii;
+}
+
+} // namespace
+
+ExportDialog::ExportDialog(design::Design design, QString name, QWidget* parent)
+    : QDialog(parent), design_(std::move(design)), name_(std::move(name)) {
+    setWindowTitle(tr("Export a track"));
+    new QVBoxLayout(this);
+    buildForm();
+    buildFoot();
+    connect(&watcher_, &QFutureWatcherBase::progressValueChanged, progress_,
+            &QProgressBar::setValue);
+    connect(&watcher_, &QFutureWatcherBase::progressTextChanged, progress_,
+            &QProgressBar::setFormat);
+    connect(&watcher_, &QFutureWatcherBase::finished, this, &ExportDialog::finished);
+    kindChanged();
+    noteBusy(false);
+}
+
+ExportDialog::~ExportDialog() {
+    stop();
+    watcher_.waitForFinished();
+}
+
+void ExportDialog::buildForm() {
+    form_ = new QFormLayout;
+    static_cast<QVBoxLayout*>(layout())->addLayout(form_);
+    track_ = new QComboBox(this);
+    track_->setObjectName(QStringLiteral("track"));
+    track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
+    track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    kind_ = new QComboBox(this);
+    kind_->setObjectName(QStringLiteral("kind"));
+    for (const ExportWords& words : exchange::exportWords)
+        kind_->addItem(text(words.label), static_cast<int>(words.kind));
+    kindHelp_ = new QLabel(this);
+    kindHelp_->setWordWrap(true);
+    tolerance_ = numberBox(0.01, 1000.0, 2, tr("µm"), this);
+    tolerance_->setObjectName(QStringLiteral("tolerance"));
+    tolerance_->setValue(1.0);
+    tolerance_->setToolTip(tr("Largest distance from the exact track"));
+    radii_ = new QLineEdit(this);
+    radii_->setObjectName(QStringLiteral("radii"));
+    radii_->setPlaceholderText(tr("both edges and middle of the roller"));
+    radii_->setToolTip(tr("Cylinders about the shaft, in mm, separated by blanks"));
+    step_ = numberBox(0.0, 90.0, 3, tr("°"), this);
+    step_->setObjectName(QStringLiteral("step"));
+    step_->setToolTip(tr("Degrees of the pattern between rows"));
+    cutter_ = numberBox(0.0, 1000.0, 3, tr("mm"), this);
+    cutter_->setObjectName(QStringLiteral("cutter"));
+    cutter_->setValue(design_.mechanism.roller.radius / units::millimetre);
+    cutter_->setToolTip(tr("Only the roller's own radius makes the track exactly"));
+    form_->addRow(tr("&Track"), track_);
+    form_->addRow(tr("&Kind"), kind_);
+    form_->addRow(QString(), kindHelp_);
+    form_->addRow(tr("T&olerance"), tolerance_);
+    form_->addRow(tr("&Radii in mm"), radii_);
+    form_->addRow(tr("&Step"), step_);
+    form_->addRow(tr("&Cutter radius"), cutter_);
+    connect(kind_, &QComboBox::currentIndexChanged, this, &ExportDialog::kindChanged);
+}
+
+void ExportDialog::buildFoot() {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    message_ = new QLabel(this);
+    message_->setObjectName(QStringLiteral("message"));
+    message_->setWordWrap(true);
+    message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    message_->setMinimumHeight(3 * fontMetrics().lineSpacing());
+    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    progress_ = new QProgressBar(this);
+    progress_->setRange(0, progressSteps);
+    progress_->setAccessibleName(tr("Progress"));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    go_ = buttons->addButton(tr("&Write file…"), QDialogButtonBox::ActionRole);
+    go_->setObjectName(QStringLiteral("go"));
+    go_->setDefault(true);
+    stop_ = buttons->addButton(tr("St&op"), QDialogButtonBox::ActionRole);
+    stop_->setObjectName(QStringLiteral("stop"));
+    column->addWidget(message_);
+    column->addWidget(progress_);
+    column->addWidget(buttons);
+    connect(go_, &QPushButton::clicked, this, &ExportDialog::askForFile);
+    connect(stop_, &QPushButton::clicked, this, &ExportDialog::stop);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    say(tr("Estimates only: have a qualified engineer review them before metal is cut."), false);
+    resize(sizeHint().expandedTo({480, 0}));
+}
+
+const ExportWords& ExportDialog::kind() const {
+    return exchange::words(static_cast<ExportKind>(kind_->currentData().toInt()));
+}
+
+void ExportDialog::kindChanged() {
+    const ExportWords& words = kind();
+    kindHelp_->setText(text(words.help));
+    form_->setRowVisible(tolerance_, words.takesTolerance);
+    form_->setRowVisible(radii_, words.takesRadii);
+    form_->setRowVisible(step_, words.takesStep);
+    form_->setRowVisible(cutter_, words.takesCutter);
+    // At its lowest value the box stands for what is usual.
+    const QString usual = words.kind == ExportKind::liftTable    ? tr("0.5° as usual")
+                          : words.kind == ExportKind::inspection ? tr("5° as usual")
+                                                                 : tr("as the tolerance asks");
+    step_->setSpecialValueText(usual);
+}
+
+std::optional<ExportOptions> ExportDialog::options() {
+    const ExportWords& words = kind();
+    const auto radii = readRadii(radii_->text(), locale());
+    if (words.takesRadii && !radii) {
+        say(tr("The radii must be numbers in mm, separated by blanks."), true);
+        return std::nullopt;
+    }
+    ExportOptions options;
+    options.end = static_cast<End>(track_->currentData().toInt());
+    options.kind = words.kind;
+    options.tolerance = tolerance_->value() * units::micrometre;
+    if (words.takesRadii)
+        options.radii = *radii;
+    if (words.takesStep && step_->value() > 0.0)
+        options.step = step_->value() * units::degree;
+    if (words.takesCutter)
+        options.cutterRadius = cutter_->value() * units::millimetre;
+    return options;
+}
+
+void ExportDialog::askForFile() {
+    const auto asked = options();
+    if (!asked)
+        return;
+    const QString folder = QSettings().value(QStringLiteral("files/folder")).toString();
+    const QString key = asked->kind == ExportKind::liftTable ? tr("lift") : text(kind().key);
+    const QString start =
+        QStringLiteral("%1/%2-%3-%4.%5")
+            .arg(folder, name_.toLower().replace(' ', '-'),
+                 QLatin1String(lobewright::name(asked->end)), key, text(kind().extension));
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Write the track as"), start,
+        QStringLiteral("%1 (*.%2)").arg(text(kind().label), text(kind().extension)));
+    if (!file.isEmpty())
+        exportTo(file);
+}
+
+void ExportDialog::exportTo(const QString& file) {
+    const auto asked = options();
+    if (!asked || isBusy())
+        return;
+    file_ = file;
+    say(QString(), false);
+    noteBusy(true);
+    watcher_.setFuture(QtConcurrent::run(
+        [design = design_, asked = *asked, path = file.toStdString()](QPromise<Problems>& promise) {
+            PromiseMonitor monitor(promise);
+            promise.addResult(exchange::writeTrack(design, asked, path, monitor));
+        }));
+}
+
+void ExportDialog::stop() {
+    watcher_.cancel();
+}
+
+void ExportDialog::finished() {
+    noteBusy(false);
+    if (watcher_.isCanceled() || watcher_.future().resultCount() == 0) {
+        say(tr("Stopped; nothing was written."), false);
+        return;
+    }
+    QStringList lines;
+    for (const Problem& problem : watcher_.result())
+        lines += QString::fromStdString(problem.message);
+    if (!lines.isEmpty()) {
+        say(tr("Not written: %1").arg(lines.join(QStringLiteral("\n"))), true);
+        return;
+    }
+    say(tr("Written: %1 (%2)")
+            .arg(QFileInfo(file_).fileName(), locale().formattedDataSize(QFileInfo(file_).size())),
+        false);
+    QSettings().setValue(QStringLiteral("files/folder"), QFileInfo(file_).absolutePath());
+    Q_EMIT written(file_);
+}
+
+void ExportDialog::noteBusy(bool isBusy) {
+    for (QWidget* input :
+         {static_cast<QWidget*>(track_), static_cast<QWidget*>(kind_),
+          static_cast<QWidget*>(tolerance_), static_cast<QWidget*>(radii_),
+          static_cast<QWidget*>(step_), static_cast<QWidget*>(cutter_), static_cast<QWidget*>(go_)})
+        input->setEnabled(!isBusy);
+    stop_->setEnabled(isBusy);
+    progress_->setVisible(isBusy);
+    progress_->setValue(0);
+}
+
+void ExportDialog::say(const QString& text, bool isWarning) {
+    const Palette& tones = Palette::of(*this);
+    QPalette palette = message_->palette();
+    palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
+    message_->setPalette(palette);
+    message_->setText(text);
+}
+
+void ExportDialog::done(int result) {
+    stop();
+    QDialog::done(result);
+}
+
+} // namespace lobewright::ui

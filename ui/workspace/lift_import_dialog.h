@@ -1,0 +1,62 @@
+#pragma once
+
+#include "core/exchange/lift_import.h"
+
+#include <QDialog>
+#include <QFutureWatcher>
+#include <QTimer>
+
+#include <optional>
+
+class QComboBox;
+class QDoubleSpinBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace lobewright::ui {
+
+class Document;
+class LiftImportPlot;
+
+/// Turns a lift table into knots of one track and shows what is left between the two before the
+/// design is changed. Fits in the background whenever a setting changes.
+class LiftImportDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit LiftImportDialog(Document& document, QWidget* parent = nullptr);
+
+    /// Reads a table; false when the file cannot be read, which is then said.
+    bool openTable(const QString& file);
+    /// The fit of the present settings; absent while it runs or when the table cannot be used.
+    const std::optional<exchange::ImportedLift>& fit() const { return fit_; }
+    bool isBusy() const { return watcher_.isRunning() || settle_.isActive(); }
+
+  private:
+    using Answer = Result<exchange::ImportedLift>;
+
+    void buildForm();
+    void askForTable();
+    void refit();
+    void fitted();
+    void useFit();
+    void showFit();
+    void say(const QString& text, bool isWarning);
+
+    Document& document_;
+    QByteArray table_;
+    std::optional<exchange::ImportedLift> fit_;
+    QFutureWatcher<Answer> watcher_;
+    QTimer settle_; ///< lets a person finish typing
+    QLineEdit* file_ = nullptr;
+    QComboBox* track_ = nullptr;
+    QSpinBox *lobes_ = nullptr, *knots_ = nullptr;
+    QDoubleSpinBox* tolerance_ = nullptr;
+    LiftImportPlot* plot_ = nullptr;
+    QLabel* message_ = nullptr;
+    QPushButton* use_ = nullptr;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,101 @@
+#include "ui/workspace/lift_import_plot.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+
+namespace lobewright::ui {
+
+namespace {
+
+using units::degree;
+using units::micrometre;
+using units::millimetre;
+
+QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
+    return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
+}
+
+} // namespace
+
+LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
+    setAccessibleName(tr("Table, pattern and residual"));
+    plotLayout()->clear();
+    above_ = new QCPAxisRect(this);
+    below_ = new QCPAxisRect(this);
+    plotLayout()->addElement(0, 0, above_);
+    plotLayout()->addElement(1, 0, below_);
+    plotLayout()->setRowStretchFactor(0, 3.0);
+    plotLayout()->setRowStretchFactor(1, 2.0);
+    auto* margins = new QCPMarginGroup(this);
+    for (QCPAxisRect* area : {above_, below_})
+        area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
+    above_->axis(QCPAxis::atLeft)->setLabel(tr("Lift [mm]"));
+    below_->axis(QCPAxis::atLeft)->setLabel(tr("Residual [µm]"));
+    below_->axis(QCPAxis::atBottom)->setLabel(tr("Pattern angle [°]"));
+    pattern_ = graphOn(*this, *above_);
+    table_ = graphOn(*this, *above_);
+    table_->setLineStyle(QCPGraph::lsNone);
+    upper_ = graphOn(*this, *below_);
+    lower_ = graphOn(*this, *below_);
+    residual_ = graphOn(*this, *below_);
+    setMinimumSize(420, 280);
+    applyTones();
+}
+
+void LiftImportPlot::setFit(const exchange::ImportedLift& lift, double tolerance) {
+    QVector<double> angles, lifts, made, residuals;
+    for (const exchange::ImportedRow& row : lift.rows) {
+        angles += row.angle / degree;
+        lifts += row.lift / millimetre;
+        made += (row.lift + row.residual) / millimetre;
+        residuals += row.residual / micrometre;
+    }
+    table_->setData(angles, lifts, true);
+    pattern_->setData(angles, made, true);
+    residual_->setData(angles, residuals, true);
+    const double band = tolerance / micrometre;
+    upper_->setData({angles.front(), angles.back()}, {band, band}, true);
+    lower_->setData({angles.front(), angles.back()}, {-band, -band}, true);
+    for (QCPAxisRect* area : {above_, below_}) {
+        area->axis(QCPAxis::atBottom)->setRange(angles.front(), angles.back());
+        area->axis(QCPAxis::atLeft)->rescale();
+        area->axis(QCPAxis::atLeft)->scaleRange(1.1, area->axis(QCPAxis::atLeft)->range().center());
+    }
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LiftImportPlot::clear() {
+    for (int i = 0; i < graphCount(); ++i)
+        graph(i)->data()->clear();
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LiftImportPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        applyTones();
+}
+
+void LiftImportPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    setBackground(tones.paper);
+    for (QCPAxisRect* area : {above_, below_}) {
+        for (QCPAxis* axis : area->axes()) {
+            axis->setBasePen(tones.quiet);
+            axis->setTickPen(tones.quiet);
+            axis->setSubTickPen(tones.quiet);
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->grid()->setPen(tones.grid);
+            axis->grid()->setZeroLinePen(tones.quiet);
+        }
+    }
+    pattern_->setPen(QPen(tones.ink, 1.8));
+    table_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, tones.quiet, 4.0));
+    residual_->setPen(QPen(tones.ink, 1.2));
+    for (QCPGraph* band : {upper_, lower_})
+        band->setPen(QPen(tones.warning, 1.2, Qt::DashLine));
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+} // namespace lobewright::ui
