@@ -2,10 +2,12 @@
 #include "app/cli/design_input.h"
 #include "app/cli/solving.h"
 #include "core/exchange/solution_files.h"
+#include "core/units.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <memory>
 
@@ -17,6 +19,50 @@ struct SolveArguments {
     DesignArguments design;
     std::string folder;
 };
+
+/// What a person asks first; everything else stands in the summary.
+constexpr const char* mainFigures[] = {"brake_power_kW",
+                                       "brake_torque_Nm",
+                                       "torque_ripple",
+                                       "imep_bar",
+                                       "fmep_bar",
+                                       "bmep_bar",
+                                       "brake_efficiency",
+                                       "peak_pressure_bar",
+                                       "compression_ratio",
+                                       "trapped_compression_ratio",
+                                       "blowdown_deg",
+                                       "overlap_deg",
+                                       "delivery_ratio",
+                                       "scavenging_efficiency",
+                                       "peak_contact_pressure_inlet_MPa",
+                                       "peak_contact_pressure_exhaust_MPa",
+                                       "lift_off_speed_fired_rpm",
+                                       "shaking_force_peak_N"};
+
+void printMainFigures(const solution::Solution& solution) {
+    fmt::print("{}, {:.0f} rev/min\n", solution.design.title,
+               solution.design.running.speed / units::revPerMinute);
+    for (const char* name : mainFigures) {
+        const auto* figure = solution.figure(name);
+        if (!figure) {
+            continue;
+        }
+        if (figure->value) {
+            fmt::print("  {:<52} {:>10.4g} {}\n", figure->label, *figure->value, figure->unit);
+        } else {
+            fmt::print("  {:<52} {:>10} ({})\n", figure->label, "–", figure->note);
+        }
+    }
+    const auto count = [&](solution::Severity severity) {
+        return std::ranges::count(solution.checks, severity, &solution::Check::severity);
+    };
+    fmt::print("  limits: {} errors, {} warnings, {} remarks\n", count(solution::Severity::error),
+               count(solution::Severity::warning), count(solution::Severity::remark));
+    fmt::print("Estimates only: residuals say how well the equations are solved, but correlations "
+               "are good "
+               "to ±10–20 %.\nHave a qualified engineer review before metal is cut.\n");
+}
 
 int solveDesign(const SolveArguments& arguments) {
     const auto loaded = loadOrReport(arguments.design);
@@ -36,6 +82,7 @@ int solveDesign(const SolveArguments& arguments) {
         fmt::print(stderr, "--out: {}\n", problem->message);
         return wrongUsage;
     }
+    printMainFigures(solution);
     return done;
 }
 

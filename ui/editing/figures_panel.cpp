@@ -27,22 +27,26 @@ QString groupTitle(const QString& key) {
     return title.replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
-/// "+1.2 (+3.4 %)"; "=" where both figures read the same.
+QString signedText(double value, const QString& magnitude) {
+    return (value > 0.0 ? QStringLiteral("+") : QString(QChar(0x2212))) + magnitude;
+}
+
+/// "+1.2 kW", the difference in the figure's own unit.
+QString changeText(double change, const QString& unit) {
+    return signedText(change, QLocale().toString(std::abs(change), 'g', 3) + ' ' + unit);
+}
+
+/// "+3.4 %", or the plain difference from zero; "=" where both figures read the same. Short, so
+/// that the names of the figures stay readable beside it.
 QString differenceText(double now, double before) {
     if (figureText(now) == figureText(before))
         return QStringLiteral("=");
-    const auto sign = [](double value) {
-        return value > 0.0 ? QStringLiteral("+") : QString(QChar(0x2212));
-    };
-    const double change = now - before;
-    QString text = sign(change) + QLocale().toString(std::abs(change), 'g', 3);
-    if (before != 0.0) {
-        const double percent = 100.0 * change / std::abs(before);
-        text += QStringLiteral(" (%1%2 %)")
-                    .arg(sign(percent), QLocale().toString(std::abs(percent), 'f',
-                                                           std::abs(percent) < 10.0 ? 1 : 0));
-    }
-    return text;
+    if (before == 0.0)
+        return changeText(now - before, {});
+    const double percent = 100.0 * (now - before) / std::abs(before);
+    return signedText(percent,
+                      QLocale().toString(std::abs(percent), 'f', std::abs(percent) < 10.0 ? 1 : 0) +
+                          QStringLiteral(" %"));
 }
 
 } // namespace
@@ -55,7 +59,7 @@ QString figureText(double value) {
 
 FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     setColumnCount(3);
-    setHeaderLabels({tr("Figure"), tr("Now"), tr("Against baseline")});
+    setHeaderLabels({tr("Figure"), tr("Now"), tr("Change")});
     setFrameShape(QFrame::NoFrame);
     setRootIsDecorated(true);
     setUniformRowHeights(true);
@@ -116,10 +120,15 @@ void FiguresPanel::refill() {
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
-        QString difference;
-        if (before && before->value && figure.value)
+        QString difference, change;
+        if (before && before->value && figure.value) {
             difference = differenceText(*figure.value, *before->value);
+            change = tr("%1 against %2 %3 of the baseline")
+                         .arg(changeText(*figure.value - *before->value, unit),
+                              figureText(*before->value), unit);
+        }
         item->setText(2, difference);
+        item->setToolTip(2, change);
     }
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);

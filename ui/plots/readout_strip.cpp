@@ -12,6 +12,8 @@ namespace lobewright::ui {
 
 namespace {
 constexpr int margin = 6, swatch = 16, gap = 5, between = 14;
+/// Advances are rounded; without it a label that fits exactly is elided.
+constexpr int slack = 3;
 } // namespace
 
 ReadoutStrip::ReadoutStrip(QWidget* parent) : QWidget(parent) {
@@ -39,7 +41,7 @@ int ReadoutStrip::itemWidth(const Item& item) const {
     // Room for the widest usual value, so that nothing jumps while the cursor moves.
     const int usual = item.isFixed ? 0 : fontMetrics().horizontalAdvance(QStringLiteral("−0000.0"));
     const int value = std::max(usual, fontMetrics().horizontalAdvance(item.value));
-    return swatch + gap + fontMetrics().horizontalAdvance(item.label) + gap + value +
+    return swatch + gap + fontMetrics().horizontalAdvance(item.label) + slack + gap + value +
            fontMetrics().horizontalAdvance(QLatin1Char(' ') + item.unit);
 }
 
