@@ -66,7 +66,10 @@ QVector<double> CycleTicks::createTickVector(double step, const QCPRange& range)
         for (double angle = -180.0 + (step > 180.0 ? 180.0 : 0.0); angle < 180.0; angle += step) {
             const double tick = centre + angle / cycles_;
             // Unequal cycles are longer or shorter than 360 cycle degrees: each keeps its half.
-            if (range.contains(tick) && nearestCentre(tick) == centre)
+            // A wide label on the left edge would run into the caption of the axis.
+            const bool collides =
+                std::abs(angle) >= 100.0 && tick - range.lower < 0.02 * range.size();
+            if (range.contains(tick) && nearestCentre(tick) == centre && !collides)
                 ticks.append(tick);
         }
     }
