@@ -3,6 +3,7 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/plot_export.h"
+#include "ui/plots/plot_tones.h"
 #include "ui/plots/turn_events.h"
 
 #include <QMenu>
@@ -90,20 +91,7 @@ void PressureVolumePlot::moveDot() {
 
 void PressureVolumePlot::applyTones() {
     const Palette& tones = Palette::of(*this);
-    setBackground(tones.paper);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
-    for (QCPAxis* axis : {xAxis, yAxis}) {
-        axis->setBasePen(QPen(tones.quiet, 1));
-        axis->setTickPen(QPen(tones.quiet, 1));
-        axis->setSubTickPen(QPen(tones.quiet, 1));
-        axis->setTickLabelColor(tones.ink);
-        axis->setLabelColor(tones.ink);
-        axis->setTickLabelFont(small);
-        axis->setLabelFont(small);
-        axis->grid()->setPen(QPen(tones.grid, 1));
-        axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
-    }
+    applyPlotTones(*this);
     now_->setPen(QPen(tones.ink, 1.8));
     before_->setPen(QPen(tones.baseline(tones.ink), 1.4));
     dot_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.cursor, 8));

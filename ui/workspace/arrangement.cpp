@@ -31,6 +31,12 @@ std::vector<Arrangement> listed() {
          Arrangement::Side::figures,
          {{56, {{key("ports"), 60}, {key("position"), 40}}},
           {44, {{key("timing"), 55}, {key("limits"), 45}}}}},
+        {key("performance"),
+         Words::tr("Performance"),
+         Words::tr("Torque against speed and phase, supply and energy"),
+         Arrangement::Side::none,
+         {{50, {{key("torque-curve"), 50}, {key("phase-map"), 50}}},
+          {50, {{key("gas"), 50}, {key("pressure-volume"), 50}}}}},
     };
 }
 

@@ -107,6 +107,11 @@ void MainWindow::buildViewMenu() {
         arrangementGroup_->addAction(action);
     }
     menu->addAction(tr("&Reset this arrangement"), this, [this] { grid_->reset(); });
+    QMenu* everyView = menu->addMenu(tr("Sho&w in the last pane"));
+    everyView->setObjectName(QStringLiteral("everyView"));
+    for (const Views::View& view : views_->all())
+        everyView->addAction(view.title, this, [this, key = view.key] { grid_->reveal(key); })
+            ->setData(view.key);
     menu->addSeparator();
     sideShown_ = menu->addAction(tr("S&ide panel"));
     sideShown_->setShortcut(QKeySequence(tr("F9")));

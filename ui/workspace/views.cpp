@@ -3,12 +3,14 @@
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/plots/channel_plot.h"
+#include "ui/plots/phase_plot.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/pressure_volume_plot.h"
 #include "ui/plots/stress_plot.h"
 #include "ui/plots/timing_circle.h"
+#include "ui/plots/torque_curve.h"
 #include "ui/plots/torque_plot.h"
 #include "ui/scene/adjuster_panel.h"
 #include "ui/scene/cylinder_circle.h"
@@ -27,6 +29,7 @@ namespace lobewright::ui {
 Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
+    addStudies(owner);
     addLists(cursor, owner);
 }
 
@@ -63,7 +66,7 @@ void Views::addPlot(const char* key, const QString& title, Plot* plot) {
     View& view = add(key, title, plot);
     view.state = [plot] { return plot->state(); };
     view.restoreState = [plot](const QString& state) { plot->restoreState(state); };
-    connect(plot, &TurnPlot::stateChanged, this, &Views::stateChanged);
+    connect(plot, &Plot::stateChanged, this, &Views::stateChanged);
 }
 
 void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
@@ -105,6 +108,13 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
     channels(
         "chosen", tr("Chosen quantities"),
         {QStringLiteral("pressure_angle_inlet_deg"), QStringLiteral("pressure_angle_exhaust_deg")});
+}
+
+void Views::addStudies(QWidget* owner) {
+    auto* torque = new TorqueCurve(owner);
+    addPlot("torque-curve", torque->title(), torque);
+    auto* phase = new PhasePlot(owner);
+    addPlot("phase-map", phase->title(), phase);
 }
 
 void Views::addLists(TurnCursor& cursor, QWidget* owner) {

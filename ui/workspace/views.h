@@ -64,6 +64,7 @@ class Views : public QObject {
     void addPlot(const char* key, const QString& title, Plot* plot);
     void addDrawings(TurnCursor& cursor, QWidget* owner);
     void addPlots(TurnCursor& cursor, QWidget* owner);
+    void addStudies(QWidget* owner);
     void addLists(TurnCursor& cursor, QWidget* owner);
     void refresh(const View& view);
 

@@ -1,0 +1,26 @@
+#include "ui/plots/plot_tones.h"
+
+#include "ui/palette.h"
+#include "ui/plots/custom_plot.h"
+
+namespace lobewright::ui {
+
+void applyPlotTones(QCustomPlot& plot) {
+    const Palette& tones = Palette::of(plot);
+    plot.setBackground(tones.paper);
+    QFont small = plot.font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    for (QCPAxis* axis : {plot.xAxis, plot.yAxis, plot.xAxis2, plot.yAxis2}) {
+        axis->setBasePen(QPen(tones.quiet, 1));
+        axis->setTickPen(QPen(tones.quiet, 1));
+        axis->setSubTickPen(QPen(tones.quiet, 1));
+        axis->setTickLabelColor(tones.ink);
+        axis->setLabelColor(tones.ink);
+        axis->setTickLabelFont(small);
+        axis->setLabelFont(small);
+        axis->grid()->setPen(QPen(tones.grid, 1));
+        axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
+    }
+}
+
+} // namespace lobewright::ui
