@@ -16,6 +16,8 @@ constexpr double coarseSpacing = 8.0 * units::degree;
 constexpr double fineSpacing = 2.0 * units::degree;
 constexpr double accuracy = 0.05 * units::degree;
 constexpr int roundLimit = 10;
+/// Share of the allowed evaluations for the search; the rest is for the cycle at the start found.
+constexpr double searchShare = 0.6;
 
 double workOfWindow(const Ring& ring) {
     double sum = 0.0;
@@ -30,8 +32,10 @@ double workOfWindow(const Ring& ring) {
 /// Net work in steady state over the burn start.
 class Trial {
   public:
-    Trial(Model& model, Ring& ring, Monitor& monitor)
-        : model_(model), ring_(ring), monitor_(monitor) {}
+    Trial(Model& model, Ring& ring, const CycleOptions& options, Monitor& monitor)
+        : model_(model), ring_(ring), monitor_(monitor),
+          last_(ring.work() +
+                static_cast<long>(searchShare * static_cast<double>(options.maxEvaluations))) {}
 
     /// Absent: the search failed; see `problem`. A start for which no steady state is found (an
     /// engine on the edge of misfire) counts as worthless instead: others may well be steady.
@@ -40,7 +44,9 @@ class Trial {
         if (problem) {
             return std::nullopt;
         }
-        const auto search = findSteadyState(ring_, options, monitor_);
+        CycleOptions limited = options;
+        limited.maxEvaluations = std::max(0L, last_ - ring_.work());
+        const auto search = findSteadyState(ring_, limited, monitor_);
         if (!search) {
             problem = search.problems().front();
             return std::nullopt;
@@ -51,6 +57,7 @@ class Trial {
         anySteady = true;
         return workOfWindow(ring_);
     }
+    bool exhausted() const { return ring_.work() >= last_; }
     static constexpr double worthless = -1e300;
     bool anySteady = false;
     std::optional<Problem> problem;
@@ -59,6 +66,7 @@ class Trial {
     Model& model_;
     Ring& ring_;
     Monitor& monitor_;
+    long last_; ///< amount of work at which the search ends
 };
 
 /// Where the quartic through five equally spaced values is highest, in spacings from the middle.
@@ -79,6 +87,45 @@ double peakOfQuartic(const std::array<double, 5>& f) {
     return best;
 }
 
+/// The best of starts a coarse spacing apart, loosely solved. Absent: see `trial.problem`.
+std::optional<double> bestOfSpaced(Trial& trial, double low, double high,
+                                   const CycleOptions& options) {
+    CycleOptions coarse = options;
+    coarse.relativeTolerance = std::max(options.relativeTolerance, 1e-5);
+    coarse.steadyTolerance = std::max(options.steadyTolerance, 1e-4);
+    const int divisions = std::max(1, static_cast<int>(std::ceil((high - low) / coarseSpacing)));
+    double best = low;
+    double highest = Trial::worthless;
+    for (int i = 0; i <= divisions && !trial.exhausted(); ++i) {
+        const double start = low + (high - low) * i / divisions;
+        const std::optional<double> work = trial.work(start, coarse);
+        if (!work) {
+            return std::nullopt;
+        }
+        if (*work > highest) {
+            highest = *work;
+            best = start;
+        }
+    }
+    return best;
+}
+
+/// Works at five starts around `middle`; absent: one is not known, see `trial`.
+std::optional<std::array<double, 5>> worksAround(Trial& trial, double middle, double spacing,
+                                                 const CycleOptions& options) {
+    std::array<double, 5> works{};
+    for (std::size_t i = 0; i < works.size(); ++i) {
+        const double start = middle + (static_cast<double>(i) - 2.0) * spacing;
+        const std::optional<double> work =
+            trial.exhausted() ? std::nullopt : trial.work(start, options);
+        if (!work || *work == Trial::worthless) {
+            return std::nullopt;
+        }
+        works[i] = *work;
+    }
+    return works;
+}
+
 } // namespace
 
 std::optional<Problem> findBestStart(Model& model, Ring& ring, const CycleOptions& options,
@@ -86,47 +133,32 @@ std::optional<Problem> findBestStart(Model& model, Ring& ring, const CycleOption
     const auto [earliestClosed, latestClosed] = model.closedInterval();
     const double low = std::max(earliestStart, earliestClosed + accuracy);
     const double high = std::min(latestStart, latestClosed - accuracy);
-    Trial trial(model, ring, monitor);
-    CycleOptions coarse = options;
-    coarse.relativeTolerance = std::max(options.relativeTolerance, 1e-5);
-    coarse.steadyTolerance = std::max(options.steadyTolerance, 1e-4);
-    const int divisions = std::max(1, static_cast<int>(std::ceil((high - low) / coarseSpacing)));
-    double best = low;
-    double highest = Trial::worthless;
-    for (int i = 0; i <= divisions; ++i) {
-        const double start = low + (high - low) * i / divisions;
-        const std::optional<double> work = trial.work(start, coarse);
-        if (!work) {
-            return trial.problem;
-        }
-        if (*work > highest) {
-            highest = *work;
-            best = start;
-        }
+    Trial trial(model, ring, options, monitor);
+    const std::optional<double> coarse = bestOfSpaced(trial, low, high, options);
+    if (!coarse) {
+        return trial.problem;
     }
     if (!trial.anySteady) {
         return Problem{"", "no burn start between -60 and 20° gives a cyclic steady state"};
     }
+    double best = *coarse;
+    model.burnStartRough = true;
     const double spacing = std::min(fineSpacing, 0.2 * (high - low));
     for (int round = 0; round < roundLimit; ++round) {
         const double middle = std::clamp(best, low + 2.0 * spacing, high - 2.0 * spacing);
-        std::array<double, 5> works{};
-        for (std::size_t i = 0; i < works.size(); ++i) {
-            const double start = middle + (static_cast<double>(i) - 2.0) * spacing;
-            const std::optional<double> work = trial.work(start, options);
-            if (!work) {
+        const auto works = worksAround(trial, middle, spacing, options);
+        if (!works) {
+            if (trial.problem) {
                 return trial.problem;
             }
-            if (*work == Trial::worthless) {
-                return Problem{"", "no cyclic steady state around the best burn start"};
-            }
-            works[i] = *work;
+            break;
         }
-        const double peak = peakOfQuartic(works);
+        const double peak = peakOfQuartic(*works);
         best = std::clamp(middle + peak * spacing, low, high);
         const bool inside = std::fabs(peak) < 1.5;
         const bool atEdge = best - low < accuracy || high - best < accuracy;
         if (inside || atEdge) {
+            model.burnStartRough = false;
             break;
         }
     }

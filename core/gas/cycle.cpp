@@ -84,12 +84,15 @@ void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring
 /// Moves the burn start to the best torque where that is asked for, then finds the steady state.
 Result<SteadySearch> settle(Model& model, Ring& ring, const CycleOptions& options,
                             Monitor& monitor) {
+    CycleOptions rest = options;
     if (model.searchesBurnStart()) {
+        const long before = ring.work();
         if (auto problem = findBestStart(model, ring, options, monitor)) {
             return *problem;
         }
+        rest.maxEvaluations -= ring.work() - before;
     }
-    return findSteadyState(ring, options, monitor);
+    return findSteadyState(ring, rest, monitor);
 }
 
 Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Monitor& monitor,
@@ -132,10 +135,10 @@ Result<CycleSolution> compileBlown(const Model& model, const Ring& ring, const P
 }
 
 /// Evenly phased cylinders run alike: one is integrated, the others follow it. Absent when that
-/// finds no steady state; all together they may.
+/// finds no steady state; all together they may. Takes its work from what `options` allow.
 Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& phases,
                                                     const RunConditions& run, Monitor& monitor,
-                                                    const CycleOptions& options) {
+                                                    CycleOptions& options) {
     Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, {0.0});
     if (!start) {
         return start.problems();
@@ -147,7 +150,9 @@ Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& 
     placeOn(ring, model, *start, {0});
     CycleOptions limited = options;
     limited.maxPeriods = std::min(options.maxPeriods, followingPeriods);
+    limited.maxEvaluations = options.maxEvaluations / 2;
     const Result<SteadySearch> search = settle(model, ring, limited, monitor);
+    options.maxEvaluations -= ring.work();
     if (!search) {
         return search.problems();
     }
@@ -198,9 +203,10 @@ Result<CycleSolution> solveTogether(Model& model, const Phases& phases, const Ru
 Result<CycleSolution> solveBlower(Model& model, const RunConditions& run, Monitor& monitor,
                                   const CycleOptions& options) {
     const Phases phases = phasesOf(run, model.period());
+    CycleOptions left = options;
     if (phases.even && phases.lags.size() > 1 && !options.integrateTogether) {
         Result<std::optional<CycleSolution>> following =
-            solveFollowing(model, phases, run, monitor, options);
+            solveFollowing(model, phases, run, monitor, left);
         if (!following) {
             return following.problems();
         }
@@ -208,7 +214,7 @@ Result<CycleSolution> solveBlower(Model& model, const RunConditions& run, Monito
             return **following;
         }
     }
-    return solveTogether(model, phases, run, monitor, options);
+    return solveTogether(model, phases, run, monitor, left);
 }
 
 } // namespace

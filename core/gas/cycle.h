@@ -67,8 +67,9 @@ struct CycleOptions {
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
-    /// Evaluations of one cylinder's rates after which the search gives up; about a second's worth.
-    long maxEvaluations = 2500000;
+    /// Evaluations of one cylinder's rates after which the search gives up, that for the best burn
+    /// start included; less than half a second's worth.
+    long maxEvaluations = 1200000;
     /// Integrate evenly phased cylinders on one plenum together although they run alike.
     bool integrateTogether = false;
 };

@@ -167,6 +167,10 @@ std::vector<std::string> remarksOn(const Model& model, const CycleSolution& solu
                                       "products below λ = 0.9.",
                                       model.settings.lambda));
     }
+    if (model.burnStartRough) {
+        remarks.emplace_back("The burn start for the best torque is known to 8° of the cycle only: "
+                             "the engine settles too slowly, or not at all, at starts nearby.");
+    }
     if (!solution.supplyPaid && solution.supplyPower > 0.0) {
         remarks.push_back(fmt::format("Supply power not counted: {:.2f} kW to compress the air.",
                                       1e-3 * solution.supplyPower));

@@ -43,6 +43,7 @@ struct Model {
     double meanPistonSpeed = 0.0;   ///< mean of both ends [m/s]
     double burnStart = 0.0;         ///< shaft angle from IDC [rad]
     double burnDuration = 0.0;      ///< shaft angle [rad]
+    bool burnStartRough = false;    ///< the search for the best one was cut short
     double woschniFactor = 0.0;     ///< 3.26·B^−0.2 in SI pressure
     double delayFactor = 0.0;       ///< ignition delay at 1 Pa without the temperature [s]
     double massScale = 0.0;         ///< a charge [kg]

@@ -96,6 +96,8 @@ class Ring {
     /// When cylinder 0 drew fresh gas in the last window.
     const std::vector<FreshInterval>& freshIntervals() const { return freshIntervals_; }
     long rhsEvaluations() const { return rhsEvaluations_; }
+    /// Evaluations of one cylinder's rates.
+    long work() const { return rhsEvaluations_ * cylinders(); }
     long stepCount() const { return stepCount_; }
     long implicitSteps() const { return implicitSteps_; }
     /// Rates of the whole ring at a window angle, for comparison with other integrators.

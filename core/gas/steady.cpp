@@ -34,8 +34,7 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
     const int windowsPerPeriod = ring.alike() ? ring.cylinders() : 1;
     const double goal = options.steadyTolerance / windowsPerPeriod;
     const int limit = options.maxPeriods * windowsPerPeriod;
-    const long evaluationsBefore =
-        ring.rhsEvaluations(); // a search for the best burn start runs many
+    const long last = ring.work() + options.maxEvaluations;
     int airless = 0;
     Eigen::VectorXd state = ring.repeating();
     double change = 1.0;
@@ -60,8 +59,7 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         if (airless >= airlessWindows) {
             return noAir(ring.airShare());
         }
-        if ((ring.rhsEvaluations() - evaluationsBefore) * ring.cylinders() >
-            options.maxEvaluations) {
+        if (ring.work() > last) {
             return search;
         }
         const double done = std::clamp(std::log(change) / std::log(goal), 0.0, 1.0);

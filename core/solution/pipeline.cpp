@@ -96,25 +96,25 @@ class Relay final : public Monitor {
 };
 
 Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const ports::PortTiming& timing,
-                                    Monitor& monitor) {
+                                    Monitor& monitor, const gas::CycleOptions& options) {
     const gas::PairChamber chamber(timing);
     gas::RunConditions run;
     run.omega = inputs.speed;
     run.motored = inputs.motored;
     run.cylinders = inputs.timing.mechanism.cylinders;
     run.cylinderAngles = mechanism::cylinderAngles(inputs.timing.mechanism);
-    return gas::solveCycle(chamber, inputs.settings, run, monitor);
+    return gas::solveCycle(chamber, inputs.settings, run, monitor, options);
 }
 
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
                                          GasInputs inputs, const ports::PortTiming& timing,
-                                         Monitor& monitor) {
+                                         Monitor& monitor, const gas::CycleOptions& options = {}) {
     if (previous && previous->inputs == inputs) {
         return previous;
     }
-    auto output = solveGas(inputs, timing, monitor);
+    auto output = solveGas(inputs, timing, monitor, options);
     return std::make_shared<GasStage>(GasStage{std::move(inputs), std::move(output)});
 }
 
@@ -269,7 +269,10 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay);
     if (!inputs.motored && detail == Detail::everything) {
         inputs.motored = true;
-        stages->motoredGas = gasStage(before.motoredGas, inputs, stages->timing->output, relay);
+        gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
+        options.maxEvaluations /= 2;
+        stages->motoredGas =
+            gasStage(before.motoredGas, inputs, stages->timing->output, relay, options);
     }
     if (relay.stopped()) {
         return Problem{"", "cancelled"};

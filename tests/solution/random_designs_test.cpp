@@ -1,0 +1,82 @@
+#include "core/design/file.h"
+#include "core/solution/solution.h"
+#include "tests/solution/random_designs.h"
+#include "tests/solution/solved_sample.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <ctime>
+
+namespace lobewright {
+namespace {
+
+constexpr int shards = 8;
+constexpr int designsOfShard = 250;
+
+std::vector<design::Design> samples() {
+    std::vector<design::Design> all;
+    for (const char* name : {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator",
+                             "sketched-lobes-blown", "unequal-lobes"}) {
+        all.push_back(test::sample(name));
+    }
+    return all;
+}
+
+/// Processor time, which does not grow when others use the machine [s].
+double processorTime() {
+    return static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
+}
+
+/// Empty, or what is wrong with a solution.
+std::string flawOf(const solution::Solution& solution) {
+    for (const auto& figure : solution.figures) {
+        if (figure.value && !std::isfinite(*figure.value)) {
+            return "figure " + figure.name + " is not finite";
+        }
+    }
+    for (const auto& channel : solution.channels) {
+        if (channel.values.isInf().any()) {
+            return "channel " + channel.name + " is infinite";
+        }
+        if (solution.gas && channel.name == "pressure_bar" && !channel.values.isFinite().all()) {
+            return "the pressure has gaps";
+        }
+    }
+    for (const auto& check : solution.checks) {
+        if (check.message.empty() || !std::isfinite(check.value) || !std::isfinite(check.limit)) {
+            return "check " + check.id + " says nothing";
+        }
+    }
+    const bool unsolved = test::fires(solution, "not-converged");
+    return unsolved == solution.gas.has_value() ? "a missing gas cycle must have its check" : "";
+}
+
+class RandomValidDesigns : public ::testing::TestWithParam<int> {};
+
+// Whatever a valid design holds, the answer is a solution of finite figures or one whose check says
+// why there is no cycle; within a second.
+TEST_P(RandomValidDesigns, EndInFiguresOrASentenceWithinASecond) {
+    test::RandomDesigns designs(samples(), 4711UL + static_cast<unsigned long>(GetParam()));
+    int solved = 0;
+    for (int i = 0; i < designsOfShard; ++i) {
+        const design::Design design = designs.next();
+        SilentMonitor monitor;
+        const double begin = processorTime();
+        const auto solution = solution::solve(design, monitor);
+        const double taken = processorTime() - begin;
+        const auto text = [&] { return std::to_string(i) + "\n" + design::writeDesign(design); };
+        EXPECT_LT(taken, 1.0) << text();
+        if (!solution) {
+            EXPECT_FALSE(solution.problems().front().message.empty()) << text();
+            continue;
+        }
+        EXPECT_EQ(flawOf(*solution), "") << text();
+        solved += solution->gas ? 1 : 0;
+    }
+    EXPECT_GT(solved, designsOfShard / 2);
+}
+INSTANTIATE_TEST_SUITE_P(Shards, RandomValidDesigns, ::testing::Range(0, shards));
+
+} // namespace
+} // namespace lobewright
