@@ -170,6 +170,11 @@ void Ring::refresh() {
     }
     noteFreshFlow();
     settle();
+    if (keepRestarts) {
+        restarts.push_back({theta_, {}});
+        std::copy_n(variables(0), cylinderVariables, restarts.back().snapshot.y.begin());
+        restarts.back().snapshot.memory = members_[0].memory;
+    }
 }
 
 void Ring::noteFreshFlow() {
@@ -201,6 +206,7 @@ std::optional<Problem> Ring::advance(double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
     startWindow();
+    restarts.clear();
     refresh();
     std::size_t snapshot = 0;
     snapshots.clear();

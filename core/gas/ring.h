@@ -75,6 +75,15 @@ class Ring {
     std::vector<double> snapshotAngles;
     std::vector<Snapshot> snapshots;
 
+    /// Where equations change: states of cylinder 0 from which `advance` went on smoothly [window
+    /// angle, rad]. Kept only where asked for, for comparison with other integrators.
+    struct Restart {
+        double theta = 0.0;
+        Snapshot snapshot;
+    };
+    bool keepRestarts = false;
+    std::vector<Restart> restarts;
+
     /// The state that must repeat, scaled to about 1: cylinders one after the other,
     /// then the plenum.
     Eigen::VectorXd repeating();
@@ -171,6 +180,9 @@ class Ring {
     static std::vector<int> stiffVariables(std::size_t cylinders, bool plenum);
     double plenumRelaxation() const;
     void findStiffDerivatives();
+    const DenseStep& step() const {
+        return stiff_ ? static_cast<const DenseStep&>(implicit_) : explicit_;
+    }
 
     // ring_stops.cpp
     double nextStopAngle() const;
@@ -195,7 +207,7 @@ class Ring {
     std::size_t plenumOffset_ = 0;
     DormandPrince explicit_;
     Radau implicit_;
-    DenseStep* step_ = &explicit_;
+    bool stiff_ = false;          ///< the implicit method is at work
     Eigen::MatrixXd derivatives_; ///< ∂f/∂y of the stiff variables
     double relaxation_ = 0.0;     ///< fastest of all chambers [1/rad]
     StepRecord steps_;

@@ -22,10 +22,10 @@ void Ring::chooseMethod(double stop) {
     constexpr double enter = 100.0;
     constexpr double leave = 20.0;
     const double relaxations = relaxation_ * (stop - theta_);
-    if (step_ == &explicit_ && relaxations > enter) {
-        step_ = &implicit_;
-    } else if (step_ == &implicit_ && relaxations < leave) {
-        step_ = &explicit_;
+    if (!stiff_ && relaxations > enter) {
+        stiff_ = true;
+    } else if (stiff_ && relaxations < leave) {
+        stiff_ = false;
         h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
     }
 }
@@ -44,8 +44,8 @@ double Ring::tryStep(double h) {
     const auto evaluate = [this](double theta, const double* y, double* dy) {
         rates(theta, y, dy);
     };
-    setWeights(step_ == &explicit_ ? tolerance_ : std::min(tolerance_, implicitTolerance));
-    if (step_ == &explicit_) {
+    setWeights(!stiff_ ? tolerance_ : std::min(tolerance_, implicitTolerance));
+    if (!stiff_) {
         explicit_.attempt(evaluate, theta_, h, y_.data(), dy_.data());
         return explicit_.error(weights_.data());
     }
@@ -112,7 +112,7 @@ void Ring::shortenStep(double h, double error) {
         h_ = 0.25 * h;
         return;
     }
-    const double power = step_ == &explicit_ ? -0.2 : -0.25;
+    const double power = !stiff_ ? -0.2 : -0.25;
     h_ = h * std::clamp(0.9 * std::pow(error, power), 0.1, 0.9);
 }
 
@@ -120,9 +120,8 @@ void Ring::shortenStep(double h, double error) {
 /// §IV.2, for the explicit method]
 void Ring::adaptStep(double h, double error, bool cutShort) {
     const double bounded = std::max(error, 1e-8);
-    const double factor = step_ == &explicit_
-                              ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
-                              : 0.9 * std::pow(bounded, -0.25);
+    const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
+                                  : 0.9 * std::pow(bounded, -0.25);
     const double next = h * std::clamp(factor, 0.2, 5.0);
     h_ = cutShort ? std::max(h_, next) : next;
     lastError_ = std::max(error, 1e-4);
@@ -130,26 +129,26 @@ void Ring::adaptStep(double h, double error, bool cutShort) {
 
 void Ring::accept(double h, double end) {
     ++stepCount_;
-    implicitSteps_ += step_ == &implicit_ ? 1 : 0;
+    implicitSteps_ += stiff_ ? 1 : 0;
     steps_.begin.push_back(theta_);
     steps_.length.push_back(h);
     for (std::size_t k = 0; k < members_.size(); ++k) {
         for (const Variable variable : {airMass, productsMass, temperature}) {
             double r[StepRecord::terms];
-            step_->denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
+            step().denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
             steps_.coefficients.insert(steps_.coefficients.end(), r, r + StepRecord::terms);
         }
     }
     if (hasPlenum()) {
         for (const int variable : {plenumMass, plenumTemperature}) {
             double r[StepRecord::terms];
-            step_->denseCoefficients(static_cast<int>(plenumOffset_) + variable, r);
+            step().denseCoefficients(static_cast<int>(plenumOffset_) + variable, r);
             steps_.plenumCoefficients.insert(steps_.plenumCoefficients.end(), r,
                                              r + StepRecord::terms);
         }
     }
-    std::copy_n(step_->end(), y_.size(), y_.begin());
-    std::copy_n(step_->endRates(), y_.size(), dy_.begin());
+    std::copy_n(step().end(), y_.size(), y_.begin());
+    std::copy_n(step().endRates(), y_.size(), dy_.begin());
     theta_ = end;
     settle();
 }
@@ -157,7 +156,7 @@ void Ring::accept(double h, double end) {
 void Ring::interpolate(double s, double* out) const {
     double r[DenseStep::denseTerms];
     for (std::size_t i = 0; i < y_.size(); ++i) {
-        step_->denseCoefficients(static_cast<int>(i), r);
+        step().denseCoefficients(static_cast<int>(i), r);
         out[i] = denseValue(r, s);
     }
 }
@@ -166,7 +165,7 @@ std::optional<Ring::Crossing> Ring::firstCrossing(double h) {
     std::optional<Crossing> first;
     for (std::size_t k = 0; k < members_.size(); ++k) {
         const Member& member = members_[k];
-        const Margins end = member.cylinder.margins(step_->end() + k * cylinderVariables,
+        const Margins end = member.cylinder.margins(step().end() + k * cylinderVariables,
                                                     member.memory, member.observed);
         for (int e = 0; e < eventCount; ++e) {
             if (end[static_cast<std::size_t>(e)] >= -slack_) {

@@ -6,6 +6,7 @@
 #include <string>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunmatrix/sunmatrix_dense.h>
+#include <sunnonlinsol/sunnonlinsol_fixedpoint.h>
 
 namespace lobewright::testing {
 
@@ -15,11 +16,13 @@ struct Cvode::Handles {
     N_Vector state = nullptr, absolute = nullptr;
     SUNMatrix matrix = nullptr;
     SUNLinearSolver linear = nullptr;
+    SUNNonlinearSolver fixedPoint = nullptr;
     double relative = 0.0;
     bool started = false;
     ~Handles() {
         CVodeFree(&solver);
         SUNLinSolFree(linear);
+        SUNNonlinSolFree(fixedPoint);
         SUNMatDestroy(matrix);
         N_VDestroy(state);
         N_VDestroy(absolute);
@@ -51,7 +54,7 @@ void require(int flag, const char* what) {
 
 } // namespace
 
-Cvode::Cvode(Rates rates, double relative, std::vector<double> absolute)
+Cvode::Cvode(Rates rates, double relative, std::vector<double> absolute, Method method)
     : handles_(std::make_unique<Handles>()), rates_(std::move(rates)) {
     const auto size = static_cast<sunindextype>(absolute.size());
     Handles& h = *handles_;
@@ -59,9 +62,13 @@ Cvode::Cvode(Rates rates, double relative, std::vector<double> absolute)
     h.state = N_VNew_Serial(size, h.context);
     h.absolute = N_VNew_Serial(size, h.context);
     std::copy(absolute.begin(), absolute.end(), N_VGetArrayPointer(h.absolute));
-    h.solver = CVodeCreate(CV_BDF, h.context);
-    h.matrix = SUNDenseMatrix(size, size, h.context);
-    h.linear = SUNLinSol_Dense(h.state, h.matrix, h.context);
+    h.solver = CVodeCreate(method == Method::stiff ? CV_BDF : CV_ADAMS, h.context);
+    if (method == Method::stiff) {
+        h.matrix = SUNDenseMatrix(size, size, h.context);
+        h.linear = SUNLinSol_Dense(h.state, h.matrix, h.context);
+    } else {
+        h.fixedPoint = SUNNonlinSol_FixedPoint(h.state, 0, h.context);
+    }
     h.relative = relative;
 }
 
@@ -82,7 +89,11 @@ double Cvode::integrate(double x, double stop, std::vector<double>& y,
         require(CVodeInit(h.solver, CvodeCallbacks::rates, x, h.state), "start");
         require(CVodeSetUserData(h.solver, this), "user data");
         require(CVodeSVtolerances(h.solver, h.relative, h.absolute), "tolerances");
-        require(CVodeSetLinearSolver(h.solver, h.linear, h.matrix), "linear solver");
+        if (h.fixedPoint) {
+            require(CVodeSetNonlinearSolver(h.solver, h.fixedPoint), "fixed-point solver");
+        } else {
+            require(CVodeSetLinearSolver(h.solver, h.linear, h.matrix), "linear solver");
+        }
         require(CVodeSetMaxNumSteps(h.solver, 2000000), "step limit");
         if (rootCount_ > 0) {
             require(CVodeRootInit(h.solver, rootCount_, CvodeCallbacks::roots), "roots");

@@ -13,8 +13,13 @@ class Cvode {
     using Rates = std::function<void(double x, const double* y, double* dy)>;
     using Roots = std::function<void(double x, const double* y, double* g)>;
 
+    /// Backward differentiation with Newton's method for stiff equations, Adams's methods with
+    /// fixed-point iteration for others.
+    enum class Method { stiff, adams };
+
     /// `absolute`: tolerated error of each variable.
-    Cvode(Rates rates, double relative, std::vector<double> absolute);
+    Cvode(Rates rates, double relative, std::vector<double> absolute,
+          Method method = Method::stiff);
     ~Cvode();
     Cvode(const Cvode&) = delete;
     Cvode& operator=(const Cvode&) = delete;

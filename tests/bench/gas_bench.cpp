@@ -1,0 +1,258 @@
+// The gas cycle: a whole solve, the cycle alone, CVODE on the same equations, a sweep of speeds.
+// bench_gas --benchmark_filter=. ; targets: solve of the biogas sample 20 ms, cycle 2 ms, CVODE at
+// least five times slower at an error in work of 1e-6, sweep 60 ms on two cores, loads, contact and
+// balance at most a fifth of a solve.
+#include "core/design/file.h"
+#include "core/gas/pair_chamber.h"
+#include "core/gas/start.h"
+#include "core/solution/solution.h"
+#include "core/study/speed_sweep.h"
+#include "tests/gas/cvode.h"
+#include "tests/gas/engines.h"
+
+#include <benchmark/benchmark.h>
+
+#include <chrono>
+#include <stdexcept>
+
+namespace lobewright {
+namespace {
+
+constexpr double toleratedError = 1e-6; ///< in work
+
+design::Design sample(const std::string& name) {
+    const auto design =
+        design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name + ".lobewright.json");
+    if (!design) {
+        throw std::runtime_error(name + ": " + design.problems().front().message);
+    }
+    return *design;
+}
+
+void wholeSolve(benchmark::State& state, const std::string& name) {
+    const design::Design design = sample(name);
+    SilentMonitor monitor;
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(solution::solve(design, monitor));
+    }
+}
+BENCHMARK_CAPTURE(wholeSolve, biogas, "biogas-pump-set")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(wholeSolve, classroom, "classroom-model")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(wholeSolve, hydrogen, "hydrogen-buoy-generator")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(wholeSolve, blown, "sketched-lobes-blown")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(wholeSolve, unequal, "unequal-lobes")->Unit(benchmark::kMillisecond);
+
+/// What follows the gas in a solve: everything but motion, ports and the two gas cycles, which are
+/// taken over from before. The share of this in `wholeSolve` holds loads, contact and balance, and
+/// besides them channels and checks.
+void afterTheGas(benchmark::State& state) {
+    design::Design design = sample("biogas-pump-set");
+    SilentMonitor monitor;
+    auto previous = solution::solve(design, monitor);
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(solution::solve(design, monitor, &*previous));
+    }
+}
+BENCHMARK(afterTheGas)->Unit(benchmark::kMillisecond);
+
+/// All models at once: short-circuiting displacement, wall heat, rich enough to knock, a plenum.
+gas::Engine fullEngine(bool blown) {
+    gas::Engine engine = gas::pumpEngine();
+    gas::Settings& s = engine.settings;
+    s.fuel = gas::Fuel::petrol;
+    s.scavenging = {gas::ScavengingModel::displacementThenMixing, 0.4, 0.1};
+    if (blown) {
+        s.supply.kind = gas::SupplyKind::blower;
+        s.supply.displacement = 2e-3;
+    }
+    return engine;
+}
+
+void cycle(benchmark::State& state, bool blown) {
+    const gas::Engine engine = fullEngine(blown);
+    SilentMonitor monitor;
+    long evaluations = 0;
+    for (auto _ : state) {
+        const auto solution = gas::solveCycle(engine.chamber, engine.settings, engine.run, monitor);
+        if (!solution) {
+            state.SkipWithError(solution.problems().front().message.c_str());
+            return;
+        }
+        evaluations = solution->rhsEvaluations;
+    }
+    state.counters["evaluations"] = static_cast<double>(evaluations);
+}
+BENCHMARK_CAPTURE(cycle, reservoirAllModels, false)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(cycle, plenumAllModels, true)->Unit(benchmark::kMillisecond);
+
+void speedSweep(benchmark::State& state) {
+    const design::Design design = sample("biogas-pump-set");
+    SilentMonitor monitor;
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(study::speedSweep(design, 500.0, 2500.0, 41, {}, monitor));
+    }
+}
+BENCHMARK(speedSweep)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+double seconds() {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch())
+        .count();
+}
+
+/// One period of an engine in steady state, by the program's integrator and by CVODE. CVODE is
+/// told where ports turn and need not search for it; both see the same rates.
+class Period {
+  public:
+    explicit Period(const gas::Engine& engine) : engine_(engine), model_(model()), ring_(steady()) {
+        begin_ = ring_;
+        ring_.keepRestarts = true;
+        require(!ring_.advance(1e-12));
+        restarts_ = ring_.restarts;
+        reference_ = work(ring_);
+        ends_ = endsOfStretches();
+    }
+
+    /// Error in work of our integrator.
+    double ours(double tolerance) const {
+        gas::Ring ring = begin_;
+        require(!ring.advance(tolerance));
+        return std::fabs(work(ring) / reference_ - 1.0);
+    }
+
+    /// Error in work of CVODE.
+    double theirs(double tolerance, testing::Cvode::Method method) const {
+        const std::vector<gas::Ring::Snapshot> states = integrate(tolerance, method);
+        double error = 0.0;
+        for (std::size_t i = 0; i < states.size(); ++i) {
+            error += states[i].y[gas::work] - ends_[i].y[gas::work];
+        }
+        return std::fabs(error / reference_);
+    }
+
+  private:
+    static void require(bool holds) {
+        if (!holds) {
+            throw std::runtime_error("the period could not be integrated");
+        }
+    }
+    static double work(const gas::Ring& ring) {
+        return ring.records().front().front().of(gas::work);
+    }
+    gas::Model model() const {
+        return gas::makeModel(engine_.chamber, engine_.settings,
+                              gas::workingGas(engine_.settings.fuel), engine_.run)
+            .value();
+    }
+    gas::Ring steady() const {
+        const gas::SupplyState supply = gas::constantSupply(model_, 0.0);
+        gas::Ring ring(model_, supply);
+        ring.place(0, gas::guessedCharge(model_, supply));
+        for (int i = 0; i < 30; ++i) {
+            require(!ring.advance(1e-9));
+        }
+        return ring;
+    }
+    std::vector<gas::Ring::Snapshot> endsOfStretches() const {
+        return integrate(1e-12, testing::Cvode::Method::adams);
+    }
+
+    /// State at the end of each smooth stretch. From one to the next the state is carried over;
+    /// what the change itself does to it is taken from the reference.
+    std::vector<gas::Ring::Snapshot> integrate(double tolerance,
+                                               testing::Cvode::Method method) const {
+        gas::Cylinder cylinder(model_);
+        gas::Memory memory;
+        gas::Observed observed;
+        const gas::SupplyState supply = gas::constantSupply(model_, 0.0);
+        const auto rates = [&](double theta, const double* y, double* dy) {
+            cylinder.rates(model_.start + theta, y, memory, supply, dy, observed);
+        };
+        std::vector<double> absolute(gas::cylinderVariables, tolerance * model_.massScale);
+        absolute[gas::temperature] = absolute[gas::unburntTemperature] = 300.0 * tolerance;
+        absolute[gas::knockIntegral] = tolerance;
+        absolute[gas::outflowTemperature] = 300.0 * tolerance * model_.massScale;
+        for (const int energy : {gas::slugEnthalpy, gas::work, gas::wallHeat, gas::inletEnthalpy,
+                                 gas::exhaustEnthalpy}) {
+            absolute[static_cast<std::size_t>(energy)] = tolerance * model_.energyScale;
+        }
+        testing::Cvode cvode(rates, tolerance, absolute, method);
+        std::vector<gas::Ring::Snapshot> states;
+        std::vector<double> y(restarts_[0].snapshot.y.begin(), restarts_[0].snapshot.y.end());
+        for (std::size_t i = 0; i < restarts_.size(); ++i) {
+            const bool last = i + 1 == restarts_.size();
+            const double stop = last ? ring_.window() : restarts_[i + 1].theta;
+            memory = restarts_[i].snapshot.memory;
+            if (stop - restarts_[i].theta > 1e-9) {
+                cvode.integrate(restarts_[i].theta, stop, y);
+            }
+            states.push_back({});
+            std::copy(y.begin(), y.end(), states.back().y.begin());
+            for (std::size_t v = 0; v < y.size() && !last; ++v) {
+                const double exact = ends_.empty() ? y[v] : ends_[i].y[v];
+                y[v] += restarts_[i + 1].snapshot.y[v] - exact;
+            }
+        }
+        return states;
+    }
+
+    gas::Engine engine_;
+    gas::Model model_;
+    gas::Ring ring_, begin_{ring_};
+    std::vector<gas::Ring::Restart> restarts_;
+    std::vector<gas::Ring::Snapshot> ends_;
+    double reference_ = 0.0;
+};
+
+/// The loosest of the tolerances 10⁻³, 10⁻³·⁵, … for which it and the next tighter one keep the
+/// error.
+template <class Error>
+double loosestTolerance(Error&& error) {
+    double tolerance = 1e-3;
+    const double step = std::sqrt(0.1);
+    while (tolerance > 1e-11 &&
+           !(error(tolerance) <= toleratedError && error(tolerance * step) <= toleratedError)) {
+        tolerance *= step;
+    }
+    return tolerance;
+}
+
+template <class Run>
+double timeOf(Run&& run) {
+    constexpr int repetitions = 20;
+    const double begin = seconds();
+    for (int i = 0; i < repetitions; ++i) {
+        benchmark::DoNotOptimize(run());
+    }
+    return (seconds() - begin) / repetitions;
+}
+
+void besideCvode(benchmark::State& state, gas::Engine (*engine)()) {
+    using Method = testing::Cvode::Method;
+    const Period period(engine());
+    const double own = loosestTolerance([&](double t) { return period.ours(t); });
+    const auto theirs = [&](Method method) {
+        return loosestTolerance([&](double t) { return period.theirs(t, method); });
+    };
+    const double stiff = theirs(Method::stiff);
+    const double adams = theirs(Method::adams);
+    double ownTime = 0.0, stiffTime = 0.0, adamsTime = 0.0, defaultTime = 0.0;
+    for (auto _ : state) {
+        ownTime += timeOf([&] { return period.ours(own); });
+        defaultTime += timeOf([&] { return period.ours(gas::CycleOptions{}.relativeTolerance); });
+        stiffTime += timeOf([&] { return period.theirs(stiff, Method::stiff); });
+        adamsTime += timeOf([&] { return period.theirs(adams, Method::adams); });
+    }
+    state.counters["own_tolerance"] = own;
+    state.counters["own_us"] = 1e6 * ownTime / static_cast<double>(state.iterations());
+    state.counters["default_error"] = period.ours(gas::CycleOptions{}.relativeTolerance);
+    state.counters["stiff_tolerance"] = stiff;
+    state.counters["adams_tolerance"] = adams;
+    state.counters["stiff_ratio"] = stiffTime / ownTime;
+    state.counters["adams_ratio"] = adamsTime / ownTime;
+    state.counters["stiff_to_default_ratio"] = stiffTime / defaultTime;
+}
+BENCHMARK_CAPTURE(besideCvode, pump, gas::pumpEngine)->Iterations(3)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(besideCvode, buoy, gas::buoyEngine)->Iterations(3)->Unit(benchmark::kMillisecond);
+
+} // namespace
+} // namespace lobewright
