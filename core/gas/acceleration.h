@@ -13,7 +13,10 @@ class AndersonAcceleration {
     /// evaluated as exactly as at the last call, so that the two can be subtracted.
     Eigen::VectorXd next(const Eigen::VectorXd& x, const Eigen::VectorXd& mapped,
                          bool comparable = true);
-    void restart() { stored_ = 0; }
+    void restart() {
+        stored_ = 0;
+        lastMapped_.resize(0);
+    }
 
   private:
     int memory_;

@@ -16,8 +16,11 @@ struct Stage {
 };
 constexpr Stage approach{1e-4, 3e-3};
 constexpr int rememberedWindows = 6; ///< that the acceleration combines
-constexpr double leastAir = 1e-3;    ///< less than this share of the charge is none
-constexpr int airlessWindows = 6;    ///< in a row, after which the engine is taken to be dead
+/// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
+/// its direction the map has kinks, around which the acceleration may circle for ever.
+constexpr int acceleratedPeriods = 25, plainPeriods = 25;
+constexpr double leastAir = 1e-3; ///< less than this share of the charge is none
+constexpr int airlessWindows = 6; ///< in a row, after which the engine is taken to be dead
 
 } // namespace
 
@@ -66,8 +69,14 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         if (!monitor.step(done, fmt::format("gas cycle {}", search.windows))) {
             return Problem{"", "cancelled"};
         }
-        state = acceleration.next(state, mapped, comparable);
-        comparable = true;
+        const int turn = search.windows / windowsPerPeriod % (acceleratedPeriods + plainPeriods);
+        if (turn >= acceleratedPeriods) {
+            acceleration.restart();
+            state = mapped;
+        } else {
+            state = acceleration.next(state, mapped, comparable);
+        }
+        comparable = turn < acceleratedPeriods;
         if (change < approach.until && tolerance > options.relativeTolerance) {
             tolerance = options.relativeTolerance;
             comparable = false;

@@ -173,5 +173,18 @@ TEST(Pipeline, BrakeTorqueIsIndicatedLessTheFrictionParts) {
                 1e-6);
 }
 
+// With equal pressures on both sides the flow hardly knows its direction; a motored model still
+// comes to a steady cycle.
+TEST(Pipeline, MotoredModelSettlesAtExactlyTheExhaustPressure) {
+    for (const double speed : {0.0, 30.0, 600.0, 1500.0}) {
+        auto design = test::sample("classroom-model");
+        design.gas.supply.pressure = design.gas.exhaustPressure;
+        if (speed > 0.0) {
+            design.running.speed = speed * units::revPerMinute;
+        }
+        EXPECT_TRUE(test::solved(design).gas) << speed;
+    }
+}
+
 } // namespace
 } // namespace lobewright
