@@ -37,6 +37,11 @@ std::vector<Arrangement> listed() {
          Arrangement::Side::none,
          {{50, {{key("torque-curve"), 50}, {key("phase-map"), 50}}},
           {50, {{key("gas"), 50}, {key("pressure-volume"), 50}}}}},
+        {key("claims"),
+         Words::tr("Claims reviewer"),
+         Words::tr("A leaflet beside arithmetic, an engine beside what it would replace"),
+         Arrangement::Side::none,
+         {{54, {{key("claims"), 100}}}, {46, {{key("comparison"), 100}}}}},
     };
 }
 

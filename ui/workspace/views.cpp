@@ -4,6 +4,7 @@
 #include "ui/editing/limits_list.h"
 #include "ui/plots/channel_plot.h"
 #include "ui/plots/phase_plot.h"
+#include "ui/plots/comparison_pane.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
@@ -19,6 +20,7 @@
 #include "ui/scene/section_view.h"
 #include "ui/scene/student_walk.h"
 #include "ui/scene/unrolled_tracks.h"
+#include "ui/workspace/claims_pane.h"
 
 #include <QEvent>
 
@@ -31,6 +33,7 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addPlots(cursor, owner);
     addStudies(owner);
     addLists(cursor, owner);
+    addReviews(owner);
 }
 
 template <class Widget>
@@ -122,6 +125,23 @@ void Views::addLists(TurnCursor& cursor, QWidget* owner) {
     add("limits", tr("Limits"), limits);
     connect(limits, &LimitsList::angleWanted, &cursor, &TurnCursor::setAngle);
     add("figures", tr("Figures"), new FiguresPanel(owner));
+}
+
+void Views::addReviews(QWidget* owner) {
+    auto* comparison = new ComparisonPane(owner);
+    auto* claims = new ClaimsPane(owner);
+    const auto addKept = [this](const char* key, const QString& title, auto* pane) {
+        View& view = add(key, title, pane);
+        view.state = [pane] { return pane->state(); };
+        view.restoreState = [pane](const QString& state) { pane->restoreState(state); };
+        connect(pane, &std::remove_pointer_t<decltype(pane)>::stateChanged, this,
+                &Views::stateChanged);
+    };
+    addKept("comparison", tr("Cranks and four-stroke beside it"), comparison);
+    addKept("claims", tr("Claims check"), claims);
+    connect(claims, &ClaimsPane::claimsChanged, comparison, [comparison](const study::Claims& all) {
+        comparison->showClaims(study::claimedPoints(all));
+    });
 }
 
 const Views::View* Views::find(const QString& key) const {

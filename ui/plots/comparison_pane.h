@@ -1,0 +1,62 @@
+#pragma once
+
+#include "ui/plots/comparison_plot.h"
+#include "ui/plots/comparison_worker.h"
+#include "ui/plots/shown.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QMenu;
+class QProgressBar;
+class QSplitter;
+class QToolButton;
+
+namespace lobewright::ui {
+
+class ComparisonTable;
+
+/// The design beside its references: the same pistons on cranks, and a four-stroke; a plot of what
+/// the person chooses and a table of everything. Computed in the background.
+class ComparisonPane : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ComparisonPane(QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    void showClaims(const std::vector<study::ClaimedPoint>& points);
+    void addOptions(QMenu& menu);
+    /// Basis and quantity, as they are kept between runs.
+    QString state() const;
+    void restoreState(const QString& state);
+
+    study::Basis basis() const;
+    ComparedQuantity quantity() const;
+    void setQuantity(ComparedQuantity quantity);
+    const ComparisonPlot& plot() const { return *plot_; }
+    const ComparisonTable& table() const { return *table_; }
+    bool isBusy() const { return worker_.isBusy(); }
+
+  Q_SIGNALS:
+    void stateChanged();
+
+  private:
+    void buildBar();
+    void request();
+    void arrived(const ComparisonWorker::Comparisons& comparisons);
+    void showBusy(bool busy);
+
+    ComparisonWorker worker_;
+    SolutionPointer solution_;
+    QComboBox *basis_, *quantity_;
+    QLabel* message_;
+    QProgressBar* progress_;
+    QToolButton* cancel_;
+    QSplitter* split_;
+    ComparisonPlot* plot_;
+    ComparisonTable* table_;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,261 @@
+#include "ui/plots/comparison_plot.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(ComparisonPlot)
+};
+
+constexpr std::size_t engineCount = 5;
+constexpr double rpm = units::revPerMinute;
+
+QVector<double> vectorOf(const Samples& samples, double unit) {
+    QVector<double> values(static_cast<int>(samples.size()));
+    for (Eigen::Index i = 0; i < samples.size(); ++i)
+        values[static_cast<int>(i)] = samples[i] / unit;
+    return values;
+}
+
+/// Ordinates of the curves over a reciprocation, with their unit.
+std::pair<const Samples*, double> ordinate(const study::ComparedCurves& curves,
+                                           ComparedQuantity quantity) {
+    switch (quantity) {
+    case ComparedQuantity::position:
+        return {&curves.lift, units::millimetre};
+    case ComparedQuantity::leverArm:
+        return {&curves.leverArm, units::millimetre};
+    case ComparedQuantity::speed:
+        return {&curves.speed, 1.0};
+    case ComparedQuantity::acceleration:
+        return {&curves.acceleration, 1.0};
+    case ComparedQuantity::pressure:
+    case ComparedQuantity::pressureVolume:
+        return {&curves.pressure, units::bar};
+    case ComparedQuantity::torque:
+    case ComparedQuantity::torqueCurve:
+    case ComparedQuantity::powerCurve:
+        break;
+    }
+    return {&curves.totalTorque, 1.0};
+}
+
+QString ordinateName(ComparedQuantity quantity) {
+    switch (quantity) {
+    case ComparedQuantity::position:
+        return Words::tr("lift, mm");
+    case ComparedQuantity::leverArm:
+        return Words::tr("lever arm on the output shaft, mm");
+    case ComparedQuantity::pressure:
+    case ComparedQuantity::pressureVolume:
+        return Words::tr("pressure, bar");
+    case ComparedQuantity::torque:
+        return Words::tr("torque of the engine, N·m");
+    case ComparedQuantity::speed:
+        return Words::tr("piston speed, m/s");
+    case ComparedQuantity::acceleration:
+        return Words::tr("piston acceleration, m/s²");
+    case ComparedQuantity::torqueCurve:
+        return Words::tr("brake torque, N·m");
+    case ComparedQuantity::powerCurve:
+        return Words::tr("brake power, kW");
+    }
+    return {};
+}
+
+} // namespace
+
+const std::vector<ComparedQuantityWord>& comparedQuantities() {
+    static const std::vector<ComparedQuantityWord> words = {
+        {ComparedQuantity::torque, "torque", Words::tr("Torque over two turns")},
+        {ComparedQuantity::position, "position", Words::tr("Piston position")},
+        {ComparedQuantity::leverArm, "lever-arm", Words::tr("Lever arm")},
+        {ComparedQuantity::pressure, "pressure", Words::tr("Pressure")},
+        {ComparedQuantity::pressureVolume, "pressure-volume", Words::tr("Pressure over volume")},
+        {ComparedQuantity::speed, "piston-speed", Words::tr("Piston speed")},
+        {ComparedQuantity::acceleration, "acceleration", Words::tr("Piston acceleration")},
+        {ComparedQuantity::torqueCurve, "torque-curve", Words::tr("Torque against speed")},
+        {ComparedQuantity::powerCurve, "power-curve", Words::tr("Power against speed")}};
+    return words;
+}
+
+bool isSpeedCurve(ComparedQuantity quantity) {
+    return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
+}
+
+ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(engineCount, true) {
+    setMinimumSize(160, 120);
+    setAccessibleName(tr("Engines compared"));
+    setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
+    legend->setVisible(true);
+    axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignTop | Qt::AlignRight);
+    connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
+    applyTones();
+}
+
+void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
+                          ComparedQuantity quantity) {
+    comparisons_ = comparisons;
+    quantity_ = quantity;
+    refill();
+}
+
+void ComparisonPlot::showClaims(const std::vector<study::ClaimedPoint>& points) {
+    claims_ = points;
+    if (isSpeedCurve(quantity_))
+        refill();
+}
+
+void ComparisonPlot::setEngineShown(study::Compared engine, bool shown) {
+    shown_[static_cast<std::size_t>(engine)] = shown;
+    refill();
+}
+
+bool ComparisonPlot::isEngineShown(study::Compared engine) const {
+    return shown_[static_cast<std::size_t>(engine)];
+}
+
+QPen ComparisonPlot::penOf(study::Compared engine) const {
+    const Palette& tones = Palette::of(*this);
+    switch (engine) {
+    case study::Compared::camTrack:
+        return QPen(tones.ink, 2.4);
+    case study::Compared::cranksSameSpeed:
+        return QPen(tones.ink, 1.4, Qt::DashLine);
+    case study::Compared::cranksSamePistonSpeed:
+        return QPen(tones.ink, 1.4, Qt::DotLine);
+    case study::Compared::fourStrokeAmbient:
+        return QPen(tones.quiet, 1.6, Qt::SolidLine);
+    case study::Compared::fourStrokeSameSupply:
+        return QPen(tones.quiet, 1.6, Qt::DashDotLine);
+    }
+    return QPen(tones.ink);
+}
+
+void ComparisonPlot::addCurve(study::Compared engine, const QVector<double>& x,
+                              const QVector<double>& y) {
+    // A curve, not a graph: over the volume it turns back.
+    auto* curve = new QCPCurve(xAxis, yAxis);
+    QVector<QCPCurveData> points;
+    for (int i = 0; i < x.size(); ++i)
+        points.append({static_cast<double>(i), x[i], y[i]});
+    curve->data()->set(points, true);
+    curve->setPen(penOf(engine));
+    curve->setName(QString::fromUtf8(study::label(engine).data()));
+}
+
+void ComparisonPlot::addStrokeCurves() {
+    if (comparisons_.empty())
+        return;
+    for (const study::ComparedEngine& engine : comparisons_.front().engines) {
+        if (!engine.curves || !isEngineShown(engine.engine))
+            continue;
+        const study::ComparedCurves& curves = *engine.curves;
+        const auto [samples, unit] = ordinate(curves, quantity_);
+        const QVector<double> x = quantity_ == ComparedQuantity::torque
+                                      ? vectorOf(curves.turnAngle, units::degree)
+                                  : quantity_ == ComparedQuantity::pressureVolume
+                                      ? vectorOf(curves.volume, units::cubicCentimetre)
+                                      : vectorOf(curves.strokeAngle, units::degree);
+        addCurve(engine.engine, x, vectorOf(*samples, unit));
+    }
+}
+
+void ComparisonPlot::addSpeedCurves() {
+    const char* name =
+        quantity_ == ComparedQuantity::torqueCurve ? "brake_torque_Nm" : "brake_power_kW";
+    for (std::size_t e = 0; e < engineCount; ++e) {
+        const auto engine = static_cast<study::Compared>(e);
+        QVector<double> x, y;
+        for (const study::Comparison& comparison : comparisons_) {
+            const study::ComparedEngine& row = comparison.engines[e];
+            const solution::Figure* speed = row.figure("shaft_speed_rpm");
+            const solution::Figure* value = row.figure(name);
+            if (speed && speed->value && value && value->value) {
+                x.append(*speed->value);
+                y.append(*value->value);
+            }
+        }
+        if (!x.isEmpty() && isEngineShown(engine))
+            addCurve(engine, x, y);
+    }
+}
+
+void ComparisonPlot::addClaims() {
+    const Palette& tones = Palette::of(*this);
+    for (const study::ClaimedPoint& point : claims_) {
+        auto* mark = addGraph();
+        const double value = quantity_ == ComparedQuantity::torqueCurve
+                                 ? point.torque
+                                 : point.torque * point.speed / units::kilowatt;
+        mark->addData(point.speed / rpm, value);
+        mark->setLineStyle(QCPGraph::lsNone);
+        mark->setScatterStyle(
+            QCPScatterStyle(QCPScatterStyle::ssCrossSquare, tones.ink, tones.paper, 10));
+        mark->setName(QString::fromStdString(point.label));
+    }
+}
+
+void ComparisonPlot::nameAxes() {
+    yAxis->setLabel(ordinateName(quantity_));
+    xAxis->setLabel(isSpeedCurve(quantity_)                 ? tr("speed of the output shaft, rpm")
+                    : quantity_ == ComparedQuantity::torque ? tr("angle of the output shaft, °")
+                    : quantity_ == ComparedQuantity::pressureVolume
+                        ? tr("chamber volume, cm³")
+                        : tr("degrees of one reciprocation from firing dead centre"));
+}
+
+void ComparisonPlot::refill() {
+    clearPlottables();
+    if (isSpeedCurve(quantity_)) {
+        addSpeedCurves();
+        addClaims();
+    } else {
+        addStrokeCurves();
+    }
+    nameAxes();
+    rescaleAxes();
+    xAxis->scaleRange(1.04, xAxis->range().center());
+    yAxis->scaleRange(1.10, yAxis->range().center());
+    replot(rpQueuedReplot);
+}
+
+void ComparisonPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    setBackground(tones.paper);
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    for (QCPAxis* axis : {xAxis, yAxis}) {
+        axis->setBasePen(QPen(tones.quiet, 1));
+        axis->setTickPen(QPen(tones.quiet, 1));
+        axis->setSubTickPen(QPen(tones.quiet, 1));
+        axis->setTickLabelColor(tones.ink);
+        axis->setLabelColor(tones.ink);
+        axis->setTickLabelFont(small);
+        axis->setLabelFont(small);
+        axis->grid()->setPen(QPen(tones.grid, 1));
+        axis->grid()->setZeroLinePen(QPen(tones.quiet, 1));
+    }
+    legend->setBrush(tones.panel);
+    legend->setBorderPen(QPen(tones.grid, 1));
+    legend->setTextColor(tones.ink);
+    legend->setFont(small);
+}
+
+void ComparisonPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        applyTones();
+        refill();
+    }
+}
+
+} // namespace lobewright::ui

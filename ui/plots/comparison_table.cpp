@@ -1,0 +1,75 @@
+#include "ui/plots/comparison_table.h"
+
+#include "ui/editing/figures_panel.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace lobewright::ui {
+
+ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
+    setAccessibleName(tr("Figures of the engines compared"));
+    setFrameShape(QFrame::NoFrame);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setSelectionMode(QAbstractItemView::ContiguousSelection);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+}
+
+void ComparisonTable::show(const study::Comparison& comparison) {
+    const auto& engines = comparison.engines;
+    if (engines.empty())
+        return;
+    setColumnCount(static_cast<int>(engines.size()));
+    setRowCount(static_cast<int>(engines.front().figures.size()));
+    for (int column = 0; column < columnCount(); ++column) {
+        const study::ComparedEngine& engine = engines[static_cast<std::size_t>(column)];
+        auto* head = new QTableWidgetItem(QString::fromUtf8(study::label(engine.engine).data()));
+        head->setToolTip(QString::fromStdString(engine.problem));
+        setHorizontalHeaderItem(column, head);
+        for (int row = 0; row < rowCount(); ++row) {
+            const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
+            auto* item = new QTableWidgetItem(figure.value ? figureText(*figure.value)
+                                                           : QStringLiteral("–"));
+            item->setToolTip(QString::fromStdString(figure.note));
+            item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            setItem(row, column, item);
+        }
+    }
+    for (int row = 0; row < rowCount(); ++row) {
+        const solution::Figure& figure = engines.front().figures[static_cast<std::size_t>(row)];
+        QString name = QString::fromStdString(figure.label);
+        if (!figure.unit.empty())
+            name += QStringLiteral(", ") + QString::fromStdString(figure.unit);
+        setVerticalHeaderItem(row, new QTableWidgetItem(name));
+    }
+}
+
+QString ComparisonTable::text() const {
+    QString lines;
+    const auto put = [&lines](const QTableWidgetItem* item) {
+        lines += QLatin1Char('\t') + (item ? item->text() : QString());
+    };
+    for (int column = 0; column < columnCount(); ++column)
+        put(horizontalHeaderItem(column));
+    for (int row = 0; row < rowCount(); ++row) {
+        lines += QLatin1Char('\n') +
+                 (verticalHeaderItem(row) ? verticalHeaderItem(row)->text() : QString());
+        for (int column = 0; column < columnCount(); ++column)
+            put(item(row, column));
+    }
+    return lines;
+}
+
+void ComparisonTable::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Copy))
+        QApplication::clipboard()->setText(text());
+    else
+        QTableWidget::keyPressEvent(event);
+}
+
+} // namespace lobewright::ui

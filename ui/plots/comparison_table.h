@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/study/comparison.h"
+
+#include <QTableWidget>
+
+namespace lobewright::ui {
+
+/// Figures of all engines of a comparison, a line for each figure.
+class ComparisonTable : public QTableWidget {
+    Q_OBJECT
+
+  public:
+    explicit ComparisonTable(QWidget* parent = nullptr);
+
+    void show(const study::Comparison& comparison);
+    /// The table as tab-separated text, for spreadsheets.
+    QString text() const;
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+};
+
+} // namespace lobewright::ui

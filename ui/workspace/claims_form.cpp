@@ -1,0 +1,303 @@
+#include "ui/workspace/claims_form.h"
+
+#include "core/study/claims_keys.h"
+#include "ui/editing/number_edit.h"
+#include "ui/palette.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+QString fromView(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// An editor with room for the rule that an entry broke.
+struct MarkedEdit {
+    QWidget* both;
+    QLabel* rule;
+};
+
+MarkedEdit marked(QWidget* editor, QWidget* parent) {
+    auto* both = new QWidget(parent);
+    auto* column = new QVBoxLayout(both);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(1);
+    column->addWidget(editor);
+    auto* rule = new QLabel(both);
+    rule->setWordWrap(true);
+    rule->hide();
+    column->addWidget(rule);
+    return {both, rule};
+}
+
+void sayRule(QLabel& rule, const QString& text) {
+    QPalette palette = rule.palette();
+    palette.setColor(QPalette::WindowText, Palette::of(rule).warning);
+    rule.setPalette(palette);
+    rule.setText(text);
+    rule.setVisible(!text.isEmpty());
+}
+
+} // namespace
+
+template <class Key, class Access>
+void ClaimsForm::addText(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                         Access access) {
+    auto* edit = new QLineEdit(this);
+    edit->setToolTip(fromView(key.help));
+    edit->setAccessibleName(fromView(key.label));
+    form.addRow(fromView(key.label), edit);
+    const auto member = key.text;
+    lines.push_back(
+        {[=, this] { edit->setText(QString::fromStdString(access(claims_).*member)); }});
+    connect(edit, &QLineEdit::editingFinished, this, [=, this, label = fromView(key.label)] {
+        study::Claims claims = claims_;
+        access(claims).*member = edit->text().toStdString();
+        change(std::move(claims), label);
+    });
+}
+
+template <class Key, class Access>
+void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                           Access access) {
+    auto* edit = new QLineEdit(this);
+    edit->setToolTip(fromView(key.help));
+    edit->setAccessibleName(fromView(key.label));
+    edit->setPlaceholderText(fromView(study::describe(key.dimension)));
+    const MarkedEdit field = marked(edit, this);
+    form.addRow(fromView(key.label), field.both);
+    const auto member = key.amount;
+    lines.push_back({[=, this] {
+        const auto& value = access(claims_).*member;
+        edit->setText(value ? QString::fromStdString(study::text(*value)) : QString());
+        sayRule(*field.rule, {});
+    }});
+    connect(edit, &QLineEdit::editingFinished, this, [=, this, &key] {
+        study::Claims claims = claims_;
+        const QString typed = edit->text().trimmed();
+        if (typed.isEmpty()) {
+            access(claims).*member = std::nullopt;
+        } else {
+            const auto read = study::parseAmount(typed.toStdString(), key.dimension);
+            if (!read) {
+                sayRule(*field.rule, QString::fromStdString(read.problems().front().message));
+                return;
+            }
+            if (!(read->si >= key.least && read->si <= key.most)) {
+                sayRule(*field.rule, tr("out of range"));
+                return;
+            }
+            access(claims).*member = *read;
+        }
+        sayRule(*field.rule, {});
+        change(std::move(claims), fromView(key.label));
+    });
+}
+
+template <class Key, class Access>
+void ClaimsForm::addCount(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                          Access access) {
+    auto* edit = new NumberEdit(this);
+    edit->setMayBeEmpty(true);
+    edit->setWhole(key.whole);
+    edit->setToolTip(fromView(key.help));
+    edit->setAccessibleName(fromView(key.label));
+    const MarkedEdit field = marked(edit, this);
+    form.addRow(fromView(key.label), field.both);
+    const auto member = key.count;
+    lines.push_back({[=, this] {
+        edit->setNumber(access(claims_).*member);
+        sayRule(*field.rule, {});
+    }});
+    const auto take = [=, this, &key](std::optional<double> number) {
+        const bool isWhole = !key.whole || !number || std::floor(*number) == *number;
+        if (number && (*number < key.least || *number > key.most || !isWhole)) {
+            sayRule(*field.rule, key.whole ? tr("a whole number from %1").arg(key.least)
+                                           : tr("a number from %1").arg(key.least));
+            return;
+        }
+        sayRule(*field.rule, {});
+        study::Claims claims = claims_;
+        access(claims).*member = number;
+        change(std::move(claims), fromView(key.label));
+    };
+    connect(edit, &NumberEdit::entered, this, take);
+    connect(edit, &NumberEdit::stepped, this, [take](double number) { take(number); });
+}
+
+template <class Key, class Access>
+void ClaimsForm::addChoice(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                           Access access) {
+    auto* box = new QComboBox(this);
+    box->setToolTip(fromView(key.help));
+    box->setAccessibleName(fromView(key.label));
+    box->addItem(tr("not given"));
+    for (const study::ClaimWord& word : key.words)
+        box->addItem(fromView(word.label));
+    form.addRow(fromView(key.label), box);
+    lines.push_back({[=, this, &key] {
+        const auto chosen = key.chosen(access(claims_));
+        box->setCurrentIndex(chosen ? static_cast<int>(*chosen) + 1 : 0);
+    }});
+    connect(box, &QComboBox::activated, this, [=, this, &key](int index) {
+        study::Claims claims = claims_;
+        key.choose(access(claims),
+                   index > 0 ? std::optional(static_cast<std::size_t>(index - 1)) : std::nullopt);
+        change(std::move(claims), fromView(key.label));
+    });
+}
+
+template <class Key, class Access>
+void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                         Access access) {
+    auto* box = new QComboBox(this);
+    box->addItems({tr("not given"), tr("no"), tr("yes")});
+    box->setToolTip(fromView(key.help));
+    box->setAccessibleName(fromView(key.label));
+    form.addRow(fromView(key.label), box);
+    const auto member = key.flag;
+    lines.push_back({[=, this] {
+        const auto& value = access(claims_).*member;
+        box->setCurrentIndex(!value ? 0 : *value ? 2 : 1);
+    }});
+    connect(box, &QComboBox::activated, this, [=, this, label = fromView(key.label)](int index) {
+        study::Claims claims = claims_;
+        access(claims).*member = index == 0 ? std::nullopt : std::optional(index == 2);
+        change(std::move(claims), label);
+    });
+}
+
+template <class Group, class Access>
+void ClaimsForm::addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys,
+                          Access access) {
+    for (const auto& key : keys) {
+        using Kind = typename std::remove_cvref_t<decltype(key)>::Kind;
+        switch (key.kind) {
+        case Kind::text:
+            addText(form, lines, key, access);
+            break;
+        case Kind::amount:
+            addAmount(form, lines, key, access);
+            break;
+        case Kind::count:
+            addCount(form, lines, key, access);
+            break;
+        case Kind::choice:
+            addChoice(form, lines, key, access);
+            break;
+        case Kind::flag:
+            addFlag(form, lines, key, access);
+            break;
+        }
+    }
+}
+
+ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayout(this)) {
+    addGroup(
+        *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
+        [](auto& claims) -> auto& { return claims; });
+    const QString titles[] = {tr("Engine"), tr("Figures"), tr("Conditions of the power")};
+    int number = 0;
+    study::forEachGroup([&](const char*, const auto& keys, auto member) {
+        addGroup(
+            *addHeading(titles[number++]), lines_,
+            keys, [member](auto& claims) -> auto& { return claims.*member; });
+    });
+    addHeading(tr("Statements in words"));
+    statements_ = new QWidget(this);
+    new QVBoxLayout(statements_);
+    statements_->layout()->setContentsMargins(0, 0, 0, 0);
+    column_->addWidget(statements_);
+    auto* add = new QPushButton(tr("Add a statement"), this);
+    column_->addWidget(add, 0, Qt::AlignLeft);
+    column_->addStretch(1);
+    connect(add, &QPushButton::clicked, this, [this] {
+        study::Claims claims = claims_;
+        claims.statements.emplace_back();
+        claims.statements.back().claim = tr("New statement").toStdString();
+        change(std::move(claims), tr("Add a statement"));
+        rebuildStatements();
+    });
+}
+
+ClaimsForm::~ClaimsForm() = default;
+
+QFormLayout* ClaimsForm::addHeading(const QString& title) {
+    auto* heading = new QLabel(title, this);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    column_->addWidget(heading);
+    auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    column_->addLayout(form);
+    return form;
+}
+
+void ClaimsForm::show(const study::Claims& claims) {
+    const bool sameRows = claims.statements.size() == claims_.statements.size();
+    claims_ = claims;
+    for (const Line& line : lines_)
+        line.refresh();
+    if (!sameRows) {
+        rebuildStatements();
+        return;
+    }
+    for (const Line& line : statementLines_)
+        line.refresh();
+}
+
+void ClaimsForm::rebuildStatements() {
+    statementLines_.clear();
+    while (QLayoutItem* item = statements_->layout()->takeAt(0)) {
+        if (item->widget()) {
+            item->widget()->hide();
+            item->widget()->deleteLater();
+        }
+        delete item;
+    }
+    for (std::size_t i = 0; i < claims_.statements.size(); ++i)
+        addStatement(i);
+    for (const Line& line : statementLines_)
+        line.refresh();
+}
+
+void ClaimsForm::addStatement(std::size_t index) {
+    auto* box = new QWidget(statements_);
+    auto* form = new QFormLayout(box);
+    form->setContentsMargins(0, 0, 0, 8);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    addGroup(
+        *form, statementLines_, study::statementKeys(), [index](auto& claims) -> auto& {
+            return claims.statements[index];
+        });
+    auto* remove = new QPushButton(tr("Remove this statement"), box);
+    form->addRow(remove);
+    statements_->layout()->addWidget(box);
+    connect(remove, &QPushButton::clicked, this, [this, index] {
+        study::Claims claims = claims_;
+        claims.statements.erase(claims.statements.begin() + static_cast<std::ptrdiff_t>(index));
+        change(std::move(claims), tr("Remove a statement"));
+        rebuildStatements();
+    });
+}
+
+void ClaimsForm::change(study::Claims claims, const QString& what) {
+    if (claims == claims_)
+        return;
+    claims_ = std::move(claims);
+    Q_EMIT edited(claims_, what);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,167 @@
+#include "ui/workspace/claims_pane.h"
+
+#include "core/study/claims_file.h"
+#include "core/study/claims_report.h"
+#include "ui/workspace/claims_form.h"
+#include "ui/workspace/claims_report_view.h"
+#include "ui/workspace/dialogs.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QFile>
+#include <QFileDialog>
+#include <QLabel>
+#include <QMenu>
+#include <QMessageBox>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QToolButton>
+#include <QUndoCommand>
+#include <QVBoxLayout>
+
+namespace lobewright::ui {
+
+/// Claims before and after one entry.
+class ClaimsPane::Change : public QUndoCommand {
+  public:
+    Change(ClaimsPane& pane, study::Claims before, study::Claims after, const QString& what)
+        : QUndoCommand(what), pane_(pane), before_(std::move(before)), after_(std::move(after)) {}
+    void undo() override { pane_.set(before_); }
+    void redo() override { pane_.set(after_); }
+
+  private:
+    ClaimsPane& pane_;
+    study::Claims before_, after_;
+};
+
+ClaimsPane::ClaimsPane(QWidget* parent)
+    : QWidget(parent), report_(study::checkClaims({})), form_(new ClaimsForm),
+      view_(new ClaimsReportView(this)) {
+    setAccessibleName(tr("Claims check"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 2, 4, 2);
+    buildBar(*column);
+    auto* split = new QSplitter(Qt::Horizontal, this);
+    auto* scroll = new QScrollArea(split);
+    scroll->setWidget(form_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    split->addWidget(scroll);
+    split->addWidget(view_);
+    split->setStretchFactor(0, 2);
+    split->setStretchFactor(1, 3);
+    column->addWidget(split, 1);
+    auto* caution = new QLabel(
+        tr("Estimates only: a verdict compares published numbers with arithmetic and published "
+           "bands, not with any engine that was built."),
+        this);
+    caution->setWordWrap(true);
+    column->addWidget(caution);
+    connect(form_, &ClaimsForm::edited, this, &ClaimsPane::take);
+    view_->show(report_);
+}
+
+void ClaimsPane::buildBar(QVBoxLayout& column) {
+    auto* bar = new QHBoxLayout;
+    const auto addButton = [&](const QString& text, const QString& hint, auto act) {
+        auto* button = new QToolButton(this);
+        button->setText(text);
+        button->setToolTip(hint);
+        button->setAutoRaise(true);
+        connect(button, &QToolButton::clicked, this, act);
+        bar->addWidget(button);
+        return button;
+    };
+    addButton(tr("Open…"), tr("Open a claims file"), [this] { askForFile(); });
+    addButton(tr("Save…"), tr("Save as a claims file"), [this] { askWhereToSave(); });
+    addButton(tr("Example"), tr("Fill in an invented example"), [this] { openExample(); });
+    auto* undo = addButton(tr("Undo"), {}, [this] { undoStack_.undo(); });
+    auto* redo = addButton(tr("Redo"), {}, [this] { undoStack_.redo(); });
+    bar->addStretch(1);
+    column.addLayout(bar);
+    const auto update = [this, undo, redo] {
+        undo->setEnabled(undoStack_.canUndo());
+        redo->setEnabled(undoStack_.canRedo());
+        undo->setToolTip(tr("Undo %1").arg(undoStack_.undoText()));
+        redo->setToolTip(tr("Redo %1").arg(undoStack_.redoText()));
+    };
+    connect(&undoStack_, &QUndoStack::indexChanged, this, update);
+    update();
+}
+
+void ClaimsPane::take(const study::Claims& claims, const QString& what) {
+    if (claims != claims_)
+        undoStack_.push(new Change(*this, claims_, claims, what));
+}
+
+void ClaimsPane::set(const study::Claims& claims) {
+    claims_ = claims;
+    report_ = study::checkClaims(claims_);
+    form_->show(claims_);
+    view_->show(report_);
+    Q_EMIT claimsChanged(claims_);
+    Q_EMIT stateChanged();
+}
+
+Problems ClaimsPane::open(const QString& file) {
+    const auto claims = study::loadClaims(file.toStdString());
+    if (!claims)
+        return claims.problems();
+    take(*claims, tr("open a file"));
+    return {};
+}
+
+std::optional<Problem> ClaimsPane::save(const QString& file) {
+    return study::saveClaims(claims_, file.toStdString());
+}
+
+void ClaimsPane::askForFile() {
+    const QString file = QFileDialog::getOpenFileName(this, tr("Open claims"), {},
+                                                      tr("Claims (*.claims.json);;All files (*)"));
+    if (file.isEmpty())
+        return;
+    const Problems problems = open(file);
+    if (!problems.empty())
+        showProblems(this, file, problems);
+}
+
+void ClaimsPane::askWhereToSave() {
+    QString file =
+        QFileDialog::getSaveFileName(this, tr("Save claims"), {}, tr("Claims (*.claims.json)"));
+    if (file.isEmpty())
+        return;
+    if (!file.endsWith(QLatin1String(".json")))
+        file += QStringLiteral(".claims.json");
+    if (const auto problem = save(file))
+        showProblems(this, file, {*problem});
+}
+
+void ClaimsPane::openExample() {
+    QFile file(QStringLiteral(":/claims/eight-piston-barrel.claims.json"));
+    file.open(QIODevice::ReadOnly);
+    const auto claims = study::readClaims(file.readAll().toStdString());
+    Q_ASSERT(claims);
+    take(*claims, tr("fill in the example"));
+}
+
+void ClaimsPane::addOptions(QMenu& menu) {
+    menu.addAction(tr("&Copy the report"), this, [this] {
+        QApplication::clipboard()->setText(QString::fromStdString(study::claimsText(report_)));
+    });
+    menu.addAction(tr("C&lear the form"), this, [this] { take({}, tr("clear the form")); });
+}
+
+QString ClaimsPane::state() const {
+    return QString::fromStdString(study::writeClaims(claims_));
+}
+
+void ClaimsPane::restoreState(const QString& state) {
+    const auto claims = study::readClaims(state.toStdString());
+    if (!claims)
+        return; // of a program with other keys
+    set(*claims);
+    undoStack_.clear();
+}
+
+} // namespace lobewright::ui

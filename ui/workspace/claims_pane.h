@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/result.h"
+#include "core/study/claims_check.h"
+#include "ui/plots/shown.h"
+
+#include <QUndoStack>
+#include <QWidget>
+
+class QMenu;
+class QVBoxLayout;
+
+namespace lobewright::ui {
+
+class ClaimsForm;
+class ClaimsReportView;
+
+/// Published figures of an engine, held against arithmetic: a form, and beside it what follows.
+/// What is filled in is kept between runs and can be saved as a claims file.
+class ClaimsPane : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ClaimsPane(QWidget* parent = nullptr);
+
+    /// Claims do not depend on the design.
+    void showSolution(const SolutionPointer&) {}
+    void addOptions(QMenu& menu);
+    /// The claims as a file holds them.
+    QString state() const;
+    void restoreState(const QString& state);
+
+    const study::Claims& claims() const { return claims_; }
+    const study::ClaimsReport& report() const { return report_; }
+    ClaimsForm& form() { return *form_; }
+    QUndoStack& undoStack() { return undoStack_; }
+    /// Every problem when the file cannot be used; the present claims then stay.
+    Problems open(const QString& file);
+    std::optional<Problem> save(const QString& file);
+
+  Q_SIGNALS:
+    void claimsChanged(const lobewright::study::Claims& claims);
+    void stateChanged();
+
+  private:
+    class Change;
+    void buildBar(QVBoxLayout& column);
+    void take(const study::Claims& claims, const QString& what);
+    void set(const study::Claims& claims);
+    void askForFile();
+    void askWhereToSave();
+    void openExample();
+
+    study::Claims claims_;
+    study::ClaimsReport report_;
+    QUndoStack undoStack_;
+    ClaimsForm* form_;
+    ClaimsReportView* view_;
+};
+
+} // namespace lobewright::ui
