@@ -2,7 +2,9 @@
 //   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
 #include "core/units.h"
 #include "ui/look.h"
+#include "ui/plots/comparison_pane.h"
 #include "ui/workspace/arrangement.h"
+#include "ui/workspace/claims_pane.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
@@ -32,6 +34,19 @@ void compareWithEarlierPorts(MainWindow& window) {
     waitUntilSolved(window);
 }
 
+/// Claims filled in, and laid over the torque curve of the design.
+void reviewClaims(MainWindow& window) {
+    auto& claims = dynamic_cast<ClaimsPane&>(*window.views().find("claims")->widget);
+    auto& comparison = dynamic_cast<ComparisonPane&>(*window.views().find("comparison")->widget);
+    claims.fillInExample();
+    comparison.setQuantity(ComparedQuantity::torqueCurve);
+}
+
+bool waitUntilCompared(MainWindow& window) {
+    auto& comparison = dynamic_cast<ComparisonPane&>(*window.views().find("comparison")->widget);
+    return QTest::qWaitFor([&] { return !comparison.isBusy(); }, 300000);
+}
+
 int takePictures(const QString& folder, const QString& file) {
     QDir().mkpath(folder);
     const QTemporaryDir recovery;
@@ -44,6 +59,7 @@ int takePictures(const QString& folder, const QString& file) {
         std::fputs("the sample was not solved\n", stderr);
         return 1;
     }
+    reviewClaims(window);
     for (const bool compared : {false, true}) {
         if (compared)
             compareWithEarlierPorts(window);
@@ -55,6 +71,9 @@ int takePictures(const QString& folder, const QString& file) {
                     window.arrange(arrangement.key);
                     window.cursor().setAngle(62.0 * units::degree);
                     QTest::qWait(400);
+                    if (!waitUntilCompared(window))
+                        return 1;
+                    QTest::qWait(100);
                     const QString name = QStringLiteral("%1/%2-%3-%4x%5%6.png")
                                              .arg(folder, arrangement.key, QLatin1String(theme))
                                              .arg(size.width())

@@ -18,8 +18,9 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double slowest = 0.4, fastest = 1.4; ///< of the design's speed, in curves against speed
-constexpr int speedPoints = 9;
+constexpr double slowest = 0.4, fastest = 1.6; ///< of the design's speed, in curves against speed
+constexpr int speedPoints = 9;                 ///< the design's speed is one of them
+constexpr double wide = 1.6; ///< width over height from which the table stands beside the plot
 
 } // namespace
 
@@ -51,6 +52,15 @@ ComparisonPane::ComparisonPane(QWidget* parent)
         message_->setText(tr("Stopped: shown is an earlier comparison"));
     });
     showBusy(false);
+}
+
+void ComparisonPane::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const auto wanted = width() > wide * height() ? Qt::Horizontal : Qt::Vertical;
+    if (split_->orientation() == wanted)
+        return;
+    split_->setOrientation(wanted);
+    split_->setSizes({1000, 1000}); // halves
 }
 
 void ComparisonPane::buildBar() {
@@ -97,6 +107,10 @@ ComparedQuantity ComparisonPane::quantity() const {
     return comparedQuantities()[static_cast<std::size_t>(quantity_->currentIndex())].quantity;
 }
 
+QString ComparisonPane::message() const {
+    return message_->text();
+}
+
 void ComparisonPane::setQuantity(ComparedQuantity quantity) {
     const auto& words = comparedQuantities();
     const auto found = std::ranges::find(words, quantity, &ComparedQuantityWord::quantity);
@@ -128,7 +142,7 @@ void ComparisonPane::request() {
 
 void ComparisonPane::arrived(const ComparisonWorker::Comparisons& comparisons) {
     plot_->show(comparisons, quantity());
-    // Of many speeds the table shows the one nearest to that of the design.
+    // Of many speeds the table shows that of the design, or the nearest that could be solved.
     const double speed = solution_->design.running.speed;
     const auto nearest =
         std::ranges::min_element(comparisons, {}, [speed](const study::Comparison& comparison) {
@@ -181,6 +195,7 @@ void ComparisonPane::restoreState(const QString& state) {
     };
     choose(*basis_, parts.value(0));
     choose(*quantity_, parts.value(1));
+    request();
 }
 
 } // namespace lobewright::ui

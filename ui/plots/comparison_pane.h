@@ -35,12 +35,17 @@ class ComparisonPane : public QWidget {
     study::Basis basis() const;
     ComparedQuantity quantity() const;
     void setQuantity(ComparedQuantity quantity);
-    const ComparisonPlot& plot() const { return *plot_; }
-    const ComparisonTable& table() const { return *table_; }
+    ComparisonPlot& plot() { return *plot_; }
+    ComparisonTable& table() { return *table_; }
+    /// What could not be compared and why; empty: nothing.
+    QString message() const;
     bool isBusy() const { return worker_.isBusy(); }
 
   Q_SIGNALS:
     void stateChanged();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void buildBar();

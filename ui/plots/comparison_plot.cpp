@@ -16,6 +16,10 @@ struct Words {
 };
 
 constexpr std::size_t engineCount = 5;
+constexpr int legendColumn = 190; ///< width of the longest engine name with its line [px]
+/// Of the claimed points, in their order.
+constexpr QCPScatterStyle::ScatterShape marks[] = {
+    QCPScatterStyle::ssCrossSquare, QCPScatterStyle::ssPlusCircle, QCPScatterStyle::ssDiamond};
 constexpr double rpm = units::revPerMinute;
 
 QVector<double> vectorOf(const Samples& samples, double unit) {
@@ -96,7 +100,13 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
     setAccessibleName(tr("Engines compared"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     legend->setVisible(true);
-    axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignTop | Qt::AlignRight);
+    // Below the plot, where it hides nothing.
+    auto* row = new QCPLayoutGrid;
+    plotLayout()->addElement(1, 0, row);
+    row->addElement(0, 0, legend);
+    row->setMargins(QMargins(8, 0, 8, 4));
+    legend->setFillOrder(QCPLegend::foColumnsFirst);
+    plotLayout()->setRowStretchFactor(1, 0.001);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
     applyTones();
 }
@@ -191,6 +201,7 @@ void ComparisonPlot::addSpeedCurves() {
 
 void ComparisonPlot::addClaims() {
     const Palette& tones = Palette::of(*this);
+    std::size_t number = 0;
     for (const study::ClaimedPoint& point : claims_) {
         auto* mark = addGraph();
         const double value = quantity_ == ComparedQuantity::torqueCurve
@@ -199,7 +210,7 @@ void ComparisonPlot::addClaims() {
         mark->addData(point.speed / rpm, value);
         mark->setLineStyle(QCPGraph::lsNone);
         mark->setScatterStyle(
-            QCPScatterStyle(QCPScatterStyle::ssCrossSquare, tones.ink, tones.paper, 10));
+            QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
         mark->setName(QString::fromStdString(point.label));
     }
 }
@@ -248,6 +259,12 @@ void ComparisonPlot::applyTones() {
     legend->setBorderPen(QPen(tones.grid, 1));
     legend->setTextColor(tones.ink);
     legend->setFont(small);
+}
+
+void ComparisonPlot::resizeEvent(QResizeEvent* event) {
+    legend->setWrap(std::clamp(width() / legendColumn, 1, 3));
+    legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
+    QCustomPlot::resizeEvent(event);
 }
 
 void ComparisonPlot::changeEvent(QEvent* event) {

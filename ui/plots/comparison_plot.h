@@ -48,6 +48,7 @@ class ComparisonPlot : public QCustomPlot {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void refill();

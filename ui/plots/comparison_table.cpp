@@ -9,6 +9,10 @@
 
 namespace lobewright::ui {
 
+namespace {
+constexpr int longestName = 46; // characters; a longer one is cut and stands in its tooltip
+}
+
 ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setAccessibleName(tr("Figures of the engines compared"));
     setFrameShape(QFrame::NoFrame);
@@ -16,6 +20,7 @@ ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setSelectionMode(QAbstractItemView::ContiguousSelection);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    verticalHeader()->setMaximumWidth(longestName * fontMetrics().averageCharWidth());
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 }
@@ -28,7 +33,9 @@ void ComparisonTable::show(const study::Comparison& comparison) {
     setRowCount(static_cast<int>(engines.front().figures.size()));
     for (int column = 0; column < columnCount(); ++column) {
         const study::ComparedEngine& engine = engines[static_cast<std::size_t>(column)];
-        auto* head = new QTableWidgetItem(QString::fromUtf8(study::label(engine.engine).data()));
+        // Two lines keep the columns narrow.
+        auto* head = new QTableWidgetItem(QString::fromUtf8(study::label(engine.engine).data())
+                                              .replace(QLatin1String(", "), QLatin1String(",\n")));
         head->setToolTip(QString::fromStdString(engine.problem));
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
@@ -45,14 +52,17 @@ void ComparisonTable::show(const study::Comparison& comparison) {
         QString name = QString::fromStdString(figure.label);
         if (!figure.unit.empty())
             name += QStringLiteral(", ") + QString::fromStdString(figure.unit);
-        setVerticalHeaderItem(row, new QTableWidgetItem(name));
+        auto* head = new QTableWidgetItem(name);
+        head->setToolTip(name);
+        setVerticalHeaderItem(row, head);
     }
 }
 
 QString ComparisonTable::text() const {
     QString lines;
     const auto put = [&lines](const QTableWidgetItem* item) {
-        lines += QLatin1Char('\t') + (item ? item->text() : QString());
+        lines += QLatin1Char('\t') +
+                 (item ? item->text().replace(QLatin1Char('\n'), QLatin1Char(' ')) : QString());
     };
     for (int column = 0; column < columnCount(); ++column)
         put(horizontalHeaderItem(column));

@@ -41,7 +41,7 @@ std::vector<Arrangement> listed() {
          Words::tr("Claims reviewer"),
          Words::tr("A leaflet beside arithmetic, an engine beside what it would replace"),
          Arrangement::Side::none,
-         {{54, {{key("claims"), 100}}}, {46, {{key("comparison"), 100}}}}},
+         {{100, {{key("claims"), 54}, {key("comparison"), 46}}}}},
     };
 }
 

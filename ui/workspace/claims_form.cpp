@@ -1,5 +1,6 @@
 #include "ui/workspace/claims_form.h"
 
+#include "core/study/claims_file.h"
 #include "core/study/claims_keys.h"
 #include "ui/editing/number_edit.h"
 #include "ui/palette.h"
@@ -10,8 +11,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
-
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -34,6 +33,7 @@ MarkedEdit marked(QWidget* editor, QWidget* parent) {
     column->setSpacing(1);
     column->addWidget(editor);
     auto* rule = new QLabel(both);
+    rule->setObjectName(QStringLiteral("problem"));
     rule->setWordWrap(true);
     rule->hide();
     column->addWidget(rule);
@@ -48,6 +48,22 @@ void sayRule(QLabel& rule, const QString& text) {
     rule.setVisible(!text.isEmpty());
 }
 
+bool isMarked(const QLabel& rule) {
+    return !rule.isHidden();
+}
+
+/// Shows the rule that was broken, if any; whether the entry can be taken.
+bool accept(QLabel& rule, const QString& broken) {
+    sayRule(rule, broken);
+    return broken.isEmpty();
+}
+
+/// The rule of the claims file that these claims break; empty: none.
+QString ruleBroken(const study::Claims& claims) {
+    const auto read = study::readClaims(study::writeClaims(claims));
+    return read ? QString() : QString::fromStdString(read.problems().front().message);
+}
+
 } // namespace
 
 template <class Key, class Access>
@@ -56,14 +72,21 @@ void ClaimsForm::addText(QFormLayout& form, std::vector<Line>& lines, const Key&
     auto* edit = new QLineEdit(this);
     edit->setToolTip(fromView(key.help));
     edit->setAccessibleName(fromView(key.label));
-    form.addRow(fromView(key.label), edit);
+    const MarkedEdit field = marked(edit, this);
+    form.addRow(fromView(key.label), field.both);
     const auto member = key.text;
-    lines.push_back(
-        {[=, this] { edit->setText(QString::fromStdString(access(claims_).*member)); }});
+    lines.push_back({[=, this](bool all) {
+        if (!all && isMarked(*field.rule))
+            return;
+        edit->setText(QString::fromStdString(access(claims_).*member));
+        edit->setCursorPosition(0);
+        sayRule(*field.rule, {});
+    }});
     connect(edit, &QLineEdit::editingFinished, this, [=, this, label = fromView(key.label)] {
         study::Claims claims = claims_;
         access(claims).*member = edit->text().toStdString();
-        change(std::move(claims), label);
+        if (accept(*field.rule, ruleBroken(claims)))
+            change(std::move(claims), label);
     });
 }
 
@@ -77,8 +100,10 @@ void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Ke
     const MarkedEdit field = marked(edit, this);
     form.addRow(fromView(key.label), field.both);
     const auto member = key.amount;
-    lines.push_back({[=, this] {
+    lines.push_back({[=, this](bool all) {
         const auto& value = access(claims_).*member;
+        if (!all && isMarked(*field.rule))
+            return;
         edit->setText(value ? QString::fromStdString(study::text(*value)) : QString());
         sayRule(*field.rule, {});
     }});
@@ -89,18 +114,13 @@ void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Ke
             access(claims).*member = std::nullopt;
         } else {
             const auto read = study::parseAmount(typed.toStdString(), key.dimension);
-            if (!read) {
-                sayRule(*field.rule, QString::fromStdString(read.problems().front().message));
+            if (!accept(*field.rule,
+                        read ? QString() : QString::fromStdString(read.problems().front().message)))
                 return;
-            }
-            if (!(read->si >= key.least && read->si <= key.most)) {
-                sayRule(*field.rule, tr("out of range"));
-                return;
-            }
             access(claims).*member = *read;
         }
-        sayRule(*field.rule, {});
-        change(std::move(claims), fromView(key.label));
+        if (accept(*field.rule, ruleBroken(claims)))
+            change(std::move(claims), fromView(key.label));
     });
 }
 
@@ -115,22 +135,21 @@ void ClaimsForm::addCount(QFormLayout& form, std::vector<Line>& lines, const Key
     const MarkedEdit field = marked(edit, this);
     form.addRow(fromView(key.label), field.both);
     const auto member = key.count;
-    lines.push_back({[=, this] {
+    lines.push_back({[=, this](bool all) {
+        if (!all && isMarked(*field.rule))
+            return;
         edit->setNumber(access(claims_).*member);
         sayRule(*field.rule, {});
     }});
     const auto take = [=, this, &key](std::optional<double> number) {
-        const bool isWhole = !key.whole || !number || std::floor(*number) == *number;
-        if (number && (*number < key.least || *number > key.most || !isWhole)) {
-            sayRule(*field.rule, key.whole ? tr("a whole number from %1").arg(key.least)
-                                           : tr("a number from %1").arg(key.least));
-            return;
-        }
-        sayRule(*field.rule, {});
         study::Claims claims = claims_;
         access(claims).*member = number;
-        change(std::move(claims), fromView(key.label));
+        if (accept(*field.rule, ruleBroken(claims)))
+            change(std::move(claims), fromView(key.label));
     };
+    connect(edit, &NumberEdit::unreadable, this, [field](const QString& text) {
+        sayRule(*field.rule, tr("“%1” is not a number").arg(text));
+    });
     connect(edit, &NumberEdit::entered, this, take);
     connect(edit, &NumberEdit::stepped, this, [take](double number) { take(number); });
 }
@@ -145,7 +164,7 @@ void ClaimsForm::addChoice(QFormLayout& form, std::vector<Line>& lines, const Ke
     for (const study::ClaimWord& word : key.words)
         box->addItem(fromView(word.label));
     form.addRow(fromView(key.label), box);
-    lines.push_back({[=, this, &key] {
+    lines.push_back({[=, this, &key](bool) {
         const auto chosen = key.chosen(access(claims_));
         box->setCurrentIndex(chosen ? static_cast<int>(*chosen) + 1 : 0);
     }});
@@ -166,7 +185,7 @@ void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key&
     box->setAccessibleName(fromView(key.label));
     form.addRow(fromView(key.label), box);
     const auto member = key.flag;
-    lines.push_back({[=, this] {
+    lines.push_back({[=, this](bool) {
         const auto& value = access(claims_).*member;
         box->setCurrentIndex(!value ? 0 : *value ? 2 : 1);
     }});
@@ -247,15 +266,16 @@ QFormLayout* ClaimsForm::addHeading(const QString& title) {
 
 void ClaimsForm::show(const study::Claims& claims) {
     const bool sameRows = claims.statements.size() == claims_.statements.size();
+    const bool areOthers = claims != claims_;
     claims_ = claims;
     for (const Line& line : lines_)
-        line.refresh();
+        line.refresh(areOthers);
     if (!sameRows) {
         rebuildStatements();
         return;
     }
     for (const Line& line : statementLines_)
-        line.refresh();
+        line.refresh(areOthers);
 }
 
 void ClaimsForm::rebuildStatements() {
@@ -270,7 +290,7 @@ void ClaimsForm::rebuildStatements() {
     for (std::size_t i = 0; i < claims_.statements.size(); ++i)
         addStatement(i);
     for (const Line& line : statementLines_)
-        line.refresh();
+        line.refresh(true);
 }
 
 void ClaimsForm::addStatement(std::size_t index) {

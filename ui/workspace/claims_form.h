@@ -30,9 +30,11 @@ class ClaimsForm : public QWidget {
     void edited(const lobewright::study::Claims& claims, const QString& what);
 
   private:
-    /// One line of the form: brings what is shown up to date with the claims.
+    /// One line of the form.
     struct Line {
-        std::function<void()> refresh;
+        /// Brings what is shown up to date with the claims; unless all shall be, what was typed in
+        /// vain stays, to be corrected.
+        std::function<void(bool all)> refresh;
     };
     template <class Group, class Access>
     void addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys, Access access);

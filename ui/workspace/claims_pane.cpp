@@ -75,7 +75,7 @@ void ClaimsPane::buildBar(QVBoxLayout& column) {
     };
     addButton(tr("Open…"), tr("Open a claims file"), [this] { askForFile(); });
     addButton(tr("Save…"), tr("Save as a claims file"), [this] { askWhereToSave(); });
-    addButton(tr("Example"), tr("Fill in an invented example"), [this] { openExample(); });
+    addButton(tr("Example"), tr("Fill in an invented example"), [this] { fillInExample(); });
     auto* undo = addButton(tr("Undo"), {}, [this] { undoStack_.undo(); });
     auto* redo = addButton(tr("Redo"), {}, [this] { undoStack_.redo(); });
     bar->addStretch(1);
@@ -137,7 +137,7 @@ void ClaimsPane::askWhereToSave() {
         showProblems(this, file, {*problem});
 }
 
-void ClaimsPane::openExample() {
+void ClaimsPane::fillInExample() {
     QFile file(QStringLiteral(":/claims/eight-piston-barrel.claims.json"));
     file.open(QIODevice::ReadOnly);
     const auto claims = study::readClaims(file.readAll().toStdString());

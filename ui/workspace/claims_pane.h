@@ -37,6 +37,7 @@ class ClaimsPane : public QWidget {
     /// Every problem when the file cannot be used; the present claims then stay.
     Problems open(const QString& file);
     std::optional<Problem> save(const QString& file);
+    void fillInExample();
 
   Q_SIGNALS:
     void claimsChanged(const lobewright::study::Claims& claims);
@@ -49,7 +50,6 @@ class ClaimsPane : public QWidget {
     void set(const study::Claims& claims);
     void askForFile();
     void askWhereToSave();
-    void openExample();
 
     study::Claims claims_;
     study::ClaimsReport report_;

@@ -3,14 +3,15 @@
 #include "ui/editing/figures_panel.h"
 #include "ui/palette.h"
 
-#include <QHeaderView>
+#include <QEvent>
+#include <QScrollBar>
 
 namespace lobewright::ui {
 
 namespace {
 
 QString words(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toHtmlEscaped();
 }
 
 bool isBad(study::Verdict verdict) {
@@ -20,99 +21,113 @@ bool isBad(study::Verdict verdict) {
 
 } // namespace
 
-ClaimsReportView::ClaimsReportView(QWidget* parent) : QTreeWidget(parent) {
+ClaimsReportView::ClaimsReportView(QWidget* parent) : QTextBrowser(parent) {
     setAccessibleName(tr("What follows from the claims"));
-    setColumnCount(3);
-    setHeaderLabels({tr("Quantity"), tr("Value"), tr("Verdict")});
     setFrameShape(QFrame::NoFrame);
-    setWordWrap(true);
-    setIndentation(14);
-    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    setSelectionMode(QAbstractItemView::SingleSelection);
-    header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
-    header()->setStretchLastSection(false);
-}
-
-QTreeWidgetItem* ClaimsReportView::addHeading(const QString& title) {
-    auto* item = new QTreeWidgetItem(this, {title});
-    QFont bold = font();
-    bold.setBold(true);
-    item->setFont(0, bold);
-    item->setFirstColumnSpanned(true);
-    item->setExpanded(true);
-    return item;
-}
-
-QTreeWidgetItem* ClaimsReportView::addRow(QTreeWidgetItem& heading, const QString& what,
-                                          const QString& value, const QString& verdict,
-                                          bool isBad) {
-    auto* row = new QTreeWidgetItem(&heading, {what, value, verdict});
-    row->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-    if (isBad)
-        row->setForeground(2, Palette::of(*this).warning);
-    row->setExpanded(true);
-    return row;
-}
-
-void ClaimsReportView::addDetail(QTreeWidgetItem& row, const QString& label,
-                                 const std::string& text) {
-    if (text.empty())
-        return;
-    auto* detail =
-        new QTreeWidgetItem(&row, {(label.isEmpty() ? QString() : label + QStringLiteral(": ")) +
-                                   QString::fromStdString(text)});
-    detail->setFirstColumnSpanned(true);
-    detail->setForeground(0, Palette::of(*this).quiet);
-    detail->setToolTip(0, detail->text(0));
 }
 
 void ClaimsReportView::show(const study::ClaimsReport& report) {
-    clear();
-    if (!report.conflicts.empty()) {
-        QTreeWidgetItem* heading = addHeading(tr("Given numbers that do not fit each other"));
-        for (const study::Conflict& conflict : report.conflicts) {
-            QTreeWidgetItem* row = addRow(*heading, QString::fromStdString(conflict.message), {},
-                                          words(study::name(conflict.verdict)), true);
-            addDetail(*row, {}, conflict.arithmetic);
-        }
+    report_ = report;
+    write();
+}
+
+void ClaimsReportView::changeEvent(QEvent* event) {
+    QTextBrowser::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange)
+        write();
+}
+
+void ClaimsReportView::showEvent(QShowEvent* event) {
+    const int place = verticalScrollBar()->value();
+    QTextBrowser::showEvent(event); // scrolls to a cursor that nobody sees
+    verticalScrollBar()->setValue(place);
+}
+
+void ClaimsReportView::addHeading(const QString& title) {
+    page_ += QStringLiteral("<h4>%1</h4>").arg(title.toHtmlEscaped());
+}
+
+void ClaimsReportView::addRow(const QString& what, const QString& value, std::string_view verdict,
+                              bool isBad) {
+    const QColor tone = isBad ? Palette::of(*this).warning : Palette::of(*this).ink;
+    page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
+                            "style='margin-top:6px'><tr><td>%1</td><td align='right'><b>%2</b> "
+                            "<span style='color:%3'>%4</span></td></tr></table>")
+                 .arg(what.toHtmlEscaped(), value.toHtmlEscaped(), tone.name(), words(verdict));
+}
+
+void ClaimsReportView::addDetail(const QString& label, const std::string& text) {
+    if (text.empty())
+        return;
+    page_ += QStringLiteral("<p style='margin:0 0 0 16px; color:%1'>%2%3</p>")
+                 .arg(Palette::of(*this).quiet.name(),
+                      label.isEmpty() ? QString() : label.toHtmlEscaped() + QStringLiteral(": "),
+                      words(text));
+}
+
+void ClaimsReportView::addConflicts() {
+    addHeading(tr("Given numbers that do not fit each other"));
+    for (const study::Conflict& conflict : report_.conflicts) {
+        addRow(QString::fromStdString(conflict.message), {}, study::name(conflict.verdict), true);
+        addDetail({}, conflict.arithmetic);
     }
-    if (!report.findings.empty()) {
-        QTreeWidgetItem* heading = addHeading(tr("What follows from the numbers"));
-        for (const study::Finding& finding : report.findings) {
-            QTreeWidgetItem* row = addRow(
-                *heading, QString::fromStdString(finding.quantity),
-                figureText(finding.value) + QLatin1Char(' ') + QString::fromStdString(finding.unit),
-                words(study::name(finding.verdict)), isBad(finding.verdict));
-            addDetail(*row, {}, finding.formula + " = " + finding.substituted);
-            addDetail(*row, tr("band"), finding.band);
-            addDetail(*row, tr("source"), finding.source);
-            addDetail(*row, tr("note"), finding.note);
-        }
+}
+
+void ClaimsReportView::addFindings() {
+    addHeading(tr("What follows from the numbers"));
+    for (const study::Finding& finding : report_.findings) {
+        const bool isPlain = finding.verdict == study::Verdict::computed;
+        addRow(QString::fromStdString(finding.quantity),
+               figureText(finding.value) + QLatin1Char(' ') + QString::fromStdString(finding.unit),
+               isPlain ? std::string_view() : study::name(finding.verdict), isBad(finding.verdict));
+        addDetail({}, finding.formula + " = " + finding.substituted);
+        addDetail(tr("band"), finding.band);
+        addDetail(tr("source"), finding.source);
+        addDetail(tr("note"), finding.note);
     }
-    if (!report.statements.empty()) {
-        QTreeWidgetItem* heading = addHeading(tr("Statements"));
-        for (const study::StatementRow& one : report.statements) {
-            QTreeWidgetItem* row =
-                addRow(*heading, QString::fromStdString(one.statement.claim), {},
-                       words(study::name(one.outcome)), one.outcome == study::Outcome::disagrees);
-            addDetail(*row, {}, one.computed);
-            addDetail(*row, {}, one.arithmetic);
-            addDetail(*row, tr("confidence"), std::string(study::name(one.confidence)));
-            addDetail(*row, tr("would be overturned by"), one.overturnedBy);
-        }
+}
+
+void ClaimsReportView::addStatements() {
+    addHeading(tr("Statements"));
+    for (const study::StatementRow& row : report_.statements) {
+        addRow(QStringLiteral("“%1”").arg(QString::fromStdString(row.statement.claim)), {},
+               study::name(row.outcome), row.outcome == study::Outcome::disagrees);
+        addDetail({}, row.computed);
+        addDetail({}, row.arithmetic);
+        const std::string& date = row.statement.date;
+        addDetail(tr("said in"), row.statement.source.empty() || date.empty()
+                                     ? row.statement.source + date
+                                     : row.statement.source + ", " + date);
+        addDetail(tr("confidence"), std::string(study::name(row.confidence)));
+        addDetail(tr("would be overturned by"), row.overturnedBy);
     }
-    if (!report.missing.empty()) {
-        QTreeWidgetItem* heading = addHeading(tr("Not given, and what it would decide"));
-        for (const study::MissingNumber& missing : report.missing)
-            addDetail(*heading, QString::fromStdString(missing.label), missing.decides);
+}
+
+void ClaimsReportView::addMissing() {
+    addHeading(tr("Not given, and what it would decide"));
+    for (const study::MissingNumber& missing : report_.missing)
+        addDetail(QString::fromStdString(missing.label), missing.decides);
+}
+
+void ClaimsReportView::write() {
+    page_.clear();
+    if (!report_.conflicts.empty())
+        addConflicts();
+    if (!report_.findings.empty())
+        addFindings();
+    if (!report_.statements.empty())
+        addStatements();
+    if (!report_.missing.empty())
+        addMissing();
+    if (!report_.assumptions.empty()) {
+        addHeading(tr("Assumed"));
+        for (const std::string& assumption : report_.assumptions)
+            addDetail({}, assumption);
     }
-    if (!report.assumptions.empty()) {
-        QTreeWidgetItem* heading = addHeading(tr("Assumed"));
-        for (const std::string& assumption : report.assumptions)
-            addDetail(*heading, {}, assumption);
-    }
+    // Who types in the form keeps their place in the report.
+    const int place = verticalScrollBar()->value();
+    setHtml(page_);
+    verticalScrollBar()->setValue(place);
 }
 
 } // namespace lobewright::ui

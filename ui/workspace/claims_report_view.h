@@ -2,13 +2,13 @@
 
 #include "core/study/claims_check.h"
 
-#include <QTreeWidget>
+#include <QTextBrowser>
 
 namespace lobewright::ui {
 
-/// What follows from claims: conflicts, findings with their arithmetic, statements, and what is
-/// missing.
-class ClaimsReportView : public QTreeWidget {
+/// What follows from claims, to be read and copied: conflicts, findings with their arithmetic,
+/// statements, and what is missing.
+class ClaimsReportView : public QTextBrowser {
     Q_OBJECT
 
   public:
@@ -16,12 +16,24 @@ class ClaimsReportView : public QTreeWidget {
 
     void show(const study::ClaimsReport& report);
 
+  protected:
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
   private:
-    QTreeWidgetItem* addHeading(const QString& title);
-    QTreeWidgetItem* addRow(QTreeWidgetItem& heading, const QString& what, const QString& value,
-                            const QString& verdict, bool isBad);
-    /// A quiet line below a row; nothing for an empty text.
-    void addDetail(QTreeWidgetItem& row, const QString& label, const std::string& text);
+    void write();
+    void addConflicts();
+    void addFindings();
+    void addStatements();
+    void addMissing();
+    void addHeading(const QString& title);
+    /// A line with what it is about, its value, and the verdict; then details.
+    void addRow(const QString& what, const QString& value, std::string_view verdict, bool isBad);
+    /// A quiet line; nothing for an empty text.
+    void addDetail(const QString& label, const std::string& text);
+
+    study::ClaimsReport report_;
+    QString page_;
 };
 
 } // namespace lobewright::ui

@@ -1,0 +1,269 @@
+#include "core/study/claims_file.h"
+#include "core/study/claims_report.h"
+#include "core/units.h"
+#include "tests/ui/desktop_fixture.h"
+#include "ui/plots/comparison_pane.h"
+#include "ui/workspace/claims_form.h"
+#include "ui/workspace/claims_pane.h"
+#include "ui/workspace/claims_report_view.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollBar>
+#include <QTest>
+#include <QToolButton>
+
+using namespace lobewright;
+using namespace lobewright::ui;
+using namespace lobewright::ui::test;
+
+namespace {
+
+class ClaimsTest : public WindowTest {
+  protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+        QTest::keyClick(window_.get(), Qt::Key_4, Qt::ControlModifier);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return pane().isVisible(); }));
+        QTest::qWait(50); // the panes take their places
+    }
+
+    ClaimsPane& pane() { return dynamic_cast<ClaimsPane&>(view("claims")); }
+    QString report() { return pane().findChild<ClaimsReportView*>()->toPlainText(); }
+
+    template <class Button>
+    void click(const QString& text) {
+        for (auto* button : pane().findChildren<Button*>()) {
+            if (button->text() == text && button->isVisible()) {
+                QTest::mouseClick(button, Qt::LeftButton);
+                QTest::qWait(20); // new lines of the form appear
+                return;
+            }
+        }
+        throw std::runtime_error("no button " + text.toStdString());
+    }
+    QLineEdit& entry(const QString& label) {
+        for (auto* edit : pane().findChildren<QLineEdit*>()) {
+            if (edit->accessibleName() == label && edit->isVisible())
+                return *edit;
+        }
+        throw std::runtime_error("no entry " + label.toStdString());
+    }
+    void type(const QString& label, const QString& text) {
+        QLineEdit& edit = entry(label);
+        edit.setFocus();
+        edit.selectAll();
+        QTest::keyClick(&edit, Qt::Key_Delete);
+        QTest::keyClicks(&edit, text);
+        QTest::keyClick(&edit, Qt::Key_Return);
+    }
+    void choose(const QString& label, int row) {
+        for (auto* box : pane().findChildren<QComboBox*>()) {
+            if (box->accessibleName() != label)
+                continue;
+            box->setFocus();
+            QTest::keyClick(box, Qt::Key_Home);
+            for (int i = 0; i < row; ++i)
+                QTest::keyClick(box, Qt::Key_Down);
+            return;
+        }
+        throw std::runtime_error("no choice " + label.toStdString());
+    }
+    QStringList rulesShown() {
+        QStringList shown;
+        for (const auto* label : pane().findChildren<QLabel*>("problem")) {
+            if (label->isVisible())
+                shown << label->text();
+        }
+        return shown;
+    }
+    /// Answers the next file dialog as a person types into it.
+    void answerFileDialog(const QString& file) {
+        onNextDialog([file](QDialog& dialog) {
+            auto* name = dialog.findChild<QLineEdit*>("fileNameEdit");
+            ASSERT_TRUE(name);
+            name->clear();
+            QTest::keyClicks(name, file);
+            auto* box = dialog.findChild<QDialogButtonBox*>();
+            for (QAbstractButton* button : box->buttons()) {
+                if (box->buttonRole(button) == QDialogButtonBox::AcceptRole)
+                    QTest::mouseClick(button, Qt::LeftButton);
+            }
+        });
+    }
+};
+
+} // namespace
+
+TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
+    EXPECT_EQ(pane().claims(), study::Claims{});
+    EXPECT_TRUE(report().contains(QLatin1String("Not given, and what it would decide")));
+    EXPECT_TRUE(pane().report().findings.empty());
+    for (const study::MissingNumber& missing : pane().report().missing)
+        EXPECT_TRUE(report().contains(QString::fromStdString(missing.decides))) << missing.path;
+}
+
+TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
+    type("Power", "100 kW");
+    type("Speed of highest power", "6000rpm");
+    type("Torque", "140 lb ft");
+    type("Displacement", "122 cu in");
+    choose("Cycle", 2);
+    choose("Ignition", 1);
+    choose("Charging", 1);
+    // 100 kW / (2π·140 lb·ft·1.355818) = 83.85 1/s = 5031 rpm.
+    const auto* least = pane().report().finding("lowest-power-speed");
+    ASSERT_TRUE(least);
+    EXPECT_NEAR(least->value, 5031.0, 1.0);
+    EXPECT_TRUE(report().contains(QString::fromStdString(least->substituted)));
+    // 4π·189.81 N·m / (122·16.387064 cm³) = 11.93 bar.
+    const auto* bmep = pane().report().finding("mean-effective-pressure-at-torque");
+    ASSERT_TRUE(bmep);
+    EXPECT_NEAR(bmep->value, 11.93, 0.01);
+    for (const std::string& text : {bmep->quantity, bmep->substituted, bmep->band, bmep->source,
+                                    std::string(study::name(bmep->verdict))})
+        EXPECT_TRUE(report().contains(QString::fromStdString(text))) << text;
+    EXPECT_TRUE(pane().report().conflicts.empty());
+}
+
+TEST_F(ClaimsTest, SpeedBelowPowerByTorqueIsCalledContradictory) {
+    type("Power", "260 hp");
+    type("Torque", "590 lb·ft");
+    type("Speed of highest power", "1800 rpm"); // 2314 rpm are needed
+    ASSERT_FALSE(pane().report().conflicts.empty());
+    EXPECT_EQ(pane().report().conflicts.front().verdict, study::Verdict::contradictory);
+    EXPECT_TRUE(report().contains(QLatin1String("contradictory")));
+    type("Speed of highest power", "2600 rpm");
+    EXPECT_FALSE(report().contains(QLatin1String("contradictory")));
+}
+
+TEST_F(ClaimsTest, EntryThatCannotBeReadSaysWhyAndStaysToBeCorrected) {
+    type("Power", "260");
+    EXPECT_EQ(pane().claims(), study::Claims{});
+    ASSERT_EQ(rulesShown().size(), 1);
+    type("Mass", "150 lb");
+    EXPECT_EQ(entry("Power").text(), QLatin1String("260"));
+    EXPECT_EQ(rulesShown().size(), 1);
+    type("Power", "260 hp");
+    EXPECT_TRUE(rulesShown().isEmpty());
+    EXPECT_EQ(pane().claims().figures.power->unit, "hp");
+}
+
+TEST_F(ClaimsTest, EntryOutOfRangeNamesValueAndRule) {
+    type("Relative humidity", "130 %");
+    ASSERT_EQ(rulesShown().size(), 1);
+    EXPECT_TRUE(rulesShown().front().contains(QLatin1String("130")))
+        << rulesShown().front().toStdString();
+    type("Chambers", "2.5");
+    EXPECT_EQ(rulesShown().size(), 2);
+    EXPECT_EQ(pane().claims(), study::Claims{});
+}
+
+TEST_F(ClaimsTest, EveryEntryCanBeUndoneByName) {
+    type("Mass", "150 lb");
+    type("Mass", "68 kg");
+    EXPECT_EQ(pane().undoStack().undoText(), QLatin1String("Mass"));
+    click<QToolButton>("Undo");
+    EXPECT_EQ(entry("Mass").text(), QLatin1String("150 lb"));
+    click<QToolButton>("Undo");
+    EXPECT_EQ(entry("Mass").text(), QString());
+    click<QToolButton>("Redo");
+    EXPECT_EQ(entry("Mass").text(), QLatin1String("150 lb"));
+}
+
+TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
+    click<QPushButton>("Add a statement");
+    ASSERT_EQ(pane().claims().statements.size(), 1U);
+    type("Claim", "Four strokes in one turn");
+    ASSERT_EQ(pane().report().statements.size(), 1U);
+    const auto& row = pane().report().statements.front();
+    EXPECT_TRUE(report().contains(QStringLiteral("“Four strokes in one turn”")));
+    EXPECT_TRUE(report().contains(QString::fromStdString(row.overturnedBy)));
+    EXPECT_TRUE(report().contains(QLatin1String("confidence")));
+    // A statement needs its words.
+    type("Claim", "");
+    EXPECT_EQ(rulesShown().size(), 1);
+    EXPECT_EQ(pane().claims().statements.front().claim, "Four strokes in one turn");
+    click<QPushButton>("Remove this statement");
+    EXPECT_TRUE(pane().claims().statements.empty());
+    click<QToolButton>("Undo");
+    EXPECT_EQ(pane().claims().statements.size(), 1U);
+}
+
+TEST_F(ClaimsTest, ExampleIsTheShippedFileAndReadFromItsTop) {
+    click<QToolButton>("Example");
+    const auto shipped =
+        study::loadClaims(LOBEWRIGHT_SOURCE_DIR "/samples/claims/eight-piston-barrel.claims.json");
+    ASSERT_TRUE(shipped);
+    EXPECT_EQ(pane().claims(), *shipped);
+    EXPECT_EQ(pane().findChild<ClaimsReportView*>()->verticalScrollBar()->value(), 0);
+    for (const study::Finding& finding : pane().report().findings) {
+        EXPECT_TRUE(report().contains(QString::fromStdString(finding.quantity)));
+        EXPECT_TRUE(report().contains(QString::fromStdString(finding.substituted)))
+            << finding.substituted;
+    }
+}
+
+TEST_F(ClaimsTest, SavedFileOpensAgain) {
+    click<QToolButton>("Example");
+    const study::Claims claims = pane().claims();
+    answerFileDialog(fileIn("leaflet.claims.json"));
+    click<QToolButton>("Save…");
+    ASSERT_TRUE(QFile::exists(fileIn("leaflet.claims.json")));
+    click<QToolButton>("Undo");
+    EXPECT_EQ(pane().claims(), study::Claims{});
+    answerFileDialog(fileIn("leaflet.claims.json"));
+    click<QToolButton>("Open…");
+    EXPECT_EQ(pane().claims(), claims);
+}
+
+TEST_F(ClaimsTest, FileThatCannotBeUsedKeepsThePresentClaims) {
+    type("Mass", "150 lb");
+    const study::Claims claims = pane().claims();
+    QFile file(fileIn("broken.claims.json"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(R"({"format": "lobewright-claims", "format_version": 1,
+                   "figures": {"powr": "260 hp"}})");
+    file.close();
+    const Problems problems = pane().open(file.fileName());
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_NE(problems.front().message.find("power"), std::string::npos);
+    EXPECT_EQ(pane().claims(), claims);
+}
+
+TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
+    auto& comparison = dynamic_cast<ComparisonPane&>(view("comparison"));
+    comparison.setQuantity(ComparedQuantity::torqueCurve);
+    click<QToolButton>("Example");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
+    ComparisonPlot& plot = comparison.plot();
+    // 590 lb·ft = 799.93 N·m at 1600 rpm; 260 hp at 2400 rpm = 771.4 N·m.
+    ASSERT_EQ(plot.graphCount(), 2);
+    EXPECT_NEAR(plot.graph(0)->dataMainKey(0), 1600.0, 1e-9);
+    EXPECT_NEAR(plot.graph(0)->dataMainValue(0), 799.93, 0.01);
+    EXPECT_NEAR(plot.graph(1)->dataMainKey(0), 2400.0, 1e-9);
+    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 771.4, 0.1);
+    EXPECT_TRUE(plot.xAxis->range().contains(2400.0));
+    EXPECT_TRUE(plot.yAxis->range().contains(800.0));
+    // Over the power curve the same points stand as power; over a turn they have no place.
+    comparison.setQuantity(ComparedQuantity::powerCurve);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
+    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 260.0 * 0.74569987, 1e-4);
+    comparison.setQuantity(ComparedQuantity::torque);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
+    EXPECT_EQ(plot.graphCount(), 0);
+}
+
+TEST_F(ClaimsTest, ClaimsAreKeptBetweenRuns) {
+    type("Mass", "150 lb");
+    window_->close();
+    window_ = std::make_unique<MainWindow>(MainWindow::Options{fileIn("recovery"), false});
+    ASSERT_TRUE(pane().claims().engine.mass);
+    EXPECT_EQ(study::text(*pane().claims().engine.mass), "150 lb");
+    EXPECT_FALSE(pane().undoStack().canUndo());
+}
