@@ -8,8 +8,9 @@
 #include "ui/workspace/claims_report_view.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -85,15 +86,14 @@ class ClaimsTest : public WindowTest {
     /// Answers the next file dialog as a person types into it.
     void answerFileDialog(const QString& file) {
         onNextDialog([file](QDialog& dialog) {
-            auto* name = dialog.findChild<QLineEdit*>("fileNameEdit");
+            auto& files = dynamic_cast<QFileDialog&>(dialog);
+            files.setDirectory(QFileInfo(file).path());
+            auto* name = files.findChild<QLineEdit*>("fileNameEdit");
             ASSERT_TRUE(name);
+            name->setFocus();
             name->clear();
-            QTest::keyClicks(name, file);
-            auto* box = dialog.findChild<QDialogButtonBox*>();
-            for (QAbstractButton* button : box->buttons()) {
-                if (box->buttonRole(button) == QDialogButtonBox::AcceptRole)
-                    QTest::mouseClick(button, Qt::LeftButton);
-            }
+            QTest::keyClicks(name, QFileInfo(file).fileName());
+            QTest::keyClick(name, Qt::Key_Return);
         });
     }
 };
