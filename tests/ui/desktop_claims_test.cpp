@@ -29,7 +29,7 @@ class ClaimsTest : public WindowTest {
     void SetUp() override {
         WindowTest::SetUp();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
-        QTest::keyClick(window_.get(), Qt::Key_4, Qt::ControlModifier);
+        QTest::keyClick(window_.get(), Qt::Key_5, Qt::ControlModifier);
         ASSERT_TRUE(QTest::qWaitFor([this] { return pane().isVisible(); }));
         QTest::qWait(50); // the panes take their places
     }

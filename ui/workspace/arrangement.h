@@ -26,7 +26,7 @@ struct Arrangement {
     std::vector<Column> columns;
 };
 
-/// Designer, student, port reviewer, claims reviewer.
+/// Designer, student, port reviewer, performance, claims reviewer.
 const std::vector<Arrangement>& arrangements();
 
 } // namespace lobewright::ui
