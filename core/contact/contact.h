@@ -93,13 +93,19 @@ struct Contact {
 /// without loaded width ("/mechanism/roller/edge_relief_mm").
 Result<Contact> solveContact(const Inputs& inputs);
 
-/// Nominal peak pressure over angle and width of one track.
+/// The contact over angle and width of one track, angles × widths each. 0 where nothing touches;
+/// 0 in film and λ: no value.
 struct ContactMap {
     Samples theta;            ///< shape (angles) [rad]
     Samples rho;              ///< shape (widths), inner to outer edge of the loaded width [m]
-    Eigen::ArrayXXd pressure; ///< angles × widths [Pa]
+    Eigen::ArrayXXd pressure; ///< nominal peak pressure [Pa]
+    Eigen::ArrayXXd shear; ///< deepest shear below [Pa]; crowned: taken in proportion to pressure
+    Eigen::ArrayXXd film;  ///< least thickness [m]; crowned: on the middle line only
+    Eigen::ArrayXXd filmRatio; ///< λ
+    Eigen::ArrayXXd slip;      ///< magnitude [m/s]
 };
-/// `widths` ≥ 2. Crowned rollers: the semi-ellipse of pressure along the contact's middle line.
+/// `widths` ≥ 2; odd for a film of crowned rollers. Crowned rollers: the semi-ellipse of pressure
+/// along the contact's middle line.
 ContactMap contactMap(const Inputs& inputs, End end, int widths);
 
 /// The worst places at one speed.

@@ -13,25 +13,23 @@ ContactMap contactMap(const Inputs& inputs, End end, int widths) {
     ContactMap map;
     map.theta = inputs.loads.theta;
     map.rho = Samples::LinSpaced(widths, contact.rho(Station::inner), contact.rho(Station::outer));
-    map.pressure.resize(map.theta.size(), widths);
-
-    const Samples middle = loadedRadius(contact, ride, contact.pitchRadius);
-    const Samples middleLoad = bearingLoad(ride, middle);
-    CrownedSamples ellipse;
-    if (contact.roller.crownRadius) {
-        ellipse = crownedSamples(contact, middleLoad, (middleLoad > 0.0).select(middle, 1.0));
+    for (Eigen::ArrayXXd* values :
+         {&map.pressure, &map.shear, &map.film, &map.filmRatio, &map.slip}) {
+        values->resize(map.theta.size(), widths);
     }
+    const auto lines = contactAcross(contact, ride, map.rho);
     for (Eigen::Index j = 0; j < widths; ++j) {
-        if (contact.roller.crownRadius) {
-            const Samples share =
-                (map.rho(j) - contact.pitchRadius) / ellipse.halfLength.max(1e-300);
-            map.pressure.col(j) = ellipse.pressure * (1.0 - share.square()).max(0.0).sqrt();
-        } else {
-            const Samples radius = loadedRadius(contact, ride, map.rho(j));
-            const Samples load = bearingLoad(ride, radius);
-            map.pressure.col(j) = linePeakPressure(
-                load, contact.loadedWidth(), (load > 0.0).select(radius, 1.0), contact.modulus);
-        }
+        const auto& line = lines[static_cast<std::size_t>(j)];
+        map.pressure.col(j) = line.pressure;
+        map.film.col(j) = line.film;
+        map.slip.col(j) = line.slip;
+    }
+    map.filmRatio = map.film / contact.roughness;
+    map.shear = lineDeepestShear().ratio * map.pressure;
+    if (contact.roller.crownRadius) {
+        const StationSamples samples = stationSamples(contact, ride);
+        const Samples ratio = samples.deepestShear / samples.peakPressure.max(1e-300);
+        map.shear = map.pressure.colwise() * ratio;
     }
     return map;
 }

@@ -6,6 +6,7 @@
 #include "core/track/track.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright::contact {
 
@@ -62,6 +63,12 @@ StationContact crownedStation(const RollerOnTrack& contact, const Ride& ride,
     station.film = ellipticalFilm(contact.lubricant, middleLoad, ellipse.ellipticity, entrainment,
                                   middleRadius, contact.modulus);
     return station;
+}
+
+Samples slipAt(const RollerOnTrack& contact, const Ride& ride, double rho) {
+    return track::slip(ride.lift, rho, contact.pitchRadius, contact.roller.radius, contact.omega,
+                       Flank::push)
+        .magnitude();
 }
 
 /// Least film of the stations that have one; 0 where none has.
@@ -144,6 +151,29 @@ Samples bearingLoad(const Ride& ride, const Samples& relativeRadius) {
     return (relativeRadius > 0.0).select(ride.force.abs(), 0.0);
 }
 
+std::vector<StationContact> contactAcross(const RollerOnTrack& contact, const Ride& ride,
+                                          const Samples& radii) {
+    const Samples middle = loadedRadius(contact, ride, contact.pitchRadius);
+    const Samples load = bearingLoad(ride, middle);
+    const Samples sound = (load > 0.0).select(middle, 1.0);
+    CrownedSamples ellipse;
+    if (contact.roller.crownRadius) {
+        ellipse = crownedSamples(contact, load, sound);
+    }
+    // Evenly spaced radii meet the pitch radius to rounding only.
+    const double rounding = 1e-9 * contact.loadedWidth();
+    std::vector<StationContact> lines;
+    for (const double radius : radii) {
+        const double rho =
+            std::abs(radius - contact.pitchRadius) < rounding ? contact.pitchRadius : radius;
+        lines.push_back(contact.roller.crownRadius
+                            ? crownedStation(contact, ride, ellipse, load, sound, rho)
+                            : straightStation(contact, ride, rho));
+        lines.back().slip = slipAt(contact, ride, rho);
+    }
+    return lines;
+}
+
 StationSamples stationSamples(const RollerOnTrack& contact, const Ride& ride) {
     StationSamples result;
     if (contact.roller.crownRadius) {
@@ -154,9 +184,7 @@ StationSamples stationSamples(const RollerOnTrack& contact, const Ride& ride) {
     const Eigen::Index count = ride.force.size();
     result.peakPressure = result.slip = result.pressureSlip = Samples::Zero(count);
     for (StationContact& station : result.stations) {
-        station.slip = track::slip(ride.lift, station.rho, contact.pitchRadius,
-                                   contact.roller.radius, contact.omega, Flank::push)
-                           .magnitude();
+        station.slip = slipAt(contact, ride, station.rho);
         result.peakPressure = result.peakPressure.max(station.pressure);
         result.slip = result.slip.max(station.slip);
         result.pressureSlip = result.pressureSlip.max(station.pressure * station.slip);

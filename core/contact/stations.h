@@ -48,6 +48,11 @@ struct StationSamples {
 };
 StationSamples stationSamples(const RollerOnTrack& contact, const Ride& ride);
 
+/// The contact on lines along the track at these radii [m], slip included. Crowned rollers have a
+/// film on the middle line only.
+std::vector<StationContact> contactAcross(const RollerOnTrack& contact, const Ride& ride,
+                                          const Samples& radii);
+
 /// Table over the radii that these samples need.
 std::shared_ptr<const CrownTable> crownTable(const RollerOnTrack& contact,
                                              const std::vector<Ride>& rides);

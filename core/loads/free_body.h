@@ -61,6 +61,7 @@ struct ShaftReactions {
     Samples thrust;                   ///< of the thrust bearing on the shaft, +z [N]
     PerEnd<Samples> radialX, radialY; ///< of each radial bearing on the shaft [N]
     Samples loadTorque; ///< of load, bearing friction and flywheel inertia on the shaft [N·m]
+    Samples radial(End end) const { return (radialX[end].square() + radialY[end].square()).sqrt(); }
 };
 
 /// Reactions on the shaft. `distance` between the planes of the roller axes at ODC [m], > 0.

@@ -213,29 +213,35 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     return list.take();
 }
 
-Result<Solution> assemble(const design::Design& design,
-                          const std::shared_ptr<const Pipeline>& stages, Detail detail) {
+Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pipeline>& stages,
+                          Detail detail) {
     const auto& timing = stages->timing->output;
     const auto& gas = stages->gas->output;
     const auto& pair = timing.pair();
     const auto theta = sampleAngles(timing, pair.period());
     const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
-    const auto loads = makeLoads(design, *stages, theta);
-    const auto contact = contact::solveContact(contactInputs(design, pair, loads));
+    const auto loads = std::make_shared<const loads::Loads>(makeLoads(design, *stages, theta));
+    const auto contact = contact::solveContact(contactInputs(design, pair, *loads));
     if (!contact) {
         return contact.problems();
     }
-    const auto balance = balance::solveBalance(balanceInputs(design, pair, loads, theta));
-    const StageResults results{design, timing, gas, loads, theta, chi};
+    const auto balance = std::make_shared<const balance::Balance>(
+        balance::solveBalance(balanceInputs(design, pair, *loads, theta)));
+    if (detail == Detail::everything) {
+        stages->loads = loads;
+        stages->contact = std::make_shared<const contact::Contact>(*contact);
+        stages->balance = balance;
+    }
+    const StageResults results{design, timing, gas, *loads, theta, chi};
     return Solution{.design = design,
                     .pair = pair,
                     .timing = timing,
                     .gas = gas ? std::optional(*gas) : std::nullopt,
                     .theta = theta,
                     .channels = detail == Detail::everything
-                                    ? makeChannels(results, *contact, balance)
+                                    ? makeChannels(results, *contact, *balance)
                                     : std::vector<Channel>{},
-                    .figures = makeFigures(results, *contact, balance),
+                    .figures = makeFigures(results, *contact, *balance),
                     .checks = makeChecks(results, *contact),
                     .stages = stages};
 }

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "core/balance/balance.h"
+#include "core/contact/contact.h"
 #include "core/design/design.h"
 #include "core/gas/cycle.h"
+#include "core/loads/loads.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/motion/lift_curve.h"
 #include "core/ports/events.h"
@@ -50,6 +53,11 @@ struct Pipeline {
     std::shared_ptr<const GasStage> gas;
     std::shared_ptr<const GasStage>
         motoredGas; ///< for the lift-off speed; absent when `gas` is motored
+
+    // What channels and figures were made of, for those who look closer; absent in studies.
+    std::shared_ptr<const loads::Loads> loads;
+    std::shared_ptr<const contact::Contact> contact;
+    std::shared_ptr<const balance::Balance> balance;
 };
 
 } // namespace lobewright::solution
