@@ -312,7 +312,7 @@ void StudyPlot::sayState() {
     else if (isBusy())
         state_->setText(tr("solving …"));
     else if (failed > 0)
-        state_->setText(tr("%n point(s) could not be solved", nullptr, static_cast<int>(failed)));
+        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(now_.points.size()));
     else
         state_->clear();
 }

@@ -36,12 +36,18 @@ std::vector<Arrangement> listed() {
          Words::tr("Torque against speed and phase, supply and energy"),
          Arrangement::Side::none,
          {{50, {{key("torque-curve"), 50}, {key("phase-map"), 50}}},
-          {50, {{key("gas"), 50}, {key("pressure-volume"), 50}}}}},
+          {50, {{key("supply"), 34}, {key("energy"), 66}}}}},
         {key("claims"),
          Words::tr("Claims reviewer"),
          Words::tr("A leaflet beside arithmetic, an engine beside what it would replace"),
          Arrangement::Side::none,
          {{100, {{key("claims"), 54}, {key("comparison"), 46}}}}},
+        {key("durability"),
+         Words::tr("Durability and balance"),
+         Words::tr("Contact, levers, free bodies, orders"),
+         Arrangement::Side::none,
+         {{50, {{key("contact-map"), 50}, {key("lever"), 50}}},
+          {50, {{key("free-body"), 50}, {key("bearings"), 50}}}}},
     };
 }
 

@@ -4,12 +4,17 @@
 #include "ui/editing/limits_list.h"
 #include "ui/plots/channel_plot.h"
 #include "ui/plots/comparison_pane.h"
+#include "ui/plots/contact_map_plot.h"
+#include "ui/plots/figure_bars.h"
+#include "ui/plots/free_body.h"
+#include "ui/plots/lever_plot.h"
 #include "ui/plots/phase_plot.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/pressure_volume_plot.h"
 #include "ui/plots/stress_plot.h"
+#include "ui/plots/supply_strip.h"
 #include "ui/plots/timing_circle.h"
 #include "ui/plots/torque_curve.h"
 #include "ui/plots/torque_plot.h"
@@ -32,6 +37,7 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
+    addLoads(cursor, owner);
     addLists(cursor, owner);
     addReviews(owner);
 }
@@ -118,6 +124,18 @@ void Views::addStudies(QWidget* owner) {
     addPlot("torque-curve", torque->title(), torque);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
+    add("supply", tr("Supply from ambient to chamber"), new SupplyStrip(owner));
+    add("energy", tr("Energy and friction"), new EnergyAudit(owner));
+}
+
+void Views::addLoads(TurnCursor& cursor, QWidget* owner) {
+    addPlot("contact-map", tr("Contact over angle and width"), new ContactMapPlot(cursor, owner));
+    auto* lever = new LeverPlot(cursor, owner);
+    addPlot("lever", lever->title(), lever);
+    add("free-body", tr("Forces on the pistons"), new FreeBody(cursor, owner));
+    auto* bearings = new BearingPlot(cursor, owner);
+    addPlot("bearings", bearings->title(), bearings);
+    add("orders", tr("Orders of shaking and torque"), new OrderBars(owner));
 }
 
 void Views::addLists(TurnCursor& cursor, QWidget* owner) {

@@ -65,6 +65,7 @@ class Views : public QObject {
     void addDrawings(TurnCursor& cursor, QWidget* owner);
     void addPlots(TurnCursor& cursor, QWidget* owner);
     void addStudies(QWidget* owner);
+    void addLoads(TurnCursor& cursor, QWidget* owner);
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
     void refresh(const View& view);

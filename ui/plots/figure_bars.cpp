@@ -1,0 +1,120 @@
+#include "ui/plots/figure_bars.h"
+
+#include "ui/plots/plot_export.h"
+
+#include <QContextMenuEvent>
+#include <QMenu>
+
+#include <cmath>
+#include <cstring>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// The section's title already says that these are mean effective pressures.
+BarTable::Row lossRow(BarTable::Row row) {
+    for (const char* prefix : {"Mean effective pressure of ", "the "}) {
+        if (row.label.startsWith(QLatin1String(prefix)))
+            row.label.remove(0, static_cast<qsizetype>(std::strlen(prefix)));
+    }
+    row.label.replace(0, 1, row.label.left(1).toUpper());
+    return row;
+}
+
+} // namespace
+
+FigureBars::FigureBars(const QString& title, QWidget* parent) : BarTable(parent) {
+    setAccessibleName(title);
+}
+
+void FigureBars::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void FigureBars::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    refill();
+}
+
+void FigureBars::refill() {
+    if (solution_)
+        setSections(sectionsOf(*solution_));
+}
+
+std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::string_view name) {
+    const auto* figure = solution ? solution->figure(name) : nullptr;
+    return figure ? figure->value : std::nullopt;
+}
+
+BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
+    return {QString::fromStdString(figure.label), QString::fromStdString(figure.unit),
+            QString::fromStdString(figure.note),  figure.value,
+            valueOf(baseline_, figure.name),      tone};
+}
+
+void FigureBars::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, accessibleName());
+}
+
+void FigureBars::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+EnergyAudit::EnergyAudit(QWidget* parent) : FigureBars(tr("Energy and friction"), parent) {}
+
+std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution& solution) const {
+    Section in{tr("Heat in, a cycle"), {}, {}};
+    Section out{tr("Where it goes"), {}, {}, true};
+    Section friction{tr("Losses as mean effective pressure"), {}, {}};
+    for (const solution::Figure& figure : solution.figures) {
+        if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
+            in.rows.push_back(row(figure, Tone::ink));
+        else if (figure.name == "audit_residual" && figure.value)
+            out.remark =
+                tr("Left over: %1 of the fuel heat.").arg(std::abs(*figure.value), 0, 'e', 1);
+        else if (figure.group == "energy")
+            out.rows.push_back(
+                row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
+        else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
+            friction.rows.push_back(lossRow(row(figure, Tone::ink)));
+        else if (figure.name == "fmep_bar" && figure.value)
+            friction.remark = tr("%1 bar in all.").arg(shortText(*figure.value));
+    }
+    const auto counted = solution.figure("supply_power_counted");
+    if (counted && counted->value && *counted->value == 0.0)
+        friction.remark += ' ' + tr("Supply power is not counted.");
+    return {std::move(in), std::move(out), std::move(friction)};
+}
+
+OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Orders of shaking and torque"), parent) {}
+
+std::vector<BarTable::Section> OrderBars::sectionsOf(const solution::Solution& solution) const {
+    const std::tuple<const char*, QString> kinds[] = {
+        {"shaking_force_order_", tr("Axial shaking force")},
+        {"rocking_moment_x_order_", tr("Rocking moment about x")},
+        {"rocking_moment_y_order_", tr("Rocking moment about y")},
+        {"torque_order_", tr("Total torque (order 0 is the mean)")}};
+    std::vector<Section> sections;
+    for (const auto& [prefix, title] : kinds) {
+        Section section{title, {}, {}};
+        for (const solution::Figure& figure : solution.figures) {
+            if (figure.group != "balance" || !figure.name.starts_with(prefix))
+                continue;
+            Row line = row(figure, Tone::ink);
+            const auto order = figure.name.substr(std::string_view(prefix).size());
+            line.label =
+                tr("shaft order %1").arg(QString::fromStdString(order.substr(0, order.find('_'))));
+            section.rows.push_back(std::move(line));
+        }
+        if (section.rows.empty())
+            section.remark = tr("Balanced: no order above rounding.");
+        sections.push_back(std::move(section));
+    }
+    return sections;
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,190 @@
+#include "ui/plots/supply_strip.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+#include "ui/plots/curve.h"
+#include "ui/plots/plot_export.h"
+
+#include <QContextMenuEvent>
+#include <QMenu>
+#include <QPainter>
+
+namespace lobewright::ui {
+
+namespace {
+
+using solution::SupplyPath;
+
+constexpr double gapShare = 0.85; // of a box
+
+SupplyStrip::Station station(const QString& title, const SupplyPath::State& state) {
+    SupplyStrip::Station result;
+    result.title = title;
+    result.pressure = SupplyStrip::tr("%1 bar").arg(shortText(state.pressure / units::bar));
+    result.temperature = SupplyStrip::tr("%1 K").arg(shortText(state.temperature));
+    return result;
+}
+
+std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
+    const bool blown = path.kind == gas::SupplyKind::blower;
+    std::vector<SupplyStrip::Station> list{station(SupplyStrip::tr("Ambient"), path.ambient)};
+    if (path.compresses) {
+        auto compressed = station(blown ? SupplyStrip::tr("Behind the blower")
+                                        : SupplyStrip::tr("Behind the compressor"),
+                                  path.compressed);
+        compressed.passage = blown ? SupplyStrip::tr("blower") : SupplyStrip::tr("compressor");
+        compressed.passageValue = SupplyStrip::tr("× %1\n%2 kW")
+                                      .arg(shortText(path.ready.pressure / path.ambient.pressure),
+                                           shortText(path.power / units::kilowatt));
+        compressed.isUnpaid = !path.paid;
+        list.push_back(compressed);
+    }
+    if (path.cooled) {
+        auto cooled = station(SupplyStrip::tr("Cooled"), *path.cooled);
+        cooled.passage = SupplyStrip::tr("after-cooler");
+        cooled.passageValue = SupplyStrip::tr("−%1 K").arg(
+            shortText(path.compressed.temperature - path.cooled->temperature));
+        list.push_back(cooled);
+    }
+    list.push_back(
+        station(blown ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+    auto chamber = station(SupplyStrip::tr("Chamber, ports closed"), path.trapped);
+    chamber.passage = SupplyStrip::tr("ports");
+    list.push_back(chamber);
+    return list;
+}
+
+QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
+    if (!path.compresses)
+        return SupplyStrip::tr("Nothing compresses the air: the supply stands at or below ambient "
+                               "pressure and costs nothing.");
+    const QString power = shortText(path.power / units::kilowatt);
+    if (!path.paid)
+        return SupplyStrip::tr("Supply power not counted: %1 kW are left out of every brake value.")
+            .arg(power);
+    const auto* mep = solution.figure("fmep_supply_bar");
+    return SupplyStrip::tr("The shaft pays %1 kW, %2 bar of mean effective pressure; brake values "
+                           "deduct it.")
+        .arg(power, mep && mep->value ? shortText(*mep->value) : QString());
+}
+
+} // namespace
+
+SupplyStrip::SupplyStrip(QWidget* parent) : QWidget(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Supply from ambient to chamber"));
+}
+
+QSize SupplyStrip::minimumSizeHint() const {
+    return {200, 110};
+}
+
+void SupplyStrip::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void SupplyStrip::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    refill();
+}
+
+void SupplyStrip::refill() {
+    stations_.clear();
+    verdict_ = tr("The gas cycle could not be solved.");
+    const auto path = solution_ ? solution::supplyPath(*solution_) : std::nullopt;
+    if (path) {
+        stations_ = stationsOf(*path);
+        verdict_ = verdictOf(*path, *solution_);
+        const auto before = baseline_ ? solution::supplyPath(*baseline_) : std::nullopt;
+        for (const Station& earlier : before ? stationsOf(*before) : std::vector<Station>()) {
+            for (Station& now : stations_) {
+                if (now.title == earlier.title)
+                    now.before = tr("was %1").arg(earlier.pressure);
+            }
+        }
+    }
+    QStringList text;
+    for (const Station& place : stations_)
+        text << QStringList{place.passage, place.passageValue, place.title, place.pressure,
+                            place.temperature}
+                    .join(' ');
+    setAccessibleDescription(text.join(QLatin1String("; ")) + QStringLiteral(". ") + verdict_);
+    update();
+}
+
+void SupplyStrip::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Palette& tones = Palette::of(*this);
+    painter.fillRect(rect(), tones.paper);
+    const double line = fontMetrics().height();
+    const double margin = 8.0;
+    const auto count = static_cast<double>(stations_.size());
+    // A gap before every station but the first.
+    const double unit = (width() - 2 * margin) / std::max(1.0, count + gapShare * (count - 1.0));
+    const double height = 5.5 * line;
+    const double top = std::max(margin, 0.5 * (this->height() - 3.5 * line - height));
+    for (size_t i = 0; i < stations_.size(); ++i) {
+        const double left = margin + (1.0 + gapShare) * unit * static_cast<double>(i);
+        if (i > 0)
+            paintPassage(painter, stations_[i],
+                         QRectF(left - gapShare * unit, top, gapShare * unit, height));
+        paintStation(painter, stations_[i], QRectF(left, top, unit, height));
+    }
+    const bool unpaid = std::ranges::any_of(stations_, &Station::isUnpaid);
+    painter.setPen(unpaid ? tones.warning : tones.ink);
+    painter.drawText(QRectF(margin, top + height + 0.6 * line, width() - 2 * margin, 4 * line),
+                     Qt::AlignHCenter | Qt::TextWordWrap, verdict_);
+}
+
+void SupplyStrip::paintStation(QPainter& painter, const Station& station, const QRectF& box) const {
+    const Palette& tones = Palette::of(*this);
+    painter.setPen(QPen(tones.inlet, 1.2));
+    painter.setBrush(tones.sideFill(End::inlet));
+    painter.drawRoundedRect(box, 4, 4);
+    painter.setPen(tones.ink);
+    painter.drawText(box.adjusted(3, 2, -3, -2), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
+                     station.title);
+    QString values = station.pressure + '\n' + station.temperature;
+    if (!station.before.isEmpty())
+        values += '\n' + station.before;
+    painter.drawText(box.adjusted(3, 2, -3, -2), Qt::AlignHCenter | Qt::AlignBottom, values);
+}
+
+void SupplyStrip::paintPassage(QPainter& painter, const Station& station, const QRectF& gap) const {
+    const Palette& tones = Palette::of(*this);
+    const double y = gap.center().y();
+    painter.setPen(QPen(tones.quiet, 1.4));
+    painter.drawLine(QPointF(gap.left() + 3, y), QPointF(gap.right() - 3, y));
+    painter.drawLine(QPointF(gap.right() - 8, y - 4), QPointF(gap.right() - 3, y));
+    painter.drawLine(QPointF(gap.right() - 8, y + 4), QPointF(gap.right() - 3, y));
+    painter.setPen(tones.ink);
+    QRectF above = gap;
+    above.setBottom(y - 3);
+    painter.drawText(above, Qt::AlignHCenter | Qt::AlignBottom | Qt::TextWordWrap, station.passage);
+    QRectF below = gap;
+    below.setTop(y + 3);
+    painter.setPen(station.isUnpaid ? tones.warning : tones.ink);
+    painter.drawText(below, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
+                     station.isUnpaid ? station.passageValue + '\n' + tr("not counted")
+                                      : station.passageValue);
+}
+
+void SupplyStrip::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        update();
+}
+
+void SupplyStrip::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, accessibleName());
+}
+
+void SupplyStrip::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+} // namespace lobewright::ui
