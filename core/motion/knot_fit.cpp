@@ -46,16 +46,40 @@ std::vector<double> firstAngles(const LiftCurve& curve) {
     return angles;
 }
 
-/// Angles at which two curves are compared.
+constexpr Eigen::Index comparedEach = 128; ///< angles for each division of a curve
+
+/// Angles at which two lifts are compared.
 Samples comparisonAngles(const LiftCurve& curve) {
-    constexpr Eigen::Index each = 128;
     const std::vector<double>& bounds = curve.divisions();
-    Samples angles(each * static_cast<Eigen::Index>(bounds.size() - 1));
+    Samples angles(comparedEach * static_cast<Eigen::Index>(bounds.size() - 1));
     for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
-        angles.segment(each * static_cast<Eigen::Index>(i), each) =
-            Samples::LinSpaced(each + 1, bounds[i], bounds[i + 1]).head(each);
+        angles.segment(comparedEach * static_cast<Eigen::Index>(i), comparedEach) =
+            Samples::LinSpaced(comparedEach + 1, bounds[i], bounds[i + 1]).head(comparedEach);
     }
     return angles;
+}
+
+void keepLarger(Deviation& deviation, double difference, double angle) {
+    if (std::abs(difference) > deviation.value)
+        deviation = {std::abs(difference), angle};
+}
+
+/// The slope and curvature of a fit against what it stands for, both limits at every junction.
+void compareDerivatives(const LiftCurve& curve, const Samples& phi, KnotFit& fit) {
+    const LiftCurve fitted = LiftCurve::make({curve.lobes(), fit.shape}).value();
+    Deviation slope, curvature;
+    const auto compare = [&](const Lift& wanted, const Lift& found, double angle) {
+        keepLarger(slope, found.y1 - wanted.y1, angle);
+        keepLarger(curvature, found.y2 - wanted.y2, angle);
+    };
+    for (double angle : phi)
+        compare(curve.at(angle), fitted.at(angle), angle);
+    for (const Junction& junction : curve.junctions()) {
+        compare(junction.before, fitted.before(junction.angle), junction.angle);
+        compare(junction.after, fitted.at(junction.angle), junction.angle);
+    }
+    fit.slope = slope;
+    fit.curvature = curvature;
 }
 
 /// Puts a knot in the middle of the interval that holds this angle.
@@ -79,6 +103,33 @@ KnotShape knotsOn(const LiftCurve& curve, const std::vector<double>& angles) {
         shape.knots.push_back({angle, curve.at(angle).y, {}});
     return shape;
 }
+
+/// Fits of one curve, compared on the same grid.
+class CurveFitter {
+  public:
+    explicit CurveFitter(const LiftCurve& curve)
+        : curve_(curve), phi_(comparisonAngles(curve)), target_(curve.sample(phi_).y) {}
+
+    const Samples& angles() const { return phi_; }
+
+    /// Errors: the knots make no lift curve.
+    Result<KnotFit> through(const std::vector<double>& angles, double tolerance) const {
+        KnotFit fit;
+        fit.shape = knotsOn(curve_, angles);
+        const Result<LiftCurve> made = LiftCurve::make({curve_.lobes(), fit.shape});
+        if (!made)
+            return made.problems();
+        Eigen::Index worst = 0;
+        fit.largestError = (made->sample(phi_).y - target_).abs().maxCoeff(&worst);
+        fit.angle = phi_(worst);
+        fit.withinTolerance = fit.largestError <= tolerance;
+        return fit;
+    }
+
+  private:
+    const LiftCurve& curve_;
+    Samples phi_, target_;
+};
 
 std::string row(std::size_t i, const char* column) {
     return fmt::format("/rows/{}/{}", i, column);
@@ -190,23 +241,46 @@ KnotFit leastSquares(const Rows& rows, double period, int count) {
 Result<KnotFit> fitKnots(const LiftCurve& curve, const FitOptions& options) {
     if (Problems problems = checkOptions(options); !problems.empty())
         return problems;
-    const Samples phi = comparisonAngles(curve);
-    const Samples target = curve.sample(phi).y;
+    const CurveFitter fitter(curve);
     std::vector<double> angles = firstAngles(curve);
     KnotFit closest;
     for (;; divideInterval(angles, closest.angle, curve.period())) {
-        KnotFit fit{knotsOn(curve, angles), 0.0, 0.0, false};
-        const Result<LiftCurve> made = LiftCurve::make({curve.lobes(), fit.shape});
-        if (!made)
-            return closest.shape.knots.empty() ? Result<KnotFit>(made.problems()) : closest;
-        Eigen::Index worst = 0;
-        fit.largestError = (made->sample(phi).y - target).abs().maxCoeff(&worst);
-        fit.angle = phi(worst);
-        fit.withinTolerance = fit.largestError <= options.tolerance;
-        closest = fit;
-        if (fit.withinTolerance || static_cast<int>(angles.size()) >= options.mostKnots)
+        const Result<KnotFit> fit = fitter.through(angles, options.tolerance);
+        if (!fit && closest.shape.knots.empty())
+            return fit.problems();
+        if (fit)
+            closest = *fit;
+        const bool isFull = static_cast<int>(angles.size()) >= options.mostKnots;
+        if (!fit || fit->withinTolerance || isFull) {
+            compareDerivatives(curve, fitter.angles(), closest);
             return closest;
+        }
     }
+}
+
+Result<KnotFit> fitKnotCount(const LiftCurve& curve, int count) {
+    if (count < 3 || count > mostFittedKnots) {
+        return Problem{"/knots",
+                       fmt::format("{} knots are wanted, must be 3 to {}", count, mostFittedKnots)};
+    }
+    const CurveFitter fitter(curve);
+    const double tolerance = FitOptions().tolerance;
+    std::vector<double> angles = firstAngles(curve);
+    if (static_cast<int>(angles.size()) > count) {
+        angles.clear();
+        for (int i = 0; i < count; ++i)
+            angles.push_back(curve.period() * i / count);
+    }
+    Result<KnotFit> fit = fitter.through(angles, tolerance);
+    while (fit && static_cast<int>(angles.size()) < count) {
+        divideInterval(angles, fit->angle, curve.period());
+        fit = fitter.through(angles, tolerance);
+    }
+    if (!fit)
+        return fit.problems();
+    KnotFit made = std::move(fit).value();
+    compareDerivatives(curve, fitter.angles(), made);
+    return made;
 }
 
 Result<KnotFit> fitKnots(const LiftTable& table, int lobes, const FitOptions& options) {

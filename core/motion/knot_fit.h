@@ -3,6 +3,7 @@
 #include "core/motion/lift_curve.h"
 #include "core/result.h"
 
+#include <optional>
 #include <vector>
 
 namespace lobewright::motion {
@@ -12,12 +13,20 @@ struct FitOptions {
     int mostKnots = 48;       ///< give up beyond this many, ≥ 3
 };
 
+/// The largest difference of something between a fit and what it stands for.
+struct Deviation {
+    double value = 0.0; ///< ≥ 0
+    double angle = 0.0; ///< where it is [rad]
+};
+
 /// A free-form pattern close to something given.
 struct KnotFit {
     KnotShape shape;
     double largestError = 0.0;    ///< largest deviation found [m]
     double angle = 0.0;           ///< where it is [rad]
     bool withinTolerance = false; ///< false: mostKnots were not enough, this is the closest
+    /// Of y' [m/rad] and y'' [m/rad²], both limits of every junction included; a table has none.
+    std::optional<Deviation> slope, curvature;
 };
 
 /// Free-form pattern that follows a lift curve, for sketching on from there. Knots at the segment
@@ -26,6 +35,12 @@ struct KnotFit {
 /// division of the given curve: an acceleration jump of a law is rounded off and costs most.
 /// Errors: tolerance not positive, fewer than 3 knots allowed.
 Result<KnotFit> fitKnots(const LiftCurve& curve, const FitOptions& options = {});
+
+/// The same with exactly this many knots, whatever the error; evenly spaced where they are fewer
+/// than the segment bounds. `withinTolerance` judges the usual tolerance.
+/// Errors: fewer than 3 or more than `mostFittedKnots`.
+Result<KnotFit> fitKnotCount(const LiftCurve& curve, int count);
+inline constexpr int mostFittedKnots = 200; ///< more cannot be handled by hand [own estimate]
 
 /// Measured or imported lifts over one period.
 struct LiftTable {

@@ -1,11 +1,12 @@
+#include "core/motion/jumps.h"
 #include "core/solution/checks.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
-#include <tuple>
 
 namespace lobewright::solution {
 
@@ -16,38 +17,6 @@ double shaftAngle(const mechanism::OpposedPair& pair, End end, double phi) {
     const double theta = phi - pair.trackAngle(end, 0.0);
     return theta - pair.period() * std::floor(theta / pair.period());
 }
-
-/// A jump counts from this share of the largest value that the motion has over the whole track.
-constexpr double visibleJump = 1e-9;
-
-struct Scale {
-    double velocity, acceleration, jerk;
-};
-
-/// Order of magnitude of the derivatives: one stroke over one lobe.
-Scale scaleOf(const motion::LiftCurve& curve) {
-    const double perRadian = 1.0 / curve.period();
-    const double velocity = curve.stroke() * perRadian;
-    return {velocity, velocity * perRadian, velocity * perRadian * perRadian};
-}
-
-/// The largest jump of one derivative over all junctions of a track.
-struct WorstJump {
-    double jump = 0.0;  ///< signed [m/radⁿ]
-    double angle = 0.0; ///< track angle [rad]
-    int count = 0;
-
-    void see(double candidate, double visible, double at) {
-        if (std::abs(candidate) <= visible) {
-            return;
-        }
-        ++count;
-        if (std::abs(candidate) > std::abs(jump)) {
-            jump = candidate;
-            angle = at;
-        }
-    }
-};
 
 /// How a jump of one derivative is judged and told.
 struct JumpKind {
@@ -66,17 +35,20 @@ constexpr JumpKind accelerationJump{
 constexpr JumpKind jerkJump{"jerk-jump", Severity::remark, "Jerk", "mm/rad³",
                             "usual for most laws, and harmless at moderate speed"};
 
-void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, const WorstJump& worst,
+void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int derivative,
              const JumpKind& kind) {
-    if (worst.count == 0) {
+    const std::vector<motion::Jump> jumps = motion::jumps(pair.curve(end), derivative);
+    if (jumps.empty()) {
         return;
     }
-    const double jump = worst.jump / units::millimetre;
+    const auto& worst = *std::ranges::max_element(
+        jumps, {}, [](const motion::Jump& jump) { return std::abs(jump.change()); });
+    const double jump = worst.change() / units::millimetre;
     list.add({kind.id, kind.severity,
               fmt::format("{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track "
                           "angle {:.4g}°: {}.",
-                          kind.quantity, name(end), worst.count, worst.count == 1 ? "" : "s", jump,
-                          kind.unit, worst.angle / units::degree, kind.advice),
+                          kind.quantity, name(end), jumps.size(), jumps.size() == 1 ? "" : "s",
+                          jump, kind.unit, worst.angle / units::degree, kind.advice),
               jump, 0.0, kind.unit, fmt::format("/tracks/{}", name(end)),
               shaftAngle(pair, end, worst.angle)});
 }
@@ -111,18 +83,9 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
 void addJunctionChecks(CheckList& list, const ports::PortTiming& timing) {
     const auto& pair = timing.pair();
     for (const End end : bothEnds) {
-        const auto scale = scaleOf(pair.curve(end));
-        WorstJump velocity, acceleration, jerk;
-        for (const auto& junction : pair.curve(end).junctions()) {
-            const auto& [before, after] = std::tie(junction.before, junction.after);
-            velocity.see(after.y1 - before.y1, visibleJump * scale.velocity, junction.angle);
-            acceleration.see(after.y2 - before.y2, visibleJump * scale.acceleration,
-                             junction.angle);
-            jerk.see(after.y3 - before.y3, visibleJump * scale.jerk, junction.angle);
-        }
-        addJump(list, pair, end, velocity, velocityJump);
-        addJump(list, pair, end, acceleration, accelerationJump);
-        addJump(list, pair, end, jerk, jerkJump);
+        addJump(list, pair, end, 1, velocityJump);
+        addJump(list, pair, end, 2, accelerationJump);
+        addJump(list, pair, end, 3, jerkJump);
     }
 }
 

@@ -1,4 +1,5 @@
 #include "core/motion/knot_fit.h"
+#include "core/motion/knot_influence.h"
 #include "patterns.h"
 
 #include <gmock/gmock.h>
@@ -64,6 +65,68 @@ TEST(KnotFit, FollowsASmoothLawWithFewKnots) {
     for (Law law : {Law::cycloidal, Law::modifiedSine, Law::polynomial345, Law::polynomial4567}) {
         const KnotFit fit = fitKnots(LiftCurve::make(dwelling(law)).value(), {10e-6, 40}).value();
         EXPECT_TRUE(fit.withinTolerance) << name(law) << " " << fit.largestError / micrometre;
+    }
+}
+
+// Velocity and acceleration of the fit stray by what a fine scan of both curves finds; where a law
+// jumps, by at least half the jump, for the spline does not.
+TEST_P(FitOfALaw, ReportsTheErrorOfVelocityAndAcceleration) {
+    const LiftCurve curve = LiftCurve::make(dwelling(GetParam())).value();
+    const KnotFit fit = fitKnots(curve, {20e-6, 60}).value();
+    const LiftCurve fitted = LiftCurve::make({curve.lobes(), fit.shape}).value();
+    double slope = 0.0, curvature = 0.0;
+    for (int i = 0; i < 40000; ++i) {
+        const double phi = curve.period() * i / 40000.0;
+        slope = std::max(slope, std::abs(curve.at(phi).y1 - fitted.at(phi).y1));
+        curvature = std::max(curvature, std::abs(curve.at(phi).y2 - fitted.at(phi).y2));
+    }
+    ASSERT_TRUE(fit.slope && fit.curvature);
+    EXPECT_NEAR(fit.slope->value, slope, 0.03 * slope);
+    EXPECT_NEAR(fit.curvature->value, curvature, 0.03 * curvature);
+    double jump = 0.0;
+    for (const Junction& junction : curve.junctions())
+        jump = std::max(jump, std::abs(junction.after.y2 - junction.before.y2));
+    EXPECT_GE(fit.curvature->value, 0.5 * jump);
+}
+
+TEST(KnotFit, HasAsManyKnotsAsAskedFor) {
+    const LiftCurve curve = LiftCurve::make(dwelling(Law::modifiedSine)).value();
+    double before = 1.0;
+    for (int count : {3, 6, 12, 24, 48}) {
+        const KnotFit fit = fitKnotCount(curve, count).value();
+        EXPECT_EQ(fit.shape.knots.size(), static_cast<std::size_t>(count));
+        EXPECT_LT(fit.largestError, before) << "twice the knots follow more closely";
+        before = fit.largestError;
+    }
+    EXPECT_EQ(fitKnotCount(curve, 2).problems()[0].path, "/knots");
+    EXPECT_FALSE(fitKnotCount(curve, mostFittedKnots + 1));
+}
+
+// Harmonics are followed like segments.
+TEST(KnotFit, FollowsHarmonics) {
+    const LiftCurve curve =
+        LiftCurve::make({2, HarmonicShape{{{1, -0.018, 0.0}, {2, 0.001, 0.0004}}}}).value();
+    const KnotFit fit = fitKnots(curve, {5e-6, 48}).value();
+    EXPECT_TRUE(fit.withinTolerance);
+    EXPECT_LT(fit.curvature->value, 0.02 * 0.018 * 4.0);
+}
+
+// Raising a knot changes its own y'' at the rate stated, by any amount.
+TEST(KnotInfluence, IsTheChangeOfTheAccelerationThere) {
+    KnotFit fit = fitKnotCount(LiftCurve::make(dwelling(Law::cycloidal)).value(), 12).value();
+    fit.shape.knots[4].slope = 0.01;
+    const Pattern pattern{2, fit.shape};
+    for (std::size_t knot : {0U, 4U, 7U}) {
+        const double rate = curvaturePerLift(fit.shape, 2, knot);
+        EXPECT_LT(rate, 0.0);
+        for (double change : {1e-6, 0.5e-3, -2e-3}) {
+            KnotShape moved = fit.shape;
+            moved.knots[knot].lift += change;
+            const double angle = moved.knots[knot].angle;
+            const double found = LiftCurve::make({2, moved}).value().at(angle).y2 -
+                                 LiftCurve::make(pattern).value().at(angle).y2;
+            EXPECT_NEAR(found, rate * change, 1e-9 * std::abs(rate) * 2e-3);
+        }
     }
 }
 

@@ -1,3 +1,4 @@
+#include "core/motion/jumps.h"
 #include "core/motion/lift_curve.h"
 #include "patterns.h"
 
@@ -167,6 +168,25 @@ TEST(SegmentJunctions, HaveBothLimitsWhateverTheRounding) {
             }
         }
     }
+}
+
+// The harmonic law starts and ends with C_a/2·h/β² [VDI 2143-1: C_a = π²/2 at both ends]; beside a
+// dwell that is a jump of acceleration, of the same size and sign as the limits differ, and none of
+// velocity. A law that starts from rest with finite jerk jumps in jerk alone.
+TEST(Jumps, AreThoseOfTheLawBesideADwell) {
+    const LiftCurve harmonic = LiftCurve::make(dwelling(Law::harmonic)).value();
+    EXPECT_TRUE(jumps(harmonic, 1).empty());
+    const std::vector<Jump> found = jumps(harmonic, 2);
+    ASSERT_EQ(found.size(), 4u);
+    for (const Jump& jump : found) {
+        EXPECT_EQ(jump.before, harmonic.before(jump.angle).y2);
+        EXPECT_EQ(jump.after, harmonic.at(jump.angle).y2);
+        EXPECT_GT(std::abs(jump.change()), 0.0);
+    }
+    const LiftCurve cycloidal = LiftCurve::make(dwelling(Law::cycloidal)).value();
+    EXPECT_TRUE(jumps(cycloidal, 1).empty());
+    EXPECT_TRUE(jumps(cycloidal, 2).empty());
+    EXPECT_EQ(jumps(cycloidal, 3).size(), 4u);
 }
 
 TEST(Cycles, AreCountedPerRise) {

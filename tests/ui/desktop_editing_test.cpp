@@ -143,7 +143,7 @@ TEST(LiftGrips, MovingABoundKeepsThePatternLength) {
     const auto grips = liftGrips(design, End::inlet);
     ASSERT_EQ(grips.size(), segments(design).size() - 1);
     const design::Design next =
-        applied(design, moveGrip(design, grips[0], grips[0].angle - 3.0, grips[0].lift));
+        applied(design, moveGrip(design, grips[0], grips[0].angle - 3.0, grips[0].value));
     EXPECT_NEAR(degreesTogether(next), degreesTogether(design), 1e-9);
     EXPECT_NEAR(segments(next)[0].span, segments(design)[0].span - 3.0 * units::degree, 1e-9);
 }
@@ -151,7 +151,7 @@ TEST(LiftGrips, MovingABoundKeepsThePatternLength) {
 TEST(LiftGrips, BoundStopsBeforeItsNeighbours) {
     const design::Design design = sampleDesign();
     const auto grip = liftGrips(design, End::inlet).front();
-    const design::Design next = applied(design, moveGrip(design, grip, 500.0, grip.lift));
+    const design::Design next = applied(design, moveGrip(design, grip, 500.0, grip.value));
     EXPECT_GT(segments(next)[1].span, 0.0);
     EXPECT_TRUE(design::validate(next).empty());
 }

@@ -1,6 +1,9 @@
 #include "ui/editing/lift_grips.h"
 
+#include "core/motion/knot_influence.h"
+#include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "ui/editing/knot_edits.h"
 
 #include <QCoreApplication>
 
@@ -17,7 +20,10 @@ struct Words {
 
 // A segment dragged towards nothing stops here [deg]: shorter ones can be typed.
 constexpr double shortestSpan = 0.5;
-constexpr double closestKnots = 0.5;
+
+constexpr double slopeUnit = units::millimetre / units::degree;
+constexpr double curvatureUnit = slopeUnit / units::degree;
+constexpr double liftGrain = 1e-4; ///< of a lift that follows an acceleration [mm]
 
 std::string trackPath(End end) {
     return std::string("/tracks/") + name(end);
@@ -25,10 +31,6 @@ std::string trackPath(End end) {
 
 std::string itemPath(End end, const char* list, int index, const char* key) {
     return trackPath(end) + '/' + list + '/' + std::to_string(index) + '/' + key;
-}
-
-QString trackLabel(End end) {
-    return end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track");
 }
 
 double endLift(const motion::SegmentShape& shape, int index) {
@@ -50,7 +52,8 @@ int movingSegment(const motion::SegmentShape& shape, int index) {
     return index;
 }
 
-std::vector<LiftGrip> boundGrips(const motion::SegmentShape& shape, End end) {
+std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::SegmentShape& shape,
+                                 End end) {
     std::vector<LiftGrip> grips;
     double angle = 0.0;
     for (int i = 1; i < static_cast<int>(shape.segments.size()); ++i) {
@@ -59,35 +62,52 @@ std::vector<LiftGrip> boundGrips(const motion::SegmentShape& shape, End end) {
         grip.end = end;
         grip.index = i;
         grip.angle = angle;
-        grip.lift = endLift(shape, i - 1);
-        grip.label = Words::tr("%1, bound %2").arg(trackLabel(end)).arg(i);
+        grip.value = endLift(shape, i - 1);
+        grip.label = Words::tr("%1, bound %2").arg(trackLabel(design, end)).arg(i);
         grip.anglePath = itemPath(end, "segments", i - 1, "span_deg");
         if (const int mover = movingSegment(shape, i - 1); mover >= 0) {
             const motion::Segment& segment = shape.segments[static_cast<size_t>(mover)];
             if (segment.endLift)
-                grip.liftPath = itemPath(end, "segments", mover, "lift_mm");
+                grip.valuePath = itemPath(end, "segments", mover, "lift_mm");
             else if (segment.kind == motion::SegmentKind::rise)
-                grip.liftPath = trackPath(end) + "/stroke_mm";
+                grip.valuePath = trackPath(end) + "/stroke_mm";
         }
-        grip.movesLift = !grip.liftPath.empty();
+        grip.movesValue = !grip.valuePath.empty();
         grips.push_back(grip);
     }
     return grips;
 }
 
-std::vector<LiftGrip> knotGrips(const motion::KnotShape& shape, End end) {
+std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::KnotShape& shape,
+                                End end, LiftGrip::Curve curve) {
+    const auto made = motion::LiftCurve::make(design.tracks[end]);
+    if (!made)
+        return {};
     std::vector<LiftGrip> grips;
     for (int i = 0; i < static_cast<int>(shape.knots.size()); ++i) {
         const motion::Knot& knot = shape.knots[static_cast<size_t>(i)];
         LiftGrip grip;
         grip.kind = LiftGrip::Kind::knot;
+        grip.curve = curve;
         grip.end = end;
         grip.index = i;
         grip.angle = knot.angle / units::degree;
-        grip.lift = knot.lift / units::millimetre;
-        grip.label = Words::tr("%1, knot %2").arg(trackLabel(end)).arg(i + 1);
+        grip.label = Words::tr("%1, knot %2").arg(trackLabel(design, end)).arg(i + 1);
         grip.anglePath = itemPath(end, "knots", i, "angle_deg");
-        grip.liftPath = itemPath(end, "knots", i, "lift_mm");
+        grip.valuePath = itemPath(end, "knots", i, "lift_mm");
+        const motion::Lift here = made->at(knot.angle);
+        switch (curve) {
+        case LiftGrip::Curve::lift:
+            grip.value = knot.lift / units::millimetre;
+            break;
+        case LiftGrip::Curve::velocity:
+            grip.value = here.y1 / slopeUnit;
+            grip.valuePath = itemPath(end, "knots", i, "slope_mm_per_deg");
+            break;
+        case LiftGrip::Curve::acceleration:
+            grip.value = here.y2 / curvatureUnit;
+            break;
+        }
         grips.push_back(grip);
     }
     return grips;
@@ -122,32 +142,66 @@ void moveKnot(const motion::Pattern& pattern, const LiftGrip& grip, double angle
         edit.changes.push_back({grip.anglePath, tidy(std::clamp(angle, from, to))});
 }
 
+/// The lift that gives a knot this acceleration [mm]: the spline is linear in its lifts.
+double liftFor(const motion::Pattern& pattern, const LiftGrip& grip, double acceleration) {
+    const auto& shape = std::get<motion::KnotShape>(pattern.shape);
+    const auto index = static_cast<size_t>(grip.index);
+    const double rate = motion::curvaturePerLift(shape, pattern.lobes, index);
+    const double change = (acceleration - grip.value) * curvatureUnit / rate;
+    return (shape.knots[index].lift + change) / units::millimetre;
+}
+
 } // namespace
 
-std::vector<LiftGrip> liftGrips(const design::Design& design, End end) {
+double valueStep(LiftGrip::Curve curve, bool fine) {
+    const double coarse = curve == LiftGrip::Curve::lift       ? 0.5
+                          : curve == LiftGrip::Curve::velocity ? 0.01
+                                                               : 0.001;
+    return fine ? 0.1 * coarse : coarse;
+}
+
+double angleStep(bool fine) {
+    return fine ? 0.05 : 0.5;
+}
+
+std::vector<LiftGrip> liftGrips(const design::Design& design, End end, LiftGrip::Curve curve) {
     if (end == End::exhaust && !design.tracks.exhaust)
         return {};
     const motion::Pattern& pattern = design.tracks[end];
-    if (const auto* segments = std::get_if<motion::SegmentShape>(&pattern.shape))
-        return boundGrips(*segments, end);
+    const auto* segments = std::get_if<motion::SegmentShape>(&pattern.shape);
+    if (segments && curve == LiftGrip::Curve::lift)
+        return boundGrips(design, *segments, end);
     if (const auto* knots = std::get_if<motion::KnotShape>(&pattern.shape))
-        return knotGrips(*knots, end);
+        return knotGrips(design, *knots, end, curve);
     return {};
 }
 
-Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double lift) {
+Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
     Edit edit;
-    edit.text = grip.kind == LiftGrip::Kind::knot
-                    ? Words::tr("Move knot %1 (%2)").arg(grip.index + 1).arg(trackLabel(grip.end))
-                    : Words::tr("Move bound %1 (%2)").arg(grip.index).arg(trackLabel(grip.end));
-    edit.mergeKey = QString::fromStdString(grip.anglePath + grip.liftPath);
+    const QString track = trackLabel(design, grip.end);
+    if (grip.kind == LiftGrip::Kind::bound)
+        edit.text = Words::tr("Move bound %1 (%2)").arg(grip.index).arg(track);
+    else if (grip.curve == LiftGrip::Curve::velocity)
+        edit.text = Words::tr("Change slope at knot %1 (%2)").arg(grip.index + 1).arg(track);
+    else
+        edit.text = Words::tr("Move knot %1 (%2)").arg(grip.index + 1).arg(track);
+    edit.mergeKey = QString::fromStdString(grip.anglePath + grip.valuePath) +
+                    QString::number(static_cast<int>(grip.curve));
     const motion::Pattern& pattern = design.tracks[grip.end];
-    if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot)
+    if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot && angle != grip.angle)
         moveKnot(pattern, grip, angle, edit);
-    else if (grip.movesAngle)
+    else if (grip.movesAngle && grip.kind == LiftGrip::Kind::bound)
         moveBound(std::get<motion::SegmentShape>(pattern.shape), grip, angle, edit);
-    if (grip.movesLift)
-        edit.changes.push_back({grip.liftPath, tidy(lift)});
+    if (!grip.movesValue)
+        return edit;
+    if (grip.curve == LiftGrip::Curve::lift) {
+        edit.changes.push_back({grip.valuePath, tidy(value)});
+    } else if (value != grip.value) {
+        const bool isSlope = grip.curve == LiftGrip::Curve::velocity;
+        const double asked =
+            isSlope ? value : std::round(liftFor(pattern, grip, value) / liftGrain) * liftGrain;
+        edit.changes.push_back({grip.valuePath, tidy(asked)});
+    }
     return edit;
 }
 

@@ -96,8 +96,16 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     chapter.shape->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
                                  "waves. The lift is carried over as nearly as it can be."));
     label->setBuddy(chapter.shape);
+    auto* knots = new QToolButton(line);
+    knots->setText(tr("To knots…"));
+    knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
+                         "lift, velocity and acceleration stray (Ctrl+K)"));
+    knots->setAccessibleName(end == End::inlet ? tr("Turn the inlet track into knots")
+                                               : tr("Turn the exhaust track into knots"));
+    connect(knots, &QToolButton::clicked, this, [this, end] { Q_EMIT knotsWanted(end); });
     layout->addWidget(label, 1);
     layout->addWidget(chapter.shape, 1);
+    layout->addWidget(knots);
     chapter.blocks->addWidget(line);
     connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
         asked_.clear();

@@ -41,6 +41,8 @@ class NumberPanel : public QWidget {
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
+    /// The person wants a track turned into knots and to see what that costs.
+    void knotsWanted(lobewright::End end);
 
   private:
     struct ChapterWidgets {

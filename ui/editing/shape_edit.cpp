@@ -1,6 +1,7 @@
-#include "core/motion/lift_curve.h"
+#include "core/motion/knot_fit.h"
 #include "core/units.h"
 #include "ui/editing/design_edits.h"
+#include "ui/editing/knot_edits.h"
 
 #include <QCoreApplication>
 
@@ -14,21 +15,12 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(DesignEdits)
 };
 
-constexpr int knotCount = 12;  // enough to follow a rise, a return and two dwells by hand
-constexpr int orderCount = 12; // likewise
+constexpr int handyKnots = 24; // more are hard to pull by hand; own estimate
+constexpr int orderCount = 12; // enough to follow a rise, a return and two dwells
 constexpr int fitSamples = 720;
 
 double rounded(double value, double step) {
     return std::round(value / step) * step;
-}
-
-motion::KnotShape asKnots(const motion::LiftCurve& curve) {
-    motion::KnotShape shape;
-    for (int i = 0; i < knotCount; ++i) {
-        const double angle = curve.period() * i / knotCount;
-        shape.knots.push_back({angle, rounded(curve.at(angle).y, 1e-6), std::nullopt});
-    }
-    return shape;
 }
 
 /// Cosine and sine parts by the discrete Fourier sum over one pattern.
@@ -81,9 +73,7 @@ std::optional<Edit> shapeEdit(const design::Design& design, End end, TrackShape 
         edit.text = Words::tr("Describe the track by segments");
         break;
     case TrackShape::knots:
-        pattern.shape = asKnots(*curve);
-        edit.text = Words::tr("Describe the track by knots");
-        break;
+        return knotsEdit(design, end, motion::fitKnots(*curve, {10e-6, handyKnots}).value());
     case TrackShape::harmonics:
         pattern.shape = asHarmonics(*curve);
         edit.text = Words::tr("Describe the track by harmonics");

@@ -1,10 +1,12 @@
 #include "ui/plots/lift_handles.h"
 
 #include "core/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/plots/angle_ticks.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QToolTip>
 
 #include <cmath>
 
@@ -12,12 +14,11 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double reach = 9.0;               // [px]
-constexpr double decidingMove = 5.0;        // [px] until a bound keeps to one direction
-constexpr double coarse = 0.5, fine = 0.05; // [deg] and [mm]
+constexpr double reach = 9.0;        // [px]
+constexpr double decidingMove = 5.0; // [px] until a bound keeps to one direction
 
-double stepFor(Qt::KeyboardModifiers modifiers) {
-    return modifiers & Qt::ShiftModifier ? fine : coarse;
+bool isFine(Qt::KeyboardModifiers modifiers) {
+    return modifiers & Qt::ShiftModifier;
 }
 
 double onStep(double value, double step) {
@@ -31,35 +32,79 @@ LiftHandles::LiftHandles(TurnCanvas& canvas, QObject* parent) : QObject(parent),
     canvas_.addPaint(TurnCanvas::handles, [this](QCPPainter& painter) { paint(painter); });
 }
 
-void LiftHandles::show(const GeometryPointer& geometry) {
+void LiftHandles::show(const GeometryPointer& geometry, LiftGrip::Curve derivative) {
     geometry_ = geometry;
+    derivative_ = derivative;
     handles_.clear();
+    addHandles(LiftGrip::Curve::lift);
+    if (derivative != LiftGrip::Curve::lift)
+        addHandles(derivative);
+    if (selected_ && !grip(*selected_))
+        selected_.reset(); // taken out, or undone
+}
+
+const QCPAxis& LiftHandles::axisOf(LiftGrip::Curve curve) const {
+    return curve == LiftGrip::Curve::lift ? *canvas_.yAxis : *canvas_.yAxis2;
+}
+
+double LiftHandles::plottedPerUnit(LiftGrip::Curve curve) const {
+    const double perSecond = geometry_->design.running.speed / units::degree; // [deg/s]
+    switch (curve) {
+    case LiftGrip::Curve::lift:
+        return 1.0;
+    case LiftGrip::Curve::velocity:
+        return units::millimetre * perSecond;
+    case LiftGrip::Curve::acceleration:
+        return units::millimetre * perSecond * perSecond;
+    }
+    return 1.0;
+}
+
+double LiftHandles::plottedAt(End end, LiftGrip::Curve curve, double theta) const {
+    const motion::Lift lift = geometry_->pair.lift(end, theta);
+    const double omega = geometry_->design.running.speed;
+    switch (curve) {
+    case LiftGrip::Curve::lift:
+        return lift.y / units::millimetre;
+    case LiftGrip::Curve::velocity:
+        return lift.y1 * omega;
+    case LiftGrip::Curve::acceleration:
+        return lift.y2 * omega * omega;
+    }
+    return 0.0;
+}
+
+void LiftHandles::addHandles(LiftGrip::Curve curve) {
     const mechanism::OpposedPair& pair = geometry_->pair;
     const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
     for (const End end : bothEnds) {
         const double atZero = pair.trackAngle(end, 0.0);
-        for (const LiftGrip& grip : liftGrips(geometry_->design, end)) {
-            const double phi = grip.angle * units::degree;
-            const double lift = pair.curve(end).at(phi).y / units::millimetre;
+        for (const LiftGrip& grip : liftGrips(geometry_->design, end, curve)) {
             for (int k = 0; k < repetitions; ++k) {
-                double theta = std::fmod(phi - atZero + k * pair.period(), units::turn);
+                double theta =
+                    std::fmod(grip.angle * units::degree - atZero + k * pair.period(), units::turn);
                 if (theta < 0.0)
                     theta += units::turn;
-                handles_.push_back({grip, theta, lift});
+                handles_.push_back({grip, theta, plottedAt(end, curve, theta)});
             }
         }
     }
 }
 
 QPointF LiftHandles::placeOf(const Handle& handle) const {
-    return {canvas_.xOf(handle.theta), canvas_.yAxis->coordToPixel(handle.lift)};
+    return {canvas_.xOf(handle.theta), axisOf(handle.grip.curve).coordToPixel(handle.plotted)};
 }
 
-std::optional<QPointF> LiftHandles::placeOf(End end, LiftGrip::Kind kind, int index) const {
+std::optional<QPointF> LiftHandles::placeOf(End end, LiftGrip::Kind kind, int index,
+                                            LiftGrip::Curve curve) const {
+    LiftGrip wanted;
+    wanted.end = end;
+    wanted.kind = kind;
+    wanted.index = index;
+    wanted.curve = curve;
     for (const Handle& handle : handles_) {
         const QPointF place = placeOf(handle);
-        if (handle.grip.end == end && handle.grip.kind == kind && handle.grip.index == index &&
-            canvas_.inside().contains(place))
+        if (handle.grip.isSameAs(wanted) && canvas_.inside().contains(place))
             return place;
     }
     return std::nullopt;
@@ -80,8 +125,15 @@ std::optional<size_t> LiftHandles::at(const QPointF& position) const {
 }
 
 bool LiftHandles::isSame(const Handle& handle, const std::optional<LiftGrip>& grip) const {
-    return grip && handle.grip.end == grip->end && handle.grip.kind == grip->kind &&
-           handle.grip.index == grip->index;
+    return grip && handle.grip.isSameAs(*grip);
+}
+
+std::optional<LiftGrip> LiftHandles::grip(const LiftGrip& like) const {
+    for (const Handle& handle : handles_) {
+        if (handle.grip.isSameAs(like))
+            return handle.grip;
+    }
+    return std::nullopt;
 }
 
 bool LiftHandles::press(const QMouseEvent& event) {
@@ -92,8 +144,9 @@ bool LiftHandles::press(const QMouseEvent& event) {
         return false;
     drag_ = Drag{*selected_, event.position()};
     drag_->alongAngle = selected_->movesAngle;
-    drag_->alongLift = selected_->movesLift;
-    drag_->decided = selected_->kind == LiftGrip::Kind::knot;
+    drag_->alongValue = selected_->movesValue;
+    drag_->decided =
+        selected_->kind == LiftGrip::Kind::knot && selected_->curve == LiftGrip::Curve::lift;
     return true;
 }
 
@@ -105,36 +158,37 @@ bool LiftHandles::drag(const QMouseEvent& event) {
         if (std::max(std::abs(moved.x()), std::abs(moved.y())) < decidingMove)
             return true;
         const bool sideways = std::abs(moved.x()) >= std::abs(moved.y());
-        drag_->alongAngle = drag_->alongAngle && (sideways || !drag_->alongLift);
-        drag_->alongLift = drag_->alongLift && !drag_->alongAngle;
+        drag_->alongAngle = drag_->alongAngle && (sideways || !drag_->alongValue);
+        drag_->alongValue = drag_->alongValue && !drag_->alongAngle;
         drag_->decided = true;
     }
-    const double step = stepFor(event.modifiers());
-    double angle = drag_->grip.angle, lift = drag_->grip.lift;
+    const bool fine = isFine(event.modifiers());
+    const LiftGrip& start = drag_->grip;
+    double angle = start.angle;
     if (drag_->alongAngle) {
         const double turned =
             canvas_.thetaAt(event.position().x()) - canvas_.thetaAt(drag_->from.x());
-        angle = onStep(angle + turned / units::degree, step);
+        angle = onStep(angle + turned / units::degree, angleStep(fine));
     }
-    if (drag_->alongLift) {
-        const double raised = canvas_.yAxis->pixelToCoord(event.position().y()) -
-                              canvas_.yAxis->pixelToCoord(drag_->from.y());
-        lift = onStep(lift + raised, step);
+    if (drag_->alongValue) {
+        const QCPAxis& axis = axisOf(start.curve);
+        const double raised =
+            axis.pixelToCoord(event.position().y()) - axis.pixelToCoord(drag_->from.y());
+        moveTo(angle, onStep(start.value + raised / plottedPerUnit(start.curve),
+                             valueStep(start.curve, fine)));
+    } else if (const auto now = grip(start)) {
+        moveTo(angle, now->value);
     }
-    moveTo(angle, lift);
     return true;
 }
 
-void LiftHandles::moveTo(double angle, double lift) {
+void LiftHandles::moveTo(double angle, double value) {
     // The design has moved on since the press, the neighbours may have not: ask for the grip as
     // it is now.
-    const LiftGrip& wanted = drag_ ? drag_->grip : *selected_;
-    for (const LiftGrip& grip : liftGrips(geometry_->design, wanted.end)) {
-        if (grip.kind == wanted.kind && grip.index == wanted.index) {
-            Edit edit = moveGrip(geometry_->design, grip, angle, lift);
+    if (const auto now = grip(drag_ ? drag_->grip : *selected_)) {
+        const Edit edit = moveGrip(geometry_->design, *now, angle, value);
+        if (!edit.changes.empty())
             Q_EMIT edited(edit);
-            return;
-        }
     }
 }
 
@@ -149,97 +203,160 @@ bool LiftHandles::hover(const QPointF& position) {
     const auto found = at(position);
     const auto before = hovered_;
     hovered_ = found ? std::optional(handles_[*found].grip) : std::nullopt;
-    if (before.has_value() != hovered_.has_value() ||
-        (hovered_ && (before->index != hovered_->index || before->end != hovered_->end)))
+    if (before.has_value() != hovered_.has_value() || (hovered_ && !before->isSameAs(*hovered_)))
         canvas_.refreshLayer(TurnCanvas::handles);
     return found.has_value();
 }
 
-bool LiftHandles::key(const QKeyEvent& event) {
-    if (!selected_ || !geometry_)
+bool LiftHandles::nudge(const QKeyEvent& event) {
+    const auto now = selected_ ? grip(*selected_) : std::nullopt;
+    if (!now)
         return false;
-    double angle = 0.0, lift = 0.0;
-    const double step = stepFor(event.modifiers());
+    const bool fine = isFine(event.modifiers());
+    const double turn = angleStep(fine), rise = valueStep(now->curve, fine);
     switch (event.key()) {
     case Qt::Key_Left:
-        angle = -step;
-        break;
+        moveTo(now->angle - turn, now->value);
+        return true;
     case Qt::Key_Right:
-        angle = step;
-        break;
+        moveTo(now->angle + turn, now->value);
+        return true;
     case Qt::Key_Up:
-        lift = step;
-        break;
+        moveTo(now->angle, now->value + rise);
+        return true;
     case Qt::Key_Down:
-        lift = -step;
-        break;
+        moveTo(now->angle, now->value - rise);
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool LiftHandles::key(const QKeyEvent& event) {
+    if (!geometry_)
+        return false;
+    if (event.key() == Qt::Key_Insert && hasKnots()) {
+        insertKnot();
+        return true;
+    }
+    if (!selected_)
+        return false;
+    switch (event.key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        Q_EMIT fieldWanted(QString::fromStdString(selected_->anglePath));
+        Q_EMIT fieldWanted(QString::fromStdString(
+            selected_->valuePath.empty() ? selected_->anglePath : selected_->valuePath));
         return true;
     case Qt::Key_Escape:
         selected_.reset();
         Q_EMIT editFinished();
         canvas_.refreshLayer(TurnCanvas::handles);
         return true;
+    case Qt::Key_Delete:
+        removeChosen();
+        return true;
+    case Qt::Key_Backspace:
+        freeChosenSlope();
+        return true;
     default:
-        return false;
+        return nudge(event);
     }
-    for (const LiftGrip& grip : liftGrips(geometry_->design, selected_->end)) {
-        if (grip.kind == selected_->kind && grip.index == selected_->index) {
-            moveTo(grip.angle + angle, grip.lift + lift);
-            break;
-        }
-    }
-    return true;
 }
 
 bool LiftHandles::doubleClick(const QPointF& position) {
-    const auto found = at(position);
-    if (found)
-        Q_EMIT fieldWanted(QString::fromStdString(handles_[*found].grip.anglePath));
-    return found.has_value();
+    if (const auto found = at(position)) {
+        const LiftGrip& grip = handles_[*found].grip;
+        const bool onVelocity = grip.curve == LiftGrip::Curve::velocity;
+        Q_EMIT fieldWanted(QString::fromStdString(onVelocity ? grip.valuePath : grip.anglePath));
+        return true;
+    }
+    if (!geometry_ || !hasKnots() || !canvas_.inside().contains(position))
+        return false;
+    const double theta = canvas_.thetaAt(position.x());
+    for (const End end : bothEnds) {
+        for (const LiftGrip::Curve curve : {LiftGrip::Curve::lift, derivative_}) {
+            const double y = axisOf(curve).coordToPixel(plottedAt(end, curve, theta));
+            if (std::abs(y - position.y()) < reach && addKnotAt(end, theta, position))
+                return true;
+        }
+    }
+    return false;
 }
 
-void LiftHandles::paint(QCPPainter& painter) const {
-    const Palette& tones = canvas_.tones();
-    for (const Handle& handle : handles_) {
-        const QPointF place = placeOf(handle);
-        const bool isSelected = isSame(handle, selected_);
-        const double size = isSelected || isSame(handle, hovered_) ? 6.0 : 4.2;
-        painter.setPen(QPen(tones.side(handle.grip.end), 1.6));
-        painter.setBrush(isSelected ? tones.side(handle.grip.end) : tones.paper);
-        if (handle.grip.kind == LiftGrip::Kind::knot)
-            painter.drawEllipse(place, size, size);
-        else
-            painter.drawPolygon(QPolygonF{{place.x() - size, place.y()},
-                                          {place.x(), place.y() - size},
-                                          {place.x() + size, place.y()},
-                                          {place.x(), place.y() + size}});
+bool LiftHandles::hasKnots() const {
+    return geometry_ && std::ranges::any_of(bothEnds, [this](End end) {
+               return std::holds_alternative<motion::KnotShape>(
+                   geometry_->design.tracks[end].shape);
+           });
+}
+
+bool LiftHandles::knotChosen() const {
+    return selected_ && selected_->kind == LiftGrip::Kind::knot;
+}
+
+bool LiftHandles::slopeChosen() const {
+    return geometry_ && knotChosen() &&
+           freeSlope(geometry_->design, selected_->end, selected_->index).has_value();
+}
+
+bool LiftHandles::addKnotAt(End end, double theta, const QPointF& pointer) {
+    const design::Design& design = geometry_->design;
+    if (!std::holds_alternative<motion::KnotShape>(design.tracks[end].shape))
+        return false;
+    const double angle = geometry_->pair.trackAngle(end, theta) / units::degree;
+    const auto edit = addKnot(design, end, angle);
+    if (!edit) {
+        say(tr("Knots stand at least %1° apart.").arg(degreesText(closestKnots)), pointer);
+        return true;
     }
-    const auto& named = drag_ ? selected_ : hovered_;
-    if (!named)
+    selected_ = LiftGrip();
+    selected_->kind = LiftGrip::Kind::knot;
+    selected_->end = patternEnd(design, end);
+    selected_->index = knotAt(*edit->replacement, end, angle);
+    apply(edit);
+    return true;
+}
+
+void LiftHandles::insertKnot() {
+    const double theta = canvas_.cursor().angle();
+    const QPointF pointer(canvas_.xOf(theta), canvas_.inside().center().y());
+    if (selected_ && addKnotAt(selected_->end, theta, pointer))
         return;
-    for (const Handle& handle : handles_) {
-        if (!isSame(handle, named))
-            continue;
-        const QString text = tr("%1: %2° on the track, %3 mm")
-                                 .arg(handle.grip.label, degreesText(handle.grip.angle, 2),
-                                      degreesText(handle.grip.lift, 2));
-        painter.setFont(canvas_.xAxis->tickLabelFont());
-        QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
-        box.moveBottomLeft(placeOf(handle) + QPointF(8, -10));
-        const QRectF inside = canvas_.inside();
-        box.moveLeft(std::clamp(box.left(), inside.left(), inside.right() - box.width()));
-        box.moveTop(std::clamp(box.top(), inside.top(), inside.bottom() - box.height()));
-        painter.setPen(QPen(tones.grid, 1));
-        painter.setBrush(tones.panel);
-        painter.drawRect(box);
-        painter.setPen(tones.ink);
-        painter.drawText(box, Qt::AlignCenter, text);
-        break;
+    for (const End end : bothEnds) {
+        if (addKnotAt(end, theta, pointer))
+            return;
     }
-    painter.setBrush(Qt::NoBrush);
+}
+
+void LiftHandles::removeChosen() {
+    if (!knotChosen())
+        return;
+    const LiftGrip gone = *selected_;
+    const auto edit = removeKnot(geometry_->design, gone.end, gone.index);
+    if (!edit) {
+        say(tr("A track keeps at least three knots."),
+            {canvas_.xOf(canvas_.cursor().angle()), canvas_.inside().center().y()});
+        return;
+    }
+    selected_.reset();
+    apply(edit);
+}
+
+void LiftHandles::freeChosenSlope() {
+    if (slopeChosen())
+        apply(freeSlope(geometry_->design, selected_->end, selected_->index));
+}
+
+void LiftHandles::apply(const std::optional<Edit>& edit) {
+    if (!edit)
+        return;
+    Q_EMIT edited(*edit);
+    Q_EMIT editFinished();
+    canvas_.refreshLayer(TurnCanvas::handles);
+}
+
+void LiftHandles::say(const QString& text, const QPointF& at) const {
+    QToolTip::showText(canvas_.mapToGlobal(at.toPoint()), text, &canvas_);
 }
 
 } // namespace lobewright::ui

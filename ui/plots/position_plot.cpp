@@ -7,6 +7,7 @@
 #include <QMenu>
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -16,13 +17,35 @@ constexpr int liftSamples = 721; // every half degree and both ends
 
 struct OverlayWords {
     const char* key;
-    const char* channel; ///< %1 stands for the end
     const char* unit;
 };
-constexpr OverlayWords overlayWords[] = {{"none", "", ""},
-                                         {"velocity", "velocity_%1_m_per_s", "m/s"},
-                                         {"acceleration", "acceleration_%1_m_per_s2", "m/s²"},
-                                         {"jerk", "jerk_%1_m_per_s3", "m/s³"}};
+constexpr OverlayWords overlayWords[] = {
+    {"none", ""}, {"velocity", "m/s"}, {"acceleration", "m/s²"}, {"jerk", "m/s³"}};
+
+/// The curve whose knots can be pulled while it lies over the lift.
+LiftGrip::Curve gripsOn(PositionPlot::Overlay overlay) {
+    switch (overlay) {
+    case PositionPlot::Overlay::velocity:
+        return LiftGrip::Curve::velocity;
+    case PositionPlot::Overlay::acceleration:
+        return LiftGrip::Curve::acceleration;
+    default:
+        return LiftGrip::Curve::lift;
+    }
+}
+
+QString overlayHelp(PositionPlot::Overlay overlay) {
+    switch (overlay) {
+    case PositionPlot::Overlay::velocity:
+        return PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up "
+                                "or down here prescribes its slope.");
+    case PositionPlot::Overlay::acceleration:
+        return PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up "
+                                "or down here moves its lift until the acceleration follows.");
+    default:
+        return PositionPlot::tr("In the lift direction, at constant shaft speed.");
+    }
+}
 
 QString overlayLabel(PositionPlot::Overlay overlay) {
     switch (overlay) {
@@ -56,6 +79,7 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     }
     canvas().addPaint(TurnCanvas::shading,
                       [this](QCPPainter& painter) { paintPortEdges(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintJumps(painter); });
     connect(handles_, &LiftHandles::edited, this, &TurnPlot::edited);
     connect(handles_, &LiftHandles::editFinished, this, &TurnPlot::editFinished);
     connect(handles_, &LiftHandles::fieldWanted, this, &TurnPlot::fieldWanted);
@@ -70,7 +94,7 @@ void PositionPlot::setOverlay(Overlay overlay) {
         look.label = end == End::inlet ? tr("%1, inlet").arg(overlayLabel(overlay))
                                        : tr("%1, exhaust").arg(overlayLabel(overlay));
         look.unit = QString::fromUtf8(words.unit);
-        look.help = tr("In the lift direction, at constant shaft speed.");
+        look.help = overlayHelp(overlay);
         setLook(derivative_[end], look);
         setCurveVisible(derivative_[end], overlay != Overlay::none);
     }
@@ -92,14 +116,63 @@ void PositionPlot::refill() {
                               baseline()->pair.lift(end, theta).y / units::millimetre);
         else
             setBaselineValues(lift_[end], {}, {});
-        if (overlay_ != Overlay::none) {
-            const QString channel =
-                QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].channel);
-            setFromChannel(derivative_[end], channel.arg(QLatin1String(name(end))).toStdString());
-        }
     }
-    handles_->show(geometry());
+    fillDerivatives();
+    handles_->show(geometry(), gripsOn(overlay_));
     finishRefill();
+}
+
+void PositionPlot::fillDerivatives() {
+    jumps_.clear();
+    if (overlay_ == Overlay::none)
+        return;
+    const int order = static_cast<int>(overlay_);
+    const double omega = geometry()->design.running.speed;
+    jumps_ = shownJumps(geometry()->pair, order, omega);
+    for (const End end : bothEnds) {
+        const MotionCurve now = motionCurve(geometry()->pair, end, order, omega);
+        setValues(derivative_[end], now.theta, now.values);
+        if (!baseline()) {
+            setBaselineValues(derivative_[end], {}, {});
+            continue;
+        }
+        const MotionCurve before =
+            motionCurve(baseline()->pair, end, order, baseline()->design.running.speed);
+        setBaselineValues(derivative_[end], before.theta, before.values);
+    }
+}
+
+std::vector<ReadoutStrip::Item> PositionPlot::remarks() const {
+    if (jumps_.empty())
+        return {};
+    double largest = 0.0;
+    for (const ShownJump& jump : jumps_)
+        largest = std::max(largest, std::abs(jump.after - jump.before));
+    const bool isWarning = overlay_ != Overlay::jerk;
+    ReadoutStrip::Item item;
+    item.pen = QPen(isWarning ? tones().warning : tones().quiet, 3.0);
+    item.label = tr("Jumps a turn: %1, up to").arg(jumps_.size());
+    item.value = shortText(largest);
+    item.unit = QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].unit);
+    item.help = overlay_ == Overlay::velocity ? tr("The piston would be struck: an error.")
+                : overlay_ == Overlay::acceleration
+                    ? tr("Infinite jerk: a law with continuous acceleration runs quieter.")
+                    : tr("Usual for most laws, harmless at moderate speed.");
+    return {item};
+}
+
+void PositionPlot::paintJumps(QCPPainter& painter) const {
+    const QCPAxis& axis = *canvas().yAxis2;
+    const QColor colour = overlay_ == Overlay::jerk ? tones().quiet : tones().warning;
+    for (const ShownJump& jump : jumps_) {
+        const double x = canvas().xOf(jump.theta);
+        const double from = axis.coordToPixel(jump.before), to = axis.coordToPixel(jump.after);
+        painter.setPen(QPen(colour, 2.4, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLine(QPointF(x, from), QPointF(x, to));
+        // Short bars at both ends: told apart from a steep curve without colour.
+        painter.drawLine(QPointF(x - 4.0, from), QPointF(x, from));
+        painter.drawLine(QPointF(x, to), QPointF(x + 4.0, to));
+    }
 }
 
 void PositionPlot::paintPortEdges(QCPPainter& painter) const {
@@ -129,7 +202,24 @@ void PositionPlot::addOptions(QMenu& menu) {
         connect(action, &QAction::triggered, this, [this, overlay] { setOverlay(overlay); });
     }
     menu.addSeparator();
+    addKnotActions(menu);
     TurnPlot::addOptions(menu);
+}
+
+void PositionPlot::addKnotActions(QMenu& menu) {
+    if (!handles_->hasKnots())
+        return;
+    menu.addAction(tr("&Add a knot at the shaft angle"), handles_, &LiftHandles::insertKnot)
+        ->setShortcut(QKeySequence(Qt::Key_Insert));
+    QAction* removal =
+        menu.addAction(tr("&Remove the chosen knot"), handles_, &LiftHandles::removeChosen);
+    removal->setShortcut(QKeySequence(Qt::Key_Delete));
+    removal->setEnabled(handles_->knotChosen());
+    QAction* freeing =
+        menu.addAction(tr("&Free the slope there"), handles_, &LiftHandles::freeChosenSlope);
+    freeing->setShortcut(QKeySequence(Qt::Key_Backspace));
+    freeing->setEnabled(handles_->slopeChosen());
+    menu.addSeparator();
 }
 
 QString PositionPlot::state() const {

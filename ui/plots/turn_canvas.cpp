@@ -122,7 +122,7 @@ QRectF TurnCanvas::inside() const {
 void TurnCanvas::setContent(const QCPRange& left, const std::optional<QCPRange>& right) {
     leftContent_ = left;
     rightContent_ = right;
-    if (valueZoomed_)
+    if (valueZoomed_ || hold_ == Hold::grip) // a scale that runs away cannot be aimed at
         return;
     yAxis->setRange(left);
     if (right)
@@ -276,8 +276,11 @@ void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
 
 void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
     const Hold held = std::exchange(hold_, Hold::nothing);
-    if (held == Hold::grip)
+    if (held == Hold::grip) {
         grips_->release();
+        setContent(leftContent_, rightContent_);
+        replot(rpQueuedReplot);
+    }
     if (held == Hold::pan)
         setCursor(Qt::ArrowCursor);
     if (held == Hold::range) {

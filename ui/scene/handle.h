@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,8 +35,16 @@ struct Handle {
     bool inTabOrder = true;       ///< false: a repetition of another handle
     /// The edit for the given axis values.
     std::function<Edit(const std::vector<double>&)> edit;
+    /// The edit that takes it away; empty, or no edit, where it has to stay.
+    std::function<std::optional<Edit>()> removal;
 
     bool isValid() const { return !axes.empty() && edit != nullptr; }
+};
+
+/// Something to be put into a drawing, and where its handle will stand.
+struct Addition {
+    Edit edit;
+    QPointF at; ///< [px]
 };
 
 /// `value` moved onto the grid of `step`, kept in the axis' limits.

@@ -1,4 +1,5 @@
 #include "core/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/scene/unrolled_tracks.h"
 
 #include <QCoreApplication>
@@ -50,9 +51,7 @@ HandleAxis liftAxis(const UnrolledFrame& frame, End end, double value, double mi
 }
 
 QString trackName(const ShownEngine& engine, End end) {
-    if (!engine.design().tracks.exhaust)
-        return text("Both tracks");
-    return end == End::inlet ? text("Inlet track") : text("Exhaust track");
+    return trackLabel(engine.design(), end);
 }
 
 // Handles of a bound sit on the curve in every lobe; the keyboard meets only the first.
@@ -131,6 +130,9 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
                     {{path + "/angle_deg", values[0]}, {path + "/lift_mm", values[1]}},
                     {},
                     {}};
+    };
+    handle.removal = [design = engine.design(), end, index = static_cast<int>(i)] {
+        return removeKnot(design, end, index);
     };
     return handle;
 }

@@ -177,6 +177,10 @@ void TurnView::mouseDoubleClickEvent(QMouseEvent* event) {
     if (const Handle* handle = handleOf(handleAt(event->position()))) {
         grip_.reset();
         openExactEntry(*handle);
+    } else if (const auto addition =
+                   engine_.isEmpty() ? std::nullopt : additionAt(event->position())) {
+        turning_.reset();
+        add(addition);
     } else {
         mousePressEvent(event);
     }
@@ -231,22 +235,32 @@ void TurnView::keyPressEvent(QKeyEvent* event) {
             QWidget::keyPressEvent(event);
         }
         return;
-    case Qt::Key_Space:
-        cursor_.togglePlaying();
-        return;
-    case Qt::Key_Home:
+    case Qt::Key_Insert:
         if (!engine_.isEmpty())
-            cursor_.setAngle(engine_.pair().deadCentres().front().idc);
+            add(additionAtAngle());
         return;
+    case Qt::Key_Delete:
+        if (handle && handle->removal)
+            emitWhole(handle->removal());
+        return;
+    case Qt::Key_Space:
+    case Qt::Key_Home:
     case Qt::Key_PageDown:
-        goToEvent(1);
-        return;
     case Qt::Key_PageUp:
-        goToEvent(-1);
+        walkByKey(event->key());
         return;
     default:
         QWidget::keyPressEvent(event);
     }
+}
+
+void TurnView::walkByKey(int key) {
+    if (key == Qt::Key_Space)
+        cursor_.togglePlaying();
+    else if (key == Qt::Key_PageDown || key == Qt::Key_PageUp)
+        goToEvent(key == Qt::Key_PageDown ? 1 : -1);
+    else if (!engine_.isEmpty())
+        cursor_.setAngle(engine_.pair().deadCentres().front().idc);
 }
 
 void TurnView::keyReleaseEvent(QKeyEvent* event) {

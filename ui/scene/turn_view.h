@@ -18,7 +18,8 @@ class ExactEntry;
 /// Mouse: drag the ground or the wheel turns the shaft, dragging a handle edits (Shift: fine,
 /// Escape: back), double click or Enter on a handle opens exact entry.
 /// Keyboard: Tab walks the handles, arrow keys nudge the chosen handle or, without one, turn the
-/// shaft; Space plays; Home goes to inner dead centre, Page Up and Page Down to the port events.
+/// shaft; Insert puts one at the shaft angle, Delete takes the chosen one away, where that is
+/// possible; Space plays; Home goes to inner dead centre, Page Up and Page Down to the port events.
 class TurnView : public QWidget {
     Q_OBJECT
 
@@ -54,6 +55,10 @@ class TurnView : public QWidget {
     virtual double radiansPerPixel() const;
     /// A press on the ground that is not a drag; true: taken.
     virtual bool clickedGround(const QPointF&) { return false; }
+    /// What a double click that meets no handle puts there.
+    virtual std::optional<Addition> additionAt(const QPointF&) const { return std::nullopt; }
+    /// What the Insert key puts at the shaft angle.
+    virtual std::optional<Addition> additionAtAngle() const { return std::nullopt; }
     /// Whether anything but painting depends on the shaft angle (handles that ride along).
     virtual bool handlesFollowAngle() const { return false; }
 
@@ -94,6 +99,9 @@ class TurnView : public QWidget {
     void dropHandle(bool keep);
     void nudge(const Handle& handle, QPointF direction, bool fine);
     void emitEdit(const Handle& handle, const std::vector<double>& values);
+    void emitWhole(const std::optional<Edit>& edit);
+    void add(const std::optional<Addition>& addition);
+    void walkByKey(int key);
     void openExactEntry(const Handle& handle);
     void turnBy(double radians);
     void goToEvent(int step);

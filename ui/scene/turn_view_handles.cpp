@@ -90,6 +90,21 @@ void TurnView::emitEdit(const Handle& handle, const std::vector<double>& values)
     Q_EMIT edited(edit);
 }
 
+void TurnView::emitWhole(const std::optional<Edit>& edit) {
+    if (!edit)
+        return;
+    choose(-1); // what was chosen may have another name now
+    Q_EMIT edited(*edit);
+    Q_EMIT editFinished();
+}
+
+void TurnView::add(const std::optional<Addition>& addition) {
+    if (!addition)
+        return;
+    emitWhole(addition->edit);
+    choose(handleAt(addition->at));
+}
+
 void TurnView::dragHandle(const QPointF& to, bool fine) {
     Grip& grip = *grip_;
     const auto moved = [&grip](const QPointF& point, std::size_t i) {

@@ -1,6 +1,7 @@
 #include "ui/scene/unrolled_tracks.h"
 
 #include "core/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/scene/words.h"
 
 #include <QPainter>
@@ -11,11 +12,18 @@
 
 namespace lobewright::ui {
 
+namespace {
+constexpr double reach = 9.0; ///< how near to a curve a double click has to be [px]
+}
+
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
     setAccessibleName(tr("Both tracks unrolled over one turn"));
-    setToolTip(tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
-                  "turn the exhaust track; Shift for fine. Double-click a dot to type its value."));
+    setToolTip(
+        tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
+           "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "
+           "curve of a track of knots to put a knot there; Delete takes the chosen knot "
+           "out."));
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -51,6 +59,45 @@ bool UnrolledTracks::clickedGround(const QPointF& point) {
     const auto angles = mechanism::cylinderAngles(engine().design().mechanism);
     cursor().setAngle(u + angles[static_cast<std::size_t>(cylinder_)]);
     return true;
+}
+
+std::optional<Addition> UnrolledTracks::addition(End end, double u) const {
+    const double angle = frame_.patternAngle(end, u) / units::degree;
+    const auto edit = addKnot(engine().design(), end, angle);
+    return edit ? std::optional(Addition{*edit, frame_.axisPoint(end, u)}) : std::nullopt;
+}
+
+std::optional<Addition> UnrolledTracks::additionAt(const QPointF& point) const {
+    const double u = frame_.u(point.x());
+    if (u < 0.0 || u > units::turn)
+        return std::nullopt;
+    for (const End end : bothEnds) {
+        // The path of the roller's axis or the track under it, whichever the person aims at.
+        const double axis = frame_.axisPoint(end, u).y();
+        const double r = engine().design().mechanism.roller.radius * frame_.scale();
+        const double track = axis - UnrolledFrame::inward(end) * r;
+        if (std::abs(point.y() - axis) > reach && std::abs(point.y() - track) > reach)
+            continue;
+        if (const auto found = addition(end, u))
+            return found;
+    }
+    return std::nullopt;
+}
+
+std::optional<Addition> UnrolledTracks::additionAtAngle() const {
+    const auto angles = mechanism::cylinderAngles(engine().design().mechanism);
+    double u =
+        std::fmod(cursor().angle() - angles[static_cast<std::size_t>(cylinder_)], units::turn);
+    if (u < 0.0)
+        u += units::turn;
+    const Handle* chosen =
+        chosenHandle() < 0 ? nullptr : &handles()[static_cast<std::size_t>(chosenHandle())];
+    const bool onExhaust = chosen && chosen->key.starts_with("/tracks/exhaust");
+    for (const End end : {onExhaust ? End::exhaust : End::inlet, End::exhaust}) {
+        if (const auto found = addition(end, u))
+            return found;
+    }
+    return std::nullopt;
 }
 
 void UnrolledTracks::paintDrawing(QPainter& painter) {

@@ -6,7 +6,8 @@
 namespace lobewright::ui {
 
 /// Both tracks unrolled over a turn with the rollers of all cylinders. Segment bounds, strokes and
-/// knots can be dragged; dragging the exhaust track along changes the exhaust lead.
+/// knots can be dragged, knots also added (double click on the track, Insert) and taken out
+/// (Delete); dragging the exhaust track along changes the exhaust lead.
 class UnrolledTracks : public TurnView {
     Q_OBJECT
 
@@ -25,8 +26,11 @@ class UnrolledTracks : public TurnView {
     std::vector<Handle> makeHandles() const override;
     double radiansPerPixel() const override { return 1.0 / frame_.pixelsPerRadian(); }
     bool clickedGround(const QPointF& point) override;
+    std::optional<Addition> additionAt(const QPointF& point) const override;
+    std::optional<Addition> additionAtAngle() const override;
 
   private:
+    std::optional<Addition> addition(End end, double u) const;
     void paintTrack(QPainter& painter, End end) const;
     void paintLimits(QPainter& painter, End end) const;
     void paintChain(QPainter& painter, End end) const;

@@ -79,6 +79,11 @@ void showKeys(QWidget* parent) {
         {Words::tr("Drag a diamond, dot or bar"),
          Words::tr("Move a bound, lift, knot or port edge; Shift: fine; then arrow keys nudge it; "
                    "double click: exact number")},
+        {Words::tr("Ctrl+K"), Words::tr("Turn a track into knots")},
+        {Words::tr("Double click on a curve of knots, or Insert"), Words::tr("Put a knot there")},
+        {Words::tr("Delete, Backspace on a knot"), Words::tr("Take it out; free its slope")},
+        {Words::tr("Drag a knot on velocity, acceleration"),
+         Words::tr("Prescribe its slope; move its lift until the acceleration follows")},
         {Words::tr("Drag in a plot"), Words::tr("Turn the shaft")},
         {Words::tr("Wheel in a plot"), Words::tr("Zoom the angle; with Ctrl the values")},
         {Words::tr("Shift and drag in a plot"), Words::tr("Zoom to a range")},

@@ -137,6 +137,7 @@ void MainWindow::connectParts() {
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
     connect(numbers_, &NumberPanel::edited, this, apply);
     connect(numbers_, &NumberPanel::editFinished, &document_, &Document::finishEdit);
+    connect(numbers_, &NumberPanel::knotsWanted, this, &MainWindow::turnIntoKnots);
     connect(views_, &Views::edited, this, apply);
     connect(views_, &Views::editFinished, &document_, &Document::finishEdit);
     connect(views_, &Views::fieldWanted, this, &MainWindow::goToField);
@@ -181,7 +182,8 @@ void MainWindow::connectParts() {
 
 void MainWindow::designChanged(Document::Change change) {
     numbers_->show(document_.design());
-    if (change == Document::Change::dragging)
+    // Views make their next edit from what they show: never from an older design.
+    if (solution_)
         showGeometryNow();
     solver_.request(document_.design(), document_.revision(),
                     change == Document::Change::dragging ? Solver::Pace::live

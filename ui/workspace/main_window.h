@@ -93,6 +93,7 @@ class MainWindow : public QMainWindow {
     void buildTurnMenu();
     void buildHelpMenu();
     void buildSampleMenu(QMenu& menu);
+    void turnIntoKnots(End end);
     /// The one place that says which actions can be used now.
     void updateActions();
     void updateTitle();

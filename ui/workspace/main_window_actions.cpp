@@ -2,6 +2,7 @@
 #include "ui/look.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
+#include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/pane_grid.h"
@@ -79,6 +80,13 @@ void MainWindow::buildEditMenu() {
         side_->setCurrentWidget(numbers_);
         numbers_->focusSearch();
     });
+    menu->addAction(tr("Turn a track into &knots…"), QKeySequence(tr("Ctrl+K")), this,
+                    [this] { turnIntoKnots(End::inlet); })
+        ->setStatusTip(tr("Any track becomes a free-form one; shows what the fit costs"));
+}
+
+void MainWindow::turnIntoKnots(End end) {
+    KnotFitDialog(document_, end, this).exec();
 }
 
 void MainWindow::buildBaselineMenu() {

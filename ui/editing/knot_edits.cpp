@@ -1,0 +1,141 @@
+#include "ui/editing/knot_edits.h"
+
+#include "core/motion/lift_curve.h"
+#include "core/units.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(KnotEdits)
+};
+
+constexpr double angleStep = 0.1; ///< of a knot put in by hand [deg]
+
+motion::Pattern& patternOf(design::Design& design, End end) {
+    return patternEnd(design, end) == End::exhaust ? *design.tracks.exhaust : design.tracks.inlet;
+}
+
+const std::vector<motion::Knot>* knotsOf(const design::Design& design, End end) {
+    const auto* shape = std::get_if<motion::KnotShape>(&design.tracks[end].shape);
+    return shape ? &shape->knots : nullptr;
+}
+
+std::vector<motion::Knot>& knotsOf(design::Design& design, End end) {
+    return std::get<motion::KnotShape>(patternOf(design, end).shape).knots;
+}
+
+double rounded(double value, double step) {
+    return std::round(value / step) * step;
+}
+
+double within(double angle, double period) {
+    const double left = std::fmod(angle, period);
+    return left < 0.0 ? left + period : left;
+}
+
+QString named(const QString& text, const design::Design& design, End end, double angle) {
+    return text.arg(QString::number(angle, 'f', 1), trackLabel(design, end).toLower());
+}
+
+} // namespace
+
+End patternEnd(const design::Design& design, End end) {
+    return design.tracks.exhaust ? end : End::inlet;
+}
+
+QString trackLabel(const design::Design& design, End end) {
+    if (!design.tracks.exhaust)
+        return Words::tr("Both tracks");
+    return end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track");
+}
+
+std::optional<Edit> addKnot(const design::Design& design, End end, double angle) {
+    const auto* knots = knotsOf(design, end);
+    const auto curve = motion::LiftCurve::make(design.tracks[end]);
+    if (!knots || !curve)
+        return std::nullopt;
+    const double period = curve->period() / units::degree;
+    const double place = within(rounded(within(angle, period), angleStep), period);
+    for (const motion::Knot& knot : *knots) {
+        const double away = std::remainder(place - knot.angle / units::degree, period);
+        if (std::abs(away) < closestKnots)
+            return std::nullopt;
+    }
+    motion::Knot knot;
+    knot.angle = place * units::degree;
+    // The file's lifts count from anywhere, the curve's from its lowest place.
+    const double ground = knots->front().lift - curve->at(knots->front().angle).y;
+    knot.lift = rounded(curve->at(knot.angle).y + ground, 1e-7);
+    Edit edit;
+    edit.text = named(Words::tr("Add knot at %1° (%2)"), design, end, place);
+    design::Design next = design;
+    auto& target = knotsOf(next, end);
+    target.insert(std::ranges::upper_bound(target, knot.angle, {}, &motion::Knot::angle), knot);
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+std::optional<Edit> removeKnot(const design::Design& design, End end, int index) {
+    const auto* knots = knotsOf(design, end);
+    if (!knots || knots->size() <= 3 || index < 0 || index >= static_cast<int>(knots->size()))
+        return std::nullopt;
+    Edit edit;
+    edit.text = named(Words::tr("Remove knot at %1° (%2)"), design, end,
+                      (*knots)[static_cast<size_t>(index)].angle / units::degree);
+    design::Design next = design;
+    knotsOf(next, end).erase(knotsOf(next, end).begin() + index);
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+std::optional<Edit> freeSlope(const design::Design& design, End end, int index) {
+    const auto* knots = knotsOf(design, end);
+    if (!knots || index < 0 || index >= static_cast<int>(knots->size()) ||
+        !(*knots)[static_cast<size_t>(index)].slope)
+        return std::nullopt;
+    Edit edit;
+    edit.text = named(Words::tr("Free the slope at %1° (%2)"), design, end,
+                      (*knots)[static_cast<size_t>(index)].angle / units::degree);
+    design::Design next = design;
+    knotsOf(next, end)[static_cast<size_t>(index)].slope.reset();
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+int knotAt(const design::Design& design, End end, double angle) {
+    const auto* knots = knotsOf(design, end);
+    const double period = 360.0 / design.tracks[end].lobes;
+    for (size_t i = 0; knots && i < knots->size(); ++i) {
+        if (std::abs(std::remainder(angle - (*knots)[i].angle / units::degree, period)) <
+            closestKnots)
+            return static_cast<int>(i);
+    }
+    return -1;
+}
+
+Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit) {
+    Edit edit;
+    edit.text = Words::tr("Turn into %1 knots, off by %2 µm (%3)")
+                    .arg(fit.shape.knots.size())
+                    .arg(fit.largestError / units::micrometre, 0, 'g', 2)
+                    .arg(trackLabel(design, end).toLower());
+    design::Design next = design;
+    motion::KnotShape shape = fit.shape;
+    for (motion::Knot& knot : shape.knots) {
+        // Far below the fit's own error, so that files and fields stay readable.
+        knot.angle = rounded(knot.angle / units::degree, 1e-6) * units::degree;
+        knot.lift = rounded(knot.lift, 1e-8);
+    }
+    patternOf(next, end).shape = std::move(shape);
+    edit.replacement = std::move(next);
+    return edit;
+}
+
+} // namespace lobewright::ui

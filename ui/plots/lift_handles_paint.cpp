@@ -1,0 +1,68 @@
+#include "ui/plots/angle_ticks.h"
+#include "ui/plots/lift_handles.h"
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+QString LiftHandles::valueOf(const Handle& handle) const {
+    switch (handle.grip.curve) {
+    case LiftGrip::Curve::lift:
+        return tr("%1 mm").arg(degreesText(handle.plotted, 2));
+    case LiftGrip::Curve::velocity:
+        return tr("%1 m/s, slope %2 mm/°")
+            .arg(degreesText(handle.plotted, 2), degreesText(handle.grip.value, 4));
+    case LiftGrip::Curve::acceleration:
+        return tr("%1 m/s², by its lift").arg(degreesText(handle.plotted, 0));
+    }
+    return {};
+}
+
+void LiftHandles::paint(QCPPainter& painter) const {
+    const Palette& tones = canvas_.tones();
+    for (const Handle& handle : handles_) {
+        const QPointF place = placeOf(handle);
+        const bool isSelected = isSame(handle, selected_);
+        double size = isSelected || isSame(handle, hovered_) ? 6.0 : 4.2;
+        if (handle.grip.curve != LiftGrip::Curve::lift)
+            size -= 1.2;
+        painter.setPen(QPen(tones.side(handle.grip.end), 1.6));
+        painter.setBrush(isSelected ? tones.side(handle.grip.end) : tones.paper);
+        if (handle.grip.kind == LiftGrip::Kind::knot)
+            painter.drawEllipse(place, size, size);
+        else
+            painter.drawPolygon(QPolygonF{{place.x() - size, place.y()},
+                                          {place.x(), place.y() - size},
+                                          {place.x() + size, place.y()},
+                                          {place.x(), place.y() + size}});
+    }
+    paintLabel(painter);
+    painter.setBrush(Qt::NoBrush);
+}
+
+void LiftHandles::paintLabel(QCPPainter& painter) const {
+    const Palette& tones = canvas_.tones();
+    const auto& named = drag_ ? selected_ : hovered_;
+    const auto handle = std::ranges::find_if(
+        handles_, [&](const Handle& candidate) { return isSame(candidate, named); });
+    if (handle == handles_.end())
+        return;
+    const QString text =
+        tr("%1: %2° on the track, %3")
+            .arg(handle->grip.label, degreesText(handle->grip.angle, 2), valueOf(*handle));
+    painter.setFont(canvas_.xAxis->tickLabelFont());
+    QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
+    box.moveBottomLeft(placeOf(*handle) + QPointF(8, -10));
+    const QRectF inside = canvas_.inside();
+    box.moveLeft(std::clamp(box.left(), inside.left(),
+                            std::max(inside.left(), inside.right() - box.width())));
+    box.moveTop(std::clamp(box.top(), inside.top(),
+                           std::max(inside.top(), inside.bottom() - box.height())));
+    painter.setPen(QPen(tones.grid, 1));
+    painter.setBrush(tones.panel);
+    painter.drawRect(box);
+    painter.setPen(tones.ink);
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
+} // namespace lobewright::ui

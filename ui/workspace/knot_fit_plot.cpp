@@ -1,0 +1,116 @@
+#include "ui/workspace/knot_fit_plot.h"
+
+#include "core/units.h"
+#include "ui/palette.h"
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int points = 1441;
+
+QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
+    return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
+}
+
+} // namespace
+
+KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
+    setAccessibleName(tr("Acceleration before and after, and what is left between the lifts"));
+    plotLayout()->clear();
+    above_ = new QCPAxisRect(this);
+    below_ = new QCPAxisRect(this);
+    plotLayout()->addElement(0, 0, above_);
+    plotLayout()->addElement(1, 0, below_);
+    plotLayout()->setRowStretchFactor(0, 3.0);
+    plotLayout()->setRowStretchFactor(1, 2.0);
+    auto* margins = new QCPMarginGroup(this);
+    for (QCPAxisRect* area : {above_, below_})
+        area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
+    above_->axis(QCPAxis::atLeft)->setLabel(tr("Acceleration, m/s²"));
+    below_->axis(QCPAxis::atLeft)->setLabel(tr("Lift off by, µm"));
+    below_->axis(QCPAxis::atBottom)->setLabel(tr("Angle on the track, °"));
+    before_ = graphOn(*this, *above_);
+    before_->setName(tr("as it is"));
+    after_ = graphOn(*this, *above_);
+    after_->setName(tr("by knots"));
+    knots_ = graphOn(*this, *above_);
+    knots_->setName(tr("knots"));
+    knots_->setLineStyle(QCPGraph::lsNone);
+    deviation_ = graphOn(*this, *below_);
+    legend_ = new QCPLegend;
+    above_->insetLayout()->addElement(legend_, Qt::AlignTop | Qt::AlignRight);
+    for (QCPGraph* graph : {before_, after_, knots_})
+        graph->addToLegend(legend_);
+    setMinimumSize(460, 320);
+    applyTones();
+}
+
+void KnotFitPlot::fillAccelerations(const motion::LiftCurve& before, const motion::LiftCurve& after,
+                                    double omega) {
+    const double unit = omega * omega;
+    QVector<double> angles, is, becomes, off;
+    for (int i = 0; i < points; ++i) {
+        const double phi = before.period() * i / (points - 1);
+        const bool isLast = i + 1 == points;
+        const motion::Lift old = isLast ? before.before(phi) : before.at(phi);
+        const motion::Lift made = isLast ? after.before(phi) : after.at(phi);
+        angles += phi / units::degree;
+        is += old.y2 * unit;
+        becomes += made.y2 * unit;
+        off += (made.y - old.y) / units::micrometre;
+    }
+    before_->setData(angles, is, true);
+    after_->setData(angles, becomes, true);
+    deviation_->setData(angles, off, true);
+}
+
+void KnotFitPlot::show(const motion::LiftCurve& before, const motion::LiftCurve& after,
+                       const motion::KnotShape& knots, double omega) {
+    fillAccelerations(before, after, omega);
+    QVector<double> angles, accelerations;
+    for (const motion::Knot& knot : knots.knots) {
+        angles += knot.angle / units::degree;
+        accelerations += after.at(knot.angle).y2 * omega * omega;
+    }
+    knots_->setData(angles, accelerations, true);
+    for (QCPAxisRect* area : {above_, below_}) {
+        area->axis(QCPAxis::atBottom)->setRange(0.0, before.period() / units::degree);
+        area->axis(QCPAxis::atLeft)->rescale();
+        area->axis(QCPAxis::atLeft)->scaleRange(1.1, area->axis(QCPAxis::atLeft)->range().center());
+    }
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+void KnotFitPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        applyTones();
+}
+
+void KnotFitPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    setBackground(tones.paper);
+    for (QCPAxisRect* area : {above_, below_}) {
+        for (QCPAxis* axis : area->axes()) {
+            axis->setBasePen(tones.quiet);
+            axis->setTickPen(tones.quiet);
+            axis->setSubTickPen(tones.quiet);
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->grid()->setPen(tones.grid);
+            axis->grid()->setZeroLinePen(tones.quiet);
+        }
+    }
+    legend_->setBrush(tones.panel);
+    legend_->setBorderPen(tones.grid);
+    legend_->setTextColor(tones.ink);
+    before_->setPen(QPen(tones.quiet, 2.6));
+    after_->setPen(QPen(tones.ink, 1.4));
+    knots_->setScatterStyle(
+        QCPScatterStyle(QCPScatterStyle::ssCircle, tones.ink, tones.paper, 7.0));
+    deviation_->setPen(QPen(tones.ink, 1.2));
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+} // namespace lobewright::ui
