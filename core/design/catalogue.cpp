@@ -2,6 +2,7 @@
 
 #include "core/design/catalogue_units.h"
 #include "core/design/file.h"
+#include "core/design/snapshot.h"
 
 namespace lobewright::design {
 
@@ -36,6 +37,13 @@ void describe(Visitor& v, Design& design) {
              .label = "Format version",
              .help = "Version of the format that this file follows."},
             formatVersion);
+    describeEngine(v, design);
+    if (v.walksSnapshots()) {
+        describeSnapshots(v, design.snapshots);
+    }
+}
+
+void describeEngine(Visitor& v, Design& design) {
     v.text({.name = "title",
             .label = "Title",
             .range = between(0.0, 500.0),
@@ -66,6 +74,37 @@ void describe(Visitor& v, Design& design) {
               [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
+}
+
+void Visitor::snapshotDesign(Design& design) {
+    describeEngine(*this, design);
+}
+
+void describeSnapshots(Visitor& v, std::vector<Snapshot>& snapshots) {
+    v.list({.name = "snapshots",
+            .label = "Snapshots",
+            .range = between(0.0, static_cast<double>(mostSnapshots)),
+            .presence = Presence::optional,
+            .help = "Designs kept under a name to be compared and restored; they do not change "
+                    "what is computed.",
+            .writtenWhenNull = false},
+           "Snapshot", snapshots, [&](Snapshot& snapshot) {
+               v.text({.name = "name",
+                       .label = "Name of the snapshot",
+                       .range = between(0.0, 200.0),
+                       .help = "Not empty, and no two alike."},
+                      snapshot.name);
+               v.text({.name = "taken",
+                       .label = "Taken",
+                       .range = between(0.0, 40.0),
+                       .presence = Presence::optional,
+                       .help = "Date and time of ISO 8601; empty: not known."},
+                      snapshot.taken);
+               v.section({.name = "design",
+                          .label = "Design of the snapshot",
+                          .help = "As the file itself, without format and snapshots."},
+                         [&] { v.snapshotDesign(snapshot.design); });
+           });
 }
 
 } // namespace lobewright::design

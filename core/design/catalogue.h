@@ -40,7 +40,8 @@ struct Key {
     Range range{}; ///< numbers: values; lists: number of items
     Presence presence = Presence::inherited;
     std::string_view help{};
-    bool writtenWhenNull = true; ///< false: an absent value is left out instead of shown as null
+    /// False: an absent value or an empty list is left out instead of shown as null or [].
+    bool writtenWhenNull = true;
 };
 
 /// A word of the file with the words of the trade for it.
@@ -119,6 +120,11 @@ class Visitor {
         return now;
     }
 
+    /// Whether the designs kept as snapshots are shown too.
+    virtual bool walksSnapshots() const { return true; }
+    /// The design of a snapshot, once a visitor has entered its section.
+    virtual void snapshotDesign(Design& design);
+
   protected:
     virtual void scalar(const Scalar& scalar) = 0;
     virtual void mark(const Key& key, const FieldValue& value) = 0;
@@ -158,6 +164,9 @@ class Visitor {
 
 /// Shows every key of the design to the visitor, in file order.
 void describe(Visitor& visitor, Design& design);
+/// The same without format and snapshots.
+void describeEngine(Visitor& visitor, Design& design);
+void describeSnapshots(Visitor& visitor, std::vector<Snapshot>& snapshots);
 void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
 void describeTracks(Visitor& visitor, Tracks& tracks);
 void describePorts(Visitor& visitor, ports::Rows& rows);

@@ -13,6 +13,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lobewright::design {
 
@@ -53,6 +54,8 @@ struct Running {
     bool operator==(const Running&) const = default;
 };
 
+struct Snapshot;
+
 /// Everything a person decides about an engine, in SI. A plain value.
 struct Design {
     std::string title, notes;
@@ -68,7 +71,16 @@ struct Design {
     Reference reference;
     track::Blank trackBlank;
     Limits limits;
+    std::vector<Snapshot> snapshots; ///< alternatives kept beside it; no stage looks at them
     bool operator==(const Design&) const = default;
+};
+
+/// A design as it was, kept under a name so that it can be compared and restored.
+struct Snapshot {
+    std::string name;  ///< not empty, no two alike
+    std::string taken; ///< date and time of ISO 8601, "2026-03-01T14:05:00Z"; empty: not known
+    Design design;     ///< without snapshots of its own
+    bool operator==(const Snapshot&) const = default;
 };
 
 } // namespace lobewright::design

@@ -28,6 +28,8 @@ class FieldLister final : public Visitor {
   public:
     std::vector<Field> fields;
 
+    bool walksSnapshots() const override { return false; }
+
   protected:
     void scalar(const Scalar& scalar) override {
         const Key& key = scalar.key;
@@ -57,6 +59,7 @@ class FieldSetter final : public Visitor {
 
     bool isFound() const { return isFound_; }
     const std::optional<Problem>& problem() const { return problem_; }
+    bool walksSnapshots() const override { return false; }
 
   protected:
     void scalar(const Scalar& scalar) override {
@@ -97,6 +100,8 @@ class FieldSetter final : public Visitor {
 /// Finds single values out of their range.
 class RangeCheck final : public Visitor {
   public:
+    explicit RangeCheck(WithSnapshots snapshots) : snapshots_(snapshots) {}
+    bool walksSnapshots() const override { return snapshots_ == WithSnapshots::yes; }
     Problems problems;
 
   protected:
@@ -117,6 +122,9 @@ class RangeCheck final : public Visitor {
         return size;
     }
     bool isPresent(const Key&, const PresenceWords&, bool now) override { return now; }
+
+  private:
+    WithSnapshots snapshots_;
 };
 
 } // namespace
@@ -150,8 +158,8 @@ Result<Design> withField(const Design& design, std::string_view path, const Fiel
     return changed;
 }
 
-Problems checkRanges(const Design& design) {
-    RangeCheck check;
+Problems checkRanges(const Design& design, WithSnapshots snapshots) {
+    RangeCheck check(snapshots);
     Design shown = design;
     describe(check, shown);
     return std::move(check.problems);

@@ -47,13 +47,15 @@ struct Field {
 };
 
 /// All fields of this design, in file order (lists expanded; only the keys that its kinds use).
+/// Snapshots are kept as a whole: their values are no fields.
 std::vector<Field> fields(const Design& design);
 
 /// A copy of the design with one value changed. Errors: unknown path, wrong type, out of range.
 Result<Design> withField(const Design& design, std::string_view path, const FieldValue& value);
 
 /// Every single value outside its range and every list with too few or too many entries.
-Problems checkRanges(const Design& design);
+enum class WithSnapshots { no, yes };
+Problems checkRanges(const Design& design, WithSnapshots snapshots = WithSnapshots::yes);
 
 /// The value at the path, if it is a field of this design.
 std::optional<Field> findField(const Design& design, std::string_view path);

@@ -43,6 +43,8 @@ Result<Design> readDesign(std::string_view text) {
     Problems problems = reader.finish();
     const Problems broken = brokenRules(design, problems);
     problems.insert(problems.end(), broken.begin(), broken.end());
+    const Problems kept = brokenSnapshotRules(design, problems);
+    problems.insert(problems.end(), kept.begin(), kept.end());
     if (!problems.empty()) {
         return problems;
     }

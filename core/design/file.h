@@ -28,6 +28,10 @@ std::optional<Problem> saveDesign(const Design& design, const std::filesystem::p
 
 /// Every rule that goes beyond a single value (spans, ports against stroke, collision over the
 /// adjuster's setting, equal periods, …); empty when the design can be solved.
+/// Snapshots must keep the same rules; their paths begin with "/snapshots/<index>".
 Problems validate(const Design& design);
+
+/// The same without the snapshots: all that solving asks for.
+Problems validateEngine(const Design& design);
 
 } // namespace lobewright::design

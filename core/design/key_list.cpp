@@ -55,8 +55,9 @@ std::string sectionOf(std::string_view name) {
     std::string home;
     for (const std::string& path : keyPaths()) {
         const std::size_t slash = path.rfind('/');
-        if (std::string_view(path).substr(slash + 1) != name) {
-            continue;
+        if (std::string_view(path).substr(slash + 1) != name ||
+            path.starts_with("/snapshots/*/design/")) {
+            continue; // a key of a snapshot belongs where it belongs in the file itself
         }
         if (!home.empty()) {
             return {};

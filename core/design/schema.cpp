@@ -104,6 +104,21 @@ class SchemaWriter final : public Visitor {
         return now;
     }
 
+    /// Its keys are those of the file itself: the schema points at them.
+    void snapshotDesign(Design&) override {
+        Tree& object = *levels_.back().object;
+        for (const auto& entry : root.at("properties").items()) {
+            if (!entry.key().starts_with("format") && entry.key() != "snapshots") {
+                object["properties"][entry.key()] = {{"$ref", "#/properties/" + entry.key()}};
+            }
+        }
+        for (const std::string& key : levels_.front().required) {
+            if (!key.starts_with("format")) {
+                levels_.back().required.push_back(key);
+            }
+        }
+    }
+
   protected:
     void scalar(const Scalar& scalar) override {
         Tree schema = described(scalar.key);

@@ -220,9 +220,18 @@ Problems brokenRules(const Design& design, const Problems& known) {
     return Rules(design, known).run();
 }
 
+Problems validateEngine(const Design& design) {
+    Problems problems = checkRanges(design, WithSnapshots::no);
+    const Problems broken = brokenRules(design, problems);
+    problems.insert(problems.end(), broken.begin(), broken.end());
+    return problems;
+}
+
 Problems validate(const Design& design) {
     Problems problems = checkRanges(design);
-    const Problems broken = brokenRules(design, problems);
+    Problems broken = brokenRules(design, problems);
+    problems.insert(problems.end(), broken.begin(), broken.end());
+    broken = brokenSnapshotRules(design, problems);
     problems.insert(problems.end(), broken.begin(), broken.end());
     return problems;
 }

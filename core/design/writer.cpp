@@ -37,6 +37,9 @@ class Writer final : public Visitor {
     }
     void leave() override { nodes_.pop_back(); }
     std::optional<std::size_t> enterList(const Key& key, std::size_t size) override {
+        if (size == 0 && !key.writtenWhenNull) {
+            return std::nullopt;
+        }
         nodes_.push_back(&put(key.name, Tree::array()));
         return size;
     }

@@ -250,7 +250,7 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
 
 Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
                        Detail detail) {
-    if (auto problems = design::validate(design); !problems.empty()) {
+    if (auto problems = design::validateEngine(design); !problems.empty()) {
         return problems;
     }
     const Pipeline none;

@@ -27,20 +27,25 @@ std::string contents(const fs::path& file) {
 }
 
 /// Pointers of all properties of a schema; "*" for list entries.
-void collect(const nlohmann::json& schema, const std::string& path, std::set<std::string>& paths) {
+void collect(const nlohmann::json& schema, const std::string& path, std::set<std::string>& paths,
+             const nlohmann::json& root) {
+    if (schema.contains("$ref")) { // "#/properties/gas"
+        const std::string target = schema["$ref"].get<std::string>().substr(1);
+        collect(root.at(nlohmann::json::json_pointer(target)), path, paths, root);
+    }
     if (schema.contains("oneOf")) {
         for (const auto& form : schema["oneOf"]) {
-            collect(form, path, paths);
+            collect(form, path, paths, root);
         }
     }
     if (schema.contains("items")) {
-        collect(schema["items"], path + "/*", paths);
+        collect(schema["items"], path + "/*", paths, root);
     }
     if (schema.contains("properties")) {
         for (const auto& entry : schema["properties"].items()) {
             const std::string place = path + "/" + entry.key();
             paths.insert(place);
-            collect(entry.value(), place, paths);
+            collect(entry.value(), place, paths, root);
         }
     }
 }
@@ -52,11 +57,13 @@ TEST(PublishedSchema, IsTheOneOfThisVersion) {
 
 TEST(PublishedSchema, HasTheKeysOfTheCatalogue) {
     std::set<std::string> inSchema;
-    collect(nlohmann::json::parse(contents(published)), "", inSchema);
+    const auto schema = nlohmann::json::parse(contents(published));
+    collect(schema, "", inSchema, schema);
     std::set<std::string> known(keyPaths().begin(), keyPaths().end());
     for (const char* entry :
          {"/mechanism/piston/ring_distances_mm/*", "/mechanism/cylinder_angles_deg/*"}) {
         EXPECT_EQ(known.erase(entry), 1U) << entry; // numbers, no keys
+        EXPECT_EQ(known.erase(std::string("/snapshots/*/design") + entry), 1U) << entry;
     }
     EXPECT_EQ(inSchema, known);
 }
@@ -95,6 +102,10 @@ TEST_F(IndependentValidator, AcceptsSamplesAndWrittenDesignsAndRefusesBadOnes) {
     blown.gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
     blown.gas.burn.bestTorque = true;
     put("good/blower.json", writeDesign(blown));
+    Design keeping = testing::sample();
+    keeping.snapshots = {{"with a blower", "2026-03-01T14:05:00Z", blown},
+                         {"as drawn", "", keeping}};
+    put("good/snapshots.json", writeDesign(keeping));
     int number = 0;
     for (const auto& bad : testing::badDesigns()) {
         if (bad.breaksSchema) {

@@ -1,6 +1,7 @@
 // Pictures of the main views, for the README and for looking at them:
 //   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
 #include "core/units.h"
+#include "ui/editing/snapshots_panel.h"
 #include "ui/look.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/workspace/arrangement.h"
@@ -11,6 +12,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QSettings>
+#include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -45,6 +47,32 @@ void reviewClaims(MainWindow& window) {
 bool waitUntilCompared(MainWindow& window) {
     auto& comparison = dynamic_cast<ComparisonPane&>(*window.views().find("comparison")->widget);
     return QTest::qWaitFor([&] { return !comparison.isBusy(); }, 300000);
+}
+
+/// The tabs beside the panes that no arrangement shows, at the small size and in both themes.
+int takePanels(const QString& folder) {
+    QDir().mkpath(folder);
+    const QTemporaryDir recovery;
+    MainWindow window({recovery.path(), false});
+    window.show();
+    window.openSomething();
+    if (!waitUntilSolved(window))
+        return 1;
+    Q_EMIT window.snapshots().taken(QStringLiteral("As drawn, long dwell"));
+    Q_EMIT window.snapshots().compareWanted(0);
+    window.document().apply({QStringLiteral("bore"), {{"/mechanism/bore_mm", 60.0}}, {}, {}});
+    Q_EMIT window.snapshots().taken(QStringLiteral("Wider bore"));
+    for (const char* theme : {"light", "dark"}) {
+        window.setTheme(QString::fromLatin1(theme));
+        window.arrange(QStringLiteral("designer"));
+        auto* side = window.findChild<QTabWidget*>();
+        side->setCurrentWidget(&window.snapshots());
+        QTest::qWait(500);
+        if (!window.grab().save(
+                QStringLiteral("%1/snapshots-%2.png").arg(folder, QLatin1String(theme))))
+            return 1;
+    }
+    return 0;
 }
 
 int takePictures(const QString& folder, const QString& file) {
@@ -98,10 +126,12 @@ int main(int argc, char** argv) {
     QApplication::setOrganizationName(QStringLiteral("Lobewright"));
     QApplication::setApplicationName(QStringLiteral("Pictures"));
     const QStringList arguments = QApplication::arguments();
+    applyLook(application, Theme::light);
+    if (arguments.size() == 3 && arguments[1] == QLatin1String("--panels"))
+        return takePanels(arguments[2]);
     if (arguments.size() < 3 || arguments[1] != QLatin1String("--screenshot")) {
-        std::fputs("usage: desktop_pictures --screenshot DIR [DESIGN]\n", stderr);
+        std::fputs("usage: desktop_pictures --screenshot DIR [DESIGN] | --panels DIR\n", stderr);
         return 2;
     }
-    applyLook(application, Theme::light);
     return takePictures(arguments[2], arguments.value(3));
 }

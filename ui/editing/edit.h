@@ -22,12 +22,14 @@ struct FieldChange {
 struct Edit {
     QString text;                     ///< name of the undo step, e.g. "Move inlet port edge"
     std::vector<FieldChange> changes; ///< applied together, in this order
-    /// For edits of structure (rows added, removed, reordered): the whole design as it shall be;
-    /// `changes` is then empty.
+    /// For edits of structure (rows added, removed, reordered): the whole design as it shall be,
+    /// but for the snapshots, which stay; `changes` is then empty.
     std::optional<design::Design> replacement;
     /// Same non-empty key in successive edits: one undo step, until a view emits
     /// `editFinished()` (button released). Empty: a step of its own.
     QString mergeKey;
+    /// The list of snapshots as it shall be; none: it stays.
+    std::optional<std::vector<design::Snapshot>> snapshots = std::nullopt;
 };
 
 } // namespace lobewright::ui

@@ -13,13 +13,17 @@ namespace {
 /// The edited design, or every rule that it breaks.
 Result<design::Design> edited(const design::Design& design, const Edit& edit) {
     design::Design candidate = edit.replacement.value_or(design);
+    candidate.snapshots = edit.snapshots.value_or(design.snapshots);
     for (const FieldChange& change : edit.changes) {
         auto next = design::withField(candidate, change.path, change.value);
         if (!next)
             return next.problems();
         candidate = std::move(next).value();
     }
-    if (Problems problems = design::validate(candidate); !problems.empty())
+    // The snapshots there are keep the rules: a drag need not ask each of them again.
+    Problems problems =
+        edit.snapshots ? design::validate(candidate) : design::validateEngine(candidate);
+    if (!problems.empty())
         return problems;
     return candidate;
 }

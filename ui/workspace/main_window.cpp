@@ -3,6 +3,7 @@
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
+#include "ui/editing/snapshots_panel.h"
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
@@ -90,6 +91,7 @@ void MainWindow::buildCentre() {
     side_->addTab(numbers_, tr("Numbers"));
     side_->addTab(limits_, tr("Limits"));
     side_->addTab(figures_, tr("Figures"));
+    buildSnapshots();
     views_ = new Views(cursor_, centre);
     grid_ = new PaneGrid(*views_, split_);
     split_->addWidget(side_);
@@ -182,6 +184,7 @@ void MainWindow::connectParts() {
 
 void MainWindow::designChanged(Document::Change change) {
     numbers_->show(document_.design());
+    snapshots_->show(document_.design());
     // Views make their next edit from what they show: never from an older design.
     if (solution_)
         showGeometryNow();

@@ -27,6 +27,7 @@ class NumberPanel;
 class PaneGrid;
 class PlaybackBar;
 class RecentFiles;
+class SnapshotsPanel;
 
 /// The window of the program: one document, its solution, and everything that shows them.
 class MainWindow : public QMainWindow {
@@ -61,6 +62,7 @@ class MainWindow : public QMainWindow {
     NumberPanel& numbers() { return *numbers_; }
     LimitsList& limits() { return *limits_; }
     FiguresPanel& figures() { return *figures_; }
+    SnapshotsPanel& snapshots() { return *snapshots_; }
     const Baseline& baseline() const { return baseline_; }
     /// Of the newest design that could be solved; null before the first.
     const SolutionPointer& solution() const { return solution_; }
@@ -109,6 +111,10 @@ class MainWindow : public QMainWindow {
     void swapWithBaseline();
     bool offerRecovery();
 
+    // main_window_snapshots.cpp
+    void buildSnapshots();
+    void addSnapshotActions(QMenu& menu);
+
     Options options_;
     Document document_;
     TurnCursor cursor_;
@@ -126,6 +132,7 @@ class MainWindow : public QMainWindow {
     NumberPanel* numbers_ = nullptr;
     LimitsList* limits_ = nullptr;
     FiguresPanel* figures_ = nullptr;
+    SnapshotsPanel* snapshots_ = nullptr;
     PlaybackBar* playback_ = nullptr;
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;

@@ -75,6 +75,8 @@ void MainWindow::buildEditMenu() {
     menu->addAction(undo);
     menu->addAction(redo);
     menu->addSeparator();
+    addSnapshotActions(*menu);
+    menu->addSeparator();
     menu->addAction(tr("&Find a number"), QKeySequence::Find, this, [this] {
         sideShown_->setChecked(true);
         side_->setCurrentWidget(numbers_);
