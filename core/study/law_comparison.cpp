@@ -1,0 +1,158 @@
+#include "core/study/law_comparison.h"
+
+#include "core/track/undercut.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lobewright::study {
+
+namespace {
+
+using motion::Law;
+using motion::Segment;
+using motion::SegmentKind;
+
+/// One of several designs solved one after the other.
+class OneOfMany final : public Monitor {
+  public:
+    OneOfMany(Monitor& caller, int index, int count)
+        : caller_(caller), index_(index), count_(count) {}
+    bool step(double fraction, std::string_view what) override {
+        return caller_.step((index_ + fraction) / count_, what);
+    }
+
+  private:
+    Monitor& caller_;
+    int index_, count_;
+};
+
+motion::Pattern& patternOf(design::Design& design, End end) {
+    return end == End::exhaust && design.tracks.exhaust ? *design.tracks.exhaust
+                                                        : design.tracks.inlet;
+}
+
+std::string trackPath(const design::Design& design, End end) {
+    return std::string("/tracks/") + name(design.tracks.exhaust ? end : End::inlet);
+}
+
+bool takesLaw(const Segment& segment, int index, std::optional<int> chosen) {
+    return segment.kind != SegmentKind::dwell && (!chosen || *chosen == index);
+}
+
+Problems checkChoice(const design::Design& design, End end, std::optional<int> segment) {
+    const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
+    if (!shape)
+        return {{trackPath(design, end), "the track has no segments that could take a law"}};
+    if (!segment)
+        return {};
+    const std::string path = fmt::format("{}/segments/{}", trackPath(design, end), *segment);
+    if (*segment < 0 || *segment >= static_cast<int>(shape->segments.size())) {
+        return {{path, fmt::format("segment is {}, must be 0 to {}", *segment,
+                                   shape->segments.size() - 1)}};
+    }
+    if (shape->segments[static_cast<std::size_t>(*segment)].kind == SegmentKind::dwell)
+        return {{path, "segment is a dwell, must be a rise or return"}};
+    return {};
+}
+
+bool hasLaw(const motion::SegmentShape& shape, std::optional<int> segment, Law law) {
+    for (int i = 0; i < static_cast<int>(shape.segments.size()); ++i) {
+        const Segment& each = shape.segments[static_cast<std::size_t>(i)];
+        if (takesLaw(each, i, segment) && each.law != law)
+            return false;
+    }
+    return true;
+}
+
+void addMotion(ComparedLaw& row, const motion::SegmentShape& shape, std::optional<int> segment,
+               double omega) {
+    for (const motion::SegmentPeaks& peaks : motion::segmentPeaks(shape)) {
+        if (segment && peaks.segment != *segment)
+            continue;
+        row.velocity = std::max(row.velocity, peaks.velocity * omega);
+        row.acceleration = std::max(row.acceleration, peaks.acceleration * omega * omega);
+        row.jerk = std::max(row.jerk, peaks.jerk * std::pow(omega, 3));
+    }
+    if (std::isinf(row.factors.jerk))
+        row.jerk = row.factors.jerk;
+}
+
+void addTrack(ComparedLaw& row, const motion::SegmentShape& shape,
+              const mechanism::OpposedPair& pair, End end) {
+    const mechanism::Mechanism& mechanism = pair.mechanism();
+    const motion::LiftCurve& curve = pair.curve(end);
+    double steepest = 0.0;
+    for (const motion::SegmentPeaks& peaks : motion::segmentPeaks(shape))
+        steepest = std::max(steepest, peaks.velocity);
+    row.pressureAngle = std::atan(steepest / mechanism.pitchRadius);
+    row.relativeRadius = std::numeric_limits<double>::infinity();
+    for (const track::Flank flank : {track::Flank::push, track::Flank::pull}) {
+        if (flank == track::Flank::pull && !mechanism.closedTrack)
+            continue;
+        row.relativeRadius =
+            std::min(row.relativeRadius, track::smallestRelativeRadius(curve, mechanism.pitchRadius,
+                                                                       mechanism.roller, flank)
+                                             .value);
+    }
+}
+
+std::optional<double> figure(const solution::Solution& solution, const char* name, End end,
+                             const char* unit, double inSI) {
+    const auto* found = solution.figure(fmt::format("{}_{}_{}", name, lobewright::name(end), unit));
+    return found && found->value ? std::optional(*found->value * inSI) : std::nullopt;
+}
+
+} // namespace
+
+design::Design withLaw(const design::Design& design, End end, std::optional<int> segment, Law law) {
+    design::Design changed = design;
+    auto& segments = std::get<motion::SegmentShape>(patternOf(changed, end).shape).segments;
+    for (int i = 0; i < static_cast<int>(segments.size()); ++i) {
+        Segment& each = segments[static_cast<std::size_t>(i)];
+        if (takesLaw(each, i, segment))
+            each.law = law;
+    }
+    return changed;
+}
+
+Result<std::vector<ComparedLaw>> compareLaws(const design::Design& design, End end,
+                                             std::optional<int> segment, Monitor& monitor,
+                                             const solution::Solution* previous) {
+    if (Problems problems = checkChoice(design, end, segment); !problems.empty())
+        return problems;
+    const auto& present = std::get<motion::SegmentShape>(design.tracks[end].shape);
+    std::vector<ComparedLaw> rows;
+    constexpr int count = static_cast<int>(std::size(motion::allLaws));
+    for (const Law law : motion::allLaws) {
+        ComparedLaw row;
+        row.law = law;
+        row.isPresent = hasLaw(present, segment, law);
+        row.factors = motion::characteristicFactors(law);
+        const design::Design changed = withLaw(design, end, segment, law);
+        const auto& shape = std::get<motion::SegmentShape>(changed.tracks[end].shape);
+        addMotion(row, shape, segment, design.running.speed);
+        OneOfMany part(monitor, static_cast<int>(rows.size()), count);
+        const auto solved = solution::solve(changed, part, previous, solution::Detail::figures);
+        if (!monitor.step(static_cast<double>(rows.size() + 1) / count, "law comparison"))
+            return Problem{"", "cancelled"};
+        if (!solved && row.isPresent)
+            return solved.problems();
+        if (solved) {
+            addTrack(row, shape, solved->pair, end);
+            row.contactPressure =
+                figure(*solved, "peak_contact_pressure", end, "MPa", units::megapascal);
+            row.leastContactForce = figure(*solved, "lowest_contact_force", end, "N", 1.0);
+        } else {
+            row.problem = solved.problems().front().message;
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+} // namespace lobewright::study
