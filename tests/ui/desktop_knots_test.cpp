@@ -38,6 +38,7 @@ class KnotTest : public WindowTest {
         window_->document().apply(knotsEdit(window_->document().design(), End::inlet,
                                             motion::fitKnotCount(*curve, 12).value()));
         ASSERT_TRUE(waitUntilSolved());
+        QTest::qWait(50); // plots take the sizes and scales of the new track
     }
 
     PositionPlot& plot() { return dynamic_cast<PositionPlot&>(view("position")); }

@@ -1,11 +1,15 @@
 // Pictures of the main views, for the README and for looking at them:
 //   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
+#include "core/motion/knot_fit.h"
 #include "core/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/editing/snapshots_panel.h"
 #include "ui/look.h"
 #include "ui/plots/comparison_pane.h"
+#include "ui/plots/position_plot.h"
 #include "ui/workspace/arrangement.h"
 #include "ui/workspace/claims_pane.h"
+#include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
@@ -49,6 +53,33 @@ bool waitUntilCompared(MainWindow& window) {
     return QTest::qWaitFor([&] { return !comparison.isBusy(); }, 300000);
 }
 
+/// The lobe maker on a track of knots with its acceleration laid over the lift.
+int pictureKnots(MainWindow& window, const QString& folder) {
+    const auto curve = motion::LiftCurve::make(window.document().design().tracks.inlet);
+    window.document().apply(knotsEdit(window.document().design(), End::inlet,
+                                      motion::fitKnotCount(*curve, 12).value()));
+    dynamic_cast<PositionPlot&>(*window.views().find("position")->widget)
+        .setOverlay(PositionPlot::Overlay::acceleration);
+    if (!waitUntilSolved(window))
+        return 1;
+    for (const char* theme : {"light", "dark"}) {
+        window.setTheme(QString::fromLatin1(theme));
+        window.resize(1280, 800);
+        window.arrange(QStringLiteral("lobes"));
+        QTest::qWait(600);
+        if (!window.grab().save(
+                QStringLiteral("%1/knots-%2-1280x800.png").arg(folder, QLatin1String(theme))))
+            return 1;
+        KnotFitDialog dialog(window.document(), End::inlet, &window);
+        dialog.QWidget::show();
+        QTest::qWait(300);
+        if (!dialog.grab().save(
+                QStringLiteral("%1/knots-dialog-%2.png").arg(folder, QLatin1String(theme))))
+            return 1;
+    }
+    return 0;
+}
+
 /// The tabs beside the panes that no arrangement shows, at the small size and in both themes.
 int takePanels(const QString& folder) {
     QDir().mkpath(folder);
@@ -72,7 +103,7 @@ int takePanels(const QString& folder) {
                 QStringLiteral("%1/snapshots-%2.png").arg(folder, QLatin1String(theme))))
             return 1;
     }
-    return 0;
+    return pictureKnots(window, folder);
 }
 
 int takePictures(const QString& folder, const QString& file) {

@@ -12,12 +12,6 @@ namespace {
 
 constexpr int gridPoints = 721; ///< every half degree and both ends
 
-double valueOf(const motion::Lift& lift, int derivative, double omega) {
-    const double values[] = {lift.y, lift.y1 * omega, lift.y2 * omega * omega,
-                             lift.y3 * omega * omega * omega};
-    return values[derivative];
-}
-
 } // namespace
 
 std::vector<double> shaftAngles(const mechanism::OpposedPair& pair, End end, double phi) {
@@ -36,33 +30,44 @@ std::vector<double> shaftAngles(const mechanism::OpposedPair& pair, End end, dou
     return angles;
 }
 
-MotionCurve motionCurve(const mechanism::OpposedPair& pair, End end, int derivative, double omega) {
+TurnMotion turnMotion(const mechanism::OpposedPair& pair, End end) {
     struct Point {
-        double theta, value;
+        double theta;
+        motion::Lift lift;
     };
     const motion::LiftCurve& curve = pair.curve(end);
     std::vector<Point> points;
     for (int i = 0; i < gridPoints; ++i) {
         const double theta = units::turn * i / (gridPoints - 1);
-        points.push_back({theta, valueOf(pair.lift(end, theta), derivative, omega)});
+        points.push_back({theta, pair.lift(end, theta)});
     }
     for (const motion::Junction& junction : curve.junctions()) {
         for (const double theta : shaftAngles(pair, end, junction.angle)) {
-            // The grid may hold the same angle: both limits go before and after it.
+            // The grid may hold the same angle: both limits go in its place.
             std::erase_if(points,
                           [&](const Point& point) { return std::abs(point.theta - theta) < 1e-9; });
             const auto place = std::ranges::upper_bound(points, theta, {}, &Point::theta);
-            points.insert(place, {{theta, valueOf(junction.before, derivative, omega)},
-                                  {theta, valueOf(junction.after, derivative, omega)}});
+            points.insert(place, {{theta, junction.before}, {theta, junction.after}});
         }
     }
-    MotionCurve made{Samples(static_cast<Eigen::Index>(points.size())),
-                     Samples(static_cast<Eigen::Index>(points.size()))};
-    for (size_t i = 0; i < points.size(); ++i) {
-        made.theta[static_cast<Eigen::Index>(i)] = points[i].theta;
-        made.values[static_cast<Eigen::Index>(i)] = points[i].value;
+    const auto count = static_cast<Eigen::Index>(points.size());
+    TurnMotion made{Samples(count),
+                    {Samples(count), Samples(count), Samples(count), Samples(count)}};
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const Point& point = points[static_cast<size_t>(i)];
+        made.theta[i] = point.theta;
+        made.lift.y[i] = point.lift.y;
+        made.lift.y1[i] = point.lift.y1;
+        made.lift.y2[i] = point.lift.y2;
+        made.lift.y3[i] = point.lift.y3;
     }
     return made;
+}
+
+MotionCurve motionCurve(const mechanism::OpposedPair& pair, End end, int derivative, double omega) {
+    const TurnMotion all = turnMotion(pair, end);
+    const Samples* values[] = {&all.lift.y, &all.lift.y1, &all.lift.y2, &all.lift.y3};
+    return {all.theta, *values[derivative] * std::pow(omega, derivative)};
 }
 
 std::vector<ShownJump> shownJumps(const mechanism::OpposedPair& pair, int derivative,

@@ -8,9 +8,16 @@
 /// before anything is solved.
 namespace lobewright::ui {
 
-/// Values over one turn, with both limits at every junction.
+/// One track over one turn, every half degree and both limits at every junction.
+struct TurnMotion {
+    Samples theta; ///< [rad], ascending; a junction occurs twice
+    motion::LiftSamples lift;
+};
+TurnMotion turnMotion(const mechanism::OpposedPair& pair, End end);
+
+/// The same as one quantity.
 struct MotionCurve {
-    Samples theta;  ///< [rad], ascending; a junction occurs twice
+    Samples theta;  ///< [rad]
     Samples values; ///< [m], [m/s], [m/s²] or [m/s³]
 };
 /// `derivative` 0 … 3; ω [rad/s].

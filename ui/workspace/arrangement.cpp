@@ -48,6 +48,12 @@ std::vector<Arrangement> listed() {
          Arrangement::Side::none,
          {{50, {{key("contact-map"), 50}, {key("lever"), 50}}},
           {50, {{key("free-body"), 50}, {key("bearings"), 50}}}}},
+        {key("lobes"),
+         Words::tr("Lobe maker"),
+         Words::tr("Knots and laws, and whether the lobe can be cut and run"),
+         Arrangement::Side::none,
+         {{48, {{key("tracks"), 40}, {key("position"), 30}, {key("width-angle"), 30}}},
+          {52, {{key("laws"), 48}, {key("width-radius"), 27}, {key("factors"), 25}}}}},
     };
 }
 

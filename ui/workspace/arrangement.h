@@ -26,7 +26,7 @@ struct Arrangement {
     std::vector<Column> columns;
 };
 
-/// Designer, student, port reviewer, performance, claims reviewer.
+/// Designer, student, port reviewer, performance, claims reviewer, durability, lobe maker.
 const std::vector<Arrangement>& arrangements();
 
 } // namespace lobewright::ui

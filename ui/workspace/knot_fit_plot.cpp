@@ -39,7 +39,9 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     knots_->setLineStyle(QCPGraph::lsNone);
     deviation_ = graphOn(*this, *below_);
     legend_ = new QCPLegend;
-    above_->insetLayout()->addElement(legend_, Qt::AlignTop | Qt::AlignRight);
+    above_->insetLayout()->addElement(legend_, Qt::AlignTop | Qt::AlignHCenter);
+    legend_->setLayer(QStringLiteral("legend"));
+    legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
     for (QCPGraph* graph : {before_, after_, knots_})
         graph->addToLegend(legend_);
     setMinimumSize(460, 320);

@@ -7,7 +7,9 @@
 #include "ui/plots/contact_map_plot.h"
 #include "ui/plots/figure_bars.h"
 #include "ui/plots/free_body.h"
+#include "ui/plots/law_pane.h"
 #include "ui/plots/lever_plot.h"
+#include "ui/plots/lobe_factors.h"
 #include "ui/plots/phase_plot.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
@@ -18,6 +20,7 @@
 #include "ui/plots/timing_circle.h"
 #include "ui/plots/torque_curve.h"
 #include "ui/plots/torque_plot.h"
+#include "ui/plots/width_plot.h"
 #include "ui/scene/adjuster_panel.h"
 #include "ui/scene/cylinder_circle.h"
 #include "ui/scene/engine_solid.h"
@@ -38,6 +41,7 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addPlots(cursor, owner);
     addStudies(owner);
     addLoads(cursor, owner);
+    addLobes(cursor, owner);
     addLists(cursor, owner);
     addReviews(owner);
 }
@@ -136,6 +140,20 @@ void Views::addLoads(TurnCursor& cursor, QWidget* owner) {
     auto* bearings = new BearingPlot(cursor, owner);
     addPlot("bearings", bearings->title(), bearings);
     add("orders", tr("Orders of shaking and torque"), new OrderBars(owner));
+}
+
+void Views::addLobes(TurnCursor& cursor, QWidget* owner) {
+    using Quantity = WidthPlot::Quantity;
+    const std::pair<const char*, Quantity> quantities[] = {
+        {"width-angle", Quantity::pressureAngle},
+        {"width-radius", Quantity::relativeRadius},
+        {"width-margin", Quantity::undercutMargin},
+        {"width-slip", Quantity::slip},
+        {"width-pressure-slip", Quantity::pressureSlip}};
+    for (const auto& [key, quantity] : quantities)
+        addPlot(key, WidthPlot::titleOf(quantity), new WidthPlot(cursor, quantity, owner));
+    add("laws", tr("Motion laws side by side"), new LawPane(owner));
+    add("factors", tr("Factors and junctions"), new LobeFactors(cursor, owner));
 }
 
 void Views::addLists(TurnCursor& cursor, QWidget* owner) {

@@ -66,6 +66,7 @@ class Views : public QObject {
     void addPlots(TurnCursor& cursor, QWidget* owner);
     void addStudies(QWidget* owner);
     void addLoads(TurnCursor& cursor, QWidget* owner);
+    void addLobes(TurnCursor& cursor, QWidget* owner);
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
     void refresh(const View& view);
