@@ -2,6 +2,11 @@
 
 namespace lobewright::gas {
 
+/// Variables begin … end − 1 of a state.
+struct VariableRange {
+    int begin = 0, end = 0;
+};
+
 /// A step that has been taken, with its continuous extension. Each variable is a polynomial in the
 /// share s of the step, given by `denseTerms` coefficients; see `denseValue`.
 class DenseStep {

@@ -15,25 +15,30 @@ constexpr double d[7] = {-12715105075.0 / 11282082432.0,  0.0,
 
 } // namespace
 
-DormandPrince::DormandPrince(int size)
-    : size_(size), storage_(static_cast<std::size_t>(size) * rows, 0.0) {}
+DormandPrince::DormandPrince(int size) : DormandPrince(size, {{0, size}}) {}
+
+DormandPrince::DormandPrince(int size, std::vector<VariableRange> coupled)
+    : size_(size), coupled_(std::move(coupled)),
+      storage_(static_cast<std::size_t>(size) * rows, 0.0) {}
+
+/// The fifth-order result, of all variables.
+void DormandPrince::finish(double h) {
+    constexpr const double* a = dormandPrince::a[6];
+    Eigen::Map<Eigen::ArrayXd>(row(endRow), size_) =
+        Row(row(startRow), size_) +
+        h * (a[0] * stageRates(0) + a[2] * stageRates(2) + a[3] * stageRates(3) +
+             a[4] * stageRates(4) + a[5] * stageRates(5));
+}
 
 double DormandPrince::error(const double* weights) const {
-    double largest = 0.0;
-    for (int i = 0; i < size_; ++i) {
-        double sum = 0.0;
-        for (int j = 0; j < 7; ++j) {
-            sum += dormandPrince::e[j] * row(firstStage + j)[i];
-        }
-        const double relative = std::fabs(h_ * sum) / weights[i];
-        if (!(relative <= largest)) {
-            if (std::isnan(relative)) {
-                return std::numeric_limits<double>::infinity();
-            }
-            largest = relative;
-        }
-    }
-    return largest;
+    constexpr const double* e = dormandPrince::e;
+    const double largest =
+        ((h_ * (e[0] * stageRates(0) + e[2] * stageRates(2) + e[3] * stageRates(3) +
+                e[4] * stageRates(4) + e[5] * stageRates(5) + e[6] * stageRates(6)))
+             .abs() /
+         Row(weights, size_))
+            .maxCoeff<Eigen::PropagateNaN>();
+    return std::isnan(largest) ? std::numeric_limits<double>::infinity() : largest;
 }
 
 void DormandPrince::denseCoefficients(int variable, double* r) const {

@@ -2,6 +2,9 @@
 
 #include "core/gas/dense_step.h"
 
+#include <Eigen/Core>
+
+#include <algorithm>
 #include <vector>
 
 namespace lobewright::gas {
@@ -13,6 +16,9 @@ namespace lobewright::gas {
 class DormandPrince final : public DenseStep {
   public:
     explicit DormandPrince(int size);
+    /// `coupled`: the variables that the rates depend on. The others are mere integrals: to the
+    /// stages between they are shown as they were at the start of the step.
+    DormandPrince(int size, std::vector<VariableRange> coupled);
     int size() const { return size_; }
 
     /// Takes a step h from (x, y) with dy = f(x, y) given. `rates(x, y, dy)` is called six times,
@@ -28,15 +34,19 @@ class DormandPrince final : public DenseStep {
     void denseCoefficients(int variable, double* coefficients) const override;
 
   private:
-    enum Row { firstStage = 0, startRow = 7, endRow = 8, stageRow = 9, rows = 10 };
+    enum RowIndex { firstStage = 0, startRow = 7, endRow = 8, stageRow = 9, rows = 10 };
     double* row(int index) { return &storage_[static_cast<std::size_t>(index * size_)]; }
     const double* row(int index) const {
         return &storage_[static_cast<std::size_t>(index * size_)];
     }
+    using Row = Eigen::Map<const Eigen::ArrayXd>;
+    Row stageRates(int stage) const { return {row(firstStage + stage), size_}; }
     template <int stage>
-    void advance(double h, const double* y, double* out);
+    void advance(double h);
+    void finish(double h);
 
     int size_;
+    std::vector<VariableRange> coupled_;
     double h_ = 0.0;
     std::vector<double> storage_;
 };
@@ -57,39 +67,42 @@ inline constexpr double e[7] = {71.0 / 57600,      0.0,          -71.0 / 16695, 
 } // namespace dormandPrince
 
 template <int stage>
-void DormandPrince::advance(double h, const double* y, double* out) {
-    for (int i = 0; i < size_; ++i) {
-        double sum = 0.0;
-        for (int j = 0; j < stage; ++j) {
-            sum += dormandPrince::a[stage][j] * storage_[static_cast<std::size_t>(j * size_ + i)];
+void DormandPrince::advance(double h) {
+    const double* start = row(startRow);
+    const double* rates = row(firstStage);
+    double* out = row(stageRow);
+    for (const VariableRange& range : coupled_) {
+        for (int i = range.begin; i < range.end; ++i) {
+            double sum = 0.0;
+            for (int j = 0; j < stage; ++j) {
+                sum += dormandPrince::a[stage][j] * rates[j * size_ + i];
+            }
+            out[i] = start[i] + h * sum;
         }
-        out[i] = y[i] + h * sum;
     }
 }
 
 template <class Rates>
 void DormandPrince::attempt(Rates&& rates, double x, double h, const double* y, const double* dy) {
     h_ = h;
-    for (int i = 0; i < size_; ++i) {
-        row(startRow)[i] = y[i];
-        row(firstStage)[i] = dy[i];
-    }
+    std::copy_n(y, size_, row(startRow));
+    std::copy_n(y, size_, row(stageRow));
+    std::copy_n(dy, size_, row(firstStage));
     const auto stageAt = [&](int stage, double* at) {
         rates(x + dormandPrince::c[stage] * h, at, row(firstStage + stage));
     };
     double* at = row(stageRow);
-    const double* start = row(startRow);
-    advance<1>(h, start, at);
+    advance<1>(h);
     stageAt(1, at);
-    advance<2>(h, start, at);
+    advance<2>(h);
     stageAt(2, at);
-    advance<3>(h, start, at);
+    advance<3>(h);
     stageAt(3, at);
-    advance<4>(h, start, at);
+    advance<4>(h);
     stageAt(4, at);
-    advance<5>(h, start, at);
+    advance<5>(h);
     stageAt(5, at);
-    advance<6>(h, start, row(endRow));
+    finish(h);
     stageAt(6, row(endRow));
 }
 

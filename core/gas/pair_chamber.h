@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/gas/cycle.h"
+#include "core/mechanism/pair_polynomials.h"
 #include "core/ports/events.h"
 
 namespace lobewright::gas {
@@ -22,7 +23,19 @@ class PairChamber final : public Chamber {
     const std::vector<double>& kinks() const override { return kinks_; }
 
   private:
+    /// Rows of one end as the flow sees them.
+    struct Opening {
+        double edge = 0.0; ///< outermost position that covers every row [m]
+        std::vector<ports::Row> rows;
+        std::vector<bool> mayOpen; ///< on each stretch of motion_
+    };
+    void findOpenStretches();
+    double effectiveArea(End end, const mechanism::PairPolynomials::Place& place) const;
+
     ports::PortTiming timing_;
+    std::shared_ptr<const mechanism::PairPolynomials> motion_;
+    double pistonArea_ = 0.0, recess_ = 0.0;
+    PerEnd<Opening> openings_;
     std::vector<CycleAngles> cycles_;
     std::vector<double> kinks_;
 };

@@ -21,8 +21,15 @@ constexpr double realEigenvalue = 3.637834252744496;
 
 } // namespace
 
-Radau::Radau(int size, std::vector<int> stiff)
+Radau::Radau(int size, std::vector<int> stiff) : Radau(size, std::move(stiff), {{0, size}}) {}
+
+Radau::Radau(int size, std::vector<int> stiff, const std::vector<VariableRange>& coupled)
     : size_(size), storage_(static_cast<std::size_t>(size) * rows, 0.0), stiff_(std::move(stiff)) {
+    for (const VariableRange& range : coupled) {
+        for (int v = range.begin; v < range.end; ++v) {
+            coupled_.push_back(v);
+        }
+    }
     const auto count = static_cast<Eigen::Index>(stiff_.size());
     newtonMatrix_.setIdentity(3 * count, 3 * count);
     filterMatrix_.setIdentity(count, count);
@@ -43,8 +50,9 @@ void Radau::begin(double x, double h, const double* y, const double* dy,
     std::copy_n(y, size_, row(start));
     std::copy_n(dy, size_, row(startRates));
     for (int i = 0; i < 3; ++i) {
-        for (int v = 0; v < size_; ++v) {
-            row(stages + i)[v] = y[v] + row(increments + i)[v];
+        std::copy_n(y, size_, row(stages + i));
+        for (const int v : coupled_) {
+            row(stages + i)[v] += row(increments + i)[v];
         }
     }
     const Eigen::Index count = derivatives.rows();
@@ -65,7 +73,7 @@ void Radau::begin(double x, double h, const double* y, const double* dy,
 void Radau::predict(double x, double h, const double* y, const double* dy) {
     const bool follows = found_ && x == x_ + h_;
     double r[denseTerms];
-    for (int v = 0; v < size_; ++v) {
+    for (const int v : coupled_) {
         if (follows) {
             denseCoefficients(v, r);
         }
@@ -76,37 +84,34 @@ void Radau::predict(double x, double h, const double* y, const double* dy) {
     }
 }
 
-double Radau::largestRelative(const double* values, const double* weights) const {
-    double largest = 0.0;
-    for (int v = 0; v < size_; ++v) {
-        const double relative = std::fabs(values[v]) / weights[v];
-        if (std::isnan(relative)) {
-            return std::numeric_limits<double>::infinity();
-        }
-        largest = std::max(largest, relative);
+double Radau::stageSum(int stage, int variable) const {
+    double sum = 0.0;
+    for (int j = 0; j < 3; ++j) {
+        sum += a[stage][j] * row(stageRates + j)[variable];
     }
-    return largest;
+    return sum;
 }
 
 double Radau::findResidual(const double* weights) {
     double largest = 0.0;
     for (int i = 0; i < 3; ++i) {
-        for (int v = 0; v < size_; ++v) {
-            double sum = 0.0;
-            for (int j = 0; j < 3; ++j) {
-                sum += a[i][j] * row(stageRates + j)[v];
+        for (const int v : coupled_) {
+            const double residual = h_ * stageSum(i, v) - row(increments + i)[v];
+            row(residuals + i)[v] = residual;
+            const double relative = std::fabs(residual) / weights[v];
+            if (std::isnan(relative)) {
+                return std::numeric_limits<double>::infinity();
             }
-            row(residuals + i)[v] = h_ * sum - row(increments + i)[v];
+            largest = std::max(largest, relative);
         }
-        largest = std::max(largest, largestRelative(row(residuals + i), weights));
     }
     return largest;
 }
 
-void Radau::addResidual() {
+void Radau::finish() {
     for (int i = 0; i < 3; ++i) {
         for (int v = 0; v < size_; ++v) {
-            row(increments + i)[v] += row(residuals + i)[v];
+            row(increments + i)[v] = h_ * stageSum(i, v);
             row(stages + i)[v] = row(start)[v] + row(increments + i)[v];
         }
     }
@@ -127,7 +132,12 @@ void Radau::correct() {
                 solution_[static_cast<Eigen::Index>(i * count + n)];
         }
     }
-    addResidual();
+    for (int i = 0; i < 3; ++i) {
+        for (const int v : coupled_) {
+            row(increments + i)[v] += row(residuals + i)[v];
+            row(stages + i)[v] = row(start)[v] + row(increments + i)[v];
+        }
+    }
 }
 
 /// Error of the stiff variables only: what passes a port is as good as they are.

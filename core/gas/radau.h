@@ -18,6 +18,9 @@ class Radau final : public DenseStep {
   public:
     /// `size` variables; `stiff`: indices of those that the matrix couples.
     Radau(int size, std::vector<int> stiff);
+    /// `coupled`: the variables that the rates depend on, `stiff` among them. The others are mere
+    /// integrals: to the stages they are shown as they were at the start of the step.
+    Radau(int size, std::vector<int> stiff, const std::vector<VariableRange>& coupled);
 
     /// Takes a step h from (x, y) with dy = f(x, y); `derivatives`: ∂f/∂y of the stiff variables at
     /// (x, y), shape (stiff, stiff). `weights`: tolerated errors, > 0. False: the stages were not
@@ -51,16 +54,16 @@ class Radau final : public DenseStep {
                const Eigen::MatrixXd& derivatives);
     /// h·A·f − z from the stage rates; returns its largest size over the weights.
     double findResidual(const double* weights);
-    void correct();     ///< Newton's correction from the residual
-    void addResidual(); ///< z := h·A·f, or z + correction after `correct`
+    void correct();                                 ///< Newton's correction from the residual
+    void finish();                                  ///< z := h·A·f of all variables
+    double stageSum(int stage, int variable) const; ///< Σ a·f
     void predict(double x, double h, const double* y, const double* dy);
-    double largestRelative(const double* values, const double* weights) const;
 
     int size_;
     double x_ = 0.0, h_ = 0.0;
     bool found_ = false; ///< the last attempt succeeded
     std::vector<double> storage_;
-    std::vector<int> stiff_;
+    std::vector<int> stiff_, coupled_;
     Eigen::MatrixXd newtonMatrix_, filterMatrix_;
     Eigen::PartialPivLU<Eigen::MatrixXd> newton_;
     Eigen::PartialPivLU<Eigen::MatrixXd> filter_; ///< of the error estimate
@@ -87,7 +90,7 @@ bool Radau::attempt(Rates&& rates, double x, double h, const double* y, const do
         const double residual = findResidual(weights);
         if (residual < radau::stageAccuracy) {
             // z := h·A·f, so that what flows between the variables adds up exactly
-            addResidual();
+            finish();
             found_ = true;
             rates(x + h, row(stages + 2), row(stageRates + 2));
             return true;

@@ -35,8 +35,8 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
 
 Ring::Ring(const Model& model, const SupplyState& supply)
     : model_(&model), constantSupply_(supply), window_(model.period()), y_(cylinderVariables, 0.0),
-      plenumOffset_(cylinderVariables), explicit_(cylinderVariables),
-      implicit_(cylinderVariables, stiffVariables(1, false)) {
+      plenumOffset_(cylinderVariables), explicit_(cylinderVariables, coupledRanges(1, false)),
+      implicit_(cylinderVariables, stiffVariables(1, false), coupledRanges(1, false)) {
     members_.emplace_back(model, model.start);
     takeStorage(1);
 }
@@ -46,8 +46,10 @@ Ring::Ring(const Model& model, const std::vector<double>& lags, const std::vecto
     : model_(&model), even_(even),
       window_(even ? model.period() / static_cast<double>(lags.size()) : model.period()),
       y_(lags.size() * cylinderVariables + plenumVariables, 0.0),
-      plenumOffset_(lags.size() * cylinderVariables), explicit_(static_cast<int>(y_.size())),
-      implicit_(static_cast<int>(y_.size()), stiffVariables(lags.size(), true)) {
+      plenumOffset_(lags.size() * cylinderVariables),
+      explicit_(static_cast<int>(y_.size()), coupledRanges(lags.size(), true)),
+      implicit_(static_cast<int>(y_.size()), stiffVariables(lags.size(), true),
+                coupledRanges(lags.size(), true)) {
     for (std::size_t k = 0; k < lags.size(); ++k) {
         // alike: member b stands at the start of the b-th part of the period
         double start =
@@ -170,6 +172,7 @@ void Ring::refresh() {
     }
     noteFreshFlow();
     settle();
+    beginStretch();
     if (keepRestarts) {
         restarts.push_back({theta_, {}});
         std::copy_n(variables(0), cylinderVariables, restarts.back().snapshot.y.begin());

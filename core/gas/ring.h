@@ -132,6 +132,11 @@ class Ring {
         double lastEvent = -1.0; ///< window angle of the last change of mode found
         bool hintsStale = true;  ///< the flags that only tell where formulas bend are to be set
     };
+    /// The size that suited the first step of a smooth stretch [rad], and for which tolerance.
+    struct FirstStep {
+        double size = 0.0, tolerance = 1.0;
+        bool implicit = false;
+    };
     struct Crossing {
         std::size_t member = 0;
         int event = -1;
@@ -168,7 +173,9 @@ class Ring {
     void settle();                  ///< what is judged at the start of a step
     void chooseMethod(double stop); ///< explicit or implicit
     bool takePartOfStep(double h);  ///< up to an event
-    void interpolate(double s, double* out) const;
+    void extend(std::size_t member, std::vector<double>& coefficients) const;
+    void beginStretch();
+    void noteFirstStep(double suitable);
     void refresh(); ///< rates, observations and margins at the present state
     std::optional<Crossing> firstCrossing(double h);
     double crossingShare(std::size_t member, int event, double h);
@@ -177,6 +184,7 @@ class Ring {
     void takeStorage(std::size_t recordRows);
 
     // ring_stiffness.cpp
+    static std::vector<VariableRange> coupledRanges(std::size_t cylinders, bool plenum);
     static std::vector<int> stiffVariables(std::size_t cylinders, bool plenum);
     double plenumRelaxation() const;
     void findStiffDerivatives();
@@ -203,7 +211,7 @@ class Ring {
     bool even_ = true;
     double window_ = 0.0;
     std::vector<Member> members_;
-    std::vector<double> y_, dy_, scratch_, scratchRates_, scales_, weights_;
+    std::vector<double> y_, dy_, scratch_, scratchRates_, scales_, weights_, extension_;
     std::size_t plenumOffset_ = 0;
     DormandPrince explicit_;
     Radau implicit_;
@@ -214,6 +222,10 @@ class Ring {
     Neighbours neighbours_;
     std::vector<FreshInterval> freshIntervals_;
     std::vector<Crossing> crossings_;
+    std::vector<FirstStep> firstSteps_; ///< of each stretch of the window
+    std::size_t stretch_ = 0;           ///< stretches begun in this window
+    bool firstStepPending_ = false, firstStepFailed_ = false;
+    double weightsTolerance_ = 0.0; ///< that weights_ stand for
     std::vector<std::vector<CycleRecord>> records_;
     double theta_ = 0.0, h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
     double plenumPressure_ = 0.0, plenumTemperature_ = 0.0, blowerPower_ = 0.0;

@@ -31,12 +31,42 @@ void Ring::chooseMethod(double stop) {
 }
 
 void Ring::setWeights(double relativeTolerance) {
-    for (std::size_t i = 0; i < y_.size(); ++i) {
-        weights_[i] = relativeTolerance * scales_[i];
+    if (relativeTolerance != weightsTolerance_) {
+        for (std::size_t i = 0; i < y_.size(); ++i) {
+            weights_[i] = relativeTolerance * scales_[i];
+        }
+        weightsTolerance_ = relativeTolerance;
     }
     for (std::size_t k = 0; k < members_.size(); ++k) {
         weights_[k * cylinderVariables + temperature] =
             relativeTolerance * std::fabs(variables(k)[temperature]);
+    }
+}
+
+/// Step sizes differ from one smooth stretch to the next, but windows are much alike: each stretch
+/// begins with the size that suited its first step before. What is known is kept as long as it
+/// serves, so that windows in turn are divided alike and their states comparable.
+void Ring::beginStretch() {
+    const std::size_t stretch = stretch_++;
+    if (stretch >= firstSteps_.size()) {
+        firstSteps_.resize(stretch + 1);
+    }
+    const FirstStep& known = firstSteps_[stretch];
+    if (known.size > 0.0 && known.implicit == stiff_) {
+        h_ = known.size * std::pow(tolerance_ / known.tolerance, known.implicit ? 0.25 : 0.2);
+    }
+    firstStepPending_ = true;
+    firstStepFailed_ = false;
+}
+
+void Ring::noteFirstStep(double suitable) {
+    if (!firstStepPending_) {
+        return;
+    }
+    firstStepPending_ = false;
+    FirstStep& known = firstSteps_[stretch_ - 1];
+    if (firstStepFailed_ || known.tolerance != tolerance_ || known.implicit != stiff_) {
+        known = {suitable, tolerance_, stiff_};
     }
 }
 
@@ -104,10 +134,12 @@ bool Ring::takePartOfStep(double h) {
         return false;
     }
     accept(h, theta_ + h);
+    firstStepPending_ = false;
     return true;
 }
 
 void Ring::shortenStep(double h, double error) {
+    firstStepFailed_ = true;
     if (!std::isfinite(error)) {
         h_ = 0.25 * h;
         return;
@@ -123,6 +155,7 @@ void Ring::adaptStep(double h, double error, bool cutShort) {
     const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
                                   : 0.9 * std::pow(bounded, -0.25);
     const double next = h * std::clamp(factor, 0.2, 5.0);
+    noteFirstStep(next);
     h_ = cutShort ? std::max(h_, next) : next;
     lastError_ = std::max(error, 1e-4);
 }
@@ -151,14 +184,6 @@ void Ring::accept(double h, double end) {
     std::copy_n(step().endRates(), y_.size(), dy_.begin());
     theta_ = end;
     settle();
-}
-
-void Ring::interpolate(double s, double* out) const {
-    double r[DenseStep::denseTerms];
-    for (std::size_t i = 0; i < y_.size(); ++i) {
-        step().denseCoefficients(static_cast<int>(i), r);
-        out[i] = denseValue(r, s);
-    }
 }
 
 std::optional<Ring::Crossing> Ring::firstCrossing(double h) {
@@ -191,12 +216,42 @@ std::optional<Ring::Crossing> Ring::firstCrossing(double h) {
     return first;
 }
 
+/// The continuous extension of what rates and margins of a member depend on.
+void Ring::extend(std::size_t index, std::vector<double>& coefficients) const {
+    coefficients.resize(DenseStep::denseTerms * (judgedVariables + 2));
+    double* r = coefficients.data();
+    const auto add = [&](std::size_t variable) {
+        step().denseCoefficients(static_cast<int>(variable), r);
+        r += DenseStep::denseTerms;
+    };
+    for (std::size_t i = 0; i < judgedVariables; ++i) {
+        add(index * cylinderVariables + i);
+    }
+    if (hasPlenum()) {
+        add(plenumOffset_ + plenumMass);
+        add(plenumOffset_ + plenumTemperature);
+    }
+}
+
 double Ring::crossingShare(std::size_t index, int event, double h) {
     Member& member = members_[index];
+    extend(index, extension_);
     const auto margin = [&](double s) {
-        interpolate(s, scratch_.data());
+        const double* r = extension_.data();
+        const auto next = [&] {
+            const double value = denseValue(r, s);
+            r += DenseStep::denseTerms;
+            return value;
+        };
+        double* y = scratch_.data() + index * cylinderVariables;
+        for (int i = 0; i < judgedVariables; ++i) {
+            y[i] = next();
+        }
+        if (hasPlenum()) {
+            scratch_[plenumOffset_ + plenumMass] = next();
+            scratch_[plenumOffset_ + plenumTemperature] = next();
+        }
         const SupplyState supply = plenumState(scratch_.data());
-        const double* y = scratch_.data() + index * cylinderVariables;
         Observed observed;
         member.cylinder.rates(theta_ + s * h + member.offset, y, member.memory, supply,
                               scratchRates_.data(), observed);

@@ -10,6 +10,19 @@ constexpr int stiffCount = 3;
 
 } // namespace
 
+std::vector<VariableRange> Ring::coupledRanges(std::size_t cylinders, bool plenum) {
+    std::vector<VariableRange> ranges;
+    for (std::size_t k = 0; k < cylinders; ++k) {
+        const int first = static_cast<int>(k) * cylinderVariables;
+        ranges.push_back({first, first + coupledVariables});
+    }
+    if (plenum) {
+        const int first = static_cast<int>(cylinders) * cylinderVariables;
+        ranges.push_back({first, first + plenumTemperature + 1});
+    }
+    return ranges;
+}
+
 std::vector<int> Ring::stiffVariables(std::size_t cylinders, bool plenum) {
     std::vector<int> indices;
     for (std::size_t k = 0; k < cylinders; ++k) {

@@ -15,6 +15,7 @@ constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no sl
 
 void Ring::startWindow() {
     theta_ = 0.0;
+    stretch_ = 0;
     if (h_ <= 0.0) {
         h_ = window_ / 500.0;
     }

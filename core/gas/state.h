@@ -4,21 +4,25 @@
 namespace lobewright::gas {
 
 /// Variables of a cylinder in the integrator's vector; rates are per radian of the shaft.
+/// The rates depend on the first few only: an integrator's stages need no others.
 enum Variable : int {
     // carried on from window to window
     airMass,            ///< [kg]
     productsMass,       ///< [kg]
     temperature,        ///< [K]
-    residualMass,       ///< gas of before the inlet opened that is still there [kg]
     freshMass,          ///< tracer: supplied since the first port opening [kg]
-    slugMass,           ///< gas pushed back into the inlet runner [kg]
-    slugProducts,       ///< its products [kg]
-    slugEnthalpy,       ///< its enthalpy [J]
     unburntTemperature, ///< of the gas ahead of the flame [K]
-    knockIntegral,      ///< Livengood–Wu integral
-    outflowMass,        ///< through the exhaust since the last closing [kg]
-    outflowProducts,    ///< its products [kg]
-    outflowTemperature, ///< ∫T dm of it [kg·K]
+    coupledVariables,
+    // events are judged by these as well
+    residualMass = coupledVariables, ///< gas of before the inlet opened that is still there [kg]
+    slugMass,                        ///< gas pushed back into the inlet runner [kg]
+    knockIntegral,                   ///< Livengood–Wu integral
+    judgedVariables,
+    slugProducts = judgedVariables, ///< of the slug [kg]
+    slugEnthalpy,                   ///< of the slug [J]
+    outflowMass,                    ///< through the exhaust since the last closing [kg]
+    outflowProducts,                ///< its products [kg]
+    outflowTemperature,             ///< ∫T dm of it [kg·K]
     carriedVariables,
     // counted from the start of a window or cycle
     work = carriedVariables, ///< ∫p dV [J]

@@ -1,5 +1,7 @@
 #include "core/gas/dormand_prince.h"
 #include "core/gas/radau.h"
+#include "core/gas/start.h"
+#include "tests/gas/engines.h"
 
 #include <gtest/gtest.h>
 
@@ -44,6 +46,53 @@ double implicitError(int steps) {
 TEST(DormandPrince, IsOfFifthOrder) {
     for (const int steps : {16, 32, 64}) {
         EXPECT_NEAR(explicitError(steps) / explicitError(2 * steps), 32.0, 6.0);
+    }
+}
+
+// A variable that nothing depends on is integrated alike whether its stages are formed or not.
+TEST(DormandPrince, MereIntegralsNeedNoStages) {
+    const auto rates = [](double x, const double* y, double* dy) {
+        turning(x, y, dy);
+        dy[2] = y[0] * y[1];
+    };
+    DormandPrince all(3), some(3, {{0, 2}});
+    const double y[3] = {1.0, 0.2, 5.0};
+    double dy[3];
+    rates(0.1, y, dy);
+    all.attempt(rates, 0.1, 0.3, y, dy);
+    some.attempt(rates, 0.1, 0.3, y, dy);
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_EQ(some.end()[i], all.end()[i]);
+    }
+    EXPECT_NE(some.end()[2], y[2]);
+}
+
+// The integrators form stages of the coupled variables only; so no rate may look at another, in
+// whatever mode: ports open, slug, burn, knock.
+TEST(Rates, DependOnTheCoupledVariablesOnly) {
+    Engine engine = pumpEngine();
+    engine.settings.fuel = Fuel::petrol;
+    engine.settings.scavenging = {ScavengingModel::displacementThenMixing, 0.4, 0.1};
+    const Model model =
+        makeModel(engine.chamber, engine.settings, workingGas(Fuel::petrol), engine.run).value();
+    const SupplyState supply = constantSupply(model, 0.0);
+    Ring ring(model, supply);
+    ring.place(0, guessedCharge(model, supply));
+    ring.keepRestarts = true;
+    ASSERT_FALSE(ring.advance(1e-5));
+    ASSERT_FALSE(ring.advance(1e-5));
+    ASSERT_GT(ring.restarts.size(), 20u);
+    Cylinder cylinder(model);
+    Observed observed;
+    for (const Ring::Restart& restart : ring.restarts) {
+        std::array<double, cylinderVariables> y = restart.snapshot.y, before{}, after{};
+        const double angle = model.start + restart.theta;
+        cylinder.rates(angle, y.data(), restart.snapshot.memory, supply, before.data(), observed);
+        for (int i = coupledVariables; i < cylinderVariables; ++i) {
+            y[static_cast<std::size_t>(i)] += 0.3;
+        }
+        cylinder.rates(angle, y.data(), restart.snapshot.memory, supply, after.data(), observed);
+        EXPECT_EQ(before, after) << restart.theta;
     }
 }
 
