@@ -7,9 +7,9 @@ namespace lobewright::balance {
 
 namespace {
 
-/// Largest |m·ÿ| of either piston [N], from even samples of one period and both sides of every
-/// junction.
-double largestPistonForce(const mechanism::OpposedPair& pair, double omega) {
+/// Largest |m·ÿ| of either piston at 1 rad/s [N], from even samples of one period and both sides of
+/// every junction.
+double largestPistonForce(const mechanism::OpposedPair& pair) {
     constexpr int samples = 360;
     const Samples phi = Samples::LinSpaced(samples, 0.0, pair.period());
     double largest = 0.0;
@@ -21,17 +21,33 @@ double largestPistonForce(const mechanism::OpposedPair& pair, double omega) {
         }
         largest = std::max(largest, pair.mechanism().pistonMass[end] * acceleration);
     }
-    return omega * omega * largest;
+    return largest;
 }
 
 } // namespace
 
+UnitBalance unitBalance(const mechanism::OpposedPair& pair, const Samples& theta,
+                        int highestOrder) {
+    return {shaking(pair, 1.0, theta), shakingOrders(pair, 1.0, highestOrder), remedy(pair),
+            largestPistonForce(pair)};
+}
+
 Balance solveBalance(const Inputs& inputs) {
+    const double square = inputs.omega * inputs.omega;
     Balance result;
-    result.shaking = shaking(inputs.pair, inputs.omega, inputs.theta);
-    result.orders = shakingOrders(inputs.pair, inputs.omega, inputs.highestOrder);
-    result.remedy = remedy(inputs.pair);
-    result.pistonForce = largestPistonForce(inputs.pair, inputs.omega);
+    result.shaking = inputs.unit.shaking;
+    for (Samples* values :
+         {&result.shaking.force, &result.shaking.momentX, &result.shaking.momentY}) {
+        *values *= square;
+    }
+    result.orders = inputs.unit.orders;
+    for (Samples* values :
+         {&result.orders.cylinder, &result.orders.force, &result.orders.momentX,
+          &result.orders.momentY, &result.orders.forward, &result.orders.backward}) {
+        *values *= square;
+    }
+    result.remedy = inputs.unit.remedy;
+    result.pistonForce = square * inputs.unit.pistonForce;
     result.highestForce = result.shaking.force.abs().maxCoeff();
     result.highestMoment =
         (result.shaking.momentX.square() + result.shaking.momentY.square()).maxCoeff();

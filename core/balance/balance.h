@@ -9,14 +9,25 @@
 
 namespace lobewright::balance {
 
+/// What the motion alone decides, at 1 rad/s: all of it grows with the square of the speed but for
+/// the remedy.
+struct UnitBalance {
+    Shaking shaking;
+    ShakingOrders orders;
+    Remedy remedy;
+    double pistonForce = 0.0;
+};
+
+/// Orders 0 … highestOrder; shape of the shaking (samples), that of theta.
+UnitBalance unitBalance(const mechanism::OpposedPair& pair, const Samples& theta,
+                        int highestOrder = 24);
+
 /// Everything the stage depends on. References must outlive the call.
 struct Inputs {
-    const mechanism::OpposedPair& pair;
-    const Samples& theta;           ///< [rad], shape (samples)
+    const UnitBalance& unit;
     const Samples& evenTotalTorque; ///< loads::Loads::evenTotalTorque
     double omega = 0.0;             ///< ω [rad/s], > 0
     double inertia = 0.0;           ///< of the shaft with all that turns [kg·m²]; 0: not given
-    int highestOrder = 24;
 };
 
 struct Balance {

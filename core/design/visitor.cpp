@@ -22,9 +22,14 @@ double fromSi(const Unit& unit, double si) {
         return value;
     };
     constexpr double infinity = std::numeric_limits<double>::infinity();
+    for (const int digits : {15, 16, 17}) {
+        const double candidate = rounded(digits);
+        if (toSi(unit, candidate) == si) {
+            return candidate;
+        }
+    }
     for (const double candidate :
-         {rounded(15), rounded(16), rounded(17), guess, std::nextafter(guess, infinity),
-          std::nextafter(guess, -infinity)}) {
+         {guess, std::nextafter(guess, infinity), std::nextafter(guess, -infinity)}) {
         if (toSi(unit, candidate) == si) {
             return candidate;
         }

@@ -32,11 +32,19 @@ Compression compressionOf(const ports::PortTiming& timing) {
     return result;
 }
 
+double shiftOf(const mechanism::Adjuster& adjuster) {
+    return adjuster.helixLead * adjuster.setting / units::turn + adjuster.axial;
+}
+
 /// The same engine with another setting of its adjuster; absent where that setting cannot exist.
 std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
                                               const mechanism::Adjuster& adjuster) {
     const auto& pair = timing.pair();
     auto mechanism = pair.mechanism();
+    if (mechanism.adjuster.setting == adjuster.setting &&
+        pair.shift(End::exhaust) == shiftOf(adjuster)) {
+        return timing;
+    }
     mechanism.adjuster = adjuster;
     auto moved =
         mechanism::OpposedPair::make(mechanism, {pair.curve(End::inlet), pair.curve(End::exhaust)});

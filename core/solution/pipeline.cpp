@@ -164,10 +164,9 @@ contact::Inputs contactInputs(const design::Design& design, const mechanism::Opp
             design.running.speed};
 }
 
-balance::Inputs balanceInputs(const design::Design& design, const mechanism::OpposedPair& pair,
-                              const loads::Loads& loads, const Samples& theta) {
-    return {.pair = pair,
-            .theta = theta,
+balance::Inputs balanceInputs(const design::Design& design, const balance::UnitBalance& unit,
+                              const loads::Loads& loads) {
+    return {.unit = unit,
             .evenTotalTorque = loads.evenTotalTorque,
             .omega = design.running.speed,
             .inertia = design.running.inertia};
@@ -200,9 +199,14 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
     return list.take();
 }
 
-std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact) {
+std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact,
+                              Detail detail) {
     const auto& limits = results.design.limits;
     CheckList list;
+    if (detail == Detail::figures) {
+        addGasChecks(list, results.gas, results.design);
+        return list.take();
+    }
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
     addPortChecks(list, results.timing);
@@ -221,12 +225,16 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
     const auto theta = sampleAngles(timing, pair.period());
     const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
     const auto loads = std::make_shared<const loads::Loads>(makeLoads(design, *stages, theta));
+    if (!stages->unitBalance) {
+        stages->unitBalance =
+            std::make_shared<const balance::UnitBalance>(balance::unitBalance(pair, theta));
+    }
     const auto contact = contact::solveContact(contactInputs(design, pair, *loads));
     if (!contact) {
         return contact.problems();
     }
     const auto balance = std::make_shared<const balance::Balance>(
-        balance::solveBalance(balanceInputs(design, pair, *loads, theta)));
+        balance::solveBalance(balanceInputs(design, *stages->unitBalance, *loads)));
     if (detail == Detail::everything) {
         stages->loads = loads;
         stages->contact = std::make_shared<const contact::Contact>(*contact);
@@ -242,7 +250,7 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
                                     ? makeChannels(results, *contact, *balance)
                                     : std::vector<Channel>{},
                     .figures = makeFigures(results, *contact, *balance),
-                    .checks = makeChecks(results, *contact),
+                    .checks = makeChecks(results, *contact, detail),
                     .stages = stages};
 }
 
@@ -269,6 +277,9 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
         return timing.problems();
     }
     stages->timing = *timing;
+    if (stages->timing == before.timing) {
+        stages->unitBalance = before.unitBalance;
+    }
 
     Relay relay(monitor);
     auto inputs = gasInputs(design, stages->timing->inputs);

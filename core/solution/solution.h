@@ -70,7 +70,9 @@ struct Solution {
 /// How much to compute beyond the stages.
 enum class Detail {
     everything,
-    figures ///< no channels, and no motored run for the lift-off speed: for studies
+    /// No channels, no motored run for the lift-off speed, no checks but those of the gas: for
+    /// studies.
+    figures
 };
 
 /// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.

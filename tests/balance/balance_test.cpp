@@ -19,7 +19,8 @@ TEST(Balance, GathersShakingAndSpeedFluctuation) {
     const Samples theta = loads::evenAngles(720);
     const auto loads =
         loads::solveLoads({pair, friction, 188.5, 1e5, theta, &trace, nullptr, cycle.breaks()});
-    const Balance found = solveBalance({pair, theta, loads.evenTotalTorque, 188.5, 0.4});
+    const Balance found =
+        solveBalance({unitBalance(pair, theta), loads.evenTotalTorque, 188.5, 0.4});
     EXPECT_NEAR(found.highestForce, found.shaking.force.abs().maxCoeff(), 1e-9);
     EXPECT_GE(found.highestMoment, found.shaking.momentX.abs().maxCoeff() - 1e-9);
     EXPECT_NEAR(found.pistonForce, loads.piston.exhaust.inertiaForce.abs().maxCoeff(),
@@ -27,7 +28,8 @@ TEST(Balance, GathersShakingAndSpeedFluctuation) {
     ASSERT_TRUE(found.fluctuation);
     EXPECT_NEAR(*found.fluctuation, found.energy.energy / (0.4 * 188.5 * 188.5), 1e-12);
     EXPECT_NEAR(found.speeds->highest - found.speeds->lowest, *found.fluctuation * 188.5, 1e-9);
-    EXPECT_FALSE(solveBalance({pair, theta, loads.evenTotalTorque, 188.5, 0.0}).fluctuation);
+    EXPECT_FALSE(
+        solveBalance({unitBalance(pair, theta), loads.evenTotalTorque, 188.5, 0.0}).fluctuation);
 }
 
 } // namespace

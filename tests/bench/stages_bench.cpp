@@ -83,8 +83,9 @@ BENCHMARK_CAPTURE(contactStage, crowned, std::optional(0.4))->Unit(benchmark::kM
 void balanceStage(benchmark::State& state) {
     const Pump pump;
     for (auto _ : state) {
-        benchmark::DoNotOptimize(balance::solveBalance(
-            {pump.pair, pump.theta, pump.loads.evenTotalTorque, pump.run.omega, 0.3}));
+        const balance::UnitBalance unit = balance::unitBalance(pump.pair, pump.theta);
+        benchmark::DoNotOptimize(
+            balance::solveBalance({unit, pump.loads.evenTotalTorque, pump.run.omega, 0.3}));
     }
 }
 BENCHMARK(balanceStage)->Unit(benchmark::kMicrosecond);
