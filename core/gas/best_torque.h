@@ -1,17 +1,19 @@
 #pragma once
 
+#include "core/gas/acceleration.h"
 #include "core/gas/model.h"
 #include "core/gas/ring.h"
 #include "core/monitor.h"
 
-#include <optional>
-
 namespace lobewright::gas {
 
-/// Moves the model's burn start to where the net imep of the ring is highest: between −60° and +20°
-/// cycle angle with all ports closed, to 0.05°. The ring is left near the steady state there.
-/// Errors: those of the steady-state search.
-std::optional<Problem> findBestStart(Model& model, Ring& ring, const CycleOptions& options,
-                                     Monitor& monitor);
+/// Moves the model's burn start to where the net imep is highest: between −60° and +20° cycle angle
+/// with all ports closed, to 0.05°. First it looks at starts 8° apart with the ring `scout`, then
+/// closely with `ring`, which is left near the steady state there. For a blower's ring the scout is
+/// one cylinder on a constant supply; otherwise both are the same. Takes its work from `options`.
+/// True: `acceleration` has learnt how the ring answers. False: that was cut short, and the start
+/// is known to the 8° only (model.burnStartRough). Errors: those of the steady-state search.
+Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& options,
+                           Monitor& monitor, AndersonAcceleration& acceleration);
 
 } // namespace lobewright::gas

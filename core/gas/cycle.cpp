@@ -22,8 +22,9 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr long stiffSteps = 100;     ///< implicit steps of the start above which they are, too
-constexpr int followingPeriods = 80; ///< after which cylinders are integrated together
+constexpr long stiffSteps = 100;       ///< implicit steps of the start above which they are, too
+constexpr int rememberedInSearch = 10; ///< windows, about as many as a state has numbers
+constexpr int followingPeriods = 80;   ///< after which cylinders are integrated together
 
 /// Figures, trace and remarks of a ring whose last window is the solution.
 Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases& phases,
@@ -81,18 +82,21 @@ void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring
     solution.steps = ring.stepCount();
 }
 
-/// Moves the burn start to the best torque where that is asked for, then finds the steady state.
-Result<SteadySearch> settle(Model& model, Ring& ring, const CycleOptions& options,
+/// Moves the burn start to the best torque where that is asked for, looking first with `scout`;
+/// then finds the steady state.
+Result<SteadySearch> settle(Model& model, Ring& scout, Ring& ring, const CycleOptions& options,
                             Monitor& monitor) {
-    CycleOptions rest = options;
-    if (model.searchesBurnStart()) {
-        const long before = ring.work();
-        if (auto problem = findBestStart(model, ring, options, monitor)) {
-            return *problem;
-        }
-        rest.maxEvaluations -= ring.work() - before;
+    if (!model.searchesBurnStart()) {
+        return findSteadyState(ring, options, monitor);
     }
-    return findSteadyState(ring, rest, monitor);
+    AndersonAcceleration acceleration(rememberedInSearch);
+    CycleOptions left = options;
+    const Result<bool> learnt = findBestStart(model, scout, ring, left, monitor, acceleration);
+    if (!learnt) {
+        return learnt.problems();
+    }
+    return *learnt ? findSteadyStateNear(ring, left, monitor, acceleration)
+                   : findSteadyState(ring, left, monitor);
 }
 
 Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Monitor& monitor,
@@ -100,7 +104,7 @@ Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Mon
     const SupplyState supply = constantSupply(model, 0.0);
     Ring ring(model, supply);
     ring.place(0, guessedCharge(model, supply));
-    const Result<SteadySearch> search = settle(model, ring, options, monitor);
+    const Result<SteadySearch> search = settle(model, ring, ring, options, monitor);
     if (!search) {
         return search.problems();
     }
@@ -139,20 +143,21 @@ Result<CycleSolution> compileBlown(const Model& model, const Ring& ring, const P
 Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& phases,
                                                     const RunConditions& run, Monitor& monitor,
                                                     CycleOptions& options) {
-    Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, {0.0});
-    if (!start) {
-        return start.problems();
+    Result<ConstantSupplyStart> started = startOnConstantSupply(model, run.cylinders, {0.0});
+    if (!started) {
+        return started.problems();
     }
-    if (start->ring.implicitSteps() > stiffSteps) {
+    ConstantSupplyStart start = std::move(started).value();
+    if (start.ring.implicitSteps() > stiffSteps) {
         return std::optional<CycleSolution>{}; // pressures too nearly equal to be remembered
     }
-    Ring ring(model, phases.lags, phases.weights.front(), start->ring);
-    placeOn(ring, model, *start, {0});
+    Ring ring(model, phases.lags, phases.weights.front(), start.ring);
+    placeOn(ring, model, start, {0});
     CycleOptions limited = options;
     limited.maxPeriods = std::min(options.maxPeriods, followingPeriods);
     limited.maxEvaluations = options.maxEvaluations / 2;
-    const Result<SteadySearch> search = settle(model, ring, limited, monitor);
-    options.maxEvaluations -= ring.work();
+    const Result<SteadySearch> search = settle(model, start.ring, ring, limited, monitor);
+    options.maxEvaluations -= ring.work() + start.ring.work();
     if (!search) {
         return search.problems();
     }
@@ -179,12 +184,13 @@ Result<CycleSolution> solveTogether(Model& model, const Phases& phases, const Ru
     for (const int k : order) {
         angles.push_back(std::max(0.0, ring.localStart(k) - model.start));
     }
-    const Result<ConstantSupplyStart> start = startOnConstantSupply(model, run.cylinders, angles);
-    if (!start) {
-        return start.problems();
+    Result<ConstantSupplyStart> started = startOnConstantSupply(model, run.cylinders, angles);
+    if (!started) {
+        return started.problems();
     }
-    placeOn(ring, model, *start, order);
-    const Result<SteadySearch> search = settle(model, ring, options, monitor);
+    ConstantSupplyStart start = std::move(started).value();
+    placeOn(ring, model, start, order);
+    const Result<SteadySearch> search = settle(model, start.ring, ring, options, monitor);
     if (!search) {
         return search.problems();
     }

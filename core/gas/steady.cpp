@@ -22,8 +22,6 @@ constexpr int acceleratedPeriods = 25, plainPeriods = 25;
 constexpr double leastAir = 1e-3; ///< less than this share of the charge is none
 constexpr int airlessWindows = 6; ///< in a row, after which the engine is taken to be dead
 
-} // namespace
-
 Problem noAir(double share) {
     return {"",
             fmt::format("no air for the engine to burn ({:.2g} of the charge is fresh): look at "
@@ -31,9 +29,10 @@ Problem noAir(double share) {
                         share)};
 }
 
-Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
+/// `tolerance`: of the integrator in the first window.
+Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor& monitor,
+                                AndersonAcceleration& acceleration, double tolerance) {
     SteadySearch search;
-    AndersonAcceleration acceleration(rememberedWindows);
     const int windowsPerPeriod = ring.alike() ? ring.cylinders() : 1;
     const double goal = options.steadyTolerance / windowsPerPeriod;
     const int limit = options.maxPeriods * windowsPerPeriod;
@@ -41,8 +40,7 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
     int airless = 0;
     Eigen::VectorXd state = ring.repeating();
     double change = 1.0;
-    bool comparable = true;
-    double tolerance = std::max(approach.tolerance, options.relativeTolerance);
+    bool comparable = false;
     while (search.windows < limit) {
         if (auto problem = ring.advance(tolerance)) {
             return *problem;
@@ -91,6 +89,19 @@ Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Mo
         state = ring.repeating(); // what could not be is bent back
     }
     return search;
+}
+
+} // namespace
+
+Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
+    AndersonAcceleration acceleration(rememberedWindows);
+    return searchFrom(ring, options, monitor, acceleration,
+                      std::max(approach.tolerance, options.relativeTolerance));
+}
+
+Result<SteadySearch> findSteadyStateNear(Ring& ring, const CycleOptions& options, Monitor& monitor,
+                                         AndersonAcceleration& acceleration) {
+    return searchFrom(ring, options, monitor, acceleration, options.relativeTolerance);
 }
 
 } // namespace lobewright::gas

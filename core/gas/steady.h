@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/gas/acceleration.h"
 #include "core/gas/ring.h"
 #include "core/monitor.h"
 
@@ -20,5 +21,11 @@ struct SteadySearch {
 /// Ends without one after options.maxPeriods. Errors: no air in a fired engine, gas out of range,
 /// cancelled.
 Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor);
+
+/// The same where the ring stands near its steady state, as after a small change of the engine.
+/// `acceleration` knows from searches before how windows answer to the state they begin with, and
+/// learns on; the integrator is as exact from the first window as at the end.
+Result<SteadySearch> findSteadyStateNear(Ring& ring, const CycleOptions& options, Monitor& monitor,
+                                         AndersonAcceleration& acceleration);
 
 } // namespace lobewright::gas
