@@ -12,7 +12,7 @@ namespace lobewright::test {
 
 /// A design of the samples folder; a sample that does not load is a broken test set-up.
 inline design::Design sample(const std::string& name) {
-    auto design = design::loadDesign(std::string(LOBEWRIGHT_SOURCE_DIR) + "/samples/" + name +
+    auto design = design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name +
                                      ".lobewright.json");
     if (!design) {
         throw std::runtime_error(name + ": " + design.problems().front().path + " " +

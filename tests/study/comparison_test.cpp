@@ -10,8 +10,8 @@ namespace lobewright::study {
 namespace {
 
 design::Design sample(const std::string& name) {
-    const auto design = design::loadDesign(std::string(LOBEWRIGHT_SOURCE_DIR) + "/samples/" + name +
-                                           ".lobewright.json");
+    const auto design =
+        design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name + ".lobewright.json");
     EXPECT_TRUE(design);
     return *design;
 }
