@@ -34,6 +34,7 @@ void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
+void addReport(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);
 
 /// A command with --help and --version.

@@ -12,7 +12,7 @@ namespace lobewright::cli {
 namespace {
 
 constexpr AddCommand commands[] = {addSolve,  addSweep,      addPhaseMap, addCompare, addClaims,
-                                   addExport, addImportLift, addCheck,    addSchema};
+                                   addExport, addImportLift, addReport,   addCheck,   addSchema};
 
 constexpr const char* version = "lobewright-cli " LOBEWRIGHT_VERSION;
 

@@ -103,6 +103,11 @@ void TimingCircle::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), Palette::of(*this).paper);
+    paintInto(painter);
+}
+
+void TimingCircle::paintInto(QPainter& painter) const {
+    painter.setFont(font());
     if (!geometry_ || geometry_->timing.cycles().empty())
         return;
     const Frame place = frame();
@@ -112,7 +117,8 @@ void TimingCircle::paintEvent(QPaintEvent*) {
     paintPorts(painter, place);
     paintEvents(painter, place);
     paintMiddle(painter, place);
-    paintHand(painter, place);
+    if (handShown_)
+        paintHand(painter, place);
 }
 
 void TimingCircle::paintDial(QPainter& painter, const Frame& place) const {

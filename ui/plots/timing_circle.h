@@ -22,6 +22,10 @@ class TimingCircle : public QWidget {
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
     void addOptions(QMenu& menu);
+    /// The hand at the cursor; shown at first.
+    void setHandShown(bool shown) { handShown_ = shown; }
+    /// The drawing without its ground, for other paper.
+    void paintInto(QPainter& painter) const;
     QSize sizeHint() const override { return {320, 320}; }
     QSize minimumSizeHint() const override { return {160, 140}; }
 
@@ -46,6 +50,7 @@ class TimingCircle : public QWidget {
     TurnCursor& cursor_;
     GeometryPointer geometry_;
     SolutionPointer baseline_;
+    bool handShown_ = true;
 };
 
 } // namespace lobewright::ui

@@ -51,6 +51,8 @@ class MainWindow : public QMainWindow {
     bool saveTo(const QString& file);
     /// Channels and figures of the present solution as files in a folder.
     bool exportResults(const QString& folder);
+    /// The report of the present solution as a PDF; computed in the background.
+    void writeReport(const QString& file);
     void keepBaseline();
     void arrange(const QString& key);
     void setTheme(const QString& name);
@@ -115,6 +117,10 @@ class MainWindow : public QMainWindow {
     void buildSnapshots();
     void addSnapshotActions(QMenu& menu);
 
+    // main_window_report.cpp
+    void addReportAction(QMenu& menu);
+    void askForReport();
+
     Options options_;
     Document document_;
     TurnCursor cursor_;
@@ -141,9 +147,9 @@ class MainWindow : public QMainWindow {
     QToolButton* cancel_ = nullptr;
     RecentFiles* recent_ = nullptr;
 
-    QAction *save_ = nullptr, *exportResults_ = nullptr, *keepBaseline_ = nullptr,
-            *swapBaseline_ = nullptr, *forgetBaseline_ = nullptr, *sideShown_ = nullptr,
-            *play_ = nullptr;
+    QAction *save_ = nullptr, *exportResults_ = nullptr, *report_ = nullptr,
+            *keepBaseline_ = nullptr, *swapBaseline_ = nullptr, *forgetBaseline_ = nullptr,
+            *sideShown_ = nullptr, *play_ = nullptr;
     QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr;
 };
 

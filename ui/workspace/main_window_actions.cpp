@@ -43,6 +43,7 @@ void MainWindow::buildFileMenu() {
     exportResults_ =
         menu->addAction(tr("&Export results…"), this, &MainWindow::askForResultsFolder);
     exportResults_->setStatusTip(tr("Channels over a turn as CSV, all figures as JSON"));
+    addReportAction(*menu);
     menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
                     [this] { ExportDialog(document_.design(), document_.name(), this).exec(); })
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
@@ -174,6 +175,7 @@ void MainWindow::updateActions() {
     const bool solved = solution_ && solvedRevision_ == document_.revision();
     keepBaseline_->setEnabled(solved || solver_.isBusy());
     exportResults_->setEnabled(solved);
+    report_->setEnabled(solved);
     const bool compares = baseline_.solution() != nullptr;
     swapBaseline_->setEnabled(compares);
     forgetBaseline_->setEnabled(compares);

@@ -1,0 +1,171 @@
+#include "ui/report/report.h"
+
+#include "core/study/speed_sweep.h"
+#include "core/units.h"
+#include "ui/plots/curve.h"
+#include "ui/report/report_drawings.h"
+#include "ui/report/report_sheet.h"
+#include "ui/report/report_words.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QLocale>
+#include <QPdfWriter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+constexpr int dotsPerInch = 96;
+constexpr double wholeSpeeds = 100.0; // [1/min]
+
+QString titleOf(const ReportContent& content) {
+    const auto& title = content.solution->design.title;
+    return title.empty() ? Words::tr("Untitled design") : QString::fromStdString(title);
+}
+
+QString dateOf(const ReportContent& content) {
+    return content.date.toString(Qt::ISODate);
+}
+
+QString numbersOf(const solution::Check& check) {
+    const QString unit = QString::fromStdString(check.unit);
+    QString text = Words::tr("%1, limit %2")
+                       .arg(shortText(check.value) + (unit.isEmpty() ? "" : " ") + unit,
+                            shortText(check.limit) + (unit.isEmpty() ? "" : " ") + unit);
+    if (check.angle)
+        text += Words::tr(", at %1° of the shaft")
+                    .arg(QLocale().toString(*check.angle / units::degree, 'f', 1));
+    return text;
+}
+
+void writeLimits(Sheet& sheet, const solution::Solution& solution) {
+    sheet.heading(Words::tr("Limits"));
+    if (solution.checks.empty())
+        sheet.paragraph(Words::tr("Within all limits of the design; no remarks."));
+    for (const solution::Check& check : solution.checks) {
+        const bool isError = check.severity == solution::Severity::error;
+        const bool isWarning = check.severity == solution::Severity::warning;
+        const bool hasNumbers = check.value != 0.0 || check.limit != 0.0 || check.angle;
+        sheet.entry(isError     ? Words::tr("Error")
+                    : isWarning ? Words::tr("Warning")
+                                : Words::tr("Remark"),
+                    QString::fromStdString(check.message) +
+                        (hasNumbers ? QStringLiteral(" (") + numbersOf(check) + QLatin1Char(')')
+                                    : QString()),
+                    isError || isWarning ? sheet.tones().warning : QColor());
+    }
+}
+
+void writeTitlePage(Sheet& sheet, const ReportContent& content) {
+    const auto& solution = *content.solution;
+    const auto& design = solution.design;
+    sheet.title(titleOf(content));
+    sheet.caption(
+        Words::tr("Cam-track engine of %1 cylinders, %2 gas cycles a turn each, %3 at %4/min. "
+                  "Computed by Lobewright %5 on %6.")
+            .arg(design.mechanism.cylinders)
+            .arg(solution.pair.cyclesPerTurn())
+            .arg(design.running.motored ? Words::tr("motored") : Words::tr("fired"))
+            .arg(QString::number(design.running.speed / units::revPerMinute, 'g', 6),
+                 content.version, dateOf(content)));
+    if (!design.notes.empty())
+        sheet.paragraph(QString::fromStdString(design.notes));
+    drawSection(sheet, solution, 225.0);
+    sheet.heading(Words::tr("Main figures"));
+    sheet.columns(mainFigures(solution), 2, 8.0);
+    writeLimits(sheet, solution);
+    sheet.caption(cautionTexts().front() + ' ' + cautionTexts()[2]);
+}
+
+void writePortPage(Sheet& sheet, const ReportContent& content) {
+    sheet.newPage();
+    sheet.heading(Words::tr("Port timing and speed"));
+    const double side = 390.0;
+    const QRectF box = sheet.take(side);
+    drawTimingCircle(sheet, content.solution,
+                     QRectF(box.left() - 8.0, box.top(), box.width() * 0.62, side));
+    QCPPainter& painter = sheet.painter();
+    painter.setPen(sheet.tones().quiet);
+    painter.setFont(Sheet::font(8.5));
+    painter.drawText(
+        QRectF(box.left() + 0.68 * box.width(), box.top() + 60.0, 0.32 * box.width(), side - 60.0),
+        Qt::TextWordWrap,
+        Words::tr("One gas cycle, clockwise from inner dead centre (IDC). Outer arc: "
+                  "exhaust ports open; inner arc: inlet ports open; shaded: both. "
+                  "EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle "
+                  "degrees from IDC, shaft degrees below them."));
+    sheet.columns(timingFigures(*content.solution), 2, 8.5);
+    sheet.space(10.0);
+    drawTorqueCurve(sheet, content, 300.0);
+}
+
+void writeSheets(Sheet& sheet, const ReportContent& content) {
+    writeTitlePage(sheet, content);
+    sheet.newPage();
+    sheet.heading(Words::tr("Over one shaft turn"));
+    drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
+    writePortPage(sheet, content);
+    sheet.newPage();
+    sheet.heading(Words::tr("Assumptions and sources"));
+    for (const auto& [name, text] : assumptions(*content.solution))
+        sheet.entry(name, text);
+    sheet.heading(Words::tr("Cautions"));
+    for (const QString& text : cautionTexts())
+        sheet.paragraph(text);
+    sheet.heading(Words::tr("The design in numbers"));
+    sheet.columns(designNumbers(content.solution->design), 3, 6.6);
+}
+
+/// One run over all pages; `pages` 0 while their number is not known. Returns their number.
+int paint(const ReportContent& content, QIODevice& device, int pages) {
+    QPdfWriter writer(&device);
+    writer.setResolution(dotsPerInch);
+    writer.setPageSize(QPageSize(QPageSize::A4));
+    writer.setPageMargins(QMarginsF());
+    writer.setTitle(titleOf(content));
+    writer.setCreator(QStringLiteral("Lobewright ") + content.version);
+    Sheet sheet(writer,
+                {titleOf(content),
+                 Words::tr("Lobewright %1, %2").arg(content.version, dateOf(content)), pages});
+    writeSheets(sheet, content);
+    return sheet.pages();
+}
+
+} // namespace
+
+std::pair<double, double> reportSpeeds(const design::Design& design) {
+    const double speed = design.running.speed / units::revPerMinute;
+    const double from = std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds;
+    const double to = std::ceil(1.8 * speed / wholeSpeeds) * wholeSpeeds;
+    return {std::max(from, 0.5 * wholeSpeeds), to};
+}
+
+Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& monitor,
+                                       const study::PointSink& sink) {
+    const auto [from, to] = reportSpeeds(design);
+    return study::speedSweep(design, from, to, reportCurvePoints, {}, monitor, sink);
+}
+
+Result<QByteArray> reportPdf(const ReportContent& content) {
+    if (!content.solution->gas)
+        return Problem{"", "the gas cycle could not be solved; a report needs its solution"};
+    QByteArray bytes;
+    int pages = 0;
+    for (int run = 0; run < 2; ++run) { // the second knows how many pages there are
+        bytes.clear();
+        QBuffer buffer(&bytes);
+        buffer.open(QIODevice::WriteOnly);
+        pages = paint(content, buffer, pages);
+    }
+    return bytes;
+}
+
+} // namespace lobewright::ui

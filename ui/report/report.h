@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/monitor.h"
+#include "core/result.h"
+#include "core/study/operating_points.h"
+#include "ui/plots/shown.h"
+
+#include <QByteArray>
+#include <QDate>
+#include <QString>
+
+#include <utility>
+
+/// The design on a few pages for people who will judge it away from the screen.
+namespace lobewright::ui {
+
+/// Everything a report is made of; nothing else is looked up while it is drawn.
+struct ReportContent {
+    SolutionPointer solution; ///< with a solved gas cycle
+    study::Table torqueCurve; ///< of the same design, see reportTorqueCurve()
+    QString version;          ///< of the program
+    QDate date;               ///< of the report
+};
+
+/// Speeds that the torque curve of a report covers: about 0.3 to 1.8 times the design's [1/min].
+std::pair<double, double> reportSpeeds(const design::Design& design);
+
+/// Torque and power of the design at 21 speeds. Errors: cancelled (path ""), invalid design.
+Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& monitor,
+                                       const study::PointSink& sink = {});
+inline constexpr int reportCurvePoints = 21;
+
+/// The report as a PDF of A4 pages: vector drawings, embedded fonts, in the light tones whatever
+/// the screen shows. Needs a QApplication; the offscreen platform will do. Error: the gas cycle of
+/// the solution could not be solved (with its reason).
+Result<QByteArray> reportPdf(const ReportContent& content);
+
+} // namespace lobewright::ui

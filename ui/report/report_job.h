@@ -1,0 +1,41 @@
+#pragma once
+
+#include "ui/plots/study_runner.h"
+#include "ui/report/report.h"
+
+#include <QObject>
+
+namespace lobewright::ui {
+
+/// Makes the report of a solution in the background and writes it. The torque curve is computed
+/// on a thread of its own; drawing takes a moment on the thread of the window.
+class ReportJob : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit ReportJob(QObject* parent = nullptr);
+
+    /// Replaces a job that still runs. The solution must have a solved gas cycle.
+    void start(const SolutionPointer& solution, const QString& version, const QString& file);
+    /// Nothing is written any more, no signal follows.
+    void cancel();
+    bool isBusy() const { return busy_; }
+
+  Q_SIGNALS:
+    void progressed(double fraction);
+    void written(const QString& file);
+    void failed(const QString& reason);
+
+  private:
+    void draw(const study::Table& table);
+    void fail(const QString& reason);
+
+    StudyRunner runner_;
+    ReportContent content_;
+    QString file_;
+    quint64 number_ = 0;
+    int points_ = 0;
+    bool busy_ = false;
+};
+
+} // namespace lobewright::ui

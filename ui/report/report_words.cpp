@@ -1,0 +1,247 @@
+#include "ui/report/report_words.h"
+
+#include "core/design/fields.h"
+#include "ui/editing/figures_panel.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+using Rows = std::vector<Sheet::Row>;
+
+/// "1.2 kW", "5°", with a true minus sign.
+QString withUnit(QString number, const QString& unit) {
+    number.replace(QLatin1Char('-'), QChar(0x2212));
+    return number + (unit.isEmpty() || unit.startsWith(QChar(0xB0)) ? QString() : QString(' ')) +
+           unit;
+}
+
+void addFigure(Rows& rows, const solution::Solution& solution, const char* name) {
+    const auto* figure = solution.figure(name);
+    if (!figure)
+        return;
+    const QString unit = QString::fromStdString(figure->unit);
+    // The references in brackets are among the assumptions.
+    QString label = QString::fromStdString(figure->label).section(" (", 0, 0);
+    if (label.endsWith(QLatin1Char(',')))
+        label.chop(1);
+    rows.push_back({label, figure->value ? withUnit(figureText(*figure->value), unit)
+                                         : Words::tr("not available")});
+}
+
+void addEvent(Rows& rows, const solution::Solution& solution, const std::string& key) {
+    const auto* shaft = solution.figure(key + "_deg");
+    const auto* cycle = solution.figure(key + "_cycle_deg");
+    if (shaft && cycle && shaft->value && cycle->value)
+        rows.push_back({QString::fromStdString(shaft->label),
+                        Words::tr("%1° shaft, %2° cycle")
+                            .arg(withUnit(QLocale().toString(*shaft->value, 'f', 2), {}),
+                                 withUnit(QLocale().toString(*cycle->value, 'f', 2), {}))});
+}
+
+QString fieldText(const design::Field& field) {
+    struct {
+        const design::Field& field;
+        QString operator()(double value) const { return QString::number(value, 'g', 10); }
+        QString operator()(int value) const { return QString::number(value); }
+        QString operator()(bool value) const { return value ? Words::tr("yes") : Words::tr("no"); }
+        QString operator()(std::monostate) const { return Words::tr("not given"); }
+        QString operator()(const std::string& value) const {
+            for (size_t i = 0; i < field.choices.size(); ++i) {
+                if (field.choices[i] == value)
+                    return QString::fromStdString(field.choiceLabels[i]);
+            }
+            return QString::fromStdString(value);
+        }
+    } const text{field};
+    const QString shown = std::visit(text, field.value);
+    const bool isNumber =
+        std::holds_alternative<double>(field.value) || std::holds_alternative<int>(field.value);
+    return isNumber ? withUnit(shown, QString::fromStdString(field.unit)) : shown;
+}
+
+/// "Tracks, segment 3" from the labels of the sections on the way.
+QString sectionTitle(const design::Field& field) {
+    const QString label = QString::fromStdString(field.groupLabel);
+    const bool exhaust = field.group.find("/exhaust") != std::string::npos;
+    const bool inlet = field.group.find("/inlet") != std::string::npos;
+    if (exhaust && !label.contains(QLatin1String("xhaust")))
+        return Words::tr("Exhaust side, %1").arg(label.toLower());
+    if (inlet && !label.contains(QLatin1String("nlet")))
+        return Words::tr("Inlet side, %1").arg(label.toLower());
+    return label;
+}
+
+std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& design) {
+    const auto& gas = design.gas;
+    std::vector<std::pair<QString, QString>> all;
+    all.emplace_back(
+        Words::tr("Gas cycle"),
+        Words::tr("Single zone; air and products of stoichiometric combustion, thermally perfect "
+                  "(GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the "
+                  "products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, "
+                  "Internal Combustion Engine Fundamentals, ch. 4), and λ < 0.9 is outside the "
+                  "model. Solved to cyclic steady state."));
+    if (!design.running.motored)
+        all.emplace_back(Words::tr("Combustion"),
+                         Words::tr("Wiebe function, not normalised: the remainder exp(−a) never "
+                                   "burns (Heywood, ch. 9). Start and duration are settings, not "
+                                   "predictions."));
+    if (gas.wallHeat.model == gas::WallHeatModel::woschni)
+        all.emplace_back(Words::tr("Wall heat"),
+                         Words::tr("Woschni (SAE 670931; constants as in Heywood, § 12.4.3, from "
+                                   "memory), wall temperatures as given."));
+    else if (gas.wallHeat.model == gas::WallHeatModel::hohenberg)
+        all.emplace_back(Words::tr("Wall heat"),
+                         Words::tr("Hohenberg (SAE 790825, from memory), wall temperatures as "
+                                   "given."));
+    else
+        all.emplace_back(Words::tr("Wall heat"), Words::tr("None: the walls take no heat."));
+    const auto model = gas.scavenging.model;
+    const QString scavenging = model == gas::ScavengingModel::perfectMixing
+                                   ? Words::tr("Perfect mixing")
+                               : model == gas::ScavengingModel::perfectDisplacement
+                                   ? Words::tr("Perfect displacement")
+                                   : Words::tr("Displacement, then mixing");
+    all.emplace_back(Words::tr("Gas exchange"),
+                     Words::tr("%1 (after Benson and Brandham 1969), ports as isentropic orifices "
+                               "with the discharge coefficients given; no pressure waves in the "
+                               "ducts. Ratios refer to ambient density times swept volume "
+                               "(Heywood, § 6.6; ISO 15550 reference state unless given).")
+                         .arg(scavenging));
+    const bool blown = gas.supply.kind == gas::SupplyKind::blower;
+    all.emplace_back(
+        Words::tr("Air supply"),
+        blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
+                          "efficiency into an adiabatic plenum; its power is deducted from brake "
+                          "values.")
+        : gas.supply.unpaid
+            ? Words::tr("Reservoir at constant pressure; supply power NOT counted in brake values.")
+            : Words::tr("Reservoir at constant pressure; what it takes to fill it above ambient "
+                        "pressure is deducted from brake values."));
+    return all;
+}
+
+} // namespace
+
+std::vector<Sheet::Row> mainFigures(const solution::Solution& solution) {
+    Rows rows;
+    for (const char* name : {"brake_power_kW",
+                             "brake_torque_Nm",
+                             "brake_efficiency",
+                             "brake_specific_fuel_g_per_kWh",
+                             "imep_bar",
+                             "bmep_bar",
+                             "fmep_bar",
+                             "peak_pressure_bar",
+                             "peak_temperature_K",
+                             "knock_integral",
+                             "torque_ripple",
+                             "displacement_cm3",
+                             "compression_ratio",
+                             "trapped_compression_ratio",
+                             "mean_piston_speed_inlet_m_per_s",
+                             "delivery_ratio",
+                             "scavenging_efficiency",
+                             "trapping_efficiency",
+                             "supply_power_kW",
+                             "peak_contact_pressure_inlet_MPa",
+                             "peak_contact_pressure_exhaust_MPa",
+                             "contact_safety_inlet",
+                             "contact_safety_exhaust",
+                             "peak_pressure_angle_inlet_deg",
+                             "peak_pressure_angle_exhaust_deg",
+                             "lift_off_speed_fired_rpm",
+                             "shaking_force_peak_N",
+                             "rocking_moment_peak_Nm"})
+        addFigure(rows, solution, name);
+    return rows;
+}
+
+std::vector<Sheet::Row> timingFigures(const solution::Solution& solution) {
+    Rows rows;
+    for (const char* key : {"inner_dead_centre", "exhaust_opens", "inlet_opens",
+                            "outer_dead_centre", "exhaust_closes", "inlet_closes", "blowdown",
+                            "overlap", "after_charge", "inlet_open", "exhaust_open"})
+        addEvent(rows, solution, key);
+    for (const char* name : {"blowdown_ms", "overlap_ms", "blowdown_time_area_s_per_m",
+                             "inlet_time_area_s_per_m", "exhaust_time_area_s_per_m"})
+        addFigure(rows, solution, name);
+    return rows;
+}
+
+std::vector<Sheet::Row> designNumbers(const design::Design& design) {
+    // A field beside sections of its own section comes back to it.
+    std::vector<Rows> sections;
+    for (const design::Field& field : design::fields(design)) {
+        if (field.path == "/title" || field.path == "/notes")
+            continue;
+        const QString title = sectionTitle(field);
+        auto section = std::ranges::find_if(
+            sections, [&](const Rows& rows) { return rows.front().name == title; });
+        if (section == sections.end())
+            section = sections.insert(sections.end(), {{title, {}, true}});
+        section->push_back({QString::fromStdString(field.label), fieldText(field)});
+    }
+    Rows all;
+    for (const Rows& rows : sections)
+        all.insert(all.end(), rows.begin(), rows.end());
+    return all;
+}
+
+std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& solution) {
+    const auto& design = solution.design;
+    std::vector<std::pair<QString, QString>> all = {
+        {Words::tr("Motion"),
+         Words::tr("Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and "
+                   "Manufacturing Handbook; rigid parts, the roller always on its track.")},
+        {Words::tr("Roller on track"),
+         Words::tr("Exact spatial contact of a cylindrical roller with a radial axis; figures at "
+                   "the inner edge, the middle and the outer edge of the width.")}};
+    for (auto& entry : gasAssumptions(design))
+        all.push_back(std::move(entry));
+    if (!design.running.motored && design.gas.fuel == gas::Fuel::petrol)
+        all.emplace_back(Words::tr("Knock"),
+                         Words::tr("Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; "
+                                   "Heywood, eq. 9.59, from memory)."));
+    all.emplace_back(Words::tr("Friction"),
+                     Words::tr("Rings by a Stribeck-like law (form after Stanley et al., SAE "
+                               "1999-01-0974, constants doubtful), guide, rolling, slip across the "
+                               "roller and bearings by coefficients; defaults are own estimates."));
+    all.emplace_back(Words::tr("Contact"),
+                     Words::tr("Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over "
+                               "the width, so nominal; film after Dowson 1968 or Hamrock and "
+                               "Dowson 1977; allowable stress as ISO 6336-5 lists it (from "
+                               "memory)."));
+    all.emplace_back(Words::tr("Roller bearing"),
+                     Words::tr("ISO 281 rating life with exponent 10/3, a₁ = 1 and no lubrication "
+                               "factor; static limit after ISO 76."));
+    all.emplace_back(Words::tr("How exact"),
+                     Words::tr("The equations are solved to about 1e−6; correlations, discharge "
+                               "coefficients and scavenging models are good to perhaps ±10 to "
+                               "20 % (common practice)."));
+    return all;
+}
+
+std::vector<QString> cautionTexts() {
+    return {Words::tr("Everything in this report is an estimate. No fitness for manufacture or use "
+                      "is implied."),
+            Words::tr("Contact figures are nominal: they compare designs and never release one to "
+                      "build."),
+            Words::tr("Have a qualified engineer review the design before metal is cut."),
+            Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
+                      "pressure, fuel, hydrogen and rotating machinery apply."),
+            Words::tr("First runs: behind guarding, from a distance, with overspeed and fuel "
+                      "cut-off.")};
+}
+
+} // namespace lobewright::ui

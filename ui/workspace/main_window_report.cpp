@@ -1,0 +1,77 @@
+#include "ui/report/report_job.h"
+#include "ui/workspace/main_window.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMessageBox>
+#include <QProgressDialog>
+#include <QSettings>
+#include <QStatusBar>
+
+namespace lobewright::ui {
+
+namespace {
+constexpr int messageTime = 8000; // [ms]
+} // namespace
+
+void MainWindow::addReportAction(QMenu& menu) {
+    report_ =
+        menu.addAction(tr("&Report…"), QKeySequence(tr("Ctrl+R")), this, &MainWindow::askForReport);
+    report_->setStatusTip(
+        tr("A PDF with drawing, figures, plots, limits, assumptions and sources"));
+}
+
+void MainWindow::askForReport() {
+    const QString folder = QSettings().value(QStringLiteral("files/folder")).toString();
+    QString file = QFileDialog::getSaveFileName(
+        this, tr("Write a report"),
+        folder + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ".pdf",
+        tr("Report (*.pdf)"));
+    if (file.isEmpty())
+        return;
+    if (QFileInfo(file).suffix().isEmpty())
+        file += QStringLiteral(".pdf");
+    writeReport(file);
+}
+
+void MainWindow::writeReport(const QString& file) {
+    if (!solution_ || !solution_->gas) {
+        QMessageBox::warning(this, tr("No report"),
+                             tr("The gas cycle of this design could not be solved; a report needs "
+                                "its solution. The limits list says why."));
+        return;
+    }
+    constexpr int wholeWork = 1000;
+    auto* progress = new QProgressDialog(tr("Computing the torque curve and drawing the pages"),
+                                         tr("Cancel"), 0, wholeWork, this);
+    progress->setObjectName(QStringLiteral("reportProgress"));
+    progress->setWindowTitle(tr("Report"));
+    progress->setAttribute(Qt::WA_DeleteOnClose);
+    progress->setMinimumDuration(0);
+    progress->setAutoClose(false);
+    progress->setAutoReset(false);
+    progress->setValue(0);
+    auto* job = new ReportJob(progress); // ends with its dialog
+    connect(job, &ReportJob::progressed, progress, [progress](double fraction) {
+        progress->setValue(static_cast<int>(fraction * wholeWork));
+    });
+    connect(progress, &QProgressDialog::canceled, job, [this, job, progress] {
+        job->cancel();
+        statusBar()->showMessage(tr("Report cancelled; nothing was written"), messageTime);
+        progress->deleteLater();
+    });
+    connect(job, &ReportJob::written, this, [this, progress](const QString& name) {
+        progress->deleteLater();
+        statusBar()->showMessage(tr("Report written to %1").arg(name), messageTime);
+    });
+    connect(job, &ReportJob::failed, this, [this, progress](const QString& reason) {
+        progress->deleteLater();
+        QMessageBox::warning(this, tr("Report not written"), reason);
+    });
+    progress->show();
+    job->start(solution_, QCoreApplication::applicationVersion(), file);
+}
+
+} // namespace lobewright::ui
