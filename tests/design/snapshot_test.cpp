@@ -65,9 +65,14 @@ TEST(Snapshot, KeepsNoSnapshotsOfItsOwn) {
 }
 
 struct Broken {
+    const char* name;
     const char* patch;
     const char* path;
 };
+
+void PrintTo(const Broken& broken, std::ostream* out) {
+    *out << broken.name;
+}
 
 class BrokenSnapshot : public ::testing::TestWithParam<Broken> {};
 
@@ -82,26 +87,32 @@ TEST_P(BrokenSnapshot, IsRefusedWithItsPath) {
 INSTANTIATE_TEST_SUITE_P(
     Everywhere, BrokenSnapshot,
     ::testing::Values(
-        Broken{R"([{"op":"replace","path":"/snapshots/0/design/mechanism/bore_mm","value":-1}])",
+        Broken{"NegativeBore",
+               R"([{"op":"replace","path":"/snapshots/0/design/mechanism/bore_mm","value":-1}])",
                "/snapshots/0/design/mechanism/bore_mm"},
-        Broken{R"([{"op":"remove","path":"/snapshots/1/design/mechanism"}])",
+        Broken{"NoMechanism", R"([{"op":"remove","path":"/snapshots/1/design/mechanism"}])",
                "/snapshots/1/design/mechanism"},
-        Broken{R"([{"op":"remove","path":"/snapshots/1/design"}])", "/snapshots/1/design"},
-        Broken{R"([{"op":"remove","path":"/snapshots/1/name"}])", "/snapshots/1/name"},
-        Broken{R"([{"op":"replace","path":"/snapshots/1/name","value":" "}])", "/snapshots/1/name"},
-        Broken{R"([{"op":"replace","path":"/snapshots/1/name","value":"wide"}])",
+        Broken{"NoDesign", R"([{"op":"remove","path":"/snapshots/1/design"}])",
+               "/snapshots/1/design"},
+        Broken{"NoName", R"([{"op":"remove","path":"/snapshots/1/name"}])", "/snapshots/1/name"},
+        Broken{"BlankName", R"([{"op":"replace","path":"/snapshots/1/name","value":" "}])",
                "/snapshots/1/name"},
-        Broken{R"([{"op":"replace","path":"/snapshots/0/taken","value":"yesterday"}])",
+        Broken{"NameTakenTwice", R"([{"op":"replace","path":"/snapshots/1/name","value":"wide"}])",
+               "/snapshots/1/name"},
+        Broken{"NoDate", R"([{"op":"replace","path":"/snapshots/0/taken","value":"yesterday"}])",
                "/snapshots/0/taken"},
-        Broken{R"([{"op":"add","path":"/snapshots/0/colour","value":"red"}])",
+        Broken{"UnknownKey", R"([{"op":"add","path":"/snapshots/0/colour","value":"red"}])",
                "/snapshots/0/colour"},
-        Broken{R"([{"op":"add","path":"/snapshots/0/design/format_version","value":1}])",
+        Broken{"FormatOfItsOwn",
+               R"([{"op":"add","path":"/snapshots/0/design/format_version","value":1}])",
                "/snapshots/0/design/format_version"},
-        Broken{R"([{"op":"replace","path":"/snapshots","value":7}])", "/snapshots"},
+        Broken{"NoList", R"([{"op":"replace","path":"/snapshots","value":7}])", "/snapshots"},
         // A rule between values: the ports do not fit the stroke.
         Broken{
+            "PortsThatDoNotFit",
             R"([{"op":"replace","path":"/snapshots/0/design/ports/inlet/0/edge_mm","value":90}])",
-            "/snapshots/0/design/ports/inlet/0/edge_mm"}));
+            "/snapshots/0/design/ports/inlet/0/edge_mm"}),
+    [](const auto& each) { return std::string(each.param.name); });
 
 TEST(Snapshot, UnknownKeyInsideNamesTheNearestOne) {
     auto tree = keepingTree();

@@ -100,6 +100,10 @@ struct Case {
     End end;
 };
 
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
 std::vector<Case> cases() {
     return {{"OpenInlet", design::testing::sample(), End::inlet},
             {"OpenExhaust", designWith(skewTrack()), End::exhaust},

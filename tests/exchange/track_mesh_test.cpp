@@ -55,6 +55,10 @@ struct Case {
     double chordError;
 };
 
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class TrackStl : public ::testing::TestWithParam<Case> {
   protected:
     void SetUp() override {

@@ -45,6 +45,10 @@ struct Case {
     Elastic steel;
     double k, a, b, pressure, approach; // mm, mm, MPa, µm
 };
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class HertzEllipseCases : public testing::TestWithParam<Case> {};
 
 TEST_P(HertzEllipseCases, AreMetToTheirDigits) {

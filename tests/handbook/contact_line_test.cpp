@@ -17,6 +17,10 @@ struct LineCase {
     double modulus, halfWidth, pressure, shear, depth; // GPa, mm, MPa, MPa, mm
 };
 
+void PrintTo(const LineCase& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class HertzLineHandbook : public testing::TestWithParam<LineCase> {};
 
 TEST_P(HertzLineHandbook, IsMetToItsDigits) {

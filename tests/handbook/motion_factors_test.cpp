@@ -1,5 +1,6 @@
 #include "core/motion/motion_law.h"
 #include "core/units.h"
+#include "tests/laws.h"
 
 #include <gtest/gtest.h>
 
@@ -14,33 +15,17 @@ namespace {
 constexpr double pi = units::pi;
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
-std::string name(Law law) {
-    switch (law) {
-    case Law::harmonic:
-        return "Harmonic";
-    case Law::cycloidal:
-        return "Cycloidal";
-    case Law::parabolic:
-        return "Parabolic";
-    case Law::modifiedTrapezoid:
-        return "ModifiedTrapezoid";
-    case Law::modifiedSine:
-        return "ModifiedSine";
-    case Law::polynomial345:
-        return "Polynomial345";
-    case Law::polynomial4567:
-        return "Polynomial4567";
-    }
-    return "";
-}
-
 struct Factors {
     Law law;
     double velocity, acceleration, jerk, torque;
 };
 
+void PrintTo(const Factors& factors, std::ostream* out) {
+    *out << testName(factors.law);
+}
+
 std::string factorsName(const testing::TestParamInfo<Factors>& info) {
-    return name(info.param.law);
+    return testName(info.param.law);
 }
 
 class ExactFactors : public testing::TestWithParam<Factors> {};
@@ -137,10 +122,10 @@ TEST(Displacement, AtAQuarterOfTheSpan) {
 // s(x) + s(1 − x) = 1 and s(1/2) = 1/2 for every law of the table.
 TEST(Displacement, IsSymmetricAboutMidSpan) {
     for (Law law : allLaws) {
-        EXPECT_NEAR(unitLift(law, 0.5).y, 0.5, 1e-15) << name(law);
-        EXPECT_NEAR(unitLift(law, 1.0).y, 1.0, 1e-15) << name(law);
+        EXPECT_NEAR(unitLift(law, 0.5).y, 0.5, 1e-15) << testName(law);
+        EXPECT_NEAR(unitLift(law, 1.0).y, 1.0, 1e-15) << testName(law);
         for (double x : {0.03, 0.125, 0.21, 0.375, 0.44})
-            EXPECT_NEAR(unitLift(law, x).y + unitLift(law, 1.0 - x).y, 1.0, 1e-15) << name(law);
+            EXPECT_NEAR(unitLift(law, x).y + unitLift(law, 1.0 - x).y, 1.0, 1e-15) << testName(law);
     }
 }
 
@@ -149,7 +134,7 @@ TEST(Displacement, IsSymmetricAboutMidSpan) {
 TEST(PeakAcceleration, StandsWhereTheTableSays) {
     const auto expectPeakAt = [](Law law, double x) {
         EXPECT_NEAR(unitLift(law, x).y2, characteristicFactors(law).acceleration, 1e-9)
-            << name(law);
+            << testName(law);
     };
     expectPeakAt(Law::parabolic, 0.2);
     expectPeakAt(Law::harmonic, 0.0);
@@ -164,7 +149,7 @@ TEST(PeakAcceleration, StandsWhereTheTableSays) {
 TEST(PeakTorqueFactor, StandsWhereTheTableSays) {
     const auto expectPeakAt = [](Law law, double x) {
         const Lift lift = unitLift(law, x);
-        EXPECT_NEAR(lift.y1 * lift.y2, characteristicFactors(law).torque, 1e-8) << name(law);
+        EXPECT_NEAR(lift.y1 * lift.y2, characteristicFactors(law).torque, 1e-8) << testName(law);
     };
     expectPeakAt(Law::harmonic, 0.25);
     expectPeakAt(Law::cycloidal, 1.0 / 3.0);

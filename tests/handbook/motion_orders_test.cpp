@@ -1,5 +1,6 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "tests/laws.h"
 
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <gtest/gtest.h>
@@ -36,6 +37,10 @@ struct Content {
     std::array<double, 4> amplitudes; ///< A1, A3, A5, A7
 };
 
+void PrintTo(const Content& content, std::ostream* out) {
+    *out << testName(content.law);
+}
+
 class OrderContent : public testing::TestWithParam<Content> {};
 
 } // namespace
@@ -57,7 +62,8 @@ INSTANTIATE_TEST_SUITE_P(
                     Content{Law::polynomial345, {5.248945, -2.336886, -0.925378, -0.483953}},
                     Content{Law::polynomial4567, {5.468702, -4.534879, -0.635438, -0.168832}},
                     Content{Law::modifiedSine, {5.160396, -1.465997, -0.915694, -0.681065}},
-                    Content{Law::modifiedTrapezoid, {5.252489, -2.639170, 0.125168, -0.987694}}));
+                    Content{Law::modifiedTrapezoid, {5.252489, -2.639170, 0.125168, -0.987694}}),
+    [](const auto& each) { return testName(each.param.law); });
 
 // A harmonic wave on two lobes, 40 mm at 3000 rev/min: peak speed 12.566371 m/s, π/2 times the
 // mean of 8 m/s, and peak acceleration 7895.6835 m/s² (closed form).

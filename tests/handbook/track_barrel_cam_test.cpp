@@ -3,6 +3,7 @@
 #include "core/track/undercut.h"
 #include "core/units.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -31,6 +32,14 @@ struct Cam {
     double crestRadius;   ///< [mm]
 };
 
+std::string camName(const Cam& cam) {
+    return fmt::format("Lift{:.0f}Lobes{}Radius{:.0f}", cam.h, cam.lobes, cam.rho);
+}
+
+void PrintTo(const Cam& cam, std::ostream* out) {
+    *out << camName(cam);
+}
+
 class BarrelCam : public testing::TestWithParam<Cam> {};
 
 motion::LiftSamples single(const motion::Lift& lift) {
@@ -53,7 +62,8 @@ INSTANTIATE_TEST_SUITE_P(Handbook, BarrelCam,
                          testing::Values(Cam{40.0, 2, 100.0, 21.801409, 125.0},
                                          Cam{40.0, 2, 50.0, 38.659808, 31.25},
                                          Cam{60.0, 2, 60.0, 45.0, 30.0},
-                                         Cam{40.0, 3, 80.0, 36.869898, 35.555556}));
+                                         Cam{40.0, 3, 80.0, 36.869898, 35.555556}),
+                         [](const auto& each) { return camName(each.param); });
 
 // h 40, N 2, ρ 50, roller 15: area of surface per angle and width on both flanks, from the cross
 // product of the two surface derivatives by differences; good to one unit of the last digit. The

@@ -60,11 +60,21 @@ Loads solve(const Fired& engine, const Friction& friction) {
                        engine.breaks});
 }
 
-class FiredCycle : public testing::TestWithParam<std::pair<gas::Fuel, bool>> {};
+struct Case {
+    const char* name;
+    gas::Fuel fuel;
+    bool motored;
+};
+
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
+class FiredCycle : public testing::TestWithParam<Case> {};
 
 // The gas solver integrates ∮p dV with its states; here it comes from the torque.
 TEST_P(FiredCycle, ShaftWorkIsTheWorkOfTheGasWhenFrictionless) {
-    const Fired engine = fired(GetParam().first, GetParam().second, true);
+    const Fired engine = fired(GetParam().fuel, GetParam().motored, true);
     Friction none;
     none.rings.clear();
     none.guide = none.rolling = none.rollerBearing = none.slip = none.shaftBearing = 0.0;
@@ -76,7 +86,7 @@ TEST_P(FiredCycle, ShaftWorkIsTheWorkOfTheGasWhenFrictionless) {
 }
 
 TEST_P(FiredCycle, ShaftWorkIsGasWorkLessFrictionWithEverythingOn) {
-    const Fired engine = fired(GetParam().first, GetParam().second, true);
+    const Fired engine = fired(GetParam().fuel, GetParam().motored, true);
     const Loads loads = solve(engine, Friction{});
     const double work = 2 * 3 * engine.cycle.cycles[0].work;
     const double scale = std::max(std::abs(work), 2 * 3 * 1e5 * engine.pair.sweptVolume());
@@ -85,18 +95,12 @@ TEST_P(FiredCycle, ShaftWorkIsGasWorkLessFrictionWithEverythingOn) {
     EXPECT_LT(std::abs(loads.work.inertia), 1e-9 * scale);
 }
 
-using Case = std::pair<gas::Fuel, bool>;
-std::string caseName(const testing::TestParamInfo<Case>& each) {
-    constexpr const char* names[] = {"Petrol", "Methane", "Hydrogen"};
-    return std::string(each.param.second ? "Motored" : "Fired") +
-           names[static_cast<int>(each.param.first)];
-}
 INSTANTIATE_TEST_SUITE_P(Fuels, FiredCycle,
-                         testing::Values(Case{gas::Fuel::methane, false},
-                                         Case{gas::Fuel::hydrogen, false},
-                                         Case{gas::Fuel::petrol, false},
-                                         Case{gas::Fuel::methane, true}),
-                         caseName);
+                         testing::Values(Case{"FiredMethane", gas::Fuel::methane, false},
+                                         Case{"FiredHydrogen", gas::Fuel::hydrogen, false},
+                                         Case{"FiredPetrol", gas::Fuel::petrol, false},
+                                         Case{"MotoredMethane", gas::Fuel::methane, true}),
+                         [](const auto& each) { return std::string(each.param.name); });
 
 // Losses of a sound engine of this size: a few tenths of a bar to a bar and a half in all [Heywood
 // 1988, ch. 13] (from memory); rings the largest part.

@@ -37,6 +37,10 @@ struct Case {
     double y1, y2, pressure;
     bool closed;
 };
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class OnePiston : public testing::TestWithParam<Case> {};
 
 // The balance of forces written out again in scalars: rings with p = q + c·Δp and duty

@@ -1,6 +1,7 @@
 #include "core/loads/loads.h"
 #include "core/loads/quadrature.h"
 #include "core/units.h"
+#include "tests/laws.h"
 #include "tests/machines.h"
 #include "tests/traces.h"
 
@@ -92,13 +93,8 @@ TEST_P(EveryLaw, InertiaDoesNoWorkOverATurn) {
     EXPECT_NEAR(loads.work.inertia, 0.0, 1e-9 * moved);
 }
 
-std::string lawName(const testing::TestParamInfo<Law>& law) {
-    constexpr const char* names[] = {"Harmonic",          "Cycloidal",    "Parabolic",
-                                     "ModifiedTrapezoid", "ModifiedSine", "Polynomial345",
-                                     "Polynomial4567"};
-    return names[static_cast<int>(law.param)];
-}
-INSTANTIATE_TEST_SUITE_P(Laws, EveryLaw, testing::ValuesIn(motion::allLaws), lawName);
+INSTANTIATE_TEST_SUITE_P(Laws, EveryLaw, testing::ValuesIn(motion::allLaws),
+                         [](const auto& law) { return motion::testName(law.param); });
 
 // Whatever the lever arm −y' does over the turn, the mean torque is the work of a turn over 2π.
 TEST(MeanTorque, DoesNotDependOnTheLever) {

@@ -2,6 +2,7 @@
 
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "tests/laws.h"
 
 #include <gtest/gtest.h>
 
@@ -12,23 +13,7 @@
 namespace lobewright::motion::test {
 
 inline std::string name(Law law) {
-    switch (law) {
-    case Law::harmonic:
-        return "Harmonic";
-    case Law::cycloidal:
-        return "Cycloidal";
-    case Law::parabolic:
-        return "Parabolic";
-    case Law::modifiedTrapezoid:
-        return "ModifiedTrapezoid";
-    case Law::modifiedSine:
-        return "ModifiedSine";
-    case Law::polynomial345:
-        return "Polynomial345";
-    case Law::polynomial4567:
-        return "Polynomial4567";
-    }
-    return "";
+    return testName(law);
 }
 
 inline std::string lawName(const testing::TestParamInfo<Law>& info) {

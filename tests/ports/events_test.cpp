@@ -182,9 +182,14 @@ TEST(SpecificTimeArea, IsAreaIntegralOverSpeedAndSweptVolume) {
 }
 
 struct BadRow {
+    const char* name;
     const char* key;
     void (*spoil)(Row&);
 };
+void PrintTo(const BadRow& row, std::ostream* out) {
+    *out << row.name;
+}
+
 class PortRules : public testing::TestWithParam<BadRow> {};
 
 TEST_P(PortRules, BrokenRuleNamesItsKey) {
@@ -199,20 +204,22 @@ TEST_P(PortRules, BrokenRuleNamesItsKey) {
 constexpr double notANumber = std::numeric_limits<double>::quiet_NaN();
 INSTANTIATE_TEST_SUITE_P(
     Rows, PortRules,
-    testing::Values(BadRow{"edge_mm", [](Row& r) { r.edge = 0.040; }},
-                    BadRow{"edge_mm", [](Row& r) { r.edge = 0.036; }},
-                    BadRow{"edge_mm", [](Row& r) { r.edge = 0.0; }},
-                    BadRow{"edge_mm", [](Row& r) { r.edge = notANumber; }},
-                    BadRow{"height_mm", [](Row& r) { r.height = 0.0; }},
-                    BadRow{"width_mm", [](Row& r) { r.width = 0.064; }},
-                    BadRow{"width_mm", [](Row& r) { r.width = -0.001; }},
-                    BadRow{"count", [](Row& r) { r.count = 0; }},
-                    BadRow{"corner_radius_mm", [](Row& r) { r.cornerRadius = 0.0061; }},
-                    BadRow{"corner_radius_mm", [](Row& r) { r.cornerRadius = -0.001; }},
-                    BadRow{"discharge_coefficient", [](Row& r) { r.dischargeCoefficient = 1.1; }},
-                    BadRow{"discharge_coefficient",
-                           [](Row& r) { r.dischargeCoefficient = notANumber; }}),
-    [](const auto& rule) { return "Rule" + std::to_string(rule.index); });
+    testing::Values(
+        BadRow{"EdgeBeyondTheStroke", "edge_mm", [](Row& r) { r.edge = 0.040; }},
+        BadRow{"EdgeAtTheStroke", "edge_mm", [](Row& r) { r.edge = 0.036; }},
+        BadRow{"EdgeAtTheCrown", "edge_mm", [](Row& r) { r.edge = 0.0; }},
+        BadRow{"EdgeNotANumber", "edge_mm", [](Row& r) { r.edge = notANumber; }},
+        BadRow{"NoHeight", "height_mm", [](Row& r) { r.height = 0.0; }},
+        BadRow{"ChordOfTheBore", "width_mm", [](Row& r) { r.width = 0.064; }},
+        BadRow{"NegativeWidth", "width_mm", [](Row& r) { r.width = -0.001; }},
+        BadRow{"NoPorts", "count", [](Row& r) { r.count = 0; }},
+        BadRow{"CornerTooRound", "corner_radius_mm", [](Row& r) { r.cornerRadius = 0.0061; }},
+        BadRow{"NegativeCorner", "corner_radius_mm", [](Row& r) { r.cornerRadius = -0.001; }},
+        BadRow{"CoefficientAboveOne", "discharge_coefficient",
+               [](Row& r) { r.dischargeCoefficient = 1.1; }},
+        BadRow{"CoefficientNotANumber", "discharge_coefficient",
+               [](Row& r) { r.dischargeCoefficient = notANumber; }}),
+    [](const auto& each) { return std::string(each.param.name); });
 
 TEST(PortRules, AxialShiftMovesTheLimitsOfTheEdge) {
     auto m = pumpMechanism();

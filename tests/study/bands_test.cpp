@@ -23,6 +23,10 @@ struct Edge {
     Verdict verdict;
 };
 
+void PrintTo(const Edge& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class PressureBand : public testing::TestWithParam<Edge> {};
 
 TEST_P(PressureBand, JudgesAtItsEdges) {

@@ -21,6 +21,10 @@ struct Case {
     std::size_t conflicts = 0;
 };
 
+void PrintTo(const Case& each, std::ostream* out) {
+    *out << each.name;
+}
+
 class WorkedCase : public testing::TestWithParam<Case> {};
 
 TEST_P(WorkedCase, GivesTheHandComputedFigures) {

@@ -2,6 +2,7 @@
 #include "core/study/crank_motion.h"
 #include "core/units.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -14,6 +15,14 @@ constexpr double mm = 1e-3;
 struct Row {
     double radius, rod, degrees, x, x1, x2; ///< mm, mm/rad, mm/rad²
 };
+
+std::string rowName(const Row& row) {
+    return fmt::format("Radius{}Rod{}At{}", row.radius, row.rod, row.degrees);
+}
+
+void PrintTo(const Row& row, std::ostream* out) {
+    *out << rowName(row);
+}
 
 class SliderCrankTable : public testing::TestWithParam<Row> {};
 
@@ -41,7 +50,8 @@ INSTANTIATE_TEST_SUITE_P(Handbook, SliderCrankTable,
                                          Row{40, 140, 180, 80, 0, -28.571429},
                                          Row{50, 150, 30, 8.796735, 32.319251, 52.115022},
                                          Row{50, 150, 60, 31.385934, 50.839054, 16.691748},
-                                         Row{50, 150, 90, 58.578644, 50.000000, -17.677670}));
+                                         Row{50, 150, 90, 58.578644, 50.000000, -17.677670}),
+                         [](const auto& each) { return rowName(each.param); });
 
 TEST(SliderCrank, FastestPlaceAndSpeedAreThoseOfTheHandbook) {
     // r/l = 2/7: 1.040244·r·ω at 75.1356°; 1/3: 1.054640 at 73.1754°.

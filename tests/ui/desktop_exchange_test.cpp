@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QSpinBox>
@@ -103,6 +104,29 @@ TEST_F(ExportWindow, StoppingLeavesNoFile) {
     ASSERT_TRUE(QTest::qWaitFor(
         [&] { return child<QLabel>(dialog, "message").text().startsWith("Stopped"); }, 60000));
     EXPECT_FALSE(QFile::exists(file("track.stl")));
+}
+
+// A mesh far finer than anyone needs takes long enough to be watched and stopped half-way.
+TEST_F(ExportWindow, ProgressRisesAndTheStopButtonEndsIt) {
+    ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+    dialog.show();
+    choose(dialog, "kind", static_cast<int>(exchange::ExportKind::stl));
+    child<QDoubleSpinBox>(dialog, "tolerance").setValue(0.02);
+    auto* progress = dialog.findChild<QProgressBar*>();
+    ASSERT_NE(progress, nullptr);
+    EXPECT_FALSE(progress->isVisible());
+    dialog.exportTo(file("track.stl"));
+    EXPECT_TRUE(progress->isVisible());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return progress->value() > 0; }, 60000));
+    EXPECT_TRUE(dialog.isBusy());
+    auto& stop = child<QPushButton>(dialog, "stop");
+    ASSERT_TRUE(stop.isEnabled());
+    stop.click();
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return child<QLabel>(dialog, "message").text().startsWith("Stopped"); }, 60000));
+    EXPECT_FALSE(QFile::exists(file("track.stl")));
+    EXPECT_FALSE(progress->isVisible());
+    EXPECT_TRUE(child<QPushButton>(dialog, "go").isEnabled()) << "ready for another try";
 }
 
 class ImportWindow : public WindowTest {
