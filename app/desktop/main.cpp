@@ -1,9 +1,8 @@
-#include "ui/look.h"
+#include "ui/language.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QSettings>
 
 /// lobewright [FILE]: the desktop program.
 int main(int argc, char** argv) {
@@ -12,6 +11,8 @@ int main(int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("Lobewright"));
     QApplication::setApplicationVersion(QStringLiteral(LOBEWRIGHT_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("local.lobewright.lobewright"));
+
+    lobewright::ui::installLanguage(application, lobewright::ui::keptLanguage());
 
     QCommandLineParser arguments;
     arguments.setApplicationDescription(
@@ -24,8 +25,7 @@ int main(int argc, char** argv) {
     arguments.process(application);
 
     using namespace lobewright::ui;
-    applyLook(application,
-              themeNamed(QSettings().value(QStringLiteral("window/theme")).toString()));
+    applyToProgram(Preferences::load());
     MainWindow window;
     window.show();
     window.openSomething(arguments.positionalArguments().value(0));

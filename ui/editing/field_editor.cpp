@@ -1,6 +1,7 @@
 #include "ui/editing/field_editor.h"
 
 #include "ui/editing/number_edit.h"
+#include "ui/units.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -48,6 +49,14 @@ QString asText(const design::FieldValue& value) {
     return text ? QString::fromStdString(*text) : QString();
 }
 
+design::Range rangeShown(design::Range range, const Unit& unit) {
+    if (unit.isMetric())
+        return range;
+    for (double* end : {&range.min, &range.max})
+        *end = QString::number(unit.shown(*end), 'g', 5).toDouble();
+    return range;
+}
+
 } // namespace
 
 QString fieldHelp(const design::Field& field) {
@@ -55,11 +64,12 @@ QString fieldHelp(const design::Field& field) {
     const bool ranged = field.range.min != 0.0 || field.range.max != 0.0;
     if ((field.kind == design::FieldKind::number || field.kind == design::FieldKind::integer) &&
         ranged) {
-        const QString unit = QString::fromStdString(field.unit);
+        const Unit unit = unitFor(field.unit);
         help +=
-            QStringLiteral("\n") + FieldEditor::tr("Range: %1 %2")
-                                       .arg(QString::fromStdString(field.range.describe()), unit)
-                                       .trimmed();
+            QStringLiteral("\n") +
+            FieldEditor::tr("Range: %1 %2")
+                .arg(QString::fromStdString(rangeShown(field.range, unit).describe()), unit.text)
+                .trimmed();
     }
     return help.trimmed();
 }
@@ -96,7 +106,7 @@ FieldEditor::FieldEditor(const design::Field& field, QWidget* parent)
 
 design::FieldValue FieldEditor::typed(double number) const {
     // A fraction typed for a whole number is refused by the design, with its rule.
-    return number;
+    return unitFor(field_.unit).metric(number);
 }
 
 void FieldEditor::buildNumber() {
@@ -120,11 +130,14 @@ void FieldEditor::buildNumber() {
         });
     }
     if (!field_.unit.empty()) {
-        auto* unit = new QLabel(QString::fromStdString(field_.unit), this);
-        unit->setMinimumWidth(std::max(
-            unit->sizeHint().width(), unit->fontMetrics().horizontalAdvance(QStringLiteral("mm"))));
-        layout()->addWidget(unit);
+        unit_ = new QLabel(this);
+        layout()->addWidget(unit_);
     }
+    nameUnit();
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        nameUnit();
+        showNumber();
+    });
     connect(number_, &NumberEdit::entered, this, [this](std::optional<double> number) {
         Q_EMIT wanted(number ? typed(*number) : design::FieldValue(std::monostate{}));
     });
@@ -132,6 +145,21 @@ void FieldEditor::buildNumber() {
             [this](double number) { Q_EMIT stepped(typed(number)); });
     connect(number_, &NumberEdit::stepsDone, this, &FieldEditor::stepsDone);
     connect(number_, &NumberEdit::unreadable, this, &FieldEditor::unreadable);
+}
+
+void FieldEditor::nameUnit() {
+    const Unit unit = unitFor(field_.unit);
+    // Seven digits tell hundredths of a micrometre; more are the residue of the conversion.
+    number_->setDigits(unit.isMetric() ? 0 : 7);
+    for (QWidget* part : std::initializer_list<QWidget*>{number_, choice_, unit_}) {
+        if (part)
+            part->setToolTip(fieldHelp(field_));
+    }
+    if (!unit_)
+        return;
+    unit_->setText(unit.text);
+    unit_->setMinimumWidth(std::max(unit_->sizeHint().width(),
+                                    unit_->fontMetrics().horizontalAdvance(QStringLiteral("mm"))));
 }
 
 void FieldEditor::buildChoice() {
@@ -196,7 +224,8 @@ void FieldEditor::show(const design::Field& field) {
 }
 
 void FieldEditor::showNumber() {
-    number_->setNumber(asNumber(field_.value));
+    const auto number = asNumber(field_.value);
+    number_->setNumber(number ? std::optional(unitFor(field_.unit).shown(*number)) : std::nullopt);
     if (!choice_)
         return;
     const QString word = asText(field_.value);

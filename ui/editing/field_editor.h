@@ -40,10 +40,12 @@ class FieldEditor : public QWidget {
     void buildFlag();
     void buildText();
     void showNumber();
+    void nameUnit();
     design::FieldValue typed(double number) const;
 
     design::Field field_;
     NumberEdit* number_ = nullptr;
+    QLabel* unit_ = nullptr;
     QComboBox* choice_ = nullptr; ///< of a number: "number" and the words instead of it
     QCheckBox* flag_ = nullptr;
     QLineEdit* line_ = nullptr;

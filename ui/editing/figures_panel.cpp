@@ -1,6 +1,7 @@
 #include "ui/editing/figures_panel.h"
 
 #include "ui/plots/curve.h"
+#include "ui/units.h"
 
 #include <QHeaderView>
 
@@ -32,8 +33,9 @@ QString signedText(double value, const QString& magnitude) {
 }
 
 /// "+1.2 kW", the difference in the figure's own unit.
-QString changeText(double change, const QString& unit) {
-    return signedText(change, QLocale().toString(std::abs(change), 'g', 3) + ' ' + unit);
+QString changeText(double change, const Unit& unit) {
+    const double shown = unit.difference(change);
+    return signedText(shown, QLocale().toString(std::abs(shown), 'g', 3) + ' ' + unit.text);
 }
 
 /// "+3.4 %", or the plain difference from zero; "=" where both figures read the same. Short, so
@@ -71,6 +73,7 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
     header()->setStretchLastSection(false);
     setColumnHidden(2, true);
+    connect(&Units::instance(), &Units::changed, this, &FiguresPanel::refill);
 }
 
 void FiguresPanel::showSolution(const SolutionPointer& solution) {
@@ -110,12 +113,12 @@ void FiguresPanel::refill() {
         group->setData(1, Qt::UserRole, row + 1);
         QTreeWidgetItem* item =
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
-        const QString unit = QString::fromStdString(figure.unit);
+        const Unit unit = unitFor(figure.unit);
         item->setText(0, QString::fromStdString(figure.label));
         item->setToolTip(0,
                          QString::fromStdString(figure.note.empty() ? figure.label : figure.note));
-        item->setText(1,
-                      figure.value ? figureText(*figure.value) + ' ' + unit : tr("not available"));
+        item->setText(1, figure.value ? figureText(unit.shown(*figure.value)) + ' ' + unit.text
+                                      : tr("not available"));
         item->setToolTip(1, QString::fromStdString(figure.note));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
@@ -125,7 +128,7 @@ void FiguresPanel::refill() {
             difference = differenceText(*figure.value, *before->value);
             change = tr("%1 against %2 %3 of the baseline")
                          .arg(changeText(*figure.value - *before->value, unit),
-                              figureText(*before->value), unit);
+                              figureText(unit.shown(*before->value)), unit.text);
         }
         item->setText(2, difference);
         item->setToolTip(2, change);

@@ -5,6 +5,7 @@
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/turn_events.h"
+#include "ui/units.h"
 
 #include <QAbstractListModel>
 #include <QApplication>
@@ -65,7 +66,7 @@ class LimitsList::Model final : public QAbstractListModel {
         const solution::Check& check = at(index);
         if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
             return severityWord(check.severity) + QStringLiteral(": ") +
-                   QString::fromStdString(check.message);
+                   inShownUnits(QString::fromStdString(check.message));
         if (role == Qt::ToolTipRole)
             return tr("Click: go to the number and to the angle");
         return {};
@@ -73,11 +74,8 @@ class LimitsList::Model final : public QAbstractListModel {
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
     QString numbers(const solution::Check& check) const {
         const QString unit = QString::fromStdString(check.unit);
-        const QString space =
-            unit.isEmpty() || unit == QChar(0xB0) ? QString() : QStringLiteral(" ");
-        QString text =
-            tr("%1, limit %2")
-                .arg(shortText(check.value) + space + unit, shortText(check.limit) + space + unit);
+        QString text = tr("%1, limit %2")
+                           .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
         if (check.angle && shown)
             text += tr(", at %1° shaft, %2° cycle")
                         .arg(degreesText(*check.angle / units::degree),
@@ -145,6 +143,7 @@ LimitsList::LimitsList(QWidget* parent) : QListView(parent), model_(new Model(th
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("Limits"));
+    connect(&Units::instance(), &Units::changed, this, [this] { model_->set(model_->shown); });
     connect(this, &QListView::clicked, this, &LimitsList::follow);
     connect(this, &QListView::activated, this, &LimitsList::follow);
 }

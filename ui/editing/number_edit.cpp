@@ -43,8 +43,14 @@ void NumberEdit::setNumber(std::optional<double> number) {
     giveBack();
 }
 
+QString NumberEdit::numberShown() const {
+    if (!number_)
+        return {};
+    return numberText(digits_ > 0 ? QString::number(*number_, 'g', digits_).toDouble() : *number_);
+}
+
 void NumberEdit::giveBack() {
-    const QString text = number_ ? numberText(*number_) : QString();
+    const QString text = numberShown();
     if (text != this->text())
         setText(text);
 }
@@ -61,10 +67,12 @@ void NumberEdit::accept() {
         return;
     }
     const auto number = readNumber(typed);
+    // What is shown may be rounded: typed again it is no other number.
+    const bool same = number == readNumber(numberShown());
     giveBack(); // the design decides; what it takes comes back by setNumber
     if (!number)
         Q_EMIT unreadable(typed);
-    else if (number != number_)
+    else if (!same)
         Q_EMIT entered(number);
 }
 

@@ -16,6 +16,8 @@ class NumberEdit : public QLineEdit {
 
     /// Nothing: the field is empty, which stands for "not given".
     void setNumber(std::optional<double> number);
+    /// Digits shown of a number, 0: all that it has.
+    void setDigits(int digits) { digits_ = digits; }
     void setWhole(bool whole) { whole_ = whole; }
     void setMayBeEmpty(bool may) { mayBeEmpty_ = may; }
 
@@ -35,7 +37,9 @@ class NumberEdit : public QLineEdit {
   private:
     void accept();
     void giveBack();
+    QString numberShown() const;
     std::optional<double> number_;
+    int digits_ = 0;
     bool whole_ = false;
     bool mayBeEmpty_ = false;
     bool stepping_ = false;

@@ -3,6 +3,7 @@
 #include "ui/editing/chapters.h"
 #include "ui/editing/field_block.h"
 #include "ui/editing/field_editor.h"
+#include "ui/units.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -35,6 +36,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     search_->setPlaceholderText(tr("Find a number"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Find a number"));
+    search_->setToolTip(tr("By its name, its group, its explanation or its key in the file"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -222,7 +224,7 @@ void NumberPanel::askRowChange(const std::string& list, int row, RowChange chang
 void NumberPanel::showProblems(const Problems& problems) {
     QStringList words;
     for (const Problem& problem : problems)
-        words << QString::fromStdString(problem.message);
+        words << inShownUnits(QString::fromStdString(problem.message));
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
     for (const std::string& path : {asked_, problems.front().path}) {

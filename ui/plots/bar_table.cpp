@@ -1,6 +1,7 @@
 #include "ui/plots/bar_table.h"
 
 #include "ui/palette.h"
+#include "ui/units.h"
 
 #include <QHelpEvent>
 #include <QPainter>
@@ -28,6 +29,7 @@ double largestOf(const BarTable::Section& section) {
 
 BarTable::BarTable(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
+    connect(&Units::instance(), &Units::changed, this, [this] { update(); });
 }
 
 void BarTable::setSections(std::vector<Section> sections) {
@@ -37,8 +39,7 @@ void BarTable::setSections(std::vector<Section> sections) {
     for (const Section& section : sections_) {
         text << section.title << section.remark;
         for (const Row& row : section.rows)
-            text << row.label + ' ' + (row.value ? shortText(*row.value) : QString()) + ' ' +
-                        row.unit;
+            text << row.label + ' ' + (row.value ? quantityText(*row.value, row.unit) : QString());
     }
     setAccessibleDescription(text.join(QLatin1String(". ")));
     update();
@@ -101,7 +102,7 @@ void BarTable::paintRow(QPainter& painter, const Section& section, const Row& ro
     painter.drawText(
         QRectF(box.left(), box.top(), labelWidth - 4, box.height()), Qt::AlignVCenter,
         fontMetrics().elidedText(row.label, Qt::ElideRight, static_cast<int>(labelWidth - 4)));
-    const QString value = row.value ? shortText(*row.value) + ' ' + row.unit : tr("none");
+    const QString value = row.value ? quantityText(*row.value, row.unit) : tr("none");
     painter.drawText(QRectF(box.left() + labelWidth, box.top(), valueWidth, box.height()),
                      Qt::AlignVCenter | Qt::AlignRight, value);
     const double largest = largestOf(section);

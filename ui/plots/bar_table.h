@@ -16,7 +16,7 @@ class BarTable : public QWidget {
   public:
     struct Row {
         QString label;
-        QString unit;
+        QString unit; ///< metric
         QString help;
         std::optional<double> value; ///< absent: not available
         std::optional<double> before;

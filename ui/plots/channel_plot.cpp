@@ -1,5 +1,7 @@
 #include "ui/plots/channel_plot.h"
 
+#include "ui/units.h"
+
 #include <QMenu>
 
 namespace lobewright::ui {
@@ -77,8 +79,8 @@ void ChannelPlot::rebuildCurves() {
         addCurve(look);
         built_.append(name);
     }
-    canvas().setLeftLabel(unitsShown.value(0));
-    canvas().setRightLabel(unitsShown.value(1));
+    canvas().setLeftLabel({}, unitsShown.value(0));
+    canvas().setRightLabel({}, unitsShown.value(1));
 }
 
 void ChannelPlot::refill() {
@@ -100,7 +102,7 @@ void ChannelPlot::addOptions(QMenu& menu) {
                 continue;
             QAction* action =
                 choice->addAction(QString::fromStdString(channel.label) + QStringLiteral(" (") +
-                                  QString::fromStdString(channel.unit) + ')');
+                                  unitFor(channel.unit).text + ')');
             action->setCheckable(true);
             action->setChecked(channels_.contains(name));
             connect(action, &QAction::toggled, this,

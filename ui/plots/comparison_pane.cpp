@@ -76,12 +76,14 @@ void ComparisonPane::buildBar() {
     for (const ComparedQuantityWord& word : comparedQuantities())
         quantity_->addItem(word.title, QString::fromLatin1(word.key));
     quantity_->setAccessibleName(tr("Shown"));
+    quantity_->setToolTip(tr("The quantity in which the engines are laid over each other"));
     basis_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     basis_->setMinimumContentsLength(18);
     progress_->setRange(0, 1000);
     progress_->setTextVisible(false);
     progress_->setMaximumWidth(120);
     cancel_->setText(tr("Cancel"));
+    cancel_->setToolTip(tr("Stop comparing; what is shown stays"));
     message_->setWordWrap(true);
     bar->addWidget(quantity_);
     bar->addWidget(basis_, 1);

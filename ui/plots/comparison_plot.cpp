@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 
@@ -22,55 +23,58 @@ constexpr QCPScatterStyle::ScatterShape marks[] = {
     QCPScatterStyle::ssCrossSquare, QCPScatterStyle::ssPlusCircle, QCPScatterStyle::ssDiamond};
 constexpr double rpm = units::revPerMinute;
 
-QVector<double> vectorOf(const Samples& samples, double unit) {
-    QVector<double> values(static_cast<int>(samples.size()));
-    for (Eigen::Index i = 0; i < samples.size(); ++i)
-        values[static_cast<int>(i)] = samples[i] / unit;
-    return values;
+QVector<double> vectorOf(const Samples& samples) {
+    return QVector<double>(samples.begin(), samples.end());
 }
 
-/// Ordinates of the curves over a reciprocation, with their unit.
-std::pair<const Samples*, double> ordinate(const study::ComparedCurves& curves,
-                                           ComparedQuantity quantity) {
+/// Ordinates of the curves over a reciprocation [SI].
+const Samples& ordinate(const study::ComparedCurves& curves, ComparedQuantity quantity) {
     switch (quantity) {
     case ComparedQuantity::position:
-        return {&curves.lift, units::millimetre};
+        return curves.lift;
     case ComparedQuantity::leverArm:
-        return {&curves.leverArm, units::millimetre};
+        return curves.leverArm;
     case ComparedQuantity::speed:
-        return {&curves.speed, 1.0};
+        return curves.speed;
     case ComparedQuantity::acceleration:
-        return {&curves.acceleration, 1.0};
+        return curves.acceleration;
     case ComparedQuantity::pressure:
     case ComparedQuantity::pressureVolume:
-        return {&curves.pressure, units::bar};
+        return curves.pressure;
     case ComparedQuantity::torque:
     case ComparedQuantity::torqueCurve:
     case ComparedQuantity::powerCurve:
         break;
     }
-    return {&curves.totalTorque, 1.0};
+    return curves.totalTorque;
 }
 
-QString ordinateName(ComparedQuantity quantity) {
+struct OrdinateWords {
+    QString quantity;
+    QString unit; ///< metric
+    double si;    ///< one of that unit in SI
+};
+
+OrdinateWords ordinateWords(ComparedQuantity quantity) {
     switch (quantity) {
     case ComparedQuantity::position:
-        return Words::tr("lift, mm");
+        return {Words::tr("lift"), QStringLiteral("mm"), units::millimetre};
     case ComparedQuantity::leverArm:
-        return Words::tr("lever arm on the output shaft, mm");
+        return {Words::tr("lever arm on the output shaft"), QStringLiteral("mm"),
+                units::millimetre};
     case ComparedQuantity::pressure:
     case ComparedQuantity::pressureVolume:
-        return Words::tr("pressure, bar");
+        return {Words::tr("pressure"), QStringLiteral("bar"), units::bar};
     case ComparedQuantity::torque:
-        return Words::tr("torque of the engine, N·m");
+        return {Words::tr("torque of the engine"), QStringLiteral("N·m"), 1.0};
     case ComparedQuantity::speed:
-        return Words::tr("piston speed, m/s");
+        return {Words::tr("piston speed"), QStringLiteral("m/s"), 1.0};
     case ComparedQuantity::acceleration:
-        return Words::tr("piston acceleration, m/s²");
+        return {Words::tr("piston acceleration"), QStringLiteral("m/s²"), 1.0};
     case ComparedQuantity::torqueCurve:
-        return Words::tr("brake torque, N·m");
+        return {Words::tr("brake torque"), QStringLiteral("N·m"), 1.0};
     case ComparedQuantity::powerCurve:
-        return Words::tr("brake power, kW");
+        return {Words::tr("brake power"), QStringLiteral("kW"), units::kilowatt};
     }
     return {};
 }
@@ -108,6 +112,7 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
     legend->setFillOrder(QCPLegend::foColumnsFirst);
     plotLayout()->setRowStretchFactor(1, 0.001);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
+    connect(&Units::instance(), &Units::changed, this, &ComparisonPlot::refill);
     applyTones();
 }
 
@@ -169,13 +174,14 @@ void ComparisonPlot::addStrokeCurves() {
         if (!engine.curves || !isEngineShown(engine.engine))
             continue;
         const study::ComparedCurves& curves = *engine.curves;
-        const auto [samples, unit] = ordinate(curves, quantity_);
-        const QVector<double> x = quantity_ == ComparedQuantity::torque
-                                      ? vectorOf(curves.turnAngle, units::degree)
-                                  : quantity_ == ComparedQuantity::pressureVolume
-                                      ? vectorOf(curves.volume, units::cubicCentimetre)
-                                      : vectorOf(curves.strokeAngle, units::degree);
-        addCurve(engine.engine, x, vectorOf(*samples, unit));
+        const OrdinateWords words = ordinateWords(quantity_);
+        const Samples volume = curves.volume / units::cubicCentimetre;
+        const Samples x = quantity_ == ComparedQuantity::torque ? curves.turnAngle / units::degree
+                          : quantity_ == ComparedQuantity::pressureVolume
+                              ? unitFor(QStringLiteral("cm³")).shown(volume)
+                              : Samples(curves.strokeAngle / units::degree);
+        const Samples y = ordinate(curves, quantity_) / words.si;
+        addCurve(engine.engine, vectorOf(x), vectorOf(unitFor(words.unit).shown(y)));
     }
 }
 
@@ -191,7 +197,7 @@ void ComparisonPlot::addSpeedCurves() {
             const solution::Figure* value = row.figure(name);
             if (speed && speed->value && value && value->value) {
                 x.append(*speed->value);
-                y.append(*value->value);
+                y.append(unitFor(value->unit).shown(*value->value));
             }
         }
         if (!x.isEmpty() && isEngineShown(engine))
@@ -204,10 +210,10 @@ void ComparisonPlot::addClaims() {
     std::size_t number = 0;
     for (const study::ClaimedPoint& point : claims_) {
         auto* mark = addGraph();
-        const double value = quantity_ == ComparedQuantity::torqueCurve
-                                 ? point.torque
-                                 : point.torque * point.speed / units::kilowatt;
-        mark->addData(point.speed / rpm, value);
+        const OrdinateWords words = ordinateWords(quantity_);
+        const double value =
+            quantity_ == ComparedQuantity::torqueCurve ? point.torque : point.torque * point.speed;
+        mark->addData(point.speed / rpm, unitFor(words.unit).shown(value / words.si));
         mark->setLineStyle(QCPGraph::lsNone);
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
@@ -216,11 +222,12 @@ void ComparisonPlot::addClaims() {
 }
 
 void ComparisonPlot::nameAxes() {
-    yAxis->setLabel(ordinateName(quantity_));
+    const OrdinateWords words = ordinateWords(quantity_);
+    yAxis->setLabel(axisText(words.quantity, words.unit));
     xAxis->setLabel(isSpeedCurve(quantity_)                 ? tr("speed of the output shaft, rpm")
                     : quantity_ == ComparedQuantity::torque ? tr("angle of the output shaft, °")
                     : quantity_ == ComparedQuantity::pressureVolume
-                        ? tr("chamber volume, cm³")
+                        ? axisText(tr("chamber volume"), QStringLiteral("cm³"))
                         : tr("degrees of one reciprocation from firing dead centre"));
 }
 

@@ -1,6 +1,7 @@
 #include "ui/plots/comparison_table.h"
 
 #include "ui/editing/figures_panel.h"
+#include "ui/units.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -15,6 +16,7 @@ constexpr int longestName = 46; // characters; a longer one is cut and stands in
 
 ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setAccessibleName(tr("Figures of the engines compared"));
+    connect(&Units::instance(), &Units::changed, this, [this] { show(comparison_); });
     setFrameShape(QFrame::NoFrame);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionMode(QAbstractItemView::ContiguousSelection);
@@ -25,8 +27,9 @@ ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 }
 
-void ComparisonTable::show(const study::Comparison& comparison) {
-    const auto& engines = comparison.engines;
+void ComparisonTable::show(study::Comparison comparison) {
+    comparison_ = std::move(comparison);
+    const auto& engines = comparison_.engines;
     if (engines.empty())
         return;
     setColumnCount(static_cast<int>(engines.size()));
@@ -40,8 +43,9 @@ void ComparisonTable::show(const study::Comparison& comparison) {
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
             const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
-            auto* item = new QTableWidgetItem(figure.value ? figureText(*figure.value)
-                                                           : QStringLiteral("–"));
+            auto* item = new QTableWidgetItem(
+                figure.value ? figureText(unitFor(figure.unit).shown(*figure.value))
+                             : QStringLiteral("–"));
             item->setToolTip(QString::fromStdString(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);
@@ -50,8 +54,7 @@ void ComparisonTable::show(const study::Comparison& comparison) {
     for (int row = 0; row < rowCount(); ++row) {
         const solution::Figure& figure = engines.front().figures[static_cast<std::size_t>(row)];
         QString name = QString::fromStdString(figure.label);
-        if (!figure.unit.empty())
-            name += QStringLiteral(", ") + QString::fromStdString(figure.unit);
+        name = axisText(name, QString::fromStdString(figure.unit));
         auto* head = new QTableWidgetItem(name);
         head->setToolTip(name);
         setVerticalHeaderItem(row, head);

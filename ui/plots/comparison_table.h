@@ -13,12 +13,15 @@ class ComparisonTable : public QTableWidget {
   public:
     explicit ComparisonTable(QWidget* parent = nullptr);
 
-    void show(const study::Comparison& comparison);
+    void show(study::Comparison comparison);
     /// The table as tab-separated text, for spreadsheets.
     QString text() const;
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    study::Comparison comparison_;
 };
 
 } // namespace lobewright::ui

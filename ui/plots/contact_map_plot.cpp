@@ -5,6 +5,7 @@
 #include "ui/plots/curve.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
+#include "ui/units.h"
 
 #include <QActionGroup>
 #include <QMenu>
@@ -28,15 +29,15 @@ struct QuantityLook {
 
 const QuantityLook& lookOf(ContactMapPlot::Quantity quantity) {
     static const QuantityLook looks[] = {
-        {"pressure", ContactMapPlot::tr("Nominal contact stress"), ContactMapPlot::tr("MPa"),
+        {"pressure", ContactMapPlot::tr("Nominal contact stress"), QStringLiteral("MPa"),
          units::megapascal, &contact::ContactMap::pressure},
-        {"shear", ContactMapPlot::tr("Deepest shear stress"), ContactMapPlot::tr("MPa"),
+        {"shear", ContactMapPlot::tr("Deepest shear stress"), QStringLiteral("MPa"),
          units::megapascal, &contact::ContactMap::shear},
-        {"film", ContactMapPlot::tr("Oil film"), ContactMapPlot::tr("µm"), units::micrometre,
+        {"film", ContactMapPlot::tr("Oil film"), QStringLiteral("µm"), units::micrometre,
          &contact::ContactMap::film},
         {"film_ratio", ContactMapPlot::tr("Film ratio λ"), QString(), 1.0,
          &contact::ContactMap::filmRatio},
-        {"slip", ContactMapPlot::tr("Slip"), ContactMapPlot::tr("m/s"), 1.0,
+        {"slip", ContactMapPlot::tr("Slip"), QStringLiteral("m/s"), 1.0,
          &contact::ContactMap::slip}};
     return looks[static_cast<size_t>(quantity)];
 }
@@ -70,11 +71,11 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     text_->setPositionAlignment(Qt::AlignHCenter | Qt::AlignTop);
     text_->setPadding(QMargins(4, 1, 4, 1));
     xAxis->setLabel(tr("shaft °"));
-    yAxis->setLabel(tr("from the middle of the track, outward, mm"));
     xAxis->setRange(0.0, 360.0);
     auto ticks = QSharedPointer<QCPAxisTickerFixed>::create();
     ticks->setTickStep(45.0);
     xAxis->setTicker(ticks);
+    connect(&Units::instance(), &Units::changed, this, &ContactMapPlot::refill);
     connect(&cursor_, &TurnCursor::angleChanged, this, &ContactMapPlot::moveCursor);
     const auto toPointer = [this](QMouseEvent* event) {
         if (event->buttons() & Qt::LeftButton)
@@ -105,11 +106,12 @@ bool ContactMapPlot::lessIsWorse() const {
 
 void ContactMapPlot::refill() {
     worst_.reset();
+    yAxis->setLabel(axisText(tr("from the middle of the track, outward"), QStringLiteral("mm")));
     const auto map = solution_ ? solution::contactMap(*solution_, end_, lineCount) : std::nullopt;
     if (map) {
         const QuantityLook& look = lookOf(quantity_);
         fill(*map, (*map).*look.values, look.scale);
-        scale_->axis()->setLabel(look.unit);
+        scale_->axis()->setLabel(unitFor(look.unit).text);
     }
     markWorst();
     replot(rpQueuedReplot);
@@ -119,8 +121,10 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
                           double unit) {
     const double middle = solution_->design.mechanism.pitchRadius;
     const auto widths = static_cast<int>(map.rho.size());
-    const QCPRange across((map.rho[0] - middle) / units::millimetre,
-                          (map.rho[widths - 1] - middle) / units::millimetre);
+    const Unit lengths = unitFor(QStringLiteral("mm"));
+    const Unit shown = unitFor(lookOf(quantity_).unit);
+    const QCPRange across(lengths.shown((map.rho[0] - middle) / units::millimetre),
+                          lengths.shown((map.rho[widths - 1] - middle) / units::millimetre));
     map_->data()->setSize(cellsPerTurn + 1, widths);
     map_->data()->setRange(QCPRange(0.0, 360.0), across);
     yAxis->setRange(across);
@@ -131,8 +135,8 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
             const bool touches = map.pressure(i, j) > 0.0 && value > 0.0;
             const int cell =
                 static_cast<int>(std::lround(map.theta[i] / units::turn * cellsPerTurn));
-            map_->data()->setCell(cell, j,
-                                  touches ? value : std::numeric_limits<double>::quiet_NaN());
+            map_->data()->setCell(
+                cell, j, touches ? shown.shown(value) : std::numeric_limits<double>::quiet_NaN());
             if (touches &&
                 (!worst_ || (lessIsWorse() ? value < worst_->value : value > worst_->value)))
                 worst_ = Worst{map.theta[i], map.rho[j] - middle, value};
@@ -149,12 +153,13 @@ void ContactMapPlot::markWorst() {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));
         return;
     }
-    mark_->addData(worst_->theta / units::degree, worst_->offset / units::millimetre);
-    text_->setText((lessIsWorse() ? tr("%1, %2: least %3 %4 at %5°, %6 mm")
-                                  : tr("%1, %2: largest %3 %4 at %5°, %6 mm"))
-                       .arg(look.label, side, shortText(worst_->value), look.unit,
-                            shortText(worst_->theta / units::degree),
-                            shortText(worst_->offset / units::millimetre)));
+    const double offset = worst_->offset / units::millimetre;
+    const auto length = QStringLiteral("mm");
+    mark_->addData(worst_->theta / units::degree, unitFor(length).shown(offset));
+    text_->setText(
+        (lessIsWorse() ? tr("%1, %2: least %3 at %4°, %5") : tr("%1, %2: largest %3 at %4°, %5"))
+            .arg(look.label, side, quantityText(worst_->value, look.unit),
+                 shortText(worst_->theta / units::degree), quantityText(offset, length)));
 }
 
 void ContactMapPlot::moveCursor() {

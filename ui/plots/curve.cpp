@@ -39,7 +39,10 @@ QString valueText(double value, double largest) {
 QString shortText(double value) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    const QString text = locale.toString(std::abs(value), 'g', 4);
+    // Engineers read 217557, not 2.176e+05.
+    const bool isLarge = std::abs(value) >= 1e4 && std::abs(value) < 1e7;
+    const QString text = isLarge ? locale.toString(std::abs(value), 'f', 0)
+                                 : locale.toString(std::abs(value), 'g', 4);
     return value < 0.0 ? QChar(0x2212) + text : text;
 }
 

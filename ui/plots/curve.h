@@ -17,7 +17,7 @@ QColor colourOf(const Palette& palette, Tone tone);
 /// How a curve is named and drawn.
 struct CurveLook {
     QString label;
-    QString unit;
+    QString unit; ///< metric
     QString help; ///< what the quantity is, with its symbol
     Tone tone = Tone::ink;
     Qt::PenStyle style = Qt::SolidLine;
@@ -26,7 +26,8 @@ struct CurveLook {
     bool inReadout = true; ///< named with its value at the cursor
 };
 
-/// A curve over the turn, now and in the baseline. θ in radians, values in the unit of the look.
+/// A curve over the turn, now and in the baseline. θ in radians, values in the unit in which that
+/// of the look is shown now.
 struct Curve {
     CurveLook look;
     Samples theta, values;

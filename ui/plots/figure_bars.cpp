@@ -1,6 +1,7 @@
 #include "ui/plots/figure_bars.h"
 
 #include "ui/plots/plot_export.h"
+#include "ui/units.h"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -26,6 +27,7 @@ BarTable::Row lossRow(BarTable::Row row) {
 
 FigureBars::FigureBars(const QString& title, QWidget* parent) : BarTable(parent) {
     setAccessibleName(title);
+    connect(&Units::instance(), &Units::changed, this, &FigureBars::refill);
 }
 
 void FigureBars::showSolution(const SolutionPointer& solution) {
@@ -82,7 +84,8 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
         else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
             friction.rows.push_back(lossRow(row(figure, Tone::ink)));
         else if (figure.name == "fmep_bar" && figure.value)
-            friction.remark = tr("%1 bar in all.").arg(shortText(*figure.value));
+            friction.remark =
+                tr("%1 in all.").arg(quantityText(*figure.value, QStringLiteral("bar")));
     }
     const auto counted = solution.figure("supply_power_counted");
     if (counted && counted->value && *counted->value == 0.0)

@@ -4,6 +4,7 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/plot_export.h"
+#include "ui/units.h"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -51,6 +52,7 @@ FreeBody::FreeBody(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Forces on the pistons"));
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
+    connect(&Units::instance(), &Units::changed, this, [this] { update(); });
 }
 
 QSize FreeBody::minimumSizeHint() const {
@@ -100,18 +102,17 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
         painter.drawText(QRectF(box.left() + 24, top, listWidth - 24, line), Qt::AlignLeft,
                          force.name);
         painter.drawText(QRectF(box.left() + 24, top, listWidth - 24, line), Qt::AlignRight,
-                         tr("%1 N").arg(shortText(std::round(force.force.norm()))));
+                         quantityText(std::round(force.force.norm()), QStringLiteral("N")));
         top += 1.15 * line;
         at += force.force;
         corners.emplace_back(at.x(), -at.y());
     }
     const double gap = found->sum().norm();
     painter.setPen(tones.quiet);
-    painter.drawText(
-        QRectF(box.left(), top, listWidth, 3 * line), Qt::TextWordWrap,
-        gap < 0.5
-            ? tr("closes: sum 0 N")
-            : tr("open by %1 N: the roller is off its track").arg(shortText(std::round(gap))));
+    painter.drawText(QRectF(box.left(), top, listWidth, 3 * line), Qt::TextWordWrap,
+                     gap < 0.5 ? tr("closes: sum %1").arg(quantityText(0.0, QStringLiteral("N")))
+                               : tr("open by %1: the roller is off its track")
+                                     .arg(quantityText(std::round(gap), QStringLiteral("N"))));
 
     QRectF place = box.adjusted(listWidth + 20, 1.6 * line, -16, -line);
     bounds = QPolygonF(QVector<QPointF>(corners.begin(), corners.end())).boundingRect();

@@ -2,6 +2,7 @@
 
 #include "core/solution/closer_look.h"
 #include "core/units.h"
+#include "ui/units.h"
 
 namespace lobewright::ui {
 
@@ -11,11 +12,11 @@ constexpr double lessonShare = 0.2; // of the height
 
 LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Lever arm beside a crank"), parent) {
-    canvas().setLeftLabel(tr("lever arm, mm/rad"));
+    canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
     const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
-    track_.inlet = addCurve({tr("Inlet track"), tr("mm/rad"), help, Tone::inlet});
-    track_.exhaust = addCurve({tr("Exhaust track"), tr("mm/rad"), help, Tone::exhaust});
-    crank_ = addCurve({tr("Crank of equal stroke"), tr("mm/rad"),
+    track_.inlet = addCurve({tr("Inlet track"), QStringLiteral("mm/rad"), help, Tone::inlet});
+    track_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("mm/rad"), help, Tone::exhaust});
+    crank_ = addCurve({tr("Crank of equal stroke"), QStringLiteral("mm/rad"),
                        tr("Crank with the inlet track's stroke and the reference rod, one turn a "
                           "cycle, per angle of its own turn."),
                        Tone::quiet, Qt::DashLine, 1.4});
@@ -54,9 +55,9 @@ void LeverPlot::paintLesson(QCPPainter& painter) const {
         text += tr(" The track's is longer than the crank's because it works %1 × a turn.")
                     .arg(solution()->pair.cyclesPerTurn());
     if (work && work->value && torque && torque->value)
-        text += tr(" Here %1 J / 2π = %2 N·m.")
-                    .arg(valueText(*work->value, *work->value),
-                         valueText(*torque->value, *torque->value));
+        text += tr(" Here %1 / 2π = %2.")
+                    .arg(quantityText(*work->value, QStringLiteral("J")),
+                         quantityText(*torque->value, QStringLiteral("N·m")));
     const QRectF box = canvas().inside();
     painter.setFont(canvas().xAxis->tickLabelFont());
     const QFontMetricsF metrics(painter.font());
@@ -72,13 +73,14 @@ void LeverPlot::paintLesson(QCPPainter& painter) const {
 
 BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Main bearing loads"), parent) {
-    canvas().setLeftLabel(tr("bearing load, N"));
+    canvas().setLeftLabel(tr("bearing load"), QStringLiteral("N"));
     const QString help = tr("Radial bearing in the plane of this track's roller axes at outer "
                             "dead centre, on the shaft.");
-    radial_.inlet = addCurve({tr("Radial, inlet end"), tr("N"), help, Tone::inlet});
-    radial_.exhaust = addCurve({tr("Radial, exhaust end"), tr("N"), help, Tone::exhaust});
+    radial_.inlet = addCurve({tr("Radial, inlet end"), QStringLiteral("N"), help, Tone::inlet});
+    radial_.exhaust =
+        addCurve({tr("Radial, exhaust end"), QStringLiteral("N"), help, Tone::exhaust});
     thrust_ =
-        addCurve({tr("Thrust"), tr("N"),
+        addCurve({tr("Thrust"), QStringLiteral("N"),
                   tr("Thrust bearing on the shaft, positive toward the exhaust end."), Tone::ink});
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
         if (known_)

@@ -47,15 +47,27 @@ const QCPAxis& LiftHandles::axisOf(LiftGrip::Curve curve) const {
     return curve == LiftGrip::Curve::lift ? *canvas_.yAxis : *canvas_.yAxis2;
 }
 
+Unit LiftHandles::unitOf(LiftGrip::Curve curve) {
+    return unitFor(curve == LiftGrip::Curve::lift       ? QStringLiteral("mm")
+                   : curve == LiftGrip::Curve::velocity ? QStringLiteral("m/s")
+                                                        : QStringLiteral("m/s²"));
+}
+
+double LiftHandles::shownStep(LiftGrip::Curve curve, bool fine) {
+    // Lift, slope and its change are all lengths per power of a degree.
+    return unitFor(QStringLiteral("mm")).step(valueStep(curve, fine));
+}
+
 double LiftHandles::plottedPerUnit(LiftGrip::Curve curve) const {
+    const double shown = unitOf(curve).factor;
     const double perSecond = geometry_->design.running.speed / units::degree; // [deg/s]
     switch (curve) {
     case LiftGrip::Curve::lift:
-        return 1.0;
+        return shown;
     case LiftGrip::Curve::velocity:
-        return units::millimetre * perSecond;
+        return shown * units::millimetre * perSecond;
     case LiftGrip::Curve::acceleration:
-        return units::millimetre * perSecond * perSecond;
+        return shown * units::millimetre * perSecond * perSecond;
     }
     return 1.0;
 }
@@ -63,13 +75,14 @@ double LiftHandles::plottedPerUnit(LiftGrip::Curve curve) const {
 double LiftHandles::plottedAt(End end, LiftGrip::Curve curve, double theta) const {
     const motion::Lift lift = geometry_->pair.lift(end, theta);
     const double omega = geometry_->design.running.speed;
+    const Unit unit = unitOf(curve);
     switch (curve) {
     case LiftGrip::Curve::lift:
-        return lift.y / units::millimetre;
+        return unit.shown(lift.y / units::millimetre);
     case LiftGrip::Curve::velocity:
-        return lift.y1 * omega;
+        return unit.shown(lift.y1 * omega);
     case LiftGrip::Curve::acceleration:
-        return lift.y2 * omega * omega;
+        return unit.shown(lift.y2 * omega * omega);
     }
     return 0.0;
 }
@@ -175,7 +188,7 @@ bool LiftHandles::drag(const QMouseEvent& event) {
         const double raised =
             axis.pixelToCoord(event.position().y()) - axis.pixelToCoord(drag_->from.y());
         moveTo(angle, onStep(start.value + raised / plottedPerUnit(start.curve),
-                             valueStep(start.curve, fine)));
+                             shownStep(start.curve, fine)));
     } else if (const auto now = grip(start)) {
         moveTo(angle, now->value);
     }
@@ -213,7 +226,7 @@ bool LiftHandles::nudge(const QKeyEvent& event) {
     if (!now)
         return false;
     const bool fine = isFine(event.modifiers());
-    const double turn = angleStep(fine), rise = valueStep(now->curve, fine);
+    const double turn = angleStep(fine), rise = shownStep(now->curve, fine);
     switch (event.key()) {
     case Qt::Key_Left:
         moveTo(now->angle - turn, now->value);

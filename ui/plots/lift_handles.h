@@ -2,6 +2,7 @@
 
 #include "ui/editing/lift_grips.h"
 #include "ui/plots/shown.h"
+#include "ui/units.h"
 #include "ui/plots/turn_canvas.h"
 
 #include <QObject>
@@ -59,7 +60,11 @@ class LiftHandles : public QObject, public Grips {
         double plotted = 0.0; ///< on its axis
     };
     const QCPAxis& axisOf(LiftGrip::Curve curve) const;
-    /// Plotted value for one unit of a grip's value: 1, m/s per mm/deg, m/s² per mm/deg².
+    /// How the values of its axis are shown now: mm, m/s, m/s² or their inch counterparts.
+    static Unit unitOf(LiftGrip::Curve curve);
+    /// Step of a grip's value, plain in the unit shown now.
+    static double shownStep(LiftGrip::Curve curve, bool fine);
+    /// Plotted value for one unit of a grip's value, mm, mm/deg or mm/deg².
     double plottedPerUnit(LiftGrip::Curve curve) const;
     double plottedAt(End end, LiftGrip::Curve curve, double theta) const;
     void addHandles(LiftGrip::Curve curve);

@@ -6,14 +6,18 @@
 namespace lobewright::ui {
 
 QString LiftHandles::valueOf(const Handle& handle) const {
+    const Unit unit = unitOf(handle.grip.curve);
+    const auto plotted = [&](int decimals) {
+        return degreesText(handle.plotted, unit.decimals(decimals)) + QChar(0xA0) + unit.text;
+    };
     switch (handle.grip.curve) {
     case LiftGrip::Curve::lift:
-        return tr("%1 mm").arg(degreesText(handle.plotted, 2));
+        return plotted(2);
     case LiftGrip::Curve::velocity:
-        return tr("%1 m/s, slope %2 mm/°")
-            .arg(degreesText(handle.plotted, 2), degreesText(handle.grip.value, 4));
+        return tr("%1, slope %2")
+            .arg(plotted(2), quantityText(handle.grip.value, QStringLiteral("mm/°"), 4));
     case LiftGrip::Curve::acceleration:
-        return tr("%1 m/s², by its lift").arg(degreesText(handle.plotted, 0));
+        return tr("%1, by its lift").arg(plotted(0));
     }
     return {};
 }

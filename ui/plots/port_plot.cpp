@@ -24,10 +24,10 @@ QString spanText(double shaftAngle, int cyclesPerTurn, double omega) {
 
 PortPlot::PortPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Port timing"), parent) {
-    canvas().setLeftLabel(tr("open area, mm²"));
+    canvas().setLeftLabel(tr("open area"), QStringLiteral("mm²"));
     const QString help = tr("Geometric area that the piston uncovers, all rows of one end.");
-    area_.inlet = addCurve({tr("Inlet ports"), tr("mm²"), help, Tone::inlet});
-    area_.exhaust = addCurve({tr("Exhaust ports"), tr("mm²"), help, Tone::exhaust});
+    area_.inlet = addCurve({tr("Inlet ports"), QStringLiteral("mm²"), help, Tone::inlet});
+    area_.exhaust = addCurve({tr("Exhaust ports"), QStringLiteral("mm²"), help, Tone::exhaust});
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintShading(painter); });
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLabels(painter); });
 }

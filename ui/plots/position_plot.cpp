@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/plots/lift_handles.h"
+#include "ui/units.h"
 
 #include <QActionGroup>
 #include <QMenu>
@@ -65,10 +66,10 @@ QString overlayLabel(PositionPlot::Overlay overlay) {
 
 PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Piston position"), parent), handles_(new LiftHandles(canvas(), this)) {
-    canvas().setLeftLabel(tr("lift, mm"));
+    canvas().setLeftLabel(tr("lift"), QStringLiteral("mm"));
     const QString help = tr("Inward travel y of the piston from its outer dead centre.");
-    lift_.inlet = addCurve({tr("Inlet piston"), tr("mm"), help, Tone::inlet});
-    lift_.exhaust = addCurve({tr("Exhaust piston"), tr("mm"), help, Tone::exhaust});
+    lift_.inlet = addCurve({tr("Inlet piston"), QStringLiteral("mm"), help, Tone::inlet});
+    lift_.exhaust = addCurve({tr("Exhaust piston"), QStringLiteral("mm"), help, Tone::exhaust});
     for (const End end : bothEnds) {
         CurveLook look;
         look.tone = end == End::inlet ? Tone::inlet : Tone::exhaust;
@@ -98,10 +99,8 @@ void PositionPlot::setOverlay(Overlay overlay) {
         setLook(derivative_[end], look);
         setCurveVisible(derivative_[end], overlay != Overlay::none);
     }
-    canvas().setRightLabel(overlay == Overlay::none
-                               ? QString()
-                               : overlayLabel(overlay).toLower() + QStringLiteral(", ") +
-                                     QString::fromUtf8(words.unit));
+    canvas().setRightLabel(overlay == Overlay::none ? QString() : overlayLabel(overlay).toLower(),
+                           QString::fromUtf8(words.unit));
     if (geometry())
         refill();
     Q_EMIT stateChanged();
@@ -185,7 +184,7 @@ void PositionPlot::paintPortEdges(QCPPainter& painter) const {
             continue;
         const double edge = std::ranges::max(rows, {}, &ports::Row::edge).edge;
         const double at = (edge + geometry()->pair.shift(end)) / units::millimetre;
-        const double y = canvas().yAxis->coordToPixel(at);
+        const double y = canvas().yAxis->coordToPixel(unitFor(QStringLiteral("mm")).shown(at));
         painter.setPen(QPen(tones().tint(tones().side(end), 0.55), 1, Qt::DashDotLine));
         painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
     }

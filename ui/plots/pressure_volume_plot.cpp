@@ -5,6 +5,7 @@
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
 #include "ui/plots/turn_events.h"
+#include "ui/units.h"
 
 #include <QMenu>
 
@@ -20,7 +21,8 @@ void fill(QCPCurve& curve, const SolutionPointer& solution) {
     const auto* pressure = solution ? solution->channel("pressure_bar") : nullptr;
     if (volume && pressure) {
         for (Eigen::Index i = 0; i < volume->values.size(); ++i)
-            points.append({static_cast<double>(i), volume->values[i], pressure->values[i]});
+            points.append({static_cast<double>(i), unitFor(volume->unit).shown(volume->values[i]),
+                           unitFor(pressure->unit).shown(pressure->values[i])});
     }
     curve.data()->set(points, true);
 }
@@ -43,10 +45,9 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     readout_->position->setType(QCPItemPosition::ptAxisRectRatio);
     readout_->position->setCoords(0.98, 0.04);
     readout_->setPositionAlignment(Qt::AlignRight | Qt::AlignTop);
-    xAxis->setLabel(tr("chamber volume, cm³"));
-    yAxis->setLabel(tr("pressure, bar"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
+    connect(&Units::instance(), &Units::changed, this, &PressureVolumePlot::refill);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
         moveDot();
         layer(QStringLiteral("cursor"))->replot();
@@ -65,6 +66,8 @@ void PressureVolumePlot::showBaseline(const SolutionPointer& baseline) {
 }
 
 void PressureVolumePlot::refill() {
+    xAxis->setLabel(axisText(tr("chamber volume"), QStringLiteral("cm³")));
+    yAxis->setLabel(axisText(tr("pressure"), QStringLiteral("bar")));
     fill(*now_, solution_);
     fill(*before_, baseline_);
     rescaleAxes();
@@ -85,8 +88,10 @@ void PressureVolumePlot::moveDot() {
     const double p = valueAt(solution_->theta, pressure->values, cursor_.angle());
     if (!std::isfinite(v) || !std::isfinite(p))
         return;
-    dot_->addData(v, p);
-    readout_->setText(tr("%1 cm³, %2 bar").arg(valueText(v, v), valueText(p, p)));
+    const Unit volumes = unitFor(volume->unit), pressures = unitFor(pressure->unit);
+    dot_->addData(volumes.shown(v), pressures.shown(p));
+    readout_->setText(quantityText(v, QStringLiteral("cm³")) + QStringLiteral(", ") +
+                      quantityText(p, QStringLiteral("bar")));
 }
 
 void PressureVolumePlot::applyTones() {

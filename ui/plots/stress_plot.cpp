@@ -1,6 +1,7 @@
 #include "ui/plots/stress_plot.h"
 
 #include "core/units.h"
+#include "ui/units.h"
 
 #include <QMenu>
 
@@ -8,15 +9,15 @@ namespace lobewright::ui {
 
 StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Contact stress"), parent) {
-    canvas().setLeftLabel(tr("nominal stress, MPa"));
+    canvas().setLeftLabel(tr("nominal stress"), QStringLiteral("MPa"));
     const QString help =
         tr("Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over "
            "the width: nominal, for comparing designs, never to release one.");
-    stress_.inlet = addCurve({tr("Inlet track"), tr("MPa"), help, Tone::inlet});
-    stress_.exhaust = addCurve({tr("Exhaust track"), tr("MPa"), help, Tone::exhaust});
+    stress_.inlet = addCurve({tr("Inlet track"), QStringLiteral("MPa"), help, Tone::inlet});
+    stress_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("MPa"), help, Tone::exhaust});
     for (const End end : bothEnds) {
         CurveLook look{end == End::inlet ? tr("Force, inlet") : tr("Force, exhaust"),
-                       tr("N"),
+                       QStringLiteral("N"),
                        tr("Contact force N between roller and track."),
                        end == End::inlet ? Tone::inlet : Tone::exhaust,
                        Qt::DashLine,
@@ -100,9 +101,9 @@ void StressPlot::paintLimit(QCPPainter& painter) const {
     if (!limit)
         return;
     const QRectF box = canvas().inside();
-    const double y = canvas().yAxis->coordToPixel(*limit);
+    const double y = canvas().yAxis->coordToPixel(unitFor(QStringLiteral("MPa")).shown(*limit));
     painter.setFont(canvas().xAxis->tickLabelFont());
-    const QString text = tr("allowable %1 MPa").arg(valueText(*limit, *limit));
+    const QString text = tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa")));
     painter.setPen(QPen(tones().warning, 1, Qt::DashDotLine));
     const QFontMetricsF metrics(painter.font());
     if (y > box.top()) {
@@ -115,7 +116,8 @@ void StressPlot::setForcesShown(bool shown) {
     forcesShown_ = shown;
     for (const End end : bothEnds)
         setCurveVisible(force_[end], shown);
-    canvas().setRightLabel(shown ? tr("contact force, N") : QString());
+    canvas().setRightLabel(shown ? tr("contact force") : QString(),
+                           shown ? QStringLiteral("N") : QString());
     if (geometry())
         refill();
     Q_EMIT stateChanged();

@@ -5,6 +5,7 @@
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
+#include "ui/units.h"
 
 #include <QDoubleSpinBox>
 #include <QLabel>
@@ -76,6 +77,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     });
     connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
+    connect(&Units::instance(), &Units::changed, this, &StudyPlot::refill);
     connectRun(now_);
     connectRun(before_);
     applyTones();
@@ -208,12 +210,13 @@ QString StudyPlot::unitOf(const QString& figure) const {
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {
     const auto& names = everyFigure();
     const auto place = std::ranges::find(names, figure.toStdString());
+    const Unit unit = unitFor(unitOf(figure));
     QVector<QCPGraphData> line;
     if (place != names.end() && run.solution) {
         const auto column = static_cast<size_t>(place - names.begin());
         for (const auto& [parameter, point] : run.points)
-            line.append({parameter,
-                         point.values[column].value_or(std::numeric_limits<double>::quiet_NaN())});
+            line.append({parameter, unit.shown(point.values[column].value_or(
+                                        std::numeric_limits<double>::quiet_NaN()))});
     }
     graph.data()->set(line, true);
 }
@@ -234,8 +237,8 @@ void StudyPlot::refill() {
         graphs_.emplace_back(now, before);
     }
     plot_->yAxis2->setVisible(units.size() > 1);
-    plot_->yAxis->setLabel(units.value(0));
-    plot_->yAxis2->setLabel(units.value(1));
+    plot_->yAxis->setLabel(unitFor(units.value(0)).text);
+    plot_->yAxis2->setLabel(unitFor(units.value(1)).text);
     plot_->xAxis->setLabel(axisLabel());
     for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
         axis->rescale();
@@ -282,12 +285,13 @@ void StudyPlot::readOut(double parameter) {
         ReadoutStrip::Item item;
         item.pen = graphs_[i].first->pen();
         item.label = labelOf(figure);
-        item.unit = unitOf(figure);
+        const Unit unit = unitFor(unitOf(figure));
+        item.unit = unit.text;
         const auto& names = everyFigure();
         const auto place = std::ranges::find(names, figure.toStdString());
         if (nearest != points.end() && place != names.end()) {
             const auto& value = nearest->second.values[static_cast<size_t>(place - names.begin())];
-            item.value = value ? valueText(*value, *value) : tr("none");
+            item.value = value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
             item.help = nearest->second.failure.empty()
                             ? tr("At %1").arg(shortText(nearest->first))
                             : QString::fromStdString(nearest->second.failure);
@@ -322,7 +326,7 @@ void StudyPlot::addOptions(QMenu& menu) {
     QMenu* choice = menu.addMenu(tr("&Figures"));
     for (const std::string& name : everyFigure()) {
         const QString figure = QString::fromStdString(name);
-        const QString unit = unitOf(figure);
+        const QString unit = unitFor(unitOf(figure)).text;
         QAction* action = choice->addAction(
             unit.isEmpty() ? labelOf(figure) : tr("%1 (%2)").arg(labelOf(figure), unit));
         action->setCheckable(true);

@@ -4,6 +4,7 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/plot_export.h"
+#include "ui/units.h"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -17,11 +18,15 @@ using solution::SupplyPath;
 
 constexpr double gapShare = 0.85; // of a box
 
+QString powerText(const SupplyPath& path) {
+    return quantityText(path.power / units::kilowatt, QStringLiteral("kW"));
+}
+
 SupplyStrip::Station station(const QString& title, const SupplyPath::State& state) {
     SupplyStrip::Station result;
     result.title = title;
-    result.pressure = SupplyStrip::tr("%1 bar").arg(shortText(state.pressure / units::bar));
-    result.temperature = SupplyStrip::tr("%1 K").arg(shortText(state.temperature));
+    result.pressure = quantityText(state.pressure / units::bar, QStringLiteral("bar"));
+    result.temperature = quantityText(state.temperature, QStringLiteral("K"));
     return result;
 }
 
@@ -33,17 +38,19 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
                                         : SupplyStrip::tr("Behind the compressor"),
                                   path.compressed);
         compressed.passage = blown ? SupplyStrip::tr("blower") : SupplyStrip::tr("compressor");
-        compressed.passageValue = SupplyStrip::tr("× %1\n%2 kW")
-                                      .arg(shortText(path.ready.pressure / path.ambient.pressure),
-                                           shortText(path.power / units::kilowatt));
+        compressed.passageValue =
+            SupplyStrip::tr("× %1\n%2")
+                .arg(shortText(path.ready.pressure / path.ambient.pressure), powerText(path));
         compressed.isUnpaid = !path.paid;
         list.push_back(compressed);
     }
     if (path.cooled) {
         auto cooled = station(SupplyStrip::tr("Cooled"), *path.cooled);
         cooled.passage = SupplyStrip::tr("after-cooler");
-        cooled.passageValue = SupplyStrip::tr("−%1 K").arg(
-            shortText(path.compressed.temperature - path.cooled->temperature));
+        const Unit kelvin = unitFor(QStringLiteral("K"));
+        cooled.passageValue = SupplyStrip::tr("−%1 %2").arg(
+            shortText(kelvin.difference(path.compressed.temperature - path.cooled->temperature)),
+            kelvin.text);
         list.push_back(cooled);
     }
     list.push_back(
@@ -58,14 +65,15 @@ QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
     if (!path.compresses)
         return SupplyStrip::tr("Nothing compresses the air: the supply stands at or below ambient "
                                "pressure and costs nothing.");
-    const QString power = shortText(path.power / units::kilowatt);
+    const QString power = powerText(path);
     if (!path.paid)
-        return SupplyStrip::tr("Supply power not counted: %1 kW are left out of every brake value.")
+        return SupplyStrip::tr("Supply power not counted: %1 are left out of every brake value.")
             .arg(power);
     const auto* mep = solution.figure("fmep_supply_bar");
-    return SupplyStrip::tr("The shaft pays %1 kW, %2 bar of mean effective pressure; brake values "
+    return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
                            "deduct it.")
-        .arg(power, mep && mep->value ? shortText(*mep->value) : QString());
+        .arg(power,
+             mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
 }
 
 } // namespace
@@ -73,6 +81,7 @@ QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
 SupplyStrip::SupplyStrip(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Supply from ambient to chamber"));
+    connect(&Units::instance(), &Units::changed, this, &SupplyStrip::refill);
 }
 
 QSize SupplyStrip::minimumSizeHint() const {

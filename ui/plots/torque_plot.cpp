@@ -2,6 +2,7 @@
 
 #include "core/mechanism/mechanism.h"
 #include "core/units.h"
+#include "ui/units.h"
 
 #include <QMenu>
 
@@ -30,22 +31,22 @@ std::optional<Totals> totalsOf(const Samples& theta, const Samples& torque) {
 
 TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Torque over a turn"), parent) {
-    canvas().setLeftLabel(tr("torque, N·m"));
+    canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
     const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
-    piston_.inlet =
-        addCurve({tr("Inlet piston"), tr("N·m"), pistonHelp, Tone::inlet, Qt::SolidLine, 1.2});
-    piston_.exhaust =
-        addCurve({tr("Exhaust piston"), tr("N·m"), pistonHelp, Tone::exhaust, Qt::SolidLine, 1.2});
-    cylinder_ = addCurve({tr("Cylinder 1"), tr("N·m"), tr("Both pistons of cylinder 1."),
-                          Tone::quiet, Qt::SolidLine, 1.4});
-    total_ = addCurve({tr("Engine"), tr("N·m"),
+    piston_.inlet = addCurve(
+        {tr("Inlet piston"), QStringLiteral("N·m"), pistonHelp, Tone::inlet, Qt::SolidLine, 1.2});
+    piston_.exhaust = addCurve({tr("Exhaust piston"), QStringLiteral("N·m"), pistonHelp,
+                                Tone::exhaust, Qt::SolidLine, 1.2});
+    cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),
+                          tr("Both pistons of cylinder 1."), Tone::quiet, Qt::SolidLine, 1.4});
+    total_ = addCurve({tr("Engine"), QStringLiteral("N·m"),
                        tr("All cylinders with their ring angles, friction included."), Tone::ink,
                        Qt::SolidLine, 2.4});
     const QString leverHelp =
         tr("−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.");
     for (const End end : bothEnds) {
         CurveLook look{end == End::inlet ? tr("Lever arm, inlet") : tr("Lever arm, exhaust"),
-                       tr("mm/rad"),
+                       QStringLiteral("mm/rad"),
                        leverHelp,
                        end == End::inlet ? Tone::inlet : Tone::exhaust,
                        Qt::DashLine,
@@ -118,9 +119,10 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
         const auto* found = solution()->figure(wanted);
         return found ? found->value : std::nullopt;
     };
-    QString text = tr("mean %1 N·m, peak to peak %2 N·m")
+    QString text = tr("mean %1 %3, peak to peak %2 %3")
                        .arg(valueText(totals->mean, totals->max),
-                            valueText(totals->max - totals->min, totals->max));
+                            valueText(totals->max - totals->min, totals->max),
+                            unitFor(QStringLiteral("N·m")).text);
     if (const auto ripple = figure("torque_ripple"))
         text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
     painter.setFont(canvas().xAxis->tickLabelFont());
@@ -152,7 +154,8 @@ void TorquePlot::setLeverShown(bool shown) {
     leverShown_ = shown;
     for (const End end : bothEnds)
         setCurveVisible(lever_[end], shown);
-    canvas().setRightLabel(shown ? tr("lever arm, mm/rad") : QString());
+    canvas().setRightLabel(shown ? tr("lever arm") : QString(),
+                           shown ? QStringLiteral("mm/rad") : QString());
     if (geometry())
         refill();
     Q_EMIT stateChanged();

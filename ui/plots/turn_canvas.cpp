@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/turn_events.h"
+#include "ui/units.h"
 
 #include <cmath>
 
@@ -71,6 +72,11 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
         applyShown();
         replot(rpQueuedReplot);
     });
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        valueZoomed_ = false; // a range of values in the other unit
+        setLeftLabel(leftQuantity_, leftUnit_);
+        setRightLabel(rightQuantity_, rightUnit_);
+    });
     applyShown();
     applyTones();
 }
@@ -92,11 +98,16 @@ void TurnCanvas::setCycles(const mechanism::OpposedPair& pair) {
     cycleTicks_->setCycles(std::move(centres), pair.cyclesPerTurn());
 }
 
-void TurnCanvas::setLeftLabel(const QString& text) {
-    yAxis->setLabel(text);
+void TurnCanvas::setLeftLabel(const QString& quantity, const QString& unit) {
+    leftQuantity_ = quantity;
+    leftUnit_ = unit;
+    yAxis->setLabel(axisText(quantity, unit));
 }
 
-void TurnCanvas::setRightLabel(const QString& text) {
+void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
+    rightQuantity_ = quantity;
+    rightUnit_ = unit;
+    const QString text = axisText(quantity, unit);
     yAxis2->setLabel(text);
     yAxis2->setVisible(!text.isEmpty());
     axisRect()->setMargins(

@@ -47,9 +47,10 @@ class TurnCanvas : public QCustomPlot {
     void setCycles(const mechanism::OpposedPair& pair);
     /// Angles that Page Up and Page Down go to [rad], ascending.
     void setStops(std::vector<double> stops) { stops_ = std::move(stops); }
-    void setLeftLabel(const QString& text);
-    /// Empty text: no right axis.
-    void setRightLabel(const QString& text);
+    /// What the axis shows and the metric unit of it, which is named as it is shown now.
+    void setLeftLabel(const QString& quantity, const QString& unit);
+    /// Both empty: no right axis.
+    void setRightLabel(const QString& quantity, const QString& unit);
     /// Paints with the plot's pixels on a layer; `inside`: clipped to the axes.
     void addPaint(const char* layer, Paint paint, bool inside = true);
 
@@ -97,6 +98,7 @@ class TurnCanvas : public QCustomPlot {
     QCPRange leftContent_{0.0, 1.0};
     std::optional<QCPRange> rightContent_;
     bool valueZoomed_ = false;
+    QString leftQuantity_, leftUnit_, rightQuantity_, rightUnit_;
     Hold hold_ = Hold::nothing;
     QPointF lastAt_;
     double rangeFrom_ = 0.0;

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/readout_strip.h"
+#include "ui/units.h"
 
 #include <QMenu>
 #include <QVBoxLayout>
@@ -56,6 +57,10 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     canvas_->addPaint(TurnCanvas::cursorLayer, [this](QCPPainter& painter) { paintDots(painter); });
     connect(&cursor, &TurnCursor::angleChanged, this, &TurnPlot::readOut);
     connect(canvas_, &TurnCanvas::menuWanted, this, &TurnPlot::showMenu);
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        if (geometry_)
+            refill();
+    });
     connect(canvas_, &TurnCanvas::tonesChanged, this, [this] {
         applyPens();
         if (geometry_)
@@ -125,15 +130,15 @@ void TurnPlot::applyPens() {
 void TurnPlot::setValues(size_t index, const Samples& theta, const Samples& values) {
     Curve& target = curves_[index];
     target.theta = theta;
-    target.values = values;
-    fill(*target.now, theta, values);
+    target.values = unitFor(target.look.unit).shown(values);
+    fill(*target.now, theta, target.values);
 }
 
 void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Samples& values) {
     Curve& target = curves_[index];
     target.baselineTheta = theta;
-    target.baselineValues = values;
-    fill(*target.before, theta, values);
+    target.baselineValues = unitFor(target.look.unit).shown(values);
+    fill(*target.before, theta, target.baselineValues);
 }
 
 void TurnPlot::setFromChannel(size_t index, std::string_view name) {
@@ -184,7 +189,11 @@ void TurnPlot::listReadout() {
         if (!curve.visible || !curve.look.inReadout)
             continue;
         readoutCurves_.push_back(i);
-        items.push_back({curve.now->pen(), curve.look.label, {}, curve.look.unit, curve.look.help});
+        items.push_back({curve.now->pen(),
+                         curve.look.label,
+                         {},
+                         unitFor(curve.look.unit).text,
+                         curve.look.help});
         const double at = valueAt(curve.theta, curve.values, canvas_->cursor().angle());
         items.back().value = valueText(at, largestOf(curve.values));
     }

@@ -66,6 +66,7 @@ class TurnPlot : public QWidget {
     void clearCurves();
     Curve& curve(size_t index) { return curves_[index]; }
     void setLook(size_t index, const CurveLook& look);
+    /// Values in the unit of the look; they are kept and drawn as they are shown now.
     void setValues(size_t index, const Samples& theta, const Samples& values);
     void setBaselineValues(size_t index, const Samples& theta, const Samples& values);
     /// Values from channels of the same name of solution and baseline.

@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/palette.h"
 #include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <QDoubleSpinBox>
 #include <QGridLayout>
@@ -94,13 +95,18 @@ AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     table_->setShowGrid(false);
     table_->setAlternatingRowColors(true);
     layout->addWidget(table_, 1);
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        scaleBox(axial_);
+        if (hasDesign_)
+            showDesign(design::Design(design_));
+    });
     fillTable();
 }
 
 AdjusterPanel::Control AdjusterPanel::makeControl(const std::string& path, const QString& label,
                                                   const QString& unit, double reach,
                                                   const QString& step) {
-    Control control{path, step, new QSlider(Qt::Horizontal, this), new QDoubleSpinBox(this)};
+    Control control{path, step, unit, new QSlider(Qt::Horizontal, this), new QDoubleSpinBox(this)};
     const int steps = static_cast<int>(std::lround(reach / sliderStep));
     control.slider->setRange(-steps, steps);
     control.slider->setSingleStep(1);
@@ -109,22 +115,32 @@ AdjusterPanel::Control AdjusterPanel::makeControl(const std::string& path, const
     control.slider->setTickPosition(QSlider::TicksBelow);
     control.slider->setMinimumWidth(120);
     control.slider->setAccessibleName(label);
+    const QString help = tr("Changes the design at once; the table shows what that does to "
+                            "compression and timing");
+    control.slider->setToolTip(help);
+    control.box->setToolTip(help);
     control.slider->setObjectName(QString::fromStdString(path));
-    control.box->setRange(-360.0, 360.0);
-    control.box->setDecimals(3);
-    control.box->setSingleStep(sliderStep);
-    control.box->setSuffix(QChar(0x00A0) + unit);
+    scaleBox(control);
     control.box->setKeyboardTracking(false);
     control.box->setAccessibleName(QString(label).remove(QLatin1Char('&')) + tr(", exact"));
     connect(control.slider, &QSlider::valueChanged, this,
             [this, control](int value) { ask(control, value * sliderStep); });
     connect(control.slider, &QSlider::sliderReleased, this, &AdjusterPanel::editFinished);
     connect(control.box, &QDoubleSpinBox::valueChanged, this, [this, control](double value) {
-        ask(control, value);
+        ask(control, unitFor(control.unit).metric(value));
         if (!showing_)
             Q_EMIT editFinished();
     });
     return control;
+}
+
+void AdjusterPanel::scaleBox(const Control& control) {
+    const QSignalBlocker quiet(control.box);
+    const Unit unit = unitFor(control.unit);
+    control.box->setDecimals(unit.decimals(3));
+    control.box->setRange(unit.shown(-360.0), unit.shown(360.0));
+    control.box->setSingleStep(unit.difference(unit.step(sliderStep)));
+    control.box->setSuffix(QChar(0x00A0) + unit.text);
 }
 
 void AdjusterPanel::ask(const Control& control, double value) {
@@ -136,8 +152,8 @@ void AdjusterPanel::ask(const Control& control, double value) {
     const Problems problems = next ? design::validate(*next) : next.problems();
     refusal_->setVisible(!problems.empty());
     if (!problems.empty()) {
-        refusal_->setText(
-            tr("Not possible: %1").arg(QString::fromStdString(problems.front().message)));
+        refusal_->setText(tr("Not possible: %1")
+                              .arg(inShownUnits(QString::fromStdString(problems.front().message))));
         QPalette palette = refusal_->palette();
         palette.setColor(QPalette::WindowText, Palette::of(*this).warning);
         refusal_->setPalette(palette);
@@ -158,7 +174,7 @@ void AdjusterPanel::showDesign(const design::Design& design) {
     const auto put = [](const Control& control, double value) {
         if (!control.slider->isSliderDown())
             control.slider->setValue(static_cast<int>(std::lround(value / sliderStep)));
-        control.box->setValue(value);
+        control.box->setValue(unitFor(control.unit).shown(value));
     };
     put(setting_, adjuster.setting / units::degree);
     put(axial_, adjuster.axial / units::millimetre);

@@ -35,11 +35,15 @@ class AdjusterPanel : public QWidget {
     struct Control {
         std::string path;
         QString step; ///< name of the undo step
+        QString unit; ///< of the design file
         QSlider* slider = nullptr;
         QDoubleSpinBox* box = nullptr;
     };
     Control makeControl(const std::string& path, const QString& label, const QString& unit,
                         double reach, const QString& step);
+    /// Range, digits and unit of the box in the units shown now.
+    static void scaleBox(const Control& control);
+    /// `value` in the unit of the design file.
     void ask(const Control& control, double value);
     void showDesign(const design::Design& design);
     void fillTable();

@@ -16,29 +16,32 @@ ExactEntry::ExactEntry(const Handle& handle, QWidget* parent) : QFrame(parent) {
     form->setContentsMargins(8, 6, 8, 6);
     form->addRow(new QLabel(handle.label, this));
     for (const auto& axis : handle.axes) {
+        const Unit unit = unitFor(axis.unit);
         auto* box = new QDoubleSpinBox(this);
-        box->setDecimals(axis.decimals + 1);
-        box->setRange(axis.min, axis.max);
-        box->setSingleStep(axis.snap);
-        box->setValue(axis.value);
+        box->setDecimals(unit.decimals(axis.decimals + 1));
+        box->setRange(unit.shown(axis.min), unit.shown(axis.max));
+        box->setSingleStep(unit.difference(unit.step(axis.snap)));
+        box->setValue(unit.shown(axis.value));
         if (!axis.unit.isEmpty())
-            box->setSuffix(QChar(0x00A0) + axis.unit);
+            box->setSuffix(QChar(0x00A0) + unit.text);
         box->setAccessibleName(handle.label + QStringLiteral(", ") + axis.label);
         box->setKeyboardTracking(false);
         box->installEventFilter(this);
         form->addRow(axis.label, box);
-        boxes_.push_back(box);
+        boxes_.push_back({box, unit, axis.value, box->value()});
     }
-    setFocusProxy(boxes_.front());
-    boxes_.front()->selectAll();
+    setFocusProxy(boxes_.front().box);
+    boxes_.front().box->selectAll();
     adjustSize();
 }
 
 void ExactEntry::accept() {
     std::vector<double> values;
-    for (auto* box : boxes_) {
-        box->interpretText();
-        values.push_back(box->value());
+    for (const Box& entry : boxes_) {
+        entry.box->interpretText();
+        // Untouched it stays what it was, whatever the digits shown leave out.
+        const double typed = entry.box->value();
+        values.push_back(typed == entry.before ? entry.value : entry.unit.metric(typed));
     }
     Q_EMIT accepted(values);
     deleteLater();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/scene/handle.h"
+#include "ui/units.h"
 
 #include <QFrame>
 
@@ -23,8 +24,14 @@ class ExactEntry : public QFrame {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    struct Box {
+        QDoubleSpinBox* box;
+        Unit unit;
+        double value;  ///< in the unit of the axis
+        double before; ///< what the box shows of it
+    };
     void accept();
-    std::vector<QDoubleSpinBox*> boxes_;
+    std::vector<Box> boxes_;
 };
 
 } // namespace lobewright::ui

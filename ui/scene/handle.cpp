@@ -1,6 +1,6 @@
 #include "ui/scene/handle.h"
 
-#include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,14 +8,17 @@
 namespace lobewright::ui {
 
 double snapped(const HandleAxis& axis, double value, double step) {
-    const double gridded = step > 0.0 ? std::round(value / step) * step : value;
-    return std::clamp(gridded, axis.min, axis.max);
+    const Unit unit = unitFor(axis.unit);
+    const double grid = unit.step(step);
+    if (grid <= 0.0)
+        return std::clamp(value, axis.min, axis.max);
+    const double gridded = std::round(value / grid) * grid;
+    return std::clamp(unit.isMetric() ? gridded : unit.metric(unit.shown(gridded)), axis.min,
+                      axis.max);
 }
 
 QString shownValue(const HandleAxis& axis, double value) {
-    const QString number = words::number(value, axis.decimals);
-    const QString space = axis.unit.startsWith(QChar(0x00B0)) ? QString() : QString(QChar(0x00A0));
-    return axis.unit.isEmpty() ? number : number + space + axis.unit;
+    return quantityText(value, axis.unit, axis.decimals);
 }
 
 } // namespace lobewright::ui

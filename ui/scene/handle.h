@@ -16,7 +16,7 @@ namespace lobewright::ui {
 /// One number that a handle changes, in the unit of the design file.
 struct HandleAxis {
     QString label; ///< "Edge"
-    QString unit;  ///< "mm"
+    QString unit;  ///< metric, "mm"
     double value = 0.0;
     double min = 0.0, max = 0.0; ///< inclusive
     double snap = 0.1;           ///< step of a drag and of an arrow key
@@ -47,7 +47,8 @@ struct Addition {
     QPointF at; ///< [px]
 };
 
-/// `value` moved onto the grid of `step`, kept in the axis' limits.
+/// `value` moved onto the grid of `step`, or of the plain step nearest to it in the unit shown
+/// now; kept in the axis' limits.
 double snapped(const HandleAxis& axis, double value, double step);
 
 /// "27.50 mm", "12.5°".

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <QPainter>
 #include <fmt/format.h>
@@ -213,11 +214,12 @@ QStringList LinerMap::remarks() const {
 
 void LinerMap::paintCaption(QPainter& painter) const {
     const double line = painter.fontMetrics().height();
+    const auto length = QStringLiteral("mm");
     QString gap =
-        tr("Crowns come within %1 mm").arg(words::number(gap_.asSet / units::millimetre, 2));
+        tr("Crowns come within %1").arg(quantityText(gap_.asSet / units::millimetre, length, 2));
     if (gap_.atRest && std::abs(*gap_.atRest - gap_.asSet) > 1e-9) {
-        gap += tr(", %1 mm with the adjuster at rest")
-                   .arg(words::number(*gap_.atRest / units::millimetre, 2));
+        gap += tr(", %1 with the adjuster at rest")
+                   .arg(quantityText(*gap_.atRest / units::millimetre, length, 2));
     }
     const QStringList warnings = remarks();
     const QString second =

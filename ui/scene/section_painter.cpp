@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -283,7 +284,7 @@ void SectionPainter::paintForce(End end) {
         const double length = std::abs(*force) / *peak * std::max(2.6 * r, 34.0);
         painter_.setPen(QPen(tones_.ink, 2.4));
         arrow(painter_, touch, touch + length * way, 9.0);
-        text = words::number(*force / 1000.0, 2) + QChar(0x00A0) + QStringLiteral("kN");
+        text = quantityText(*force / 1000.0, QStringLiteral("kN"), 2);
         painter_.setPen(tones_.ink);
     }
     const double width = painter_.fontMetrics().horizontalAdvance(text) + 8.0;
@@ -303,8 +304,7 @@ void SectionPainter::paintGap() {
     painter_.drawLine(frame_.at(frame_.linerEnd(End::inlet) * 1.02, 0), frame_.at(left, 0));
     painter_.drawLine(frame_.at(right, 0), frame_.at(frame_.linerEnd(End::exhaust) * 1.02, 0));
     const double gap = right - left;
-    const QString text =
-        words::number(gap / units::millimetre, 1) + QChar(0x00A0) + QStringLiteral("mm");
+    const QString text = quantityText(gap / units::millimetre, QStringLiteral("mm"), 1);
     const double width = painter_.fontMetrics().horizontalAdvance(text);
     if (width + 40.0 > gap * frame_.scale())
         return; // the caption below says it

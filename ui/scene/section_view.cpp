@@ -4,6 +4,7 @@
 #include "ui/scene/phase.h"
 #include "ui/scene/section_painter.h"
 #include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <QPainter>
 #include <fmt/format.h>
@@ -94,13 +95,15 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
     painter.setFont(bold);
     painter.setPen(tones().ink);
     put(row(4), Qt::AlignHCenter,
-        gas ? tr("%1 bar  %2").arg(words::number(gas->pressure, 2), phase) : phase);
+        gas ? quantityText(gas->pressure, QStringLiteral("bar"), 2) + QStringLiteral("  ") + phase
+            : phase);
     painter.setFont(plain);
     painter.setPen(tones().quiet);
     if (gas)
         put(row(4 + line), Qt::AlignHCenter,
-            tr("%1 K, %2 % burnt gas%3")
-                .arg(words::number(gas->temperature, 0), words::number(100.0 * gas->burntShare, 0),
+            tr("%1, %2 % burnt gas%3")
+                .arg(quantityText(gas->temperature, QStringLiteral("K"), 0),
+                     words::number(100.0 * gas->burntShare, 0),
                      engine().isSolved() ? QString() : tr(" (solving)")));
     else
         put(row(4 + line), Qt::AlignHCenter, tr("gas not solved"));
@@ -112,10 +115,11 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
         tr("Shaft %1, cycle %2")
             .arg(words::degrees(cursor().angle(), 1), words::degrees(moment.angle, 1)));
     painter.setPen(tones().quiet);
-    QString which = tr("Cylinder %1 of %2, gap %3 mm")
+    QString which = tr("Cylinder %1 of %2, gap %3")
                         .arg(cylinder_ + 1)
                         .arg(engine().cylinders())
-                        .arg(words::number(engine().pair().gap(theta) / units::millimetre, 1));
+                        .arg(quantityText(engine().pair().gap(theta) / units::millimetre,
+                                          QStringLiteral("mm"), 1));
     if (!engine().design().mechanism.piston)
         which += tr(", piston length assumed");
     put(row(foot + line), Qt::AlignHCenter, which);

@@ -1,6 +1,7 @@
 #include "ui/scene/student_walk.h"
 
 #include "core/units.h"
+#include "ui/units.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -29,6 +30,8 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     place_ = new QLabel(this);
     back_ = new QPushButton(tr("&Back"), this);
     on_ = new QPushButton(tr("&Next"), this);
+    back_->setToolTip(tr("To the step before (Page Up)"));
+    on_->setToolTip(tr("Turn the shaft to the next event and tell what happens there (Page Down)"));
     on_->setDefault(true);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(place_);
@@ -44,6 +47,7 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     travel_.setEasingCurve(QEasingCurve::InOutSine);
     connect(&travel_, &QVariantAnimation::valueChanged, this,
             [this](const QVariant& theta) { cursor_.setAngle(theta.toDouble()); });
+    connect(&Units::instance(), &Units::changed, this, &StudentWalk::tell);
     retell();
 }
 
@@ -72,7 +76,7 @@ void StudentWalk::tell() {
     const bool told = step_ >= 0;
     title_->setText(told ? steps_[static_cast<std::size_t>(step_)].title
                          : tr("One cycle, step by step"));
-    text_->setText(told ? steps_[static_cast<std::size_t>(step_)].text
+    text_->setText(told ? inShownUnits(steps_[static_cast<std::size_t>(step_)].text)
                         : tr("Press Next to turn the shaft to the first event of a cycle. Every "
                              "step tells what happens there and why, with the numbers of the "
                              "engine on the screen."));

@@ -1,6 +1,7 @@
 #include "ui/scene/turn_view.h"
 
 #include "core/units.h"
+#include "ui/units.h"
 
 #include <QFocusEvent>
 #include <QKeyEvent>
@@ -18,6 +19,7 @@ TurnView::TurnView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    connect(&Units::instance(), &Units::changed, this, [this] { update(); });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
         if (handlesFollowAngle() && !grip_) {
             refresh();

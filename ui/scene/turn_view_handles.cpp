@@ -1,6 +1,7 @@
 // The part of TurnView that grips, nudges and draws handles.
 #include "ui/scene/exact_entry.h"
 #include "ui/scene/turn_view.h"
+#include "ui/units.h"
 
 #include <QAccessible>
 #include <QPainter>
@@ -170,7 +171,8 @@ void TurnView::nudge(const Handle& handle, QPointF direction, bool fine) {
     for (const auto& axis : handle.axes)
         values.push_back(axis.value);
     const HandleAxis& axis = handle.axes[best];
-    const double step = (fine ? axis.fine : axis.snap) * (most > 0.0 ? 1.0 : -1.0);
+    const Unit unit = unitFor(axis.unit);
+    const double step = unit.step(fine ? axis.fine : axis.snap) * (most > 0.0 ? 1.0 : -1.0);
     values[best] = std::clamp(axis.value + step, axis.min, axis.max);
     if (values[best] == axis.value)
         return;

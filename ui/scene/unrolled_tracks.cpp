@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/scene/words.h"
+#include "ui/units.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -318,8 +319,9 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     QString text = name;
     text += tr(": pressure angle up to %1").arg(words::degrees(limits.largestPressureAngle, 1));
     text += limits.leastRelativeRadius > 0.0
-                ? tr(", relative radius down to %1 mm")
-                      .arg(words::number(limits.leastRelativeRadius / units::millimetre, 1))
+                ? tr(", relative radius down to %1")
+                      .arg(quantityText(limits.leastRelativeRadius / units::millimetre,
+                                        QStringLiteral("mm"), 1))
                 : tr(", undercut");
     const double y =
         end == End::inlet ? frame_.blankFace(end) + 1.0 : frame_.blankFace(end) - line - 1.0;

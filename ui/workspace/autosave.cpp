@@ -15,7 +15,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr auto interval = std::chrono::seconds(10);
+constexpr auto usualInterval = std::chrono::seconds(10);
 const auto ending = QStringLiteral(".lobewright.json");
 
 QString lockOf(const QString& file) {
@@ -40,7 +40,7 @@ Autosave::Autosave(Document& document, QString folder, QObject* parent)
         if (!modified)
             update();
     });
-    timer_.start(interval);
+    timer_.start(usualInterval);
 }
 
 Autosave::~Autosave() {

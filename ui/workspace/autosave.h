@@ -7,6 +7,7 @@
 #include <QObject>
 #include <QTimer>
 
+#include <chrono>
 #include <memory>
 #include <vector>
 
@@ -34,6 +35,8 @@ class Autosave : public QObject {
     std::vector<Left> leftovers() const;
     static void discard(const Left& left);
 
+    void setInterval(std::chrono::seconds interval) { timer_.start(interval); }
+    std::chrono::milliseconds interval() const { return timer_.intervalAsDuration(); }
     /// Writes now if something is unsaved, removes the copy if nothing is.
     void update();
     const QString& file() const { return file_; }

@@ -20,6 +20,12 @@ QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+QString helpOf(std::string_view label, std::string_view help) {
+    return help.empty() ? ClaimsForm::tr("%1, as it was published; empty: not published")
+                              .arg(fromView(label))
+                        : fromView(help);
+}
+
 /// An editor with room for the rule that an entry broke.
 struct MarkedEdit {
     QWidget* both;
@@ -70,7 +76,7 @@ template <class Key, class Access>
 void ClaimsForm::addText(QFormLayout& form, std::vector<Line>& lines, const Key& key,
                          Access access) {
     auto* edit = new QLineEdit(this);
-    edit->setToolTip(fromView(key.help));
+    edit->setToolTip(helpOf(key.label, key.help));
     edit->setAccessibleName(fromView(key.label));
     const MarkedEdit field = marked(edit, this);
     form.addRow(fromView(key.label), field.both);
@@ -94,7 +100,7 @@ template <class Key, class Access>
 void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Key& key,
                            Access access) {
     auto* edit = new QLineEdit(this);
-    edit->setToolTip(fromView(key.help));
+    edit->setToolTip(helpOf(key.label, key.help));
     edit->setAccessibleName(fromView(key.label));
     edit->setPlaceholderText(fromView(study::describe(key.dimension)));
     const MarkedEdit field = marked(edit, this);
@@ -130,7 +136,7 @@ void ClaimsForm::addCount(QFormLayout& form, std::vector<Line>& lines, const Key
     auto* edit = new NumberEdit(this);
     edit->setMayBeEmpty(true);
     edit->setWhole(key.whole);
-    edit->setToolTip(fromView(key.help));
+    edit->setToolTip(helpOf(key.label, key.help));
     edit->setAccessibleName(fromView(key.label));
     const MarkedEdit field = marked(edit, this);
     form.addRow(fromView(key.label), field.both);
@@ -158,7 +164,7 @@ template <class Key, class Access>
 void ClaimsForm::addChoice(QFormLayout& form, std::vector<Line>& lines, const Key& key,
                            Access access) {
     auto* box = new QComboBox(this);
-    box->setToolTip(fromView(key.help));
+    box->setToolTip(helpOf(key.label, key.help));
     box->setAccessibleName(fromView(key.label));
     box->addItem(tr("not given"));
     for (const study::ClaimWord& word : key.words)
@@ -181,7 +187,7 @@ void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key&
                          Access access) {
     auto* box = new QComboBox(this);
     box->addItems({tr("not given"), tr("no"), tr("yes")});
-    box->setToolTip(fromView(key.help));
+    box->setToolTip(helpOf(key.label, key.help));
     box->setAccessibleName(fromView(key.label));
     form.addRow(fromView(key.label), box);
     const auto member = key.flag;
@@ -238,6 +244,7 @@ ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayo
     statements_->layout()->setContentsMargins(0, 0, 0, 0);
     column_->addWidget(statements_);
     auto* add = new QPushButton(tr("Add a statement"), this);
+    add->setToolTip(tr("A sentence of the leaflet, to be answered with what physics allows"));
     column_->addWidget(add, 0, Qt::AlignLeft);
     column_->addStretch(1);
     connect(add, &QPushButton::clicked, this, [this] {

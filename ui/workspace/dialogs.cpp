@@ -63,39 +63,6 @@ void showAbout(QWidget* parent) {
     runTextDialog(parent, Words::tr("About Lobewright"), html, {560, 520});
 }
 
-void showKeys(QWidget* parent) {
-    const std::pair<QString, QString> lines[] = {
-        {Words::tr("Ctrl+1, Ctrl+2, Ctrl+3"), Words::tr("Designer, student, port reviewer")},
-        {Words::tr("F5, or Space in a view"), Words::tr("Turn or stop the shaft")},
-        {Words::tr("F7, F8, or Page Up and Page Down in a view"),
-         Words::tr("Event before, next event")},
-        {Words::tr("Ctrl+F"), Words::tr("Find a number of the design")},
-        {Words::tr("Ctrl+B"), Words::tr("Keep the present design as baseline")},
-        {Words::tr("Ctrl+E"), Words::tr("Export a track for CAD, the workshop or inspection")},
-        {Words::tr("F9"), Words::tr("Side panel with numbers, limits and figures")},
-        {Words::tr("Up and Down in a number"), Words::tr("Step it; Shift: fine, Ctrl: coarse")},
-        {Words::tr("Left and Right in a view"),
-         Words::tr("Turn the shaft; Shift: fine, Ctrl: coarse")},
-        {Words::tr("Drag a diamond, dot or bar"),
-         Words::tr("Move a bound, lift, knot or port edge; Shift: fine; then arrow keys nudge it; "
-                   "double click: exact number")},
-        {Words::tr("Ctrl+K"), Words::tr("Turn a track into knots")},
-        {Words::tr("Double click on a curve of knots, or Insert"), Words::tr("Put a knot there")},
-        {Words::tr("Delete, Backspace on a knot"), Words::tr("Take it out; free its slope")},
-        {Words::tr("Drag a knot on velocity, acceleration"),
-         Words::tr("Prescribe its slope; move its lift until the acceleration follows")},
-        {Words::tr("Drag in a plot"), Words::tr("Turn the shaft")},
-        {Words::tr("Wheel in a plot"), Words::tr("Zoom the angle; with Ctrl the values")},
-        {Words::tr("Shift and drag in a plot"), Words::tr("Zoom to a range")},
-        {Words::tr("Middle button and drag in a plot"), Words::tr("Move what is shown")},
-        {Words::tr("Double click or Home in a plot"), Words::tr("Show the whole turn")}};
-    QString html = QStringLiteral("<table cellpadding=\"4\">");
-    for (const auto& [keys, act] : lines)
-        html += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>").arg(keys, act);
-    runTextDialog(parent, Words::tr("Keys and mouse"), html + QStringLiteral("</table>"),
-                  {640, 460});
-}
-
 void showProblems(QWidget* parent, const QString& file, const Problems& problems) {
     QDialog dialog(parent);
     dialog.setObjectName(QStringLiteral("problems"));

@@ -11,8 +11,6 @@ namespace lobewright::ui {
 
 /// What the program is, its licence, and the cautions that go with every estimate.
 void showAbout(QWidget* parent);
-/// Every key and mouse gesture.
-void showKeys(QWidget* parent);
 /// Why a file cannot be used: every problem with its place in the file.
 void showProblems(QWidget* parent, const QString& file, const Problems& problems);
 

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -44,16 +45,20 @@ class PromiseMonitor final : public Monitor {
     QPromise<Problems>& promise_;
 };
 
+const auto millimetres = QStringLiteral("mm"), micrometres = QStringLiteral("µm");
+
 QString text(std::string_view words) {
     return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
 }
 
-QDoubleSpinBox* numberBox(double least, double most, int decimals, const QString& unit,
+/// Bounds and decimals for the metric unit; the box counts in the unit shown now.
+QDoubleSpinBox* numberBox(double least, double most, int decimals, const QString& metric,
                           QWidget* parent) {
+    const Unit unit = unitFor(metric);
     auto* box = new QDoubleSpinBox(parent);
-    box->setDecimals(decimals);
-    box->setRange(least, most);
-    box->setSuffix(QStringLiteral(" ") + unit);
+    box->setDecimals(unit.decimals(decimals));
+    box->setRange(unit.shown(least), unit.shown(most));
+    box->setSuffix(QStringLiteral(" ") + unit.text);
     box->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
     return box;
 }
@@ -66,7 +71,8 @@ std::optional<std::vector<double>> readRadii(const QString& typed, const QLocale
     std::vector<double> radii;
     for (const QString& word : typed.split(marks, Qt::SkipEmptyParts)) {
         bool isNumber = false;
-        radii.push_back(locale.toDouble(word, &isNumber) * units::millimetre);
+        radii.push_back(unitFor(millimetres).metric(locale.toDouble(word, &isNumber)) *
+                        units::millimetre);
         if (!isNumber)
             return std::nullopt;
     }
@@ -108,26 +114,28 @@ void ExportDialog::buildForm() {
         kind_->addItem(text(words.label), static_cast<int>(words.kind));
     kindHelp_ = new QLabel(this);
     kindHelp_->setWordWrap(true);
-    tolerance_ = numberBox(0.01, 1000.0, 2, tr("µm"), this);
+    tolerance_ = numberBox(0.01, 1000.0, 2, micrometres, this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
-    tolerance_->setValue(1.0);
+    tolerance_->setValue(unitFor(micrometres).shown(1.0));
     tolerance_->setToolTip(tr("Largest distance from the exact track"));
     radii_ = new QLineEdit(this);
     radii_->setObjectName(QStringLiteral("radii"));
     radii_->setPlaceholderText(tr("both edges and middle of the roller"));
-    radii_->setToolTip(tr("Cylinders about the shaft, in mm, separated by blanks"));
-    step_ = numberBox(0.0, 90.0, 3, tr("°"), this);
+    radii_->setToolTip(
+        tr("Cylinders about the shaft, in %1, separated by blanks").arg(unitFor(millimetres).text));
+    step_ = numberBox(0.0, 90.0, 3, QStringLiteral("°"), this);
     step_->setObjectName(QStringLiteral("step"));
     step_->setToolTip(tr("Degrees of the pattern between rows"));
-    cutter_ = numberBox(0.0, 1000.0, 3, tr("mm"), this);
+    cutter_ = numberBox(0.0, 1000.0, 3, millimetres, this);
     cutter_->setObjectName(QStringLiteral("cutter"));
-    cutter_->setValue(design_.mechanism.roller.radius / units::millimetre);
+    cutter_->setValue(
+        unitFor(millimetres).shown(design_.mechanism.roller.radius / units::millimetre));
     cutter_->setToolTip(tr("Only the roller's own radius makes the track exactly"));
     form_->addRow(tr("&Track"), track_);
     form_->addRow(tr("&Kind"), kind_);
     form_->addRow(QString(), kindHelp_);
     form_->addRow(tr("T&olerance"), tolerance_);
-    form_->addRow(tr("&Radii in mm"), radii_);
+    form_->addRow(tr("&Radii in %1").arg(unitFor(millimetres).text), radii_);
     form_->addRow(tr("&Step"), step_);
     form_->addRow(tr("&Cutter radius"), cutter_);
     connect(kind_, &QComboBox::currentIndexChanged, this, &ExportDialog::kindChanged);
@@ -182,19 +190,29 @@ std::optional<ExportOptions> ExportDialog::options() {
     const ExportWords& words = kind();
     const auto radii = readRadii(radii_->text(), locale());
     if (words.takesRadii && !radii) {
-        say(tr("The radii must be numbers in mm, separated by blanks."), true);
+        say(tr("The radii must be numbers in %1, separated by blanks.")
+                .arg(unitFor(millimetres).text),
+            true);
         return std::nullopt;
     }
     ExportOptions options;
     options.end = static_cast<End>(track_->currentData().toInt());
     options.kind = words.kind;
-    options.tolerance = tolerance_->value() * units::micrometre;
+    options.tolerance = unitFor(micrometres).metric(tolerance_->value()) * units::micrometre;
     if (words.takesRadii)
         options.radii = *radii;
     if (words.takesStep && step_->value() > 0.0)
         options.step = step_->value() * units::degree;
+    // As it was set, the roller's radius: the digits of the box must not make another cutter.
+    const Unit lengths = unitFor(millimetres);
+    const double roller = design_.mechanism.roller.radius;
+    const double shown =
+        QString::number(lengths.shown(roller / units::millimetre), 'f', cutter_->decimals())
+            .toDouble();
     if (words.takesCutter)
-        options.cutterRadius = cutter_->value() * units::millimetre;
+        options.cutterRadius = std::abs(cutter_->value() - shown) < 1e-9
+                                   ? roller
+                                   : lengths.metric(cutter_->value()) * units::millimetre;
     return options;
 }
 

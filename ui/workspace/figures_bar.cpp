@@ -1,6 +1,7 @@
 #include "ui/workspace/figures_bar.h"
 
 #include "ui/editing/figures_panel.h"
+#include "ui/units.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -12,16 +13,16 @@ namespace {
 struct Shown {
     const char* figure;
     QString label;
-    double factor; ///< to the unit shown here
-    QString unit;
+    double factor = 1.0; ///< to the metric unit shown here
+    QString unit{};
 };
 
 const std::vector<Shown>& shown() {
     static const std::vector<Shown> all = {
-        {"brake_power_kW", FiguresBar::tr("Power"), 1.0, FiguresBar::tr("kW")},
-        {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, FiguresBar::tr("N·m")},
-        {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, FiguresBar::tr("%")},
-        {"peak_pressure_bar", FiguresBar::tr("Peak"), 1.0, FiguresBar::tr("bar")},
+        {"brake_power_kW", FiguresBar::tr("Power"), 1.0, QStringLiteral("kW")},
+        {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, QStringLiteral("N·m")},
+        {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, QStringLiteral("%")},
+        {"peak_pressure_bar", FiguresBar::tr("Peak"), 1.0, QStringLiteral("bar")},
         {"compression_ratio", FiguresBar::tr("Compression"), 1.0, QString()}};
     return all;
 }
@@ -36,6 +37,7 @@ FiguresBar::FiguresBar(QWidget* parent) : QWidget(parent) {
         labels_.push_back(new QLabel(this));
         layout->addWidget(labels_.back());
     }
+    connect(&Units::instance(), &Units::changed, this, &FiguresBar::refill);
 }
 
 void FiguresBar::showSolution(const SolutionPointer& solution) {
@@ -56,18 +58,18 @@ void FiguresBar::refill() {
     for (size_t i = 0; i < labels_.size(); ++i) {
         const Shown& entry = shown()[i];
         const auto* figure = solution_->figure(entry.figure);
-        const QString value = figure && figure->value
-                                  ? figureText(*figure->value * entry.factor) + ' ' + entry.unit
-                                  : tr("none");
-        labels_[i]->setText(entry.label + ' ' + value.trimmed());
+        const Unit unit = unitFor(entry.unit);
+        const auto valueOf = [&](const solution::Figure& of) {
+            return (figureText(unit.shown(*of.value * entry.factor)) + ' ' + unit.text).trimmed();
+        };
+        const QString value = figure && figure->value ? valueOf(*figure) : tr("none");
+        labels_[i]->setText(entry.label + ' ' + value);
         QString help = figure ? QString::fromStdString(figure->label) : QString();
         if (figure && !figure->note.empty())
             help += QLatin1Char('\n') + QString::fromStdString(figure->note);
         const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
         if (before && before->value)
-            help +=
-                QLatin1Char('\n') +
-                tr("Baseline: %1 %2").arg(figureText(*before->value * entry.factor), entry.unit);
+            help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));
         labels_[i]->setToolTip(help);
     }
     if (unpaid)

@@ -4,6 +4,7 @@
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 #include "ui/workspace/document.h"
 #include "ui/workspace/knot_fit_plot.h"
 
@@ -21,6 +22,8 @@
 namespace lobewright::ui {
 
 namespace {
+
+const auto micrometres = QStringLiteral("µm");
 
 constexpr int mostByTolerance = 100; // then the tolerance is out of reach of a hand
 
@@ -77,11 +80,12 @@ void KnotFitDialog::buildForm(End end) {
     choice_->addItems({tr("As many knots as a tolerance asks"), tr("A number of knots")});
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
-    tolerance_->setDecimals(2);
-    tolerance_->setRange(0.01, 5000.0);
-    tolerance_->setSuffix(tr(" µm"));
+    const Unit unit = unitFor(micrometres);
+    tolerance_->setDecimals(unit.decimals(2));
+    tolerance_->setRange(unit.shown(0.01), unit.shown(5000.0));
+    tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
     tolerance_->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
-    tolerance_->setValue(motion::FitOptions().tolerance / units::micrometre);
+    tolerance_->setValue(unit.shown(motion::FitOptions().tolerance / units::micrometre));
     tolerance_->setToolTip(tr("Largest difference between the lifts"));
     count_ = new QSpinBox(this);
     count_->setObjectName(QStringLiteral("count"));
@@ -116,7 +120,9 @@ void KnotFitDialog::refit() {
     const auto fit =
         !curve ? Result<motion::KnotFit>(curve.problems())
         : byTolerance
-            ? motion::fitKnots(*curve, {tolerance_->value() * units::micrometre, mostByTolerance})
+            ? motion::fitKnots(*curve, {unitFor(micrometres).metric(tolerance_->value()) *
+                                            units::micrometre,
+                                        mostByTolerance})
             : motion::fitKnotCount(*curve, count_->value());
     fit_ = fit ? std::optional(*fit) : std::nullopt;
     use_->setEnabled(fit_.has_value());
@@ -152,7 +158,7 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
         choice_->currentIndex() == static_cast<int>(Choice::tolerance) && !fit_->withinTolerance;
     if (isShort)
         text += QLatin1Char(' ') + tr("That is beyond the tolerance; more knots are not made.");
-    say(text, isShort);
+    say(inShownUnits(text), isShort);
 }
 
 void KnotFitDialog::useFit() {

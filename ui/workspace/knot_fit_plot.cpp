@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 
 namespace lobewright::ui {
 
@@ -27,8 +28,8 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     auto* margins = new QCPMarginGroup(this);
     for (QCPAxisRect* area : {above_, below_})
         area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
-    above_->axis(QCPAxis::atLeft)->setLabel(tr("Acceleration, m/s²"));
-    below_->axis(QCPAxis::atLeft)->setLabel(tr("Lift off by, µm"));
+    above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Acceleration"), QStringLiteral("m/s²")));
+    below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Lift off by"), QStringLiteral("µm")));
     below_->axis(QCPAxis::atBottom)->setLabel(tr("Angle on the track, °"));
     before_ = graphOn(*this, *above_);
     before_->setName(tr("as it is"));
@@ -50,7 +51,8 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
 
 void KnotFitPlot::fillAccelerations(const motion::LiftCurve& before, const motion::LiftCurve& after,
                                     double omega) {
-    const double unit = omega * omega;
+    const double unit = unitFor(QStringLiteral("m/s²")).factor * omega * omega;
+    const Unit deviations = unitFor(QStringLiteral("µm"));
     QVector<double> angles, is, becomes, off;
     for (int i = 0; i < points; ++i) {
         const double phi = before.period() * i / (points - 1);
@@ -60,7 +62,7 @@ void KnotFitPlot::fillAccelerations(const motion::LiftCurve& before, const motio
         angles += phi / units::degree;
         is += old.y2 * unit;
         becomes += made.y2 * unit;
-        off += (made.y - old.y) / units::micrometre;
+        off += deviations.shown((made.y - old.y) / units::micrometre);
     }
     before_->setData(angles, is, true);
     after_->setData(angles, becomes, true);
@@ -73,7 +75,8 @@ void KnotFitPlot::show(const motion::LiftCurve& before, const motion::LiftCurve&
     QVector<double> angles, accelerations;
     for (const motion::Knot& knot : knots.knots) {
         angles += knot.angle / units::degree;
-        accelerations += after.at(knot.angle).y2 * omega * omega;
+        accelerations +=
+            unitFor(QStringLiteral("m/s²")).shown(after.at(knot.angle).y2 * omega * omega);
     }
     knots_->setData(angles, accelerations, true);
     for (QCPAxisRect* area : {above_, below_}) {

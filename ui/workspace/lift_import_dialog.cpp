@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 #include "ui/workspace/document.h"
 #include "ui/workspace/lift_import_plot.h"
 
@@ -25,6 +26,8 @@ namespace {
 
 using units::degree;
 using units::micrometre;
+
+const auto micrometres = QStringLiteral("µm");
 
 constexpr qint64 largestFile = 16 << 20; ///< no lift table is larger [bytes]
 constexpr int settleTime = 150;          ///< [ms]
@@ -77,10 +80,11 @@ void LiftImportDialog::buildForm() {
     track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
-    tolerance_->setDecimals(2);
-    tolerance_->setRange(0.01, 1000.0);
-    tolerance_->setSuffix(tr(" µm"));
-    tolerance_->setValue(exchange::ImportOptions().tolerance / micrometre);
+    const Unit unit = unitFor(micrometres);
+    tolerance_->setDecimals(unit.decimals(2));
+    tolerance_->setRange(unit.shown(0.01), unit.shown(1000.0));
+    tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
+    tolerance_->setValue(unit.shown(exchange::ImportOptions().tolerance / micrometre));
     tolerance_->setToolTip(
         tr("Largest residual allowed; choose it above the noise of the table, or "
            "the noise is followed"));
@@ -130,8 +134,9 @@ void LiftImportDialog::refit() {
     fit_.reset();
     use_->setEnabled(false);
     say(tr("Fitting…"), false);
-    const exchange::ImportOptions options{lobes_->value(), tolerance_->value() * micrometre,
-                                          knots_->value()};
+    const exchange::ImportOptions options{
+        lobes_->value(), unitFor(micrometres).metric(tolerance_->value()) * micrometre,
+        knots_->value()};
     // A fit that is still running for older settings is no longer listened to.
     watcher_.setFuture(QtConcurrent::run([table = table_, options]() -> Answer {
         return exchange::importLift({table.constData(), static_cast<size_t>(table.size())},
@@ -156,18 +161,17 @@ void LiftImportDialog::fitted() {
 }
 
 void LiftImportDialog::showFit() {
-    plot_->setFit(*fit_, tolerance_->value() * micrometre);
+    plot_->setFit(*fit_, unitFor(micrometres).metric(tolerance_->value()) * micrometre);
     use_->setEnabled(fit_->withinTolerance);
     const auto& knots = std::get<motion::KnotShape>(fit_->pattern.shape).knots;
     QString text =
-        tr("%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 µm at %5°, root mean square "
-           "%6 µm.")
+        tr("%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 at %5°, root mean square %6.")
             .arg(fit_->rows.size())
             .arg(knots.size())
             .arg(fit_->pattern.lobes)
-            .arg(fit_->largestResidual / micrometre, 0, 'g', 3)
+            .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
             .arg(fit_->angle / degree, 0, 'g', 5)
-            .arg(fit_->meanSquareRoot / micrometre, 0, 'g', 3);
+            .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
     if (!fit_->withinTolerance)
         text += QStringLiteral(" ") +
                 tr("That is beyond the tolerance: allow more knots or a wider tolerance.");

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 
 namespace lobewright::ui {
 
@@ -29,9 +30,9 @@ LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
     auto* margins = new QCPMarginGroup(this);
     for (QCPAxisRect* area : {above_, below_})
         area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
-    above_->axis(QCPAxis::atLeft)->setLabel(tr("Lift [mm]"));
-    below_->axis(QCPAxis::atLeft)->setLabel(tr("Residual [µm]"));
-    below_->axis(QCPAxis::atBottom)->setLabel(tr("Pattern angle [°]"));
+    above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("lift"), QStringLiteral("mm")));
+    below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("residual"), QStringLiteral("µm")));
+    below_->axis(QCPAxis::atBottom)->setLabel(tr("pattern angle, °"));
     pattern_ = graphOn(*this, *above_);
     table_ = graphOn(*this, *above_);
     table_->setLineStyle(QCPGraph::lsNone);
@@ -43,17 +44,18 @@ LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
 }
 
 void LiftImportPlot::setFit(const exchange::ImportedLift& lift, double tolerance) {
+    const Unit lengths = unitFor(QStringLiteral("mm")), deviations = unitFor(QStringLiteral("µm"));
     QVector<double> angles, lifts, made, residuals;
     for (const exchange::ImportedRow& row : lift.rows) {
         angles += row.angle / degree;
-        lifts += row.lift / millimetre;
-        made += (row.lift + row.residual) / millimetre;
-        residuals += row.residual / micrometre;
+        lifts += lengths.shown(row.lift / millimetre);
+        made += lengths.shown((row.lift + row.residual) / millimetre);
+        residuals += deviations.shown(row.residual / micrometre);
     }
     table_->setData(angles, lifts, true);
     pattern_->setData(angles, made, true);
     residual_->setData(angles, residuals, true);
-    const double band = tolerance / micrometre;
+    const double band = deviations.shown(tolerance / micrometre);
     upper_->setData({angles.front(), angles.back()}, {band, band}, true);
     lower_->setData({angles.front(), angles.back()}, {-band, -band}, true);
     for (QCPAxisRect* area : {above_, below_}) {

@@ -4,6 +4,7 @@
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
 #include "ui/editing/snapshots_panel.h"
+#include "ui/units.h"
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
@@ -64,6 +65,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
             QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
             QStringLiteral("/recovery");
     autosave_ = std::make_unique<Autosave>(document_, options_.recoveryFolder);
+    applyPreferences(Preferences::load());
     restoreLayout();
     updateActions();
     updateTitle();
@@ -134,7 +136,8 @@ void MainWindow::connectParts() {
     connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::refused, this, [this](const Problems& problems) {
         numbers_->showProblems(problems);
-        statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+        statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
+                                 messageTime);
     });
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
     connect(numbers_, &NumberPanel::edited, this, apply);
@@ -178,7 +181,8 @@ void MainWindow::connectParts() {
         updateActions();
     });
     connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {
-        statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+        statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
+                                 messageTime);
     });
 }
 
@@ -224,7 +228,8 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
 
 void MainWindow::solutionFailed(const Problems& problems) {
     solveState_->setText(tr("Not solved: shown is an earlier design"));
-    statusBar()->showMessage(QString::fromStdString(problems.front().message), messageTime);
+    statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
+                             messageTime);
 }
 
 void MainWindow::showLimitsSummary() {
@@ -268,11 +273,17 @@ void MainWindow::saveLayout() {
 }
 
 void MainWindow::restoreLayout() {
+    const bool wanted = Preferences::load().restoresLayout;
+    if (!wanted)
+        QSettings().remove(QStringLiteral("arrangement"));
     const QSettings settings;
-    restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
-    if (!split_->restoreState(settings.value(QStringLiteral("window/split")).toByteArray()))
+    const auto kept = [&](const char* key) {
+        return wanted ? settings.value(QLatin1String(key)) : QVariant();
+    };
+    restoreGeometry(kept("window/geometry").toByteArray());
+    if (!split_->restoreState(kept("window/split").toByteArray()))
         split_->setSizes({sideWidth, firstSize.width() - sideWidth});
-    const QVariant open = settings.value(QStringLiteral("window/chapters"));
+    const QVariant open = kept("window/chapters");
     if (open.isValid())
         numbers_->setOpenChapters(open.toStringList());
     for (const Views::View& view : views_->all()) {

@@ -4,6 +4,7 @@
 #include "ui/workspace/autosave.h"
 #include "ui/workspace/baseline.h"
 #include "ui/workspace/document.h"
+#include "ui/workspace/preferences.h"
 #include "ui/workspace/solver.h"
 #include "ui/workspace/views.h"
 
@@ -22,6 +23,7 @@ namespace lobewright::ui {
 
 class FiguresBar;
 class FiguresPanel;
+class HelpWindow;
 class LimitsList;
 class NumberPanel;
 class PaneGrid;
@@ -56,6 +58,15 @@ class MainWindow : public QMainWindow {
     void keepBaseline();
     void arrange(const QString& key);
     void setTheme(const QString& name);
+    /// Takes up what this window does of the preferences, and shows which are chosen.
+    void applyPreferences(const Preferences& preferences);
+    void editPreferences();
+    /// The help page of the view that has the keyboard or lies under the pointer, else that of the
+    /// arrangement.
+    QString helpPageHere() const;
+    void openHelp(const QString& page);
+    /// Null before it was opened first.
+    HelpWindow* helpWindow() const { return help_; }
 
     Document& document() { return document_; }
     TurnCursor& cursor() { return cursor_; }
@@ -66,6 +77,8 @@ class MainWindow : public QMainWindow {
     FiguresPanel& figures() { return *figures_; }
     SnapshotsPanel& snapshots() { return *snapshots_; }
     const Baseline& baseline() const { return baseline_; }
+    PlaybackBar& playback() { return *playback_; }
+    Autosave& autosave() { return *autosave_; }
     /// Of the newest design that could be solved; null before the first.
     const SolutionPointer& solution() const { return solution_; }
 
@@ -94,6 +107,8 @@ class MainWindow : public QMainWindow {
     void buildEditMenu();
     void buildBaselineMenu();
     void buildViewMenu();
+    void buildThemeMenu(QMenu& menu);
+    void buildUnitsMenu(QMenu& menu);
     void buildTurnMenu();
     void buildHelpMenu();
     void buildSampleMenu(QMenu& menu);
@@ -146,11 +161,12 @@ class MainWindow : public QMainWindow {
     QProgressBar* progress_ = nullptr;
     QToolButton* cancel_ = nullptr;
     RecentFiles* recent_ = nullptr;
+    HelpWindow* help_ = nullptr;
 
     QAction *save_ = nullptr, *exportResults_ = nullptr, *report_ = nullptr,
             *keepBaseline_ = nullptr, *swapBaseline_ = nullptr, *forgetBaseline_ = nullptr,
             *sideShown_ = nullptr, *play_ = nullptr;
-    QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr;
+    QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr, *unitsGroup_ = nullptr;
 };
 
 } // namespace lobewright::ui

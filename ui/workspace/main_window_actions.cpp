@@ -3,12 +3,16 @@
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
 #include "ui/workspace/knot_fit_dialog.h"
+#include "ui/workspace/help_pages.h"
+#include "ui/workspace/help_window.h"
 #include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
+#include "ui/workspace/pane.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
 #include "ui/workspace/recent_files.h"
 #include "ui/workspace/samples.h"
+#include "ui/workspace/shortcuts.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -86,6 +90,10 @@ void MainWindow::buildEditMenu() {
     menu->addAction(tr("Turn a track into &knots…"), QKeySequence(tr("Ctrl+K")), this,
                     [this] { turnIntoKnots(End::inlet); })
         ->setStatusTip(tr("Any track becomes a free-form one; shows what the fit costs"));
+    menu->addSeparator();
+    menu->addAction(tr("&Preferences…"), QKeySequence(tr("Ctrl+,")), this,
+                    &MainWindow::editPreferences)
+        ->setMenuRole(QAction::PreferencesRole);
 }
 
 void MainWindow::turnIntoKnots(End end) {
@@ -131,25 +139,51 @@ void MainWindow::buildViewMenu() {
     connect(sideShown_, &QAction::toggled, this, [this](bool shown) { side_->setVisible(shown); });
     menu->addAction(tr("Show the &whole turn"), &cursor_, &TurnCursor::showWholeTurn);
     menu->addSeparator();
-    QMenu* themes = menu->addMenu(tr("&Theme"));
-    themeGroup_ = new QActionGroup(this);
-    const QString chosen = QSettings().value(QStringLiteral("window/theme")).toString();
-    const std::pair<const char*, QString> listed[] = {
-        {"system", tr("As the &system")}, {"light", tr("&Light")}, {"dark", tr("&Dark")}};
-    for (const auto& [name, title] : listed) {
-        QAction* action = themes->addAction(title);
-        action->setCheckable(true);
-        action->setData(QString::fromLatin1(name));
-        action->setChecked(nameOf(themeNamed(chosen)) == QLatin1String(name));
-        themeGroup_->addAction(action);
-        connect(action, &QAction::triggered, this,
-                [this, action] { setTheme(action->data().toString()); });
-    }
+    buildUnitsMenu(*menu->addMenu(tr("U&nits")));
+    buildThemeMenu(*menu->addMenu(tr("&Theme")));
     QAction* full = menu->addAction(tr("F&ull screen"));
     full->setShortcut(QKeySequence(tr("F11")));
     full->setCheckable(true);
     connect(full, &QAction::toggled, this,
             [this](bool on) { setWindowState(windowState().setFlag(Qt::WindowFullScreen, on)); });
+}
+
+void MainWindow::buildUnitsMenu(QMenu& menu) {
+    unitsGroup_ = new QActionGroup(this);
+    const std::pair<UnitSystem, QString> listed[] = {{UnitSystem::metric, tr("&Metric")},
+                                                     {UnitSystem::inch, tr("&Inch")}};
+    for (const auto& [system, title] : listed) {
+        QAction* action = menu.addAction(title);
+        action->setCheckable(true);
+        action->setData(static_cast<int>(system));
+        unitsGroup_->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [chosen = system] { Units::instance().setSystem(chosen); });
+    }
+    unitsGroup_->actions()[1]->setStatusTip(
+        tr("Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric"));
+    const auto showChosen = [this] {
+        for (QAction* action : unitsGroup_->actions())
+            action->setChecked(action->data().toInt() ==
+                               static_cast<int>(Units::instance().system()));
+    };
+    connect(&Units::instance(), &Units::changed, this, showChosen);
+    showChosen();
+}
+
+void MainWindow::buildThemeMenu(QMenu& menu) {
+    themeGroup_ = new QActionGroup(this);
+    const std::pair<Theme, QString> listed[] = {{Theme::system, tr("As the &system")},
+                                                {Theme::light, tr("&Light")},
+                                                {Theme::dark, tr("&Dark")}};
+    for (const auto& [theme, title] : listed) {
+        QAction* action = menu.addAction(title);
+        action->setCheckable(true);
+        action->setData(nameOf(theme));
+        themeGroup_->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, action] { setTheme(action->data().toString()); });
+    }
 }
 
 void MainWindow::buildTurnMenu() {
@@ -166,9 +200,42 @@ void MainWindow::buildTurnMenu() {
 
 void MainWindow::buildHelpMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("&Keys and mouse"), QKeySequence(tr("Shift+F1")), this,
-                    [this] { showKeys(this); });
+    menu->addAction(tr("&Help on this pane"), QKeySequence(tr("F1")), this,
+                    [this] { openHelp(helpPageHere()); })
+        ->setStatusTip(tr("The page of the pane that has the keyboard"));
+    menu->addAction(tr("Help &contents"), this, [this] { openHelp(helpPages().front().file); });
+    menu->addAction(tr("&Keyboard shortcuts…"), QKeySequence(tr("Shift+F1")), this,
+                    [this] { showShortcuts(this, *menuBar()); });
+    menu->addSeparator();
     menu->addAction(tr("&About Lobewright"), this, [this] { showAbout(this); });
+}
+
+QString MainWindow::helpPageHere() const {
+    const auto pageOf = [this](const QWidget* widget) -> QString {
+        if (widget == numbers_ || numbers_->isAncestorOf(widget))
+            return QStringLiteral("numbers.md");
+        if (side_ == widget || side_->isAncestorOf(widget))
+            return QStringLiteral("limits.md");
+        for (; widget; widget = widget->parentWidget()) {
+            const auto* pane = qobject_cast<const Pane*>(widget);
+            if (pane && pane->view())
+                return helpOfView(pane->view()->key);
+        }
+        return {};
+    };
+    for (const QWidget* widget :
+         {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())}) {
+        if (const QString page = pageOf(widget); !page.isEmpty())
+            return page;
+    }
+    const QAction* arrangement = arrangementGroup_->checkedAction();
+    return arrangement ? helpOfArrangement(arrangement->data().toString()) : QString();
+}
+
+void MainWindow::openHelp(const QString& page) {
+    if (!help_)
+        help_ = new HelpWindow(this);
+    help_->open(page);
 }
 
 void MainWindow::updateActions() {
@@ -193,8 +260,27 @@ void MainWindow::updateTitle() {
 }
 
 void MainWindow::setTheme(const QString& name) {
-    QSettings().setValue(QStringLiteral("window/theme"), name);
-    applyLook(*qApp, themeNamed(name));
+    Preferences preferences = Preferences::load();
+    preferences.theme = themeNamed(name);
+    preferences.save();
+    applyToProgram(preferences);
+    applyPreferences(preferences);
+}
+
+void MainWindow::applyPreferences(const Preferences& preferences) {
+    for (QAction* action : themeGroup_->actions())
+        action->setChecked(action->data().toString() == nameOf(preferences.theme));
+    autosave_->setInterval(std::chrono::seconds(preferences.autosaveInterval));
+    playback_->setUsualFactor(preferences.slowMotion);
+}
+
+void MainWindow::editPreferences() {
+    PreferencesDialog dialog(this);
+    connect(&dialog, &PreferencesDialog::changed, this, [this](const Preferences& preferences) {
+        applyToProgram(preferences);
+        applyPreferences(preferences);
+    });
+    dialog.exec();
 }
 
 } // namespace lobewright::ui

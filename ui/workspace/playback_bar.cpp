@@ -11,6 +11,7 @@
 #include <QSlider>
 #include <QToolButton>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -18,7 +19,6 @@ namespace lobewright::ui {
 namespace {
 
 constexpr int sliderPerDegree = 10;
-constexpr int factors[] = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000};
 constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
 
 } // namespace
@@ -43,13 +43,14 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     angle_->setDecimals(1);
     angle_->setSuffix(QString(QChar(0xB0)));
     angle_->setAccessibleName(tr("Shaft angle"));
+    angle_->setToolTip(tr("Angle of the shaft θ; 0 where the pattern of the inlet track begins"));
     angle_->setKeyboardTracking(false);
     auto* shaft = new QLabel(tr("Shaft"), this);
     shaft->setBuddy(angle_);
     cycle_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Cycle %1°").arg("−180.00")));
     cycle_->setToolTip(tr("Cycle angle from inner dead centre of cylinder 1"));
-    for (const int factor : factors)
-        factor_->addItem(factor == 1 ? tr("True speed") : tr("Slowed 1 : %1").arg(factor), factor);
+    for (const int factor : slowMotionFactors())
+        factor_->addItem(slowMotionText(factor), factor);
     factor_->setAccessibleName(tr("Slow motion"));
     factor_->setToolTip(tr("How much slower than the shaft speed of the design"));
     for (QWidget* widget : std::initializer_list<QWidget*>{previous_, play_, next_})
@@ -82,19 +83,43 @@ void PlaybackBar::showGeometry(const GeometryPointer& geometry) {
     stops_.clear();
     for (const TurnEvent& event : turnEvents(geometry->pair, geometry->timing))
         stops_.push_back(event.theta);
+    chooseUsualFactor();
+    showAngle();
+}
+
+const std::vector<int>& PlaybackBar::slowMotionFactors() {
+    static const std::vector<int> factors = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000};
+    return factors;
+}
+
+QString PlaybackBar::slowMotionText(int factor) {
+    return factor == 1 ? tr("True speed") : tr("Slowed 1 : %1").arg(factor);
+}
+
+void PlaybackBar::setUsualFactor(int factor) {
+    if (factor == usualFactor_)
+        return;
+    usualFactor_ = factor;
+    factorChosen_ = false;
+    chooseUsualFactor();
+}
+
+int PlaybackBar::factor() const {
+    return geometry_ ? factor_->currentData().toInt() : 0;
+}
+
+void PlaybackBar::chooseUsualFactor() {
+    if (!geometry_)
+        return;
     if (!factorChosen_) {
-        const double perSecond = geometry->design.running.speed / units::turn;
-        int best = 0;
-        for (int i = 0; i < factor_->count(); ++i) {
-            const auto away = [&](int at) {
-                return std::abs(std::log(perSecond / factors[at] / pleasantRate));
-            };
-            best = away(i) < away(best) ? i : best;
-        }
-        factor_->setCurrentIndex(best);
+        const double perSecond = geometry_->design.running.speed / units::turn;
+        const auto away = [&](int factor) {
+            return std::abs(std::log(perSecond / factor / pleasantRate));
+        };
+        const int suited = *std::ranges::min_element(slowMotionFactors(), {}, away);
+        factor_->setCurrentIndex(factor_->findData(usualFactor_ > 0 ? usualFactor_ : suited));
     }
     applyFactor();
-    showAngle();
 }
 
 void PlaybackBar::applyFactor() {

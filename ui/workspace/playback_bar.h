@@ -25,6 +25,15 @@ class PlaybackBar : public QWidget {
     explicit PlaybackBar(TurnCursor& cursor, QWidget* parent = nullptr);
 
     void showGeometry(const GeometryPointer& geometry);
+    /// 1 : factor of the shaft speed for designs opened from now on; 0: suited to their speed. A
+    /// choice made in the bar itself stands.
+    void setUsualFactor(int factor);
+    /// The factor now; 0 before there is a design.
+    int factor() const;
+
+    static const std::vector<int>& slowMotionFactors();
+    /// "Slowed 1 : 20".
+    static QString slowMotionText(int factor);
 
   public Q_SLOTS:
     void toNextEvent() { stepToEvent(+1); }
@@ -35,6 +44,7 @@ class PlaybackBar : public QWidget {
     void showAngle();
     void showPlaying();
     void applyFactor();
+    void chooseUsualFactor();
 
     TurnCursor& cursor_;
     GeometryPointer geometry_;
@@ -45,6 +55,7 @@ class PlaybackBar : public QWidget {
     QLabel* cycle_;
     QComboBox* factor_;
     bool factorChosen_ = false;
+    int usualFactor_ = 0; ///< 0: suited to the speed
 };
 
 } // namespace lobewright::ui

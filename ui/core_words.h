@@ -1,0 +1,25 @@
+#pragma once
+
+#include <QString>
+
+#include <string>
+#include <string_view>
+
+/// The words of the core, which knows no languages, in the language of the program.
+namespace lobewright::ui {
+
+/// A label, explanation or sentence of the core, translated. Numbers in it may vary: "Segment 3"
+/// is found as "Segment %1". What ends with ", inlet side" or ", exhaust side" is put together.
+/// Without a translation the text comes back as it is.
+QString coreText(std::string_view text);
+inline QString coreText(const std::string& text) {
+    return coreText(std::string_view(text));
+}
+inline QString coreText(const char* text) {
+    return coreText(std::string_view(text));
+}
+
+/// The text under which a translation is looked up: numbers replaced by %1, %2 …; side cut off.
+QString coreTemplate(const QString& text);
+
+} // namespace lobewright::ui
