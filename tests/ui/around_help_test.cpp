@@ -109,9 +109,9 @@ TEST_F(WindowTest, HelpGoesForwardAndBackAndSearches) {
     EXPECT_TRUE(text->toPlainText().startsWith(QLatin1String("Ports and timing")));
     Q_EMIT text->anchorClicked(QUrl(QStringLiteral("adjuster.md")));
     EXPECT_EQ(help.page(), QLatin1String("adjuster.md"));
-    QTest::keyClick(&help, Qt::Key_Left, Qt::AltModifier);
+    QTest::keyClick(text, Qt::Key_Left, Qt::AltModifier);
     EXPECT_EQ(help.page(), QLatin1String("ports.md"));
-    QTest::keyClick(&help, Qt::Key_Right, Qt::AltModifier);
+    QTest::keyClick(text, Qt::Key_Right, Qt::AltModifier);
     EXPECT_EQ(help.page(), QLatin1String("adjuster.md"));
     auto* list = help.findChild<QTreeWidget*>();
     const int groups = list->topLevelItemCount();

@@ -1,0 +1,206 @@
+#include "tests/ui/core_words_list.h"
+#include "tests/ui/desktop_fixture.h"
+#include "ui/core_words.h"
+#include "ui/editing/field_editor.h"
+#include "ui/editing/figures_panel.h"
+#include "ui/editing/number_edit.h"
+#include "ui/editing/number_panel.h"
+#include "ui/workspace/arrangement.h"
+
+#include <QAbstractButton>
+#include <QFile>
+#include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QToolButton>
+#include <QTreeWidget>
+#include <QXmlStreamReader>
+
+#include <map>
+#include <set>
+
+using namespace lobewright;
+using namespace lobewright::ui;
+using namespace lobewright::ui::test;
+
+namespace {
+
+const QString sourceFolder = QStringLiteral(LOBEWRIGHT_SOURCE_DIR);
+const QString germanFile =
+    sourceFolder + QStringLiteral("/resources/translations/lobewright_de.ts");
+
+struct Message {
+    QString source, translation;
+    bool finished = true;
+};
+using Messages = std::map<std::pair<QString, QString>, Message>; ///< by context and source
+
+Messages read(const QString& name) {
+    Messages all;
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly))
+        return all;
+    QXmlStreamReader xml(&file);
+    QString context;
+    Message message;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (xml.isStartElement() && xml.name() == QLatin1String("name"))
+            context = xml.readElementText();
+        else if (xml.isStartElement() && xml.name() == QLatin1String("message"))
+            message = {};
+        else if (xml.isStartElement() && xml.name() == QLatin1String("source"))
+            message.source = xml.readElementText();
+        else if (xml.isStartElement() && xml.name() == QLatin1String("translation")) {
+            message.finished = !xml.attributes().hasAttribute(QLatin1String("type"));
+            message.translation = xml.readElementText();
+        } else if (xml.isEndElement() && xml.name() == QLatin1String("message"))
+            all[{context, message.source}] = message;
+    }
+    return all;
+}
+
+QStringList placesIn(const QString& text) {
+    static const QRegularExpression place(QStringLiteral("%\\d+"));
+    QStringList found;
+    for (auto it = place.globalMatch(text); it.hasNext();)
+        found << it.next().captured();
+    found.removeDuplicates();
+    found.sort();
+    return found;
+}
+
+QString mnemonicOf(QString text) {
+    text.remove(QLatin1String("&&"));
+    const auto at = text.indexOf(QLatin1Char('&'));
+    return at < 0 ? QString() : text.mid(at + 1, 1).toLower();
+}
+
+} // namespace
+
+TEST(German, EveryStringIsTranslated) {
+    const Messages messages = read(germanFile);
+    EXPECT_GT(messages.size(), 1000U);
+    for (const auto& [key, message] : messages) {
+        EXPECT_TRUE(message.finished && !message.translation.isEmpty())
+            << key.first.toStdString() << ": " << key.second.toStdString();
+    }
+}
+
+TEST(German, PlacesMnemonicsAndBreaksAreKept) {
+    for (const auto& [key, message] : read(germanFile)) {
+        EXPECT_EQ(placesIn(message.source), placesIn(message.translation))
+            << message.source.toStdString() << " | " << message.translation.toStdString();
+        EXPECT_EQ(mnemonicOf(message.source).isEmpty(), mnemonicOf(message.translation).isEmpty())
+            << message.source.toStdString() << " | " << message.translation.toStdString();
+        EXPECT_EQ(message.source.startsWith(' '), message.translation.startsWith(' '))
+            << message.source.toStdString();
+    }
+}
+
+// resources/translations/refresh brings the file up to date.
+TEST(German, FileHoldsEveryStringOfTheSources) {
+    const QTemporaryDir folder;
+    const QString fresh = folder.filePath("fresh.ts");
+    QProcess lupdate;
+    lupdate.setWorkingDirectory(sourceFolder);
+    lupdate.start(QStringLiteral(LUPDATE),
+                  {"-I", ".", "-locations", "none", "-no-obsolete", "-silent", "ui", "app",
+                   "resources/translations/core_words.cpp", "-ts", fresh});
+    ASSERT_TRUE(lupdate.waitForFinished(120000));
+    ASSERT_EQ(lupdate.exitCode(), 0) << lupdate.readAllStandardError().toStdString();
+    const Messages wanted = read(fresh), present = read(germanFile);
+    ASSERT_GT(wanted.size(), 1000U);
+    for (const auto& [key, message] : wanted)
+        EXPECT_TRUE(present.contains(key))
+            << "missing: " << key.first.toStdString() << ": " << key.second.toStdString();
+    for (const auto& [key, message] : present)
+        EXPECT_TRUE(wanted.contains(key))
+            << "no longer used: " << key.first.toStdString() << ": " << key.second.toStdString();
+}
+
+TEST(German, EveryWordOfTheCoreIsInTheFile) {
+    const Messages messages = read(germanFile);
+    for (const QString& word : coreWords() + checkSentences() + checksOfSamples())
+        EXPECT_TRUE(messages.contains({QStringLiteral("Core"), word})) << word.toStdString();
+}
+
+TEST(German, CoreWordsAreFoundWithTheirNumbersAndSides) {
+    EXPECT_EQ(coreText("Segment 3"), QStringLiteral("Abschnitt 3"));
+    EXPECT_EQ(coreText("Stroke, inlet side"), QStringLiteral("Hub, Einlassseite"));
+    EXPECT_EQ(coreText("Peak pressure is 85.2 bar, above 80 bar: more clearance, a later or longer "
+                       "burn, or less supply pressure."),
+              QStringLiteral("Höchstdruck 85.2 bar, über 80 bar: mehr Bodenabstand, spätere oder "
+                             "längere Verbrennung oder weniger Ladedruck."));
+    EXPECT_EQ(coreText("no such words 5"), QStringLiteral("no such words 5"));
+}
+
+TEST_F(WindowTest, MenusSpeakGermanWithMnemonicsOfTheirOwn) {
+    QStringList titles;
+    for (const QAction* action : window_->menuBar()->actions())
+        titles << QString(action->text()).remove('&');
+    EXPECT_EQ(titles.front(), QStringLiteral("Datei"));
+    EXPECT_TRUE(titles.contains(QStringLiteral("Ansicht")));
+    EXPECT_TRUE(titles.contains(QStringLiteral("Hilfe")));
+    std::set<QString> taken;
+    for (const QAction* action : window_->menuBar()->actions())
+        EXPECT_TRUE(taken.insert(mnemonicOf(action->text())).second)
+            << action->text().toStdString();
+    for (const QAction* action : window_->menuBar()->actions()) {
+        taken.clear();
+        for (const QAction* entry : action->menu()->actions()) {
+            const QString key = mnemonicOf(entry->text());
+            if (!entry->isSeparator()) {
+                EXPECT_FALSE(key.isEmpty()) << entry->text().toStdString();
+            }
+        }
+    }
+}
+
+TEST_F(WindowTest, GermanLabelsAreNotClipped) {
+    window_->resize(1280, 800);
+    for (const Arrangement& arrangement : arrangements()) {
+        window_->arrange(arrangement.key);
+        QTest::qWait(100);
+        for (const QWidget* widget : window_->findChildren<QWidget*>()) {
+            if (!widget->isVisible() || widget->width() <= 0)
+                continue;
+            const auto* label = qobject_cast<const QLabel*>(widget);
+            const auto* button = qobject_cast<const QAbstractButton*>(widget);
+            if ((!label || label->text().isEmpty() || label->wordWrap()) &&
+                (!button || button->text().isEmpty()))
+                continue;
+            EXPECT_GE(widget->width() + 1, widget->minimumSizeHint().width())
+                << arrangement.key.toStdString() << ": "
+                << (label ? label->text() : button->text()).toStdString();
+        }
+    }
+}
+
+TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {
+    QStringList names;
+    for (const QLabel* label : window_->numbers().findChildren<QLabel*>())
+        names << label->text();
+    EXPECT_TRUE(names.contains(QStringLiteral("Bohrung")));
+    EXPECT_FALSE(names.contains(QStringLiteral("Bore")));
+    QStringList figures;
+    for (QTreeWidgetItemIterator it(&window_->figures()); *it; ++it)
+        figures << (*it)->text(0);
+    EXPECT_TRUE(figures.contains(QStringLiteral("Effektives Drehmoment")));
+    // The decimal comma of the language, shown and typed.
+    for (FieldEditor* editor : window_->numbers().findChildren<FieldEditor*>()) {
+        if (editor->path() != "/mechanism/clearance_mm")
+            continue;
+        auto* edit = editor->findChild<NumberEdit*>();
+        EXPECT_TRUE(edit->text().contains(QLatin1Char(','))) << edit->text().toStdString();
+        edit->setFocus();
+        edit->selectAll();
+        QTest::keyClicks(edit, QStringLiteral("8,25"));
+        QTest::keyClick(edit, Qt::Key_Return);
+    }
+    EXPECT_EQ(number("/mechanism/clearance_mm"), 8.25);
+}
