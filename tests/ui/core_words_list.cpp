@@ -1,5 +1,6 @@
 #include "tests/ui/core_words_list.h"
 
+#include "core/design/fields.h"
 #include "core/exchange/track_export.h"
 #include "core/solution/solution.h"
 #include "core/study/claims_keys.h"
@@ -17,8 +18,8 @@ class WordSet {
   public:
     void add(std::string_view text) {
         if (!text.empty())
-            words_.insert(coreTemplate(
-                QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()))));
+            words_.insert(
+                coreTemplate(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()))));
     }
     QStringList sorted() const { return {words_.begin(), words_.end()}; }
 
@@ -116,8 +117,8 @@ QStringList checkSentences() {
         bool above;
     };
     const Bound bounds[] = {
-        {"Web between ports", "mm", "fewer or narrower ports leave piston rings something to run on",
-         false},
+        {"Web between ports", "mm",
+         "fewer or narrower ports leave piston rings something to run on", false},
         {"Mean piston speed", "m/s", "less speed, stroke or lobes", true},
         {"Peak pressure", "bar", "more clearance, a later or longer burn, or less supply pressure",
          true},
@@ -135,16 +136,22 @@ QStringList checkSentences() {
     }
     for (const char* side : {"inlet", "exhaust"}) {
         const std::string on = side;
-        words.add("Velocity of the " + on + " track jumps at 2 junctions, most by 3 mm/rad at track "
+        words.add("Velocity of the " + on +
+                  " track jumps at 2 junctions, most by 3 mm/rad at track "
                   "angle 4°: the piston would be struck; let neighbouring segments meet with equal "
                   "slope.");
-        words.add("Acceleration of the " + on + " track jumps at 2 junctions, most by 3 mm/rad² at "
-                  "track angle 4°: infinite jerk; a law with continuous acceleration runs quieter.");
-        words.add("Jerk of the " + on + " track jumps at 2 junctions, most by 3 mm/rad³ at track "
+        words.add(
+            "Acceleration of the " + on +
+            " track jumps at 2 junctions, most by 3 mm/rad² at "
+            "track angle 4°: infinite jerk; a law with continuous acceleration runs quieter.");
+        words.add("Jerk of the " + on +
+                  " track jumps at 2 junctions, most by 3 mm/rad³ at track "
                   "angle 4°: usual for most laws, and harmless at moderate speed.");
-        words.add("The roller of the " + on + " side leaves its open track: following it would take "
-                  "1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps "
-                  "it on.");
+        words.add(
+            "The roller of the " + on +
+            " side leaves its open track: following it would take "
+            "1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps "
+            "it on.");
         for (const char* flank : {"push", "pull"}) {
             const std::string begin = std::string("The ") + flank + " flank of the " + on +
                                       " track is undercut: relative radius 1 mm at track angle 2° "

@@ -196,11 +196,11 @@ TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {
         if (editor->path() != "/mechanism/clearance_mm")
             continue;
         auto* edit = editor->findChild<NumberEdit*>();
-        EXPECT_TRUE(edit->text().contains(QLatin1Char(','))) << edit->text().toStdString();
         edit->setFocus();
         edit->selectAll();
         QTest::keyClicks(edit, QStringLiteral("8,25"));
         QTest::keyClick(edit, Qt::Key_Return);
+        EXPECT_EQ(edit->text(), QStringLiteral("8,25"));
     }
     EXPECT_EQ(number("/mechanism/clearance_mm"), 8.25);
 }

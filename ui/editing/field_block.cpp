@@ -1,5 +1,6 @@
 #include "ui/editing/field_block.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/field_editor.h"
 #include "ui/palette.h"
 
@@ -28,9 +29,10 @@ int rowOf(const std::string& group) {
 
 bool matches(const design::Field& field, const QString& text) {
     const auto has = [&](const std::string& in) {
-        return QString::fromStdString(in).contains(text, Qt::CaseInsensitive);
+        return coreText(in).contains(text, Qt::CaseInsensitive);
     };
-    return has(field.label) || has(field.groupLabel) || has(field.help) || has(field.path);
+    return has(field.label) || has(field.groupLabel) || has(field.help) ||
+           QString::fromStdString(field.path).contains(text, Qt::CaseInsensitive);
 }
 
 } // namespace
@@ -51,7 +53,7 @@ FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWid
     }
     if (withHeading || !list_.empty()) {
         addHeading();
-        heading_->setText(QString::fromStdString(fields.front().groupLabel));
+        heading_->setText(coreText(fields.front().groupLabel));
     }
     for (const design::Field& field : fields) {
         order_.push_back(field.path);
@@ -80,7 +82,7 @@ void FieldBlock::addHeading() {
 }
 
 FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
-    Cell cell{new FieldEditor(field, this), new QLabel(QString::fromStdString(field.label), this),
+    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this),
               new QLabel(this)};
     cell.caption->setBuddy(cell.editor);
     cell.caption->setToolTip(fieldHelp(field));

@@ -1,5 +1,6 @@
 #include "ui/editing/field_editor.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/number_edit.h"
 #include "ui/units.h"
 
@@ -60,16 +61,15 @@ design::Range rangeShown(design::Range range, const Unit& unit) {
 } // namespace
 
 QString fieldHelp(const design::Field& field) {
-    QString help = QString::fromStdString(field.help);
+    QString help = coreText(field.help);
     const bool ranged = field.range.min != 0.0 || field.range.max != 0.0;
     if ((field.kind == design::FieldKind::number || field.kind == design::FieldKind::integer) &&
         ranged) {
         const Unit unit = unitFor(field.unit);
-        help +=
-            QStringLiteral("\n") +
-            FieldEditor::tr("Range: %1 %2")
-                .arg(QString::fromStdString(rangeShown(field.range, unit).describe()), unit.text)
-                .trimmed();
+        help += QStringLiteral("\n") +
+                FieldEditor::tr("Range: %1 %2")
+                    .arg(coreText(rangeShown(field.range, unit).describe()), unit.text)
+                    .trimmed();
     }
     return help.trimmed();
 }
@@ -94,8 +94,10 @@ FieldEditor::FieldEditor(const design::Field& field, QWidget* parent)
         buildText();
         break;
     }
-    const QString name = QString::fromStdString(
-        field_.groupLabel.empty() ? field_.label : field_.groupLabel + ": " + field_.label);
+    const QString name =
+        field_.groupLabel.empty()
+            ? coreText(field_.label)
+            : coreText(field_.groupLabel) + QStringLiteral(": ") + coreText(field_.label);
     for (QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
         child->setAccessibleName(name);
         child->setToolTip(fieldHelp(field_));
@@ -120,7 +122,7 @@ void FieldEditor::buildNumber() {
         choice_ = new CalmComboBox(this);
         choice_->addItem(tr("given"));
         for (const std::string& label : field_.choiceLabels)
-            choice_->addItem(QString::fromStdString(label));
+            choice_->addItem(coreText(label));
         layout()->addWidget(choice_);
         connect(choice_, &QComboBox::activated, this, [this](int index) {
             if (index > 0)
@@ -168,8 +170,8 @@ void FieldEditor::buildChoice() {
     choice_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     choice_->setMinimumContentsLength(6);
     for (size_t i = 0; i < field_.choices.size(); ++i)
-        choice_->addItem(QString::fromStdString(
-            i < field_.choiceLabels.size() ? field_.choiceLabels[i] : field_.choices[i]));
+        choice_->addItem(
+            coreText(i < field_.choiceLabels.size() ? field_.choiceLabels[i] : field_.choices[i]));
     layout()->addWidget(choice_);
     connect(choice_, &QComboBox::activated, this, [this](int index) {
         const std::string chosen = field_.choices[static_cast<size_t>(index)];

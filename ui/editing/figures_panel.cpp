@@ -1,5 +1,6 @@
 #include "ui/editing/figures_panel.h"
 
+#include "ui/core_words.h"
 #include "ui/plots/curve.h"
 #include "ui/units.h"
 
@@ -114,12 +115,11 @@ void FiguresPanel::refill() {
         QTreeWidgetItem* item =
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
         const Unit unit = unitFor(figure.unit);
-        item->setText(0, QString::fromStdString(figure.label));
-        item->setToolTip(0,
-                         QString::fromStdString(figure.note.empty() ? figure.label : figure.note));
+        item->setText(0, coreText(figure.label));
+        item->setToolTip(0, coreText(figure.note.empty() ? figure.label : figure.note));
         item->setText(1, figure.value ? figureText(unit.shown(*figure.value)) + ' ' + unit.text
                                       : tr("not available"));
-        item->setToolTip(1, QString::fromStdString(figure.note));
+        item->setToolTip(1, coreText(figure.note));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;

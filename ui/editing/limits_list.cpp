@@ -1,6 +1,7 @@
 #include "ui/editing/limits_list.h"
 
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/curve.h"
@@ -66,7 +67,7 @@ class LimitsList::Model final : public QAbstractListModel {
         const solution::Check& check = at(index);
         if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
             return severityWord(check.severity) + QStringLiteral(": ") +
-                   inShownUnits(QString::fromStdString(check.message));
+                   inShownUnits(coreText(check.message));
         if (role == Qt::ToolTipRole)
             return tr("Click: go to the number and to the angle");
         return {};

@@ -1,5 +1,6 @@
 #include "ui/editing/number_panel.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/chapters.h"
 #include "ui/editing/field_block.h"
 #include "ui/editing/field_editor.h"
@@ -19,13 +20,20 @@ namespace lobewright::ui {
 
 namespace {
 
+/// Within a sentence English writes small what German keeps: the first letter decides nothing.
+QString inSentence(const QString& label) {
+    return QLocale(NumberPanel::tr("en", "language of these strings")).language() == QLocale::German
+               ? label
+               : label.toLower();
+}
+
 /// "Inlet track, segment 2: span" for the undo list.
 QString longLabel(const design::Field& field) {
-    const QString label = QString::fromStdString(field.label).toLower();
+    const QString label = inSentence(coreText(field.label));
     const QString& chapter = chapters()[chapterOf(field)].title;
-    const QString group = QString::fromStdString(field.groupLabel);
+    const QString group = coreText(field.groupLabel);
     const bool inList = !group.isEmpty() && group.back().isDigit();
-    return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, group.toLower(), label)
+    return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, inSentence(group), label)
                   : NumberPanel::tr("%1: %2").arg(chapter, label);
 }
 
@@ -224,7 +232,7 @@ void NumberPanel::askRowChange(const std::string& list, int row, RowChange chang
 void NumberPanel::showProblems(const Problems& problems) {
     QStringList words;
     for (const Problem& problem : problems)
-        words << inShownUnits(QString::fromStdString(problem.message));
+        words << inShownUnits(coreText(problem.message));
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
     for (const std::string& path : {asked_, problems.front().path}) {

@@ -1,5 +1,6 @@
 #include "ui/plots/channel_plot.h"
 
+#include "ui/core_words.h"
 #include "ui/units.h"
 
 #include <QMenu>
@@ -68,7 +69,7 @@ void ChannelPlot::rebuildCurves() {
         if (!unitsShown.contains(unit))
             unitsShown.append(unit);
         CurveLook look;
-        look.label = QString::fromStdString(channel->label);
+        look.label = coreText(channel->label);
         look.unit = unit;
         look.help = tr("%1, symbol %2").arg(look.label, QString::fromStdString(channel->symbol));
         look.tone = toneOf(channel->name);
@@ -100,9 +101,8 @@ void ChannelPlot::addOptions(QMenu& menu) {
             if (name.endsWith(QLatin1String("_angle_deg")) &&
                 !name.startsWith(QLatin1String("pressure")))
                 continue;
-            QAction* action =
-                choice->addAction(QString::fromStdString(channel.label) + QStringLiteral(" (") +
-                                  unitFor(channel.unit).text + ')');
+            QAction* action = choice->addAction(coreText(channel.label) + QStringLiteral(" (") +
+                                                unitFor(channel.unit).text + ')');
             action->setCheckable(true);
             action->setChecked(channels_.contains(name));
             connect(action, &QAction::toggled, this,

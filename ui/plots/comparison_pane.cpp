@@ -1,6 +1,7 @@
 #include "ui/plots/comparison_pane.h"
 
 #include "core/study/operating_points.h"
+#include "ui/core_words.h"
 #include "ui/plots/comparison_table.h"
 #include "ui/plots/plot_export.h"
 
@@ -39,7 +40,7 @@ ComparisonPane::ComparisonPane(QWidget* parent)
     layout()->addWidget(split_);
     connect(&worker_, &ComparisonWorker::finished, this, &ComparisonPane::arrived);
     connect(&worker_, &ComparisonWorker::failed, this, [this](const Problems& problems) {
-        message_->setText(QString::fromStdString(problems.front().message));
+        message_->setText(coreText(problems.front().message));
     });
     connect(&worker_, &ComparisonWorker::busyChanged, this, &ComparisonPane::showBusy);
     connect(&worker_, &ComparisonWorker::progressed, this,
@@ -68,7 +69,7 @@ void ComparisonPane::buildBar() {
     column->setContentsMargins(4, 2, 4, 2);
     auto* bar = new QHBoxLayout;
     for (const study::BasisWord& word : study::basisWords)
-        basis_->addItem(QString::fromUtf8(word.label.data()), QString::fromUtf8(word.key.data()));
+        basis_->addItem(coreText(word.label), QString::fromUtf8(word.key.data()));
     basis_->setToolTip(
         tr("What is made equal between this design and the four-stroke. Cranks stand "
            "at the same shaft speed and at the same piston speed in any case."));
@@ -154,8 +155,8 @@ void ComparisonPane::arrived(const ComparisonWorker::Comparisons& comparisons) {
     QStringList reasons;
     for (const study::ComparedEngine& engine : nearest->engines) {
         if (!engine.problem.empty())
-            reasons << QString::fromUtf8(study::label(engine.engine).data()) +
-                           QStringLiteral(": ") + QString::fromStdString(engine.problem);
+            reasons << coreText(study::label(engine.engine)) + QStringLiteral(": ") +
+                           coreText(engine.problem);
     }
     message_->setText(reasons.join(QLatin1Char('\n')));
     message_->setVisible(!reasons.isEmpty());
@@ -171,7 +172,7 @@ void ComparisonPane::showBusy(bool busy) {
 void ComparisonPane::addOptions(QMenu& menu) {
     for (int i = 0; i < 5; ++i) {
         const auto engine = static_cast<study::Compared>(i);
-        QAction* action = menu.addAction(QString::fromUtf8(study::label(engine).data()));
+        QAction* action = menu.addAction(coreText(study::label(engine)));
         action->setCheckable(true);
         action->setChecked(plot_->isEngineShown(engine));
         connect(action, &QAction::toggled, plot_,

@@ -1,6 +1,7 @@
 #include "ui/plots/comparison_plot.h"
 
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 
@@ -164,7 +165,7 @@ void ComparisonPlot::addCurve(study::Compared engine, const QVector<double>& x,
         points.append({static_cast<double>(i), x[i], y[i]});
     curve->data()->set(points, true);
     curve->setPen(penOf(engine));
-    curve->setName(QString::fromUtf8(study::label(engine).data()));
+    curve->setName(coreText(study::label(engine)));
 }
 
 void ComparisonPlot::addStrokeCurves() {

@@ -1,5 +1,6 @@
 #include "ui/plots/comparison_table.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
 
@@ -37,23 +38,23 @@ void ComparisonTable::show(study::Comparison comparison) {
     for (int column = 0; column < columnCount(); ++column) {
         const study::ComparedEngine& engine = engines[static_cast<std::size_t>(column)];
         // Two lines keep the columns narrow.
-        auto* head = new QTableWidgetItem(QString::fromUtf8(study::label(engine.engine).data())
+        auto* head = new QTableWidgetItem(coreText(study::label(engine.engine))
                                               .replace(QLatin1String(", "), QLatin1String(",\n")));
-        head->setToolTip(QString::fromStdString(engine.problem));
+        head->setToolTip(coreText(engine.problem));
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
             const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
             auto* item = new QTableWidgetItem(
                 figure.value ? figureText(unitFor(figure.unit).shown(*figure.value))
                              : QStringLiteral("–"));
-            item->setToolTip(QString::fromStdString(figure.note));
+            item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);
         }
     }
     for (int row = 0; row < rowCount(); ++row) {
         const solution::Figure& figure = engines.front().figures[static_cast<std::size_t>(row)];
-        QString name = QString::fromStdString(figure.label);
+        QString name = coreText(figure.label);
         name = axisText(name, QString::fromStdString(figure.unit));
         auto* head = new QTableWidgetItem(name);
         head->setToolTip(name);

@@ -1,5 +1,6 @@
 #include "ui/plots/figure_bars.h"
 
+#include "ui/core_words.h"
 #include "ui/plots/plot_export.h"
 #include "ui/units.h"
 
@@ -13,13 +14,17 @@ namespace lobewright::ui {
 
 namespace {
 
-/// The section's title already says that these are mean effective pressures.
-BarTable::Row lossRow(BarTable::Row row) {
+QString withoutPressure(QString label) {
     for (const char* prefix : {"Mean effective pressure of ", "the "}) {
-        if (row.label.startsWith(QLatin1String(prefix)))
-            row.label.remove(0, static_cast<qsizetype>(std::strlen(prefix)));
+        if (label.startsWith(QLatin1String(prefix)))
+            label.remove(0, static_cast<qsizetype>(std::strlen(prefix)));
     }
-    row.label.replace(0, 1, row.label.left(1).toUpper());
+    return label.replace(0, 1, label.left(1).toUpper());
+}
+
+/// The section's title already says that these are mean effective pressures.
+BarTable::Row lossRow(BarTable::Row row, const solution::Figure& figure) {
+    row.label = coreText(withoutPressure(QString::fromStdString(figure.label)).toStdString());
     return row;
 }
 
@@ -51,9 +56,8 @@ std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::
 }
 
 BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
-    return {QString::fromStdString(figure.label), QString::fromStdString(figure.unit),
-            QString::fromStdString(figure.note),  figure.value,
-            valueOf(baseline_, figure.name),      tone};
+    return {coreText(figure.label), QString::fromStdString(figure.unit), coreText(figure.note),
+            figure.value,           valueOf(baseline_, figure.name),     tone};
 }
 
 void FigureBars::addOptions(QMenu& menu) {
@@ -82,7 +86,7 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
         else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
-            friction.rows.push_back(lossRow(row(figure, Tone::ink)));
+            friction.rows.push_back(lossRow(row(figure, Tone::ink), figure));
         else if (figure.name == "fmep_bar" && figure.value)
             friction.remark =
                 tr("%1 in all.").arg(quantityText(*figure.value, QStringLiteral("bar")));

@@ -2,12 +2,14 @@
 
 #include "core/motion/strokes.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/plots/law_frames.h"
 #include "ui/plots/law_words.h"
 #include "ui/plots/lobe_factors.h"
 #include "ui/plots/plot_export.h"
+#include "ui/units.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -45,7 +47,8 @@ class CancelMonitor final : public Monitor {
 
 /// One column of the table: how a law is read and which end is good.
 struct Column {
-    QString title;
+    QString quantity;
+    QString unit;                               ///< metric; empty: a pure number
     double (*value)(const study::ComparedLaw&); ///< not-a-number: not available
     bool moreIsBetter = false;
 };
@@ -55,20 +58,22 @@ constexpr double absent = std::numeric_limits<double>::quiet_NaN();
 std::vector<Column> columns() {
     using Row = study::ComparedLaw;
     return {
-        {QStringLiteral("C_v"), [](const Row& row) { return row.factors.velocity; }},
-        {QStringLiteral("C_a"), [](const Row& row) { return row.factors.acceleration; }},
-        {QStringLiteral("C_j"), [](const Row& row) { return row.factors.jerk; }},
-        {QStringLiteral("C_m"), [](const Row& row) { return row.factors.torque; }},
-        {LawPane::tr("v, m/s"), [](const Row& row) { return row.velocity; }},
-        {LawPane::tr("a, m/s²"), [](const Row& row) { return row.acceleration; }},
-        {LawPane::tr("Angle, °"), [](const Row& row) { return row.pressureAngle / units::degree; }},
-        {LawPane::tr("R_rel, mm"),
+        {QStringLiteral("C_v"), {}, [](const Row& row) { return row.factors.velocity; }},
+        {QStringLiteral("C_a"), {}, [](const Row& row) { return row.factors.acceleration; }},
+        {QStringLiteral("C_j"), {}, [](const Row& row) { return row.factors.jerk; }},
+        {QStringLiteral("C_m"), {}, [](const Row& row) { return row.factors.torque; }},
+        {QStringLiteral("v"), QStringLiteral("m/s"), [](const Row& row) { return row.velocity; }},
+        {QStringLiteral("a"), QStringLiteral("m/s²"),
+         [](const Row& row) { return row.acceleration; }},
+        {LawPane::tr("Angle"), QStringLiteral("°"),
+         [](const Row& row) { return row.pressureAngle / units::degree; }},
+        {QStringLiteral("R_rel"), QStringLiteral("mm"),
          [](const Row& row) { return row.relativeRadius / units::millimetre; }, true},
-        {LawPane::tr("p, MPa"),
+        {QStringLiteral("p"), QStringLiteral("MPa"),
          [](const Row& row) {
              return row.contactPressure ? *row.contactPressure / units::megapascal : absent;
          }},
-        {LawPane::tr("N least, N"),
+        {LawPane::tr("N least"), QStringLiteral("N"),
          [](const Row& row) { return row.leastContactForce.value_or(absent); }, true},
     };
 }
@@ -86,7 +91,7 @@ QString cellText(double value, int column) {
 LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)) {
     QStringList titles{tr("Law")};
     for (const Column& column : columns())
-        titles << column.title;
+        titles << axisText(column.quantity, column.unit);
     table_ = new LobeTable(titles, this);
     table_->setAccessibleName(tr("Factors of the laws and what they mean for this design"));
     table_->setToolTip(tr("Factors for unit lift over unit span; peak velocity and acceleration of "
@@ -94,6 +99,7 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
                           "angle, least relative radius, nominal contact pressure and least "
                           "contact force of the design solved with it. Bold: best of its column. "
                           "Ctrl+C copies."));
+    connect(&Units::instance(), &Units::changed, this, &LawPane::fillTable);
     message_ = new QLabel(this);
     message_->setWordWrap(true);
     message_->hide();
@@ -255,8 +261,8 @@ void LawPane::compareFreely() {
     lobe_ = judge(rise.factors);
     frames_->setPresent(-1);
     say(tr("A free-form track takes no law. Below, the laws for the lift and span of its highest "
-           "rise, %1 mm over %2°, and that rise itself.")
-            .arg(rise.lift / units::millimetre, 0, 'g', 4)
+           "rise, %1 over %2°, and that rise itself.")
+            .arg(quantityText(rise.lift / units::millimetre, QStringLiteral("mm")))
             .arg(rise.span / units::degree, 0, 'g', 4));
     fillTable();
 }
@@ -266,7 +272,7 @@ void LawPane::compared() {
         return;
     const Answer answer = watcher_.result();
     if (!answer) {
-        say(QString::fromStdString(answer.problems().front().message));
+        say(coreText(answer.problems().front().message));
         return;
     }
     laws_ = *answer;
@@ -276,8 +282,7 @@ void LawPane::compared() {
     QStringList remarks;
     for (const study::ComparedLaw& row : laws_) {
         if (!row.problem.empty())
-            remarks << tr("%1 cannot be used: %2")
-                           .arg(lawWords(row.law), QString::fromStdString(row.problem));
+            remarks << tr("%1 cannot be used: %2").arg(lawWords(row.law), coreText(row.problem));
     }
     say(remarks.join(QLatin1Char('\n')));
     fillTable();
@@ -287,11 +292,15 @@ void LawPane::fillTable() {
     const int chosen = frames_->chosen();
     const QSignalBlocker blocker(table_);
     table_->setRowCount(0);
+    int place = 0;
+    for (const Column& column : columns())
+        table_->horizontalHeaderItem(++place)->setText(axisText(column.quantity, column.unit));
     const auto addRow = [this](const study::ComparedLaw& row, const QString& label) {
         QStringList cells{label};
         const auto shown = columns();
         for (size_t i = 0; i < shown.size(); ++i)
-            cells << cellText(shown[i].value(row), static_cast<int>(i));
+            cells << cellText(unitFor(shown[i].unit).shown(shown[i].value(row)),
+                              static_cast<int>(i));
         table_->addRow(cells, 0.0, table_->toolTip());
     };
     for (const study::ComparedLaw& row : laws_) {

@@ -8,6 +8,7 @@
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/law_words.h"
 #include "ui/plots/motion_curve.h"
+#include "ui/units.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -140,13 +141,18 @@ void LobeTable::keyPressEvent(QKeyEvent* event) {
 
 LobeFactors::LobeFactors(TurnCursor& cursor, QWidget* parent)
     : QWidget(parent),
-      factors_(new LobeTable({tr("Rise, return"), tr("Law"), tr("Lift, mm"), tr("Span, °"),
+      factors_(new LobeTable({tr("Rise, return"), tr("Law"), tr("Lift"), tr("Span, °"),
                               QStringLiteral("C_v"), QStringLiteral("C_a"), QStringLiteral("C_j"),
-                              QStringLiteral("C_m"), tr("v, m/s"), tr("a, m/s²"), tr("j, m/s³")},
+                              QStringLiteral("C_m"), QString(), QString(), QString()},
                              this)),
-      junctions_(new LobeTable(
-          {tr("Junction"), tr("At, °"), tr("Jump of v, m/s"), tr("of a, m/s²"), tr("of j, m/s³")},
-          this)) {
+      junctions_(
+          new LobeTable({tr("Junction"), tr("At, °"), QString(), QString(), QString()}, this)) {
+    nameColumns();
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        nameColumns();
+        if (geometry_)
+            showGeometry(GeometryPointer(geometry_));
+    });
     factors_->setAccessibleName(tr("Characteristic factors of every rise and return"));
     factors_->setToolTip(tr("For unit lift over unit span: peak velocity C_v, acceleration C_a, "
                             "jerk C_j (∞ where the acceleration jumps) and velocity × "
@@ -168,6 +174,20 @@ LobeFactors::LobeFactors(TurnCursor& cursor, QWidget* parent)
         connect(table, &LobeTable::angleWanted, &cursor, &TurnCursor::setAngle);
 }
 
+void LobeFactors::nameColumns() {
+    const QString derivatives[] = {QStringLiteral("m/s"), QStringLiteral("m/s²"),
+                                   QStringLiteral("m/s³")};
+    const QString symbols[] = {QStringLiteral("v"), QStringLiteral("a"), QStringLiteral("j")};
+    const QString jumps[] = {tr("Jump of v"), tr("of a"), tr("of j")};
+    factors_->horizontalHeaderItem(2)->setText(axisText(tr("Lift"), QStringLiteral("mm")));
+    for (int order = 0; order < 3; ++order) {
+        factors_->horizontalHeaderItem(8 + order)->setText(
+            axisText(symbols[order], derivatives[order]));
+        junctions_->horizontalHeaderItem(2 + order)->setText(
+            axisText(jumps[order], derivatives[order]));
+    }
+}
+
 void LobeFactors::showSolution(const SolutionPointer& solution) {
     if (solution)
         showGeometry(std::make_shared<const Geometry>(
@@ -175,6 +195,7 @@ void LobeFactors::showSolution(const SolutionPointer& solution) {
 }
 
 void LobeFactors::showGeometry(const GeometryPointer& geometry) {
+    geometry_ = geometry;
     for (LobeTable* table : {factors_, junctions_})
         table->setRowCount(0);
     for (const End end : bothEnds) {
@@ -192,18 +213,22 @@ void LobeFactors::fillFactors(const Geometry& geometry, End end) {
     const QString track = geometry.design.tracks.exhaust
                               ? trackLabel(geometry.design, end) + QStringLiteral(", ")
                               : QString();
+    const Unit length = unitFor(QStringLiteral("mm")), speed = unitFor(QStringLiteral("m/s"));
+    const auto lift = [&](double metres) {
+        return QString::number(length.shown(metres / units::millimetre), 'f', length.decimals(2));
+    };
     for (const FactorRow& row : rowsOf(geometry.design, geometry.pair.curve(end), end)) {
         const motion::Stroke& s = row.stroke;
         const double jerk =
             std::isinf(s.factors.jerk) ? s.factors.jerk : s.jerk * std::pow(omega, 3);
         const double theta = shaftAngles(geometry.pair, end, row.begin).front();
         factors_->addRow(
-            {track + row.what, row.law, QString::number(s.lift / units::millimetre, 'f', 2),
+            {track + row.what, row.law, lift(s.lift),
              QString::number(s.span / units::degree, 'f', 2), factorText(s.factors.velocity),
              factorText(s.factors.acceleration), factorText(s.factors.jerk),
-             factorText(s.factors.torque), figureText(s.velocity * omega),
-             figureText(s.acceleration * omega * omega),
-             std::isinf(jerk) ? QString(QChar(0x221E)) : figureText(jerk)},
+             factorText(s.factors.torque), figureText(speed.shown(s.velocity * omega)),
+             figureText(speed.shown(s.acceleration * omega * omega)),
+             std::isinf(jerk) ? QString(QChar(0x221E)) : figureText(speed.shown(jerk))},
             theta, factors_->toolTip());
     }
 }
@@ -228,7 +253,7 @@ void LobeFactors::fillJunctions(const Geometry& geometry, End end) {
             const auto found = std::ranges::find(all[order], junction.angle, &motion::Jump::angle);
             const bool jumps = found != all[order].end();
             any = any || jumps;
-            cells << (jumps ? figureText(found->change() *
+            cells << (jumps ? figureText(unitFor(QStringLiteral("m/s")).factor * found->change() *
                                          std::pow(omega, static_cast<double>(order) + 1.0))
                             : QStringLiteral("–"));
         }

@@ -41,10 +41,12 @@ class LobeFactors : public QWidget {
     LobeTable& junctions() { return *junctions_; }
 
   private:
+    void nameColumns();
     void fillFactors(const Geometry& geometry, End end);
     void fillJunctions(const Geometry& geometry, End end);
 
     LobeTable *factors_, *junctions_;
+    GeometryPointer geometry_;
 };
 
 } // namespace lobewright::ui

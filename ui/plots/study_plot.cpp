@@ -1,5 +1,6 @@
 #include "ui/plots/study_plot.h"
 
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"
@@ -89,7 +90,7 @@ void StudyPlot::connectRun(Run& run) {
     connect(&run.runner, &StudyRunner::finished, this,
             [this, &run](const study::Table& table, quint64) { takeTable(run, table); });
     connect(&run.runner, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
-        problem_ = QString::fromStdString(problems.front().message);
+        problem_ = coreText(problems.front().message);
         sayState();
     });
     connect(&run.runner, &StudyRunner::busyChanged, this, &StudyPlot::sayState);
@@ -199,7 +200,7 @@ void StudyPlot::toggle(const QString& figure, bool shown) {
 
 QString StudyPlot::labelOf(const QString& figure) const {
     const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
-    return found ? QString::fromStdString(found->label) : figure;
+    return found ? coreText(found->label) : figure;
 }
 
 QString StudyPlot::unitOf(const QString& figure) const {
@@ -292,9 +293,8 @@ void StudyPlot::readOut(double parameter) {
         if (nearest != points.end() && place != names.end()) {
             const auto& value = nearest->second.values[static_cast<size_t>(place - names.begin())];
             item.value = value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
-            item.help = nearest->second.failure.empty()
-                            ? tr("At %1").arg(shortText(nearest->first))
-                            : QString::fromStdString(nearest->second.failure);
+            item.help = nearest->second.failure.empty() ? tr("At %1").arg(shortText(nearest->first))
+                                                        : coreText(nearest->second.failure);
         }
         items.push_back(std::move(item));
     }

@@ -5,6 +5,7 @@
 #include "core/track/undercut.h"
 #include "core/units.h"
 #include "ui/plots/angle_ticks.h"
+#include "ui/units.h"
 
 #include <QActionGroup>
 #include <QMenu>
@@ -133,8 +134,7 @@ bool WidthPlot::lessIsWorse() const {
 
 void WidthPlot::relabel() {
     const QString unit = unitOf(quantity_);
-    canvas().setLeftLabel(
-        (end_ == End::inlet ? tr("inlet track, %1") : tr("exhaust track, %1")).arg(unit));
+    canvas().setLeftLabel(end_ == End::inlet ? tr("inlet track") : tr("exhaust track"), unit);
     const Qt::PenStyle styles[] = {Qt::DotLine, Qt::SolidLine, Qt::DashLine};
     for (size_t i = 0; i < curves_.size(); ++i) {
         CurveLook look;
@@ -248,7 +248,7 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
                                   : tr("Most, %1 at %2°:"))
                      .arg(stationName(worst_->station), degreesText(worst_->theta / units::degree));
     item.value = shortText(worst_->value);
-    item.unit = unitOf(quantity_);
+    item.unit = unitFor(unitOf(quantity_)).text;
     std::vector<ReadoutStrip::Item> items{item};
     if (quantity_ == Quantity::relativeRadius && geometry()) {
         // The rule of planar cams, for comparison.
@@ -264,8 +264,9 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
         ReadoutStrip::Item rule;
         rule.pen = QPen(tones().quiet, 3.0, Qt::DashLine);
         rule.label = tr("planar rule:");
-        rule.value = shortText(planar / units::millimetre);
-        rule.unit = tr("mm");
+        const Unit lengths = unitFor(QStringLiteral("mm"));
+        rule.value = shortText(lengths.shown(planar / units::millimetre));
+        rule.unit = lengths.text;
         rule.help = tr("What the curvature of the unrolled pitch curve alone says. It misses the "
                        "twist of the contact line and can pass a track that is undercut.");
         items.push_back(rule);
@@ -279,7 +280,9 @@ QCPRange WidthPlot::contentRange(bool onRight) const {
         return range;
     range.expand(QCPRange(0.0, range.upper));
     if (quantity_ == Quantity::undercutMargin) {
-        const double radius = geometry()->design.mechanism.roller.radius / units::millimetre;
+        const double radius =
+            unitFor(QStringLiteral("mm"))
+                .shown(geometry()->design.mechanism.roller.radius / units::millimetre);
         range.upper = std::clamp(range.upper, radius, farMargin * radius);
     }
     return range;

@@ -3,6 +3,7 @@
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/scene/words.h"
 #include "ui/units.h"
@@ -32,19 +33,23 @@ struct Quantity {
     int decimals;
 };
 constexpr Quantity quantities[] = {
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Compression ratio"), "compression_ratio",
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Compression ratio"), "compression_ratio",
      "compression_ratio_change_phase", "compression_ratio_change_axial", 2},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Trapped compression ratio"), "trapped_compression_ratio",
-     "trapped_compression_ratio_change_phase", "trapped_compression_ratio_change_axial", 2},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Blowdown, shaft °"), "blowdown_deg",
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Trapped compression ratio"),
+     "trapped_compression_ratio", "trapped_compression_ratio_change_phase",
+     "trapped_compression_ratio_change_axial", 2},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Blowdown, shaft °"), "blowdown_deg",
      "blowdown_change_phase_deg", "blowdown_change_axial_deg", 1},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Overlap, shaft °"), "overlap_deg",
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Overlap, shaft °"), "overlap_deg",
      "overlap_change_phase_deg", "overlap_change_axial_deg", 1},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Exhaust opens, shaft °"), "exhaust_opens_deg", "", "", 1},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Inlet opens, shaft °"), "inlet_opens_deg", "", "", 1},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Exhaust closes, shaft °"), "exhaust_closes_deg", "", "",
-     1},
-    {QT_TRANSLATE_NOOP("AdjusterPanel", "Inlet closes, shaft °"), "inlet_closes_deg", "", "", 1},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Exhaust opens, shaft °"),
+     "exhaust_opens_deg", "", "", 1},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Inlet opens, shaft °"), "inlet_opens_deg",
+     "", "", 1},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Exhaust closes, shaft °"),
+     "exhaust_closes_deg", "", "", 1},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Inlet closes, shaft °"),
+     "inlet_closes_deg", "", "", 1},
 };
 
 QString shown(const solution::Solution* solution, const char* name, int decimals, bool sign) {
@@ -152,8 +157,8 @@ void AdjusterPanel::ask(const Control& control, double value) {
     const Problems problems = next ? design::validate(*next) : next.problems();
     refusal_->setVisible(!problems.empty());
     if (!problems.empty()) {
-        refusal_->setText(tr("Not possible: %1")
-                              .arg(inShownUnits(QString::fromStdString(problems.front().message))));
+        refusal_->setText(
+            tr("Not possible: %1").arg(inShownUnits(coreText(problems.front().message))));
         QPalette palette = refusal_->palette();
         palette.setColor(QPalette::WindowText, Palette::of(*this).warning);
         refusal_->setPalette(palette);

@@ -11,9 +11,9 @@ namespace lobewright::ui {
 
 namespace {
 
-QString text(const char* source) {
-    return QCoreApplication::translate("FrameExport", source);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FrameExport)
+};
 
 /// Puts the view back as it was, whatever happens.
 class Restored {
@@ -67,11 +67,11 @@ std::optional<QString> exportFrames(TurnView& view, TurnCursor& cursor, const Fr
             written << file;
         if (!saved) {
             undo();
-            return text("%1 cannot be written.").arg(file);
+            return Words::tr("%1 cannot be written.").arg(file);
         }
         if (!step(i + 1)) {
             undo();
-            return text("Stopped after %1 of %2 pictures.").arg(i + 1).arg(wanted.frames);
+            return Words::tr("Stopped after %1 of %2 pictures.").arg(i + 1).arg(wanted.frames);
         }
     }
     return std::nullopt;

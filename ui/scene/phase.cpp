@@ -22,27 +22,30 @@ Phase phaseAt(const ShownEngine& engine, double theta) {
     return theta < events.firstOpening() ? Phase::expansion : Phase::compression;
 }
 
+namespace {
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Phase)
+};
+} // namespace
+
 QString phaseName(Phase phase) {
-    const auto text = [](const char* source) {
-        return QCoreApplication::translate("Phase", source);
-    };
     switch (phase) {
     case Phase::compression:
-        return text("compression");
+        return Words::tr("compression");
     case Phase::burning:
-        return text("burning");
+        return Words::tr("burning");
     case Phase::expansion:
-        return text("expansion");
+        return Words::tr("expansion");
     case Phase::blowdown:
-        return text("blowdown");
+        return Words::tr("blowdown");
     case Phase::inletFirst:
-        return text("inlet open first");
+        return Words::tr("inlet open first");
     case Phase::scavenging:
-        return text("scavenging");
+        return Words::tr("scavenging");
     case Phase::afterCharge:
-        return text("after-charge");
+        return Words::tr("after-charge");
     case Phase::exhaustRemains:
-        return text("exhaust open last");
+        return Words::tr("exhaust open last");
     }
     return {};
 }

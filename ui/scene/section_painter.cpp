@@ -16,9 +16,9 @@ namespace lobewright::ui {
 
 namespace {
 
-QString translated(const char* text) {
-    return QCoreApplication::translate("SectionPainter", text);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(SectionPainter)
+};
 
 void arrow(QPainter& painter, const QPointF& tail, const QPointF& tip, double head) {
     const QPointF way = tip - tail;
@@ -275,7 +275,7 @@ void SectionPainter::paintForce(End end) {
         painter_.setPen(QPen(tones_.warning, 2.4, Qt::DashLine));
         painter_.setBrush(Qt::NoBrush);
         painter_.drawEllipse(centre, r + 3.0, r + 3.0);
-        text = translated("lifts off");
+        text = Words::tr("lifts off");
         painter_.setPen(tones_.warning);
     } else {
         const bool pull = *force < 0.0;

@@ -14,9 +14,9 @@ namespace {
 
 constexpr double leastSpan = 0.5; ///< a bound or knot stays this far from its neighbours [°]
 
-QString text(const char* source) {
-    return QCoreApplication::translate("TrackHandles", source);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(TrackHandles)
+};
 
 double inDegrees(double radians) {
     // Spans come from decimal files; without rounding they would show and store stray digits.
@@ -25,7 +25,7 @@ double inDegrees(double radians) {
 
 HandleAxis angleAxis(const UnrolledFrame& frame, double value, double min, double max) {
     HandleAxis axis;
-    axis.label = text("at");
+    axis.label = Words::tr("at");
     axis.unit = QString(QChar(0x00B0));
     axis.value = value;
     axis.min = std::min(min, value);
@@ -39,7 +39,7 @@ HandleAxis angleAxis(const UnrolledFrame& frame, double value, double min, doubl
 
 HandleAxis liftAxis(const UnrolledFrame& frame, End end, double value, double min, double max) {
     HandleAxis axis;
-    axis.label = text("lift");
+    axis.label = Words::tr("lift");
     axis.unit = QStringLiteral("mm");
     axis.value = value;
     axis.min = min;
@@ -83,7 +83,7 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
     };
     Handle handle;
     handle.key = spanPath(k);
-    handle.label = text("%1, bound %2").arg(trackName(engine, end)).arg(k + 1);
+    handle.label = Words::tr("%1, bound %2").arg(trackName(engine, end)).arg(k + 1);
     const double from = inDegrees(start), both = inDegrees(before.span + after.span);
     const double value = inDegrees(start + before.span);
     handle.axes.push_back(angleAxis(frame, value, from + leastSpan, from + both - leastSpan));
@@ -98,7 +98,7 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
     handle.edit = [=, spans = std::pair(spanPath(k), spanPath(k + 1)),
                    which = trackName(engine, end)](const std::vector<double>& values) {
         Edit edit;
-        edit.text = text("Move bound at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
+        edit.text = Words::tr("Move bound at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
         if (values[0] != value) {
             const double span = std::round((values[0] - from) * 1e9) / 1e9;
             edit.changes = {{spans.first, span},
@@ -117,7 +117,7 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
     const std::string path = fmt::format("/tracks/{}/knots/{}", name(end), i);
     Handle handle;
     handle.key = path;
-    handle.label = text("%1, knot %2").arg(trackName(engine, end)).arg(i + 1);
+    handle.label = Words::tr("%1, knot %2").arg(trackName(engine, end)).arg(i + 1);
     const double period = inDegrees(engine.pair().curve(end).period());
     const double low = i == 0 ? 0.0 : inDegrees(knots[i - 1].angle) + leastSpan;
     const double high =
@@ -126,7 +126,7 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
                    liftAxis(frame, end, knots[i].lift / units::millimetre, -2000.0, 2000.0)};
     handle.edit = [path, which = trackName(engine, end),
                    at = inDegrees(knots[i].angle)](const std::vector<double>& values) {
-        return Edit{text("Move knot at %1° (%2)").arg(at, 0, 'f', 1).arg(which.toLower()),
+        return Edit{Words::tr("Move knot at %1° (%2)").arg(at, 0, 'f', 1).arg(which.toLower()),
                     {{path + "/angle_deg", values[0]}, {path + "/lift_mm", values[1]}},
                     {},
                     {}};
@@ -163,7 +163,7 @@ std::vector<Handle> patternHandles(const ShownEngine& engine, const UnrolledFram
 Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     Handle handle;
     handle.key = "/mechanism/exhaust_lead_deg";
-    handle.label = text("Exhaust lead");
+    handle.label = Words::tr("Exhaust lead");
     const double middle = 0.5 * (frame.left() + frame.right());
     const double half = std::min(60.0, 0.2 * (frame.right() - frame.left()));
     const double y = frame.blankFace(End::exhaust) - 5.0;
@@ -172,12 +172,12 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     const double limit = 180.0 / engine.pair().cyclesPerTurn();
     HandleAxis axis =
         angleAxis(frame, inDegrees(engine.design().mechanism.exhaustLead), -limit, limit);
-    axis.label = text("ahead by");
+    axis.label = Words::tr("ahead by");
     axis.perUnit = -axis.perUnit; // the further ahead, the earlier its lobes meet the rollers
     handle.axes = {axis};
     handle.edit = [](const std::vector<double>& values) {
         return Edit{
-            text("Change exhaust lead"), {{"/mechanism/exhaust_lead_deg", values[0]}}, {}, {}};
+            Words::tr("Change exhaust lead"), {{"/mechanism/exhaust_lead_deg", values[0]}}, {}, {}};
     };
     return handle;
 }

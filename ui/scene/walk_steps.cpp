@@ -12,6 +12,10 @@ namespace lobewright::ui {
 
 namespace {
 
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Walk)
+};
+
 /// Writes the steps of one cycle; every member tells one event.
 class Teller {
   public:
@@ -28,7 +32,6 @@ class Teller {
     WalkStep firstClosing() const;
 
   private:
-    static QString text(const char* source) { return QCoreApplication::translate("Walk", source); }
     QString bar(double theta) const {
         const auto gas = engine_.gasAt(theta);
         return gas ? words::number(gas->pressure, 2) + QStringLiteral(" bar") : QString();
@@ -39,13 +42,13 @@ class Teller {
     }
     QString span(double radians) const {
         const double ms = radians / engine_.design().running.speed * 1e3;
-        return text("%1 of the shaft (%2 ms)")
+        return Words::tr("%1 of the shaft (%2 ms)")
             .arg(words::degrees(radians, 1), words::number(ms, 2));
     }
     QString fromIdc(double theta) const {
         const double cycleAngle = (theta - cycle_.centres.idc) * engine_.pair().cyclesPerTurn();
-        return (cycleAngle < 0.0 ? text("%1 of the cycle before inner dead centre")
-                                 : text("%1 of the cycle after inner dead centre"))
+        return (cycleAngle < 0.0 ? Words::tr("%1 of the cycle before inner dead centre")
+                                 : Words::tr("%1 of the cycle after inner dead centre"))
             .arg(words::degrees(std::abs(cycleAngle), 1));
     }
     bool knowsGas() const { return engine_.gasAt(cycle_.centres.idc).has_value(); }
@@ -59,147 +62,159 @@ WalkStep Teller::charged() const {
     const double period = engine_.pair().period();
     const auto& cycles = engine_.timing().cycles();
     const double theta = cycles.back().lastClosing() - period;
-    WalkStep step{theta, text("The ports close"), {}};
+    WalkStep step{theta, Words::tr("The ports close"), {}};
     const double ratio = engine_.pair().volume(theta) / engine_.pair().volume(cycle_.centres.idc);
-    step.text = knowsGas()
-                    ? text("The last port closes on %1 of gas at %2: from here on the charge is "
-                           "trapped.")
-                          .arg(volume(theta), bar(theta))
-                    : text("The last port closes on %1 of gas: from here on the charge is trapped.")
-                          .arg(volume(theta));
-    step.text += QLatin1Char(' ') +
-                 text("Both pistons now move inward and squeeze it to %1, a trapped compression "
-                      "ratio of %2.")
-                     .arg(volume(cycle_.centres.idc), words::number(ratio, 2));
+    step.text =
+        knowsGas()
+            ? Words::tr("The last port closes on %1 of gas at %2: from here on the charge is "
+                        "trapped.")
+                  .arg(volume(theta), bar(theta))
+            : Words::tr("The last port closes on %1 of gas: from here on the charge is trapped.")
+                  .arg(volume(theta));
+    step.text +=
+        QLatin1Char(' ') +
+        Words::tr("Both pistons now move inward and squeeze it to %1, a trapped compression "
+                  "ratio of %2.")
+            .arg(volume(cycle_.centres.idc), words::number(ratio, 2));
     return step;
 }
 
 WalkStep Teller::ignition(double theta) const {
-    WalkStep step{theta, text("The burn starts"), {}};
+    WalkStep step{theta, Words::tr("The burn starts"), {}};
     const auto gas = engine_.gasAt(theta);
     step.text =
-        text("The charge, squeezed to %1 and %2 K, starts to burn %3.")
+        Words::tr("The charge, squeezed to %1 and %2 K, starts to burn %3.")
             .arg(bar(theta), gas ? words::number(gas->temperature, 0) : QString(), fromIdc(theta));
     step.text +=
         QLatin1Char(' ') +
-        text("It burns for %1 of the cycle, so it has to start early for the pressure to be "
-             "highest when the pistons begin to part.")
+        Words::tr("It burns for %1 of the cycle, so it has to start early for the pressure to be "
+                  "highest when the pistons begin to part.")
             .arg(words::degrees(engine_.design().gas.burn.duration, 0));
     return step;
 }
 
 WalkStep Teller::innerDeadCentre() const {
     const double theta = cycle_.centres.idc;
-    WalkStep step{theta, text("Inner dead centre"), {}};
+    WalkStep step{theta, Words::tr("Inner dead centre"), {}};
     step.text =
-        text("The crowns stand %1 mm apart and the chamber is at its smallest, %2.")
+        Words::tr("The crowns stand %1 mm apart and the chamber is at its smallest, %2.")
             .arg(words::number(engine_.pair().gap(theta) / units::millimetre, 2), volume(theta));
     step.text += QLatin1Char(' ');
     if (!knowsGas()) {
-        step.text += text("There is no head: the two crowns and the bore are all that encloses "
-                          "the gas.");
+        step.text +=
+            Words::tr("There is no head: the two crowns and the bore are all that encloses "
+                      "the gas.");
     } else if (engine_.design().running.motored) {
-        step.text += text("Pressure has risen to %1 by compression alone, because nothing burns.")
-                         .arg(bar(theta));
+        step.text +=
+            Words::tr("Pressure has risen to %1 by compression alone, because nothing burns.")
+                .arg(bar(theta));
     } else {
-        step.text += text("Pressure is %1 and the flat top of the lobes holds the pistons here "
-                          "while the gas burns.")
-                         .arg(bar(theta));
+        step.text +=
+            Words::tr("Pressure is %1 and the flat top of the lobes holds the pistons here "
+                      "while the gas burns.")
+                .arg(bar(theta));
     }
     return step;
 }
 
 WalkStep Teller::peak(double theta) const {
-    WalkStep step{theta, text("Highest pressure"), {}};
-    step.text = text("Pressure peaks at %1, %2.").arg(bar(theta), fromIdc(theta));
+    WalkStep step{theta, Words::tr("Highest pressure"), {}};
+    step.text = Words::tr("Pressure peaks at %1, %2.").arg(bar(theta), fromIdc(theta));
     const auto inlet = engine_.channel("contact_force_inlet_N", theta);
     const auto exhaust = engine_.channel("contact_force_exhaust_N", theta);
     step.text += QLatin1Char(' ');
     if (inlet && exhaust) {
         step.text +=
-            text("The rollers press on their tracks with %1 kN and %2 kN, and where a "
-                 "track slopes away this force turns the shaft.")
+            Words::tr("The rollers press on their tracks with %1 kN and %2 kN, and where a "
+                      "track slopes away this force turns the shaft.")
                 .arg(words::number(*inlet / 1000.0, 2), words::number(*exhaust / 1000.0, 2));
     } else {
-        step.text += text("It pushes both rollers onto their tracks, and where a track slopes "
-                          "away this force turns the shaft.");
+        step.text += Words::tr("It pushes both rollers onto their tracks, and where a track slopes "
+                               "away this force turns the shaft.");
     }
     return step;
 }
 
 WalkStep Teller::exhaustOpens() const {
     const double theta = cycle_.exhaustOpens;
-    WalkStep step{theta, text("The exhaust opens"), {}};
-    step.text = knowsGas() ? text("The exhaust piston uncovers its ports with %1 still in the "
-                                  "chamber.")
+    WalkStep step{theta, Words::tr("The exhaust opens"), {}};
+    step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in the "
+                                       "chamber.")
                                  .arg(bar(theta))
-                           : text("The exhaust piston uncovers its ports.");
+                           : Words::tr("The exhaust piston uncovers its ports.");
     step.text += QLatin1Char(' ');
     if (cycle_.blowdown() > 0.0) {
-        step.text += text("For the next %1 burnt gas rushes out by its own pressure before the "
-                          "inlet opens: the blowdown.")
-                         .arg(span(cycle_.blowdown()));
+        step.text +=
+            Words::tr("For the next %1 burnt gas rushes out by its own pressure before the "
+                      "inlet opens: the blowdown.")
+                .arg(span(cycle_.blowdown()));
     } else {
-        step.text += text("The inlet has been open for %1 already, so burnt gas could enter it: "
-                          "there is no blowdown.")
-                         .arg(span(-cycle_.blowdown()));
+        step.text +=
+            Words::tr("The inlet has been open for %1 already, so burnt gas could enter it: "
+                      "there is no blowdown.")
+                .arg(span(-cycle_.blowdown()));
     }
     return step;
 }
 
 WalkStep Teller::inletOpens() const {
     const double theta = cycle_.inletOpens;
-    WalkStep step{theta, text("The inlet opens"), {}};
+    WalkStep step{theta, Words::tr("The inlet opens"), {}};
     const auto gas = engine_.gasAt(theta);
     const auto* solution = engine_.solution();
     if (!gas || !solution || !solution->gas) {
-        step.text = text("The inlet piston uncovers its ports. Fresh gas can enter at this end "
-                         "and push burnt gas out at the other: scavenging.");
+        step.text =
+            Words::tr("The inlet piston uncovers its ports. Fresh gas can enter at this end "
+                      "and push burnt gas out at the other: scavenging.");
         return step;
     }
     const double supply = solution->gas->plenumPressure / units::bar;
-    step.text = text("The inlet piston uncovers its ports with %1 in the chamber and %2 bar in "
-                     "the supply.")
-                    .arg(bar(theta), words::number(supply, 2));
+    step.text =
+        Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 bar in "
+                  "the supply.")
+            .arg(bar(theta), words::number(supply, 2));
     step.text += QLatin1Char(' ');
     step.text += gas->pressure > supply
-                     ? text("The chamber is still above the supply, so some burnt gas first "
-                            "flows back into the inlet; more blowdown would avoid that.")
-                     : text("Fresh gas flows in at this end and pushes burnt gas out at the "
-                            "other: scavenging.");
+                     ? Words::tr("The chamber is still above the supply, so some burnt gas first "
+                                 "flows back into the inlet; more blowdown would avoid that.")
+                     : Words::tr("Fresh gas flows in at this end and pushes burnt gas out at the "
+                                 "other: scavenging.");
     return step;
 }
 
 WalkStep Teller::outerDeadCentre() const {
     const double theta = cycle_.centres.odc;
-    WalkStep step{theta, text("Outer dead centre"), {}};
-    step.text = text("The pistons stand outermost and the chamber is at its largest, %1.")
+    WalkStep step{theta, Words::tr("Outer dead centre"), {}};
+    step.text = Words::tr("The pistons stand outermost and the chamber is at its largest, %1.")
                     .arg(volume(theta));
     step.text += QLatin1Char(' ');
     const auto gas = engine_.gasAt(theta);
     const QString overlap = span(cycle_.overlap());
-    step.text += gas ? text("Both rows of ports are open together for %1; by now %2 % of the gas "
-                            "inside is burnt gas.")
-                           .arg(overlap, words::number(100.0 * gas->burntShare, 0))
-                     : text("Both rows of ports are open together for %1, the time for "
-                            "scavenging.")
-                           .arg(overlap);
+    step.text +=
+        gas ? Words::tr("Both rows of ports are open together for %1; by now %2 % of the gas "
+                        "inside is burnt gas.")
+                  .arg(overlap, words::number(100.0 * gas->burntShare, 0))
+            : Words::tr("Both rows of ports are open together for %1, the time for "
+                        "scavenging.")
+                  .arg(overlap);
     return step;
 }
 
 WalkStep Teller::firstClosing() const {
     const bool exhaustFirst = cycle_.afterCharge() > 0.0;
     const double theta = std::min(cycle_.exhaustCloses, cycle_.inletCloses);
-    WalkStep step{theta, exhaustFirst ? text("The exhaust closes") : text("The inlet closes"), {}};
-    step.text = exhaustFirst ? text("The exhaust ports close %1 before the inlet ports.")
+    WalkStep step{
+        theta, exhaustFirst ? Words::tr("The exhaust closes") : Words::tr("The inlet closes"), {}};
+    step.text = exhaustFirst ? Words::tr("The exhaust ports close %1 before the inlet ports.")
                                    .arg(span(cycle_.afterCharge()))
-                             : text("The inlet ports close %1 before the exhaust ports.")
+                             : Words::tr("The inlet ports close %1 before the exhaust ports.")
                                    .arg(span(-cycle_.afterCharge()));
     step.text += QLatin1Char(' ');
-    step.text += exhaustFirst ? text("Until the inlet closes too, the supply can add charge that "
-                                     "no longer escapes: the after-charge.")
-                              : text("Until the exhaust closes too, fresh charge can escape: some "
-                                     "exhaust lead would turn the order round.");
+    step.text += exhaustFirst
+                     ? Words::tr("Until the inlet closes too, the supply can add charge that "
+                                 "no longer escapes: the after-charge.")
+                     : Words::tr("Until the exhaust closes too, fresh charge can escape: some "
+                                 "exhaust lead would turn the order round.");
     return step;
 }
 

@@ -11,9 +11,9 @@ namespace lobewright::ui::words {
 
 namespace {
 
-QString text(const char* source) {
-    return QCoreApplication::translate("Scene", source);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Scene)
+};
 
 } // namespace
 
@@ -30,17 +30,17 @@ QString degrees(double radians, int decimals) {
 }
 
 QString side(End end) {
-    return end == End::inlet ? text("Inlet") : text("Exhaust");
+    return end == End::inlet ? Words::tr("Inlet") : Words::tr("Exhaust");
 }
 
 QString segmentKind(motion::SegmentKind kind) {
     switch (kind) {
     case motion::SegmentKind::rise:
-        return text("rise");
+        return Words::tr("rise");
     case motion::SegmentKind::dwell:
-        return text("dwell");
+        return Words::tr("dwell");
     case motion::SegmentKind::fall:
-        return text("return");
+        return Words::tr("return");
     }
     return {};
 }

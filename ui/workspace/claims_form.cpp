@@ -2,6 +2,7 @@
 
 #include "core/study/claims_file.h"
 #include "core/study/claims_keys.h"
+#include "ui/core_words.h"
 #include "ui/editing/number_edit.h"
 #include "ui/palette.h"
 
@@ -17,7 +18,7 @@ namespace lobewright::ui {
 namespace {
 
 QString fromView(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return coreText(text);
 }
 
 QString helpOf(std::string_view label, std::string_view help) {
@@ -154,7 +155,7 @@ void ClaimsForm::addCount(QFormLayout& form, std::vector<Line>& lines, const Key
             change(std::move(claims), fromView(key.label));
     };
     connect(edit, &NumberEdit::unreadable, this, [field](const QString& text) {
-        sayRule(*field.rule, tr("“%1” is not a number").arg(text));
+        sayRule(*field.rule, ClaimsForm::tr("“%1” is not a number").arg(text));
     });
     connect(edit, &NumberEdit::entered, this, take);
     connect(edit, &NumberEdit::stepped, this, [take](double number) { take(number); });
@@ -166,7 +167,7 @@ void ClaimsForm::addChoice(QFormLayout& form, std::vector<Line>& lines, const Ke
     auto* box = new QComboBox(this);
     box->setToolTip(helpOf(key.label, key.help));
     box->setAccessibleName(fromView(key.label));
-    box->addItem(tr("not given"));
+    box->addItem(ClaimsForm::tr("not given"));
     for (const study::ClaimWord& word : key.words)
         box->addItem(fromView(word.label));
     form.addRow(fromView(key.label), box);
@@ -186,7 +187,7 @@ template <class Key, class Access>
 void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key& key,
                          Access access) {
     auto* box = new QComboBox(this);
-    box->addItems({tr("not given"), tr("no"), tr("yes")});
+    box->addItems({ClaimsForm::tr("not given"), ClaimsForm::tr("no"), ClaimsForm::tr("yes")});
     box->setToolTip(helpOf(key.label, key.help));
     box->setAccessibleName(fromView(key.label));
     form.addRow(fromView(key.label), box);

@@ -1,5 +1,6 @@
 #include "ui/workspace/claims_report_view.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/palette.h"
 

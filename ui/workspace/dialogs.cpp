@@ -1,5 +1,7 @@
 #include "ui/workspace/dialogs.h"
 
+#include "ui/core_words.h"
+
 #include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
@@ -80,7 +82,7 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
     list->setAccessibleName(Words::tr("Problems"));
     for (const Problem& problem : problems) {
         const QString path = QString::fromStdString(problem.path);
-        const QString message = QString::fromStdString(problem.message);
+        const QString message = coreText(problem.message);
         auto* item =
             new QTreeWidgetItem(list, {path.isEmpty() ? Words::tr("whole file") : path, message});
         item->setToolTip(1, message);

@@ -1,6 +1,7 @@
 #include "ui/workspace/export_dialog.h"
 
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 
@@ -48,7 +49,7 @@ class PromiseMonitor final : public Monitor {
 const auto millimetres = QStringLiteral("mm"), micrometres = QStringLiteral("µm");
 
 QString text(std::string_view words) {
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+    return coreText(words);
 }
 
 /// Bounds and decimals for the metric unit; the box counts in the unit shown now.

@@ -1,5 +1,6 @@
 #include "ui/workspace/figures_bar.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
 
@@ -64,9 +65,9 @@ void FiguresBar::refill() {
         };
         const QString value = figure && figure->value ? valueOf(*figure) : tr("none");
         labels_[i]->setText(entry.label + ' ' + value);
-        QString help = figure ? QString::fromStdString(figure->label) : QString();
+        QString help = figure ? coreText(figure->label) : QString();
         if (figure && !figure->note.empty())
-            help += QLatin1Char('\n') + QString::fromStdString(figure->note);
+            help += QLatin1Char('\n') + coreText(figure->note);
         const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
         if (before && before->value)
             help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));

@@ -100,7 +100,14 @@ QString helpOfView(const QString& key) {
                                                   {"limits", "limits.md"},
                                                   {"figures", "limits.md"},
                                                   {"comparison", "crank.md"},
-                                                  {"claims", "claims.md"}};
+                                                  {"claims", "claims.md"},
+                                                  {"width-angle", "contact.md"},
+                                                  {"width-radius", "undercut.md"},
+                                                  {"width-margin", "undercut.md"},
+                                                  {"width-slip", "contact.md"},
+                                                  {"width-pressure-slip", "contact.md"},
+                                                  {"laws", "lobes.md"},
+                                                  {"factors", "lobes.md"}};
     return pages.value(key);
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/motion/jumps.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -118,12 +119,11 @@ void KnotFitDialog::refit() {
     const auto curve = motion::LiftCurve::make(document_.design().tracks[end()]);
     const bool byTolerance = choice_->currentIndex() == static_cast<int>(Choice::tolerance);
     const auto fit =
-        !curve ? Result<motion::KnotFit>(curve.problems())
-        : byTolerance
-            ? motion::fitKnots(*curve, {unitFor(micrometres).metric(tolerance_->value()) *
-                                            units::micrometre,
-                                        mostByTolerance})
-            : motion::fitKnotCount(*curve, count_->value());
+        !curve        ? Result<motion::KnotFit>(curve.problems())
+        : byTolerance ? motion::fitKnots(*curve, {unitFor(micrometres).metric(tolerance_->value()) *
+                                                      units::micrometre,
+                                                  mostByTolerance})
+                      : motion::fitKnotCount(*curve, count_->value());
     fit_ = fit ? std::optional(*fit) : std::nullopt;
     use_->setEnabled(fit_.has_value());
     if (fit_)
@@ -166,9 +166,7 @@ void KnotFitDialog::useFit() {
         return;
     const Edit edit = knotsEdit(document_.design(), end(), *fit_);
     if (const Problems problems = document_.apply(edit); !problems.empty()) {
-        say(tr("The design would break a rule: %1")
-                .arg(QString::fromStdString(problems.front().message)),
-            true);
+        say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);
         return;
     }
     accept();

@@ -1,6 +1,7 @@
 #include "ui/workspace/lift_import_dialog.h"
 
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 #include "ui/workspace/document.h"
@@ -190,9 +191,7 @@ void LiftImportDialog::useFit() {
         design.tracks.exhaust = fit_->pattern;
     edit.replacement = std::move(design);
     if (const Problems problems = document_.apply(edit); !problems.empty()) {
-        say(tr("The design would break a rule: %1")
-                .arg(QString::fromStdString(problems.front().message)),
-            true);
+        say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);
         return;
     }
     accept();

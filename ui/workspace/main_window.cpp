@@ -1,5 +1,6 @@
 #include "ui/workspace/main_window.h"
 
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
@@ -136,8 +137,7 @@ void MainWindow::connectParts() {
     connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::refused, this, [this](const Problems& problems) {
         numbers_->showProblems(problems);
-        statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
-                                 messageTime);
+        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
     });
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
     connect(numbers_, &NumberPanel::edited, this, apply);
@@ -181,8 +181,7 @@ void MainWindow::connectParts() {
         updateActions();
     });
     connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {
-        statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
-                                 messageTime);
+        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
     });
 }
 
@@ -228,8 +227,7 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
 
 void MainWindow::solutionFailed(const Problems& problems) {
     solveState_->setText(tr("Not solved: shown is an earlier design"));
-    statusBar()->showMessage(inShownUnits(QString::fromStdString(problems.front().message)),
-                             messageTime);
+    statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
 }
 
 void MainWindow::showLimitsSummary() {

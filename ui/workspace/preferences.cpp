@@ -42,8 +42,14 @@ void setTextSize(int percent) {
     QFont font = systemFont;
     if (percent != 100)
         font.setPointSizeF(systemFont.pointSizeF() * percent / 100.0);
-    if (font != QApplication::font())
-        QApplication::setFont(font);
+    if (font == QApplication::font())
+        return;
+    QApplication::setFont(font);
+    // Plots take fonts and tones of their widget together, when told that the tones changed.
+    for (QWidget* widget : QApplication::allWidgets()) {
+        QEvent changed(QEvent::PaletteChange);
+        QApplication::sendEvent(widget, &changed);
+    }
 }
 
 } // namespace

@@ -1,0 +1,6923 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+<context>
+    <name>Arrangements</name>
+    <message>
+        <source>Designer</source>
+        <translation>Konstruktion</translation>
+    </message>
+    <message>
+        <source>Lobes and their consequences</source>
+        <translation>Kurvenform und ihre Folgen</translation>
+    </message>
+    <message>
+        <source>Student</source>
+        <translation>Lernen</translation>
+    </message>
+    <message>
+        <source>How the engine works, large and moving</source>
+        <translation>Wie der Motor arbeitet, groß und bewegt</translation>
+    </message>
+    <message>
+        <source>Port reviewer</source>
+        <translation>Steuerzeiten prüfen</translation>
+    </message>
+    <message>
+        <source>Timing, areas, limits and figures</source>
+        <translation>Steuerzeiten, Querschnitte, Grenzen und Kennwerte</translation>
+    </message>
+    <message>
+        <source>Performance</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Torque against speed and phase, supply and energy</source>
+        <translation>Drehmoment über Drehzahl und Phase, Luftversorgung und Energie</translation>
+    </message>
+    <message>
+        <source>Claims reviewer</source>
+        <translation>Angaben prüfen</translation>
+    </message>
+    <message>
+        <source>A leaflet beside arithmetic, an engine beside what it would replace</source>
+        <translation>Ein Prospekt neben der Rechnung, ein Motor neben dem, was er ersetzen soll</translation>
+    </message>
+    <message>
+        <source>Durability and balance</source>
+        <translation>Haltbarkeit und Ausgleich</translation>
+    </message>
+    <message>
+        <source>Contact, levers, free bodies, orders</source>
+        <translation>Wälzkontakt, Hebelarme, Kräftebilder, Ordnungen</translation>
+    </message>
+    <message>
+        <source>Lobe maker</source>
+        <translation>Nocken formen</translation>
+    </message>
+    <message>
+        <source>Knots and laws, and whether the lobe can be cut and run</source>
+        <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
+    </message>
+</context>
+<context>
+    <name>Chapters</name>
+    <message>
+        <source>Running</source>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>Speed, fired or motored</source>
+        <translation>Drehzahl, gefeuert oder geschleppt</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Moves the inlet pistons</source>
+        <translation>Bewegt die Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Moves the exhaust pistons</source>
+        <translation>Bewegt die Auslasskolben</translation>
+    </message>
+    <message>
+        <source>Inlet ports</source>
+        <translation>Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Rows the inlet piston uncovers</source>
+        <translation>Reihen, die der Einlasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Rows the exhaust piston uncovers</source>
+        <translation>Reihen, die der Auslasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>Circle, bore, chamber, exhaust lead</source>
+        <translation>Teilkreis, Bohrung, Brennraum, Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>Adjuster</source>
+        <translation>Versteller</translation>
+    </message>
+    <message>
+        <source>Turns and shifts the exhaust track</source>
+        <translation>Dreht und verschiebt die Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Pistons and rollers</source>
+        <translation>Kolben und Rollen</translation>
+    </message>
+    <message>
+        <source>Sizes and masses</source>
+        <translation>Maße und Massen</translation>
+    </message>
+    <message>
+        <source>Fuel and burn</source>
+        <translation>Kraftstoff und Verbrennung</translation>
+    </message>
+    <message>
+        <source>What burns, when, how fast</source>
+        <translation>Was brennt, wann und wie schnell</translation>
+    </message>
+    <message>
+        <source>Air supply</source>
+        <translation>Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Where fresh air comes from</source>
+        <translation>Woher die Frischluft kommt</translation>
+    </message>
+    <message>
+        <source>Scavenging and walls</source>
+        <translation>Spülung und Wände</translation>
+    </message>
+    <message>
+        <source>How gases mix and lose heat</source>
+        <translation>Wie sich Gase mischen und Wärme abgeben</translation>
+    </message>
+    <message>
+        <source>Friction</source>
+        <translation>Reibung</translation>
+    </message>
+    <message>
+        <source>Rings, guides, rollers, bearings</source>
+        <translation>Ringe, Führungen, Rollen, Lager</translation>
+    </message>
+    <message>
+        <source>Materials, oil, bearing</source>
+        <translation>Werkstoffe, Öl, Lager</translation>
+    </message>
+    <message>
+        <source>What contact figures rest on</source>
+        <translation>Worauf die Kontaktwerte beruhen</translation>
+    </message>
+    <message>
+        <source>Track blank</source>
+        <translation>Bahnrohling</translation>
+    </message>
+    <message>
+        <source>The part that the track is cut in</source>
+        <translation>Das Teil, in das die Bahn gefräst wird</translation>
+    </message>
+    <message>
+        <source>Engines to compare with</source>
+        <translation>Vergleichsmotoren</translation>
+    </message>
+    <message>
+        <source>Cranks and a four-stroke of equal size</source>
+        <translation>Kurbeltrieb und Viertakter gleicher Größe</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>When a check warns</source>
+        <translation>Wann eine Prüfung warnt</translation>
+    </message>
+    <message>
+        <source>Title and notes</source>
+        <translation>Titel und Notizen</translation>
+    </message>
+    <message>
+        <source>For people</source>
+        <translation>Für Menschen</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonPlot</name>
+    <message>
+        <source>lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>lever arm on the output shaft</source>
+        <translation>Hebelarm an der Abtriebswelle</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>torque of the engine</source>
+        <translation>Drehmoment des Motors</translation>
+    </message>
+    <message>
+        <source>piston speed</source>
+        <translation>Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>piston acceleration</source>
+        <translation>Kolbenbeschleunigung</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>brake power</source>
+        <translation>effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Torque over two turns</source>
+        <translation>Drehmoment über zwei Umdrehungen</translation>
+    </message>
+    <message>
+        <source>Piston position</source>
+        <translation>Kolbenstellung</translation>
+    </message>
+    <message>
+        <source>Lever arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Pressure over volume</source>
+        <translation>Druck über Volumen</translation>
+    </message>
+    <message>
+        <source>Piston speed</source>
+        <translation>Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Piston acceleration</source>
+        <translation>Kolbenbeschleunigung</translation>
+    </message>
+    <message>
+        <source>Torque against speed</source>
+        <translation>Drehmoment über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Power against speed</source>
+        <translation>Leistung über der Drehzahl</translation>
+    </message>
+</context>
+<context>
+    <name>Core</name>
+    <message>
+        <source>, inlet side</source>
+        <translation>, Einlassseite</translation>
+    </message>
+    <message>
+        <source>, exhaust side</source>
+        <translation>, Auslassseite</translation>
+    </message>
+    <message>
+        <source>A crank moves a piston once to and fro a turn, a cam track as often as it has lobes.</source>
+        <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
+    </message>
+    <message>
+        <source>A cylinder. Default %1.</source>
+        <translation>Je Zylinder. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
+        <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
+    </message>
+    <message>
+        <source>Above this. Default %1 and %2 bar (own estimate).</source>
+        <translation>Darüber. Vorgabe %1 und %2 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Above this. Default %1 and %2 m/s (own estimate).</source>
+        <translation>Darüber. Vorgabe %1 und %2 m/s (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Above this. Default %1° and %2° (own estimate).</source>
+        <translation>Darüber. Vorgabe %1° und %2° (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Absolute, in front of ports or valves.</source>
+        <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
+    </message>
+    <message>
+        <source>Acceleration of the exhaust track jumps at %1 junctions, most by %2 mm/rad² at track angle %3°: infinite jerk; a law with continuous acceleration runs quieter.</source>
+        <translation>Die Beschleunigung der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad² beim Bahnwinkel %3°: unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
+    </message>
+    <message>
+        <source>Acceleration of the inlet track jumps at %1 junctions, most by %2 mm/rad² at track angle %3°: infinite jerk; a law with continuous acceleration runs quieter.</source>
+        <translation>Die Beschleunigung der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad² beim Bahnwinkel %3°: unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
+    </message>
+    <message>
+        <source>Adjuster setting</source>
+        <translation>Stellung des Verstellers</translation>
+    </message>
+    <message>
+        <source>After-charge</source>
+        <translation>Nachladung</translation>
+    </message>
+    <message>
+        <source>After-cooler outlet</source>
+        <translation>Austritt des Ladeluftkühlers</translation>
+    </message>
+    <message>
+        <source>Air by stoichiometric air; %1 is assumed where it is not given.</source>
+        <translation>Luft durch stöchiometrische Luft; %1 wird angenommen, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Air in the chamber</source>
+        <translation>Luft im Brennraum</translation>
+    </message>
+    <message>
+        <source>Air pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>Air ratio</source>
+        <translation>Luftverhältnis</translation>
+    </message>
+    <message>
+        <source>Air ratio λ</source>
+        <translation>Luftverhältnis λ</translation>
+    </message>
+    <message>
+        <source>Air share of the trapped charge</source>
+        <translation>Luftanteil der eingeschlossenen Ladung</translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation>Lufttemperatur</translation>
+    </message>
+    <message>
+        <source>Air through the inlet ports</source>
+        <translation>Luft durch die Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>All losses as mean effective pressure</source>
+        <translation>Alle Verluste als Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Allowable contact stress</source>
+        <translation>Zulässige Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Allowable over peak contact pressure</source>
+        <translation>Zulässige durch größte Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Ambient pressure</source>
+        <translation>Umgebungsdruck</translation>
+    </message>
+    <message>
+        <source>Ambient temperature</source>
+        <translation>Umgebungstemperatur</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Angle of cylinder %1</source>
+        <translation>Winkel von Zylinder %1</translation>
+    </message>
+    <message>
+        <source>Assumed from a fit where it is not given.</source>
+        <translation>Wo nicht angegeben, nach einer Ausgleichsformel angenommen.</translation>
+    </message>
+    <message>
+        <source>At the highest speed given.</source>
+        <translation>Bei der höchsten angegebenen Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Auxiliaries</source>
+        <translation>Hilfsgeräte</translation>
+    </message>
+    <message>
+        <source>Auxiliary power</source>
+        <translation>Leistung der Hilfsgeräte</translation>
+    </message>
+    <message>
+        <source>Axial force left with that lead</source>
+        <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Axial force left with that lead and the best mass for it</source>
+        <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Axial force left with that mass</source>
+        <translation>Mit dieser Masse verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
+        <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>Axial shift</source>
+        <translation>Axiale Verschiebung</translation>
+    </message>
+    <message>
+        <source>Back thickness</source>
+        <translation>Dicke hinter der Bahn</translation>
+    </message>
+    <message>
+        <source>Below this. Default %1 and %2 (own estimate).</source>
+        <translation>Darunter. Vorgabe %1 und %2 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this. Default %1 and %2 hours (own estimate).</source>
+        <translation>Darunter. Vorgabe %1 und %2 Stunden (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this: allowable over nominal contact stress. Default %1 and %2 (own estimate).</source>
+        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this: cos α less the guide&apos;s friction share. Default %1 and %2 (own estimate).</source>
+        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best torque</source>
+        <translation>Bestes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Blower displacement</source>
+        <translation>Fördervolumen des Gebläses</translation>
+    </message>
+    <message>
+        <source>Blower drive ratio</source>
+        <translation>Übersetzung des Gebläses</translation>
+    </message>
+    <message>
+        <source>Blower or compressor</source>
+        <translation>Gebläse oder Verdichter</translation>
+    </message>
+    <message>
+        <source>Blower with plenum</source>
+        <translation>Gebläse mit Sammler</translation>
+    </message>
+    <message>
+        <source>Boosted, balanced: what is said.</source>
+        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
+    </message>
+    <message>
+        <source>Boosted: charged above ambient pressure, by whatever means.</source>
+        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Bore diameter</source>
+        <translation>Bohrungsdurchmesser</translation>
+    </message>
+    <message>
+        <source>Bore of the ring that the track is cut into. Empty: an open track is a tenth of the roller width wider than the roller on the inside; under the groove of a closed track stands half a roller width (own estimate).</source>
+        <translation>Bohrung des Rings, in den die Bahn geschnitten wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen steht eine halbe Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure</source>
+        <translation>Effektiver Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Brake power</source>
+        <translation>Effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Brake power by fuel mass flow and lower heating value.</source>
+        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
+    </message>
+    <message>
+        <source>Brake specific fuel consumption</source>
+        <translation>Spezifischer Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake torque</source>
+        <translation>Effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>Burn</source>
+        <translation>Verbrennung</translation>
+    </message>
+    <message>
+        <source>Burn duration</source>
+        <translation>Brenndauer</translation>
+    </message>
+    <message>
+        <source>Burnt gas in the chamber</source>
+        <translation>Verbranntes Gas im Brennraum</translation>
+    </message>
+    <message>
+        <source>By which the exhaust piston is ahead, shaft angle.</source>
+        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
+    </message>
+    <message>
+        <source>C as a track roller (outer ring loaded, ISO %1); empty: no life is computed.</source>
+        <translation>C als Laufrolle (Außenring belastet, ISO %1); leer: keine Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>C_d by curtain or seat area, whichever is smaller. Default %1.</source>
+        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>C_d: effective over geometric area; %1 to %2 is common practice.</source>
+        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Cam track</source>
+        <translation>Kurvenbahn</translation>
+    </message>
+    <message>
+        <source>Case-carburised steel, quality ME</source>
+        <translation>Einsatzstahl, Qualität ME</translation>
+    </message>
+    <message>
+        <source>Case-carburised steel, quality ML</source>
+        <translation>Einsatzstahl, Qualität ML</translation>
+    </message>
+    <message>
+        <source>Case-carburised steel, quality MQ</source>
+        <translation>Einsatzstahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Chamber pressure</source>
+        <translation>Brennraumdruck</translation>
+    </message>
+    <message>
+        <source>Chamber volume</source>
+        <translation>Brennraumvolumen</translation>
+    </message>
+    <message>
+        <source>Chambers</source>
+        <translation>Brennräume</translation>
+    </message>
+    <message>
+        <source>Change of blowdown, by moving the track</source>
+        <translation>Änderung des Vorauslasses durch Schieben der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of blowdown, by turning the track</source>
+        <translation>Änderung des Vorauslasses durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of compression ratio, by moving the track</source>
+        <translation>Änderung der Verdichtung durch Schieben der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of compression ratio, by turning the track</source>
+        <translation>Änderung der Verdichtung durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of overlap, by moving the track</source>
+        <translation>Änderung der Überschneidung durch Schieben der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of overlap, by turning the track</source>
+        <translation>Änderung der Überschneidung durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of trapped compression ratio, by moving the track</source>
+        <translation>Änderung der effektiven Verdichtung durch Schieben der Bahn</translation>
+    </message>
+    <message>
+        <source>Change of trapped compression ratio, by turning the track</source>
+        <translation>Änderung der effektiven Verdichtung durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>Charge pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Charger</source>
+        <translation>Lader</translation>
+    </message>
+    <message>
+        <source>Charging</source>
+        <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>Charging efficiency (to ambient density × swept volume)</source>
+        <translation>Liefergrad (auf Umgebungsdichte × Hubvolumen)</translation>
+    </message>
+    <message>
+        <source>Chord of one port across the bore.</source>
+        <translation>Sehne eines Schlitzes quer zur Bohrung.</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>Angabe</translation>
+    </message>
+    <message>
+        <source>Closed solid for CAD; the track faces are B-splines.</source>
+        <translation>Geschlossener Körper für CAD; die Bahnflächen sind B-Splines.</translation>
+    </message>
+    <message>
+        <source>Closed track</source>
+        <translation>Geschlossene Bahn</translation>
+    </message>
+    <message>
+        <source>Coefficient of speed fluctuation</source>
+        <translation>Ungleichförmigkeitsgrad</translation>
+    </message>
+    <message>
+        <source>Combustion efficiency</source>
+        <translation>Umsetzungsgrad</translation>
+    </message>
+    <message>
+        <source>Composition and heating value after Heywood, table D.4.</source>
+        <translation>Zusammensetzung und Heizwert nach Heywood, Tafel D.4.</translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation>Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Compression ratio of the four-stroke</source>
+        <translation>Verdichtungsverhältnis des Viertakters</translation>
+    </message>
+    <message>
+        <source>Compression ratio, adjuster at rest</source>
+        <translation>Verdichtungsverhältnis, Versteller in Ruhe</translation>
+    </message>
+    <message>
+        <source>Constant pressure</source>
+        <translation>Gleichbleibender Druck</translation>
+    </message>
+    <message>
+        <source>Constant pressure ahead of the inlet ports. Default: ambient, %1 bar.</source>
+        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, %1 bar.</translation>
+    </message>
+    <message>
+        <source>Constant pressure behind the exhaust ports. Default %1 bar.</source>
+        <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe %1 bar.</translation>
+    </message>
+    <message>
+        <source>Contact ellipse over the loaded width</source>
+        <translation>Kontaktellipse durch tragende Breite</translation>
+    </message>
+    <message>
+        <source>Contact force</source>
+        <translation>Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Contact force that the motion demands</source>
+        <translation>Von der Bewegung verlangte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Contact safety</source>
+        <translation>Sicherheit gegen Grübchen</translation>
+    </message>
+    <message>
+        <source>Corner radius</source>
+        <translation>Eckenradius</translation>
+    </message>
+    <message>
+        <source>Crank degrees after bottom dead centre. Default %1.</source>
+        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Crank degrees after top dead centre. Default %1.</source>
+        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Crank degrees before bottom dead centre. Default %1.</source>
+        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Crank degrees before top dead centre. Default %1.</source>
+        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
+        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+    </message>
+    <message>
+        <source>Cranks, same piston speed</source>
+        <translation>Kurbeln, gleiche Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Cranks, same shaft speed</source>
+        <translation>Kurbeln, gleiche Drehzahl</translation>
+    </message>
+    <message>
+        <source>Critical duty number</source>
+        <translation>Kritische Kennzahl</translation>
+    </message>
+    <message>
+        <source>Crown clearance</source>
+        <translation>Bodenabstand</translation>
+    </message>
+    <message>
+        <source>Crown temperature</source>
+        <translation>Bodentemperatur</translation>
+    </message>
+    <message>
+        <source>Cutter path (CSV)</source>
+        <translation>Fräserbahn (CSV)</translation>
+    </message>
+    <message>
+        <source>Cycle</source>
+        <translation>Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Cycle angle from inner dead centre</source>
+        <translation>Zykluswinkel ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches %1 to +%2 for the highest net work.</source>
+        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von %1 bis +%2 die größte Nettoarbeit.</translation>
+    </message>
+    <message>
+        <source>Cycle degrees from the start to the end of the Wiebe function. Default %1 (own estimate).</source>
+        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Cycloidal</source>
+        <translation>Zykloide</translation>
+    </message>
+    <message>
+        <source>Cylinder angles</source>
+        <translation>Zylinderwinkel</translation>
+    </message>
+    <message>
+        <source>Cylinders of the four-stroke</source>
+        <translation>Zylinder des Viertakters</translation>
+    </message>
+    <message>
+        <source>Cylinders that fire together</source>
+        <translation>Zugleich zündende Zylinder</translation>
+    </message>
+    <message>
+        <source>C₀ as a track roller (ISO %1); empty: no static safety is computed.</source>
+        <translation>C₀ als Laufrolle (ISO %1); leer: keine statische Tragsicherheit.</translation>
+    </message>
+    <message>
+        <source>D_c: duty number above which the film carries the ring. Default %1.</source>
+        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Decides the correction of a compression-ignition engine.</source>
+        <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
+    </message>
+    <message>
+        <source>Decides which published bands apply.</source>
+        <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
+    </message>
+    <message>
+        <source>Default %1.</source>
+        <translation>Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Delivery ratio (to ambient density × swept volume)</source>
+        <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
+    </message>
+    <message>
+        <source>Depth of the largest shear stress</source>
+        <translation>Tiefe der größten Schubspannung</translation>
+    </message>
+    <message>
+        <source>Diameter of a cylinder.</source>
+        <translation>Durchmesser eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Diesel (surrogate)</source>
+        <translation>Diesel (Ersatzkraftstoff)</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient</source>
+        <translation>Durchflusszahl</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the valves</source>
+        <translation>Durchflusszahl der Ventile</translation>
+    </message>
+    <message>
+        <source>Displaced fraction</source>
+        <translation>Verdrängter Anteil</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Displacement, then mixing</source>
+        <translation>Verdrängung, dann Mischung</translation>
+    </message>
+    <message>
+        <source>Distance of the inner port edge from the crown at outer dead centre, measured inward. A larger edge opens earlier.</source>
+        <translation>Abstand der inneren Schlitzkante vom Boden im äußeren Totpunkt, nach innen gemessen. Eine größere Kante öffnet früher.</translation>
+    </message>
+    <message>
+        <source>Distance of the upper flank of this piston ring from the crown.</source>
+        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Boden.</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation>Triebwerk</translation>
+    </message>
+    <message>
+        <source>Dwell</source>
+        <translation>Rast</translation>
+    </message>
+    <message>
+        <source>Dynamic rating</source>
+        <translation>Dynamische Tragzahl</translation>
+    </message>
+    <message>
+        <source>E. Default %1 GPa, steel.</source>
+        <translation>E. Vorgabe %1 GPa, Stahl.</translation>
+    </message>
+    <message>
+        <source>Edge relief</source>
+        <translation>Kantenrücknahme</translation>
+    </message>
+    <message>
+        <source>Elastic modulus</source>
+        <translation>Elastizitätsmodul</translation>
+    </message>
+    <message>
+        <source>Empty: a rise ends at the stroke, a return at %1.</source>
+        <translation>Leer: Steigen endet beim Hub, Fallen bei %1.</translation>
+    </message>
+    <message>
+        <source>Energy left over, share of the fuel heat</source>
+        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Energy stored and given back within a turn</source>
+        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the exhaust, from %1 °C</source>
+        <translation>Enthalpie des Abgases, ab %1 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the supply, from %1 °C</source>
+        <translation>Enthalpie der Zuluft, ab %1 °C</translation>
+    </message>
+    <message>
+        <source>Equivalent load of the roller bearing</source>
+        <translation>Gleichwertige Belastung des Rollenlagers</translation>
+    </message>
+    <message>
+        <source>Ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>Evaluations of the equations</source>
+        <translation>Auswertungen der Gleichungen</translation>
+    </message>
+    <message>
+        <source>Evenly spaced</source>
+        <translation>Gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>Everything that moves with the exhaust piston, roller included.</source>
+        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Everything that moves with the inlet piston, roller included.</source>
+        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Exhaust closes</source>
+        <translation>Auslass schließt</translation>
+    </message>
+    <message>
+        <source>Exhaust closes, from inner dead centre</source>
+        <translation>Auslass schließt, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Exhaust crown temperature</source>
+        <translation>Temperatur des Auslassbodens</translation>
+    </message>
+    <message>
+        <source>Exhaust lead</source>
+        <translation>Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>Exhaust lead that leaves the least axial force</source>
+        <translation>Auslassvoreilung mit der kleinsten Axialkraft</translation>
+    </message>
+    <message>
+        <source>Exhaust open</source>
+        <translation>Auslass offen</translation>
+    </message>
+    <message>
+        <source>Exhaust opens</source>
+        <translation>Auslass öffnet</translation>
+    </message>
+    <message>
+        <source>Exhaust opens, from inner dead centre</source>
+        <translation>Auslass öffnet, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Exhaust piston mass that leaves the least axial force</source>
+        <translation>Auslasskolbenmasse mit der kleinsten Axialkraft</translation>
+    </message>
+    <message>
+        <source>Exhaust pressure</source>
+        <translation>Abgasgegendruck</translation>
+    </message>
+    <message>
+        <source>Exhaust seat by bore</source>
+        <translation>Auslasssitz durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Exhaust valves</source>
+        <translation>Auslassventile</translation>
+    </message>
+    <message>
+        <source>Film ratio</source>
+        <translation>Filmverhältnis</translation>
+    </message>
+    <message>
+        <source>Flame- or induction-hardened steel, quality ME</source>
+        <translation>Flamm- oder induktionsgehärteter Stahl, Qualität ME</translation>
+    </message>
+    <message>
+        <source>Flame- or induction-hardened steel, quality ML</source>
+        <translation>Flamm- oder induktionsgehärteter Stahl, Qualität ML</translation>
+    </message>
+    <message>
+        <source>Flame- or induction-hardened steel, quality MQ</source>
+        <translation>Flamm- oder induktionsgehärteter Stahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Floor of the groove between the flanks of a closed track, which opens outward. Empty: a tenth of the roller width inside the roller (own estimate).</source>
+        <translation>Grund der Nut zwischen den Flanken einer geschlossenen Bahn, die sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>For the knock figure of petrol; empty: as the fuel table says (%1).</source>
+        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (%1).</translation>
+    </message>
+    <message>
+        <source>Four-stroke</source>
+        <translation>Viertakter</translation>
+    </message>
+    <message>
+        <source>Four-stroke, ambient air</source>
+        <translation>Viertakter, Umgebungsluft</translation>
+    </message>
+    <message>
+        <source>Four-stroke, same supply</source>
+        <translation>Viertakter, gleiche Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Friction mean effective pressure</source>
+        <translation>Reibmitteldruck</translation>
+    </message>
+    <message>
+        <source>Friction of the crank bearings</source>
+        <translation>Reibung der Kurbellager</translation>
+    </message>
+    <message>
+        <source>Friction of the piston rings</source>
+        <translation>Reibung der Kolbenringe</translation>
+    </message>
+    <message>
+        <source>Friction work of a turn</source>
+        <translation>Reibarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>From the crown to the end of the skirt.</source>
+        <translation>Vom Boden bis zum Ende des Schafts.</translation>
+    </message>
+    <message>
+        <source>From the end of the guide to the roller axis; empty: the roller radius.</source>
+        <translation>Vom Ende der Führung zur Rollenachse; leer: der Rollenradius.</translation>
+    </message>
+    <message>
+        <source>From this on. Default %1 and %2 (Livengood and Wu %3).</source>
+        <translation>Ab hier. Vorgabe %1 und %2 (Livengood und Wu %3).</translation>
+    </message>
+    <message>
+        <source>Front thickness</source>
+        <translation>Dicke vor der Bahn</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Fuel flow</source>
+        <translation>Kraftstoffstrom</translation>
+    </message>
+    <message>
+        <source>Fuel heat not released</source>
+        <translation>Nicht freigesetzte Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Gap between the two crowns when both pistons stand at inner dead centre without exhaust lead.</source>
+        <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
+    </message>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>Gas cycles a turn and cylinder</source>
+        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
+    </message>
+    <message>
+        <source>Gas factor</source>
+        <translation>Gasfaktor</translation>
+    </message>
+    <message>
+        <source>Gas force</source>
+        <translation>Gaskraft</translation>
+    </message>
+    <message>
+        <source>Gas work of a turn</source>
+        <translation>Gasarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Gas − friction − shaft work, share of the work moved</source>
+        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Gas-nitrided nitriding steel, quality MQ</source>
+        <translation>Gasnitrierter Nitrierstahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Gas-nitrided through-hardening steel, quality MQ</source>
+        <translation>Gasnitrierter Vergütungsstahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Geometric. Default %1.</source>
+        <translation>Geometrisch. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>Vorgegeben</translation>
+    </message>
+    <message>
+        <source>Gives heating value and air needed.</source>
+        <translation>Ergibt Heizwert und Luftbedarf.</translation>
+    </message>
+    <message>
+        <source>Groove diameter</source>
+        <translation>Nutdurchmesser</translation>
+    </message>
+    <message>
+        <source>Guide friction</source>
+        <translation>Führungsreibung</translation>
+    </message>
+    <message>
+        <source>Guide length</source>
+        <translation>Führungslänge</translation>
+    </message>
+    <message>
+        <source>Guide overhang</source>
+        <translation>Überhang der Führung</translation>
+    </message>
+    <message>
+        <source>Guides</source>
+        <translation>Führungen</translation>
+    </message>
+    <message>
+        <source>Half-width of the contact at the inner edge</source>
+        <translation>Halbe Kontaktbreite an der Innenkante</translation>
+    </message>
+    <message>
+        <source>Half-width of the contact at the middle</source>
+        <translation>Halbe Kontaktbreite in der Mitte</translation>
+    </message>
+    <message>
+        <source>Half-width of the contact at the outer edge</source>
+        <translation>Halbe Kontaktbreite an der Außenkante</translation>
+    </message>
+    <message>
+        <source>Harmonic</source>
+        <translation>Einfache Sinuslinie</translation>
+    </message>
+    <message>
+        <source>Heat of the fuel, a cycle</source>
+        <translation>Kraftstoffwärme je Zyklus</translation>
+    </message>
+    <message>
+        <source>Heat to the walls</source>
+        <translation>Wärme an die Wände</translation>
+    </message>
+    <message>
+        <source>Height of the port along the cylinder.</source>
+        <translation>Höhe des Schlitzes längs des Zylinders.</translation>
+    </message>
+    <message>
+        <source>Helix lead</source>
+        <translation>Steigung der Schraublinie</translation>
+    </message>
+    <message>
+        <source>Highest brake power.</source>
+        <translation>Höchste effektive Leistung.</translation>
+    </message>
+    <message>
+        <source>Highest brake torque.</source>
+        <translation>Höchstes effektives Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Highest contact force</source>
+        <translation>Größte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Highest side force on the guide</source>
+        <translation>Größte Seitenkraft auf die Führung</translation>
+    </message>
+    <message>
+        <source>Highest speed</source>
+        <translation>Höchste Drehzahl</translation>
+    </message>
+    <message>
+        <source>Highest torque over a turn</source>
+        <translation>Größtes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Highest.</source>
+        <translation>Höchste.</translation>
+    </message>
+    <message>
+        <source>Hohenberg</source>
+        <translation>Hohenberg</translation>
+    </message>
+    <message>
+        <source>How fresh gas and residual gas leave (after Benson and Brandham %1).</source>
+        <translation>Wie Frischgas und Restgas den Zylinder verlassen (nach Benson und Brandham %1).</translation>
+    </message>
+    <message>
+        <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
+        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
+    </message>
+    <message>
+        <source>How the lift runs over the span (laws of VDI %1 part %2 and of Norton, Cam Design and Manufacturing Handbook).</source>
+        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI %1 Blatt %2 und Norton, Cam Design and Manufacturing Handbook).</translation>
+    </message>
+    <message>
+        <source>Hydrogen</source>
+        <translation>Wasserstoff</translation>
+    </message>
+    <message>
+        <source>I of everything that turns with the shaft; %1: not given.</source>
+        <translation>I aller mit der Welle drehenden Teile; %1: nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Ignition</source>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>In the words of the source.</source>
+        <translation>In den Worten der Quelle.</translation>
+    </message>
+    <message>
+        <source>Indicated efficiency</source>
+        <translation>Innerer Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure</source>
+        <translation>Innerer Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Indicated power</source>
+        <translation>Innere Leistung</translation>
+    </message>
+    <message>
+        <source>Indicated work</source>
+        <translation>Innere Arbeit</translation>
+    </message>
+    <message>
+        <source>Inertia force</source>
+        <translation>Trägheitskraft</translation>
+    </message>
+    <message>
+        <source>Inlet closes</source>
+        <translation>Einlass schließt</translation>
+    </message>
+    <message>
+        <source>Inlet closes, from inner dead centre</source>
+        <translation>Einlass schließt, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Inlet open</source>
+        <translation>Einlass offen</translation>
+    </message>
+    <message>
+        <source>Inlet opens</source>
+        <translation>Einlass öffnet</translation>
+    </message>
+    <message>
+        <source>Inlet opens, from inner dead centre</source>
+        <translation>Einlass öffnet, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Inlet seat by bore</source>
+        <translation>Einlasssitz durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Inlet valves</source>
+        <translation>Einlassventile</translation>
+    </message>
+    <message>
+        <source>Inner dead centre, from inner dead centre</source>
+        <translation>Innerer Totpunkt, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Inner diameter of every cylinder.</source>
+        <translation>Innendurchmesser jedes Zylinders.</translation>
+    </message>
+    <message>
+        <source>Inner edge</source>
+        <translation>Innere Kante</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default %1 (Heywood %2, ch. %3, from memory).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe %1 (Heywood %2, Kap. %3, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Inspection points (CSV)</source>
+        <translation>Messpunkte (CSV)</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency</source>
+        <translation>Isentroper Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Its own</source>
+        <translation>Eigene</translation>
+    </message>
+    <message>
+        <source>Jam margin</source>
+        <translation>Abstand vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Jerk of the exhaust track jumps at %1 junctions, most by %2 mm/rad³ at track angle %3°: usual for most laws, and harmless at moderate speed.</source>
+        <translation>Der Ruck der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad³ beim Bahnwinkel %3°: bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos.</translation>
+    </message>
+    <message>
+        <source>Jerk of the inlet track jumps at %1 junctions, most by %2 mm/rad³ at track angle %3°: usual for most laws, and harmless at moderate speed.</source>
+        <translation>Der Ruck der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad³ beim Bahnwinkel %3°: bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Knock integral</source>
+        <translation>Klopfintegral</translation>
+    </message>
+    <message>
+        <source>Knock integral (knock from %1)</source>
+        <translation>Klopfintegral (Klopfen ab %1)</translation>
+    </message>
+    <message>
+        <source>Knock integral is %1, above %2: a later burn, less compression or a cooler supply.</source>
+        <translation>Klopfintegral %1, über %2: spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft.</translation>
+    </message>
+    <message>
+        <source>Knot %1</source>
+        <translation>Stützpunkt %1</translation>
+    </message>
+    <message>
+        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. %1 is a pure phase change.</source>
+        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. %1 ist reine Phasenverstellung.</translation>
+    </message>
+    <message>
+        <source>Largest chamber volume</source>
+        <translation>Größtes Brennraumvolumen</translation>
+    </message>
+    <message>
+        <source>Largest inertia force of one piston, to compare</source>
+        <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default %1.</source>
+        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Largest pressure angle</source>
+        <translation>Größter Eingriffswinkel</translation>
+    </message>
+    <message>
+        <source>Largest pressure × slip at one place</source>
+        <translation>Größtes Produkt Pressung × Schlupf an einer Stelle</translation>
+    </message>
+    <message>
+        <source>Largest rocking moment</source>
+        <translation>Größtes Kippmoment</translation>
+    </message>
+    <message>
+        <source>Largest shaking force</source>
+        <translation>Größte Rüttelkraft</translation>
+    </message>
+    <message>
+        <source>Largest shear stress under the surface</source>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Largest slip over the width</source>
+        <translation>Größter Schlupf über die Breite</translation>
+    </message>
+    <message>
+        <source>Length and rings of the pistons, for the section and the port check; may be left out.</source>
+        <translation>Länge und Ringe der Kolben, für Schnitt und Schlitzprüfung; kann fehlen.</translation>
+    </message>
+    <message>
+        <source>Length over which the piston is guided; empty: the bore.</source>
+        <translation>Länge, über die der Kolben geführt wird; leer: die Bohrung.</translation>
+    </message>
+    <message>
+        <source>Lever arm of the track</source>
+        <translation>Hebelarm der Bahn</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Lift and its three derivatives over one turn.</source>
+        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lift at the end</source>
+        <translation>Hub am Ende</translation>
+    </message>
+    <message>
+        <source>Lift table (CSV)</source>
+        <translation>Hubtabelle (CSV)</translation>
+    </message>
+    <message>
+        <source>Lift-off speed when motored</source>
+        <translation>Abhebedrehzahl, geschleppt</translation>
+    </message>
+    <message>
+        <source>Lift-off speed with this pressure trace</source>
+        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
+    </message>
+    <message>
+        <source>Liner temperature</source>
+        <translation>Temperatur der Laufbuchse</translation>
+    </message>
+    <message>
+        <source>Listed</source>
+        <translation>Aufgezählt</translation>
+    </message>
+    <message>
+        <source>Lobes</source>
+        <translation>Nocken</translation>
+    </message>
+    <message>
+        <source>Longest firing interval</source>
+        <translation>Längster Zündabstand</translation>
+    </message>
+    <message>
+        <source>Lowest contact force that the motion demands</source>
+        <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Lowest film ratio λ</source>
+        <translation>Kleinstes Filmverhältnis λ</translation>
+    </message>
+    <message>
+        <source>Lowest jam margin of the guide</source>
+        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Lowest torque over a turn</source>
+        <translation>Kleinstes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Lubricant</source>
+        <translation>Schmierstoff</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Mass left over, share of the trapped mass</source>
+        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
+    </message>
+    <message>
+        <source>Mass of an exhaust-side piston</source>
+        <translation>Masse eines Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>Mass of an inlet-side piston</source>
+        <translation>Masse eines Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>Material before the pull flank of a closed track at its highest place. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Material behind the push flank at its lowest place. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Werkstoffe</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure lost in the bearings of the pair on cranks. Default %1 bar (own estimate).</source>
+        <translation>Mitteldruckverlust in den Lagern des Paares mit Kurbeln. Vorgabe %1 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of auxiliaries</source>
+        <translation>Mitteldruck der Hilfsgeräte</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of rolling and roller bearings</source>
+        <translation>Mitteldruck von Rollen und Rollenlagern</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of slip across the rollers</source>
+        <translation>Mitteldruck des Schlupfs quer zu den Rollen</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of the blower or compressor</source>
+        <translation>Mitteldruck von Gebläse oder Verdichter</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of the guides</source>
+        <translation>Mitteldruck der Führungen</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of the piston rings</source>
+        <translation>Mitteldruck der Kolbenringe</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of the shaft bearings</source>
+        <translation>Mitteldruck der Wellenlager</translation>
+    </message>
+    <message>
+        <source>Mean gas temperature</source>
+        <translation>Mittlere Gastemperatur</translation>
+    </message>
+    <message>
+        <source>Mean piston speed</source>
+        <translation>Mittlere Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Mean piston speed is %1 m/s, above %2 m/s: less speed, stroke or lobes.</source>
+        <translation>Mittlere Kolbengeschwindigkeit %1 m/s, über %2 m/s: weniger Drehzahl, Hub oder Nocken.</translation>
+    </message>
+    <message>
+        <source>Mean pressure before the inlet ports</source>
+        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Mean speed of the roller</source>
+        <translation>Mittlere Drehzahl der Rolle</translation>
+    </message>
+    <message>
+        <source>Mean temperature before the inlet ports</source>
+        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Mean torque of gas, inertia and friction</source>
+        <translation>Mittleres Drehmoment aus Gas, Trägheit und Reibung</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Mechanism</source>
+        <translation>Getriebe</translation>
+    </message>
+    <message>
+        <source>Mesh (STL)</source>
+        <translation>Netz (STL)</translation>
+    </message>
+    <message>
+        <source>Methane</source>
+        <translation>Methan</translation>
+    </message>
+    <message>
+        <source>Modified sine</source>
+        <translation>Modifizierte Sinuslinie</translation>
+    </message>
+    <message>
+        <source>Modified trapezoid</source>
+        <translation>Modifiziertes Trapez</translation>
+    </message>
+    <message>
+        <source>Moment of inertia</source>
+        <translation>Trägheitsmoment</translation>
+    </message>
+    <message>
+        <source>Motion law</source>
+        <translation>Bewegungsgesetz</translation>
+    </message>
+    <message>
+        <source>Motored</source>
+        <translation>Geschleppt</translation>
+    </message>
+    <message>
+        <source>Moves the exhaust track without turning it, outward positive. Default %1.</source>
+        <translation>Verschiebt die Auslassbahn ohne Drehung, nach außen positiv. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>Name of the design.</source>
+        <translation>Name des Entwurfs.</translation>
+    </message>
+    <message>
+        <source>Net: with all auxiliaries of its use on [ISO %1]; gross: without.</source>
+        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO %1]; brutto: ohne.</translation>
+    </message>
+    <message>
+        <source>Nitrocarburised steel, quality MQ</source>
+        <translation>Nitrocarburierter Stahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure</source>
+        <translation>Nenn-Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure at the inner edge</source>
+        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure at the middle</source>
+        <translation>Nenn-Kontaktpressung in der Mitte</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure at the outer edge</source>
+        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
+    </message>
+    <message>
+        <source>Nominal peak contact pressure</source>
+        <translation>Größte Nenn-Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Not given</source>
+        <translation>Nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Number of cylinders around the shaft.</source>
+        <translation>Zahl der Zylinder um die Welle.</translation>
+    </message>
+    <message>
+        <source>Number of equal ports around the bore.</source>
+        <translation>Zahl gleicher Schlitze rings um die Bohrung.</translation>
+    </message>
+    <message>
+        <source>Number of strokes, of events, or of times.</source>
+        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
+    </message>
+    <message>
+        <source>Octane number</source>
+        <translation>Oktanzahl</translation>
+    </message>
+    <message>
+        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; %1 for a crank.</source>
+        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; %1 bei einer Kurbel.</translation>
+    </message>
+    <message>
+        <source>Of one piston.</source>
+        <translation>Eines Kolbens.</translation>
+    </message>
+    <message>
+        <source>Of the air that the power stands for, absolute.</source>
+        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
+    </message>
+    <message>
+        <source>Of the air that the power stands for.</source>
+        <translation>Der Luft, für die die Leistung gilt.</translation>
+    </message>
+    <message>
+        <source>Of the air that the power stands for; %1 where it is not given.</source>
+        <translation>Der Luft, für die die Leistung gilt; %1, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Of the engine; say in the notes what it has on.</source>
+        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
+    </message>
+    <message>
+        <source>Of the figures.</source>
+        <translation>Der Kennwerte.</translation>
+    </message>
+    <message>
+        <source>Of the source.</source>
+        <translation>Der Quelle.</translation>
+    </message>
+    <message>
+        <source>Of the whole engine, per turn of the output shaft.</source>
+        <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
+    </message>
+    <message>
+        <source>Oil film ratio</source>
+        <translation>Filmverhältnis</translation>
+    </message>
+    <message>
+        <source>Oil viscosity at the liner</source>
+        <translation>Ölviskosität an der Laufbuchse</translation>
+    </message>
+    <message>
+        <source>Oil viscosity at the track</source>
+        <translation>Ölviskosität an der Bahn</translation>
+    </message>
+    <message>
+        <source>Open port area</source>
+        <translation>Offener Schlitzquerschnitt</translation>
+    </message>
+    <message>
+        <source>Outer dead centre, from inner dead centre</source>
+        <translation>Äußerer Totpunkt, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Outside diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Outside of the ring that the track is cut into. Empty: a tenth of the roller width beyond the outermost contact (own estimate).</source>
+        <translation>Außendurchmesser des Rings, in den die Bahn geschnitten wird. Leer: ein Zehntel der Rollenbreite über die äußerste Berührung hinaus (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Parabolic</source>
+        <translation>Quadratische Parabel</translation>
+    </message>
+    <message>
+        <source>Peak mean temperature</source>
+        <translation>Höchste mittlere Temperatur</translation>
+    </message>
+    <message>
+        <source>Peak piston speed</source>
+        <translation>Höchste Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Peak pressure</source>
+        <translation>Höchstdruck</translation>
+    </message>
+    <message>
+        <source>Peak pressure is %1 bar, above %2 bar: more clearance, a later or longer burn, or less supply pressure.</source>
+        <translation>Höchstdruck %1 bar, über %2 bar: mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Peak-to-peak torque</source>
+        <translation>Drehmoment von Spitze zu Spitze</translation>
+    </message>
+    <message>
+        <source>Perfect displacement</source>
+        <translation>Vollkommene Verdrängung</translation>
+    </message>
+    <message>
+        <source>Perfect mixing</source>
+        <translation>Vollkommene Mischung</translation>
+    </message>
+    <message>
+        <source>Periods integrated until steady</source>
+        <translation>Bis zum Beharren gerechnete Perioden</translation>
+    </message>
+    <message>
+        <source>Petrol (surrogate)</source>
+        <translation>Benzin (Ersatzkraftstoff)</translation>
+    </message>
+    <message>
+        <source>Piston</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Piston jerk</source>
+        <translation>Kolbenruck</translation>
+    </message>
+    <message>
+        <source>Piston length</source>
+        <translation>Kolbenlänge</translation>
+    </message>
+    <message>
+        <source>Piston mass</source>
+        <translation>Kolbenmasse</translation>
+    </message>
+    <message>
+        <source>Piston rings</source>
+        <translation>Kolbenringe</translation>
+    </message>
+    <message>
+        <source>Piston strokes a gas cycle.</source>
+        <translation>Kolbenhübe je Gaszyklus.</translation>
+    </message>
+    <message>
+        <source>Piston velocity</source>
+        <translation>Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Pistons</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Pistons of all chambers together.</source>
+        <translation>Kolben aller Brennräume zusammen.</translation>
+    </message>
+    <message>
+        <source>Pitch curve and flanks unrolled from cylinders of chosen radii.</source>
+        <translation>Rollenmittelpunktbahn und Flanken, von Zylindern gewählter Radien abgewickelt.</translation>
+    </message>
+    <message>
+        <source>Pitch radius</source>
+        <translation>Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>Place in the pattern, in shaft degrees; knots stand in ascending order.</source>
+        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+    </message>
+    <message>
+        <source>Place of each cylinder on the cylinder circle; empty for even spacing from %1.</source>
+        <translation>Ort jedes Zylinders auf dem Zylinderkreis; leer für gleiche Abstände ab %1.</translation>
+    </message>
+    <message>
+        <source>Plenum volume</source>
+        <translation>Sammlervolumen</translation>
+    </message>
+    <message>
+        <source>Points and normals of the flanks, with the error of the planar approximation.</source>
+        <translation>Punkte und Normalen der Flanken, mit dem Fehler der ebenen Näherung.</translation>
+    </message>
+    <message>
+        <source>Poisson&apos;s ratio</source>
+        <translation>Querkontraktionszahl</translation>
+    </message>
+    <message>
+        <source>Polynomial %1-4-5</source>
+        <translation>Polynom %1-4-5</translation>
+    </message>
+    <message>
+        <source>Polynomial %1-5-6-7</source>
+        <translation>Polynom %1-5-6-7</translation>
+    </message>
+    <message>
+        <source>Port height</source>
+        <translation>Schlitzhöhe</translation>
+    </message>
+    <message>
+        <source>Port width</source>
+        <translation>Schlitzbreite</translation>
+    </message>
+    <message>
+        <source>Ports fully open</source>
+        <translation>Voll geöffnete Schlitze</translation>
+    </message>
+    <message>
+        <source>Ports in the row</source>
+        <translation>Schlitze in der Reihe</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Power of the blower or compressor</source>
+        <translation>Leistung von Gebläse oder Verdichter</translation>
+    </message>
+    <message>
+        <source>Power strokes a turn, all cylinders</source>
+        <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
+    </message>
+    <message>
+        <source>Power strokes per turn</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Prescribed slope; empty lets the spline choose and keeps the fourth derivative continuous.</source>
+        <translation>Vorgegebene Steigung; leer wählt der Spline und hält die vierte Ableitung stetig.</translation>
+    </message>
+    <message>
+        <source>Pressure angle</source>
+        <translation>Eingriffswinkel</translation>
+    </message>
+    <message>
+        <source>Pressure angle at the pitch radius</source>
+        <translation>Eingriffswinkel am Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>Pressure angle, exhaust side is %1 °, above %2 °: a larger pitch radius, a longer span or a shorter stroke makes it flatter.</source>
+        <translation>Eingriffswinkel, Auslassseite: %1 °, über %2 °: Ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher.</translation>
+    </message>
+    <message>
+        <source>Pressure angle, inlet side is %1 °, above %2 °: a larger pitch radius, a longer span or a shorter stroke makes it flatter.</source>
+        <translation>Eingriffswinkel, Einlassseite: %1 °, über %2 °: Ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher.</translation>
+    </message>
+    <message>
+        <source>Pressure at the last port closing</source>
+        <translation>Druck beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>Pressure on the back of both pistons. Default %1 bar.</source>
+        <translation>Druck auf der Rückseite beider Kolben. Vorgabe %1 bar.</translation>
+    </message>
+    <message>
+        <source>Pressure under the pistons</source>
+        <translation>Druck unter den Kolben</translation>
+    </message>
+    <message>
+        <source>Pressure × slip</source>
+        <translation>Pressung × Schlupf</translation>
+    </message>
+    <message>
+        <source>Pressure-viscosity coefficient</source>
+        <translation>Druck-Viskositäts-Koeffizient</translation>
+    </message>
+    <message>
+        <source>Pumps and whatever else the shaft drives. Default %1.</source>
+        <translation>Pumpen und was die Welle sonst antreibt. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
+        <translation>R: Radius des Zylinderkreises um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
+    </message>
+    <message>
+        <source>Radius of the barrel profile across the width; empty for a cylindrical roller.</source>
+        <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
+    </message>
+    <message>
+        <source>Radius of the four corners of each port.</source>
+        <translation>Radius der vier Ecken jedes Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Leistungsangabe</translation>
+    </message>
+    <message>
+        <source>Rating life of the roller bearing</source>
+        <translation>Nominelle Lebensdauer des Rollenlagers</translation>
+    </message>
+    <message>
+        <source>Recess volume</source>
+        <translation>Muldenvolumen</translation>
+    </message>
+    <message>
+        <source>Reciprocations per turn</source>
+        <translation>Hin- und Hergänge je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Reference engines</source>
+        <translation>Vergleichsmotoren</translation>
+    </message>
+    <message>
+        <source>Reference for delivery ratio and supply power. Default %1 K (ISO %2).</source>
+        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe %1 K (ISO %2).</translation>
+    </message>
+    <message>
+        <source>Reference for delivery ratio and supply power. Default %1 bar (ISO %2).</source>
+        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe %1 bar (ISO %2).</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Relative Feuchte</translation>
+    </message>
+    <message>
+        <source>Relative radius of roller and track at the pitch radius</source>
+        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Fallen</translation>
+    </message>
+    <message>
+        <source>Ring %1</source>
+        <translation>Ring %1</translation>
+    </message>
+    <message>
+        <source>Ring boundary friction</source>
+        <translation>Grenzreibung der Ringe</translation>
+    </message>
+    <message>
+        <source>Ring distance %1</source>
+        <translation>Ringabstand %1</translation>
+    </message>
+    <message>
+        <source>Ring distances</source>
+        <translation>Ringabstände</translation>
+    </message>
+    <message>
+        <source>Ring film friction</source>
+        <translation>Filmreibung der Ringe</translation>
+    </message>
+    <message>
+        <source>Ring height</source>
+        <translation>Ringhöhe</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Steigen</translation>
+    </message>
+    <message>
+        <source>Rocking moment about x, shaft order %1</source>
+        <translation>Kippmoment um x, Wellenordnung %1</translation>
+    </message>
+    <message>
+        <source>Rocking moment about y, shaft order %1</source>
+        <translation>Kippmoment um y, Wellenordnung %1</translation>
+    </message>
+    <message>
+        <source>Rod ratio</source>
+        <translation>Schubstangenverhältnis</translation>
+    </message>
+    <message>
+        <source>Roller</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Roller bearing</source>
+        <translation>Rollenlager</translation>
+    </message>
+    <message>
+        <source>Roller bearing friction</source>
+        <translation>Rollenlagerreibung</translation>
+    </message>
+    <message>
+        <source>Roller crown radius</source>
+        <translation>Balligkeitsradius</translation>
+    </message>
+    <message>
+        <source>Roller life</source>
+        <translation>Rollenlebensdauer</translation>
+    </message>
+    <message>
+        <source>Roller radius</source>
+        <translation>Rollenradius</translation>
+    </message>
+    <message>
+        <source>Roller surface</source>
+        <translation>Rollenoberfläche</translation>
+    </message>
+    <message>
+        <source>Roller width</source>
+        <translation>Rollenbreite</translation>
+    </message>
+    <message>
+        <source>Rollers over each point of the track</source>
+        <translation>Rollen über jedem Punkt der Bahn</translation>
+    </message>
+    <message>
+        <source>Rolling and roller bearings</source>
+        <translation>Rollen und Rollenlager</translation>
+    </message>
+    <message>
+        <source>Rolling resistance</source>
+        <translation>Rollwiderstand</translation>
+    </message>
+    <message>
+        <source>Rotary angle, axial and offset of a cutter whose axis is radial to the shaft.</source>
+        <translation>Drehwinkel, Axialweg und Versatz eines Fräsers mit radialer Achse.</translation>
+    </message>
+    <message>
+        <source>Row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO %1-5).</source>
+        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO %1-5).</translation>
+    </message>
+    <message>
+        <source>Rq, root mean square. Default %1 µm for the track, %2 µm for the roller.</source>
+        <translation>Rq, quadratisches Mittel. Vorgabe %1 µm für die Bahn, %2 µm für die Rolle.</translation>
+    </message>
+    <message>
+        <source>S: travel of the piston from outer to inner dead centre.</source>
+        <translation>S: Weg des Kolbens vom äußeren zum inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Said to hold</source>
+        <translation>Soll gelten für</translation>
+    </message>
+    <message>
+        <source>Same as the inlet track</source>
+        <translation>Wie die Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Scales the heat transfer coefficient.</source>
+        <translation>Faktor auf den Wärmeübergangskoeffizienten.</translation>
+    </message>
+    <message>
+        <source>Scavenge ratio (to the trapped mass)</source>
+        <translation>Spülluftverhältnis (auf die eingeschlossene Masse)</translation>
+    </message>
+    <message>
+        <source>Scavenging</source>
+        <translation>Spülung</translation>
+    </message>
+    <message>
+        <source>Scavenging efficiency</source>
+        <translation>Spülgrad</translation>
+    </message>
+    <message>
+        <source>Scavenging model</source>
+        <translation>Spülmodell</translation>
+    </message>
+    <message>
+        <source>Scavenging overlap</source>
+        <translation>Spülüberschneidung</translation>
+    </message>
+    <message>
+        <source>Segment %1</source>
+        <translation>Abschnitt %1</translation>
+    </message>
+    <message>
+        <source>Shaft bearing friction</source>
+        <translation>Wellenlagerreibung</translation>
+    </message>
+    <message>
+        <source>Shaft bearings</source>
+        <translation>Wellenlager</translation>
+    </message>
+    <message>
+        <source>Shaft degrees of this segment. The spans of a pattern add up to %1° divided by the lobes.</source>
+        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen %1° geteilt durch die Nocken.</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Shaft work of a turn</source>
+        <translation>Wellenarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Shaking force along the shaft</source>
+        <translation>Rüttelkraft längs der Welle</translation>
+    </message>
+    <message>
+        <source>Shaking force, shaft order %1</source>
+        <translation>Rüttelkraft, Wellenordnung %1</translation>
+    </message>
+    <message>
+        <source>Short-circuit fraction</source>
+        <translation>Kurzschlussanteil</translation>
+    </message>
+    <message>
+        <source>Shortest firing interval</source>
+        <translation>Kürzester Zündabstand</translation>
+    </message>
+    <message>
+        <source>Side force on the guide</source>
+        <translation>Seitenkraft auf die Führung</translation>
+    </message>
+    <message>
+        <source>Slip across the rollers</source>
+        <translation>Schlupf quer zu den Rollen</translation>
+    </message>
+    <message>
+        <source>Slip friction</source>
+        <translation>Schlupfreibung</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>Smallest chamber volume</source>
+        <translation>Kleinstes Brennraumvolumen</translation>
+    </message>
+    <message>
+        <source>Solid (STEP)</source>
+        <translation>Körper (STEP)</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation>Spanne</translation>
+    </message>
+    <message>
+        <source>Specific time-area of the blowdown</source>
+        <translation>Spezifischer Zeitquerschnitt des Vorauslasses</translation>
+    </message>
+    <message>
+        <source>Specific time-area of the exhaust</source>
+        <translation>Spezifischer Zeitquerschnitt des Auslasses</translation>
+    </message>
+    <message>
+        <source>Specific time-area of the inlet</source>
+        <translation>Spezifischer Zeitquerschnitt des Einlasses</translation>
+    </message>
+    <message>
+        <source>Speed of highest power</source>
+        <translation>Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>Speed of highest torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>Start of burn</source>
+        <translation>Verbrennungsbeginn</translation>
+    </message>
+    <message>
+        <source>Start of burn from inner dead centre</source>
+        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Start of burn of the four-stroke</source>
+        <translation>Verbrennungsbeginn des Viertakters</translation>
+    </message>
+    <message>
+        <source>Static rating</source>
+        <translation>Statische Tragzahl</translation>
+    </message>
+    <message>
+        <source>Static safety of the roller bearing</source>
+        <translation>Statische Tragsicherheit des Rollenlagers</translation>
+    </message>
+    <message>
+        <source>Static stress in the roller bearing</source>
+        <translation>Statische Pressung im Rollenlager</translation>
+    </message>
+    <message>
+        <source>Steps of the integrator</source>
+        <translation>Schritte des Integrators</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Stroke by bore</source>
+        <translation>Hub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Supply power</source>
+        <translation>Leistung der Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Supply power deducted from brake values (%1 yes, %2 no)</source>
+        <translation>Leistung der Luftversorgung in effektiven Werten abgezogen (%1 ja, %2 nein)</translation>
+    </message>
+    <message>
+        <source>Supply power not counted</source>
+        <translation>Luftversorgung nicht eingerechnet</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 kW would be needed to charge the reservoir; every brake value is that much too kind.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 kW wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Supply temperature</source>
+        <translation>Zulufttemperatur</translation>
+    </message>
+    <message>
+        <source>Surface roughness</source>
+        <translation>Oberflächenrauheit</translation>
+    </message>
+    <message>
+        <source>Surface temperature of both crowns. Default %1 K (own estimate).</source>
+        <translation>Oberflächentemperatur beider Böden. Vorgabe %1 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the exhaust crown; empty: as the other.</source>
+        <translation>Oberflächentemperatur des Auslassbodens; leer: wie der andere.</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the exposed liner. Default %1 K (own estimate).</source>
+        <translation>Oberflächentemperatur der freien Laufbuchse. Vorgabe %1 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Surface to volume at inner dead centre</source>
+        <translation>Oberfläche zu Volumen im inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Swept volume of a cylinder</source>
+        <translation>Hubvolumen eines Zylinders</translation>
+    </message>
+    <message>
+        <source>Swept volume of the whole engine, each chamber counted once.</source>
+        <translation>Hubvolumen des ganzen Motors, jeder Brennraum einmal gezählt.</translation>
+    </message>
+    <message>
+        <source>Temperature ahead of the inlet ports. Default %1 K.</source>
+        <translation>Temperatur vor den Einlassschlitzen. Vorgabe %1 K.</translation>
+    </message>
+    <message>
+        <source>Temperature at the last port closing</source>
+        <translation>Temperatur beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>Temperature behind the after-cooler; empty without one.</source>
+        <translation>Temperatur hinter dem Ladeluftkühler; leer ohne Kühler.</translation>
+    </message>
+    <message>
+        <source>Tension pressure</source>
+        <translation>Anpressdruck</translation>
+    </message>
+    <message>
+        <source>The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
+        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+    </message>
+    <message>
+        <source>The displacement is that of the design; %1: as many cylinders as it has.</source>
+        <translation>Der Hubraum ist der des Entwurfs; %1: so viele Zylinder wie dieser.</translation>
+    </message>
+    <message>
+        <source>The exhaust closes %1 shaft ° after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
+        <translation>Der Auslass schließt %1 ° Welle nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
+    </message>
+    <message>
+        <source>The lift curve is the spline through the knots less its lowest value.</source>
+        <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
+    </message>
+    <message>
+        <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
+        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+    </message>
+    <message>
+        <source>The products hold no dissociated gas and no carbon monoxide: near λ = %1 the peak temperature is %2 to %3 K too high.</source>
+        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = %1 ist die höchste Temperatur um %2 bis %3 K zu hoch.</translation>
+    </message>
+    <message>
+        <source>The pull flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
+        <translation>Die Zugflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
+    </message>
+    <message>
+        <source>The pull flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
+        <translation>Die Zugflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
+    </message>
+    <message>
+        <source>The pull flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
+        <translation>Die Zugflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
+    </message>
+    <message>
+        <source>The pull flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
+        <translation>Die Zugflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
+    </message>
+    <message>
+        <source>The push flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
+        <translation>Die Druckflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
+    </message>
+    <message>
+        <source>The push flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
+        <translation>Die Druckflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
+    </message>
+    <message>
+        <source>The push flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
+        <translation>Die Druckflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
+    </message>
+    <message>
+        <source>The push flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
+        <translation>Die Druckflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
+    </message>
+    <message>
+        <source>The roller of the exhaust side leaves its open track: following it would take %1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
+        <translation>Die Rolle der Auslassseite verlässt ihre offene Bahn: Ihr zu folgen würde %1 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
+    </message>
+    <message>
+        <source>The roller of the inlet side leaves its open track: following it would take %1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
+        <translation>Die Rolle der Einlassseite verlässt ihre offene Bahn: Ihr zu folgen würde %1 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
+    </message>
+    <message>
+        <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
+        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
+    </message>
+    <message>
+        <source>Thinnest oil film</source>
+        <translation>Dünnster Ölfilm</translation>
+    </message>
+    <message>
+        <source>Through-hardened alloy steel, quality MQ</source>
+        <translation>Legierter Vergütungsstahl, Qualität MQ</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Torque of all cylinders</source>
+        <translation>Drehmoment aller Zylinder</translation>
+    </message>
+    <message>
+        <source>Torque of one cylinder</source>
+        <translation>Drehmoment eines Zylinders</translation>
+    </message>
+    <message>
+        <source>Torque of one piston</source>
+        <translation>Drehmoment eines Kolbens</translation>
+    </message>
+    <message>
+        <source>Torque ripple, (max − min)/|mean|</source>
+        <translation>Drehmomentschwankung, (max − min)/|Mittel|</translation>
+    </message>
+    <message>
+        <source>Total torque, shaft order %1</source>
+        <translation>Gesamtes Drehmoment, Wellenordnung %1</translation>
+    </message>
+    <message>
+        <source>Track blank</source>
+        <translation>Bahnrohling</translation>
+    </message>
+    <message>
+        <source>Track material</source>
+        <translation>Bahnwerkstoff</translation>
+    </message>
+    <message>
+        <source>Track surface</source>
+        <translation>Bahnoberfläche</translation>
+    </message>
+    <message>
+        <source>Tracks</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Trapped compression ratio</source>
+        <translation>Effektives Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Trapped mass</source>
+        <translation>Eingeschlossene Masse</translation>
+    </message>
+    <message>
+        <source>Trapping efficiency</source>
+        <translation>Fanggrad</translation>
+    </message>
+    <message>
+        <source>Turns of the blower for one turn of the shaft.</source>
+        <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
+    </message>
+    <message>
+        <source>Unrolled drawing (DXF)</source>
+        <translation>Abwicklung (DXF)</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Valve lift by seat</source>
+        <translation>Ventilhub durch Sitz</translation>
+    </message>
+    <message>
+        <source>Velocity of the exhaust track jumps at %1 junctions, most by %2 mm/rad at track angle %3°: the piston would be struck; let neighbouring segments meet with equal slope.</source>
+        <translation>Die Geschwindigkeit der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad beim Bahnwinkel %3°: Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen.</translation>
+    </message>
+    <message>
+        <source>Velocity of the inlet track jumps at %1 junctions, most by %2 mm/rad at track angle %3°: the piston would be struck; let neighbouring segments meet with equal slope.</source>
+        <translation>Die Geschwindigkeit der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad beim Bahnwinkel %3°: Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen.</translation>
+    </message>
+    <message>
+        <source>Volume between blower and inlet ports. Default %1 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Gebläse und Einlassschlitzen. Vorgabe %1 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Volume of hollows in both crowns together.</source>
+        <translation>Volumen der Mulden beider Böden zusammen.</translation>
+    </message>
+    <message>
+        <source>Volume swept in one turn of the blower. Default %1 cm³ (own estimate).</source>
+        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe %1 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Volumetric efficiency</source>
+        <translation>Volumetrischer Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Wall heat</source>
+        <translation>Wandwärme</translation>
+    </message>
+    <message>
+        <source>Wall heat model</source>
+        <translation>Wandwärmemodell</translation>
+    </message>
+    <message>
+        <source>Wall heat multiplier</source>
+        <translation>Faktor der Wandwärme</translation>
+    </message>
+    <message>
+        <source>Watertight triangles, binary, in millimetres.</source>
+        <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
+    </message>
+    <message>
+        <source>Web between ports, exhaust side is %1 mm, below %2 mm: fewer or narrower ports leave piston rings something to run on.</source>
+        <translation>Steg zwischen Schlitzen, Auslassseite: %1 mm, unter %2 mm: Weniger oder schmalere Schlitze lassen den Kolbenringen etwas zum Laufen.</translation>
+    </message>
+    <message>
+        <source>Web between ports, inlet side is %1 mm, below %2 mm: fewer or narrower ports leave piston rings something to run on.</source>
+        <translation>Steg zwischen Schlitzen, Einlassseite: %1 mm, unter %2 mm: Weniger oder schmalere Schlitze lassen den Kolbenringen etwas zum Laufen.</translation>
+    </message>
+    <message>
+        <source>What is so many times a usual engine&apos;s.</source>
+        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
+    </message>
+    <message>
+        <source>What the audit leaves over, share of the fuel heat</source>
+        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>What the statement is about; decides what is computed.</source>
+        <translation>Worum es in der Aussage geht; entscheidet, was gerechnet wird.</translation>
+    </message>
+    <message>
+        <source>What to know about the design.</source>
+        <translation>Was man über den Entwurf wissen sollte.</translation>
+    </message>
+    <message>
+        <source>When it was said or read.</source>
+        <translation>Wann es gesagt oder gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Where it stands.</source>
+        <translation>Wo es steht.</translation>
+    </message>
+    <message>
+        <source>Where the fresh air comes from.</source>
+        <translation>Woher die Frischluft kommt.</translation>
+    </message>
+    <message>
+        <source>Whether the power that charges the engine is deducted.</source>
+        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
+    </message>
+    <message>
+        <source>Width at each edge that carries no load: L = width − %1·relief.</source>
+        <translation>Breite an jeder Kante, die nicht trägt: L = Breite − %1·Rücknahme.</translation>
+    </message>
+    <message>
+        <source>Wiebe efficiency factor</source>
+        <translation>Wiebe-Umsetzungsfaktor</translation>
+    </message>
+    <message>
+        <source>Wiebe form factor</source>
+        <translation>Wiebe-Formfaktor</translation>
+    </message>
+    <message>
+        <source>Work left over at the shaft, share of the work moved</source>
+        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Working chambers; two opposed pistons share one.</source>
+        <translation>Arbeitsräume; zwei Gegenkolben teilen sich einen.</translation>
+    </message>
+    <message>
+        <source>Woschni</source>
+        <translation>Woschni</translation>
+    </message>
+    <message>
+        <source>Woschni, SAE %1; Hohenberg, SAE %2; or an adiabatic chamber.</source>
+        <translation>Woschni, SAE %1; Hohenberg, SAE %2; oder ein adiabater Brennraum.</translation>
+    </message>
+    <message>
+        <source>Yes: a second flank carries the roller on its outer side, so that the track can also pull. No: an open track can only push.</source>
+        <translation>Ja: Eine zweite Flanke führt die Rolle an ihrer Außenseite, sodass die Bahn auch ziehen kann. Nein: Eine offene Bahn kann nur drücken.</translation>
+    </message>
+    <message>
+        <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
+        <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
+    </message>
+    <message>
+        <source>Yes: turned from outside, without fuel.</source>
+        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
+    </message>
+    <message>
+        <source>a closed track holds the roller</source>
+        <translation>eine geschlossene Bahn hält die Rolle</translation>
+    </message>
+    <message>
+        <source>a: exp(−a) of the fuel never burns; %1 leaves %2 %.</source>
+        <translation>a: exp(−a) des Kraftstoffs verbrennt nie; %1 lässt %2 % übrig.</translation>
+    </message>
+    <message>
+        <source>b: length of the roller along its axis; its middle stands at the pitch radius.</source>
+        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte steht auf dem Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>boosted</source>
+        <translation>aufgeladen</translation>
+    </message>
+    <message>
+        <source>boosted or not</source>
+        <translation>aufgeladen oder nicht</translation>
+    </message>
+    <message>
+        <source>c: share of the gas pressure that stands behind the ring.</source>
+        <translation>c: Anteil des Gasdrucks, der hinter dem Ring steht.</translation>
+    </message>
+    <message>
+        <source>c_r of the roller on the track. Default %1.</source>
+        <translation>c_r der Rolle auf der Bahn. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>cam track</source>
+        <translation>Kurvenbahn</translation>
+    </message>
+    <message>
+        <source>compression ignition</source>
+        <translation>Selbstzündung</translation>
+    </message>
+    <message>
+        <source>crank</source>
+        <translation>Kurbel</translation>
+    </message>
+    <message>
+        <source>d: share of the residual gas that leaves unmixed. Default %1 (own estimate).</source>
+        <translation>d: Anteil des Restgases, der ungemischt austritt. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>deducted</source>
+        <translation>abgezogen</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>driven by the engine</source>
+        <translation>vom Motor angetrieben</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>equal displaced volume a second</source>
+        <translation>gleiches verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>equal displacement, equal shaft speed</source>
+        <translation>gleicher Hubraum, gleiche Drehzahl</translation>
+    </message>
+    <message>
+        <source>equal mean piston speed</source>
+        <translation>gleiche mittlere Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>equal power, enlarged by cylinders</source>
+        <translation>gleiche Leistung, vergrößert um Zylinder</translation>
+    </message>
+    <message>
+        <source>ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>f_b: friction coefficient where metals touch. Default %1.</source>
+        <translation>f_b: Reibungszahl, wo sich Metalle berühren. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>f_h: factor of the square root of the duty number in the film regime. Default %1.</source>
+        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>four-stroke</source>
+        <translation>Viertakt</translation>
+    </message>
+    <message>
+        <source>gross</source>
+        <translation>brutto</translation>
+    </message>
+    <message>
+        <source>h: axial height of the running face.</source>
+        <translation>h: axiale Höhe der Lauffläche.</translation>
+    </message>
+    <message>
+        <source>hydrogen</source>
+        <translation>Wasserstoff</translation>
+    </message>
+    <message>
+        <source>m: larger values burn later in the duration; %1 is common practice.</source>
+        <translation>m: größere Werte brennen später in der Dauer; %1 ist üblich.</translation>
+    </message>
+    <message>
+        <source>methane</source>
+        <translation>Methan</translation>
+    </message>
+    <message>
+        <source>n: speed at which the design is computed. Default %1 rev/min.</source>
+        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe %1 1/min.</translation>
+    </message>
+    <message>
+        <source>naturally aspirated</source>
+        <translation>Saugmotor</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation>netto</translation>
+    </message>
+    <message>
+        <source>no correlation for this fuel, or motored</source>
+        <translation>keine Näherung für diesen Kraftstoff, oder geschleppt</translation>
+    </message>
+    <message>
+        <source>no dynamic rating is given</source>
+        <translation>keine dynamische Tragzahl angegeben</translation>
+    </message>
+    <message>
+        <source>no fuel is burnt</source>
+        <translation>kein Kraftstoff wird verbrannt</translation>
+    </message>
+    <message>
+        <source>no inertia is given</source>
+        <translation>kein Trägheitsmoment angegeben</translation>
+    </message>
+    <message>
+        <source>no static rating is given</source>
+        <translation>keine statische Tragzahl angegeben</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht eingerechnet</translation>
+    </message>
+    <message>
+        <source>number of strokes a cycle</source>
+        <translation>Zahl der Hübe je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>perfectly balanced</source>
+        <translation>vollkommen ausgeglichen</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>power per displacement</source>
+        <translation>Leistung je Hubraum</translation>
+    </message>
+    <message>
+        <source>power per mass</source>
+        <translation>Leistung je Masse</translation>
+    </message>
+    <message>
+        <source>power strokes of the engine per turn</source>
+        <translation>Arbeitshübe des Motors je Umdrehung</translation>
+    </message>
+    <message>
+        <source>power strokes per chamber and turn</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>q: pressure of the ring on the liner from its own tension.</source>
+        <translation>q: Anpressdruck des Rings aus seiner eigenen Spannung.</translation>
+    </message>
+    <message>
+        <source>r: the roller runs on the track with its axis radial to the shaft.</source>
+        <translation>r: Die Rolle läuft mit radial zur Welle stehender Achse auf der Bahn.</translation>
+    </message>
+    <message>
+        <source>so many times a usual engine</source>
+        <translation>so viele Male ein üblicher Motor</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>spark ignition</source>
+        <translation>Fremdzündung</translation>
+    </message>
+    <message>
+        <source>the engine is motored</source>
+        <translation>der Motor wird geschleppt</translation>
+    </message>
+    <message>
+        <source>the roller is not crowned</source>
+        <translation>die Rolle ist nicht ballig</translation>
+    </message>
+    <message>
+        <source>torque per displacement</source>
+        <translation>Drehmoment je Hubraum</translation>
+    </message>
+    <message>
+        <source>turbocharger</source>
+        <translation>Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>turbocharger with liquid after-cooler</source>
+        <translation>Abgasturbolader mit flüssigkeitsgekühltem Ladeluftkühler</translation>
+    </message>
+    <message>
+        <source>two-stroke</source>
+        <translation>Zweitakt</translation>
+    </message>
+    <message>
+        <source>Δ: turns the exhaust track against the inlet track, in shaft degrees; adds to the exhaust lead.</source>
+        <translation>Δ: dreht die Auslassbahn gegen die Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
+    </message>
+    <message>
+        <source>α_p. Default %1 %2/GPa, mineral oil.</source>
+        <translation>α_p. Vorgabe %1 %2/GPa, Mineralöl.</translation>
+    </message>
+    <message>
+        <source>δ: shaft degrees by which the exhaust piston runs ahead of the inlet piston.</source>
+        <translation>δ: Wellengrad, um die der Auslasskolben dem Einlasskolben vorauseilt.</translation>
+    </message>
+    <message>
+        <source>η at liner temperature. Default %1 Pa·s.</source>
+        <translation>η bei Temperatur der Laufbuchse. Vorgabe %1 Pa·s.</translation>
+    </message>
+    <message>
+        <source>η_c: share of the heating value released by the fuel that burns. Default %1 (own estimate).</source>
+        <translation>η_c: Anteil des Heizwerts, den der brennende Kraftstoff freisetzt. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_is of whatever compresses the supply. Default %1 (own estimate).</source>
+        <translation>η_is dessen, was die Zuluft verdichtet. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_v of the blower, held constant. Default %1 (own estimate).</source>
+        <translation>η_v des Gebläses, gleichbleibend. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η₀ at track temperature. Default %1 Pa·s.</source>
+        <translation>η₀ bei Temperatur der Bahn. Vorgabe %1 Pa·s.</translation>
+    </message>
+    <message>
+        <source>λ: crank radius by rod length of all cranks. Default %1 (own estimate).</source>
+        <translation>λ: Kurbelradius durch Pleuellänge aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>λ: trapped air over the air that the fuel needs; above %1 is lean. The gas model holds from %2 up.</source>
+        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über %1 ist mager. Das Gasmodell gilt ab %2.</translation>
+    </message>
+    <message>
+        <source>μ of the main bearings at the pitch radius taken as diameter. Default %1.</source>
+        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>μ_b at the mean bearing diameter. Default %1 (bearing catalogues).</source>
+        <translation>μ_b am mittleren Lagerdurchmesser. Vorgabe %1 (Lagerkataloge).</translation>
+    </message>
+    <message>
+        <source>μ_guide between piston and bore under side force. Default %1.</source>
+        <translation>μ_guide zwischen Kolben und Bohrung unter Seitenkraft. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>μ_s: friction of the slip across the roller&apos;s width. Default %1.</source>
+        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe %1.</translation>
+    </message>
+    <message>
+        <source>ν. Default %1, steel.</source>
+        <translation>ν. Vorgabe %1, Stahl.</translation>
+    </message>
+    <message>
+        <source>σ: share of the inflow that leaves at once through the exhaust ports.</source>
+        <translation>σ: Anteil des Zustroms, der sofort durch die Auslassschlitze entweicht.</translation>
+    </message>
+    <message>
+        <source>σ_allow of the track; empty: from the table of track materials.</source>
+        <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
+    </message>
+    <message>
+        <source>ψ: place of this cylinder on the cylinder circle.</source>
+        <translation>ψ: Ort dieses Zylinders auf dem Zylinderkreis.</translation>
+    </message>
+    <message>
+        <source>&gt; %1 and ≤ %2</source>
+        <translation>&gt; %1 und ≤ %2</translation>
+    </message>
+    <message>
+        <source>Adjuster</source>
+        <translation>Versteller</translation>
+    </message>
+    <message>
+        <source>Air supply</source>
+        <translation>Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Blowdown</source>
+        <translation>Vorauslass</translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>Error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Friction</source>
+        <translation>Reibung</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Inner dead centre</source>
+        <translation>Innerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>Oil film</source>
+        <translation>Ölfilm</translation>
+    </message>
+    <message>
+        <source>Outer dead centre</source>
+        <translation>Äußerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>Piston acceleration</source>
+        <translation>Kolbenbeschleunigung</translation>
+    </message>
+    <message>
+        <source>Rocking moment about x</source>
+        <translation>Kippmoment um x</translation>
+    </message>
+    <message>
+        <source>Rocking moment about y</source>
+        <translation>Kippmoment um y</translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>≥ %1 and &lt; %2</source>
+        <translation>≥ %1 und &lt; %2</translation>
+    </message>
+    <message>
+        <source>≥ %1 and ≤ %2</source>
+        <translation>≥ %1 und ≤ %2</translation>
+    </message>
+</context>
+<context>
+    <name>DesignEdits</name>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>Split segment %1</source>
+        <translation>Abschnitt %1 teilen</translation>
+    </message>
+    <message>
+        <source>Add dwell after segment %1</source>
+        <translation>Rast nach Abschnitt %1 einfügen</translation>
+    </message>
+    <message>
+        <source>Add row after %1</source>
+        <translation>Reihe nach %1 einfügen</translation>
+    </message>
+    <message>
+        <source>Remove row %1</source>
+        <translation>Reihe %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Move row %1 up</source>
+        <translation>Reihe %1 nach oben</translation>
+    </message>
+    <message>
+        <source>Move row %1 down</source>
+        <translation>Reihe %1 nach unten</translation>
+    </message>
+    <message>
+        <source>Describe the track by segments</source>
+        <translation>Bahn durch Abschnitte beschreiben</translation>
+    </message>
+    <message>
+        <source>Describe the track by harmonics</source>
+        <translation>Bahn durch Harmonische beschreiben</translation>
+    </message>
+</context>
+<context>
+    <name>Desktop</name>
+    <message>
+        <source>Design and judge cam-track engines.</source>
+        <translation>Kurvenbahnmotoren entwerfen und beurteilen.</translation>
+    </message>
+    <message>
+        <source>Design to open.</source>
+        <translation>Entwurf, der geöffnet wird.</translation>
+    </message>
+</context>
+<context>
+    <name>Dialogs</name>
+    <message>
+        <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
+        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
+    </message>
+    <message>
+        <source>Contact figures are nominal: they compare designs and never release one to build. Have a qualified engineer review the design before metal is cut.</source>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
+    </message>
+    <message>
+        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
+        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen. Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
+    </message>
+    <message>
+        <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
+        <translation>Entwirft und beurteilt Kurvenbahnmotoren: Gegenkolben, deren Rollen auf gewellten axialen Bahnen um eine Welle laufen.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation>Lizenz</translation>
+    </message>
+    <message>
+        <source>Free software under the GNU General Public License, version 3 or later; it comes without any warranty. Built with Qt, QCustomPlot and Eigen.</source>
+        <translation>Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung. Gebaut mit Qt, QCustomPlot und Eigen.</translation>
+    </message>
+    <message>
+        <source>About Lobewright</source>
+        <translation>Über Lobewright</translation>
+    </message>
+    <message>
+        <source>File not opened</source>
+        <translation>Datei nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>%1 holds no design that can be used. The present design stays as it is.</source>
+        <translation>%1 enthält keinen brauchbaren Entwurf. Der jetzige Entwurf bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Place in the file</source>
+        <translation>Stelle in der Datei</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>whole file</source>
+        <translation>ganze Datei</translation>
+    </message>
+</context>
+<context>
+    <name>FrameExport</name>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>%1 kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Stopped after %1 of %2 pictures.</source>
+        <translation>Nach %1 von %2 Bildern abgebrochen.</translation>
+    </message>
+</context>
+<context>
+    <name>KnotEdits</name>
+    <message>
+        <source>Both tracks</source>
+        <translation>Beide Bahnen</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Add knot at %1° (%2)</source>
+        <translation>Stützpunkt bei %1° setzen (%2)</translation>
+    </message>
+    <message>
+        <source>Remove knot at %1° (%2)</source>
+        <translation>Stützpunkt bei %1° entfernen (%2)</translation>
+    </message>
+    <message>
+        <source>Free the slope at %1° (%2)</source>
+        <translation>Steigung bei %1° freigeben (%2)</translation>
+    </message>
+    <message>
+        <source>Turn into %1 knots, off by %2 µm (%3)</source>
+        <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
+    </message>
+</context>
+<context>
+    <name>Laws</name>
+    <message>
+        <source>Harmonic</source>
+        <translation>Einfache Sinuslinie</translation>
+    </message>
+    <message>
+        <source>Cycloidal</source>
+        <translation>Zykloide</translation>
+    </message>
+    <message>
+        <source>Parabolic</source>
+        <translation>Quadratische Parabel</translation>
+    </message>
+    <message>
+        <source>Modified trapezoid</source>
+        <translation>Modifiziertes Trapez</translation>
+    </message>
+    <message>
+        <source>Modified sine</source>
+        <translation>Modifizierte Sinuslinie</translation>
+    </message>
+    <message>
+        <source>Polynomial 3-4-5</source>
+        <translation>Polynom 3-4-5</translation>
+    </message>
+    <message>
+        <source>Polynomial 4-5-6-7</source>
+        <translation>Polynom 4-5-6-7</translation>
+    </message>
+</context>
+<context>
+    <name>LiftGrips</name>
+    <message>
+        <source>%1, bound %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move bound %1 (%2)</source>
+        <translation>Grenze %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Change slope at knot %1 (%2)</source>
+        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
+    </message>
+    <message>
+        <source>Move knot %1 (%2)</source>
+        <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>Phase</name>
+    <message>
+        <source>compression</source>
+        <translation>Verdichtung</translation>
+    </message>
+    <message>
+        <source>burning</source>
+        <translation>Verbrennung</translation>
+    </message>
+    <message>
+        <source>expansion</source>
+        <translation>Expansion</translation>
+    </message>
+    <message>
+        <source>blowdown</source>
+        <translation>Vorauslass</translation>
+    </message>
+    <message>
+        <source>inlet open first</source>
+        <translation>Einlass zuerst offen</translation>
+    </message>
+    <message>
+        <source>scavenging</source>
+        <translation>Spülung</translation>
+    </message>
+    <message>
+        <source>after-charge</source>
+        <translation>Nachladung</translation>
+    </message>
+    <message>
+        <source>exhaust open last</source>
+        <translation>Auslass zuletzt offen</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>Save picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)</source>
+        <translation>Bild (*.png);;Skalierbare Zeichnung (*.svg);;Seite (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Picture not saved</source>
+        <translation>Bild nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>&amp;Copy as picture</source>
+        <translation>Als Bild &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Save picture…</source>
+        <translation>Bild &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+</context>
+<context>
+    <name>Scene</name>
+    <message>
+        <source>Inlet</source>
+        <translation>Einlass</translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <translation>Auslass</translation>
+    </message>
+    <message>
+        <source>rise</source>
+        <translation>Steigen</translation>
+    </message>
+    <message>
+        <source>dwell</source>
+        <translation>Rast</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Fallen</translation>
+    </message>
+</context>
+<context>
+    <name>SectionPainter</name>
+    <message>
+        <source>lifts off</source>
+        <translation>hebt ab</translation>
+    </message>
+</context>
+<context>
+    <name>Shortcuts</name>
+    <message>
+        <source>In drawings and plots</source>
+        <translation>In Zeichnungen und Diagrammen</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Turn or stop the shaft</source>
+        <translation>Welle drehen oder anhalten</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>Turn the shaft; Shift: fine, Ctrl: coarse</source>
+        <translation>Welle drehen; Umschalt: fein, Strg: grob</translation>
+    </message>
+    <message>
+        <source>Page Up, Page Down</source>
+        <translation>Bild auf, Bild ab</translation>
+    </message>
+    <message>
+        <source>Event before, next event</source>
+        <translation>Voriges Ereignis, nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>Drag</source>
+        <translation>Ziehen</translation>
+    </message>
+    <message>
+        <source>Turn the shaft</source>
+        <translation>Welle drehen</translation>
+    </message>
+    <message>
+        <source>Home, double click</source>
+        <translation>Pos1, Doppelklick</translation>
+    </message>
+    <message>
+        <source>Show the whole turn</source>
+        <translation>Ganze Umdrehung zeigen</translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation>Mausrad</translation>
+    </message>
+    <message>
+        <source>Zoom the angle; with Ctrl the values</source>
+        <translation>Winkel vergrößern; mit Strg die Werte</translation>
+    </message>
+    <message>
+        <source>Shift and drag</source>
+        <translation>Umschalt und ziehen</translation>
+    </message>
+    <message>
+        <source>Zoom to a range</source>
+        <translation>Auf einen Bereich vergrößern</translation>
+    </message>
+    <message>
+        <source>Middle button and drag</source>
+        <translation>Mittlere Taste und ziehen</translation>
+    </message>
+    <message>
+        <source>Move what is shown</source>
+        <translation>Ausschnitt verschieben</translation>
+    </message>
+    <message>
+        <source>At a handle</source>
+        <translation>An einem Griff</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>To the next handle of a drawing</source>
+        <translation>Zum nächsten Griff einer Zeichnung</translation>
+    </message>
+    <message>
+        <source>Arrow keys</source>
+        <translation>Pfeiltasten</translation>
+    </message>
+    <message>
+        <source>Move the handle; Shift: fine</source>
+        <translation>Griff bewegen; Umschalt: fein</translation>
+    </message>
+    <message>
+        <source>Drag a diamond, dot or bar</source>
+        <translation>Raute, Punkt oder Balken ziehen</translation>
+    </message>
+    <message>
+        <source>Move a bound, lift, knot or port edge; Shift: fine</source>
+        <translation>Grenze, Hub, Stützpunkt oder Schlitzkante bewegen; Umschalt: fein</translation>
+    </message>
+    <message>
+        <source>Enter, double click</source>
+        <translation>Eingabe, Doppelklick</translation>
+    </message>
+    <message>
+        <source>Exact number</source>
+        <translation>Genaue Zahl</translation>
+    </message>
+    <message>
+        <source>Double click on a curve of knots, or Insert</source>
+        <translation>Doppelklick auf eine Kurve mit Stützpunkten, oder Einfg</translation>
+    </message>
+    <message>
+        <source>Put a knot there</source>
+        <translation>Dort einen Stützpunkt setzen</translation>
+    </message>
+    <message>
+        <source>Delete, Backspace on a knot</source>
+        <translation>Entf, Rücktaste an einem Stützpunkt</translation>
+    </message>
+    <message>
+        <source>Take it out; free its slope</source>
+        <translation>Herausnehmen; seine Steigung freigeben</translation>
+    </message>
+    <message>
+        <source>Drag a knot on velocity, acceleration</source>
+        <translation>Stützpunkt auf Geschwindigkeit, Beschleunigung ziehen</translation>
+    </message>
+    <message>
+        <source>Prescribe its slope; move its lift until the acceleration follows</source>
+        <translation>Steigung vorgeben; Hub verschieben, bis die Beschleunigung folgt</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Let go; in a drag: back to where it was</source>
+        <translation>Loslassen; beim Ziehen: zurück zum Anfang</translation>
+    </message>
+    <message>
+        <source>In a number</source>
+        <translation>In einem Zahlenfeld</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>Step it; Shift: fine, Ctrl: coarse</source>
+        <translation>Schrittweise ändern; Umschalt: fein, Strg: grob</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Give back what was there</source>
+        <translation>Zurück zum alten Wert</translation>
+    </message>
+    <message>
+        <source>In a pane</source>
+        <translation>In einem Feld</translation>
+    </message>
+    <message>
+        <source>Double click beside the name</source>
+        <translation>Doppelklick neben dem Namen</translation>
+    </message>
+    <message>
+        <source>This view alone, or all again</source>
+        <translation>Diese Ansicht allein, oder wieder alle</translation>
+    </message>
+    <message>
+        <source>Click on the name</source>
+        <translation>Klick auf den Namen</translation>
+    </message>
+    <message>
+        <source>Show something else here</source>
+        <translation>Hier etwas anderes zeigen</translation>
+    </message>
+    <message>
+        <source>Keyboard shortcuts</source>
+        <translation>Tastenkürzel</translation>
+    </message>
+    <message>
+        <source>Find a key or what it does</source>
+        <translation>Taste oder Wirkung suchen</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Wirkung</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+</context>
+<context>
+    <name>TrackHandles</name>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>%1, bound %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>Move bound at %1° (%2)</source>
+        <translation>Grenze bei %1° verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move knot at %1° (%2)</source>
+        <translation>Stützpunkt bei %1° verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Exhaust lead</source>
+        <translation>Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>ahead by</source>
+        <translation>voraus um</translation>
+    </message>
+    <message>
+        <source>Change exhaust lead</source>
+        <translation>Auslassvoreilung ändern</translation>
+    </message>
+</context>
+<context>
+    <name>TurnEvents</name>
+    <message>
+        <source>IDC</source>
+        <translation>IT</translation>
+    </message>
+    <message>
+        <source>EO</source>
+        <translation>AÖ</translation>
+    </message>
+    <message>
+        <source>IO</source>
+        <translation>EÖ</translation>
+    </message>
+    <message>
+        <source>ODC</source>
+        <translation>AT</translation>
+    </message>
+    <message>
+        <source>EC</source>
+        <translation>AS</translation>
+    </message>
+    <message>
+        <source>IC</source>
+        <translation>ES</translation>
+    </message>
+    <message>
+        <source>inner dead centre</source>
+        <translation>innerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>exhaust opens</source>
+        <translation>Auslass öffnet</translation>
+    </message>
+    <message>
+        <source>inlet opens</source>
+        <translation>Einlass öffnet</translation>
+    </message>
+    <message>
+        <source>outer dead centre</source>
+        <translation>äußerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>exhaust closes</source>
+        <translation>Auslass schließt</translation>
+    </message>
+    <message>
+        <source>inlet closes</source>
+        <translation>Einlass schließt</translation>
+    </message>
+</context>
+<context>
+    <name>Units</name>
+    <message>
+        <source>shaft °</source>
+        <translation>° Welle</translation>
+    </message>
+    <message>
+        <source>cycle °</source>
+        <translation>° Zyklus</translation>
+    </message>
+    <message>
+        <source>° cycle</source>
+        <translation>° Zyklus</translation>
+    </message>
+    <message>
+        <source>rev/min</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>mm/turn</source>
+        <translation>mm/U</translation>
+    </message>
+    <message>
+        <source>in/turn</source>
+        <translation>in/U</translation>
+    </message>
+</context>
+<context>
+    <name>Walk</name>
+    <message>
+        <source>%1 of the shaft (%2 ms)</source>
+        <translation>%1 der Welle (%2 ms)</translation>
+    </message>
+    <message>
+        <source>%1 of the cycle before inner dead centre</source>
+        <translation>%1 des Zyklus vor dem inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>%1 of the cycle after inner dead centre</source>
+        <translation>%1 des Zyklus nach dem inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>The ports close</source>
+        <translation>Die Schlitze schließen</translation>
+    </message>
+    <message>
+        <source>The last port closes on %1 of gas at %2: from here on the charge is trapped.</source>
+        <translation>Der letzte Schlitz schließt über %1 Gas bei %2: Von hier an ist die Ladung eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>The last port closes on %1 of gas: from here on the charge is trapped.</source>
+        <translation>Der letzte Schlitz schließt über %1 Gas: Von hier an ist die Ladung eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Both pistons now move inward and squeeze it to %1, a trapped compression ratio of %2.</source>
+        <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
+    </message>
+    <message>
+        <source>The burn starts</source>
+        <translation>Die Verbrennung beginnt</translation>
+    </message>
+    <message>
+        <source>The charge, squeezed to %1 and %2 K, starts to burn %3.</source>
+        <translation>Die auf %1 und %2 K verdichtete Ladung beginnt %3 zu brennen.</translation>
+    </message>
+    <message>
+        <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
+        <translation>Sie brennt über %1 des Zyklus und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
+    </message>
+    <message>
+        <source>Inner dead centre</source>
+        <translation>Innerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>The crowns stand %1 mm apart and the chamber is at its smallest, %2.</source>
+        <translation>Die Kolbenböden stehen %1 mm auseinander, und der Brennraum ist am kleinsten, %2.</translation>
+    </message>
+    <message>
+        <source>There is no head: the two crowns and the bore are all that encloses the gas.</source>
+        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Böden und die Bohrung sind alles, was das Gas umschließt.</translation>
+    </message>
+    <message>
+        <source>Pressure has risen to %1 by compression alone, because nothing burns.</source>
+        <translation>Der Druck ist allein durch Verdichtung auf %1 gestiegen, denn nichts brennt.</translation>
+    </message>
+    <message>
+        <source>Pressure is %1 and the flat top of the lobes holds the pistons here while the gas burns.</source>
+        <translation>Der Druck beträgt %1, und die flache Kuppe der Kurve hält die Kolben hier, während das Gas brennt.</translation>
+    </message>
+    <message>
+        <source>Highest pressure</source>
+        <translation>Höchster Druck</translation>
+    </message>
+    <message>
+        <source>Pressure peaks at %1, %2.</source>
+        <translation>Der Druck erreicht seinen Höchstwert %1, %2.</translation>
+    </message>
+    <message>
+        <source>The rollers press on their tracks with %1 kN and %2 kN, and where a track slopes away this force turns the shaft.</source>
+        <translation>Die Rollen drücken mit %1 kN und %2 kN auf ihre Bahnen, und wo eine Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>It pushes both rollers onto their tracks, and where a track slopes away this force turns the shaft.</source>
+        <translation>Er drückt beide Rollen auf ihre Bahnen, und wo eine Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>The exhaust opens</source>
+        <translation>Der Auslass öffnet</translation>
+    </message>
+    <message>
+        <source>The exhaust piston uncovers its ports with %1 still in the chamber.</source>
+        <translation>Der Auslasskolben gibt seine Schlitze frei, während noch %1 im Brennraum herrschen.</translation>
+    </message>
+    <message>
+        <source>The exhaust piston uncovers its ports.</source>
+        <translation>Der Auslasskolben gibt seine Schlitze frei.</translation>
+    </message>
+    <message>
+        <source>For the next %1 burnt gas rushes out by its own pressure before the inlet opens: the blowdown.</source>
+        <translation>Die nächsten %1 strömt verbranntes Gas durch seinen eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
+    </message>
+    <message>
+        <source>The inlet has been open for %1 already, so burnt gas could enter it: there is no blowdown.</source>
+        <translation>Der Einlass ist schon seit %1 offen, sodass verbranntes Gas eindringen konnte: Es gibt keinen Vorauslass.</translation>
+    </message>
+    <message>
+        <source>The inlet opens</source>
+        <translation>Der Einlass öffnet</translation>
+    </message>
+    <message>
+        <source>The inlet piston uncovers its ports. Fresh gas can enter at this end and push burnt gas out at the other: scavenging.</source>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frisches Gas kann an diesem Ende eintreten und verbranntes am anderen hinausschieben: die Spülung.</translation>
+    </message>
+    <message>
+        <source>The inlet piston uncovers its ports with %1 in the chamber and %2 bar in the supply.</source>
+        <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 bar in der Luftversorgung.</translation>
+    </message>
+    <message>
+        <source>The chamber is still above the supply, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
+        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
+    </message>
+    <message>
+        <source>Fresh gas flows in at this end and pushes burnt gas out at the other: scavenging.</source>
+        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
+    </message>
+    <message>
+        <source>Outer dead centre</source>
+        <translation>Äußerer Totpunkt</translation>
+    </message>
+    <message>
+        <source>The pistons stand outermost and the chamber is at its largest, %1.</source>
+        <translation>Die Kolben stehen ganz außen, und der Brennraum ist am größten, %1.</translation>
+    </message>
+    <message>
+        <source>Both rows of ports are open together for %1; by now %2 % of the gas inside is burnt gas.</source>
+        <translation>Beide Schlitzreihen sind %1 lang gemeinsam offen; jetzt sind %2 % des Gases verbranntes Gas.</translation>
+    </message>
+    <message>
+        <source>Both rows of ports are open together for %1, the time for scavenging.</source>
+        <translation>Beide Schlitzreihen sind %1 lang gemeinsam offen, die Zeit für die Spülung.</translation>
+    </message>
+    <message>
+        <source>The exhaust closes</source>
+        <translation>Der Auslass schließt</translation>
+    </message>
+    <message>
+        <source>The inlet closes</source>
+        <translation>Der Einlass schließt</translation>
+    </message>
+    <message>
+        <source>The exhaust ports close %1 before the inlet ports.</source>
+        <translation>Die Auslassschlitze schließen %1 vor den Einlassschlitzen.</translation>
+    </message>
+    <message>
+        <source>The inlet ports close %1 before the exhaust ports.</source>
+        <translation>Die Einlassschlitze schließen %1 vor den Auslassschlitzen.</translation>
+    </message>
+    <message>
+        <source>Until the inlet closes too, the supply can add charge that no longer escapes: the after-charge.</source>
+        <translation>Bis auch der Einlass schließt, kann die Versorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
+    </message>
+    <message>
+        <source>Until the exhaust closes too, fresh charge can escape: some exhaust lead would turn the order round.</source>
+        <translation>Bis auch der Auslass schließt, kann frische Ladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Access</name>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::AdjusterPanel</name>
+    <message>
+        <source>Compression ratio</source>
+        <translation>Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Trapped compression ratio</source>
+        <translation>Effektives Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Blowdown, shaft °</source>
+        <translation>Vorauslass, ° Welle</translation>
+    </message>
+    <message>
+        <source>Overlap, shaft °</source>
+        <translation>Überschneidung, ° Welle</translation>
+    </message>
+    <message>
+        <source>Exhaust opens, shaft °</source>
+        <translation>Auslass öffnet, ° Welle</translation>
+    </message>
+    <message>
+        <source>Inlet opens, shaft °</source>
+        <translation>Einlass öffnet, ° Welle</translation>
+    </message>
+    <message>
+        <source>Exhaust closes, shaft °</source>
+        <translation>Auslass schließt, ° Welle</translation>
+    </message>
+    <message>
+        <source>Inlet closes, shaft °</source>
+        <translation>Einlass schließt, ° Welle</translation>
+    </message>
+    <message>
+        <source>Adjuster</source>
+        <translation>Versteller</translation>
+    </message>
+    <message>
+        <source>&amp;Turn the exhaust track</source>
+        <translation>Auslassbahn &amp;drehen</translation>
+    </message>
+    <message>
+        <source>Turn the exhaust track</source>
+        <translation>Auslassbahn drehen</translation>
+    </message>
+    <message>
+        <source>&amp;Move it outward</source>
+        <translation>Nach außen &amp;schieben</translation>
+    </message>
+    <message>
+        <source>Move the exhaust track</source>
+        <translation>Auslassbahn verschieben</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>By turning</source>
+        <translation>Durch Drehen</translation>
+    </message>
+    <message>
+        <source>By moving</source>
+        <translation>Durch Schieben</translation>
+    </message>
+    <message>
+        <source>Baseline</source>
+        <translation>Bezugsentwurf</translation>
+    </message>
+    <message>
+        <source>What the adjuster does</source>
+        <translation>Was der Versteller bewirkt</translation>
+    </message>
+    <message>
+        <source>Changes the design at once; the table shows what that does to compression and timing</source>
+        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, was das mit Verdichtung und Steuerzeiten macht</translation>
+    </message>
+    <message>
+        <source>, exact</source>
+        <translation>, genau</translation>
+    </message>
+    <message>
+        <source>Not possible: %1</source>
+        <translation>Nicht möglich: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BarTable</name>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BearingPlot</name>
+    <message>
+        <source>Main bearing loads</source>
+        <translation>Lasten der Hauptlager</translation>
+    </message>
+    <message>
+        <source>bearing load</source>
+        <translation>Lagerlast</translation>
+    </message>
+    <message>
+        <source>Radial bearing in the plane of this track&apos;s roller axes at outer dead centre, on the shaft.</source>
+        <translation>Radiallager in der Ebene der Rollenachsen dieser Bahn im äußeren Totpunkt, auf die Welle.</translation>
+    </message>
+    <message>
+        <source>Radial, inlet end</source>
+        <translation>Radial, Einlassende</translation>
+    </message>
+    <message>
+        <source>Radial, exhaust end</source>
+        <translation>Radial, Auslassende</translation>
+    </message>
+    <message>
+        <source>Thrust</source>
+        <translation>Axial</translation>
+    </message>
+    <message>
+        <source>Thrust bearing on the shaft, positive toward the exhaust end.</source>
+        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
+    </message>
+    <message>
+        <source>The bearings stand a piston length behind each crown: give the length of the pistons to see their loads.</source>
+        <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ChannelPlot</name>
+    <message>
+        <source>%1, symbol %2</source>
+        <translation>%1, Formelzeichen %2</translation>
+    </message>
+    <message>
+        <source>&amp;Quantities</source>
+        <translation>&amp;Größen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsForm</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Kennwerte</translation>
+    </message>
+    <message>
+        <source>Conditions of the power</source>
+        <translation>Bedingungen der Leistung</translation>
+    </message>
+    <message>
+        <source>Statements in words</source>
+        <translation>Aussagen in Worten</translation>
+    </message>
+    <message>
+        <source>Add a statement</source>
+        <translation>Aussage hinzufügen</translation>
+    </message>
+    <message>
+        <source>A sentence of the leaflet, to be answered with what physics allows</source>
+        <translation>Ein Satz aus dem Prospekt, zu beantworten mit dem, was die Physik zulässt</translation>
+    </message>
+    <message>
+        <source>New statement</source>
+        <translation>Neue Aussage</translation>
+    </message>
+    <message>
+        <source>Remove this statement</source>
+        <translation>Diese Aussage entfernen</translation>
+    </message>
+    <message>
+        <source>Remove a statement</source>
+        <translation>Aussage entfernen</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsPane</name>
+    <message>
+        <source>Claims check</source>
+        <translation>Prüfung der Angaben</translation>
+    </message>
+    <message>
+        <source>Estimates only: a verdict compares published numbers with arithmetic and published bands, not with any engine that was built.</source>
+        <translation>Nur Schätzungen: Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und veröffentlichten Bereichen, nicht mit einem gebauten Motor.</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Öffnen…</translation>
+    </message>
+    <message>
+        <source>Open a claims file</source>
+        <translation>Datei mit Angaben öffnen</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern…</translation>
+    </message>
+    <message>
+        <source>Save as a claims file</source>
+        <translation>Als Datei mit Angaben speichern</translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
+        <source>Fill in an invented example</source>
+        <translation>Erfundenes Beispiel eintragen</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Wiederherstellen: %1</translation>
+    </message>
+    <message>
+        <source>open a file</source>
+        <translation>Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Open claims</source>
+        <translation>Angaben öffnen</translation>
+    </message>
+    <message>
+        <source>Claims (*.claims.json);;All files (*)</source>
+        <translation>Angaben (*.claims.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Save claims</source>
+        <translation>Angaben speichern</translation>
+    </message>
+    <message>
+        <source>Claims (*.claims.json)</source>
+        <translation>Angaben (*.claims.json)</translation>
+    </message>
+    <message>
+        <source>fill in the example</source>
+        <translation>Beispiel eintragen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the report</source>
+        <translation>Bericht &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>C&amp;lear the form</source>
+        <translation>Formular &amp;leeren</translation>
+    </message>
+    <message>
+        <source>clear the form</source>
+        <translation>Formular leeren</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsReportView</name>
+    <message>
+        <source>What follows from the claims</source>
+        <translation>Was aus den Angaben folgt</translation>
+    </message>
+    <message>
+        <source>Given numbers that do not fit each other</source>
+        <translation>Zahlen, die nicht zueinander passen</translation>
+    </message>
+    <message>
+        <source>What follows from the numbers</source>
+        <translation>Was aus den Zahlen folgt</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>Statements</source>
+        <translation>Aussagen</translation>
+    </message>
+    <message>
+        <source>said in</source>
+        <translation>gesagt in</translation>
+    </message>
+    <message>
+        <source>confidence</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>would be overturned by</source>
+        <translation>würde widerlegt durch</translation>
+    </message>
+    <message>
+        <source>Not given, and what it would decide</source>
+        <translation>Nicht angegeben, und was es entscheiden würde</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Angenommen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ComparisonPane</name>
+    <message>
+        <source>Comparison with cranks and a four-stroke</source>
+        <translation>Vergleich mit Kurbeltrieb und Viertakter</translation>
+    </message>
+    <message>
+        <source>Stopped: shown is an earlier comparison</source>
+        <translation>Abgebrochen: Gezeigt wird ein früherer Vergleich</translation>
+    </message>
+    <message>
+        <source>What is made equal between this design and the four-stroke. Cranks stand at the same shaft speed and at the same piston speed in any case.</source>
+        <translation>Was zwischen diesem Entwurf und dem Viertakter gleichgesetzt wird. Der Kurbeltrieb steht in jedem Fall bei gleicher Drehzahl und bei gleicher Kolbengeschwindigkeit daneben.</translation>
+    </message>
+    <message>
+        <source>Made equal</source>
+        <translation>Gleichgesetzt</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <source>The quantity in which the engines are laid over each other</source>
+        <translation>Die Größe, in der die Motoren übereinandergelegt werden</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop comparing; what is shown stays</source>
+        <translation>Vergleich abbrechen; Gezeigtes bleibt stehen</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table</source>
+        <translation>&amp;Tabelle kopieren</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ComparisonPlot</name>
+    <message>
+        <source>Engines compared</source>
+        <translation>Motoren im Vergleich</translation>
+    </message>
+    <message>
+        <source>speed of the output shaft, rpm</source>
+        <translation>Drehzahl der Abtriebswelle, 1/min</translation>
+    </message>
+    <message>
+        <source>angle of the output shaft, °</source>
+        <translation>Winkel der Abtriebswelle, °</translation>
+    </message>
+    <message>
+        <source>chamber volume</source>
+        <translation>Brennraumvolumen</translation>
+    </message>
+    <message>
+        <source>degrees of one reciprocation from firing dead centre</source>
+        <translation>Grad eines Hin- und Hergangs ab dem Zünd-Totpunkt</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ComparisonTable</name>
+    <message>
+        <source>Figures of the engines compared</source>
+        <translation>Kennwerte der Motoren im Vergleich</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ContactMapPlot</name>
+    <message>
+        <source>Nominal contact stress</source>
+        <translation>Nenn-Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Deepest shear stress</source>
+        <translation>Größte Schubspannung in der Tiefe</translation>
+    </message>
+    <message>
+        <source>Oil film</source>
+        <translation>Ölfilm</translation>
+    </message>
+    <message>
+        <source>Film ratio λ</source>
+        <translation>Filmverhältnis λ</translation>
+    </message>
+    <message>
+        <source>Slip</source>
+        <translation>Schlupf</translation>
+    </message>
+    <message>
+        <source>Contact over angle and width</source>
+        <translation>Kontakt über Winkel und Breite</translation>
+    </message>
+    <message>
+        <source>shaft °</source>
+        <translation>° Welle</translation>
+    </message>
+    <message>
+        <source>from the middle of the track, outward</source>
+        <translation>von der Bahnmitte nach außen</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>%1, %2: nothing presses</source>
+        <translation>%1, %2: nichts drückt</translation>
+    </message>
+    <message>
+        <source>%1, %2: least %3 at %4°, %5</source>
+        <translation>%1, %2: kleinster Wert %3 bei %4°, %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: largest %3 at %4°, %5</source>
+        <translation>%1, %2: größter Wert %3 bei %4°, %5</translation>
+    </message>
+    <message>
+        <source>&amp;Inlet track</source>
+        <translation>&amp;Einlassbahn</translation>
+    </message>
+    <message>
+        <source>&amp;Exhaust track</source>
+        <translation>&amp;Auslassbahn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CylinderCircle</name>
+    <message>
+        <source>End view of the cylinder circle</source>
+        <translation>Stirnansicht des Zylinderkreises</translation>
+    </message>
+    <message>
+        <source>Click a cylinder, or press its number, to see it in the section.</source>
+        <translation>Zylinder anklicken oder seine Nummer drücken, um ihn im Schnitt zu sehen.</translation>
+    </message>
+    <message>
+        <source>Order of inner dead centres</source>
+        <translation>Folge der inneren Totpunkte</translation>
+    </message>
+    <message>
+        <source>Firing order</source>
+        <translation>Zündfolge</translation>
+    </message>
+    <message>
+        <source>every %1 of the shaft</source>
+        <translation>alle %1 der Welle</translation>
+    </message>
+    <message>
+        <source>at uneven intervals</source>
+        <translation>in ungleichen Abständen</translation>
+    </message>
+    <message>
+        <source>Shaft %1, seen from the inlet end</source>
+        <translation>Welle %1, vom Einlassende gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::EnergyAudit</name>
+    <message>
+        <source>Energy and friction</source>
+        <translation>Energie und Reibung</translation>
+    </message>
+    <message>
+        <source>Heat in, a cycle</source>
+        <translation>Zugeführte Wärme je Zyklus</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>Wohin sie geht</translation>
+    </message>
+    <message>
+        <source>Losses as mean effective pressure</source>
+        <translation>Verluste als Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Left over: %1 of the fuel heat.</source>
+        <translation>Rest: %1 der Kraftstoffwärme.</translation>
+    </message>
+    <message>
+        <source>%1 in all.</source>
+        <translation>Insgesamt %1.</translation>
+    </message>
+    <message>
+        <source>Supply power is not counted.</source>
+        <translation>Die Antriebsleistung der Luftversorgung ist nicht eingerechnet.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::EngineSolid</name>
+    <message>
+        <source>The engine in space</source>
+        <translation>Der Motor im Raum</translation>
+    </message>
+    <message>
+        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
+        <translation>Ziehen, um um den Motor zu gehen; Mausrad, um näher zu kommen.</translation>
+    </message>
+    <message>
+        <source>Shaft %1</source>
+        <translation>Welle %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ExactEntry</name>
+    <message>
+        <source>Exact value of %1</source>
+        <translation>Genauer Wert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ExportDialog</name>
+    <message>
+        <source>Export a track</source>
+        <translation>Bahn exportieren</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Largest distance from the exact track</source>
+        <translation>Größter Abstand von der genauen Bahn</translation>
+    </message>
+    <message>
+        <source>both edges and middle of the roller</source>
+        <translation>beide Kanten und Mitte der Rolle</translation>
+    </message>
+    <message>
+        <source>Cylinders about the shaft, in %1, separated by blanks</source>
+        <translation>Zylinder um die Welle, in %1, durch Leerzeichen getrennt</translation>
+    </message>
+    <message>
+        <source>Degrees of the pattern between rows</source>
+        <translation>Grad der Kurve zwischen den Zeilen</translation>
+    </message>
+    <message>
+        <source>Only the roller&apos;s own radius makes the track exactly</source>
+        <translation>Nur der Radius der Rolle selbst ergibt die genaue Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Track</source>
+        <translation>&amp;Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Art</translation>
+    </message>
+    <message>
+        <source>T&amp;olerance</source>
+        <translation>T&amp;oleranz</translation>
+    </message>
+    <message>
+        <source>&amp;Radii in %1</source>
+        <translation>&amp;Radien in %1</translation>
+    </message>
+    <message>
+        <source>&amp;Step</source>
+        <translation>&amp;Schritt</translation>
+    </message>
+    <message>
+        <source>&amp;Cutter radius</source>
+        <translation>&amp;Fräserradius</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>&amp;Write file…</source>
+        <translation>Datei &amp;schreiben…</translation>
+    </message>
+    <message>
+        <source>St&amp;op</source>
+        <translation>Abbrec&amp;hen</translation>
+    </message>
+    <message>
+        <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
+        <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
+    </message>
+    <message>
+        <source>0.5° as usual</source>
+        <translation>0,5° wie üblich</translation>
+    </message>
+    <message>
+        <source>5° as usual</source>
+        <translation>5° wie üblich</translation>
+    </message>
+    <message>
+        <source>as the tolerance asks</source>
+        <translation>wie die Toleranz verlangt</translation>
+    </message>
+    <message>
+        <source>The radii must be numbers in %1, separated by blanks.</source>
+        <translation>Die Radien müssen Zahlen in %1 sein, durch Leerzeichen getrennt.</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Write the track as</source>
+        <translation>Bahn schreiben als</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Abgebrochen; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1 (%2)</source>
+        <translation>Geschrieben: %1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FieldBlock</name>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Add, remove, split or move this row</source>
+        <translation>Diese Zeile ergänzen, entfernen, teilen oder verschieben</translation>
+    </message>
+    <message>
+        <source>&amp;Split in two</source>
+        <translation>In zwei &amp;teilen</translation>
+    </message>
+    <message>
+        <source>Add &amp;dwell after it</source>
+        <translation>&amp;Rast danach einfügen</translation>
+    </message>
+    <message>
+        <source>&amp;Add another after it</source>
+        <translation>&amp;Weitere danach einfügen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the last</source>
+        <translation>Letzte &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Move &amp;up</source>
+        <translation>Nach &amp;oben</translation>
+    </message>
+    <message>
+        <source>Move dow&amp;n</source>
+        <translation>Nach &amp;unten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FieldEditor</name>
+    <message>
+        <source>Range: %1 %2</source>
+        <translation>Bereich: %1 %2</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>vorgegeben</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FiguresBar</name>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Peak</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>Compression</source>
+        <translation>Verdichtung</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
+    </message>
+    <message>
+        <source> (supply power not counted)</source>
+        <translation> (Luftversorgung nicht eingerechnet)</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FiguresPanel</name>
+    <message>
+        <source>Geometry</source>
+        <translation>Geometrie</translation>
+    </message>
+    <message>
+        <source>Port timing</source>
+        <translation>Steuerzeiten</translation>
+    </message>
+    <message>
+        <source>Performance</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Forces and torque</source>
+        <translation>Kräfte und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Contact and life</source>
+        <translation>Kontakt und Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Massenausgleich</translation>
+    </message>
+    <message>
+        <source>How well the equations are solved</source>
+        <translation>Wie gut die Gleichungen gelöst sind</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennwert</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Kennwerte</translation>
+    </message>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>%1 against %2 %3 of the baseline</source>
+        <translation>%1 gegenüber %2 %3 des Bezugsentwurfs</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FreeBody</name>
+    <message>
+        <source>gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>inertia</source>
+        <translation>Trägheit</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>Ringe</translation>
+    </message>
+    <message>
+        <source>guide</source>
+        <translation>Führung</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Forces on the pistons</source>
+        <translation>Kräfte an den Kolben</translation>
+    </message>
+    <message>
+        <source>Inlet piston</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust piston</source>
+        <translation>Auslasskolben</translation>
+    </message>
+    <message>
+        <source>closes: sum %1</source>
+        <translation>geschlossen: Summe %1</translation>
+    </message>
+    <message>
+        <source>open by %1: the roller is off its track</source>
+        <translation>offen um %1: die Rolle hat abgehoben</translation>
+    </message>
+    <message>
+        <source>↑ inward, → with the rotation</source>
+        <translation>↑ nach innen, → in Drehrichtung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::HelpWindow</name>
+    <message>
+        <source>Help – Lobewright</source>
+        <translation>Hilfe – Lobewright</translation>
+    </message>
+    <message>
+        <source>Help pages</source>
+        <translation>Hilfeseiten</translation>
+    </message>
+    <message>
+        <source>Pages of the help; typing above leaves those that hold the words</source>
+        <translation>Seiten der Hilfe; eine Eingabe oben lässt die stehen, die die Wörter enthalten</translation>
+    </message>
+    <message>
+        <source>Help page</source>
+        <translation>Hilfeseite</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>To the page before</source>
+        <translation>Zur vorigen Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Forward</source>
+        <translation>&amp;Vor</translation>
+    </message>
+    <message>
+        <source>To the page after</source>
+        <translation>Zur nächsten Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Contents</source>
+        <translation>&amp;Inhalt</translation>
+    </message>
+    <message>
+        <source>To the contents</source>
+        <translation>Zum Inhalt</translation>
+    </message>
+    <message>
+        <source>Search all pages</source>
+        <translation>Alle Seiten durchsuchen</translation>
+    </message>
+    <message>
+        <source>Pages that hold all these words (Ctrl+F)</source>
+        <translation>Seiten, die alle diese Wörter enthalten (Strg+F)</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::KnotFitDialog</name>
+    <message>
+        <source>Turn a track into knots</source>
+        <translation>Bahn in Stützpunkte wandeln</translation>
+    </message>
+    <message>
+        <source>Turn into &amp;knots</source>
+        <translation>In &amp;Stützpunkte wandeln</translation>
+    </message>
+    <message>
+        <source>As many knots as a tolerance asks</source>
+        <translation>So viele Stützpunkte, wie eine Toleranz verlangt</translation>
+    </message>
+    <message>
+        <source>A number of knots</source>
+        <translation>Eine Anzahl von Stützpunkten</translation>
+    </message>
+    <message>
+        <source>Largest difference between the lifts</source>
+        <translation>Größter Unterschied der Hübe</translation>
+    </message>
+    <message>
+        <source>Knots of one repetition of the pattern; fewer are easier to pull, more follow more closely</source>
+        <translation>Stützpunkte je Wiederholung der Kurve; wenige lassen sich leichter ziehen, viele folgen genauer</translation>
+    </message>
+    <message>
+        <source>&amp;Track</source>
+        <translation>&amp;Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Make</source>
+        <translation>&amp;Vorgabe</translation>
+    </message>
+    <message>
+        <source>T&amp;olerance</source>
+        <translation>T&amp;oleranz</translation>
+    </message>
+    <message>
+        <source>K&amp;nots</source>
+        <translation>Stützp&amp;unkte</translation>
+    </message>
+    <message>
+        <source>%1 knots. Off by at most: lift %2 µm at %3°; velocity %4 m/s (%5 % of its peak) at %6°; acceleration %7 m/s² (%8 % of its peak) at %9°.</source>
+        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 µm bei %3°; Geschwindigkeit %4 m/s (%5 % der Spitze) bei %6°; Beschleunigung %7 m/s² (%8 % der Spitze) bei %9°.</translation>
+    </message>
+    <message>
+        <source>The jumps of its acceleration are rounded off: a spline has none.</source>
+        <translation>Die Sprünge der Beschleunigung werden abgerundet: Ein Spline hat keine.</translation>
+    </message>
+    <message>
+        <source>That is beyond the tolerance; more knots are not made.</source>
+        <translation>Das liegt über der Toleranz; mehr Stützpunkte werden nicht gesetzt.</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::KnotFitPlot</name>
+    <message>
+        <source>Acceleration before and after, and what is left between the lifts</source>
+        <translation>Beschleunigung vorher und nachher, und was zwischen den Hüben bleibt</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Lift off by</source>
+        <translation>Hubabweichung</translation>
+    </message>
+    <message>
+        <source>Angle on the track, °</source>
+        <translation>Winkel auf der Bahn, °</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie jetzt</translation>
+    </message>
+    <message>
+        <source>by knots</source>
+        <translation>durch Stützpunkte</translation>
+    </message>
+    <message>
+        <source>knots</source>
+        <translation>Stützpunkte</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LawFrames</name>
+    <message>
+        <source>Normalised curves of all motion laws</source>
+        <translation>Normierte Kurven aller Bewegungsgesetze</translation>
+    </message>
+    <message>
+        <source>%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: acceleration; dotted: jerk, each to one scale in all frames. A bar: the acceleration jumps beside a dwell. Double click: use this law.</source>
+        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Hub; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LawPane</name>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>N least</source>
+        <translation>N min</translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation>Gesetz</translation>
+    </message>
+    <message>
+        <source>Factors of the laws and what they mean for this design</source>
+        <translation>Kennwerte der Gesetze und was sie für diesen Entwurf bedeuten</translation>
+    </message>
+    <message>
+        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle, least relative radius, nominal contact pressure and least contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
+        <translation>Kennwerte für Einheitshub über Einheitsspanne; größte Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz erhalten; für die ganze Bahn: größter Eingriffswinkel, kleinster Ersatzradius, Nenn-Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: bester Wert der Spalte. Strg+C kopiert.</translation>
+    </message>
+    <message>
+        <source>Segments that take the law</source>
+        <translation>Abschnitte, die das Gesetz erhalten</translation>
+    </message>
+    <message>
+        <source>The segments whose law is exchanged; lifts and spans stay</source>
+        <translation>Die Abschnitte, deren Gesetz getauscht wird; Hübe und Spannen bleiben</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>v</source>
+        <translation>v</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>j</source>
+        <translation>j</translation>
+    </message>
+    <message>
+        <source>Jerk</source>
+        <translation>Ruck</translation>
+    </message>
+    <message>
+        <source>%1 in the frames</source>
+        <translation>%1 in den Feldern</translation>
+    </message>
+    <message>
+        <source>Use this law</source>
+        <translation>Dieses Gesetz verwenden</translation>
+    </message>
+    <message>
+        <source>Gives the chosen law to these segments</source>
+        <translation>Gibt diesen Abschnitten das gewählte Gesetz</translation>
+    </message>
+    <message>
+        <source>%1: all rises and returns</source>
+        <translation>%1: alle Steigen und Fallen</translation>
+    </message>
+    <message>
+        <source>%1: segment %2, rise over %3°</source>
+        <translation>%1: Abschnitt %2, Steigen über %3°</translation>
+    </message>
+    <message>
+        <source>%1: segment %2, return over %3°</source>
+        <translation>%1: Abschnitt %2, Fallen über %3°</translation>
+    </message>
+    <message>
+        <source>A free-form track takes no law. Below, the laws for the lift and span of its highest rise, %1 over %2°, and that rise itself.</source>
+        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Hub und Spanne ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used: %2</source>
+        <translation>%1 ist nicht verwendbar: %2</translation>
+    </message>
+    <message>
+        <source>%1 (present)</source>
+        <translation>%1 (jetzt)</translation>
+    </message>
+    <message>
+        <source>This lobe</source>
+        <translation>Dieser Nocken</translation>
+    </message>
+    <message>
+        <source>Use %1 (%2)</source>
+        <translation>%1 verwenden (%2)</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the table</source>
+        <translation>Tabelle &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Motion laws side by side</source>
+        <translation>Bewegungsgesetze nebeneinander</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LeverPlot</name>
+    <message>
+        <source>Lever arm beside a crank</source>
+        <translation>Hebelarm neben einer Kurbel</translation>
+    </message>
+    <message>
+        <source>lever arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>−y&apos; = −dy/dθ: torque per axial force of one piston on the shaft.</source>
+        <translation>−y&apos; = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Crank of equal stroke</source>
+        <translation>Kurbel gleichen Hubs</translation>
+    </message>
+    <message>
+        <source>Crank with the inlet track&apos;s stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
+        <translation>Kurbel mit dem Hub der Einlassbahn und der Vergleichspleuelstange, eine Umdrehung je Zyklus, je Winkel ihrer eigenen Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Mean torque is the work of a turn / 2π, whatever the lever.</source>
+        <translation>Das mittlere Drehmoment ist die Arbeit einer Umdrehung / 2π, gleich wie lang der Hebel ist.</translation>
+    </message>
+    <message>
+        <source> The track&apos;s is longer than the crank&apos;s because it works %1 × a turn.</source>
+        <translation> Der Hebel der Bahn ist länger als der der Kurbel, weil sie %1 × je Umdrehung arbeitet.</translation>
+    </message>
+    <message>
+        <source> Here %1 / 2π = %2.</source>
+        <translation> Hier: %1 / 2π = %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LiftHandles</name>
+    <message>
+        <source>Knots stand at least %1° apart.</source>
+        <translation>Stützpunkte stehen mindestens %1° auseinander.</translation>
+    </message>
+    <message>
+        <source>A track keeps at least three knots.</source>
+        <translation>Eine Bahn behält mindestens drei Stützpunkte.</translation>
+    </message>
+    <message>
+        <source>%1, slope %2</source>
+        <translation>%1, Steigung %2</translation>
+    </message>
+    <message>
+        <source>%1, by its lift</source>
+        <translation>%1, durch den Hub</translation>
+    </message>
+    <message>
+        <source>%1: %2° on the track, %3</source>
+        <translation>%1: %2° auf der Bahn, %3</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LiftImportDialog</name>
+    <message>
+        <source>Lift table to knots</source>
+        <translation>Hubtabelle in Stützpunkte</translation>
+    </message>
+    <message>
+        <source>&amp;Use as track</source>
+        <translation>Als Bahn &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>A table of angle in degrees and lift in mm over one repetition of the pattern, measured or from elsewhere.</source>
+        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve, gemessen oder von anderswo.</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Largest residual allowed; choose it above the noise of the table, or the noise is followed</source>
+        <translation>Größte zulässige Abweichung; über dem Rauschen der Tabelle wählen, sonst wird dem Rauschen gefolgt</translation>
+    </message>
+    <message>
+        <source>from the table</source>
+        <translation>aus der Tabelle</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>&amp;Track</source>
+        <translation>&amp;Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Lobes a turn</source>
+        <translation>&amp;Nocken je Umdrehung</translation>
+    </message>
+    <message>
+        <source>T&amp;olerance</source>
+        <translation>T&amp;oleranz</translation>
+    </message>
+    <message>
+        <source>Most &amp;knots</source>
+        <translation>Höchstzahl &amp;Stützpunkte</translation>
+    </message>
+    <message>
+        <source>Open a lift table</source>
+        <translation>Hubtabelle öffnen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a table.</source>
+        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
+    </message>
+    <message>
+        <source>Fitting…</source>
+        <translation>Ausgleich läuft…</translation>
+    </message>
+    <message>
+        <source>%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 at %5°, root mean square %6.</source>
+        <translation>%1 Zeilen, %2 Stützpunkte, Nocken je Umdrehung: %3. Größte Abweichung %4 bei %5°, quadratisches Mittel %6.</translation>
+    </message>
+    <message>
+        <source>That is beyond the tolerance: allow more knots or a wider tolerance.</source>
+        <translation>Das liegt über der Toleranz: mehr Stützpunkte oder eine weitere Toleranz zulassen.</translation>
+    </message>
+    <message>
+        <source>Import a lift table</source>
+        <translation>Hubtabelle einlesen</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LiftImportPlot</name>
+    <message>
+        <source>Table, pattern and residual</source>
+        <translation>Tabelle, Kurve und Abweichung</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>residual</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>pattern angle, °</source>
+        <translation>Kurvenwinkel, °</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LimitsList</name>
+    <message>
+        <source>Error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>1 error</source>
+        <translation>1 Fehler</translation>
+    </message>
+    <message>
+        <source>%1 errors</source>
+        <translation>%1 Fehler</translation>
+    </message>
+    <message>
+        <source>1 warning</source>
+        <translation>1 Warnung</translation>
+    </message>
+    <message>
+        <source>%1 warnings</source>
+        <translation>%1 Warnungen</translation>
+    </message>
+    <message>
+        <source>Click: go to the number and to the angle</source>
+        <translation>Klick: zur Zahl und zum Winkel gehen</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>, at %1° shaft, %2° cycle</source>
+        <translation>, bei %1° Welle, %2° Zyklus</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Within all limits</source>
+        <translation>Alle Grenzen eingehalten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LinerMap</name>
+    <message>
+        <source>The bore unrolled, with ports and ring sweeps</source>
+        <translation>Die Bohrung abgewickelt, mit Schlitzen und Ringwegen</translation>
+    </message>
+    <message>
+        <source>Drag the side of a port to change the width of its row.</source>
+        <translation>Die Seite eines Schlitzes ziehen, um die Breite seiner Reihe zu ändern.</translation>
+    </message>
+    <message>
+        <source>ring %1</source>
+        <translation>Ring %1</translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>skirt</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>The skirt uncovers inlet row %1 at inner dead centre.</source>
+        <translation>Der Schaft gibt im inneren Totpunkt die Einlassreihe %1 frei.</translation>
+    </message>
+    <message>
+        <source>The skirt uncovers exhaust row %1 at inner dead centre.</source>
+        <translation>Der Schaft gibt im inneren Totpunkt die Auslassreihe %1 frei.</translation>
+    </message>
+    <message>
+        <source>Ring %1 runs over the wide ports of inlet row %2.</source>
+        <translation>Ring %1 läuft über die breiten Schlitze der Einlassreihe %2.</translation>
+    </message>
+    <message>
+        <source>Ring %1 runs over the wide ports of exhaust row %2.</source>
+        <translation>Ring %1 läuft über die breiten Schlitze der Auslassreihe %2.</translation>
+    </message>
+    <message>
+        <source>Crowns come within %1</source>
+        <translation>Kleinster Abstand der Böden %1</translation>
+    </message>
+    <message>
+        <source>, %1 with the adjuster at rest</source>
+        <translation>, %1 bei Versteller in Ruhe</translation>
+    </message>
+    <message>
+        <source>Inlet end above, once around the bore from left to right</source>
+        <translation>Einlassende oben, von links nach rechts einmal um die Bohrung</translation>
+    </message>
+    <message>
+        <source>Give the piston&apos;s length and rings to see their sweep</source>
+        <translation>Mit Länge und Ringen des Kolbens werden ihre Wege sichtbar</translation>
+    </message>
+    <message>
+        <source>Inlet port row %1</source>
+        <translation>Einlassreihe %1</translation>
+    </message>
+    <message>
+        <source>Exhaust port row %1</source>
+        <translation>Auslassreihe %1</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Change inlet port width</source>
+        <translation>Breite der Einlassschlitze ändern</translation>
+    </message>
+    <message>
+        <source>Change exhaust port width</source>
+        <translation>Breite der Auslassschlitze ändern</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LobeFactors</name>
+    <message>
+        <source>rise</source>
+        <translation>Steigen</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Fallen</translation>
+    </message>
+    <message>
+        <source>%1 from %2°</source>
+        <translation>%1 ab %2°</translation>
+    </message>
+    <message>
+        <source>free-form</source>
+        <translation>freie Form</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Rise, return</source>
+        <translation>Steigen, Fallen</translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation>Gesetz</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Span, °</source>
+        <translation>Spanne, °</translation>
+    </message>
+    <message>
+        <source>Junction</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>At, °</source>
+        <translation>Bei, °</translation>
+    </message>
+    <message>
+        <source>Characteristic factors of every rise and return</source>
+        <translation>Kennwerte jedes Steigens und Fallens</translation>
+    </message>
+    <message>
+        <source>For unit lift over unit span: peak velocity C_v, acceleration C_a, jerk C_j (∞ where the acceleration jumps) and velocity × acceleration C_m; beside them the peaks at this speed. Click: go there. Ctrl+C copies.</source>
+        <translation>Für Einheitshub über Einheitsspanne: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
+    </message>
+    <message>
+        <source>Jumps where segments or knots meet</source>
+        <translation>Sprünge, wo Abschnitte oder Stützpunkte zusammenstoßen</translation>
+    </message>
+    <message>
+        <source>A jump of velocity is an error, of acceleration a warning, of jerk a remark. Click: go there. Ctrl+C copies.</source>
+        <translation>Ein Sprung der Geschwindigkeit ist ein Fehler, der Beschleunigung eine Warnung, des Rucks ein Hinweis. Klick: dorthin gehen. Strg+C kopiert.</translation>
+    </message>
+    <message>
+        <source>Jump of v</source>
+        <translation>Sprung von v</translation>
+    </message>
+    <message>
+        <source>of a</source>
+        <translation>von a</translation>
+    </message>
+    <message>
+        <source>of j</source>
+        <translation>von j</translation>
+    </message>
+    <message>
+        <source>inside %1</source>
+        <translation>innerhalb %1</translation>
+    </message>
+    <message>
+        <source>start of %1</source>
+        <translation>Anfang von %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::MainWindow</name>
+    <message>
+        <source>Numbers</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Kennwerte</translation>
+    </message>
+    <message>
+        <source>Show the list of limits</source>
+        <translation>Liste der Grenzen zeigen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop solving; what is shown stays</source>
+        <translation>Rechnung abbrechen; Gezeigtes bleibt stehen</translation>
+    </message>
+    <message>
+        <source>Solving</source>
+        <translation>Rechnet</translation>
+    </message>
+    <message>
+        <source>Stopped: shown is an earlier design</source>
+        <translation>Abgebrochen: Gezeigt wird ein früherer Entwurf</translation>
+    </message>
+    <message>
+        <source>Solved in %1 ms</source>
+        <translation>Gelöst in %1 ms</translation>
+    </message>
+    <message>
+        <source>Not solved: shown is an earlier design</source>
+        <translation>Nicht gelöst: Gezeigt wird ein früherer Entwurf</translation>
+    </message>
+    <message>
+        <source>Limits (%1)</source>
+        <translation>Grenzen (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>New from &amp;sample</source>
+        <translation>&amp;Neu aus Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation>Ctrl+Shift+S</translation>
+    </message>
+    <message>
+        <source>&amp;Export results…</source>
+        <translation>&amp;Ergebnisse exportieren…</translation>
+    </message>
+    <message>
+        <source>Channels over a turn as CSV, all figures as JSON</source>
+        <translation>Verläufe über eine Umdrehung als CSV, alle Kennwerte als JSON</translation>
+    </message>
+    <message>
+        <source>Export a &amp;track…</source>
+        <translation>&amp;Bahn exportieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>Solid, mesh, drawing, cutter path or tables of one track</source>
+        <translation>Körper, Netz, Zeichnung, Fräserbahn oder Tabellen einer Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Import a lift table…</source>
+        <translation>&amp;Hubtabelle einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of angle and lift becomes knots of a track</source>
+        <translation>Eine Tabelle von Winkel und Hub wird zu Stützpunkten einer Bahn</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>Be&amp;enden</translation>
+    </message>
+    <message>
+        <source>Ctrl+Q</source>
+        <translation>Ctrl+Q</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Ctrl+Shift+Z</translation>
+    </message>
+    <message>
+        <source>Ctrl+Y</source>
+        <translation>Ctrl+Y</translation>
+    </message>
+    <message>
+        <source>&amp;Find a number</source>
+        <translation>Zahl &amp;suchen</translation>
+    </message>
+    <message>
+        <source>Turn a track into &amp;knots…</source>
+        <translation>Bahn in S&amp;tützpunkte wandeln…</translation>
+    </message>
+    <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Any track becomes a free-form one; shows what the fit costs</source>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was der Ausgleich kostet</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Ctrl+,</translation>
+    </message>
+    <message>
+        <source>&amp;Baseline</source>
+        <translation>Be&amp;zug</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this design as baseline</source>
+        <translation>Diesen Entwurf als Bezug &amp;behalten</translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation>Ctrl+B</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file as baseline…</source>
+        <translation>&amp;Datei als Bezug öffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Exchange design and baseline</source>
+        <translation>Entwurf und Bezug &amp;tauschen</translation>
+    </message>
+    <message>
+        <source>&amp;Forget the baseline</source>
+        <translation>Bezug &amp;vergessen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Ctrl+%1</translation>
+    </message>
+    <message>
+        <source>&amp;Reset this arrangement</source>
+        <translation>Anordnung &amp;zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w in the last pane</source>
+        <translation>Im letzten &amp;Feld zeigen</translation>
+    </message>
+    <message>
+        <source>S&amp;ide panel</source>
+        <translation>Seiten&amp;leiste</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>Show the &amp;whole turn</source>
+        <translation>&amp;Ganze Umdrehung zeigen</translation>
+    </message>
+    <message>
+        <source>U&amp;nits</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>F&amp;ull screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation>F11</translation>
+    </message>
+    <message>
+        <source>&amp;Metric</source>
+        <translation>&amp;Metrisch</translation>
+    </message>
+    <message>
+        <source>&amp;Inch</source>
+        <translation>&amp;Zoll</translation>
+    </message>
+    <message>
+        <source>Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric</source>
+        <translation>Zoll, psi, lb·ft und °F, wo immer Zahlen gezeigt oder eingegeben werden; Dateien bleiben metrisch</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Turn</source>
+        <translation>D&amp;rehen</translation>
+    </message>
+    <message>
+        <source>&amp;Play</source>
+        <translation>&amp;Abspielen</translation>
+    </message>
+    <message>
+        <source>F5</source>
+        <translation>F5</translation>
+    </message>
+    <message>
+        <source>Event &amp;before</source>
+        <translation>&amp;Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>F7</source>
+        <translation>F7</translation>
+    </message>
+    <message>
+        <source>&amp;Next event</source>
+        <translation>&amp;Nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>F8</source>
+        <translation>F8</translation>
+    </message>
+    <message>
+        <source>&amp;Pause</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Help on this pane</source>
+        <translation>&amp;Hilfe zu diesem Feld</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>The page of the pane that has the keyboard</source>
+        <translation>Die Seite des Feldes, das die Tastatur hat</translation>
+    </message>
+    <message>
+        <source>Help &amp;contents</source>
+        <translation>&amp;Inhalt der Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keyboard shortcuts…</source>
+        <translation>&amp;Tastenkürzel…</translation>
+    </message>
+    <message>
+        <source>Shift+F1</source>
+        <translation>Shift+F1</translation>
+    </message>
+    <message>
+        <source>&amp;About Lobewright</source>
+        <translation>Ü&amp;ber Lobewright</translation>
+    </message>
+    <message>
+        <source> (not saved yet)</source>
+        <translation> (noch nicht gespeichert)</translation>
+    </message>
+    <message>
+        <source> – Lobewright</source>
+        <translation> – Lobewright</translation>
+    </message>
+    <message>
+        <source>Designs (*.lobewright.json);;JSON files (*.json);;All files (*)</source>
+        <translation>Entwürfe (*.lobewright.json);;JSON-Dateien (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Opened %1</source>
+        <translation>%1 geöffnet</translation>
+    </message>
+    <message>
+        <source>Open a design</source>
+        <translation>Entwurf öffnen</translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation>Nicht gespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
+        <translation>Das Programm endete unerwartet, während „%1“ geändert wurde. Die Änderungen bis %2 sind noch da.</translation>
+    </message>
+    <message>
+        <source>&amp;Recover them</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Discard them</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
+        <source>Ask again &amp;later</source>
+        <translation>&amp;Später fragen</translation>
+    </message>
+    <message>
+        <source>Save the design as</source>
+        <translation>Entwurf speichern unter</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>%1 gespeichert</translation>
+    </message>
+    <message>
+        <source>Folder for the results</source>
+        <translation>Ordner für die Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Not exported</source>
+        <translation>Nicht exportiert</translation>
+    </message>
+    <message>
+        <source>channels.csv and summary.json written to %1</source>
+        <translation>channels.csv und summary.json in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Nicht gespeicherte Änderungen</translation>
+    </message>
+    <message>
+        <source>“%1” has unsaved changes.</source>
+        <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
+    </message>
+    <message>
+        <source>Kept as baseline; it stands behind every plot</source>
+        <translation>Als Bezug behalten; er steht hinter jedem Diagramm</translation>
+    </message>
+    <message>
+        <source>Open as baseline</source>
+        <translation>Als Bezug öffnen</translation>
+    </message>
+    <message>
+        <source>Exchange with baseline</source>
+        <translation>Mit Bezug tauschen</translation>
+    </message>
+    <message>
+        <source>Snapshots</source>
+        <translation>Zwischenstände</translation>
+    </message>
+    <message>
+        <source>Take snapshot “%1”</source>
+        <translation>Zwischenstand „%1“ aufnehmen</translation>
+    </message>
+    <message>
+        <source>Rename snapshot “%1”</source>
+        <translation>Zwischenstand „%1“ umbenennen</translation>
+    </message>
+    <message>
+        <source>Delete snapshot “%1”</source>
+        <translation>Zwischenstand „%1“ löschen</translation>
+    </message>
+    <message>
+        <source>Restore snapshot “%1”</source>
+        <translation>Zwischenstand „%1“ zurückholen</translation>
+    </message>
+    <message>
+        <source>“%1” is the present design again</source>
+        <translation>„%1“ ist wieder der jetzige Entwurf</translation>
+    </message>
+    <message>
+        <source>“%1” stands behind every plot as baseline</source>
+        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
+    </message>
+    <message>
+        <source>&amp;Take a snapshot</source>
+        <translation>Zwischenstand auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Ctrl+T</translation>
+    </message>
+    <message>
+        <source>Keep the present design in the file under a name</source>
+        <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::NumberEdit</name>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::NumberPanel</name>
+    <message>
+        <source>en</source>
+        <comment>language of these strings</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Find a number</source>
+        <translation>Zahl suchen</translation>
+    </message>
+    <message>
+        <source>By its name, its group, its explanation or its key in the file</source>
+        <translation>Nach Name, Gruppe, Erklärung oder Schlüssel in der Datei</translation>
+    </message>
+    <message>
+        <source>Described by</source>
+        <translation>Beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Segments</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Stützpunkte</translation>
+    </message>
+    <message>
+        <source>Harmonics</source>
+        <translation>Harmonische</translation>
+    </message>
+    <message>
+        <source>Inlet track described by</source>
+        <translation>Einlassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Exhaust track described by</source>
+        <translation>Auslassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Hub wird so genau wie möglich übernommen.</translation>
+    </message>
+    <message>
+        <source>To knots…</source>
+        <translation>In Stützpunkte…</translation>
+    </message>
+    <message>
+        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Hub, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Turn the inlet track into knots</source>
+        <translation>Einlassbahn in Stützpunkte wandeln</translation>
+    </message>
+    <message>
+        <source>Turn the exhaust track into knots</source>
+        <translation>Auslassbahn in Stützpunkte wandeln</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; the value stays as it was.</source>
+        <translation>„%1“ ist keine Zahl; der Wert bleibt, wie er war.</translation>
+    </message>
+    <message>
+        <source>This row cannot be changed that way: the track would not come back to where it starts.</source>
+        <translation>So lässt sich diese Zeile nicht ändern: Die Bahn käme nicht zu ihrem Anfang zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::OrderBars</name>
+    <message>
+        <source>Orders of shaking and torque</source>
+        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Axial shaking force</source>
+        <translation>Axiale Rüttelkraft</translation>
+    </message>
+    <message>
+        <source>Rocking moment about x</source>
+        <translation>Kippmoment um x</translation>
+    </message>
+    <message>
+        <source>Rocking moment about y</source>
+        <translation>Kippmoment um y</translation>
+    </message>
+    <message>
+        <source>Total torque (order 0 is the mean)</source>
+        <translation>Gesamtes Drehmoment (Ordnung 0 ist der Mittelwert)</translation>
+    </message>
+    <message>
+        <source>shaft order %1</source>
+        <translation>Wellenordnung %1</translation>
+    </message>
+    <message>
+        <source>Balanced: no order above rounding.</source>
+        <translation>Ausgeglichen: keine Ordnung über der Rundung.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Pane</name>
+    <message>
+        <source>Show something else here</source>
+        <translation>Hier etwas anderes zeigen</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>What this view can show, copy, save and print</source>
+        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann</translation>
+    </message>
+    <message>
+        <source>Enlarge</source>
+        <translation>Vergrößern</translation>
+    </message>
+    <message>
+        <source>This view alone, or all again</source>
+        <translation>Diese Ansicht allein, oder wieder alle</translation>
+    </message>
+    <message>
+        <source>%1, choose another view</source>
+        <translation>%1, andere Ansicht wählen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PhasePlot</name>
+    <message>
+        <source>Figures against phase</source>
+        <translation>Kennwerte über der Phase</translation>
+    </message>
+    <message>
+        <source>exhaust lead as built, shaft °</source>
+        <translation>gebaute Auslassvoreilung, ° Welle</translation>
+    </message>
+    <message>
+        <source>adjuster setting, shaft °</source>
+        <translation>Stellung des Verstellers, ° Welle</translation>
+    </message>
+    <message>
+        <source>Over exhaust &amp;lead</source>
+        <translation>Über der &amp;Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>Over &amp;adjuster setting</source>
+        <translation>Über der Stellung des &amp;Verstellers</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PlaybackBar</name>
+    <message>
+        <source>Event before</source>
+        <translation>Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>To the port event or dead centre before</source>
+        <translation>Zum vorigen Steuerereignis oder Totpunkt</translation>
+    </message>
+    <message>
+        <source>Next event</source>
+        <translation>Nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>To the next port event or dead centre</source>
+        <translation>Zum nächsten Steuerereignis oder Totpunkt</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
+    </message>
+    <message>
+        <source>Angle of the shaft θ; 0 where the pattern of the inlet track begins</source>
+        <translation>Winkel der Welle θ; 0, wo die Kurve der Einlassbahn beginnt</translation>
+    </message>
+    <message>
+        <source>Shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Cycle %1°</source>
+        <translation>Zyklus %1°</translation>
+    </message>
+    <message>
+        <source>Cycle angle from inner dead centre of cylinder 1</source>
+        <translation>Zykluswinkel ab dem inneren Totpunkt von Zylinder 1</translation>
+    </message>
+    <message>
+        <source>Slow motion</source>
+        <translation>Zeitlupe</translation>
+    </message>
+    <message>
+        <source>How much slower than the shaft speed of the design</source>
+        <translation>Wie viel langsamer als die Drehzahl des Entwurfs</translation>
+    </message>
+    <message>
+        <source>True speed</source>
+        <translation>Echte Drehzahl</translation>
+    </message>
+    <message>
+        <source>Slowed 1 : %1</source>
+        <translation>Zeitlupe 1 : %1</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Stop the shaft</source>
+        <translation>Welle anhalten</translation>
+    </message>
+    <message>
+        <source>Turn the shaft</source>
+        <translation>Welle drehen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PortPlot</name>
+    <message>
+        <source>%1° shaft, %2° cycle</source>
+        <translation>%1° Welle, %2° Zyklus</translation>
+    </message>
+    <message>
+        <source>, %1 ms</source>
+        <translation>, %1 ms</translation>
+    </message>
+    <message>
+        <source>Port timing</source>
+        <translation>Steuerzeiten</translation>
+    </message>
+    <message>
+        <source>open area</source>
+        <translation>offener Querschnitt</translation>
+    </message>
+    <message>
+        <source>Geometric area that the piston uncovers, all rows of one end.</source>
+        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
+    </message>
+    <message>
+        <source>Inlet ports</source>
+        <translation>Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Blowdown</source>
+        <translation>Vorauslass</translation>
+    </message>
+    <message>
+        <source>Overlap</source>
+        <translation>Überschneidung</translation>
+    </message>
+    <message>
+        <source>After-charge</source>
+        <translation>Nachladung</translation>
+    </message>
+    <message>
+        <source>From exhaust opens to inlet opens.</source>
+        <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
+    </message>
+    <message>
+        <source>Both ends open.</source>
+        <translation>Beide Enden offen.</translation>
+    </message>
+    <message>
+        <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
+        <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
+    </message>
+    <message>
+        <source>blowdown</source>
+        <translation>Vorauslass</translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>Überschneidung</translation>
+    </message>
+    <message>
+        <source>after-charge</source>
+        <translation>Nachladung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PositionPlot</name>
+    <message>
+        <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here prescribes its slope.</source>
+        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
+    </message>
+    <message>
+        <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here moves its lift until the acceleration follows.</source>
+        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Hub, bis die Beschleunigung folgt.</translation>
+    </message>
+    <message>
+        <source>In the lift direction, at constant shaft speed.</source>
+        <translation>In Hubrichtung, bei gleichbleibender Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Lift only</source>
+        <translation>Nur Hub</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Jerk</source>
+        <translation>Ruck</translation>
+    </message>
+    <message>
+        <source>Piston position</source>
+        <translation>Kolbenstellung</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Inward travel y of the piston from its outer dead centre.</source>
+        <translation>Weg y des Kolbens nach innen ab seinem äußeren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Inlet piston</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust piston</source>
+        <translation>Auslasskolben</translation>
+    </message>
+    <message>
+        <source>%1, inlet</source>
+        <translation>%1, Einlass</translation>
+    </message>
+    <message>
+        <source>%1, exhaust</source>
+        <translation>%1, Auslass</translation>
+    </message>
+    <message>
+        <source>Jumps a turn: %1, up to</source>
+        <translation>Sprünge je Umdrehung: %1, bis</translation>
+    </message>
+    <message>
+        <source>The piston would be struck: an error.</source>
+        <translation>Der Kolben bekäme einen Schlag: ein Fehler.</translation>
+    </message>
+    <message>
+        <source>Infinite jerk: a law with continuous acceleration runs quieter.</source>
+        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
+    </message>
+    <message>
+        <source>Usual for most laws, harmless at moderate speed.</source>
+        <translation>Bei den meisten Gesetzen üblich, bei mäßiger Drehzahl harmlos.</translation>
+    </message>
+    <message>
+        <source>&amp;Add a knot at the shaft angle</source>
+        <translation>Stützpunkt am Wellenwinkel &amp;setzen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the chosen knot</source>
+        <translation>Gewählten Stützpunkt &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>&amp;Free the slope there</source>
+        <translation>Steigung dort &amp;freigeben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PreferencesDialog</name>
+    <message>
+        <source>Preferences</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>Units of every number shown and typed. Files stay metric.</source>
+        <translation>Einheiten aller gezeigten und eingegebenen Zahlen. Dateien bleiben metrisch.</translation>
+    </message>
+    <message>
+        <source>Metric: mm, bar, N·m, K</source>
+        <translation>Metrisch: mm, bar, N·m, K</translation>
+    </message>
+    <message>
+        <source>Inch: in, psi, lb·ft, °F</source>
+        <translation>Zoll: in, psi, lb·ft, °F</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>Light or dark ground for the whole program.</source>
+        <translation>Heller oder dunkler Grund für das ganze Programm.</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Te&amp;xt size</source>
+        <translation>Schrift&amp;größe</translation>
+    </message>
+    <message>
+        <source>Size of all text, against the size that the system asks for.</source>
+        <translation>Größe aller Texte gegenüber der Größe, die das System verlangt.</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>Klein</translation>
+    </message>
+    <message>
+        <source>Large</source>
+        <translation>Groß</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Am größten</translation>
+    </message>
+    <message>
+        <source>Suited to the shaft speed</source>
+        <translation>Passend zur Drehzahl</translation>
+    </message>
+    <message>
+        <source>&amp;Slow motion</source>
+        <translation>&amp;Zeitlupe</translation>
+    </message>
+    <message>
+        <source>How fast the shaft turns when a design is opened.</source>
+        <translation>Wie schnell sich die Welle dreht, wenn ein Entwurf geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>Language of menus, labels and messages; the help pages are in English. Takes effect at the next start of the program.</source>
+        <translation>Sprache der Menüs, Beschriftungen und Meldungen; die Hilfeseiten sind englisch. Wirkt beim nächsten Start des Programms.</translation>
+    </message>
+    <message>
+        <source>&amp;Autosave every</source>
+        <translation>Siche&amp;rung alle</translation>
+    </message>
+    <message>
+        <source>Unsaved work is copied this often, to be offered again after a crash. Your file is written only when you save.</source>
+        <translation>So oft wird nicht gespeicherte Arbeit kopiert und nach einem Absturz wieder angeboten. Die eigene Datei wird nur beim Speichern geschrieben.</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>&amp;Processor threads</source>
+        <translation>&amp;Prozessorfäden</translation>
+    </message>
+    <message>
+        <source>Most threads that sweeps, maps and comparisons may use at once.</source>
+        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>&amp;Restore the window as it was left</source>
+        <translation>&amp;Fenster wiederherstellen, wie es verlassen wurde</translation>
+    </message>
+    <message>
+        <source>Size, panes and arrangement of the window at the next start.</source>
+        <translation>Größe, Felder und Anordnung des Fensters beim nächsten Start.</translation>
+    </message>
+    <message>
+        <source>All preferences as they were when the program was new</source>
+        <translation>Alle Einstellungen wie beim neuen Programm</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PressureVolumePlot</name>
+    <message>
+        <source>Pressure over volume</source>
+        <translation>Druck über Volumen</translation>
+    </message>
+    <message>
+        <source>chamber volume</source>
+        <translation>Brennraumvolumen</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Show the &amp;whole cycle</source>
+        <translation>&amp;Ganzen Zyklus zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ReadoutStrip</name>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::RecentFiles</name>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Clear this list</source>
+        <translation>Liste &amp;leeren</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SectionView</name>
+    <message>
+        <source>Section through one cylinder</source>
+        <translation>Schnitt durch einen Zylinder</translation>
+    </message>
+    <message>
+        <source>Drag to turn the shaft. Drag the ends of a port to move or resize its row.</source>
+        <translation>Ziehen dreht die Welle. Die Enden eines Schlitzes ziehen, um seine Reihe zu verschieben oder zu ändern.</translation>
+    </message>
+    <message>
+        <source>%1, %2 % burnt gas%3</source>
+        <translation>%1, %2 % verbranntes Gas%3</translation>
+    </message>
+    <message>
+        <source> (solving)</source>
+        <translation> (rechnet)</translation>
+    </message>
+    <message>
+        <source>gas not solved</source>
+        <translation>Gas nicht gelöst</translation>
+    </message>
+    <message>
+        <source>Shaft %1, cycle %2</source>
+        <translation>Welle %1, Zyklus %2</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 of %2, gap %3</source>
+        <translation>Zylinder %1 von %2, Abstand %3</translation>
+    </message>
+    <message>
+        <source>, piston length assumed</source>
+        <translation>, Kolbenlänge angenommen</translation>
+    </message>
+    <message>
+        <source>Inlet %1 % open</source>
+        <translation>Einlass %1 % offen</translation>
+    </message>
+    <message>
+        <source>Exhaust %1 % open</source>
+        <translation>Auslass %1 % offen</translation>
+    </message>
+    <message>
+        <source>Inlet port row %1, inner edge</source>
+        <translation>Einlassreihe %1, innere Kante</translation>
+    </message>
+    <message>
+        <source>Exhaust port row %1, inner edge</source>
+        <translation>Auslassreihe %1, innere Kante</translation>
+    </message>
+    <message>
+        <source>edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>Move inlet port edge</source>
+        <translation>Kante der Einlassschlitze verschieben</translation>
+    </message>
+    <message>
+        <source>Move exhaust port edge</source>
+        <translation>Kante der Auslassschlitze verschieben</translation>
+    </message>
+    <message>
+        <source>Inlet port row %1, height</source>
+        <translation>Einlassreihe %1, Höhe</translation>
+    </message>
+    <message>
+        <source>Exhaust port row %1, height</source>
+        <translation>Auslassreihe %1, Höhe</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Change inlet port height</source>
+        <translation>Höhe der Einlassschlitze ändern</translation>
+    </message>
+    <message>
+        <source>Change exhaust port height</source>
+        <translation>Höhe der Auslassschlitze ändern</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SnapshotsPanel</name>
+    <message>
+        <source>Name of a new snapshot</source>
+        <translation>Name eines neuen Zwischenstands</translation>
+    </message>
+    <message>
+        <source>The present design is kept in the file under this name</source>
+        <translation>Der jetzige Entwurf bleibt unter diesem Namen in der Datei</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Keep the present design under this name</source>
+        <translation>Den jetzigen Entwurf unter diesem Namen behalten</translation>
+    </message>
+    <message>
+        <source>Snapshot</source>
+        <translation>Zwischenstand</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Aufgenommen</translation>
+    </message>
+    <message>
+        <source>Snapshots</source>
+        <translation>Zwischenstände</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Make it the baseline, behind every plot and figure</source>
+        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Make it the present design again; can be undone</source>
+        <translation>Wieder zum jetzigen Entwurf machen; kann rückgängig gemacht werden</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>Give it another name</source>
+        <translation>Einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Take it out of the file; can be undone</source>
+        <translation>Aus der Datei nehmen; kann rückgängig gemacht werden</translation>
+    </message>
+    <message>
+        <source>as now</source>
+        <translation>wie jetzt</translation>
+    </message>
+    <message>
+        <source>%1, taken %2%3</source>
+        <translation>%1, aufgenommen %2%3</translation>
+    </message>
+    <message>
+        <source>; equal to the present design</source>
+        <translation>; gleich dem jetzigen Entwurf</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StressPlot</name>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>nominal stress</source>
+        <translation>Nennpressung</translation>
+    </message>
+    <message>
+        <source>Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one.</source>
+        <translation>Größte Hertzsche Pressung p auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite verteilt: Nennwert, zum Vergleich von Entwürfen, nie zur Freigabe.</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Force, inlet</source>
+        <translation>Kraft, Einlass</translation>
+    </message>
+    <message>
+        <source>Force, exhaust</source>
+        <translation>Kraft, Auslass</translation>
+    </message>
+    <message>
+        <source>Contact force N between roller and track.</source>
+        <translation>Kontaktkraft N zwischen Rolle und Bahn.</translation>
+    </message>
+    <message>
+        <source>inlet roller lifts off</source>
+        <translation>Einlassrolle hebt ab</translation>
+    </message>
+    <message>
+        <source>exhaust roller lifts off</source>
+        <translation>Auslassrolle hebt ab</translation>
+    </message>
+    <message>
+        <source>allowable %1</source>
+        <translation>zulässig %1</translation>
+    </message>
+    <message>
+        <source>contact force</source>
+        <translation>Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Contact &amp;forces</source>
+        <translation>Kontakt&amp;kräfte</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StudentWalk</name>
+    <message>
+        <source>Walk through one cycle</source>
+        <translation>Gang durch einen Zyklus</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>To the step before (Page Up)</source>
+        <translation>Zum vorigen Schritt (Bild auf)</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to the next event and tell what happens there (Page Down)</source>
+        <translation>Welle zum nächsten Ereignis drehen und sagen, was dort geschieht (Bild ab)</translation>
+    </message>
+    <message>
+        <source>One cycle, step by step</source>
+        <translation>Ein Zyklus, Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Press Next to turn the shaft to the first event of a cycle. Every step tells what happens there and why, with the numbers of the engine on the screen.</source>
+        <translation>Weiter dreht die Welle zum ersten Ereignis eines Zyklus. Jeder Schritt sagt, was dort geschieht und warum, mit den Zahlen des gezeigten Motors.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>&amp;From the start</source>
+        <translation>Von &amp;vorn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StudyPlot</name>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Bei %1</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>now, nearest point</source>
+        <translation>jetzt, nächster Punkt</translation>
+    </message>
+    <message>
+        <source>solving …</source>
+        <translation>rechnet …</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>&amp;Figures</source>
+        <translation>&amp;Kennwerte</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Range &amp;follows the design</source>
+        <translation>Bereich &amp;folgt dem Entwurf</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SupplyStrip</name>
+    <message>
+        <source>Ambient</source>
+        <translation>Umgebung</translation>
+    </message>
+    <message>
+        <source>Behind the blower</source>
+        <translation>Hinter dem Gebläse</translation>
+    </message>
+    <message>
+        <source>Behind the compressor</source>
+        <translation>Hinter dem Verdichter</translation>
+    </message>
+    <message>
+        <source>blower</source>
+        <translation>Gebläse</translation>
+    </message>
+    <message>
+        <source>compressor</source>
+        <translation>Verdichter</translation>
+    </message>
+    <message>
+        <source>× %1
+%2</source>
+        <translation>× %1
+%2</translation>
+    </message>
+    <message>
+        <source>Cooled</source>
+        <translation>Gekühlt</translation>
+    </message>
+    <message>
+        <source>after-cooler</source>
+        <translation>Ladeluftkühler</translation>
+    </message>
+    <message>
+        <source>−%1 %2</source>
+        <translation>−%1 %2</translation>
+    </message>
+    <message>
+        <source>Plenum</source>
+        <translation>Sammler</translation>
+    </message>
+    <message>
+        <source>Reservoir</source>
+        <translation>Speicher</translation>
+    </message>
+    <message>
+        <source>Chamber, ports closed</source>
+        <translation>Brennraum, Schlitze zu</translation>
+    </message>
+    <message>
+        <source>ports</source>
+        <translation>Schlitze</translation>
+    </message>
+    <message>
+        <source>Nothing compresses the air: the supply stands at or below ambient pressure and costs nothing.</source>
+        <translation>Nichts verdichtet die Luft: Die Versorgung liegt auf oder unter Umgebungsdruck und kostet nichts.</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 are left out of every brake value.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 fehlen in jedem effektiven Wert.</translation>
+    </message>
+    <message>
+        <source>The shaft pays %1, %2 of mean effective pressure; brake values deduct it.</source>
+        <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
+    </message>
+    <message>
+        <source>Supply from ambient to chamber</source>
+        <translation>Luft von der Umgebung bis zum Brennraum</translation>
+    </message>
+    <message>
+        <source>The gas cycle could not be solved.</source>
+        <translation>Der Gaswechsel konnte nicht gelöst werden.</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <translation>war %1</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht eingerechnet</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TimingCircle</name>
+    <message>
+        <source>Circular timing diagram</source>
+        <translation>Steuerdiagramm</translation>
+    </message>
+    <message>
+        <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, with shaft degrees in brackets. Drag to turn the shaft.</source>
+        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, Wellengrad in Klammern. Ziehen dreht die Welle.</translation>
+    </message>
+    <message>
+        <source>%1° shaft</source>
+        <translation>%1° Welle</translation>
+    </message>
+    <message>
+        <source>%1 %2°
+%3° shaft</source>
+        <translation>%1 %2°
+%3° Welle</translation>
+    </message>
+    <message>
+        <source>%1 %2° (%3°)</source>
+        <translation>%1 %2° (%3°)</translation>
+    </message>
+    <message>
+        <source>blowdown</source>
+        <translation>Vorauslass</translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>Überschneidung</translation>
+    </message>
+    <message>
+        <source>after-charge</source>
+        <translation>Nachladung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TorqueCurve</name>
+    <message>
+        <source>Torque against speed</source>
+        <translation>Drehmoment über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>shaft speed, 1/min</source>
+        <translation>Drehzahl, 1/min</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TorquePlot</name>
+    <message>
+        <source>Torque over a turn</source>
+        <translation>Drehmoment über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Torque T of one piston of cylinder 1 on the shaft.</source>
+        <translation>Drehmoment T eines Kolbens von Zylinder 1 auf die Welle.</translation>
+    </message>
+    <message>
+        <source>Inlet piston</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust piston</source>
+        <translation>Auslasskolben</translation>
+    </message>
+    <message>
+        <source>Cylinder 1</source>
+        <translation>Zylinder 1</translation>
+    </message>
+    <message>
+        <source>Both pistons of cylinder 1.</source>
+        <translation>Beide Kolben von Zylinder 1.</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>All cylinders with their ring angles, friction included.</source>
+        <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
+    </message>
+    <message>
+        <source>−dy/dθ: the track&apos;s equivalent of a crank throw; what turns force into torque.</source>
+        <translation>−dy/dθ: das Gegenstück der Bahn zum Kurbelradius; macht aus Kraft Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Lever arm, inlet</source>
+        <translation>Hebelarm, Einlass</translation>
+    </message>
+    <message>
+        <source>Lever arm, exhaust</source>
+        <translation>Hebelarm, Auslass</translation>
+    </message>
+    <message>
+        <source>mean %1 %3, peak to peak %2 %3</source>
+        <translation>Mittel %1 %3, Spitze zu Spitze %2 %3</translation>
+    </message>
+    <message>
+        <source>, ripple %1</source>
+        <translation>, Ungleichförmigkeit %1</translation>
+    </message>
+    <message>
+        <source>lever arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Each &amp;piston of cylinder 1</source>
+        <translation>Jeder &amp;Kolben von Zylinder 1</translation>
+    </message>
+    <message>
+        <source>Each &amp;cylinder</source>
+        <translation>Jeder &amp;Zylinder</translation>
+    </message>
+    <message>
+        <source>&amp;Lever arm of the tracks</source>
+        <translation>&amp;Hebelarm der Bahnen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TurnCanvas</name>
+    <message>
+        <source>shaft °</source>
+        <translation>° Welle</translation>
+    </message>
+    <message>
+        <source>cycle °</source>
+        <translation>° Zyklus</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TurnPlot</name>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>&amp;Vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>Show the &amp;whole turn</source>
+        <translation>&amp;Ganze Umdrehung zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TurnView</name>
+    <message>
+        <source>No design to draw yet</source>
+        <translation>Noch kein Entwurf zu zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::UnrolledTracks</name>
+    <message>
+        <source>Both tracks unrolled over one turn</source>
+        <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
+    </message>
+    <message>
+        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out.</source>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus.</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source> (same pattern)</source>
+        <translation> (gleiche Kurve)</translation>
+    </message>
+    <message>
+        <source>: pressure angle up to %1</source>
+        <translation>: Eingriffswinkel bis %1</translation>
+    </message>
+    <message>
+        <source>, relative radius down to %1</source>
+        <translation>, Ersatzradius herab bis %1</translation>
+    </message>
+    <message>
+        <source>, undercut</source>
+        <translation>, Unterschnitt</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Views</name>
+    <message>
+        <source>Section through a cylinder</source>
+        <translation>Schnitt durch einen Zylinder</translation>
+    </message>
+    <message>
+        <source>Tracks unrolled</source>
+        <translation>Bahnen abgewickelt</translation>
+    </message>
+    <message>
+        <source>Cylinder circle</source>
+        <translation>Zylinderkreis</translation>
+    </message>
+    <message>
+        <source>Liner map</source>
+        <translation>Laufbuchse abgewickelt</translation>
+    </message>
+    <message>
+        <source>Engine in space</source>
+        <translation>Motor im Raum</translation>
+    </message>
+    <message>
+        <source>Adjuster</source>
+        <translation>Versteller</translation>
+    </message>
+    <message>
+        <source>Walk through a cycle</source>
+        <translation>Gang durch einen Zyklus</translation>
+    </message>
+    <message>
+        <source>Timing diagram</source>
+        <translation>Steuerdiagramm</translation>
+    </message>
+    <message>
+        <source>Gas in the cylinder</source>
+        <translation>Gas im Zylinder</translation>
+    </message>
+    <message>
+        <source>Pressure over volume</source>
+        <translation>Druck über Volumen</translation>
+    </message>
+    <message>
+        <source>Contact and side forces</source>
+        <translation>Kontakt- und Seitenkräfte</translation>
+    </message>
+    <message>
+        <source>Shaking force</source>
+        <translation>Rüttelkraft</translation>
+    </message>
+    <message>
+        <source>Chosen quantities</source>
+        <translation>Gewählte Größen</translation>
+    </message>
+    <message>
+        <source>Supply from ambient to chamber</source>
+        <translation>Luft von der Umgebung bis zum Brennraum</translation>
+    </message>
+    <message>
+        <source>Energy and friction</source>
+        <translation>Energie und Reibung</translation>
+    </message>
+    <message>
+        <source>Contact over angle and width</source>
+        <translation>Kontakt über Winkel und Breite</translation>
+    </message>
+    <message>
+        <source>Forces on the pistons</source>
+        <translation>Kräfte an den Kolben</translation>
+    </message>
+    <message>
+        <source>Orders of shaking and torque</source>
+        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Motion laws side by side</source>
+        <translation>Bewegungsgesetze nebeneinander</translation>
+    </message>
+    <message>
+        <source>Factors and junctions</source>
+        <translation>Kennwerte und Übergänge</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Kennwerte</translation>
+    </message>
+    <message>
+        <source>Cranks and four-stroke beside it</source>
+        <translation>Kurbeltrieb und Viertakter daneben</translation>
+    </message>
+    <message>
+        <source>Claims check</source>
+        <translation>Prüfung der Angaben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WidthPlot</name>
+    <message>
+        <source>Contact angle α, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
+        <translation>Eingriffswinkel α, tan α = y&apos;/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
+    </message>
+    <message>
+        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
+        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
+    </message>
+    <message>
+        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
+        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure times slip at the same place: heating and wear, for comparing designs.</source>
+        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
+    </message>
+    <message>
+        <source>inner edge</source>
+        <translation>Innenkante</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>outer edge</source>
+        <translation>Außenkante</translation>
+    </message>
+    <message>
+        <source>Pressure angle over the width</source>
+        <translation>Eingriffswinkel über die Breite</translation>
+    </message>
+    <message>
+        <source>Relative radius over the width</source>
+        <translation>Ersatzradius über die Breite</translation>
+    </message>
+    <message>
+        <source>Undercut margin over the width</source>
+        <translation>Abstand vom Unterschnitt über die Breite</translation>
+    </message>
+    <message>
+        <source>Slip over the width</source>
+        <translation>Schlupf über die Breite</translation>
+    </message>
+    <message>
+        <source>Pressure × slip over the width</source>
+        <translation>Pressung × Schlupf über die Breite</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Undercut, %1 at %2°:</source>
+        <translation>Unterschnitt, %1 bei %2°:</translation>
+    </message>
+    <message>
+        <source>Least, %1 at %2°:</source>
+        <translation>Kleinster Wert, %1 bei %2°:</translation>
+    </message>
+    <message>
+        <source>Most, %1 at %2°:</source>
+        <translation>Größter Wert, %1 bei %2°:</translation>
+    </message>
+    <message>
+        <source>planar rule:</source>
+        <translation>ebene Regel:</translation>
+    </message>
+    <message>
+        <source>What the curvature of the unrolled pitch curve alone says. It misses the twist of the contact line and can pass a track that is undercut.</source>
+        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
+    </message>
+    <message>
+        <source>&amp;Inlet track</source>
+        <translation>&amp;Einlassbahn</translation>
+    </message>
+    <message>
+        <source>E&amp;xhaust track</source>
+        <translation>A&amp;uslassbahn</translation>
+    </message>
+</context>
+</TS>
