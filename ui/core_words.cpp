@@ -35,14 +35,20 @@ std::pair<QString, QStringList> parted(const QString& text) {
     while (matches.hasNext() && found.size() < 9) {
         const auto match = matches.next();
         found << match.captured();
-        plain += text.mid(done, match.capturedStart() - done) +
-                 QStringLiteral("%%1").arg(found.size());
+        plain +=
+            text.mid(done, match.capturedStart() - done) + QStringLiteral("%%1").arg(found.size());
         done = match.capturedEnd();
     }
     return {plain + text.mid(done), found};
 }
 
 } // namespace
+
+QString inSentence(const QString& label) {
+    const QString language =
+        QCoreApplication::translate("Core", "en", "the language of these words");
+    return language == QLatin1String("de") ? label : label.toLower();
+}
 
 QString coreTemplate(const QString& text) {
     for (const auto& [english, source] : sides) {

@@ -19,6 +19,9 @@ inline QString coreText(const char* text) {
     return coreText(std::string_view(text));
 }
 
+/// A label within a sentence: English writes it small, German keeps it as it is.
+QString inSentence(const QString& label);
+
 /// The text under which a translation is looked up: numbers replaced by %1, %2 …; side cut off.
 QString coreTemplate(const QString& text);
 

@@ -2872,6 +2872,11 @@
         <source>≥ %1 and ≤ %2</source>
         <translation>≥ %1 und ≤ %2</translation>
     </message>
+    <message>
+        <source>en</source>
+        <comment>the language of these words</comment>
+        <translation>de</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -3142,6 +3147,301 @@
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken…</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>Untitled design</source>
+        <translation>Entwurf ohne Titel</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>, at %1° of the shaft</source>
+        <translation>, bei %1° der Welle</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Within all limits of the design; no remarks.</source>
+        <translation>Alle Grenzen des Entwurfs eingehalten; keine Hinweise.</translation>
+    </message>
+    <message>
+        <source>Error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Cam-track engine of %1 cylinders, %2 gas cycles a turn each, %3 at %4/min. Computed by Lobewright %5 on %6.</source>
+        <translation>Kurvenbahnmotor mit %1 Zylindern, je %2 Gaszyklen je Umdrehung, %3 bei %4/min. Gerechnet von Lobewright %5 am %6.</translation>
+    </message>
+    <message>
+        <source>motored</source>
+        <translation>geschleppt</translation>
+    </message>
+    <message>
+        <source>fired</source>
+        <translation>gefeuert</translation>
+    </message>
+    <message>
+        <source>Main figures</source>
+        <translation>Hauptwerte</translation>
+    </message>
+    <message>
+        <source>Port timing and speed</source>
+        <translation>Steuerzeiten und Drehzahl</translation>
+    </message>
+    <message>
+        <source>One gas cycle, clockwise from inner dead centre (IDC). Outer arc: exhaust ports open; inner arc: inlet ports open; shaded: both. EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle degrees from IDC, shaft degrees below them.</source>
+        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
+    </message>
+    <message>
+        <source>Over one shaft turn</source>
+        <translation>Über eine Wellenumdrehung</translation>
+    </message>
+    <message>
+        <source>Assumptions and sources</source>
+        <translation>Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>The design in numbers</source>
+        <translation>Der Entwurf in Zahlen</translation>
+    </message>
+    <message>
+        <source>Lobewright %1, %2</source>
+        <translation>Lobewright %1, %2</translation>
+    </message>
+    <message>
+        <source>Section through cylinder 1 at %1° of the shaft, %2° of the cycle after inner dead centre; scale 1 : %3. Inlet side at the left.</source>
+        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Zyklus nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
+    </message>
+    <message>
+        <source> Piston length assumed.</source>
+        <translation> Kolbenlänge angenommen.</translation>
+    </message>
+    <message>
+        <source>shaft speed, 1/min</source>
+        <translation>Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>brake power</source>
+        <translation>effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Torque and power against speed</source>
+        <translation>Drehmoment und Leistung über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Brake torque</source>
+        <translation>Effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>Brake power</source>
+        <translation>Effektive Leistung</translation>
+    </message>
+    <message>
+        <source>this report&apos;s speed, %1/min</source>
+        <translation>Drehzahl dieses Berichts, %1/min</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Page %1</source>
+        <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>%1° shaft, %2° cycle</source>
+        <translation>%1° Welle, %2° Zyklus</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Exhaust side, %1</source>
+        <translation>Auslassseite, %1</translation>
+    </message>
+    <message>
+        <source>Inlet side, %1</source>
+        <translation>Einlassseite, %1</translation>
+    </message>
+    <message>
+        <source>Gas cycle</source>
+        <translation>Gaszyklus</translation>
+    </message>
+    <message>
+        <source>Single zone; air and products of stoichiometric combustion, thermally perfect (GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, Internal Combustion Engine Fundamentals, ch. 4), and λ &lt; 0.9 is outside the model. Solved to cyclic steady state.</source>
+        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung, thermisch ideal (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum zyklischen Beharren gelöst.</translation>
+    </message>
+    <message>
+        <source>Combustion</source>
+        <translation>Verbrennung</translation>
+    </message>
+    <message>
+        <source>Wiebe function, not normalised: the remainder exp(−a) never burns (Heywood, ch. 9). Start and duration are settings, not predictions.</source>
+        <translation>Wiebe-Funktion, nicht normiert: Der Rest exp(−a) verbrennt nie (Heywood, Kap. 9). Beginn und Dauer sind Vorgaben, keine Vorhersagen.</translation>
+    </message>
+    <message>
+        <source>Wall heat</source>
+        <translation>Wandwärme</translation>
+    </message>
+    <message>
+        <source>Woschni (SAE 670931; constants as in Heywood, § 12.4.3, from memory), wall temperatures as given.</source>
+        <translation>Woschni (SAE 670931; Konstanten wie in Heywood, § 12.4.3, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Hohenberg (SAE 790825, from memory), wall temperatures as given.</source>
+        <translation>Hohenberg (SAE 790825, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>None: the walls take no heat.</source>
+        <translation>Keine: Die Wände nehmen keine Wärme auf.</translation>
+    </message>
+    <message>
+        <source>Perfect mixing</source>
+        <translation>Vollkommene Mischung</translation>
+    </message>
+    <message>
+        <source>Perfect displacement</source>
+        <translation>Vollkommene Verdrängung</translation>
+    </message>
+    <message>
+        <source>Displacement, then mixing</source>
+        <translation>Verdrängung, dann Mischung</translation>
+    </message>
+    <message>
+        <source>Gas exchange</source>
+        <translation>Ladungswechsel</translation>
+    </message>
+    <message>
+        <source>%1 (after Benson and Brandham 1969), ports as isentropic orifices with the discharge coefficients given; no pressure waves in the ducts. Ratios refer to ambient density times swept volume (Heywood, § 6.6; ISO 15550 reference state unless given).</source>
+        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflusszahlen; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
+    </message>
+    <message>
+        <source>Air supply</source>
+        <translation>Luftversorgung</translation>
+    </message>
+    <message>
+        <source>Positive-displacement blower with constant volumetric and isentropic efficiency into an adiabatic plenum; its power is deducted from brake values.</source>
+        <translation>Verdrängergebläse mit gleichbleibendem volumetrischem und isentropem Wirkungsgrad in einen adiabaten Sammler; seine Leistung ist von effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>Reservoir at constant pressure; supply power NOT counted in brake values.</source>
+        <translation>Speicher mit gleichbleibendem Druck; Leistung der Luftversorgung in effektiven Werten NICHT eingerechnet.</translation>
+    </message>
+    <message>
+        <source>Reservoir at constant pressure; what it takes to fill it above ambient pressure is deducted from brake values.</source>
+        <translation>Speicher mit gleichbleibendem Druck; der Aufwand, ihn über Umgebungsdruck zu füllen, ist von effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
+        <translation>Hubkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+    </message>
+    <message>
+        <source>Roller on track</source>
+        <translation>Rolle auf der Bahn</translation>
+    </message>
+    <message>
+        <source>Exact spatial contact of a cylindrical roller with a radial axis; figures at the inner edge, the middle and the outer edge of the width.</source>
+        <translation>Genaue räumliche Berührung einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
+    </message>
+    <message>
+        <source>Knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. 9.59, from memory).</source>
+        <translation>Livengood-Wu-Integral mit dem Zündverzug nach Douaud und Eyzat (SAE 780080; Heywood, Gl. 9.59, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Friction</source>
+        <translation>Reibung</translation>
+    </message>
+    <message>
+        <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974, constants doubtful), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
+        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974, Konstanten zweifelhaft), Führung, Rollen, Schlupf quer zur Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (from memory).</source>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also Nennwert; Film nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung nach ISO 6336-5 (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Roller bearing</source>
+        <translation>Rollenlager</translation>
+    </message>
+    <message>
+        <source>ISO 281 rating life with exponent 10/3, a₁ = 1 and no lubrication factor; static limit after ISO 76.</source>
+        <translation>Nominelle Lebensdauer nach ISO 281 mit Exponent 10/3, a₁ = 1 und ohne Schmierungsfaktor; statische Grenze nach ISO 76.</translation>
+    </message>
+    <message>
+        <source>How exact</source>
+        <translation>Wie genau</translation>
+    </message>
+    <message>
+        <source>The equations are solved to about 1e−6; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 % (common practice).</source>
+        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
+        <translation>Alles in diesem Bericht ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden.</translation>
+    </message>
+    <message>
+        <source>Contact figures are nominal: they compare designs and never release one to build.</source>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
+    </message>
+    <message>
+        <source>Have a qualified engineer review the design before metal is cut.</source>
+        <translation>Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
+    </message>
+    <message>
+        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
+        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen.</translation>
+    </message>
+    <message>
+        <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
+        <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
 </context>
 <context>
@@ -3650,21 +3950,6 @@
     </message>
 </context>
 <context>
-    <name>lobewright::ui::Access</name>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::AdjusterPanel</name>
     <message>
         <source>Compression ratio</source>
@@ -3861,6 +4146,14 @@
     <message>
         <source>not given</source>
         <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
@@ -5597,6 +5890,54 @@
         <source>Keep the present design in the file under a name</source>
         <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
     </message>
+    <message>
+        <source>&amp;Report…</source>
+        <translation>Be&amp;richt…</translation>
+    </message>
+    <message>
+        <source>Ctrl+R</source>
+        <translation>Ctrl+R</translation>
+    </message>
+    <message>
+        <source>A PDF with drawing, figures, plots, limits, assumptions and sources</source>
+        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>Write a report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>Report (*.pdf)</source>
+        <translation>Bericht (*.pdf)</translation>
+    </message>
+    <message>
+        <source>No report</source>
+        <translation>Kein Bericht</translation>
+    </message>
+    <message>
+        <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
+        <translation>Der Gaszyklus dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+    </message>
+    <message>
+        <source>Computing the torque curve and drawing the pages</source>
+        <translation>Drehmomentkurve wird gerechnet, Seiten werden gezeichnet</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Report cancelled; nothing was written</source>
+        <translation>Bericht abgebrochen; nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>Report written to %1</source>
+        <translation>Bericht in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Report not written</source>
+        <translation>Bericht nicht geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -5607,11 +5948,6 @@
 </context>
 <context>
     <name>lobewright::ui::NumberPanel</name>
-    <message>
-        <source>en</source>
-        <comment>language of these strings</comment>
-        <translation>de</translation>
-    </message>
     <message>
         <source>%1, %2: %3</source>
         <translation>%1, %2: %3</translation>

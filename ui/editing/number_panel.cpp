@@ -20,13 +20,6 @@ namespace lobewright::ui {
 
 namespace {
 
-/// Within a sentence English writes small what German keeps: the first letter decides nothing.
-QString inSentence(const QString& label) {
-    return QLocale(NumberPanel::tr("en", "language of these strings")).language() == QLocale::German
-               ? label
-               : label.toLower();
-}
-
 /// "Inlet track, segment 2: span" for the undo list.
 QString longLabel(const design::Field& field) {
     const QString label = inSentence(coreText(field.label));

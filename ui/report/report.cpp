@@ -2,10 +2,12 @@
 
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/plots/curve.h"
 #include "ui/report/report_drawings.h"
 #include "ui/report/report_sheet.h"
 #include "ui/report/report_words.h"
+#include "ui/units.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -38,8 +40,7 @@ QString dateOf(const ReportContent& content) {
 QString numbersOf(const solution::Check& check) {
     const QString unit = QString::fromStdString(check.unit);
     QString text = Words::tr("%1, limit %2")
-                       .arg(shortText(check.value) + (unit.isEmpty() ? "" : " ") + unit,
-                            shortText(check.limit) + (unit.isEmpty() ? "" : " ") + unit);
+                       .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
     if (check.angle)
         text += Words::tr(", at %1° of the shaft")
                     .arg(QLocale().toString(*check.angle / units::degree, 'f', 1));
@@ -57,7 +58,7 @@ void writeLimits(Sheet& sheet, const solution::Solution& solution) {
         sheet.entry(isError     ? Words::tr("Error")
                     : isWarning ? Words::tr("Warning")
                                 : Words::tr("Remark"),
-                    QString::fromStdString(check.message) +
+                    coreText(check.message) +
                         (hasNumbers ? QStringLiteral(" (") + numbersOf(check) + QLatin1Char(')')
                                     : QString()),
                     isError || isWarning ? sheet.tones().warning : QColor());

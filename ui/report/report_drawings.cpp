@@ -8,6 +8,7 @@
 #include "ui/plots/timing_circle.h"
 #include "ui/plots/torque_plot.h"
 #include "ui/scene/section_painter.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 
@@ -95,13 +96,16 @@ void setUpAxes(QCustomPlot& plot, const Palette& tones) {
 }
 
 /// Points of one column where the engine runs; its largest and smallest value.
-QCPRange addColumn(QCPGraph& graph, const study::Table& table, std::string_view name) {
+/// Values in the unit shown now of the metric one.
+QCPRange addColumn(QCPGraph& graph, const study::Table& table, std::string_view name,
+                   const QString& metric) {
+    const Unit unit = unitFor(metric);
     QVector<double> x, y;
     const auto column = table.column(name);
     for (const study::Point& point : table.points) {
         if (column && !point.values.empty() && point.values[*column]) {
             x.append(point.parameter);
-            y.append(*point.values[*column]);
+            y.append(unit.shown(*point.values[*column]));
         }
     }
     graph.setData(x, y);
@@ -170,14 +174,16 @@ void drawTorqueCurve(Sheet& sheet, const ReportContent& content, double height) 
     torque->setPen(torquePen);
     power->setPen(powerPen);
     plot.yAxis2->setVisible(true);
-    plot.yAxis->setRange(addColumn(*torque, content.torqueCurve, "brake_torque_Nm"));
-    plot.yAxis2->setRange(addColumn(*power, content.torqueCurve, "brake_power_kW"));
+    plot.yAxis->setRange(
+        addColumn(*torque, content.torqueCurve, "brake_torque_Nm", QStringLiteral("N·m")));
+    plot.yAxis2->setRange(
+        addColumn(*power, content.torqueCurve, "brake_power_kW", QStringLiteral("kW")));
     const auto& design = content.solution->design;
     const auto [from, to] = reportSpeeds(design);
     plot.xAxis->setRange(from, to);
     plot.xAxis->setLabel(Words::tr("shaft speed, 1/min"));
-    plot.yAxis->setLabel(Words::tr("brake torque, N·m"));
-    plot.yAxis2->setLabel(Words::tr("brake power, kW"));
+    plot.yAxis->setLabel(axisText(Words::tr("brake torque"), QStringLiteral("N·m")));
+    plot.yAxis2->setLabel(axisText(Words::tr("brake power"), QStringLiteral("kW")));
     const double speed = design.running.speed / units::revPerMinute;
     auto* mark = new QCPItemStraightLine(&plot);
     mark->point1->setCoords(speed, 0.0);

@@ -1,7 +1,9 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -29,20 +31,21 @@ void addFigure(Rows& rows, const solution::Solution& solution, const char* name)
     const auto* figure = solution.figure(name);
     if (!figure)
         return;
-    const QString unit = QString::fromStdString(figure->unit);
+    const Unit unit = unitFor(figure->unit);
     // The references in brackets are among the assumptions.
-    QString label = QString::fromStdString(figure->label).section(" (", 0, 0);
+    QString label = coreText(figure->label).section(" (", 0, 0);
     if (label.endsWith(QLatin1Char(',')))
         label.chop(1);
-    rows.push_back({label, figure->value ? withUnit(figureText(*figure->value), unit)
-                                         : Words::tr("not available")});
+    rows.push_back({label, figure->value
+                               ? withUnit(figureText(unit.shown(*figure->value)), unit.text)
+                               : Words::tr("not available")});
 }
 
 void addEvent(Rows& rows, const solution::Solution& solution, const std::string& key) {
     const auto* shaft = solution.figure(key + "_deg");
     const auto* cycle = solution.figure(key + "_cycle_deg");
     if (shaft && cycle && shaft->value && cycle->value)
-        rows.push_back({QString::fromStdString(shaft->label),
+        rows.push_back({coreText(shaft->label),
                         Words::tr("%1° shaft, %2° cycle")
                             .arg(withUnit(QLocale().toString(*shaft->value, 'f', 2), {}),
                                  withUnit(QLocale().toString(*cycle->value, 'f', 2), {}))});
@@ -51,14 +54,17 @@ void addEvent(Rows& rows, const solution::Solution& solution, const std::string&
 QString fieldText(const design::Field& field) {
     struct {
         const design::Field& field;
-        QString operator()(double value) const { return QString::number(value, 'g', 10); }
+        QString operator()(double value) const {
+            const Unit unit = unitFor(field.unit);
+            return QString::number(unit.shown(value), 'g', unit.isMetric() ? 10 : 7);
+        }
         QString operator()(int value) const { return QString::number(value); }
         QString operator()(bool value) const { return value ? Words::tr("yes") : Words::tr("no"); }
         QString operator()(std::monostate) const { return Words::tr("not given"); }
         QString operator()(const std::string& value) const {
             for (size_t i = 0; i < field.choices.size(); ++i) {
                 if (field.choices[i] == value)
-                    return QString::fromStdString(field.choiceLabels[i]);
+                    return coreText(field.choiceLabels[i]);
             }
             return QString::fromStdString(value);
         }
@@ -66,18 +72,19 @@ QString fieldText(const design::Field& field) {
     const QString shown = std::visit(text, field.value);
     const bool isNumber =
         std::holds_alternative<double>(field.value) || std::holds_alternative<int>(field.value);
-    return isNumber ? withUnit(shown, QString::fromStdString(field.unit)) : shown;
+    return isNumber ? withUnit(shown, unitFor(field.unit).text) : shown;
 }
 
 /// "Tracks, segment 3" from the labels of the sections on the way.
 QString sectionTitle(const design::Field& field) {
-    const QString label = QString::fromStdString(field.groupLabel);
+    const QString label = coreText(field.groupLabel);
+    const std::string& english = field.groupLabel;
     const bool exhaust = field.group.find("/exhaust") != std::string::npos;
     const bool inlet = field.group.find("/inlet") != std::string::npos;
-    if (exhaust && !label.contains(QLatin1String("xhaust")))
-        return Words::tr("Exhaust side, %1").arg(label.toLower());
-    if (inlet && !label.contains(QLatin1String("nlet")))
-        return Words::tr("Inlet side, %1").arg(label.toLower());
+    if (exhaust && english.find("xhaust") == std::string::npos)
+        return Words::tr("Exhaust side, %1").arg(inSentence(label));
+    if (inlet && english.find("nlet") == std::string::npos)
+        return Words::tr("Inlet side, %1").arg(inSentence(label));
     return label;
 }
 
@@ -190,7 +197,7 @@ std::vector<Sheet::Row> designNumbers(const design::Design& design) {
             sections, [&](const Rows& rows) { return rows.front().name == title; });
         if (section == sections.end())
             section = sections.insert(sections.end(), {{title, {}, true}});
-        section->push_back({QString::fromStdString(field.label), fieldText(field)});
+        section->push_back({coreText(field.label), fieldText(field)});
     }
     Rows all;
     for (const Rows& rows : sections)
