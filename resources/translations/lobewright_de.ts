@@ -2862,7 +2862,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>≥ %1 and &lt; %2</source>
@@ -4044,7 +4044,7 @@
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>ohne</translation>
     </message>
 </context>
 <context>
@@ -4699,7 +4699,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
@@ -5852,23 +5852,23 @@
     </message>
     <message>
         <source>Snapshots</source>
-        <translation>Zwischenstände</translation>
+        <translation>Varianten</translation>
     </message>
     <message>
         <source>Take snapshot “%1”</source>
-        <translation>Zwischenstand „%1“ aufnehmen</translation>
+        <translation>Variante „%1“ aufnehmen</translation>
     </message>
     <message>
         <source>Rename snapshot “%1”</source>
-        <translation>Zwischenstand „%1“ umbenennen</translation>
+        <translation>Variante „%1“ umbenennen</translation>
     </message>
     <message>
         <source>Delete snapshot “%1”</source>
-        <translation>Zwischenstand „%1“ löschen</translation>
+        <translation>Variante „%1“ löschen</translation>
     </message>
     <message>
         <source>Restore snapshot “%1”</source>
-        <translation>Zwischenstand „%1“ zurückholen</translation>
+        <translation>Variante „%1“ zurückholen</translation>
     </message>
     <message>
         <source>“%1” is the present design again</source>
@@ -5880,7 +5880,7 @@
     </message>
     <message>
         <source>&amp;Take a snapshot</source>
-        <translation>Zwischenstand auf&amp;nehmen</translation>
+        <translation>Variante auf&amp;nehmen</translation>
     </message>
     <message>
         <source>Ctrl+T</source>
@@ -5966,7 +5966,7 @@
     </message>
     <message>
         <source>Described by</source>
-        <translation>Beschrieben durch</translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>Segments</source>
@@ -5994,7 +5994,7 @@
     </message>
     <message>
         <source>To knots…</source>
-        <translation>In Stützpunkte…</translation>
+        <translation>Wandeln…</translation>
     </message>
     <message>
         <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
@@ -6185,7 +6185,7 @@
     </message>
     <message>
         <source>open area</source>
-        <translation>offener Querschnitt</translation>
+        <translation>Querschnitt</translation>
     </message>
     <message>
         <source>Geometric area that the piston uncovers, all rows of one end.</source>
@@ -6465,7 +6465,7 @@
     <name>lobewright::ui::ReadoutStrip</name>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>ohne</translation>
     </message>
 </context>
 <context>
@@ -6566,7 +6566,7 @@
     <name>lobewright::ui::SnapshotsPanel</name>
     <message>
         <source>Name of a new snapshot</source>
-        <translation>Name eines neuen Zwischenstands</translation>
+        <translation>Name einer neuen Variante</translation>
     </message>
     <message>
         <source>The present design is kept in the file under this name</source>
@@ -6582,7 +6582,7 @@
     </message>
     <message>
         <source>Snapshot</source>
-        <translation>Zwischenstand</translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>Taken</source>
@@ -6590,7 +6590,7 @@
     </message>
     <message>
         <source>Snapshots</source>
-        <translation>Zwischenstände</translation>
+        <translation>Varianten</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>At %1</source>

@@ -3,6 +3,7 @@
 #include "ui/core_words.h"
 #include "ui/editing/field_editor.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/editing/limits_list.h"
 #include "ui/editing/number_edit.h"
 #include "ui/editing/number_panel.h"
 #include "ui/workspace/arrangement.h"
@@ -14,6 +15,7 @@
 #include <QMenuBar>
 #include <QProcess>
 #include <QRegularExpression>
+#include <QScrollArea>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
@@ -181,6 +183,24 @@ TEST_F(WindowTest, GermanLabelsAreNotClipped) {
     }
 }
 
+TEST_F(WindowTest, NumberPanelIsNoWiderThanItsPlace) {
+    window_->resize(1280, 800);
+    QTest::qWait(100);
+    const auto* scroll = window_->numbers().findChild<QScrollArea*>();
+    ASSERT_NE(scroll, nullptr);
+    EXPECT_LE(scroll->widget()->minimumSizeHint().width(), scroll->viewport()->width());
+}
+
+TEST_F(WindowTest, LimitsTellTheirNumbersInGerman) {
+    QString shown;
+    for (QWidget* part : window_->findChildren<LimitsList*>()) {
+        const auto& model = *static_cast<LimitsList*>(part)->model();
+        for (int row = 0; row < model.rowCount(); ++row)
+            shown += model.index(row, 0).data(Qt::ToolTipRole).toString();
+    }
+    EXPECT_TRUE(shown.contains(QStringLiteral("Klick: zur Zahl"))) << shown.toStdString();
+}
+
 TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {
     QStringList names;
     for (const QLabel* label : window_->numbers().findChildren<QLabel*>())
@@ -190,7 +210,8 @@ TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {
     QStringList figures;
     for (QTreeWidgetItemIterator it(&window_->figures()); *it; ++it)
         figures << (*it)->text(0);
-    EXPECT_TRUE(figures.contains(QStringLiteral("Effektives Drehmoment")));
+    EXPECT_TRUE(figures.contains(QStringLiteral("Effektives Drehmoment")))
+        << figures.join(QStringLiteral("; ")).toStdString();
     // The decimal comma of the language, shown and typed.
     for (FieldEditor* editor : window_->numbers().findChildren<FieldEditor*>()) {
         if (editor->path() != "/mechanism/clearance_mm")

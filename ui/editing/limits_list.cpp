@@ -69,16 +69,16 @@ class LimitsList::Model final : public QAbstractListModel {
             return severityWord(check.severity) + QStringLiteral(": ") +
                    inShownUnits(coreText(check.message));
         if (role == Qt::ToolTipRole)
-            return tr("Click: go to the number and to the angle");
+            return LimitsList::tr("Click: go to the number and to the angle");
         return {};
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
     QString numbers(const solution::Check& check) const {
         const QString unit = QString::fromStdString(check.unit);
-        QString text = tr("%1, limit %2")
+        QString text = LimitsList::tr("%1, limit %2")
                            .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
         if (check.angle && shown)
-            text += tr(", at %1° shaft, %2° cycle")
+            text += LimitsList::tr(", at %1° shaft, %2° cycle")
                         .arg(degreesText(*check.angle / units::degree),
                              degreesText(cycleAngle(shown->pair, *check.angle) / units::degree));
         return text;

@@ -93,6 +93,9 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     layout->setContentsMargins(0, 2, 0, 2);
     auto* label = new QLabel(tr("Described by"), line);
     chapter.shape = new QComboBox(line);
+    // The panel is narrow: long words of a language must not push the units out of sight.
+    chapter.shape->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    chapter.shape->setMinimumContentsLength(6);
     chapter.shape->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
     chapter.shape->setAccessibleName(end == End::inlet ? tr("Inlet track described by")
                                                        : tr("Exhaust track described by"));

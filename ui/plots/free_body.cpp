@@ -102,7 +102,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
         painter.drawText(QRectF(box.left() + 24, top, listWidth - 24, line), Qt::AlignLeft,
                          force.name);
         painter.drawText(QRectF(box.left() + 24, top, listWidth - 24, line), Qt::AlignRight,
-                         quantityText(std::round(force.force.norm()), QStringLiteral("N")));
+                         quantityText(force.force.norm(), QStringLiteral("N"), 0));
         top += 1.15 * line;
         at += force.force;
         corners.emplace_back(at.x(), -at.y());
@@ -112,7 +112,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     painter.drawText(QRectF(box.left(), top, listWidth, 3 * line), Qt::TextWordWrap,
                      gap < 0.5 ? tr("closes: sum %1").arg(quantityText(0.0, QStringLiteral("N")))
                                : tr("open by %1: the roller is off its track")
-                                     .arg(quantityText(std::round(gap), QStringLiteral("N"))));
+                                     .arg(quantityText(gap, QStringLiteral("N"), 0)));
 
     QRectF place = box.adjusted(listWidth + 20, 1.6 * line, -16, -line);
     bounds = QPolygonF(QVector<QPointF>(corners.begin(), corners.end())).boundingRect();
