@@ -2,9 +2,12 @@
 // bench_gas --benchmark_filter=. ; targets: solve of the biogas sample 20 ms, cycle 2 ms, CVODE at
 // least five times slower at an error in work of 1e-6, sweep 60 ms on two cores, loads, contact and
 // balance at most a fifth of a solve.
+#include "core/balance/balance.h"
+#include "core/contact/contact.h"
 #include "core/design/file.h"
 #include "core/gas/pair_chamber.h"
 #include "core/gas/start.h"
+#include "core/loads/loads.h"
 #include "core/solution/solution.h"
 #include "core/study/speed_sweep.h"
 #include "tests/gas/cvode.h"
@@ -19,6 +22,8 @@ namespace lobewright {
 namespace {
 
 constexpr double toleratedError = 1e-6; ///< in work
+constexpr double leastRatio = 5.0;      ///< of CVODE's time to ours
+constexpr double mostAdded = 0.2;       ///< by loads, contact and balance to the rest of a solve
 
 design::Design sample(const std::string& name) {
     const auto design =
@@ -250,7 +255,46 @@ void besideCvode(benchmark::State& state, gas::Engine (*engine)()) {
     state.counters["stiff_ratio"] = stiffTime / ownTime;
     state.counters["adams_ratio"] = adamsTime / ownTime;
     state.counters["stiff_to_default_ratio"] = stiffTime / defaultTime;
+    if (std::min(stiffTime, adamsTime) < leastRatio * ownTime) {
+        state.SkipWithError("CVODE is less than five times slower");
+    }
 }
+/// What loads, contact and balance add to a solve of the biogas sample, in one run so that the load
+/// of the machine falls out: share of the time of a solve that does not have its stages yet.
+void shareAfterTheGas(benchmark::State& state) {
+    const design::Design design = sample("biogas-pump-set");
+    SilentMonitor monitor;
+    const auto solved = solution::solve(design, monitor);
+    const auto& pair = solved->pair;
+    const loads::Inputs inputs{.pair = pair,
+                               .friction = design.friction,
+                               .omega = design.running.speed,
+                               .underPistonPressure = design.running.underPistonPressure,
+                               .theta = solved->theta,
+                               .trace = solved->gas->trace.get(),
+                               .motoredTrace = nullptr,
+                               .breaks = solved->timing.kinks()};
+    double whole = 0.0, added = 0.0;
+    for (auto _ : state) {
+        whole += timeOf([&] { return solution::solve(design, monitor); });
+        added += timeOf([&] {
+            const loads::Loads loads = loads::solveLoads(inputs);
+            const auto contact =
+                contact::solveContact({pair, loads, design.materials, design.lubricant,
+                                       design.rollerBearing, design.running.speed});
+            const auto unit = balance::unitBalance(pair, solved->theta);
+            const auto balance =
+                balance::solveBalance({unit, loads.evenTotalTorque, design.running.speed, 0.3});
+            return contact->modulus + balance.highestForce;
+        });
+    }
+    state.counters["share"] = added / (whole - added);
+    if (added > mostAdded * (whole - added)) {
+        state.SkipWithError("loads, contact and balance add more than a fifth to a solve");
+    }
+}
+BENCHMARK(shareAfterTheGas)->Iterations(5)->Unit(benchmark::kMillisecond);
+
 BENCHMARK_CAPTURE(besideCvode, pump, gas::pumpEngine)->Iterations(3)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(besideCvode, buoy, gas::buoyEngine)->Iterations(3)->Unit(benchmark::kMillisecond);
 

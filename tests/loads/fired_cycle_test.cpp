@@ -95,6 +95,33 @@ TEST_P(FiredCycle, ShaftWorkIsGasWorkLessFrictionWithEverythingOn) {
     EXPECT_LT(std::abs(loads.work.inertia), 1e-9 * scale);
 }
 
+// Power at every single angle, per radian: what the gas and the piston's own inertia give up
+// arrives at the shaft or in a loss, T + Σ losses = −[(p − p_under)·A + m·ω²·y'']·y'. A sign that
+// is wrong on one stroke, or only while the pull flank carries, would cancel over a turn but not
+// here.
+TEST_P(FiredCycle, PowerIsAccountedForAtEveryAngle) {
+    const Fired engine = fired(GetParam().fuel, GetParam().motored, true);
+    const Loads loads = solve(engine, Friction{});
+    const Samples pressure = engine.cycle.trace->sample(theta).pressure;
+    bool pulled = false;
+    for (const End end : bothEnds) {
+        const PistonLoads& piston = loads.piston[end];
+        const motion::LiftSamples lift = engine.pair.lift(end, theta);
+        const Samples given = -((pressure - 1e5) * engine.pair.pistonArea() +
+                                engine.pair.mechanism().pistonMass[end] * omega * omega * lift.y2) *
+                              lift.y1;
+        const Samples taken = piston.torque + piston.ringLoss + piston.guideLoss +
+                              piston.rollingLoss + piston.rollerBearingLoss + piston.slipLoss;
+        EXPECT_LT((taken - given).abs().maxCoeff(), 1e-11 * given.abs().maxCoeff());
+        for (const Samples& loss : {piston.ringLoss, piston.guideLoss, piston.rollingLoss,
+                                    piston.rollerBearingLoss, piston.slipLoss}) {
+            EXPECT_GE(loss.minCoeff(), 0.0);
+        }
+        pulled = pulled || (piston.contactForce < 0.0).any();
+    }
+    EXPECT_TRUE(pulled); // so that the pull flank is looked at as well
+}
+
 INSTANTIATE_TEST_SUITE_P(Fuels, FiredCycle,
                          testing::Values(Case{"FiredMethane", gas::Fuel::methane, false},
                                          Case{"FiredHydrogen", gas::Fuel::hydrogen, false},

@@ -133,6 +133,37 @@ TEST(OpposedPair, AdjusterTurnsAndShiftsTheExhaustTrack) {
     EXPECT_NEAR(machine.gap(0.2), pair(m, pumpTrack()).gap(0.2) + shift, 1e-15);
 }
 
+// The rate is the slope of the volume: Richardson's extrapolation of central differences, with
+// lead, a helix, an axial shift and different tracks. Just after inner dead centre the chamber
+// grows.
+TEST(OpposedPair, VolumeRateIsTheSlopeOfTheVolume) {
+    for (const double lead : {-9.0, 0.0, 6.0}) {
+        for (const bool closed : {false, true}) {
+            Mechanism m = pumpMechanism();
+            m.closedTrack = closed;
+            m.exhaustLead = lead * degree;
+            m.adjuster.helixLead = 0.04;
+            m.adjuster.setting = 3.0 * degree;
+            m.adjuster.axial = 0.0004;
+            const auto made = OpposedPair::make(
+                m, {machines::curve(machines::wave(2, 0.036, motion::Law::polynomial4567)),
+                    machines::curve(machines::wave(2, 0.030, motion::Law::cycloidal))});
+            ASSERT_TRUE(made);
+            const auto difference = [&](double at, double h) {
+                return (made->volume(at + h) - made->volume(at - h)) / (2.0 * h);
+            };
+            for (double theta = 0.0; theta < pi; theta += 0.037) {
+                const double h = 2e-3;
+                const double slope =
+                    (4.0 * difference(theta, 0.5 * h) - difference(theta, h)) / 3.0;
+                EXPECT_NEAR(made->volumeRate(theta), slope, 5e-8 * made->sweptVolume());
+            }
+            EXPECT_GT(made->volumeRate(made->deadCentres()[0].idc + 0.05), 0.0);
+            EXPECT_LT(made->volumeRate(made->deadCentres()[0].idc - 0.05), 0.0);
+        }
+    }
+}
+
 TEST(OpposedPair, JunctionsOfBothTracksAreListedOnce) {
     Mechanism m = pumpMechanism();
     const auto pattern = machines::lobe(2, 0.036, 82.0, 4.0, 78.0, 16.0, motion::Law::cycloidal);
