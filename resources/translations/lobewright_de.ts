@@ -4625,7 +4625,7 @@
     <name>lobewright::ui::FieldBlock</name>
     <message>
         <source>Change</source>
-        <translation>Änderung</translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Add, remove, split or move this row</source>

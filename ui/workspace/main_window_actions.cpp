@@ -1,10 +1,13 @@
+#include "ui/editing/figures_panel.h"
+#include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
+#include "ui/editing/snapshots_panel.h"
 #include "ui/look.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
-#include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/help_pages.h"
 #include "ui/workspace/help_window.h"
+#include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/pane.h"
@@ -214,8 +217,10 @@ QString MainWindow::helpPageHere() const {
     const auto pageOf = [this](const QWidget* widget) -> QString {
         if (widget == numbers_ || numbers_->isAncestorOf(widget))
             return QStringLiteral("numbers.md");
-        if (side_ == widget || side_->isAncestorOf(widget))
+        if (widget == limits_ || widget == figures_)
             return QStringLiteral("limits.md");
+        if (snapshots_->isAncestorOf(widget))
+            return QStringLiteral("baseline.md");
         for (; widget; widget = widget->parentWidget()) {
             const auto* pane = qobject_cast<const Pane*>(widget);
             if (pane && pane->view())
