@@ -67,10 +67,11 @@ std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::Seg
         grip.anglePath = itemPath(end, "segments", i - 1, "span_deg");
         if (const int mover = movingSegment(shape, i - 1); mover >= 0) {
             const motion::Segment& segment = shape.segments[static_cast<size_t>(mover)];
-            if (segment.endLift)
+            if (segment.endLift) {
                 grip.valuePath = itemPath(end, "segments", mover, "lift_mm");
-            else if (segment.kind == motion::SegmentKind::rise)
+            } else if (segment.kind == motion::SegmentKind::rise) {
                 grip.valuePath = trackPath(end) + "/stroke_mm";
+            }
         }
         grip.movesValue = !grip.valuePath.empty();
         grips.push_back(grip);
@@ -179,19 +180,21 @@ std::vector<LiftGrip> liftGrips(const design::Design& design, End end, LiftGrip:
 Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
     Edit edit;
     const QString track = trackLabel(design, grip.end);
-    if (grip.kind == LiftGrip::Kind::bound)
+    if (grip.kind == LiftGrip::Kind::bound) {
         edit.text = Words::tr("Move bound %1 (%2)").arg(grip.index).arg(track);
-    else if (grip.curve == LiftGrip::Curve::velocity)
+    } else if (grip.curve == LiftGrip::Curve::velocity) {
         edit.text = Words::tr("Change slope at knot %1 (%2)").arg(grip.index + 1).arg(track);
-    else
+    } else {
         edit.text = Words::tr("Move knot %1 (%2)").arg(grip.index + 1).arg(track);
+    }
     edit.mergeKey = QString::fromStdString(grip.anglePath + grip.valuePath) +
                     QString::number(static_cast<int>(grip.curve));
     const motion::Pattern& pattern = design.tracks[grip.end];
-    if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot && angle != grip.angle)
+    if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot && angle != grip.angle) {
         moveKnot(pattern, grip, angle, edit);
-    else if (grip.movesAngle && grip.kind == LiftGrip::Kind::bound)
+    } else if (grip.movesAngle && grip.kind == LiftGrip::Kind::bound) {
         moveBound(std::get<motion::SegmentShape>(pattern.shape), grip, angle, edit);
+    }
     if (!grip.movesValue)
         return edit;
     if (grip.curve == LiftGrip::Curve::lift) {

@@ -197,9 +197,10 @@ void LawPane::listTargets() {
     target_->clear();
     target_->addItems(words);
     const auto kept = before ? std::ranges::find(targets_, *before) : targets_.end();
-    if (!targets_.empty())
+    if (!targets_.empty()) {
         target_->setCurrentIndex(
             kept == targets_.end() ? 0 : static_cast<int>(kept - targets_.begin()));
+    }
     target_->setEnabled(!targets_.empty());
 }
 
@@ -298,9 +299,10 @@ void LawPane::fillTable() {
     const auto addRow = [this](const study::ComparedLaw& row, const QString& label) {
         QStringList cells{label};
         const auto shown = columns();
-        for (size_t i = 0; i < shown.size(); ++i)
+        for (size_t i = 0; i < shown.size(); ++i) {
             cells << cellText(unitFor(shown[i].unit).shown(shown[i].value(row)),
                               static_cast<int>(i));
+        }
         table_->addRow(cells, 0.0, table_->toolTip());
     };
     for (const study::ComparedLaw& row : laws_) {

@@ -44,11 +44,12 @@ std::vector<FactorRow> rowsOf(const design::Design& design, const motion::LiftCu
     std::vector<FactorRow> rows;
     const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
     if (!shape) {
-        for (const motion::Stroke& stroke : motion::strokes(curve))
+        for (const motion::Stroke& stroke : motion::strokes(curve)) {
             rows.push_back(
                 {LobeFactors::tr("%1 from %2°")
                      .arg(moves(stroke.rises), degreesText(stroke.begin / units::degree)),
                  LobeFactors::tr("free-form"), stroke.begin, stroke});
+        }
         return rows;
     }
     std::vector<double> begins{0.0};
@@ -131,12 +132,13 @@ QString LobeTable::text() const {
 
 void LobeTable::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (event->matches(QKeySequence::Copy))
+    if (event->matches(QKeySequence::Copy)) {
         QApplication::clipboard()->setText(text());
-    else if (isEnter && currentRow() >= 0)
+    } else if (isEnter && currentRow() >= 0) {
         Q_EMIT angleWanted(item(currentRow(), 0)->data(Qt::UserRole).toDouble());
-    else
+    } else {
         QTableWidget::keyPressEvent(event);
+    }
 }
 
 LobeFactors::LobeFactors(TurnCursor& cursor, QWidget* parent)
@@ -189,9 +191,10 @@ void LobeFactors::nameColumns() {
 }
 
 void LobeFactors::showSolution(const SolutionPointer& solution) {
-    if (solution)
+    if (solution) {
         showGeometry(std::make_shared<const Geometry>(
             Geometry{solution->design, solution->pair, solution->timing}));
+    }
 }
 
 void LobeFactors::showGeometry(const GeometryPointer& geometry) {
@@ -257,9 +260,10 @@ void LobeFactors::fillJunctions(const Geometry& geometry, End end) {
                                          std::pow(omega, static_cast<double>(order) + 1.0))
                             : QStringLiteral("–"));
         }
-        if (any)
+        if (any) {
             junctions_->addRow(cells, shaftAngles(geometry.pair, end, junction.angle).front(),
                                junctions_->toolTip());
+        }
     }
 }
 

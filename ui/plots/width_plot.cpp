@@ -229,10 +229,11 @@ void WidthPlot::findWorst() {
 }
 
 void WidthPlot::refill() {
-    if (quantity_ == Quantity::pressureSlip)
+    if (quantity_ == Quantity::pressureSlip) {
         fillFromSolution();
-    else
+    } else {
         fillFromGeometry();
+    }
     findWorst();
     finishRefill();
 }
@@ -256,10 +257,11 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
         const mechanism::Mechanism& mechanism = geometry()->design.mechanism;
         const TurnMotion motion = turnMotion(geometry()->pair, end_);
         for (const track::Flank flank : flanksOf(mechanism)) {
-            for (const double rho : stationsOf(mechanism))
+            for (const double rho : stationsOf(mechanism)) {
                 planar = std::min(planar, track::planarRelativeRadius(
                                               motion.lift, rho, mechanism.roller.radius, flank)
                                               .minCoeff());
+            }
         }
         ReadoutStrip::Item rule;
         rule.pen = QPen(tones().quiet, 3.0, Qt::DashLine);

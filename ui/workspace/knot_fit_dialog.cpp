@@ -126,10 +126,11 @@ void KnotFitDialog::refit() {
                       : motion::fitKnotCount(*curve, count_->value());
     fit_ = fit ? std::optional(*fit) : std::nullopt;
     use_->setEnabled(fit_.has_value());
-    if (fit_)
+    if (fit_) {
         showFit(*curve);
-    else
+    } else {
         say(QString::fromStdString(fit.problems().front().message), true);
+    }
 }
 
 void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
@@ -151,9 +152,10 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
             .arg(share(fit_->slope->value, peaks.velocity), at(fit_->slope->angle))
             .arg(fit_->curvature->value * omega * omega, 0, 'g', 3)
             .arg(share(fit_->curvature->value, peaks.acceleration), at(fit_->curvature->angle));
-    if (!motion::jumps(curve, 2).empty())
+    if (!motion::jumps(curve, 2).empty()) {
         text += QLatin1Char(' ') + tr("The jumps of its acceleration are rounded off: a spline has "
                                       "none.");
+    }
     const bool isShort =
         choice_->currentIndex() == static_cast<int>(Choice::tolerance) && !fit_->withinTolerance;
     if (isShort)
