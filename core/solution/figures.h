@@ -28,6 +28,13 @@ class FigureList {
 /// speed: ω [rad/s], > 0.
 void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, double speed);
 
+/// The same engine with another setting of its adjuster; absent where that setting cannot exist.
+std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
+                                              const mechanism::Adjuster& adjuster);
+/// Geometric and trapped compression ratio, the lowest of the cycles.
+double compressionRatio(const ports::PortTiming& timing);
+double trappedCompressionRatio(const ports::PortTiming& timing);
+
 /// Group "timing": events of the first cycle, spans, specific time-areas.
 void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double speed);
 

@@ -36,7 +36,8 @@ double shiftOf(const mechanism::Adjuster& adjuster) {
     return adjuster.helixLead * adjuster.setting / units::turn + adjuster.axial;
 }
 
-/// The same engine with another setting of its adjuster; absent where that setting cannot exist.
+} // namespace
+
 std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
                                               const mechanism::Adjuster& adjuster) {
     const auto& pair = timing.pair();
@@ -55,6 +56,16 @@ std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
     return ports ? std::optional(*ports) : std::nullopt;
 }
 
+double compressionRatio(const ports::PortTiming& timing) {
+    return compressionOf(timing).geometric;
+}
+
+double trappedCompressionRatio(const ports::PortTiming& timing) {
+    return compressionOf(timing).trapped;
+}
+
+namespace {
+
 /// What the adjuster did, split into turning the track and moving it: compression and timing.
 void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto adjuster = timing.pair().mechanism().adjuster;
@@ -68,8 +79,8 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
         }
         return phase ? quantity(*turned) - quantity(*rest) : quantity(timing) - quantity(*turned);
     };
-    const auto geometric = [](const auto& t) { return compressionOf(t).geometric; };
-    const auto trapped = [](const auto& t) { return compressionOf(t).trapped; };
+    const auto geometric = [](const auto& t) { return compressionRatio(t); };
+    const auto trapped = [](const auto& t) { return trappedCompressionRatio(t); };
     const auto overlap = [](const auto& t) { return t.cycles().front().overlap() / units::degree; };
     const auto blowdown = [](const auto& t) {
         return t.cycles().front().blowdown() / units::degree;

@@ -75,6 +75,13 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     header()->setStretchLastSection(false);
     setColumnHidden(2, true);
     connect(&Units::instance(), &Units::changed, this, &FiguresPanel::refill);
+    const auto ask = [this](QTreeWidgetItem* item) {
+        const QString figure = item->data(0, Qt::UserRole).toString();
+        if (item->parent() && !figure.isEmpty())
+            Q_EMIT workingWanted(figure);
+    };
+    connect(this, &QTreeWidget::itemClicked, this, ask);
+    connect(this, &QTreeWidget::itemActivated, this, ask);
 }
 
 void FiguresPanel::showSolution(const SolutionPointer& solution) {
@@ -116,7 +123,9 @@ void FiguresPanel::refill() {
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
         const Unit unit = unitFor(figure.unit);
         item->setText(0, coreText(figure.label));
-        item->setToolTip(0, coreText(figure.note.empty() ? figure.label : figure.note));
+        item->setData(0, Qt::UserRole, QString::fromStdString(figure.name));
+        item->setToolTip(0, coreText(figure.note.empty() ? figure.label : figure.note) +
+                                QLatin1Char('\n') + tr("Click: how it came about"));
         item->setText(1, figure.value ? figureText(unit.shown(*figure.value)) + ' ' + unit.text
                                       : tr("not available"));
         item->setToolTip(1, coreText(figure.note));

@@ -16,6 +16,10 @@ class FiguresPanel : public QTreeWidget {
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
 
+  Q_SIGNALS:
+    /// The person wants to see how the figure of this name came about.
+    void workingWanted(const QString& figure);
+
   private:
     void refill();
     QTreeWidgetItem* groupItem(const QString& key);

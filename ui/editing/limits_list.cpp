@@ -1,5 +1,6 @@
 #include "ui/editing/limits_list.h"
 
+#include "core/solution/working.h"
 #include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/palette.h"
@@ -9,6 +10,7 @@
 #include "ui/units.h"
 
 #include <QAbstractListModel>
+#include <QAction>
 #include <QApplication>
 #include <QPainter>
 #include <QStyledItemDelegate>
@@ -69,7 +71,8 @@ class LimitsList::Model final : public QAbstractListModel {
             return severityWord(check.severity) + QStringLiteral(": ") +
                    inShownUnits(coreText(check.message));
         if (role == Qt::ToolTipRole)
-            return LimitsList::tr("Click: go to the number and to the angle");
+            return LimitsList::tr(
+                "Click: go to the number and to the angle; Ctrl+Return: how the value came about");
         return {};
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
@@ -147,6 +150,20 @@ LimitsList::LimitsList(QWidget* parent) : QListView(parent), model_(new Model(th
     connect(&Units::instance(), &Units::changed, this, [this] { model_->set(model_->shown); });
     connect(this, &QListView::clicked, this, &LimitsList::follow);
     connect(this, &QListView::activated, this, &LimitsList::follow);
+    auto* working = new QAction(tr("Show the &working"), this);
+    working->setShortcut(QKeySequence(tr("Ctrl+Return")));
+    working->setShortcutContext(Qt::WidgetShortcut);
+    connect(working, &QAction::triggered, this, &LimitsList::askForWorking);
+    addAction(working);
+    setContextMenuPolicy(Qt::ActionsContextMenu);
+}
+
+void LimitsList::askForWorking() {
+    if (!currentIndex().isValid())
+        return;
+    const std::string figure = solution::figureOf(model_->at(currentIndex()));
+    if (!figure.empty())
+        Q_EMIT workingWanted(QString::fromStdString(figure));
 }
 
 void LimitsList::showSolution(const SolutionPointer& solution) {

@@ -22,6 +22,8 @@ class LimitsList : public QListView {
   Q_SIGNALS:
     void fieldWanted(const QString& path);
     void angleWanted(double theta);
+    /// The person wants to see how the value of a check came about.
+    void workingWanted(const QString& figure);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -30,6 +32,7 @@ class LimitsList : public QListView {
     class Model;
     class Delegate;
     void follow(const QModelIndex& index);
+    void askForWorking();
     Model* model_;
     QString summary_;
 };

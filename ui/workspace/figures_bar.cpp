@@ -5,7 +5,7 @@
 #include "ui/units.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
+#include <QToolButton>
 
 namespace lobewright::ui {
 
@@ -33,10 +33,15 @@ const std::vector<Shown>& shown() {
 FiguresBar::FiguresBar(QWidget* parent) : QWidget(parent) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(14);
+    layout->setSpacing(2);
     for (size_t i = 0; i < shown().size(); ++i) {
-        labels_.push_back(new QLabel(this));
-        layout->addWidget(labels_.back());
+        auto* label = new QToolButton(this);
+        label->setAutoRaise(true);
+        connect(label, &QToolButton::clicked, this, [this, name = shown()[i].figure] {
+            Q_EMIT workingWanted(QString::fromLatin1(name));
+        });
+        labels_.push_back(label);
+        layout->addWidget(label);
     }
     connect(&Units::instance(), &Units::changed, this, &FiguresBar::refill);
 }
@@ -71,7 +76,7 @@ void FiguresBar::refill() {
         const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
         if (before && before->value)
             help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));
-        labels_[i]->setToolTip(help);
+        labels_[i]->setToolTip(help + QLatin1Char('\n') + tr("Click: how it came about"));
     }
     if (unpaid)
         labels_[0]->setText(labels_[0]->text() + tr(" (supply power not counted)"));

@@ -6,7 +6,7 @@
 
 #include <vector>
 
-class QLabel;
+class QToolButton;
 
 namespace lobewright::ui {
 
@@ -20,10 +20,14 @@ class FiguresBar : public QWidget {
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
 
+  Q_SIGNALS:
+    /// The person wants to see how the figure of this name came about.
+    void workingWanted(const QString& figure);
+
   private:
     void refill();
     SolutionPointer solution_, baseline_;
-    std::vector<QLabel*> labels_;
+    std::vector<QToolButton*> labels_;
 };
 
 } // namespace lobewright::ui

@@ -5,6 +5,7 @@
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
 #include "ui/editing/snapshots_panel.h"
+#include "ui/editing/working_view.h"
 #include "ui/units.h"
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/pane_grid.h"
@@ -93,7 +94,7 @@ void MainWindow::buildCentre() {
     figures_ = new FiguresPanel(side_);
     side_->addTab(numbers_, tr("Numbers"));
     side_->addTab(limits_, tr("Limits"));
-    side_->addTab(figures_, tr("Figures"));
+    buildWorking();
     buildSnapshots();
     views_ = new Views(cursor_, centre);
     grid_ = new PaneGrid(*views_, split_);
@@ -153,6 +154,7 @@ void MainWindow::connectParts() {
         side_->setCurrentIndex(limitsTab);
     });
 
+    connectWorking();
     connect(&solver_, &Solver::solved, this, &MainWindow::solutionArrived);
     connect(&solver_, &Solver::failed, this, &MainWindow::solutionFailed);
     connect(&solver_, &Solver::progressed, this, [this](double fraction, const QString& what) {
@@ -211,6 +213,7 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
     solvedRevision_ = revision;
     views_->showSolution(solution);
     figures_->showSolution(solution);
+    working_->showSolution(solution);
     figuresBar_->showSolution(solution);
     limits_->showSolution(solution);
     showLimitsSummary();

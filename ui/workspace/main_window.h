@@ -30,6 +30,7 @@ class PaneGrid;
 class PlaybackBar;
 class RecentFiles;
 class SnapshotsPanel;
+class WorkingView;
 
 /// The window of the program: one document, its solution, and everything that shows them.
 class MainWindow : public QMainWindow {
@@ -76,6 +77,7 @@ class MainWindow : public QMainWindow {
     LimitsList& limits() { return *limits_; }
     FiguresPanel& figures() { return *figures_; }
     SnapshotsPanel& snapshots() { return *snapshots_; }
+    WorkingView& working() { return *working_; }
     const Baseline& baseline() const { return baseline_; }
     PlaybackBar& playback() { return *playback_; }
     Autosave& autosave() { return *autosave_; }
@@ -132,6 +134,11 @@ class MainWindow : public QMainWindow {
     void buildSnapshots();
     void addSnapshotActions(QMenu& menu);
 
+    // main_window_working.cpp
+    void buildWorking();
+    void connectWorking();
+    void showWorking(const QString& figure);
+
     // main_window_report.cpp
     void addReportAction(QMenu& menu);
     void askForReport();
@@ -154,6 +161,7 @@ class MainWindow : public QMainWindow {
     LimitsList* limits_ = nullptr;
     FiguresPanel* figures_ = nullptr;
     SnapshotsPanel* snapshots_ = nullptr;
+    WorkingView* working_ = nullptr;
     PlaybackBar* playback_ = nullptr;
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;

@@ -1,0 +1,317 @@
+#include "core/contact/contact.h"
+#include "core/contact/line_contact.h"
+#include "core/contact/track_materials.h"
+#include "core/loads/loads.h"
+#include "core/solution/stages.h"
+#include "core/solution/working_recipes.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace lobewright::solution {
+
+namespace {
+
+constexpr double sampled = 1e-3;
+constexpr const char* searched = "Largest over the turn.";
+constexpr const char* hertz =
+    "Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "
+    "evenly over the width, so nominal.";
+constexpr const char* contactSource = "Largest over the turn and the width.";
+
+constexpr Recipe loadTable[] = {
+    {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J", "Work of a turn over its angle."},
+    {"highest_torque_Nm", "T_max", "max(T)", "T=channel:torque_total_Nm", searched, sampled},
+    {"lowest_torque_Nm", "T_min", "min(T)", "T=channel:torque_total_Nm", "Least over the turn.",
+     sampled, 0.05},
+    {"peak_to_peak_torque_Nm", "ΔT", "T_max − T_min",
+     "T_max=figure:highest_torque_Nm T_min=figure:lowest_torque_Nm", "Definition."},
+    {"torque_ripple", "r", "ΔT/abs(T_m)",
+     "ΔT=figure:peak_to_peak_torque_Nm T_m=figure:mean_torque_Nm",
+     "Definition: (max − min)/|mean|."},
+    {"shortest_firing_interval_deg", "Δ", "360·k/(z·c)",
+     "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
+     "even=value:even_firing",
+     "Evenly spaced: the turn shared by its power strokes."},
+    {"longest_firing_interval_deg", "Δ", "360·k/(z·c)",
+     "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
+     "even=value:even_firing",
+     "Evenly spaced: the turn shared by its power strokes."},
+    {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
+     searched, sampled},
+    {"lowest_contact_force_{side}_N", "N_min", "min(N)", "N=channel:demanded_force_{side}_N",
+     "Least over the turn, demanded by the motion.", sampled, 1.0},
+    {"highest_side_force_{side}_N", "F_max", "max(abs(F))", "F=channel:side_force_{side}_N",
+     searched, sampled},
+    {"guide_bracket_{side}", "k", "cos(α) − μ·(1 + 2·o/l)·sin(abs(α))",
+     "α=value:jam_angle_{side} μ=field:/friction/guide_coefficient o=value:guide_overhang "
+     "l=value:guide_length",
+     "Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle "
+     "where it is least.",
+     1e-5},
+    {"peak_piston_speed_{side}_m_per_s", "v_max", "max(abs(v))",
+     "v=channel:velocity_{side}_m_per_s", searched, sampled},
+    {"peak_pressure_angle_{side}_deg", "α_max", "max(abs(α))",
+     "α=channel:pressure_angle_{side}_deg", searched, sampled},
+    {"lift_off_speed_fired_rpm", "n_l", "n·√((F_g + F_r)/(−F_m))",
+     "n=field:/running/speed_rpm F_g=value:lift_off_gas F_r=value:lift_off_ring "
+     "F_m=value:lift_off_inertia",
+     "The speed at which inertia outweighs gas and rings, with this pressure trace held.", 5e-3},
+    {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
+     "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
+     "alike=value:cylinders_alike",
+     "∮p dV of all cylinders; 1 bar·cm³ is 0.1 J.", sampled},
+    {"friction_work_J", "W_f", "0.1·c·V_d·(r + g + w + s + b)",
+     "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "
+     "g=figure:fmep_guide_bar w=figure:fmep_roller_bar s=figure:fmep_slip_bar "
+     "b=figure:fmep_shaft_bearing_bar",
+     "Mean effective pressure times the volume swept in a turn."},
+    {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ=channel:shaft_angle_deg",
+     "Torque times angle, summed over the turn.", sampled}};
+
+constexpr Recipe contactTable[] = {
+    {"peak_contact_pressure_{side}_MPa", "p_0",
+     "√(1000·N/(π·(b − 2·k)·R·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)))",
+     "N=value:worst_force_{side} b=field:/mechanism/roller/width_mm "
+     "k=field:/mechanism/roller/edge_relief_mm R=value:worst_radius_{side} "
+     "ν_t=field:/materials/track/poisson_ratio "
+     "E_t=field:/materials/track/elastic_modulus_GPa "
+     "ν_r=field:/materials/roller/poisson_ratio "
+     "E_r=field:/materials/roller/elastic_modulus_GPa",
+     hertz},
+    {"peak_contact_pressure_{side}_MPa", "p_0", "max(p)", "p=channel:contact_pressure_{side}_MPa",
+     contactSource, sampled},
+    {"deepest_shear_{side}_MPa", "τ", "t·max(p)",
+     "t=value:shear_ratio p=channel:contact_pressure_{side}_MPa",
+     "Johnson, Contact Mechanics, § 4.2: largest shear on the axis of a line contact."},
+    {"deepest_shear_{side}_MPa", "τ_max", "max(τ)", "τ=channel:deepest_shear_{side}_MPa",
+     contactSource, sampled},
+    {"shear_depth_{side}_mm", "z", "d·b/1000",
+     "d=value:shear_depth_ratio b=value:worst_width_{side}",
+     "Johnson, Contact Mechanics, § 4.2: in half-widths under the surface."},
+    {"contact_safety_{side}", "S", "σ/p_0",
+     "σ=value:allowable_stress p_0=figure:peak_contact_pressure_{side}_MPa",
+     "Ratio of stresses; allowable stress as in ISO 6336-5 unless given."},
+    {"lowest_film_{side}_um", "h", "min(f)", "f=channel:film_{side}_um",
+     "Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.", 5e-3},
+    {"lowest_film_ratio_{side}", "λ", "h/√(R_t² + R_r²)",
+     "h=figure:lowest_film_{side}_um R_t=field:/materials/track/roughness_um "
+     "R_r=field:/materials/roller/roughness_um",
+     "Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication)."},
+    {"highest_slip_{side}_m_per_s", "v", "max(s)", "s=channel:slip_{side}_m_per_s", contactSource,
+     sampled},
+    {"highest_pressure_slip_{side}_W_per_mm2", "q", "max(s)",
+     "s=channel:pressure_slip_{side}_W_per_mm2", contactSource, sampled},
+    {"roller_passes_per_hour_{side}", "f", "60·n·z",
+     "n=field:/running/speed_rpm z=field:/mechanism/cylinders",
+     "Every roller passes each point of the track once a turn."},
+    {"roller_equivalent_load_{side}_N", "P",
+     "(∮(abs(N)^(10/3)·√(R² + l²), θ)/∮(√(R² + l²), θ))^(3/10)",
+     "N=channel:contact_force_{side}_N R=field:/mechanism/pitch_radius_mm "
+     "l=channel:lever_arm_{side}_mm θ=channel:shaft_angle_deg",
+     "ISO 281: power mean with exponent 10/3 over the roller's turns.", sampled},
+    {"roller_speed_{side}_rpm", "n_r", "n·∮(√(R² + l²), θ)/(360·r)",
+     "n=field:/running/speed_rpm R=field:/mechanism/pitch_radius_mm l=channel:lever_arm_{side}_mm "
+     "θ=channel:shaft_angle_deg r=field:/mechanism/roller/radius_mm",
+     "Path along the track over the roller's circumference.", sampled},
+    {"roller_life_{side}_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n_r)",
+     "C=field:/roller_bearing/dynamic_rating_kN P=figure:roller_equivalent_load_{side}_N "
+     "n_r=figure:roller_speed_{side}_rpm",
+     "ISO 281: basic rating life, a₁ = 1, no lubrication factor."},
+    {"roller_static_safety_{side}", "s_0", "1000·C_0/N",
+     "C_0=field:/roller_bearing/static_rating_kN N=figure:highest_contact_force_{side}_N",
+     "ISO 76."},
+    {"roller_static_stress_{side}_MPa", "σ", "4000/√(s_0)",
+     "s_0=figure:roller_static_safety_{side}",
+     "ISO 76: 4000 MPa under the static rating; stress goes with the root of the load."}};
+
+Operand inner(std::string label, std::string unit, double number, std::string note = {}) {
+    return {.kind = Operand::Kind::inner,
+            .label = std::move(label),
+            .unit = std::move(unit),
+            .values = Samples::Constant(1, number),
+            .note = std::move(note)};
+}
+
+End endOf(std::string_view name) {
+    return name.ends_with("_inlet") ? End::inlet : End::exhaust;
+}
+
+/// A field, or where it is not given the one that stands in for it.
+std::optional<Operand> fieldOr(const Solution& solution, const char* path, const char* standIn,
+                               const char* note) {
+    if (auto field = fieldOperand(solution, path)) {
+        return field;
+    }
+    auto field = fieldOperand(solution, standIn);
+    if (field) {
+        field->note = note;
+    }
+    return field;
+}
+
+/// Force, radius and half-width where the nominal pressure is highest, straight rollers only.
+std::optional<Operand> worstContact(const Solution& solution, std::string_view name) {
+    const End end = endOf(name);
+    const auto& track = solution.stages->contact->track[end];
+    const bool isCrowned = solution.design.mechanism.roller.crownRadius.has_value();
+    Eigen::Index i = 0;
+    const double highest = track.peakPressure.maxCoeff(&i);
+    if (isCrowned || !track.highestPressure || highest != track.highestPressure->value) {
+        return std::nullopt;
+    }
+    const auto& station = *std::ranges::max_element(
+        track.stations, {}, [i](const contact::StationContact& s) { return s.pressure[i]; });
+    Operand operand;
+    if (name.starts_with("worst_force")) {
+        operand = inner("Contact force there", "N",
+                        std::abs(solution.stages->loads->piston[end].contactForce[i]));
+        operand.name = fmt::format("contact_force_{}_N", lobewright::name(end));
+    } else if (name.starts_with("worst_radius")) {
+        operand = inner("Relative radius of roller and track there", "mm",
+                        station.relativeRadius[i] / units::millimetre,
+                        fmt::format("at {:.4g} mm from the shaft axis, from the exact contact of "
+                                    "roller and track",
+                                    station.rho / units::millimetre));
+    } else {
+        operand = inner("Half-width of the contact there", "µm",
+                        station.halfWidth[i] / units::micrometre, "√(4·N·R/(π·L·E*))");
+    }
+    operand.kind = Operand::Kind::reading;
+    operand.angle = solution.theta[i];
+    return operand;
+}
+
+std::optional<Operand> allowableStress(const Solution& solution) {
+    if (auto field = fieldOperand(solution, "/materials/allowable_stress_MPa")) {
+        return field;
+    }
+    const auto* material = contact::findTrackMaterial(solution.design.materials.track);
+    if (material == nullptr) {
+        return std::nullopt;
+    }
+    Operand operand = inner("Allowable stress of " + material->label, "MPa",
+                            material->allowableStress / units::megapascal, material->source);
+    operand.kind = Operand::Kind::constant;
+    return operand;
+}
+
+std::optional<Operand> liftOff(const Solution& solution, std::string_view part) {
+    const auto& ends = solution.stages->loads->liftOffFired;
+    const bool isExhaust =
+        ends.exhaust.omega && (!ends.inlet.omega || *ends.exhaust.omega < *ends.inlet.omega);
+    const End end = isExhaust ? End::exhaust : End::inlet;
+    if (!ends[end].omega || *ends[end].omega <= 0.0) {
+        return std::nullopt;
+    }
+    const double theta = ends[end].theta;
+    if (part != "inertia") {
+        const char* channel = part == "gas" ? "gas_force" : "ring_friction";
+        return readingOperand(solution, fmt::format("{}_{}_N", channel, name(end)), theta);
+    }
+    // Not read from the column: the acceleration may jump beside it.
+    const double omega = solution.design.running.speed;
+    const double force = solution.pair.mechanism().pistonMass[end] * omega * omega *
+                         solution.pair.lift(end, theta).y2;
+    if (force >= 0.0) {
+        return std::nullopt;
+    }
+    Operand operand = inner("Inertia force there", "N", force, "m·ω²·y″");
+    operand.kind = Operand::Kind::reading;
+    operand.name = fmt::format("inertia_force_{}_N", name(end));
+    operand.angle = theta;
+    return operand;
+}
+
+std::optional<Operand> jamAngle(const Solution& solution, End end) {
+    const auto& margin = solution.stages->loads->jamMargin[end];
+    if (margin.value >= 1.0) {
+        return std::nullopt; // the track never pushes a moving piston
+    }
+    return readingOperand(solution, fmt::format("pressure_angle_{}_deg", name(end)), margin.theta);
+}
+
+/// Angles of the first cycle's events.
+std::optional<Operand> eventAngle(const Solution& solution, std::string_view name) {
+    const auto& cycle = solution.timing.cycles().front();
+    const std::tuple<std::string_view, const char*, double> events[] = {
+        {"inner_dead_centre_at", "Inner dead centre", cycle.centres.idc},
+        {"outer_dead_centre_at", "Outer dead centre", cycle.centres.odc},
+        {"exhaust_opens_at", "Exhaust opens", cycle.exhaustOpens},
+        {"inlet_opens_at", "Inlet opens", cycle.inletOpens},
+        {"inlet_closes_at", "Inlet closes", cycle.inletCloses},
+        {"exhaust_closes_at", "Exhaust closes", cycle.exhaustCloses}};
+    for (const auto& [key, label, theta] : events) {
+        if (key == name) {
+            Operand operand = inner(label, "shaft °", theta / units::degree, "of the first cycle");
+            operand.kind = Operand::Kind::reading;
+            operand.angle = theta;
+            return operand;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::span<const Recipe> loadRecipes() {
+    return loadTable;
+}
+
+std::span<const Recipe> contactRecipes() {
+    return contactTable;
+}
+
+std::optional<Operand> loadValue(const Solution& solution, std::string_view name) {
+    if (name.ends_with("_at") && !name.starts_with("worst")) {
+        return eventAngle(solution, name);
+    }
+    if (!solution.stages->loads || !solution.stages->contact) {
+        return std::nullopt;
+    }
+    if (name == "even_firing") {
+        const auto& firing = solution.stages->loads->firing;
+        const bool isEven = firing.longestInterval - firing.shortestInterval < 1e-9;
+        return isEven ? std::optional(inner("Holds for", "", 1.0, "evenly spaced firing"))
+                      : std::nullopt;
+    }
+    if (name.starts_with("jam_angle_")) {
+        return jamAngle(solution, endOf(name));
+    }
+    if (name == "guide_overhang") {
+        return fieldOr(solution, "/friction/guide_overhang_mm", "/mechanism/roller/radius_mm",
+                       "none is given: the roller radius");
+    }
+    if (name == "guide_length") {
+        return fieldOr(solution, "/friction/guide_length_mm", "/mechanism/bore_mm",
+                       "none is given: the bore");
+    }
+    if (name.starts_with("lift_off_")) {
+        return liftOff(solution, name.substr(9));
+    }
+    if (name.starts_with("worst_")) {
+        return worstContact(solution, name);
+    }
+    if (name == "allowable_stress") {
+        return allowableStress(solution);
+    }
+    if (name == "shear_ratio" || name == "shear_depth_ratio") {
+        if (solution.design.mechanism.roller.crownRadius) {
+            return std::nullopt;
+        }
+        const auto deepest = contact::lineDeepestShear();
+        Operand operand = name == "shear_ratio"
+                              ? inner("Largest shear over peak pressure", "", deepest.ratio)
+                              : inner("Depth over half-width", "", deepest.depth);
+        operand.kind = Operand::Kind::constant;
+        operand.note = "Johnson, Contact Mechanics, § 4.2";
+        return operand;
+    }
+    return std::nullopt;
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,221 @@
+#include "core/design/fields.h"
+#include "core/design/file.h"
+#include "core/solution/expression.h"
+#include "core/solution/working.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <filesystem>
+#include <map>
+#include <set>
+
+namespace lobewright::solution {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Every sample of the program, as it is and with an adjuster that turns and shifts, solved once.
+const std::map<std::string, Solution>& solved() {
+    static const auto all = [] {
+        std::map<std::string, Solution> list;
+        SilentMonitor monitor;
+        for (const auto& entry :
+             fs::directory_iterator(fs::path(LOBEWRIGHT_SOURCE_DIR) / "samples")) {
+            if (!entry.path().string().ends_with(".lobewright.json")) {
+                continue;
+            }
+            const std::string name = entry.path().stem().stem().string();
+            const auto design = design::loadDesign(entry.path());
+            list.emplace(name, *solve(*design, monitor));
+            if (name == "biogas-pump-set") {
+                auto changed = *design;
+                changed.mechanism.adjuster = {0.03, 4.0 * units::degree, 0.0004};
+                changed.running.inertia = 0.8;
+                changed.rollerBearing = {45e3, 60e3};
+                changed.friction.auxiliaryPower = 150.0;
+                list.emplace("adjusted", *solve(changed, monitor));
+                changed.running.motored = true;
+                list.emplace("motored", *solve(changed, monitor));
+            }
+        }
+        return list;
+    }();
+    return all;
+}
+
+/// As far as the working promises.
+double allowed(const Working& working) {
+    return working.tolerance * std::abs(working.value) + working.absolute;
+}
+
+TEST(Working, GivesTheFigureShownOnEverySample) {
+    for (const auto& [name, solution] : solved()) {
+        for (const Figure& figure : solution.figures) {
+            const auto shown = working(solution, figure.name);
+            if (!shown) {
+                continue;
+            }
+            const auto value = evaluate(*shown);
+            if (!value) {
+                ADD_FAILURE() << name << " " << figure.name << " " << shown->formula << ": "
+                              << value.problems().front().message;
+                continue;
+            }
+            const bool isAngle = shown->formula.starts_with("wrap");
+            const double off =
+                isAngle ? std::remainder(*value - *figure.value, 360.0) : *value - *figure.value;
+            EXPECT_LE(std::abs(off), allowed(*shown))
+                << name << " " << figure.name << " = " << *figure.value << ", " << shown->formula
+                << " = " << *value;
+        }
+    }
+}
+
+// What stands on the screen: the formula with six-digit numbers in place of the symbols.
+TEST(Working, GivesTheFourDigitsOfTheFigureFromTheNumbersAsPrinted) {
+    for (const auto& [name, solution] : solved()) {
+        for (const Figure& figure : solution.figures) {
+            const auto shown = working(solution, figure.name);
+            if (!shown || !shown->isClosed() || shown->absolute > 0.0) {
+                continue;
+            }
+            const std::string printed = withNumbers(*shown, 9);
+            const auto value =
+                evaluate(printed, [&](std::string_view symbol) -> std::optional<Quantity> {
+                    for (const Operand& operand : shown->operands) {
+                        if (operand.symbol == symbol && operand.values.size() > 1) {
+                            return operand.values;
+                        }
+                    }
+                    return std::nullopt;
+                });
+            ASSERT_TRUE(value) << name << " " << figure.name << ": " << printed;
+            EXPECT_NEAR(*value, *figure.value, 5e-5 * std::abs(*figure.value) + 1e-12)
+                << name << " " << figure.name << ": " << printed;
+        }
+    }
+}
+
+TEST(Working, CoversFiguresOfEveryGroup) {
+    const Solution& solution = solved().at("adjusted");
+    std::map<std::string, int> covered, all;
+    std::string missing;
+    for (const Figure& figure : solution.figures) {
+        if (!figure.value) {
+            continue;
+        }
+        ++all[figure.group];
+        if (working(solution, figure.name)) {
+            ++covered[figure.group];
+        } else {
+            missing += figure.name + " ";
+        }
+    }
+    int sum = 0;
+    for (const char* group :
+         {"geometry", "timing", "performance", "energy", "loads", "contact", "balance"}) {
+        EXPECT_GE(covered[group], all[group] / 2) << group << ": " << missing;
+        sum += covered[group];
+    }
+    EXPECT_GE(sum, 120) << missing;
+    RecordProperty("covered", sum);
+    RecordProperty("missing", missing);
+}
+
+TEST(Working, StepsBackToFiguresFieldsAndColumnsThatAreThere) {
+    for (const auto& [name, solution] : solved()) {
+        for (const Figure& figure : solution.figures) {
+            const auto shown = working(solution, figure.name);
+            for (const Operand& operand : shown ? shown->operands : std::vector<Operand>()) {
+                SCOPED_TRACE(figure.name + " " + operand.symbol);
+                EXPECT_FALSE(operand.label.empty());
+                switch (operand.kind) {
+                case Operand::Kind::figure:
+                    EXPECT_NE(solution.figure(operand.name), nullptr);
+                    EXPECT_NE(operand.name, figure.name);
+                    break;
+                case Operand::Kind::field:
+                    EXPECT_TRUE(design::findField(solution.design, operand.name));
+                    break;
+                case Operand::Kind::channel:
+                    EXPECT_NE(solution.channel(operand.name), nullptr);
+                    break;
+                case Operand::Kind::reading:
+                    EXPECT_TRUE(operand.angle);
+                    break;
+                case Operand::Kind::constant:
+                case Operand::Kind::inner:
+                    EXPECT_EQ(operand.values.size(), 1);
+                    break;
+                }
+            }
+        }
+    }
+}
+
+/// Figures that a figure rests on, itself included; empty when it comes back to itself.
+bool endsWithoutCircle(const Solution& solution, const std::string& figure,
+                       std::set<std::string> above) {
+    if (!above.insert(figure).second) {
+        return false;
+    }
+    const auto shown = working(solution, figure);
+    for (const Operand& operand : shown ? shown->operands : std::vector<Operand>()) {
+        if (operand.kind == Operand::Kind::figure &&
+            !endsWithoutCircle(solution, operand.name, above)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+TEST(Working, NeverComesBackToItself) {
+    for (const auto& [name, solution] : solved()) {
+        for (const Figure& figure : solution.figures) {
+            EXPECT_TRUE(endsWithoutCircle(solution, figure.name, {})) << name << " " << figure.name;
+        }
+    }
+}
+
+TEST(Working, NamesASourceAndUsesEverySymbol) {
+    const Solution& solution = solved().at("biogas-pump-set");
+    for (const Figure& figure : solution.figures) {
+        const auto shown = working(solution, figure.name);
+        if (!shown) {
+            continue;
+        }
+        EXPECT_FALSE(shown->source.empty()) << figure.name;
+        std::set<std::string> used;
+        const auto list = pieces(shown->formula);
+        ASSERT_TRUE(list) << figure.name;
+        for (const FormulaPiece& piece : *list) {
+            used.insert(piece.text);
+        }
+        for (const Operand& operand : shown->operands) {
+            const bool isCondition = operand.label == "Holds for";
+            EXPECT_NE(used.contains(operand.symbol), isCondition)
+                << figure.name << " " << operand.symbol;
+        }
+    }
+}
+
+// By hand: 58 mm bore, two strokes of 34 mm: π/4·58²·68/1000 = 179.6614 cm³.
+TEST(Working, ReadsAsOneWouldWriteIt) {
+    const auto shown = working(solved().at("biogas-pump-set"), "swept_volume_cm3");
+    ASSERT_TRUE(shown);
+    EXPECT_EQ(shown->formula, "π/4·D²·(S_i + S_e)/1000");
+    EXPECT_EQ(withNumbers(*shown), "π/4·58²·(34 + 34)/1000");
+    EXPECT_NEAR(*evaluate(*shown), 179.6614, 1e-4);
+}
+
+TEST(Working, UnknownOrUnavailableFiguresHaveNone) {
+    const Solution& solution = solved().at("biogas-pump-set");
+    EXPECT_FALSE(working(solution, "no_such_figure"));
+    EXPECT_FALSE(working(solution, "roller_life_inlet_h")); // no rating is given
+}
+
+} // namespace
+} // namespace lobewright::solution

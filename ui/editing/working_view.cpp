@@ -1,0 +1,245 @@
+#include "ui/editing/working_view.h"
+
+#include "core/solution/expression.h"
+#include "core/solution/working.h"
+#include "core/units.h"
+#include "ui/editing/figures_panel.h"
+#include "ui/palette.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QShortcut>
+#include <QTextBrowser>
+#include <QToolButton>
+#include <QUrl>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+using Kind = solution::Operand::Kind;
+
+QString text(const std::string& words) {
+    return QString::fromStdString(words).toHtmlEscaped();
+}
+
+/// "V_max" with its index set low.
+QString symbolText(const std::string& symbol) {
+    const QString plain = QString::fromStdString(symbol);
+    const QString index = plain.section('_', 1);
+    const QString head = plain.section('_', 0, 0).toHtmlEscaped();
+    return QStringLiteral("<i>%1</i>").arg(head) +
+           (index.isEmpty() ? QString()
+                            : QStringLiteral("<sub>%1</sub>").arg(index.toHtmlEscaped()));
+}
+
+QString formulaText(const solution::Working& working) {
+    const auto list = solution::pieces(working.formula);
+    QString shown;
+    bool afterValue = false;
+    for (const auto& piece : list ? *list : std::vector<solution::FormulaPiece>()) {
+        const QString sign = QString::fromStdString(piece.text);
+        if (piece.kind == solution::FormulaPiece::Kind::sign) {
+            if (sign == QLatin1String("+") || sign == QLatin1String("-"))
+                shown += (afterValue ? QStringLiteral(" %1 ") : QStringLiteral("%1"))
+                             .arg(sign == QLatin1String("-") ? QString(QChar(0x2212)) : sign);
+            else
+                shown += sign == QLatin1String("*")   ? QString(QChar(0xB7))
+                         : sign == QLatin1String(",") ? QStringLiteral(", ")
+                                                      : sign;
+            afterValue = sign == QLatin1String(")") || sign == QChar(0xB2) || sign == QChar(0xB3);
+            continue;
+        }
+        const bool isSymbol =
+            piece.kind == solution::FormulaPiece::Kind::symbol && sign != QChar(0x3C0);
+        shown += isSymbol ? symbolText(piece.text) : sign.toHtmlEscaped();
+        afterValue = piece.kind != solution::FormulaPiece::Kind::function;
+    }
+    return shown;
+}
+
+QString withUnit(const QString& number, const std::string& unit) {
+    const QString shown = QString::fromStdString(unit);
+    return (number + (shown.isEmpty() || shown == QChar(0xB0) ? QString() : QString(' ')) + shown)
+        .toHtmlEscaped();
+}
+
+/// What stands in the column of values.
+QString valueOf(const solution::Operand& operand) {
+    if (operand.values.size() == 1)
+        return withUnit(
+            QString::number(operand.values[0], 'g', 6).replace(QLatin1Char('-'), QChar(0x2212)),
+            operand.unit);
+    return WorkingView::tr("column, %1").arg(text(operand.unit.empty() ? "–" : operand.unit));
+}
+
+/// The label, a link where one can step back to it.
+QString linked(const solution::Solution& solution, const solution::Operand& operand) {
+    const QString label = text(operand.label);
+    const QString target = QString::fromStdString(operand.name);
+    if (operand.kind == Kind::figure && solution::working(solution, operand.name))
+        return QStringLiteral("<a href=\"figure:%1\">%2</a>").arg(target, label);
+    if (operand.kind == Kind::field)
+        return QStringLiteral("<a href=\"field:%1\">%2</a>").arg(target, label);
+    if (operand.kind == Kind::reading && operand.angle)
+        return QStringLiteral("<a href=\"angle:%1\">%2</a>")
+            .arg(QString::number(*operand.angle, 'g', 17), label);
+    return label;
+}
+
+QString origin(const solution::Operand& operand) {
+    QString words;
+    switch (operand.kind) {
+    case Kind::figure:
+        words = WorkingView::tr("figure");
+        break;
+    case Kind::field:
+        words = WorkingView::tr("number of the design");
+        break;
+    case Kind::channel:
+        words =
+            WorkingView::tr("column %1 of channels.csv").arg(QString::fromStdString(operand.name));
+        break;
+    case Kind::reading:
+        words = WorkingView::tr("at %1° of the shaft")
+                    .arg(operand.angle.value_or(0.0) / units::degree, 0, 'f', 2);
+        break;
+    case Kind::constant:
+        words = WorkingView::tr("constant");
+        break;
+    case Kind::inner:
+        words = WorkingView::tr("from the solver");
+        break;
+    }
+    if (!operand.note.empty())
+        words += QStringLiteral("; ") + QString::fromStdString(operand.note);
+    return words.toHtmlEscaped();
+}
+
+QString nearness(const solution::Working& working) {
+    const auto value = solution::evaluate(working);
+    if (!value || working.isClosed())
+        return {};
+    return WorkingView::tr("Worked out from the columns and numbers shown: %1. The figure itself "
+                           "comes from the solver, which looks closer than the columns do.")
+        .arg(withUnit(QString::number(*value, 'g', 6), working.unit));
+}
+
+QString page(const solution::Solution& solution, const solution::Working& working,
+             const QString& quiet) {
+    QString html = QStringLiteral("<p style=\"margin-bottom:2px\">%1 = %2</p>")
+                       .arg(symbolText(working.symbol), formulaText(working));
+    html += QStringLiteral("<p style=\"margin:2px 0\">= %1</p>")
+                .arg(text(solution::withNumbers(working)));
+    html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">= <b>%1</b></p>")
+                .arg(withUnit(figureText(working.value), working.unit));
+    html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"2\" width=\"100%\">");
+    for (const solution::Operand& operand : working.operands) {
+        if (operand.label == "Holds for")
+            continue;
+        html += QStringLiteral("<tr><td>%1</td><td>%2<br/><span style=\"color:%3\">%4</span></td>"
+                               "<td align=\"right\">%5</td></tr>")
+                    .arg(symbolText(operand.symbol), linked(solution, operand), quiet,
+                         origin(operand), valueOf(operand));
+    }
+    html += QStringLiteral("</table>");
+    for (const QString& more : {text(working.source), text(working.note), nearness(working)}) {
+        if (!more.isEmpty())
+            html +=
+                QStringLiteral("<p style=\"margin:6px 0 0 0; color:%1\">%2</p>").arg(quiet, more);
+    }
+    return html;
+}
+
+} // namespace
+
+WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(6, 2, 6, 4);
+    column->setSpacing(2);
+    auto* line = new QHBoxLayout;
+    back_ = new QToolButton(this);
+    back_->setText(tr("Back"));
+    back_->setAutoRaise(true);
+    back_->setToolTip(tr("To the figure before (Alt+Left)"));
+    title_ = new QLabel(this);
+    title_->setWordWrap(true);
+    auto* close = new QToolButton(this);
+    close->setText(tr("Close"));
+    close->setAutoRaise(true);
+    close->setToolTip(tr("Only the list of figures"));
+    line->addWidget(title_, 1);
+    line->addWidget(back_);
+    line->addWidget(close);
+    text_ = new QTextBrowser(this);
+    text_->setFrameShape(QFrame::NoFrame);
+    text_->setOpenLinks(false);
+    text_->setAccessibleName(tr("Working of the figure"));
+    column->addLayout(line);
+    column->addWidget(text_, 1);
+    connect(back_, &QToolButton::clicked, this, &WorkingView::goBack);
+    connect(close, &QToolButton::clicked, this, &WorkingView::closed);
+    connect(text_, &QTextBrowser::anchorClicked, this, &WorkingView::follow);
+    auto* key = new QShortcut(QKeySequence(tr("Alt+Left")), this);
+    key->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(key, &QShortcut::activated, this, &WorkingView::goBack);
+}
+
+void WorkingView::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void WorkingView::showFigure(const QString& name) {
+    if (figure() == name)
+        return;
+    trail_ << name;
+    refill();
+    text_->setFocus(Qt::OtherFocusReason);
+}
+
+void WorkingView::goBack() {
+    if (trail_.size() > 1) {
+        trail_.removeLast();
+        refill();
+    }
+}
+
+QString WorkingView::text() const {
+    return text_->toPlainText();
+}
+
+void WorkingView::follow(const QUrl& link) {
+    const QString target = link.path();
+    if (link.scheme() == QLatin1String("figure"))
+        showFigure(target);
+    else if (link.scheme() == QLatin1String("field"))
+        Q_EMIT fieldWanted(target);
+    else if (link.scheme() == QLatin1String("angle"))
+        Q_EMIT angleWanted(target.toDouble());
+}
+
+void WorkingView::refill() {
+    back_->setEnabled(trail_.size() > 1);
+    if (!solution_ || trail_.isEmpty())
+        return;
+    const std::string name = figure().toStdString();
+    const auto* shown = solution_->figure(name);
+    title_->setText(
+        QStringLiteral("<b>%1</b>")
+            .arg(shown ? QString::fromStdString(shown->label).toHtmlEscaped() : figure()));
+    const auto working = solution::working(*solution_, name);
+    if (!working) {
+        const QString why = shown && !shown->value ? QString::fromStdString(shown->note)
+                                                   : tr("It comes from the solver as it is: there "
+                                                        "is no formula to put numbers in.");
+        text_->setHtml(QStringLiteral("<p>%1</p>").arg(why.toHtmlEscaped()));
+        return;
+    }
+    text_->setHtml(page(*solution_, *working, Palette::of(*this).quiet.name()));
+}
+
+} // namespace lobewright::ui
