@@ -3,6 +3,7 @@
 #include "core/motion/knot_fit.h"
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/figures_panel.h"
 #include "ui/editing/snapshots_panel.h"
 #include "ui/look.h"
 #include "ui/plots/comparison_pane.h"
@@ -101,6 +102,11 @@ int takePanels(const QString& folder) {
         QTest::qWait(500);
         if (!window.grab().save(
                 QStringLiteral("%1/snapshots-%2.png").arg(folder, QLatin1String(theme))))
+            return 1;
+        Q_EMIT window.figures().workingWanted(QStringLiteral("delivery_ratio"));
+        QTest::qWait(300);
+        if (!window.grab().save(
+                QStringLiteral("%1/working-%2.png").arg(folder, QLatin1String(theme))))
             return 1;
     }
     return pictureKnots(window, folder);
