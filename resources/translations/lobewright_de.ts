@@ -4709,6 +4709,10 @@
         <source> (supply power not counted)</source>
         <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
+    <message>
+        <source>Click: how it came about</source>
+        <translation>Klick: wie sie zustande kam</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FiguresPanel</name>
@@ -4763,6 +4767,10 @@
     <message>
         <source>%1 against %2 %3 of the baseline</source>
         <translation>%1 gegenüber %2 %3 des Bezugsentwurfs</translation>
+    </message>
+    <message>
+        <source>Click: how it came about</source>
+        <translation>Klick: wie sie zustande kam</translation>
     </message>
 </context>
 <context>
@@ -5282,10 +5290,6 @@
         <translation>%1 Warnungen</translation>
     </message>
     <message>
-        <source>Click: go to the number and to the angle</source>
-        <translation>Klick: zur Zahl und zum Winkel gehen</translation>
-    </message>
-    <message>
         <source>%1, limit %2</source>
         <translation>%1, Grenze %2</translation>
     </message>
@@ -5300,6 +5304,18 @@
     <message>
         <source>Within all limits</source>
         <translation>Alle Grenzen eingehalten</translation>
+    </message>
+    <message>
+        <source>Click: go to the number and to the angle; Ctrl+Return: how the value came about</source>
+        <translation>Klick: zur Zahl und zum Winkel gehen; Strg+Eingabe: wie der Wert zustande kam</translation>
+    </message>
+    <message>
+        <source>Show the &amp;working</source>
+        <translation>&amp;Rechenweg zeigen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translation>Ctrl+Return</translation>
     </message>
 </context>
 <context>
@@ -7254,6 +7270,77 @@
     <message>
         <source>E&amp;xhaust track</source>
         <translation>A&amp;uslassbahn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WorkingView</name>
+    <message>
+        <source>column, %1</source>
+        <translation>Spalte, %1</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>Kennwert</translation>
+    </message>
+    <message>
+        <source>number of the design</source>
+        <translation>Zahl des Entwurfs</translation>
+    </message>
+    <message>
+        <source>column %1 of channels.csv</source>
+        <translation>Spalte %1 von channels.csv</translation>
+    </message>
+    <message>
+        <source>at %1° of the shaft</source>
+        <translation>bei %1° der Welle</translation>
+    </message>
+    <message>
+        <source>constant</source>
+        <translation>Konstante</translation>
+    </message>
+    <message>
+        <source>from the solver</source>
+        <translation>vom Löser</translation>
+    </message>
+    <message>
+        <source>Worked out from the columns and numbers shown: %1. The figure itself comes from the solver, which looks closer than the columns do.</source>
+        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+    </message>
+    <message>
+        <source>Formulas are worked out in metric units.</source>
+        <translation>Formeln werden in metrischen Einheiten gerechnet.</translation>
+    </message>
+    <message>
+        <source>In the units chosen: %1.</source>
+        <translation>In den gewählten Einheiten: %1.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>To the figure before (Alt+Left)</source>
+        <translation>Zum Kennwert davor (Alt+Links)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Only the list of figures</source>
+        <translation>Nur die Liste der Kennwerte</translation>
+    </message>
+    <message>
+        <source>Working of the figure</source>
+        <translation>Rechenweg des Kennwerts</translation>
+    </message>
+    <message>
+        <source>Alt+Left</source>
+        <translation>Alt+Left</translation>
+    </message>
+    <message>
+        <source>It comes from the solver as it is: there is no formula to put numbers in.</source>
+        <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
 </context>
 </TS>

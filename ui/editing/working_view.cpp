@@ -3,8 +3,10 @@
 #include "core/solution/expression.h"
 #include "core/solution/working.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/palette.h"
+#include "ui/units.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -78,7 +80,7 @@ QString valueOf(const solution::Operand& operand) {
 
 /// The label, a link where one can step back to it.
 QString linked(const solution::Solution& solution, const solution::Operand& operand) {
-    const QString label = text(operand.label);
+    const QString label = coreText(operand.label).toHtmlEscaped();
     const QString target = QString::fromStdString(operand.name);
     if (operand.kind == Kind::figure && solution::working(solution, operand.name))
         return QStringLiteral("<a href=\"figure:%1\">%2</a>").arg(target, label);
@@ -115,7 +117,7 @@ QString origin(const solution::Operand& operand) {
         break;
     }
     if (!operand.note.empty())
-        words += QStringLiteral("; ") + QString::fromStdString(operand.note);
+        words += QStringLiteral("; ") + coreText(operand.note);
     return words.toHtmlEscaped();
 }
 
@@ -126,6 +128,19 @@ QString nearness(const solution::Working& working) {
     return WorkingView::tr("Worked out from the columns and numbers shown: %1. The figure itself "
                            "comes from the solver, which looks closer than the columns do.")
         .arg(withUnit(QString::number(*value, 'g', 6), working.unit));
+}
+
+/// Formulas hold factors of metric units.
+QString metricNote(const solution::Working& working) {
+    const Unit unit = unitFor(working.unit);
+    if (Units::instance().system() == UnitSystem::metric)
+        return {};
+    QString note = WorkingView::tr("Formulas are worked out in metric units.");
+    if (!unit.isMetric())
+        note +=
+            QLatin1Char(' ') + WorkingView::tr("In the units chosen: %1.")
+                                   .arg(figureText(unit.shown(working.value)) + ' ' + unit.text);
+    return note;
 }
 
 QString page(const solution::Solution& solution, const solution::Working& working,
@@ -146,7 +161,9 @@ QString page(const solution::Solution& solution, const solution::Working& workin
                          origin(operand), valueOf(operand));
     }
     html += QStringLiteral("</table>");
-    for (const QString& more : {text(working.source), text(working.note), nearness(working)}) {
+    for (const QString& more :
+         {coreText(working.source).toHtmlEscaped(), coreText(working.note).toHtmlEscaped(),
+          nearness(working), metricNote(working)}) {
         if (!more.isEmpty())
             html +=
                 QStringLiteral("<p style=\"margin:6px 0 0 0; color:%1\">%2</p>").arg(quiet, more);
@@ -180,6 +197,7 @@ WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
     text_->setAccessibleName(tr("Working of the figure"));
     column->addLayout(line);
     column->addWidget(text_, 1);
+    connect(&Units::instance(), &Units::changed, this, &WorkingView::refill);
     connect(back_, &QToolButton::clicked, this, &WorkingView::goBack);
     connect(close, &QToolButton::clicked, this, &WorkingView::closed);
     connect(text_, &QTextBrowser::anchorClicked, this, &WorkingView::follow);
@@ -233,7 +251,7 @@ void WorkingView::refill() {
             .arg(shown ? QString::fromStdString(shown->label).toHtmlEscaped() : figure()));
     const auto working = solution::working(*solution_, name);
     if (!working) {
-        const QString why = shown && !shown->value ? QString::fromStdString(shown->note)
+        const QString why = shown && !shown->value ? coreText(shown->note)
                                                    : tr("It comes from the solver as it is: there "
                                                         "is no formula to put numbers in.");
         text_->setHtml(QStringLiteral("<p>%1</p>").arg(why.toHtmlEscaped()));
