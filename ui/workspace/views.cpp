@@ -22,10 +22,11 @@
 #include "ui/plots/torque_plot.h"
 #include "ui/plots/width_plot.h"
 #include "ui/scene/adjuster_panel.h"
+#include "ui/scene/clock_view.h"
 #include "ui/scene/cylinder_circle.h"
-#include "ui/scene/engine_solid.h"
 #include "ui/scene/liner_map.h"
 #include "ui/scene/section_view.h"
+#include "ui/scene/space_view.h"
 #include "ui/scene/student_walk.h"
 #include "ui/scene/unrolled_tracks.h"
 #include "ui/workspace/claims_pane.h"
@@ -92,7 +93,8 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     connect(circle, &CylinderCircle::cylinderChosen, section, &SectionView::setCylinder);
     connect(circle, &CylinderCircle::cylinderChosen, tracks, &UnrolledTracks::setCylinder);
     add("liner", tr("Liner map"), new LinerMap(cursor, owner));
-    add("solid", tr("Engine in space"), new EngineSolid(cursor, owner));
+    add("solid", tr("Engine in space"), new SpaceView(cursor, owner));
+    add("clock", tr("Cam and crank on one clock"), new ClockView(cursor, owner));
     add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
     auto* walk = new StudentWalk(cursor, owner);
     add("walk", tr("Walk through a cycle"), walk);

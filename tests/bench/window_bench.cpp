@@ -1,0 +1,197 @@
+// How far the window is behind the hand: needs a screen (xvfb-run -a
+// build/release/tests/bench/bench_window). Run with every plot of the designer's arrangement in
+// sight.
+#include "core/units.h"
+#include "ui/look.h"
+#include "ui/scene/turn_view.h"
+#include "ui/workspace/arrangement.h"
+#include "ui/workspace/main_window.h"
+#include "ui/workspace/samples.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <benchmark/benchmark.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+
+namespace {
+
+using namespace lobewright;
+using namespace lobewright::ui;
+using Clock = std::chrono::steady_clock;
+
+double secondsSince(Clock::time_point begin) {
+    return std::chrono::duration<double>(Clock::now() - begin).count();
+}
+
+double quantile(std::vector<double> times, double share) {
+    std::sort(times.begin(), times.end());
+    const auto last = static_cast<double>(times.size() - 1);
+    return times[static_cast<size_t>(share * last)];
+}
+
+void report(benchmark::State& state, const std::vector<double>& times) {
+    state.counters["p50_ms"] = 1e3 * quantile(times, 0.5);
+    state.counters["p95_ms"] = 1e3 * quantile(times, 0.95);
+    state.counters["worst_ms"] = 1e3 * quantile(times, 1.0);
+}
+
+bool isSettled(MainWindow& window) {
+    return !window.solver().isBusy() && window.solution() &&
+           window.solution()->design == window.document().design();
+}
+
+std::unique_ptr<MainWindow> openedOn(const QString& sample, const QTemporaryDir& recovery) {
+    auto window = std::make_unique<MainWindow>(MainWindow::Options{recovery.path(), false});
+    window->resize(1280, 800);
+    window->show();
+    window->openFile(
+        QStringLiteral(LOBEWRIGHT_SOURCE_DIR "/samples/%1.lobewright.json").arg(sample));
+    window->arrange(QStringLiteral("designer"));
+    if (!QTest::qWaitFor([&] { return isSettled(*window); }, 60000))
+        std::abort();
+    QTest::qWait(200);
+    return window;
+}
+
+void send(QWidget& widget, QEvent::Type type, const QPointF& at) {
+    QMouseEvent event(
+        type, at, widget.mapToGlobal(at), type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton,
+        type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &event);
+}
+
+/// The first handle of the unrolled tracks that moves a piece of a lobe.
+std::optional<QPointF> lobeHandle(TurnView& view) {
+    for (const Handle& handle : view.handles()) {
+        const bool ofLobe = handle.key.find("knots/1") != std::string::npos ||
+                            handle.key.find("segments/0") != std::string::npos;
+        if (ofLobe && view.rect().contains(handle.at.toPoint()))
+            return handle.at;
+    }
+    return {};
+}
+
+/// From a mouse move on a lobe to the repaint of what the geometry decides (`solved` false), or of
+/// every plot with the new solution.
+void dragLobe(benchmark::State& state, const char* sample, bool solved) {
+    const QTemporaryDir recovery;
+    const auto window = openedOn(QString::fromLatin1(sample), recovery);
+    auto& view = dynamic_cast<TurnView&>(*window->views().find(QStringLiteral("tracks"))->widget);
+    const auto start = lobeHandle(view);
+    if (!start) {
+        state.SkipWithError("no handle of a lobe in sight");
+        return;
+    }
+    send(view, QEvent::MouseButtonPress, *start);
+    std::vector<double> times;
+    int step = 0;
+    for (auto _ : state) {
+        const double phase = 0.4 * ++step;
+        const quint64 before = window->document().revision();
+        const auto begin = Clock::now();
+        send(view, QEvent::MouseMove,
+             *start + QPointF(6.0 * std::sin(phase), 5.0 * std::sin(0.7 * phase)));
+        QApplication::processEvents();
+        if (solved) {
+            while (!isSettled(*window))
+                QApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents,
+                                            5);
+            QApplication::processEvents();
+        }
+        const double taken = secondsSince(begin);
+        if (!solved && !QTest::qWaitFor([&] { return isSettled(*window); }, 10000))
+            state.SkipWithError("not solved within ten seconds");
+        if (window->document().revision() != before)
+            times.push_back(taken);
+        state.SetIterationTime(taken);
+    }
+    send(view, QEvent::MouseButtonRelease, *start);
+    if (times.size() < 20)
+        state.SkipWithError("the drag changed nothing");
+    else
+        report(state, times);
+}
+
+/// From the cursor's move to its repaint in every pane.
+void turnShaft(benchmark::State& state, const char* arrangement) {
+    const QTemporaryDir recovery;
+    const auto window = openedOn(QStringLiteral("biogas-pump-set"), recovery);
+    window->arrange(QString::fromLatin1(arrangement));
+    QTest::qWait(300);
+    std::vector<double> times;
+    double angle = 0.0;
+    for (auto _ : state) {
+        const auto begin = Clock::now();
+        window->cursor().setAngle(angle += 0.05);
+        QApplication::processEvents();
+        times.push_back(secondsSince(begin));
+        state.SetIterationTime(times.back());
+    }
+    report(state, times);
+}
+
+/// From nothing to the first sample solved and painted.
+void start(benchmark::State& state) {
+    std::vector<double> times;
+    for (auto _ : state) {
+        const QTemporaryDir recovery;
+        const auto begin = Clock::now();
+        MainWindow window({recovery.path(), false});
+        window.resize(1280, 800);
+        window.show();
+        window.openSomething();
+        while (!isSettled(window))
+            QApplication::processEvents(QEventLoop::WaitForMoreEvents, 5);
+        QApplication::processEvents();
+        times.push_back(secondsSince(begin));
+        state.SetIterationTime(times.back());
+    }
+    report(state, times);
+}
+
+BENCHMARK_CAPTURE(dragLobe, SketchedLobesAheadOfTheGas, "sketched-lobes-blown", false)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(200);
+BENCHMARK_CAPTURE(dragLobe, SketchedLobesWithTheGas, "sketched-lobes-blown", true)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(60);
+BENCHMARK_CAPTURE(dragLobe, BiogasAheadOfTheGas, "biogas-pump-set", false)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(200);
+BENCHMARK_CAPTURE(dragLobe, BiogasWithTheGas, "biogas-pump-set", true)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(200);
+BENCHMARK_CAPTURE(turnShaft, Designer, "designer")
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(200);
+BENCHMARK_CAPTURE(turnShaft, Student, "student")
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(200);
+BENCHMARK(start)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(5);
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const QTemporaryDir settings;
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication application(argc, argv);
+    QApplication::setOrganizationName(QStringLiteral("Lobewright"));
+    QApplication::setApplicationName(QStringLiteral("Benchmark"));
+    applyLook(application, Theme::light);
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+    return 0;
+}

@@ -1,0 +1,192 @@
+// Nothing that is written in the window may be cut off or written over, at the smallest screen that
+// the window is made for.
+#include "tests/ui/desktop_fixture.h"
+#include "tests/ui/drawn_text.h"
+#include "ui/workspace/arrangement.h"
+
+#include <QAbstractScrollArea>
+#include <QLabel>
+#include <QScrollBar>
+#include <QSplitterHandle>
+#include <QTest>
+
+namespace lobewright::ui::test {
+namespace {
+
+constexpr QSize smallScreen(1280, 800);
+
+QString nameOf(const QWidget& widget) {
+    QStringList names;
+    for (const QWidget* w = &widget; w && !w->isWindow(); w = w->parentWidget()) {
+        names.prepend(w->objectName().isEmpty() ? QString::fromLatin1(w->metaObject()->className())
+                                                : w->objectName());
+    }
+    return names.mid(qMax(0, names.size() - 4)).join(QLatin1Char('/'));
+}
+
+/// The part of a widget that no parent hides; content of a scroll area may be out of sight.
+QRect seenPart(const QWidget& widget) {
+    return widget.visibleRegion().boundingRect();
+}
+
+bool scrolls(const QWidget& widget) {
+    for (const QWidget* w = widget.parentWidget(); w; w = w->parentWidget()) {
+        const auto* area = qobject_cast<const QAbstractScrollArea*>(w);
+        if (area && (area->horizontalScrollBar()->maximum() > 0 ||
+                     area->verticalScrollBar()->maximum() > 0))
+            return true;
+    }
+    return false;
+}
+
+struct Written {
+    QString where;
+    DrawnText text; ///< box in pixels of the window
+};
+
+std::vector<Written> writtenIn(QWidget& window) {
+    std::vector<Written> all;
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->isWindow() || seenPart(*widget).isEmpty())
+            continue;
+        for (DrawnText& text : drawnText(*widget)) {
+            const QPointF origin = widget->mapTo(&window, QPoint(0, 0));
+            text.box.translate(origin);
+            if (!text.clip.isNull())
+                text.clip.translate(origin);
+            all.push_back({nameOf(*widget), text});
+        }
+    }
+    return all;
+}
+
+/// What is written in widgets that do not scroll and leaves its widget, or was shortened.
+QStringList cutOff(QWidget& window) {
+    QStringList found;
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->isWindow() || seenPart(*widget).isEmpty())
+            continue;
+        const bool isScrolled = scrolls(*widget);
+        const QRectF room = QRectF(seenPart(*widget)).adjusted(-1.5, -2.5, 1.5, 2.5);
+        const QString given = widget->property("text").toString();
+        for (const DrawnText& text : drawnText(*widget)) {
+            const QRectF own =
+                text.clip.isNull() ? room : room & text.clip.adjusted(-1.5, -3, 1.5, 3);
+            const bool shortened =
+                text.text.endsWith(QChar(0x2026)) && !given.contains(QChar(0x2026));
+            if ((!isScrolled && !own.contains(text.box)) || shortened) {
+                found << QStringLiteral("%1: “%2” %3,%4 %5×%6 in %7×%8")
+                             .arg(nameOf(*widget), text.text)
+                             .arg(text.box.x())
+                             .arg(text.box.y())
+                             .arg(text.box.width())
+                             .arg(text.box.height())
+                             .arg(own.width())
+                             .arg(own.height());
+            }
+        }
+    }
+    return found;
+}
+
+QStringList writtenOver(QWidget& window) {
+    QStringList found;
+    const auto all = writtenIn(window);
+    for (size_t i = 0; i < all.size(); ++i) {
+        for (size_t j = i + 1; j < all.size(); ++j) {
+            const QRectF &a = all[i].text.box, &b = all[j].text.box;
+            // Boxes hold the line's full height; letters that touch boxes' edges are apart still.
+            const QRectF both = a.adjusted(1, 3, -1, -3) & b.adjusted(1, 3, -1, -3);
+            if (!both.isEmpty() && all[i].text.text != all[j].text.text) {
+                found << QStringLiteral("“%1” (%2) and “%3” (%4)")
+                             .arg(all[i].text.text, all[i].where, all[j].text.text, all[j].where);
+            }
+        }
+    }
+    return found;
+}
+
+/// Pairs of neighbours in one parent that lie on each other.
+QStringList overlapping(QWidget& window) {
+    QStringList found;
+    QWidgetList parents = window.findChildren<QWidget*>();
+    parents << &window;
+    for (const QWidget* parent : parents) {
+        if (!parent->isVisible())
+            continue;
+        QWidgetList children;
+        for (QObject* child : parent->children()) {
+            auto* widget = qobject_cast<QWidget*>(child);
+            // A splitter's handle reaches over its neighbours so that it can be gripped.
+            if (widget && widget->isVisible() && !widget->isWindow() &&
+                !qobject_cast<QSplitterHandle*>(widget))
+                children << widget;
+        }
+        for (int i = 0; i < children.size(); ++i) {
+            for (int j = i + 1; j < children.size(); ++j) {
+                if (children[i]->geometry().intersects(children[j]->geometry()))
+                    found << nameOf(*children[i]) + QStringLiteral(" and ") + nameOf(*children[j]);
+            }
+        }
+    }
+    return found;
+}
+
+std::string listed(QStringList found) {
+    found.removeDuplicates();
+    return found.join(QLatin1Char('\n')).toStdString();
+}
+
+class FitTest : public WindowTest {
+  protected:
+    void showAt(const Arrangement& arrangement, const QString& theme) {
+        window_->setTheme(theme);
+        window_->resize(smallScreen);
+        window_->arrange(arrangement.key);
+        window_->cursor().setAngle(1.08);
+        QTest::qWait(300);
+        ASSERT_TRUE(waitUntilSolved());
+        ASSERT_EQ(window_->size(), smallScreen) << arrangement.key.toStdString();
+    }
+};
+
+} // namespace
+
+TEST_F(FitTest, NothingWrittenIsCutOffAtTheSmallestScreen) {
+    for (const Arrangement& arrangement : arrangements()) {
+        showAt(arrangement, QStringLiteral("light"));
+        EXPECT_EQ(listed(cutOff(*window_)), "") << "in " << arrangement.key.toStdString();
+    }
+}
+
+TEST_F(FitTest, NothingIsWrittenOverSomethingElse) {
+    for (const Arrangement& arrangement : arrangements()) {
+        showAt(arrangement, QStringLiteral("light"));
+        EXPECT_GT(writtenIn(*window_).size(), 50U) << "in " << arrangement.key.toStdString();
+        EXPECT_EQ(listed(writtenOver(*window_)), "") << "in " << arrangement.key.toStdString();
+    }
+}
+
+TEST_F(FitTest, NoWidgetsOverlapAtTheSmallestScreen) {
+    for (const Arrangement& arrangement : arrangements()) {
+        showAt(arrangement, QStringLiteral("light"));
+        EXPECT_EQ(listed(overlapping(*window_)), "") << "in " << arrangement.key.toStdString();
+    }
+}
+
+/// The checks above see what they are for.
+TEST(Fit, ShortLabelsAndOverlapsAreFound) {
+    QWidget window;
+    window.resize(300, 100);
+    QLabel narrow(QStringLiteral("much too long for its place"), &window);
+    narrow.setGeometry(0, 0, 40, 20);
+    QLabel over(QStringLiteral("written over"), &window);
+    over.setGeometry(5, 4, 90, 20);
+    window.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&window));
+    EXPECT_EQ(cutOff(window).size(), 1);
+    EXPECT_EQ(writtenOver(window).size(), 1);
+    EXPECT_EQ(overlapping(window).size(), 1);
+}
+
+} // namespace lobewright::ui::test

@@ -1,0 +1,84 @@
+#include "core/units.h"
+#include "tests/ui/scene_fixture.h"
+#include "ui/scene/clock_view.h"
+#include "ui/scene/space_view.h"
+
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace lobewright::ui::test {
+namespace {
+
+class Clock : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        useTones(view, false);
+        view.resize(700, 480);
+        view.showSolution(inventedSolution(twoLobeDesign()));
+    }
+    const mechanism::OpposedPair& pair() const { return view.engine().pair(); }
+    double innerDeadCentre() const { return pair().deadCentres().front().idc; }
+
+    TurnCursor cursor;
+    ClockView view{cursor};
+};
+
+TEST_F(Clock, BothEnginesAreAtInnerDeadCentreTogether) {
+    const double idc = innerDeadCentre();
+    EXPECT_NEAR(view.crankAngle(End::inlet, idc) + view.crankAngle(End::exhaust, idc), 0.0, 1e-12);
+    const double sum = view.crankLift(End::inlet, idc) + view.crankLift(End::exhaust, idc);
+    for (const double away : {-0.2, 0.2}) {
+        EXPECT_LT(view.crankLift(End::inlet, idc + away) + view.crankLift(End::exhaust, idc + away),
+                  sum);
+    }
+}
+
+TEST_F(Clock, CranksMakeOneStrokeATurnOrAsManyAsTheTracks) {
+    const double idc = innerDeadCentre();
+    EXPECT_NEAR(view.crankAngle(End::inlet, idc + 1.0) - view.crankAngle(End::inlet, idc), 1.0,
+                1e-12);
+    view.setGear(ClockView::Gear::sameStrokes);
+    EXPECT_NEAR(view.crankAngle(End::inlet, idc + 1.0) - view.crankAngle(End::inlet, idc),
+                pair().cyclesPerTurn(), 1e-12);
+    // Half a cycle on, both engines are near outer dead centre.
+    const double half = units::pi / pair().cyclesPerTurn();
+    EXPECT_LT(view.crankLift(End::inlet, idc + half), 0.05 * pair().curve(End::inlet).stroke());
+    EXPECT_LT(pair().lift(End::inlet, idc + half).y, 0.05 * pair().curve(End::inlet).stroke());
+}
+
+TEST_F(Clock, ExhaustCrankLeadsByTheLeadInDegreesOfACycle) {
+    const double lead = view.engine().design().mechanism.exhaustLead;
+    EXPECT_NEAR(view.crankAngle(End::exhaust, 1.0) - view.crankAngle(End::inlet, 1.0),
+                pair().cyclesPerTurn() * lead, 1e-12);
+}
+
+TEST_F(Clock, PictureMovesWithTheShaft) {
+    cursor.setAngle(0.2);
+    const QImage before = view.grab().toImage();
+    cursor.setAngle(0.9);
+    EXPECT_NE(view.grab().toImage(), before);
+    keepPicture(view, QStringLiteral("clock-same-speed"));
+    view.setGear(ClockView::Gear::sameStrokes);
+    view.resize(360, 240);
+    keepPicture(view, QStringLiteral("clock-same-strokes"));
+}
+
+TEST(SpaceView, HoldsTheOpenGLViewOnlyWhileItIsSeen) {
+    TurnCursor cursor;
+    SpaceView place(cursor);
+    place.resize(400, 300);
+    place.showSolution(inventedSolution(twoLobeDesign()));
+    EXPECT_EQ(place.solid(), nullptr);
+    place.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&place));
+    ASSERT_NE(place.solid(), nullptr);
+    place.solid()->setView({10.0F, 30.0F, 0.8F});
+    place.hide();
+    EXPECT_EQ(place.solid(), nullptr);
+    place.show();
+    ASSERT_NE(place.solid(), nullptr);
+    EXPECT_EQ(place.solid()->view(), (EngineSolid::View{10.0F, 30.0F, 0.8F}));
+}
+
+} // namespace
+} // namespace lobewright::ui::test

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "ui/plots/turn_cursor.h"
+#include "ui/scene/engine_solid.h"
+
+#include <QWidget>
+
+namespace lobewright::ui {
+
+/// The place of the engine in space. The OpenGL view exists only while it is seen: one such view
+/// makes every repaint of its whole window pass through OpenGL, which in software rendering takes
+/// longer than the painting itself. Without OpenGL a sentence stands here instead.
+class SpaceView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit SpaceView(TurnCursor& cursor, QWidget* parent = nullptr);
+
+    void showGeometry(const GeometryPointer& geometry);
+    void showSolution(const SolutionPointer& solution);
+    QSize sizeHint() const override { return {520, 400}; }
+    QSize minimumSizeHint() const override { return {240, 160}; }
+
+    /// Null while out of sight.
+    EngineSolid* solid() const { return solid_; }
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+  private:
+    TurnCursor& cursor_;
+    GeometryPointer geometry_;
+    SolutionPointer solution_;
+    EngineSolid::View view_;
+    EngineSolid* solid_ = nullptr;
+};
+
+} // namespace lobewright::ui
