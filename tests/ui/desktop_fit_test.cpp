@@ -159,6 +159,19 @@ TEST_F(FitTest, NothingWrittenIsCutOffAtTheSmallestScreen) {
     }
 }
 
+TEST_F(FitTest, NothingWrittenIsCutOffBesideABaseline) {
+    window_->keepBaseline();
+    Edit edit;
+    edit.changes = {{"/mechanism/exhaust_lead_deg", 9.0}};
+    window_->document().apply(edit);
+    ASSERT_TRUE(waitUntilSolved());
+    for (const Arrangement& arrangement : arrangements()) {
+        showAt(arrangement, QStringLiteral("dark"));
+        EXPECT_EQ(listed(cutOff(*window_)), "") << "in " << arrangement.key.toStdString();
+        EXPECT_EQ(listed(overlapping(*window_)), "") << "in " << arrangement.key.toStdString();
+    }
+}
+
 TEST_F(FitTest, NothingIsWrittenOverSomethingElse) {
     for (const Arrangement& arrangement : arrangements()) {
         showAt(arrangement, QStringLiteral("light"));

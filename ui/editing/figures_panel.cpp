@@ -5,7 +5,9 @@
 #include "ui/units.h"
 
 #include <QHeaderView>
+#include <QStyledItemDelegate>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -52,6 +54,23 @@ QString differenceText(double now, double before) {
                           QStringLiteral(" %"));
 }
 
+/// Rows as high as the name needs in the width of its column: item views keep to one line.
+class WholeNames : public QStyledItemDelegate {
+  public:
+    explicit WholeNames(QTreeWidget* tree) : QStyledItemDelegate(tree), tree_(tree) {}
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const QSize plain = QStyledItemDelegate::sizeHint(option, index);
+        const int depth = index.parent().isValid() ? 2 : 1;
+        const int room = tree_->columnWidth(0) - depth * tree_->indentation() - 8;
+        const QRect needed = option.fontMetrics.boundingRect(
+            QRect(0, 0, room, 1000), Qt::TextWordWrap, index.data().toString());
+        return {plain.width(), std::max(plain.height(), needed.height() + 2)};
+    }
+
+  private:
+    QTreeWidget* tree_;
+};
+
 } // namespace
 
 QString figureText(double value) {
@@ -65,8 +84,8 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     setHeaderLabels({tr("Figure"), tr("Now"), tr("Change")});
     setFrameShape(QFrame::NoFrame);
     setRootIsDecorated(true);
-    setUniformRowHeights(true);
-    setIndentation(14);
+    setWordWrap(true); // names stay whole beside the changes
+    setIndentation(10);
     setAccessibleName(tr("Figures"));
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
@@ -82,6 +101,9 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     };
     connect(this, &QTreeWidget::itemClicked, this, ask);
     connect(this, &QTreeWidget::itemActivated, this, ask);
+    setItemDelegateForColumn(0, new WholeNames(this));
+    connect(header(), &QHeaderView::sectionResized, this,
+            [this](int column) { column == 0 ? scheduleDelayedItemsLayout() : void(); });
 }
 
 void FiguresPanel::showSolution(const SolutionPointer& solution) {

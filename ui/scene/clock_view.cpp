@@ -198,7 +198,7 @@ QString ClockView::camWords() const {
     const double period = units::turn * repeated / pair.cyclesPerTurn();
     const double turned = turnFromInnerDeadCentre(theta) + units::turn;
     const int before = static_cast<int>(std::floor(std::fmod(turned, units::turn) / period));
-    return tr("Cam tracks: shaft %1, power stroke %2 of %3 in a turn")
+    return tr("Cam tracks: shaft %1, gas cycle %2 of %3 in a turn")
         .arg(words::degrees(theta, 1))
         .arg(before * static_cast<int>(repeated) + engine().cycleAt(theta).cycle + 1)
         .arg(pair.cyclesPerTurn());
