@@ -2,19 +2,24 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/workspace/export_dialog.h"
+#include "ui/workspace/frames_dialog.h"
 #include "ui/workspace/lift_import_dialog.h"
 
 #include <QComboBox>
+#include <QDir>
 #include <QDoubleSpinBox>
 #include <QFile>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QSet>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTest>
+#include <QTimer>
 
 namespace lobewright::ui::test {
 namespace {
@@ -205,6 +210,41 @@ TEST_F(ImportWindow, BothWindowsStandInTheFileMenu) {
         }
     }
     EXPECT_EQ(seen, (QStringList{"Export a track", "Lift table to knots"}));
+}
+
+class FramesWindow : public WindowTest {};
+
+TEST_F(FramesWindow, WritesNumberedPicturesOfADrawingThatIsOutOfSight) {
+    window_->arrange(QStringLiteral("claims"));
+    window_->cursor().setAngle(1.0);
+    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
+                        window_.get());
+    dialog.show();
+    auto& drawing = child<QComboBox>(dialog, "drawing");
+    drawing.setCurrentIndex(drawing.findData(QStringLiteral("clock")));
+    child<QSpinBox>(dialog, "frames").setValue(4);
+    QSignalSpy written(&dialog, &FramesDialog::written);
+    dialog.writeTo(folder_.path());
+    EXPECT_EQ(written.count(), 1);
+    QSet<QByteArray> different;
+    for (int i = 1; i <= 4; ++i) {
+        const QString file = fileIn(QStringLiteral("sample-clock-000%1.png").arg(i));
+        EXPECT_EQ(QImage(file).size(), QSize(1280, 720)) << file.toStdString();
+        different << contents(file);
+    }
+    EXPECT_EQ(different.size(), 4);
+    EXPECT_NEAR(window_->cursor().angle(), 1.0, 1e-12);
+}
+
+TEST_F(FramesWindow, StopLeavesNothingBehind) {
+    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
+                        window_.get());
+    dialog.show();
+    child<QSpinBox>(dialog, "frames").setValue(3600);
+    QTimer::singleShot(50, &dialog, [&] { child<QPushButton>(dialog, "stop").click(); });
+    dialog.writeTo(folder_.path());
+    EXPECT_TRUE(QDir(folder_.path()).entryList({QStringLiteral("*.png")}).isEmpty());
+    EXPECT_FALSE(child<QLabel>(dialog, "message").text().isEmpty());
 }
 
 } // namespace

@@ -114,7 +114,13 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
     plotLayout()->setRowStretchFactor(1, 0.001);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
     connect(&Units::instance(), &Units::changed, this, &ComparisonPlot::refill);
+    waiting_ = new QCPItemText(this);
+    waiting_->setClipToAxisRect(false);
+    waiting_->position->setType(QCPItemPosition::ptViewportRatio);
+    waiting_->position->setCoords(0.5, 0.5);
+    waiting_->setText(tr("The engines beside it are being solved."));
     applyTones();
+    refill();
 }
 
 void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
@@ -240,6 +246,7 @@ void ComparisonPlot::refill() {
     } else {
         addStrokeCurves();
     }
+    showAxes(plottableCount() > 0 || itemCount() > 1);
     nameAxes();
     rescaleAxes();
     xAxis->scaleRange(1.04, xAxis->range().center());
@@ -247,7 +254,15 @@ void ComparisonPlot::refill() {
     replot(rpQueuedReplot);
 }
 
+/// Axes without anything on them say nothing true: a sentence stands there instead.
+void ComparisonPlot::showAxes(bool shown) {
+    axisRect()->setVisible(shown);
+    legend->setVisible(shown);
+    waiting_->setVisible(!shown);
+}
+
 void ComparisonPlot::applyTones() {
+    waiting_->setColor(Palette::of(*this).quiet);
     const Palette& tones = Palette::of(*this);
     setBackground(tones.paper);
     QFont small = font();

@@ -57,6 +57,7 @@ class ComparisonPlot : public QCustomPlot {
     void addSpeedCurves();
     void addClaims();
     void nameAxes();
+    void showAxes(bool shown);
     void applyTones();
     QPen penOf(study::Compared engine) const;
 
@@ -64,6 +65,7 @@ class ComparisonPlot : public QCustomPlot {
     std::vector<study::ClaimedPoint> claims_;
     ComparedQuantity quantity_ = ComparedQuantity::position;
     std::vector<bool> shown_;
+    QCPItemText* waiting_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -5,6 +5,7 @@
 #include "ui/look.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
+#include "ui/workspace/frames_dialog.h"
 #include "ui/workspace/help_pages.h"
 #include "ui/workspace/help_window.h"
 #include "ui/workspace/knot_fit_dialog.h"
@@ -54,6 +55,9 @@ void MainWindow::buildFileMenu() {
     menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
                     [this] { ExportDialog(document_.design(), document_.name(), this).exec(); })
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
+    menu->addAction(tr("Export &pictures over a turn…"), this,
+                    [this] { FramesDialog(*views_, cursor_, document_.name(), this).exec(); })
+        ->setStatusTip(tr("A drawing as numbered pictures that join into a loop"));
     menu->addAction(tr("&Import a lift table…"), this,
                     [this] { LiftImportDialog(document_, this).exec(); })
         ->setStatusTip(tr("A table of angle and lift becomes knots of a track"));

@@ -42,6 +42,8 @@ class Views : public QObject {
     const std::vector<View>& all() const { return views_; }
     /// Null when there is none of that key.
     const View* find(const QString& key) const;
+    /// Brings a view up to date though it may be out of sight (to write it to a file).
+    void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
 
     void showSolution(const SolutionPointer& solution);
@@ -69,7 +71,6 @@ class Views : public QObject {
     void addLobes(TurnCursor& cursor, QWidget* owner);
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
-    void refresh(const View& view);
 
     struct Stale {
         bool solution = false, baseline = false, geometry = false;

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/plots/turn_cursor.h"
+#include "ui/workspace/views.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+class QSpinBox;
+
+namespace lobewright::ui {
+
+/// Writes a drawing as numbered pictures over one turn of the shaft, to be joined into a loop.
+/// Closing or Stop ends the work, and nothing of it is left.
+class FramesDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    /// `name`: of the design, for the file names.
+    FramesDialog(Views& views, TurnCursor& cursor, const QString& name, QWidget* parent = nullptr);
+
+    /// Starts writing to a folder, which must exist.
+    void writeTo(const QString& folder);
+
+  Q_SIGNALS:
+    void written(int frames);
+
+  protected:
+    void done(int result) override;
+
+  private:
+    void buildForm();
+    void askForFolder();
+    void noteBusy(bool isBusy);
+
+    Views& views_;
+    TurnCursor& cursor_;
+    QString name_;
+    bool busy_ = false, stopWanted_ = false;
+    QComboBox *drawing_ = nullptr, *size_ = nullptr;
+    QSpinBox* frames_ = nullptr;
+    QLabel* message_ = nullptr;
+    QProgressBar* progress_ = nullptr;
+    QPushButton *go_ = nullptr, *stop_ = nullptr;
+};
+
+} // namespace lobewright::ui
