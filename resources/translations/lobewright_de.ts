@@ -4295,6 +4295,41 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ClockView</name>
+    <message>
+        <source>Cam tracks and cranks on one clock</source>
+        <translation>Kurvenbahnen und Kurbeln auf einer Uhr</translation>
+    </message>
+    <message>
+        <source>Above: this engine. Below: the same pistons and ports on cranks, at the same moment. Drag to turn both.</source>
+        <translation>Oben: dieser Motor. Unten: dieselben Kolben und Schlitze an Kurbeln, im selben Augenblick. Ziehen dreht beide.</translation>
+    </message>
+    <message>
+        <source>Cranks at the same shaft speed</source>
+        <translation>Kurbeln mit gleicher Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Cranks with as many power strokes a second</source>
+        <translation>Kurbeln mit ebenso vielen Arbeitshüben je Sekunde</translation>
+    </message>
+    <message>
+        <source>Cam tracks and cranks</source>
+        <translation>Kurvenbahnen und Kurbeln</translation>
+    </message>
+    <message>
+        <source>Cam tracks: shaft %1, gas cycle %2 of %3 in a turn</source>
+        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke a turn</source>
+        <translation>Kurbeln mit gleicher Wellendrehzahl: %1 nach dem inneren Totpunkt, ein Arbeitshub je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Cranks that turn %1 times as fast: %2 after inner dead centre</source>
+        <translation>Kurbeln, die %1-mal so schnell drehen: %2 nach dem inneren Totpunkt</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ComparisonPane</name>
     <message>
         <source>Comparison with cranks and a four-stroke</source>
@@ -4354,6 +4389,10 @@
     <message>
         <source>degrees of one reciprocation from firing dead centre</source>
         <translation>Grad eines Hin- und Hergangs ab dem Zünd-Totpunkt</translation>
+    </message>
+    <message>
+        <source>The engines beside it are being solved.</source>
+        <translation>Die Vergleichsmotoren werden gerechnet.</translation>
     </message>
 </context>
 <context>
@@ -4771,6 +4810,60 @@
     <message>
         <source>Click: how it came about</source>
         <translation>Klick: wie sie zustande kam</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FramesDialog</name>
+    <message>
+        <source>Pictures over a turn</source>
+        <translation>Bilder über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>Evenly over one turn of the shaft; the last joins the first.</source>
+        <translation>Gleichmäßig über eine Umdrehung der Welle; das letzte schließt an das erste an.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>&amp;Drawing</source>
+        <translation>&amp;Zeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;Pictures</source>
+        <translation>&amp;Bilder</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze in pixels</source>
+        <translation>&amp;Größe in Pixeln</translation>
+    </message>
+    <message>
+        <source>Numbered PNG files, from shaft angle 0° onward.</source>
+        <translation>Nummerierte PNG-Dateien, ab Wellenwinkel 0°.</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>&amp;Write to a folder…</source>
+        <translation>In einen &amp;Ordner schreiben…</translation>
+    </message>
+    <message>
+        <source>St&amp;op</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>Folder for the pictures</source>
+        <translation>Ordner für die Bilder</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) written to %1.</source>
+        <translation>
+            <numerusform>%n Bild nach %1 geschrieben.</numerusform>
+            <numerusform>%n Bilder nach %1 geschrieben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5954,6 +6047,14 @@
         <source>Report not written</source>
         <translation>Bericht nicht geschrieben</translation>
     </message>
+    <message>
+        <source>Export &amp;pictures over a turn…</source>
+        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
+    </message>
+    <message>
+        <source>A drawing as numbered pictures that join into a loop</source>
+        <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -6658,6 +6759,21 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SpaceView</name>
+    <message>
+        <source>The engine in space</source>
+        <translation>Der Motor im Raum</translation>
+    </message>
+    <message>
+        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
+        <translation>Ziehen führt um den Motor herum, das Mausrad näher heran.</translation>
+    </message>
+    <message>
+        <source>This needs OpenGL, which this machine does not offer.</source>
+        <translation>Dies braucht OpenGL, das dieser Rechner nicht bietet.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::StressPlot</name>
     <message>
         <source>Contact stress</source>
@@ -7179,6 +7295,10 @@
     <message>
         <source>Claims check</source>
         <translation>Prüfung der Angaben</translation>
+    </message>
+    <message>
+        <source>Cam and crank on one clock</source>
+        <translation>Kurve und Kurbel auf einer Uhr</translation>
     </message>
 </context>
 <context>

@@ -76,6 +76,7 @@ QString helpOfView(const QString& key) {
                                                   {"circle", "drawings.md"},
                                                   {"liner", "drawings.md"},
                                                   {"solid", "drawings.md"},
+                                                  {"clock", "drawings.md"},
                                                   {"adjuster", "adjuster.md"},
                                                   {"walk", "first-student.md"},
                                                   {"position", "lobes.md"},
