@@ -48,7 +48,8 @@ void addBalanceChannels(ChannelList& list, const balance::Balance& balance) {
 }
 
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
-                       const loads::Loads& loads) {
+                       const StageResults& results) {
+    const loads::Loads& loads = results.loads;
     list.group("balance");
     list.add("shaking_force_peak_N", "Largest shaking force", "N", balance.highestForce);
     list.add("rocking_moment_peak_Nm", "Largest rocking moment", "N·m", balance.highestMoment);
@@ -68,6 +69,11 @@ void addBalanceFigures(FigureList& list, const balance::Balance& balance,
              balance.energy.energy);
     list.add("coefficient_of_fluctuation", "Coefficient of speed fluctuation", "",
              balance.fluctuation, "no inertia is given");
+    for (const int percent : {1, 2, 5}) {
+        list.add(fmt::format("inertia_for_{}_percent_kg_m2", percent),
+                 fmt::format("Inertia for a speed fluctuation of {} %", percent), "kg·m²",
+                 balance::inertiaFor(balance.energy.energy, 0.01 * percent, results.omega()));
+    }
 }
 
 } // namespace lobewright::solution

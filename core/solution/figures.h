@@ -63,6 +63,6 @@ void addContactFigures(FigureList& list, const contact::Contact& contact);
 
 /// Group "balance": shaking, rocking and torque orders, what would cancel them, speed fluctuation.
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
-                       const loads::Loads& loads);
+                       const StageResults& results);
 
 } // namespace lobewright::solution

@@ -1,3 +1,4 @@
+#include "core/loads/free_body.h"
 #include "core/solution/figures.h"
 #include "core/solution/stage_results.h"
 #include "core/units.h"
@@ -45,6 +46,27 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.together);
 }
 
+/// What holds the exhaust track at its setting.
+void addAdjuster(FigureList& list, const StageResults& results) {
+    const auto& mechanism = results.pair().mechanism();
+    const auto held = loads::adjusterLoads(
+        results.loads.track.exhaust, mechanism.adjuster.helixLead, loads::defaultSpline(mechanism));
+    list.add("adjuster_torque_peak_Nm", "Largest torque that the adjuster must hold", "N·m",
+             held.torque.abs().maxCoeff());
+    list.add("adjuster_torque_mean_Nm", "Mean torque that the adjuster must hold, forward positive",
+             "N·m", held.torque.mean());
+    list.add("adjuster_axial_force_peak_N",
+             "Largest axial force to hold where the adjuster pushes the track along its helix", "N",
+             held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
+             "without a helix the track cannot be turned by pushing it");
+    list.add("adjuster_holding_margin_N",
+             "Friction of the adjuster's spline less the force along it, least (on "
+             "half the pitch radius)",
+             "N", held.holdingMargin.minCoeff());
+    list.add("adjuster_holds_itself", "Adjuster's spline holds itself (one) or must be held (zero)",
+             "", held.holdsItself ? 1.0 : 0.0);
+}
+
 } // namespace
 
 void addLoadFigures(FigureList& list, const StageResults& results) {
@@ -81,6 +103,7 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     list.add("shaft_work_J", "Shaft work of a turn", "J", loads.work.shaft);
     list.add("work_balance_residual", "Gas − friction − shaft work, share of the work moved", "",
              loads.work.residual);
+    addAdjuster(list, results);
 }
 
 } // namespace lobewright::solution

@@ -194,7 +194,7 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
     addPerformanceFigures(list, results);
     addLoadFigures(list, results);
     addContactFigures(list, contact);
-    addBalanceFigures(list, balance, results.loads);
+    addBalanceFigures(list, balance, results);
     addSolverFigures(list, results);
     return list.take();
 }

@@ -186,5 +186,36 @@ TEST(Pipeline, MotoredModelSettlesAtExactlyTheExhaustPressure) {
     }
 }
 
+// Mean over a turn: all cylinders do alike, so that the track carries their number of times one.
+// Without a helix the adjuster holds just that torque against the track.
+TEST(AdjusterFigures, MeanTorqueIsThatOfTheExhaustPistons) {
+    auto design = sample("biogas-pump-set");
+    design.mechanism.adjuster.helixLead = 0.0;
+    const auto solution = solved(design);
+    const auto& torque = solution.channel("torque_exhaust_Nm")->values;
+    const auto& theta = solution.theta;
+    double mean = 0.0; // trapezoids of uneven width
+    for (Eigen::Index i = 0; i + 1 < theta.size(); ++i) {
+        mean += 0.5 * (torque[i] + torque[i + 1]) * (theta[i + 1] - theta[i]) / units::turn;
+    }
+    const double expected = -design.mechanism.cylinders * mean;
+    EXPECT_NEAR(figure(solution, "adjuster_torque_mean_Nm"), expected, 0.01 * std::abs(expected));
+    EXPECT_FALSE(solution.figure("adjuster_axial_force_peak_N")->value);
+    EXPECT_EQ(figure(solution, "adjuster_holds_itself"), 0.0); // nothing but torque: it slips
+    design.mechanism.adjuster.helixLead = 0.02;
+    EXPECT_GT(figure(solved(design), "adjuster_axial_force_peak_N"), 0.0);
+}
+
+// C_s = ΔE/(I·ω²): inertia and fluctuation are inversely proportional.
+TEST(FluctuationFigures, InertiaForAFluctuationGivesThatFluctuation) {
+    auto design = sample("biogas-pump-set");
+    design.running.inertia = 0.5;
+    const auto solution = solved(design);
+    const double found = figure(solution, "coefficient_of_fluctuation");
+    EXPECT_NEAR(figure(solution, "inertia_for_2_percent_kg_m2"), 0.5 * found / 0.02, 1e-9);
+    design.running.inertia = figure(solution, "inertia_for_1_percent_kg_m2");
+    EXPECT_NEAR(figure(solved(design), "coefficient_of_fluctuation"), 0.01, 1e-9);
+}
+
 } // namespace
 } // namespace lobewright

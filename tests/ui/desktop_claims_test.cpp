@@ -176,6 +176,24 @@ TEST_F(ClaimsTest, EveryEntryCanBeUndoneByName) {
     EXPECT_EQ(entry("Mass").text(), QLatin1String("150 lb"));
 }
 
+// The keys undo the entry, not the design; typing that is not taken yet is undone by the line.
+TEST_F(ClaimsTest, UndoKeysBelongToTheClaimsWhileTypingHere) {
+    const int edits = window_->document().undoStack().index();
+    type("Mass", "150 lb");
+    type("Mass", "68 kg");
+    QLineEdit& mass = entry("Mass");
+    QTest::keyClick(&mass, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(mass.text(), QLatin1String("150 lb"));
+    EXPECT_EQ(pane().undoStack().index(), 1);
+    QTest::keyClick(&mass, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(mass.text(), QLatin1String("68 kg"));
+    QTest::keyClicks(&mass, "9");
+    QTest::keyClick(&mass, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(mass.text(), QLatin1String("68 kg"));
+    EXPECT_EQ(pane().undoStack().index(), 2);
+    EXPECT_EQ(window_->document().undoStack().index(), edits);
+}
+
 TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
     click<QPushButton>("Add a statement");
     ASSERT_EQ(pane().claims().statements.size(), 1U);

@@ -4,6 +4,7 @@
 #include "ui/plots/figure_bars.h"
 #include "ui/plots/free_body.h"
 #include "ui/plots/lever_plot.h"
+#include "ui/plots/turn_events.h"
 
 #include <QTest>
 
@@ -99,8 +100,63 @@ TEST_F(LoadsTest, BearingLoadsAreThereOrTheReasonIs) {
 TEST_F(LoadsTest, FirstTorqueOrderIsTheMeanTorque) {
     auto& orders = shown<OrderBars>("orders");
     orders.showSolution(window_->solution());
-    const auto& torque = orders.sections().back();
+    const auto& torque = orders.sections()[3];
     ASSERT_FALSE(torque.rows.empty());
     EXPECT_NEAR(*torque.rows.front().value, std::abs(figure("mean_torque_Nm")),
                 1e-3 * std::abs(figure("mean_torque_Nm")));
+}
+
+TEST_F(LoadsTest, OrdersPaneSaysWhatWouldCancelTheForceAndWhichInertiaSteadiesTheSpeed) {
+    auto& orders = shown<OrderBars>("orders");
+    orders.showSolution(window_->solution());
+    ASSERT_EQ(orders.sections().size(), 6U);
+    const auto& remedy = orders.sections()[4];
+    EXPECT_EQ(remedy.rows.size(), 6U);
+    EXPECT_FALSE(remedy.remark.isEmpty());
+    const auto& fluctuation = orders.sections()[5];
+    EXPECT_EQ(fluctuation.rows.size(), 5U);
+    EXPECT_EQ(*fluctuation.rows.back().value, figure("inertia_for_5_percent_kg_m2"));
+}
+
+// A light pressure over heavy pistons on a closed track: the load changes flank where the demanded
+// force changes its sign, and every plot over the turn marks it.
+TEST_F(LoadsTest, RattleIsMarkedWhereTheDemandedForceChangesSign) {
+    auto design = window_->solution()->design;
+    design.mechanism.closedTrack = true;
+    design.mechanism.pistonMass = {6.0, 6.0};
+    design.running.motored = true;
+    SilentMonitor monitor;
+    const auto solved = solution::solve(design, monitor);
+    ASSERT_TRUE(solved);
+    const auto marks = rattles(*solved);
+    ASSERT_FALSE(marks.empty());
+    for (const Rattle& mark : marks) {
+        const auto* demand =
+            solved->channel(std::string("demanded_force_") + name(mark.end) + "_N");
+        const double before = valueAt(solved->theta, demand->values, mark.theta - 0.02);
+        const double after = valueAt(solved->theta, demand->values, mark.theta + 0.02);
+        EXPECT_LT(before * after, 0.0);
+        EXPECT_EQ(mark.leavesPush, after < 0.0);
+    }
+    design.mechanism.closedTrack = false;
+    EXPECT_TRUE(rattles(*solution::solve(design, monitor)).empty());
+}
+
+// The film of a crowned roller is one for the whole ellipse; the map shows it wherever it touches.
+TEST_F(LoadsTest, CrownedFilmIsDrawnOverTheWholeContact) {
+    auto design = window_->solution()->design;
+    design.mechanism.roller.crownRadius = 0.4;
+    SilentMonitor monitor;
+    auto solved = solution::solve(design, monitor);
+    ASSERT_TRUE(solved);
+    auto& map = shown<ContactMapPlot>("contact-map");
+    map.showSolution(std::make_shared<const solution::Solution>(*solved));
+    map.show(End::inlet, ContactMapPlot::Quantity::film);
+    ASSERT_TRUE(map.worst());
+    const auto* colours = qobject_cast<const QCPColorMap*>(map.plottable(0));
+    ASSERT_NE(colours, nullptr);
+    int beside = 0;
+    for (int i = 0; i < colours->data()->keySize(); ++i)
+        beside += std::isfinite(colours->data()->cell(i, 6)) ? 1 : 0;
+    EXPECT_GT(beside, 100); // line 7 is the middle
 }

@@ -104,6 +104,10 @@ bool ContactMapPlot::lessIsWorse() const {
     return quantity_ == Quantity::film || quantity_ == Quantity::filmRatio;
 }
 
+bool ContactMapPlot::oneFilmPerContact() const {
+    return lessIsWorse() && solution_->design.mechanism.roller.crownRadius.has_value();
+}
+
 void ContactMapPlot::refill() {
     worst_.reset();
     yAxis->setLabel(axisText(tr("from the middle of the track, outward"), QStringLiteral("mm")));
@@ -130,14 +134,16 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
     yAxis->setRange(across);
     yAxis->scaleRange(1.1); // room for a mark on the edge, where the worst place often is
     for (int j = 0; j < widths; ++j) {
+        // the film of a crowned roller is one for its whole ellipse, found in the middle
+        const int from = oneFilmPerContact() ? widths / 2 : j;
         for (Eigen::Index i = 0; i < map.theta.size(); ++i) {
-            const double value = values(i, j) / unit;
+            const double value = values(i, from) / unit;
             const bool touches = map.pressure(i, j) > 0.0 && value > 0.0;
             const int cell =
                 static_cast<int>(std::lround(map.theta[i] / units::turn * cellsPerTurn));
             map_->data()->setCell(
                 cell, j, touches ? shown.shown(value) : std::numeric_limits<double>::quiet_NaN());
-            if (touches &&
+            if (touches && (j == from || !oneFilmPerContact()) &&
                 (!worst_ || (lessIsWorse() ? value < worst_->value : value > worst_->value)))
                 worst_ = Worst{map.theta[i], map.rho[j] - middle, value};
         }
@@ -159,7 +165,8 @@ void ContactMapPlot::markWorst() {
     text_->setText(
         (lessIsWorse() ? tr("%1, %2: least %3 at %4°, %5") : tr("%1, %2: largest %3 at %4°, %5"))
             .arg(look.label, side, quantityText(worst_->value, look.unit),
-                 shortText(worst_->theta / units::degree), quantityText(offset, length)));
+                 shortText(worst_->theta / units::degree), quantityText(offset, length)) +
+        (oneFilmPerContact() ? tr("; crowned: one film a contact") : QString()));
 }
 
 void ContactMapPlot::moveCursor() {

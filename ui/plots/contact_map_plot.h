@@ -47,6 +47,7 @@ class ContactMapPlot : public QCustomPlot {
     void applyTones();
     void moveCursor();
     bool lessIsWorse() const;
+    bool oneFilmPerContact() const; ///< there is a solution
 
     TurnCursor& cursor_;
     SolutionPointer solution_;

@@ -1,5 +1,6 @@
 #include "ui/plots/figure_bars.h"
 
+#include "core/balance/remedy.h"
 #include "ui/core_words.h"
 #include "ui/plots/plot_export.h"
 #include "ui/units.h"
@@ -99,6 +100,39 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
 
 OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Orders of shaking and torque"), parent) {}
 
+BarTable::Section OrderBars::remedySection(const solution::Solution& solution) const {
+    Section section{tr("What would cancel the axial force of a cylinder"), {}, {}};
+    for (const char* name :
+         {"shaking_residual", "best_exhaust_mass_kg", "best_exhaust_mass_residual",
+          "best_exhaust_lead_deg", "best_exhaust_lead_residual", "both_residual"}) {
+        if (const auto* figure = solution.figure(name))
+            section.rows.push_back(row(*figure, Tone::quiet));
+    }
+    const auto cancels = [&](const char* name) {
+        const auto* figure = solution.figure(name);
+        return figure && figure->value && *figure->value < balance::cancelled;
+    };
+    section.remark = cancels("shaking_residual") ? tr("Nothing is left to cancel.")
+                     : cancels("best_exhaust_mass_residual")
+                         ? tr("Another mass of the exhaust piston cancels it.")
+                     : cancels("best_exhaust_lead_residual")
+                         ? tr("Another exhaust lead cancels it, at the cost of the port timing.")
+                     : cancels("both_residual")
+                         ? tr("Only mass and exhaust lead together cancel it.")
+                         : tr("Neither mass nor exhaust lead cancels it; these leave least.");
+    return section;
+}
+
+BarTable::Section OrderBars::fluctuationSection(const solution::Solution& solution) const {
+    Section section{tr("Speed fluctuation within a turn"), {}, {}};
+    for (const solution::Figure& figure : solution.figures) {
+        if (figure.name == "energy_fluctuation_J" || figure.name == "coefficient_of_fluctuation" ||
+            figure.name.starts_with("inertia_for_"))
+            section.rows.push_back(row(figure, Tone::quiet));
+    }
+    return section;
+}
+
 std::vector<BarTable::Section> OrderBars::sectionsOf(const solution::Solution& solution) const {
     const std::tuple<const char*, QString> kinds[] = {
         {"shaking_force_order_", tr("Axial shaking force")},
@@ -121,6 +155,8 @@ std::vector<BarTable::Section> OrderBars::sectionsOf(const solution::Solution& s
             section.remark = tr("Balanced: no order above rounding.");
         sections.push_back(std::move(section));
     }
+    sections.push_back(remedySection(solution));
+    sections.push_back(fluctuationSection(solution));
     return sections;
 }
 

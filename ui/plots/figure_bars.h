@@ -44,7 +44,8 @@ class EnergyAudit : public FigureBars {
     std::vector<Section> sectionsOf(const solution::Solution& solution) const override;
 };
 
-/// Shaft orders of shaking force, rocking moments and torque.
+/// Shaft orders of shaking force, rocking moments and torque; what would cancel the axial force;
+/// speed fluctuation and the inertia it asks for.
 class OrderBars : public FigureBars {
     Q_OBJECT
 
@@ -53,6 +54,10 @@ class OrderBars : public FigureBars {
 
   protected:
     std::vector<Section> sectionsOf(const solution::Solution& solution) const override;
+
+  private:
+    Section remedySection(const solution::Solution& solution) const;
+    Section fluctuationSection(const solution::Solution& solution) const;
 };
 
 } // namespace lobewright::ui

@@ -6,6 +6,7 @@
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
+#include "ui/plots/study_extreme.h"
 #include "ui/units.h"
 
 #include <QDoubleSpinBox>
@@ -291,8 +292,14 @@ void StudyPlot::readOut(double parameter) {
         const auto& names = everyFigure();
         const auto place = std::ranges::find(names, figure.toStdString());
         if (nearest != points.end() && place != names.end()) {
-            const auto& value = nearest->second.values[static_cast<size_t>(place - names.begin())];
+            const auto index = static_cast<size_t>(place - names.begin());
+            const auto& value = nearest->second.values[index];
             item.value = value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
+            if (const auto worst = studyExtreme(points, index, *place)) {
+                const double most = unit.shown(worst->value);
+                item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
+                                  .arg(valueText(most, most), shortText(worst->parameter));
+            }
             item.help = nearest->second.failure.empty() ? tr("At %1").arg(shortText(nearest->first))
                                                         : coreText(nearest->second.failure);
         }

@@ -1,5 +1,6 @@
 #include "ui/plots/turn_events.h"
 
+#include "core/solution/stages.h"
 #include "core/units.h"
 
 #include <QCoreApplication>
@@ -97,6 +98,19 @@ PortSpans portSpans(const mechanism::OpposedPair& pair, const ports::PortTiming&
         }
     }
     return spans;
+}
+
+std::vector<Rattle> rattles(const solution::Solution& solution) {
+    std::vector<Rattle> result;
+    if (!solution.pair.mechanism().closedTrack || !solution.stages || !solution.stages->loads)
+        return result;
+    const double period = solution.pair.period();
+    const int periods = static_cast<int>(std::lround(units::turn / period));
+    for (int k = 0; k < periods; ++k) {
+        for (const loads::FlankChange& change : solution.stages->loads->flankChanges)
+            result.push_back({change.end, change.theta + k * period, change.leavesPush});
+    }
+    return result;
 }
 
 std::vector<double> innerDeadCentres(const mechanism::OpposedPair& pair) {

@@ -2,6 +2,7 @@
 
 #include "core/mechanism/opposed_pair.h"
 #include "core/ports/events.h"
+#include "core/solution/solution.h"
 
 #include <QString>
 
@@ -34,6 +35,16 @@ QString words(TurnEvent::Kind kind);
 /// Every event of a turn, ascending.
 std::vector<TurnEvent> turnEvents(const mechanism::OpposedPair& pair,
                                   const ports::PortTiming& timing);
+
+/// Where the load of a roller of cylinder 1 changes from one flank of a closed track to the other:
+/// it rattles there.
+struct Rattle {
+    End end = End::inlet;
+    double theta = 0.0;      ///< [rad] in [0, 2π)
+    bool leavesPush = false; ///< the push flank; false: comes back to it
+};
+/// Every one of a turn, ascending; none on an open track or without loads.
+std::vector<Rattle> rattles(const solution::Solution& solution);
 
 /// An interval of the shaft angle [rad]; may lie partly outside [0, 2π).
 struct Span {

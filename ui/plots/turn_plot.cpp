@@ -53,7 +53,10 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     layout->addWidget(canvas_, 1);
     setFocusProxy(canvas_);
     canvas_->setAccessibleName(title);
-    canvas_->addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintMarks(painter); });
+    canvas_->addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        paintMarks(painter);
+        paintRattles(painter);
+    });
     canvas_->addPaint(TurnCanvas::cursorLayer, [this](QCPPainter& painter) { paintDots(painter); });
     connect(&cursor, &TurnCursor::angleChanged, this, &TurnPlot::readOut);
     connect(canvas_, &TurnCanvas::menuWanted, this, &TurnPlot::showMenu);
@@ -86,6 +89,7 @@ void TurnPlot::showBaseline(const SolutionPointer& baseline) {
 void TurnPlot::showGeometry(const GeometryPointer& geometry) {
     geometry_ = geometry;
     events_ = turnEvents(geometry_->pair, geometry_->timing);
+    rattles_ = isSolved() ? rattles(*solution_) : std::vector<Rattle>();
     canvas_->setCycles(geometry_->pair);
     std::vector<double> stops;
     for (const TurnEvent& event : events_)
@@ -201,6 +205,15 @@ void TurnPlot::listReadout() {
         remark.isFixed = true;
         items.push_back(std::move(remark));
     }
+    if (!rattles_.empty()) {
+        items.push_back(
+            {QPen(tones().warning, 1.5), tr("flank changes a turn"),
+             QString::number(rattles_.size()), QString(),
+             tr("Wedges on the lower edge: where the load of cylinder 1 leaves the push "
+                "flank of the closed track (down) or comes back to it (up); the roller "
+                "rattles and its spin reverses"),
+             true});
+    }
     readout_->setItems(std::move(items));
 }
 
@@ -243,6 +256,24 @@ void TurnPlot::paintMarks(QCPPainter& painter) const {
             break;
         }
     }
+}
+
+/// A wedge on the lower edge in the colour of the side: down where the roller leaves the push
+/// flank, up where it comes back to it.
+void TurnPlot::paintRattles(QCPPainter& painter) const {
+    const QRectF box = canvas_->inside();
+    constexpr double half = 4.0, height = 7.0;
+    for (const Rattle& rattle : rattles_) {
+        const double x = canvas_->xOf(rattle.theta);
+        if (x < box.left() || x > box.right())
+            continue;
+        const double foot = box.bottom() - (rattle.leavesPush ? height : 0.0);
+        const double tip = box.bottom() - (rattle.leavesPush ? 0.0 : height);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tones().side(rattle.end));
+        painter.drawPolygon(QPolygonF({{x - half, foot}, {x + half, foot}, {x, tip}}));
+    }
+    painter.setBrush(Qt::NoBrush);
 }
 
 void TurnPlot::paintDots(QCPPainter& painter) const {

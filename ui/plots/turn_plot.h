@@ -80,6 +80,7 @@ class TurnPlot : public QWidget {
     void readOut();
     void listReadout();
     void paintMarks(QCPPainter& painter) const;
+    void paintRattles(QCPPainter& painter) const;
     void paintDots(QCPPainter& painter) const;
     void showMenu(const QPoint& globalPosition);
 
@@ -91,6 +92,7 @@ class TurnPlot : public QWidget {
     SolutionPointer solution_, baseline_;
     GeometryPointer geometry_, solvedGeometry_;
     std::vector<TurnEvent> events_;
+    std::vector<Rattle> rattles_;
 };
 
 } // namespace lobewright::ui

@@ -10,7 +10,9 @@
 #include <QClipboard>
 #include <QFile>
 #include <QFileDialog>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QScrollArea>
@@ -38,6 +40,10 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     : QWidget(parent), report_(study::checkClaims({})), form_(new ClaimsForm),
       view_(new ClaimsReportView(this)) {
     setAccessibleName(tr("Claims check"));
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        if (qobject_cast<QLineEdit*>(now) && isAncestorOf(now))
+            now->installEventFilter(this);
+    });
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(4, 2, 4, 2);
     buildBar(*column);
@@ -88,6 +94,30 @@ void ClaimsPane::buildBar(QVBoxLayout& column) {
     };
     connect(&undoStack_, &QUndoStack::indexChanged, this, update);
     update();
+}
+
+bool ClaimsPane::takeUndoKeys(QEvent* event) {
+    if (event->type() != QEvent::ShortcutOverride && event->type() != QEvent::KeyPress)
+        return false;
+    auto* key = static_cast<QKeyEvent*>(event);
+    const bool undo = key->matches(QKeySequence::Undo);
+    if (!undo && !key->matches(QKeySequence::Redo))
+        return false;
+    event->accept();
+    if (event->type() == QEvent::KeyPress)
+        undo ? undoStack_.undo() : undoStack_.redo();
+    return true;
+}
+
+bool ClaimsPane::event(QEvent* event) {
+    return takeUndoKeys(event) || QWidget::event(event);
+}
+
+/// A line that is being typed in undoes its own typing; one that is not leaves the key to the pane.
+bool ClaimsPane::eventFilter(QObject* watched, QEvent* event) {
+    const auto* edit = qobject_cast<QLineEdit*>(watched);
+    const bool typing = edit && edit->isModified() && edit->isUndoAvailable();
+    return (!typing && takeUndoKeys(event)) || QWidget::eventFilter(watched, event);
 }
 
 void ClaimsPane::take(const study::Claims& claims, const QString& what) {

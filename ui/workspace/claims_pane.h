@@ -43,8 +43,15 @@ class ClaimsPane : public QWidget {
     void claimsChanged(const lobewright::study::Claims& claims);
     void stateChanged();
 
+  protected:
+    /// Undo and redo are those of the claims as long as the keys are typed in here: not of the
+    /// design.
+    bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     class Change;
+    bool takeUndoKeys(QEvent* event);
     void buildBar(QVBoxLayout& column);
     void take(const study::Claims& claims, const QString& what);
     void set(const study::Claims& claims);
