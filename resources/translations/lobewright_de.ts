@@ -2229,10 +2229,6 @@
         <translation>Anpressdruck</translation>
     </message>
     <message>
-        <source>The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
-    </message>
-    <message>
         <source>The displacement is that of the design; %1: as many cylinders as it has.</source>
         <translation>Der Hubraum ist der des Entwurfs; %1: so viele Zylinder wie dieser.</translation>
     </message>
@@ -2876,6 +2872,34 @@
         <source>en</source>
         <comment>the language of these words</comment>
         <translation>de</translation>
+    </message>
+    <message>
+        <source>Adjuster&apos;s spline holds itself (one) or must be held (zero)</source>
+        <translation>Verzahnung des Verstellers hält sich selbst (eins) oder muss gehalten werden (null)</translation>
+    </message>
+    <message>
+        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
+        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
+    </message>
+    <message>
+        <source>Inertia for a speed fluctuation of %1 %</source>
+        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1 %</translation>
+    </message>
+    <message>
+        <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
+        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Wendel schiebt</translation>
+    </message>
+    <message>
+        <source>Largest torque that the adjuster must hold</source>
+        <translation>Größtes Drehmoment, das der Versteller halten muss</translation>
+    </message>
+    <message>
+        <source>Mean torque that the adjuster must hold, forward positive</source>
+        <translation>Mittleres Drehmoment, das der Versteller halten muss, vorwärts positiv</translation>
+    </message>
+    <message>
+        <source>without a helix the track cannot be turned by pushing it</source>
+        <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
     </message>
 </context>
 <context>
@@ -4463,6 +4487,10 @@
     <message>
         <source>&amp;Exhaust track</source>
         <translation>&amp;Auslassbahn</translation>
+    </message>
+    <message>
+        <source>; crowned: one film a contact</source>
+        <translation>; ballig: ein Film je Kontakt</translation>
     </message>
 </context>
 <context>
@@ -6164,6 +6192,34 @@
         <source>Balanced: no order above rounding.</source>
         <translation>Ausgeglichen: keine Ordnung über der Rundung.</translation>
     </message>
+    <message>
+        <source>What would cancel the axial force of a cylinder</source>
+        <translation>Was die Axialkraft eines Zylinders aufhöbe</translation>
+    </message>
+    <message>
+        <source>Nothing is left to cancel.</source>
+        <translation>Nichts bleibt aufzuheben.</translation>
+    </message>
+    <message>
+        <source>Another mass of the exhaust piston cancels it.</source>
+        <translation>Eine andere Masse des Auslasskolbens hebt sie auf.</translation>
+    </message>
+    <message>
+        <source>Another exhaust lead cancels it, at the cost of the port timing.</source>
+        <translation>Eine andere Auslassvoreilung hebt sie auf, auf Kosten der Steuerzeiten.</translation>
+    </message>
+    <message>
+        <source>Only mass and exhaust lead together cancel it.</source>
+        <translation>Nur Masse und Auslassvoreilung zusammen heben sie auf.</translation>
+    </message>
+    <message>
+        <source>Neither mass nor exhaust lead cancels it; these leave least.</source>
+        <translation>Weder Masse noch Auslassvoreilung heben sie auf; diese lassen am wenigsten übrig.</translation>
+    </message>
+    <message>
+        <source>Speed fluctuation within a turn</source>
+        <translation>Drehzahlschwankung innerhalb einer Umdrehung</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Pane</name>
@@ -6921,6 +6977,14 @@
         <source>Range &amp;follows the design</source>
         <translation>Bereich &amp;folgt dem Entwurf</translation>
     </message>
+    <message>
+        <source>, least %1 at %2</source>
+        <translation>, kleinster Wert %1 bei %2</translation>
+    </message>
+    <message>
+        <source>, largest %1 at %2</source>
+        <translation>, größter Wert %1 bei %2</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::SupplyStrip</name>
@@ -7154,6 +7218,14 @@
     <message>
         <source>Show the &amp;whole turn</source>
         <translation>&amp;Ganze Umdrehung zeigen</translation>
+    </message>
+    <message>
+        <source>flank changes a turn</source>
+        <translation>Flankenwechsel je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles and its spin reverses</source>
+        <translation>Keile am unteren Rand: wo die Last des Zylinders 1 die Druckflanke der geschlossenen Bahn verlässt (abwärts) oder zu ihr zurückkehrt (aufwärts); die Rolle schlägt um und kehrt ihren Drehsinn um</translation>
     </message>
 </context>
 <context>
