@@ -510,6 +510,7 @@ static const char* const words[] = {
     QT_TRANSLATE_NOOP("Core", "Temperature at the last port closing"),
     QT_TRANSLATE_NOOP("Core", "Temperature behind the after-cooler; empty without one."),
     QT_TRANSLATE_NOOP("Core", "Tension pressure"),
+    QT_TRANSLATE_NOOP("Core", "The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby."),
     QT_TRANSLATE_NOOP("Core", "The displacement is that of the design; %1: as many cylinders as it has."),
     QT_TRANSLATE_NOOP("Core", "The exhaust closes %1 shaft ° after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round."),
     QT_TRANSLATE_NOOP("Core", "The lift curve is the spline through the knots less its lowest value."),

@@ -2901,6 +2901,10 @@
         <source>without a helix the track cannot be turned by pushing it</source>
         <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
     </message>
+    <message>
+        <source>The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
+        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
