@@ -80,7 +80,7 @@ TEST_F(SnapshotsTest, ComparedAsBaselineWithItsOwnFigures) {
     const double bore = number("/mechanism/bore_mm");
     take(QStringLiteral("narrow"));
     setBore(bore + 2.0);
-    press(Qt::Key_Return, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ShiftModifier);
     ASSERT_TRUE(
         QTest::qWaitFor([this] { return window_->baseline().solution() != nullptr; }, 60000));
     EXPECT_EQ(window_->baseline().name(), QStringLiteral("narrow"));
@@ -89,7 +89,7 @@ TEST_F(SnapshotsTest, ComparedAsBaselineWithItsOwnFigures) {
 
 TEST_F(SnapshotsTest, ExchangeWithTheBaselineLosesNone) {
     take(QStringLiteral("first"));
-    press(Qt::Key_Return, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ShiftModifier);
     ASSERT_TRUE(
         QTest::qWaitFor([this] { return window_->baseline().solution() != nullptr; }, 60000));
     setBore(number("/mechanism/bore_mm") + 1.0);

@@ -106,7 +106,7 @@ void SnapshotsPanel::buildActions() {
         return action;
     };
     compare_ = add(tr("Compare"), tr("Make it the baseline, behind every plot and figure"),
-                   QKeySequence(Qt::CTRL | Qt::Key_Return));
+                   QKeySequence(Qt::SHIFT | Qt::Key_Return));
     restore_ = add(tr("Restore"), tr("Make it the present design again; can be undone"),
                    QKeySequence(Qt::Key_Return));
     rename_ = add(tr("Rename"), tr("Give it another name"), QKeySequence(Qt::Key_F2));
