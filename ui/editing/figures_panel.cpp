@@ -4,6 +4,7 @@
 #include "ui/plots/curve.h"
 #include "ui/units.h"
 
+#include <QHash>
 #include <QHeaderView>
 #include <QStyledItemDelegate>
 
@@ -54,21 +55,38 @@ QString differenceText(double now, double before) {
                           QStringLiteral(" %"));
 }
 
-/// Rows as high as the name needs in the width of its column: item views keep to one line.
+/// Rows as high as the name needs in the width of its column: item views keep to one line. Heights
+/// are kept, because every solution of a drag fills the panel anew.
 class WholeNames : public QStyledItemDelegate {
   public:
     explicit WholeNames(QTreeWidget* tree) : QStyledItemDelegate(tree), tree_(tree) {}
+
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const QSize plain = QStyledItemDelegate::sizeHint(option, index);
+        constexpr int spare = 2, margins = 10;
+        const QString text = index.data().toString();
+        const int line = option.fontMetrics.height() + spare;
+        if (index.column() > 0)
+            return {option.fontMetrics.horizontalAdvance(text) + margins, line};
         const int depth = index.parent().isValid() ? 2 : 1;
-        const int room = tree_->columnWidth(0) - depth * tree_->indentation() - 8;
-        const QRect needed = option.fontMetrics.boundingRect(
-            QRect(0, 0, room, 1000), Qt::TextWordWrap, index.data().toString());
-        return {plain.width(), std::max(plain.height(), needed.height() + 2)};
+        const int room = tree_->columnWidth(0) - depth * tree_->indentation() - margins + spare;
+        if (room != room_ || line != line_) {
+            heights_.clear();
+            room_ = room;
+            line_ = line;
+        }
+        int& height = heights_[text];
+        if (height == 0) {
+            height = option.fontMetrics
+                         .boundingRect(QRect(0, 0, room, 100 * line), Qt::TextWordWrap, text)
+                         .height();
+        }
+        return {room, std::max(line, height + spare)};
     }
 
   private:
     QTreeWidget* tree_;
+    mutable QHash<QString, int> heights_;
+    mutable int room_ = 0, line_ = 0;
 };
 
 } // namespace
@@ -101,7 +119,8 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     };
     connect(this, &QTreeWidget::itemClicked, this, ask);
     connect(this, &QTreeWidget::itemActivated, this, ask);
-    setItemDelegateForColumn(0, new WholeNames(this));
+    setItemDelegate(new WholeNames(this));
+    header()->setResizeContentsPrecision(0); // by the rows in sight
     connect(header(), &QHeaderView::sectionResized, this,
             [this](int column) { column == 0 ? scheduleDelayedItemsLayout() : void(); });
 }
