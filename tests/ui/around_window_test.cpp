@@ -122,8 +122,12 @@ TEST_F(AroundTest, NoTwoActionsShareAShortcut) {
             if (key.isEmpty())
                 continue;
             const auto [place, isNew] = taken.emplace(key, action->text());
-            EXPECT_TRUE(isNew) << key.toStdString() << ": " << action->text().toStdString()
-                               << " and " << place->second.toStdString();
+            // One command of a list that stands in two places of the window, each for itself.
+            const bool isSame =
+                place->second == action->text() && action->shortcutContext() != Qt::WindowShortcut;
+            EXPECT_TRUE(isNew || isSame)
+                << key.toStdString() << ": " << action->text().toStdString() << " and "
+                << place->second.toStdString();
         }
     }
     EXPECT_GT(taken.size(), 20U);
