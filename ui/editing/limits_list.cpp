@@ -78,6 +78,8 @@ class LimitsList::Model final : public QAbstractListModel {
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
     QString numbers(const solution::Check& check) const {
         const QString unit = QString::fromStdString(check.unit);
+        if (check.value == 0.0 && check.limit == 0.0 && !check.angle)
+            return {}; // a remark that no number decides
         QString text = LimitsList::tr("%1, limit %2")
                            .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
         if (check.angle && shown)

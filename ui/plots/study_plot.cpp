@@ -16,6 +16,7 @@
 
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -297,8 +298,11 @@ void StudyPlot::readOut(double parameter) {
             item.value = value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
             if (const auto worst = studyExtreme(points, index, *place)) {
                 const double most = unit.shown(worst->value);
+                // The unit stands behind every value: the strip's own would follow the place.
+                item.value += QLatin1Char(' ') + std::exchange(item.unit, QString());
                 item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
-                                  .arg(valueText(most, most), shortText(worst->parameter));
+                                  .arg(valueText(most, most) + QLatin1Char(' ') + unit.text,
+                                       shortText(worst->parameter));
             }
             item.help = nearest->second.failure.empty() ? tr("At %1").arg(shortText(nearest->first))
                                                         : coreText(nearest->second.failure);
