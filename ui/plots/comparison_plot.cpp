@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/palette.h"
+#include "ui/plots/plot_tones.h"
 #include "ui/units.h"
 
 #include <QCoreApplication>
@@ -264,24 +265,13 @@ void ComparisonPlot::showAxes(bool shown) {
 void ComparisonPlot::applyTones() {
     waiting_->setColor(Palette::of(*this).quiet);
     const Palette& tones = Palette::of(*this);
-    setBackground(tones.paper);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
-    for (QCPAxis* axis : {xAxis, yAxis}) {
-        axis->setBasePen(QPen(tones.quiet, 1));
-        axis->setTickPen(QPen(tones.quiet, 1));
-        axis->setSubTickPen(QPen(tones.quiet, 1));
-        axis->setTickLabelColor(tones.ink);
-        axis->setLabelColor(tones.ink);
-        axis->setTickLabelFont(small);
-        axis->setLabelFont(small);
-        axis->grid()->setPen(QPen(tones.grid, 1));
-        axis->grid()->setZeroLinePen(QPen(tones.quiet, 1));
-    }
+    applyPlotTones(*this);
+    for (QCPAxis* axis : {xAxis, yAxis})
+        axis->grid()->setZeroLinePen(QPen(tones.quiet, 1)); // curves on both sides of it
     legend->setBrush(tones.panel);
     legend->setBorderPen(QPen(tones.grid, 1));
     legend->setTextColor(tones.ink);
-    legend->setFont(small);
+    legend->setFont(xAxis->labelFont());
 }
 
 void ComparisonPlot::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,9 @@
 #include "core/units.h"
 #include "ui/palette.h"
 #include "ui/units.h"
+#include "ui/workspace/two_areas.h"
+
+#include <tuple>
 
 namespace lobewright::ui {
 
@@ -10,24 +13,11 @@ namespace {
 
 constexpr int points = 1441;
 
-QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
-    return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
-}
-
 } // namespace
 
 KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     setAccessibleName(tr("Acceleration before and after, and what is left between the lifts"));
-    plotLayout()->clear();
-    above_ = new QCPAxisRect(this);
-    below_ = new QCPAxisRect(this);
-    plotLayout()->addElement(0, 0, above_);
-    plotLayout()->addElement(1, 0, below_);
-    plotLayout()->setRowStretchFactor(0, 3.0);
-    plotLayout()->setRowStretchFactor(1, 2.0);
-    auto* margins = new QCPMarginGroup(this);
-    for (QCPAxisRect* area : {above_, below_})
-        area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
+    std::tie(above_, below_) = stackTwoAreas(*this);
     above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Acceleration"), QStringLiteral("m/s²")));
     below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Lift off by"), QStringLiteral("µm")));
     below_->axis(QCPAxis::atBottom)->setLabel(tr("Angle on the track, °"));

@@ -3,6 +3,9 @@
 #include "core/units.h"
 #include "ui/palette.h"
 #include "ui/units.h"
+#include "ui/workspace/two_areas.h"
+
+#include <tuple>
 
 namespace lobewright::ui {
 
@@ -12,24 +15,11 @@ using units::degree;
 using units::micrometre;
 using units::millimetre;
 
-QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
-    return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
-}
-
 } // namespace
 
 LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
     setAccessibleName(tr("Table, pattern and residual"));
-    plotLayout()->clear();
-    above_ = new QCPAxisRect(this);
-    below_ = new QCPAxisRect(this);
-    plotLayout()->addElement(0, 0, above_);
-    plotLayout()->addElement(1, 0, below_);
-    plotLayout()->setRowStretchFactor(0, 3.0);
-    plotLayout()->setRowStretchFactor(1, 2.0);
-    auto* margins = new QCPMarginGroup(this);
-    for (QCPAxisRect* area : {above_, below_})
-        area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
+    std::tie(above_, below_) = stackTwoAreas(*this);
     above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("lift"), QStringLiteral("mm")));
     below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("residual"), QStringLiteral("µm")));
     below_->axis(QCPAxis::atBottom)->setLabel(tr("pattern angle, °"));

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "ui/plots/custom_plot.h"
+
+#include <utility>
+
+namespace lobewright::ui {
+
+/// Divides an empty plot into a large area and a smaller one below it, over one another to the
+/// pixel: a curve, and what is left of it.
+std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot);
+
+/// A graph on the left and bottom axes of an area.
+QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area);
+
+} // namespace lobewright::ui
