@@ -85,18 +85,7 @@ void KnotFitPlot::changeEvent(QEvent* event) {
 
 void KnotFitPlot::applyTones() {
     const Palette& tones = Palette::of(*this);
-    setBackground(tones.paper);
-    for (QCPAxisRect* area : {above_, below_}) {
-        for (QCPAxis* axis : area->axes()) {
-            axis->setBasePen(tones.quiet);
-            axis->setTickPen(tones.quiet);
-            axis->setSubTickPen(tones.quiet);
-            axis->setTickLabelColor(tones.ink);
-            axis->setLabelColor(tones.ink);
-            axis->grid()->setPen(tones.grid);
-            axis->grid()->setZeroLinePen(tones.quiet);
-        }
-    }
+    applyAreaTones(*this);
     legend_->setBrush(tones.panel);
     legend_->setBorderPen(tones.grid);
     legend_->setTextColor(tones.ink);

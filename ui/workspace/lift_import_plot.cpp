@@ -70,18 +70,7 @@ void LiftImportPlot::changeEvent(QEvent* event) {
 
 void LiftImportPlot::applyTones() {
     const Palette& tones = Palette::of(*this);
-    setBackground(tones.paper);
-    for (QCPAxisRect* area : {above_, below_}) {
-        for (QCPAxis* axis : area->axes()) {
-            axis->setBasePen(tones.quiet);
-            axis->setTickPen(tones.quiet);
-            axis->setSubTickPen(tones.quiet);
-            axis->setTickLabelColor(tones.ink);
-            axis->setLabelColor(tones.ink);
-            axis->grid()->setPen(tones.grid);
-            axis->grid()->setZeroLinePen(tones.quiet);
-        }
-    }
+    applyAreaTones(*this);
     pattern_->setPen(QPen(tones.ink, 1.8));
     table_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, tones.quiet, 4.0));
     residual_->setPen(QPen(tones.ink, 1.2));

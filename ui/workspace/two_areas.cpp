@@ -1,5 +1,7 @@
 #include "ui/workspace/two_areas.h"
 
+#include "ui/palette.h"
+
 namespace lobewright::ui {
 
 std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot) {
@@ -19,6 +21,22 @@ std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot) {
 
 QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
     return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
+}
+
+void applyAreaTones(QCustomPlot& plot) {
+    const Palette& tones = Palette::of(plot);
+    plot.setBackground(tones.paper);
+    for (QCPAxisRect* area : plot.axisRects()) {
+        for (QCPAxis* axis : area->axes()) {
+            axis->setBasePen(tones.quiet);
+            axis->setTickPen(tones.quiet);
+            axis->setSubTickPen(tones.quiet);
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->grid()->setPen(tones.grid);
+            axis->grid()->setZeroLinePen(tones.quiet);
+        }
+    }
 }
 
 } // namespace lobewright::ui

@@ -13,4 +13,7 @@ std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot);
 /// A graph on the left and bottom axes of an area.
 QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area);
 
+/// Ground, axes and grid of every area in the tones of the plot's window.
+void applyAreaTones(QCustomPlot& plot);
+
 } // namespace lobewright::ui
