@@ -1,5 +1,7 @@
 #include "ui/core_words.h"
 
+#include "ui/language.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 #include <QStringList>
@@ -45,9 +47,7 @@ std::pair<QString, QStringList> parted(const QString& text) {
 } // namespace
 
 QString inSentence(const QString& label) {
-    const QString language =
-        QCoreApplication::translate("Core", "en", "the language of these words");
-    return language == QLatin1String("de") ? label : label.toLower();
+    return shownLanguage() == QLatin1String("de") ? label : label.toLower();
 }
 
 QString coreTemplate(const QString& text) {

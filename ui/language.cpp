@@ -45,4 +45,8 @@ bool installLanguage(QCoreApplication& application, const QString& language) {
     return true;
 }
 
+QString shownLanguage() {
+    return QCoreApplication::translate("Core", "en", "the language of these words");
+}
+
 } // namespace lobewright::ui

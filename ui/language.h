@@ -15,4 +15,7 @@ void keepLanguage(const QString& language);
 /// number format. Before any window is made. False: there is none, and English is shown.
 bool installLanguage(QCoreApplication& application, const QString& language);
 
+/// The language that is shown: that of the translation loaded, "en" without one.
+QString shownLanguage();
+
 } // namespace lobewright::ui

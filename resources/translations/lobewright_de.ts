@@ -6579,8 +6579,8 @@
         <translation>&amp;Sprache</translation>
     </message>
     <message>
-        <source>Language of menus, labels and messages; the help pages are in English. Takes effect at the next start of the program.</source>
-        <translation>Sprache der Menüs, Beschriftungen und Meldungen; die Hilfeseiten sind englisch. Wirkt beim nächsten Start des Programms.</translation>
+        <source>Language of menus, labels, messages and help pages. Takes effect at the next start of the program.</source>
+        <translation>Sprache der Menüs, Beschriftungen, Meldungen und Hilfeseiten. Wirkt beim nächsten Start des Programms.</translation>
     </message>
     <message>
         <source>&amp;Autosave every</source>

@@ -1,5 +1,6 @@
 #include "tests/ui/core_words_list.h"
 #include "tests/ui/desktop_fixture.h"
+#include "tests/ui/translations.h"
 #include "ui/core_words.h"
 #include "ui/editing/field_editor.h"
 #include "ui/editing/figures_panel.h"
@@ -9,7 +10,6 @@
 #include "ui/workspace/arrangement.h"
 
 #include <QAbstractButton>
-#include <QFile>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
@@ -20,9 +20,7 @@
 #include <QTest>
 #include <QToolButton>
 #include <QTreeWidget>
-#include <QXmlStreamReader>
 
-#include <map>
 #include <set>
 
 using namespace lobewright;
@@ -32,39 +30,6 @@ using namespace lobewright::ui::test;
 namespace {
 
 const QString sourceFolder = QStringLiteral(LOBEWRIGHT_SOURCE_DIR);
-const QString germanFile =
-    sourceFolder + QStringLiteral("/resources/translations/lobewright_de.ts");
-
-struct Message {
-    QString source, translation;
-    bool finished = true;
-};
-using Messages = std::map<std::pair<QString, QString>, Message>; ///< by context and source
-
-Messages read(const QString& name) {
-    Messages all;
-    QFile file(name);
-    if (!file.open(QIODevice::ReadOnly))
-        return all;
-    QXmlStreamReader xml(&file);
-    QString context;
-    Message message;
-    while (!xml.atEnd()) {
-        xml.readNext();
-        if (xml.isStartElement() && xml.name() == QLatin1String("name"))
-            context = xml.readElementText();
-        else if (xml.isStartElement() && xml.name() == QLatin1String("message"))
-            message = {};
-        else if (xml.isStartElement() && xml.name() == QLatin1String("source"))
-            message.source = xml.readElementText();
-        else if (xml.isStartElement() && xml.name() == QLatin1String("translation")) {
-            message.finished = !xml.attributes().hasAttribute(QLatin1String("type"));
-            message.translation = xml.readElementText();
-        } else if (xml.isEndElement() && xml.name() == QLatin1String("message"))
-            all[{context, message.source}] = message;
-    }
-    return all;
-}
 
 QStringList placesIn(const QString& text) {
     static const QRegularExpression place(QStringLiteral("%\\d+"));
@@ -85,7 +50,7 @@ QString mnemonicOf(QString text) {
 } // namespace
 
 TEST(German, EveryStringIsTranslated) {
-    const Messages messages = read(germanFile);
+    const Messages messages = readTranslations(germanFile());
     EXPECT_GT(messages.size(), 1000U);
     for (const auto& [key, message] : messages) {
         EXPECT_TRUE(message.finished && !message.translation.isEmpty())
@@ -94,7 +59,7 @@ TEST(German, EveryStringIsTranslated) {
 }
 
 TEST(German, PlacesMnemonicsAndBreaksAreKept) {
-    for (const auto& [key, message] : read(germanFile)) {
+    for (const auto& [key, message] : readTranslations(germanFile())) {
         EXPECT_EQ(placesIn(message.source), placesIn(message.translation))
             << message.source.toStdString() << " | " << message.translation.toStdString();
         EXPECT_EQ(mnemonicOf(message.source).isEmpty(), mnemonicOf(message.translation).isEmpty())
@@ -115,7 +80,7 @@ TEST(German, FileHoldsEveryStringOfTheSources) {
                    "resources/translations/core_words.cpp", "-ts", fresh});
     ASSERT_TRUE(lupdate.waitForFinished(120000));
     ASSERT_EQ(lupdate.exitCode(), 0) << lupdate.readAllStandardError().toStdString();
-    const Messages wanted = read(fresh), present = read(germanFile);
+    const Messages wanted = readTranslations(fresh), present = readTranslations(germanFile());
     ASSERT_GT(wanted.size(), 1000U);
     for (const auto& [key, message] : wanted)
         EXPECT_TRUE(present.contains(key))
@@ -126,7 +91,7 @@ TEST(German, FileHoldsEveryStringOfTheSources) {
 }
 
 TEST(German, EveryWordOfTheCoreIsInTheFile) {
-    const Messages messages = read(germanFile);
+    const Messages messages = readTranslations(germanFile());
     for (const QString& word : coreWords() + checkSentences() + checksOfSamples())
         EXPECT_TRUE(messages.contains({QStringLiteral("Core"), word})) << word.toStdString();
 }

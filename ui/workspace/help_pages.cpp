@@ -1,5 +1,7 @@
 #include "ui/workspace/help_pages.h"
 
+#include "ui/language.h"
+
 #include <QFile>
 #include <QHash>
 #include <QRegularExpression>
@@ -14,7 +16,7 @@ const auto folder = QStringLiteral(":/help/");
 const auto contents = QStringLiteral("contents.md");
 
 QString read(const QString& file) {
-    QFile page(folder + file);
+    QFile page(helpPath(file));
     return page.open(QIODevice::ReadOnly) ? QString::fromUtf8(page.readAll()) : QString();
 }
 
@@ -41,6 +43,11 @@ std::vector<HelpPage> listed() {
 }
 
 } // namespace
+
+QString helpPath(const QString& file) {
+    const QString own = folder + shownLanguage() + QLatin1Char('/') + file;
+    return QFile::exists(own) ? own : folder + file;
+}
 
 const std::vector<HelpPage>& helpPages() {
     static const std::vector<HelpPage> pages = listed();

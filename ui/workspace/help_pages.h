@@ -14,6 +14,9 @@ struct HelpPage {
     QString text;  ///< Markdown
 };
 
+/// Where a page lies among the resources: that of the language shown, or else the English one.
+QString helpPath(const QString& file);
+
 /// In the order of the contents, which are the first one.
 const std::vector<HelpPage>& helpPages();
 /// Null when there is none of that file name.

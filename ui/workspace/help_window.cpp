@@ -20,7 +20,7 @@ constexpr QSize firstSize(920, 680);
 constexpr int listWidth = 260;
 
 QUrl urlOf(const QString& file) {
-    return QUrl(QStringLiteral("qrc:/help/") + file);
+    return QUrl(QStringLiteral("qrc") + helpPath(file));
 }
 
 } // namespace

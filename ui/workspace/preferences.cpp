@@ -131,8 +131,8 @@ void PreferencesDialog::build() {
     slowMotion_ = addChoice("slowMotion", tr("&Slow motion"),
                             tr("How fast the shaft turns when a design is opened."), paces);
     language_ = addChoice("language", tr("&Language"),
-                          tr("Language of menus, labels and messages; the help pages are in "
-                             "English. Takes effect at the next start of the program."),
+                          tr("Language of menus, labels, messages and help pages. Takes effect at "
+                             "the next start of the program."),
                           {{tr("As the system"), QString()},
                            {QStringLiteral("English"), QStringLiteral("en")},
                            {QStringLiteral("Deutsch"), QStringLiteral("de")}});
