@@ -22,9 +22,12 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr long stiffSteps = 100;       ///< implicit steps of the start above which they are, too
-constexpr int rememberedInSearch = 10; ///< windows, about as many as a state has numbers
-constexpr int followingPeriods = 80;   ///< after which cylinders are integrated together
+constexpr long stiffSteps = 100; ///< implicit steps of the start above which they are, too
+/// Windows that the acceleration combines; in a search for the best burn start about as many as a
+/// state has numbers.
+constexpr int remembered = 6, rememberedInSearch = 10;
+constexpr int nearPeriods = 30;      ///< after which a similar engine's cycle is no help
+constexpr int followingPeriods = 80; ///< after which cylinders are integrated together
 
 /// Figures, trace and remarks of a ring whose last window is the solution.
 Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases& phases,
@@ -78,6 +81,7 @@ Problem notSteady(const SteadySearch& search) {
 
 void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring) {
     solution.periods = search.windows;
+    solution.near = search.near;
     solution.rhsEvaluations = ring.rhsEvaluations();
     solution.steps = ring.stepCount();
 }
@@ -85,38 +89,57 @@ void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring
 /// Moves the burn start to the best torque where that is asked for, looking first with `scout`;
 /// then finds the steady state.
 Result<SteadySearch> settle(Model& model, Ring& scout, Ring& ring, const CycleOptions& options,
-                            Monitor& monitor) {
+                            Monitor& monitor, AndersonAcceleration& acceleration) {
     if (!model.searchesBurnStart()) {
-        return findSteadyState(ring, options, monitor);
+        return findSteadyState(ring, options, monitor, acceleration);
     }
-    AndersonAcceleration acceleration(rememberedInSearch);
     CycleOptions left = options;
     const Result<bool> learnt = findBestStart(model, scout, ring, left, monitor, acceleration);
     if (!learnt) {
         return learnt.problems();
     }
     return *learnt ? findSteadyStateNear(ring, left, monitor, acceleration)
-                   : findSteadyState(ring, left, monitor);
+                   : findSteadyState(ring, left, monitor, acceleration);
 }
 
-Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Monitor& monitor,
-                                     const CycleOptions& options) {
-    const SupplyState supply = constantSupply(model, 0.0);
-    Ring ring(model, supply);
-    ring.place(0, guessedCharge(model, supply));
-    const Result<SteadySearch> search = settle(model, ring, ring, options, monitor);
-    if (!search) {
-        return search.problems();
+/// The steady state from where a similar engine's was. Absent where that leads nowhere: whoever
+/// asks searches as if there were no such engine.
+std::optional<SteadySearch> settleNear(Model& model, Ring& ring, const CycleOptions& options,
+                                       Monitor& monitor, AndersonAcceleration& acceleration) {
+    const CycleStart* near = startNear(model, options);
+    if (!near || (model.searchesBurnStart() && model.setBurnStart(near->burnStart)) ||
+        !ring.assume(near->pose)) {
+        return std::nullopt;
     }
-    if (!search->steady) {
-        return notSteady(*search);
+    acceleration = near->acceleration;
+    CycleOptions limited = options;
+    limited.maxPeriods = std::min(options.maxPeriods, nearPeriods);
+    limited.relativeTolerance = options.nearTolerance;
+    limited.steadyTolerance = options.nearSteadiness;
+    Result<SteadySearch> search = findSteadyStateNear(ring, limited, monitor, acceleration);
+    if (!search || !search->steady) {
+        return std::nullopt;
     }
+    SteadySearch found = std::move(search).value();
+    found.near = true;
+    return found;
+}
+
+AndersonAcceleration newAcceleration(const Model& model) {
+    return AndersonAcceleration(model.searchesBurnStart() ? rememberedInSearch : remembered);
+}
+
+Result<CycleSolution> compileReservoir(const Model& model, const Ring& ring,
+                                       const RunConditions& run, const SteadySearch& search,
+                                       const AndersonAcceleration& acceleration) {
     Result<CycleSolution> compiled = compile(model, ring, phasesOf(run, model.period()), run);
     if (!compiled) {
         return compiled;
     }
     CycleSolution solution = std::move(compiled).value();
-    count(solution, *search, ring);
+    count(solution, search, ring);
+    solution.start = cycleStart(model, ring, acceleration);
+    const SupplyState supply = constantSupply(model, 0.0);
     solution.supplyPower = reservoirPower(model, solution, run.cylinders);
     solution.supplyPaid = !model.settings.supply.unpaid;
     solution.plenumPressure = supply.pressure;
@@ -124,14 +147,38 @@ Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Mon
     return solution;
 }
 
+Result<CycleSolution> solveReservoir(Model& model, const RunConditions& run, Monitor& monitor,
+                                     const CycleOptions& options) {
+    const SupplyState supply = constantSupply(model, 0.0);
+    AndersonAcceleration acceleration = newAcceleration(model);
+    Ring near(model, supply);
+    if (const auto found = settleNear(model, near, options, monitor, acceleration)) {
+        return compileReservoir(model, near, run, *found, acceleration);
+    }
+    Ring ring(model, supply);
+    ring.place(0, guessedCharge(model, supply));
+    acceleration = newAcceleration(model);
+    const Result<SteadySearch> search = settle(model, ring, ring, options, monitor, acceleration);
+    if (!search) {
+        return search.problems();
+    }
+    if (!search->steady) {
+        return notSteady(*search);
+    }
+    return compileReservoir(model, ring, run, *search, acceleration);
+}
+
 /// What a blower's ring found, with its plenum.
 Result<CycleSolution> compileBlown(const Model& model, const Ring& ring, const Phases& phases,
-                                   const RunConditions& run) {
+                                   const RunConditions& run, const SteadySearch& search,
+                                   const AndersonAcceleration& acceleration) {
     Result<CycleSolution> compiled = compile(model, ring, phases, run);
     if (!compiled) {
         return compiled;
     }
     CycleSolution solution = std::move(compiled).value();
+    count(solution, search, ring);
+    solution.start = cycleStart(model, ring, acceleration);
     solution.supplyPower = ring.meanBlowerPower();
     solution.plenumPressure = ring.meanPlenumPressure();
     solution.plenumTemperature = ring.meanPlenumTemperature();
@@ -143,6 +190,19 @@ Result<CycleSolution> compileBlown(const Model& model, const Ring& ring, const P
 Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& phases,
                                                     const RunConditions& run, Monitor& monitor,
                                                     CycleOptions& options) {
+    const auto compiled =
+        [&](const Ring& ring, const SteadySearch& search,
+            const AndersonAcceleration& acceleration) -> Result<std::optional<CycleSolution>> {
+        auto solution = compileBlown(model, ring, phases, run, search, acceleration);
+        return solution ? Result<std::optional<CycleSolution>>(std::move(solution).value())
+                        : solution.problems();
+    };
+    AndersonAcceleration acceleration = newAcceleration(model);
+    Ring near(model, phases.lags, phases.weights.front());
+    if (const auto found = settleNear(model, near, options, monitor, acceleration)) {
+        return compiled(near, *found, acceleration);
+    }
+    acceleration = newAcceleration(model);
     Result<ConstantSupplyStart> started = startOnConstantSupply(model, run.cylinders, {0.0});
     if (!started) {
         return started.problems();
@@ -151,30 +211,28 @@ Result<std::optional<CycleSolution>> solveFollowing(Model& model, const Phases& 
     if (start.ring.implicitSteps() > stiffSteps) {
         return std::optional<CycleSolution>{}; // pressures too nearly equal to be remembered
     }
-    Ring ring(model, phases.lags, phases.weights.front(), start.ring);
+    Ring ring(model, phases.lags, phases.weights.front());
+    ring.followWindowOf(start.ring);
     placeOn(ring, model, start, {0});
     CycleOptions limited = options;
     limited.maxPeriods = std::min(options.maxPeriods, followingPeriods);
     limited.maxEvaluations = options.maxEvaluations / 2;
-    const Result<SteadySearch> search = settle(model, start.ring, ring, limited, monitor);
+    const Result<SteadySearch> search =
+        settle(model, start.ring, ring, limited, monitor, acceleration);
     options.maxEvaluations -= ring.work() + start.ring.work();
     if (!search) {
         return search.problems();
     }
-    if (!search->steady) {
-        return std::optional<CycleSolution>{};
-    }
-    Result<CycleSolution> compiled = compileBlown(model, ring, phases, run);
-    if (!compiled) {
-        return compiled.problems();
-    }
-    CycleSolution solution = std::move(compiled).value();
-    count(solution, *search, ring);
-    return std::optional<CycleSolution>(std::move(solution));
+    return search->steady ? compiled(ring, *search, acceleration) : std::optional<CycleSolution>{};
 }
 
 Result<CycleSolution> solveTogether(Model& model, const Phases& phases, const RunConditions& run,
                                     Monitor& monitor, const CycleOptions& options) {
+    AndersonAcceleration acceleration = newAcceleration(model);
+    Ring near(model, phases.lags, phases.weights, phases.even);
+    if (const auto found = settleNear(model, near, options, monitor, acceleration)) {
+        return compileBlown(model, near, phases, run, *found, acceleration);
+    }
     Ring ring(model, phases.lags, phases.weights, phases.even);
     std::vector<int> order(static_cast<std::size_t>(ring.cylinders()));
     std::iota(order.begin(), order.end(), 0);
@@ -190,27 +248,25 @@ Result<CycleSolution> solveTogether(Model& model, const Phases& phases, const Ru
     }
     ConstantSupplyStart start = std::move(started).value();
     placeOn(ring, model, start, order);
-    const Result<SteadySearch> search = settle(model, start.ring, ring, options, monitor);
+    acceleration = newAcceleration(model);
+    const Result<SteadySearch> search =
+        settle(model, start.ring, ring, options, monitor, acceleration);
     if (!search) {
         return search.problems();
     }
     if (!search->steady) {
         return notSteady(*search);
     }
-    Result<CycleSolution> compiled = compileBlown(model, ring, phases, run);
-    if (!compiled) {
-        return compiled;
-    }
-    CycleSolution solution = std::move(compiled).value();
-    count(solution, *search, ring);
-    return solution;
+    return compileBlown(model, ring, phases, run, *search, acceleration);
 }
 
 Result<CycleSolution> solveBlower(Model& model, const RunConditions& run, Monitor& monitor,
                                   const CycleOptions& options) {
     const Phases phases = phasesOf(run, model.period());
     CycleOptions left = options;
-    if (phases.even && phases.lags.size() > 1 && !options.integrateTogether) {
+    const CycleStart* near = startNear(model, options);
+    const bool nearTogether = near && near->pose.members.size() > 1;
+    if (phases.even && phases.lags.size() > 1 && !options.integrateTogether && !nearTogether) {
         Result<std::optional<CycleSolution>> following =
             solveFollowing(model, phases, run, monitor, left);
         if (!following) {

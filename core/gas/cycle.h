@@ -61,6 +61,8 @@ struct RunConditions {
     std::vector<double> cylinderAngles; ///< ψ_k [rad]
 };
 
+struct CycleStart; ///< where a converged period begins; see start.h
+
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
     double relativeTolerance = 1e-7; ///< of the integrator
@@ -72,6 +74,11 @@ struct CycleOptions {
     long maxEvaluations = 1200000;
     /// Integrate evenly phased cylinders on one plenum together although they run alike.
     bool integrateTogether = false;
+    /// The cycle of a similar engine, to begin the search from and to keep the burn start of where
+    /// the best one is asked for. Null, or one that does not fit: everything is searched for.
+    std::shared_ptr<const CycleStart> near = nullptr;
+    /// As relativeTolerance and steadyTolerance, for that search.
+    double nearTolerance = 1e-7, nearSteadiness = 1e-6;
 };
 
 /// Figures of one cycle [SI].
@@ -131,6 +138,8 @@ struct CycleSolution {
     double plenumTemperature = 0.0; ///< mean [K]
     int periods = 0;                ///< periods integrated until steady
     long rhsEvaluations = 0, steps = 0;
+    std::shared_ptr<const CycleStart> start; ///< for CycleOptions::near
+    bool near = false;                       ///< found from there
     std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits
 };
 

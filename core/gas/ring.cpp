@@ -66,10 +66,9 @@ Ring::Ring(const Model& model, const std::vector<double>& lags, const std::vecto
     setPlenumScales();
 }
 
-Ring::Ring(const Model& model, const std::vector<double>& lags, double weight, const Ring& first)
+Ring::Ring(const Model& model, const std::vector<double>& lags, double weight)
     : Ring(model, {0.0}, {weight}, true) {
     neighbours_ = Neighbours(model, {lags.begin() + 1, lags.end()}, weight);
-    neighbours_.remember(first.steps_, first.freshIntervals_);
 }
 
 void Ring::setPlenumScales() {

@@ -46,8 +46,11 @@ class Ring {
          bool even);
 
     /// A blower's plenum with evenly phased cylinders, of which one is integrated over its period;
-    /// the others follow it (see Neighbours). Begins with the last window of `first`.
-    Ring(const Model& model, const std::vector<double>& lags, double weight, const Ring& first);
+    /// the others follow it (see Neighbours). Needs a pose, or the last window of another ring.
+    Ring(const Model& model, const std::vector<double>& lags, double weight);
+    void followWindowOf(const Ring& other) {
+        neighbours_.remember(other.steps_, other.freshIntervals_);
+    }
 
     struct Snapshot {
         std::array<double, cylinderVariables> y{};
@@ -57,6 +60,25 @@ class Ring {
     /// matter.
     void place(int cylinder, const Snapshot& snapshot);
     void setPlenum(double mass, double temperature);
+
+    /// A ring between two windows.
+    struct Pose {
+        struct Stand {
+            double localStart = 0.0; ///< [rad]
+            std::size_t nextStop = 0;
+            Memory memory;
+        };
+        std::vector<double> y;
+        std::vector<Stand> members;
+        std::vector<unsigned> actions; ///< of the stops, in order
+        StepRecord steps;              ///< of the last window, where others follow
+        std::vector<FreshInterval> freshIntervals;
+    };
+    Pose pose() const;
+    /// False, and nothing is changed: a pose of another kind of ring, or one in which a cylinder
+    /// stands before or after another event of its cycle.
+    bool assume(const Pose& pose);
+
     void setSupply(const SupplyState& supply) {
         constantSupply_ = supply;
         steps_.constantPressure = supply.pressure;
@@ -193,6 +215,7 @@ class Ring {
     }
 
     // ring_stops.cpp
+    std::size_t stopAfter(double localAngle) const;
     double nextStopAngle() const;
     bool applyStops(); ///< true: something happened
     void applyStop(std::size_t member, unsigned actions);

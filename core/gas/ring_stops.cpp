@@ -9,6 +9,7 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double sameAngle = 1e-12;     ///< window angles closer than this are one [rad]
+constexpr double samePose = 0.05;       ///< a hand's step moves a period's start less [rad]
 constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no slug is left
 
 } // namespace
@@ -28,14 +29,10 @@ void Ring::startWindow() {
     for (auto& row : records_) {
         std::fill(row.begin(), row.end(), CycleRecord{});
     }
-    const std::vector<Stop>& stops = model_->stops;
     for (std::size_t k = 0; k < members_.size(); ++k) {
         Member& member = members_[k];
         member.offset = member.localStart;
-        const auto next =
-            std::upper_bound(stops.begin(), stops.end(), member.localStart + sameAngle,
-                             [](double angle, const Stop& stop) { return angle < stop.angle; });
-        member.nextStop = static_cast<std::size_t>(next - stops.begin());
+        member.nextStop = stopAfter(member.localStart);
         member.lastEvent = -1.0;
         member.hintsStale = true;
         if (member.localStart - model_->start < sameAngle) {
@@ -93,6 +90,15 @@ void Ring::count(std::size_t index) {
     record.massChange += y[airMass] + y[productsMass] - member.countedMass;
     record.energyChange += member.cylinder.internalEnergy(y) - member.countedEnergy;
     startCounting(index);
+}
+
+/// Index of the first stop after a local angle.
+std::size_t Ring::stopAfter(double localAngle) const {
+    const std::vector<Stop>& stops = model_->stops;
+    const auto next =
+        std::upper_bound(stops.begin(), stops.end(), localAngle + sameAngle,
+                         [](double angle, const Stop& stop) { return angle < stop.angle; });
+    return static_cast<std::size_t>(next - stops.begin());
 }
 
 double Ring::nextStopAngle() const {
@@ -333,6 +339,47 @@ void Ring::place(int cylinder, const Snapshot& snapshot) {
 void Ring::setPlenum(double mass, double temperature) {
     y_[plenumOffset_ + plenumMass] = mass;
     y_[plenumOffset_ + plenumTemperature] = temperature;
+}
+
+Ring::Pose Ring::pose() const {
+    Pose pose;
+    pose.y = y_;
+    for (const Member& member : members_) {
+        pose.members.push_back({member.localStart, stopAfter(member.localStart), member.memory});
+    }
+    for (const Stop& stop : model_->stops) {
+        pose.actions.push_back(stop.actions);
+    }
+    if (!neighbours_.none()) {
+        pose.steps = steps_;
+        pose.freshIntervals = freshIntervals_;
+    }
+    return pose;
+}
+
+bool Ring::assume(const Pose& pose) {
+    const bool followed = !neighbours_.none();
+    const bool sameEvents = std::equal(
+        pose.actions.begin(), pose.actions.end(), model_->stops.begin(), model_->stops.end(),
+        [](unsigned actions, const Stop& stop) { return actions == stop.actions; });
+    const bool sameStands =
+        std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
+                   [this](const Pose::Stand& stand, const Member& member) {
+                       return std::fabs(stand.localStart - member.localStart) < samePose &&
+                              stand.nextStop == stopAfter(member.localStart);
+                   });
+    if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameEvents ||
+        !sameStands) {
+        return false;
+    }
+    y_ = pose.y;
+    for (std::size_t k = 0; k < members_.size(); ++k) {
+        members_[k].memory = pose.members[k].memory;
+    }
+    if (followed) {
+        neighbours_.remember(pose.steps, pose.freshIntervals);
+    }
+    return true;
 }
 
 std::vector<Stretch> Ring::stretches() const {

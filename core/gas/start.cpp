@@ -35,6 +35,19 @@ SupplyState constantSupply(const Model& model, double pressure) {
             model.freshStream(std::min(outlet, supply.afterCoolerTemperature.value_or(outlet)))};
 }
 
+std::shared_ptr<const CycleStart> cycleStart(const Model& model, const Ring& ring,
+                                             const AndersonAcceleration& acceleration) {
+    return std::make_shared<const CycleStart>(
+        CycleStart{model.period(), model.burnStart * model.chamber->cyclesPerTurn(), model.fired,
+                   ring.pose(), acceleration});
+}
+
+const CycleStart* startNear(const Model& model, const CycleOptions& options) {
+    const CycleStart* near = options.near.get();
+    const bool fits = near && near->period == model.period() && near->fired == model.fired;
+    return fits ? near : nullptr;
+}
+
 Ring::Snapshot guessedCharge(const Model& model, const SupplyState& supply) {
     Ring::Snapshot guess;
     const double products = model.fired ? 0.15 : 0.0;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/gas/acceleration.h"
 #include "core/gas/model.h"
 #include "core/gas/ring.h"
 
@@ -11,6 +12,19 @@ namespace lobewright::gas {
 /// A supply whose state does not change: the reservoir, or the blower's delivery at a pressure
 /// [Pa].
 SupplyState constantSupply(const Model& model, double blowerPressure);
+
+/// Where the period of a converged cycle begins, for the search in a similar engine.
+struct CycleStart {
+    double period = 0.0;    ///< [rad]
+    double burnStart = 0.0; ///< cycle angle [rad]
+    bool fired = false;
+    Ring::Pose pose;
+    AndersonAcceleration acceleration; ///< how windows answered to the state they began with
+};
+std::shared_ptr<const CycleStart> cycleStart(const Model& model, const Ring& ring,
+                                             const AndersonAcceleration& acceleration);
+/// options.near where it is of an engine like this one, otherwise null.
+const CycleStart* startNear(const Model& model, const CycleOptions& options);
 
 /// A likely charge at the last port closing.
 Ring::Snapshot guessedCharge(const Model& model, const SupplyState& supply);

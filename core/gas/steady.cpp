@@ -15,7 +15,6 @@ struct Stage {
     double tolerance, until;
 };
 constexpr Stage approach{1e-4, 3e-3};
-constexpr int rememberedWindows = 6; ///< that the acceleration combines
 /// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
 /// its direction the map has kinks, around which the acceleration may circle for ever.
 constexpr int acceleratedPeriods = 25, plainPeriods = 25;
@@ -93,8 +92,8 @@ Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor
 
 } // namespace
 
-Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor) {
-    AndersonAcceleration acceleration(rememberedWindows);
+Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor,
+                                     AndersonAcceleration& acceleration) {
     return searchFrom(ring, options, monitor, acceleration,
                       std::max(approach.tolerance, options.relativeTolerance));
 }

@@ -13,6 +13,7 @@ struct SteadySearch {
     int windows = 0;       ///< integrated
     double change = 1e300; ///< largest relative change over the last window
     bool steady = false;   ///< the goal was reached; otherwise the last state is left in the ring
+    bool near = false;     ///< it began where a similar engine's was
 };
 
 /// Integrates windows, combining them by Anderson's method, until the ring repeats itself within
@@ -20,11 +21,13 @@ struct SteadySearch {
 /// follow the change, so that early windows are cheap.
 /// Ends without one after options.maxPeriods. Errors: no air in a fired engine, gas out of range,
 /// cancelled.
-Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor);
+/// `acceleration` learns how windows answer to the state they begin with.
+Result<SteadySearch> findSteadyState(Ring& ring, const CycleOptions& options, Monitor& monitor,
+                                     AndersonAcceleration& acceleration);
 
-/// The same where the ring stands near its steady state, as after a small change of the engine.
-/// `acceleration` knows from searches before how windows answer to the state they begin with, and
-/// learns on; the integrator is as exact from the first window as at the end.
+/// The same where the ring stands near its steady state, as after a small change of the engine, and
+/// `acceleration` knows from searches before; the integrator is as exact from the first window as
+/// at the end.
 Result<SteadySearch> findSteadyStateNear(Ring& ring, const CycleOptions& options, Monitor& monitor,
                                          AndersonAcceleration& acceleration);
 
