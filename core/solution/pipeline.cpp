@@ -10,6 +10,8 @@
 #include "core/solution/stage_results.h"
 #include "core/solution/stages.h"
 
+#include <tbb/parallel_invoke.h>
+
 #include <atomic>
 
 namespace lobewright::solution {
@@ -106,16 +108,26 @@ Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const ports::PortTi
     return gas::solveCycle(chamber, inputs.settings, run, monitor, options);
 }
 
+/// What the eye can tell in a plot, with a reserve.
+constexpr double liveTolerance = 1e-5, liveSteadiness = 1e-4;
+
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
                                          GasInputs inputs, const ports::PortTiming& timing,
-                                         Monitor& monitor, const gas::CycleOptions& options = {}) {
-    if (previous && previous->inputs == inputs) {
+                                         Monitor& monitor, bool live,
+                                         gas::CycleOptions options = {}) {
+    if (previous && previous->inputs == inputs && (live || !previous->live)) {
         return previous;
     }
+    if (live && previous && previous->output) {
+        options.near = previous->output->start;
+        options.nearTolerance = liveTolerance;
+        options.nearSteadiness = liveSteadiness;
+    }
     auto output = solveGas(inputs, timing, monitor, options);
-    return std::make_shared<GasStage>(GasStage{std::move(inputs), std::move(output)});
+    const bool near = output && output->near;
+    return std::make_shared<GasStage>(GasStage{{std::move(inputs), std::move(output)}, near});
 }
 
 const gas::GasTrace* traceOf(const std::shared_ptr<const GasStage>& stage) {
@@ -187,15 +199,35 @@ std::vector<Channel> makeChannels(const StageResults& results, const contact::Co
 }
 
 std::vector<Figure> makeFigures(const StageResults& results, const contact::Contact& contact,
-                                const balance::Balance& balance) {
+                                const balance::Balance& balance,
+                                const std::vector<std::string>& groups) {
+    const auto wanted = [&groups](auto... names) {
+        return groups.empty() || std::any_of(groups.begin(), groups.end(), [&](const auto& group) {
+                   return ((group == names) || ...);
+               });
+    };
     FigureList list;
-    addGeometryFigures(list, results.timing, results.omega());
-    addTimingFigures(list, results.timing, results.omega());
-    addPerformanceFigures(list, results);
-    addLoadFigures(list, results);
-    addContactFigures(list, contact);
-    addBalanceFigures(list, balance, results);
-    addSolverFigures(list, results);
+    if (wanted("geometry")) {
+        addGeometryFigures(list, results.timing, results.omega());
+    }
+    if (wanted("timing")) {
+        addTimingFigures(list, results.timing, results.omega());
+    }
+    if (wanted("performance", "energy")) {
+        addPerformanceFigures(list, results);
+    }
+    if (wanted("loads")) {
+        addLoadFigures(list, results);
+    }
+    if (wanted("contact")) {
+        addContactFigures(list, contact);
+    }
+    if (wanted("balance")) {
+        addBalanceFigures(list, balance, results);
+    }
+    if (wanted("solver")) {
+        addSolverFigures(list, results);
+    }
     return list.take();
 }
 
@@ -218,7 +250,8 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
 }
 
 Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pipeline>& stages,
-                          Detail detail) {
+                          const Request& request) {
+    const Detail detail = request.detail;
     const auto& timing = stages->timing->output;
     const auto& gas = stages->gas->output;
     const auto& pair = timing.pair();
@@ -249,15 +282,16 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
                     .channels = detail == Detail::everything
                                     ? makeChannels(results, *contact, *balance)
                                     : std::vector<Channel>{},
-                    .figures = makeFigures(results, *contact, *balance),
+                    .figures = makeFigures(results, *contact, *balance, request.groups),
                     .checks = makeChecks(results, *contact, detail),
-                    .stages = stages};
+                    .stages = stages,
+                    .live = stages->gas->live || (stages->motoredGas && stages->motoredGas->live)};
 }
 
 } // namespace
 
 Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
-                       Detail detail) {
+                       const Request& request) {
     if (auto problems = design::validateEngine(design); !problems.empty()) {
         return problems;
     }
@@ -282,19 +316,27 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     }
 
     Relay relay(monitor);
-    auto inputs = gasInputs(design, stages->timing->inputs);
-    stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay);
-    if (!inputs.motored && detail == Detail::everything) {
-        inputs.motored = true;
+    const auto inputs = gasInputs(design, stages->timing->inputs);
+    const auto solveFired = [&] {
+        stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay, request.live);
+    };
+    const auto solveMotored = [&] {
+        auto motored = inputs;
+        motored.motored = true;
         gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
         options.maxEvaluations /= 2;
-        stages->motoredGas =
-            gasStage(before.motoredGas, inputs, stages->timing->output, relay, options);
+        stages->motoredGas = gasStage(before.motoredGas, std::move(motored), stages->timing->output,
+                                      relay, request.live, options);
+    };
+    if (!inputs.motored && request.detail == Detail::everything) {
+        tbb::parallel_invoke(solveFired, solveMotored);
+    } else {
+        solveFired();
     }
     if (relay.stopped()) {
         return Problem{"", "cancelled"};
     }
-    return assemble(design, stages, detail);
+    return assemble(design, stages, request);
 }
 
 } // namespace lobewright::solution

@@ -62,6 +62,7 @@ struct Solution {
     std::vector<Figure> figures;
     std::vector<Check> checks;
     std::shared_ptr<const Pipeline> stages; ///< for reuse by the next solve
+    bool live = false;                      ///< its gas cycles came of Request::live
 
     const Channel* channel(std::string_view name) const; ///< null when there is none of that name
     const Figure* figure(std::string_view name) const;   ///< null when there is none of that name
@@ -75,10 +76,20 @@ enum class Detail {
     figures
 };
 
+/// What of a solution is wanted.
+struct Request {
+    Request(Detail wanted = Detail::everything) : detail(wanted) {} // NOLINT: a detail is a request
+    Detail detail;
+    std::vector<std::string> groups; ///< of figures; empty: all of them
+    /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
+    /// burn start where the best one is asked for, and is as exact as the eye (1e-4).
+    bool live = false;
+};
+
 /// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.
 /// Errors: the design is invalid (paths), or cancelled (path ""). A gas cycle that does not
 /// converge is not an error: the kinematic part is returned with an error check "not-converged".
 Result<Solution> solve(const design::Design& design, Monitor& monitor,
-                       const Solution* previous = nullptr, Detail detail = Detail::everything);
+                       const Solution* previous = nullptr, const Request& request = {});
 
 } // namespace lobewright::solution

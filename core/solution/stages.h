@@ -45,7 +45,10 @@ struct GasInputs {
     bool operator==(const GasInputs&) const = default;
 };
 
-using GasStage = Stage<GasInputs, Result<gas::CycleSolution>>;
+/// What decides it, and whether it is as exact as the eye only (Request::live).
+struct GasStage : Stage<GasInputs, Result<gas::CycleSolution>> {
+    bool live = false;
+};
 
 struct Pipeline {
     std::shared_ptr<const Stage<MotionInputs, PerEnd<motion::LiftCurve>>> motion;

@@ -7,6 +7,7 @@
 #include <atomic>
 #include <cassert>
 #include <limits>
+#include <memory>
 #include <mutex>
 
 namespace lobewright::study {
@@ -35,31 +36,75 @@ std::string whyUnsolved(const std::vector<solution::Check>& checks) {
     return place == checks.end() ? std::string() : place->message;
 }
 
+/// What the variants lend each other: whichever is solved first lends its stages, the labels of its
+/// figures and the groups they are in to all that start later.
+class Lender {
+  public:
+    std::shared_ptr<const solution::Solution> get() const {
+        const std::scoped_lock lock(mutex_);
+        return solution_;
+    }
+    /// Without a gas cycle most figures are missing: only a last resort for the labels.
+    void offer(const std::shared_ptr<const solution::Solution>& solved) {
+        const std::scoped_lock lock(mutex_);
+        if (!solution_ || (!solution_->gas && solved->gas)) {
+            solution_ = solved;
+        }
+    }
+
+  private:
+    mutable std::mutex mutex_;
+    std::shared_ptr<const solution::Solution> solution_;
+};
+
+/// The groups of the figures wanted; none, which stands for all, as long as nothing tells them.
+std::vector<std::string> groupsOf(const solution::Solution* solved,
+                                  const std::vector<std::string>& figures) {
+    std::vector<std::string> groups;
+    if (!solved || !solved->gas) {
+        return groups;
+    }
+    for (const auto& name : figures) {
+        const auto* figure = solved->figure(name);
+        if (figure && std::find(groups.begin(), groups.end(), figure->group) == groups.end()) {
+            groups.push_back(figure->group);
+        }
+    }
+    return groups;
+}
+
 Point solvePoint(std::size_t index, const Variant& variant, const std::vector<std::string>& figures,
-                 Monitor& monitor, const solution::Solution* shared) {
+                 Monitor& monitor, Lender& lender) {
     Point point{index, variant.parameter, std::vector<std::optional<double>>(figures.size()), {}};
-    const auto solved = solution::solve(variant.design, monitor, shared, solution::Detail::figures);
-    if (!solved) {
-        point.failure = sentence(solved.problems());
+    const auto lent = lender.get();
+    solution::Request request(solution::Detail::figures);
+    request.groups = groupsOf(lent.get(), figures);
+    auto result = solution::solve(variant.design, monitor, lent.get(), request);
+    if (!result) {
+        point.failure = sentence(result.problems());
         return point;
     }
+    const auto solved = std::make_shared<const solution::Solution>(std::move(result).value());
     for (std::size_t i = 0; i < figures.size(); ++i) {
         if (const auto* figure = solved->figure(figures[i])) {
             point.values[i] = figure->value;
         }
     }
     point.failure = whyUnsolved(solved->checks);
+    if (!lent || !lent->gas) {
+        lender.offer(solved);
+    }
     return point;
 }
 
 /// Labels and units come from a solution. A name that a complete one does not have is a mistake of
 /// the caller; one without a gas cycle lacks many.
-Result<std::vector<Column>> columnsOf(const solution::Solution& solution,
+Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
                                       const std::vector<std::string>& figures) {
     std::vector<Column> columns;
     for (const auto& name : figures) {
-        const auto* figure = solution.figure(name);
-        if (!figure && !solution.gas) {
+        const auto* figure = solution ? solution->figure(name) : nullptr;
+        if (!figure && !(solution && solution->gas)) {
             columns.push_back({name, name, ""});
             continue;
         }
@@ -113,58 +158,41 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
          i += static_cast<std::size_t>(shard.of)) {
         mine.push_back(i);
     }
-    // Whichever variant solves first lends its stages and the labels of its figures to all.
-    std::optional<solution::Solution> shared;
+    Lender lender;
     std::atomic<bool> stopped = false;
     PointMonitor pointMonitor(stopped);
-    for (const auto i : mine) {
-        if (!monitor.step(0.0, "first point")) {
-            return Problem{"", "cancelled"};
-        }
-        auto first =
-            solution::solve(variants[i].design, pointMonitor, nullptr, solution::Detail::figures);
-        // Without a gas cycle most figures are missing: only a last resort for the labels.
-        if (first && (first->gas || !shared)) {
-            shared.emplace(std::move(first).value());
-        }
-        if (shared && shared->gas) {
-            break;
-        }
-    }
-    Table table{parameter, {}, {}};
-    if (shared) {
-        auto columns = columnsOf(*shared, figures);
-        if (!columns) {
-            return columns.problems();
-        }
-        table.columns = *columns;
-    } else {
-        for (const auto& name : figures) {
-            table.columns.push_back({name, name, ""});
-        }
-    }
-    table.points.resize(mine.size());
+    Table table{parameter, {}, std::vector<Point>(mine.size())};
     std::mutex collecting;
     std::size_t done = 0;
-    tbb::parallel_for(std::size_t{0}, mine.size(), [&](std::size_t i) {
-        if (stopped) {
-            return;
-        }
-        auto point = solvePoint(mine[i], variants[mine[i]], figures, pointMonitor,
-                                shared ? &*shared : nullptr);
-        const std::scoped_lock lock(collecting);
-        table.points[i] = std::move(point);
-        ++done;
-        if (!monitor.step(static_cast<double>(done) / static_cast<double>(mine.size()),
-                          fmt::format("{} of {}", done, mine.size()))) {
-            stopped = true;
-        } else if (sink) {
-            sink(table.points[i]);
-        }
-    });
+    if (!monitor.step(0.0, "first point")) {
+        return Problem{"", "cancelled"};
+    }
+    // One point at a time for each thread: points take milliseconds, some many more than others.
+    tbb::parallel_for(
+        tbb::blocked_range<std::size_t>(0, mine.size(), 1),
+        [&](const tbb::blocked_range<std::size_t>& range) {
+            for (auto i = range.begin(); i != range.end() && !stopped; ++i) {
+                auto point = solvePoint(mine[i], variants[mine[i]], figures, pointMonitor, lender);
+                const std::scoped_lock lock(collecting);
+                table.points[i] = std::move(point);
+                ++done;
+                if (!monitor.step(static_cast<double>(done) / static_cast<double>(mine.size()),
+                                  fmt::format("{} of {}", done, mine.size()))) {
+                    stopped = true;
+                } else if (sink) {
+                    sink(table.points[i]);
+                }
+            }
+        },
+        tbb::simple_partitioner{});
     if (stopped) {
         return Problem{"", "cancelled"};
     }
+    auto columns = columnsOf(lender.get().get(), figures);
+    if (!columns) {
+        return columns.problems();
+    }
+    table.columns = std::move(columns).value();
     return table;
 }
 
