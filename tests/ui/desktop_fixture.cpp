@@ -29,6 +29,7 @@ bool WindowTest::waitUntilSolved() {
     return QTest::qWaitFor(
         [this] {
             return !window_->solver().isBusy() && window_->solution() &&
+                   !window_->solution()->live &&
                    window_->solution()->design == window_->document().design();
         },
         60000);

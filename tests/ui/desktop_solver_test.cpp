@@ -17,7 +17,7 @@ namespace {
 /// A piece of work that lasts as long as the speed of its design says [ms], asks its monitor every
 /// millisecond, and yields the geometry only.
 Result<solution::Solution> slowWork(const design::Design& design, Monitor& monitor,
-                                    const solution::Solution*) {
+                                    const solution::Solution*, Solver::Pace) {
     const int milliseconds = static_cast<int>(design.running.speed);
     for (int i = 0; i < milliseconds; ++i) {
         if (!monitor.step(static_cast<double>(i) / milliseconds, "waiting"))

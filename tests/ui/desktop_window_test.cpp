@@ -16,6 +16,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
 #include <QTreeWidget>
@@ -142,6 +143,24 @@ TEST_F(WindowTest, PlotsFollowWhileTheHandleIsStillHeld) {
     drag(plot.canvas(), *from, *from - QPointF(12.0, 0.0), false);
     EXPECT_GT((plot.curves().front().values - before).abs().maxCoeff(), 0.05);
     QTest::mouseRelease(&plot.canvas(), Qt::LeftButton, {}, from->toPoint());
+}
+
+TEST_F(WindowTest, ReleasedHandleAndRestingHandBothSettleTheSolution) {
+    auto& plot = dynamic_cast<PositionPlot&>(view("position"));
+    const auto from = plot.handles().placeOf(End::inlet, LiftGrip::Kind::bound, 1);
+    ASSERT_TRUE(from);
+    QSignalSpy solved(&window_->solver(), &Solver::solved);
+    drag(plot.canvas(), *from, *from - QPointF(12.0, 0.0), false);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !solved.isEmpty(); }, 20000));
+    EXPECT_TRUE(solved.first().first().value<SolutionPointer>()->live);
+    ASSERT_TRUE(waitUntilSolved()) << "the hand rests, still holding";
+    QTest::mouseMove(&plot.canvas(), (*from - QPointF(15.0, 0.0)).toPoint());
+    QTest::mouseRelease(&plot.canvas(), Qt::LeftButton, {}, (*from - QPointF(15.0, 0.0)).toPoint());
+    ASSERT_TRUE(waitUntilSolved());
+    SilentMonitor silent;
+    const auto fresh = solution::solve(window_->document().design(), silent);
+    ASSERT_TRUE(fresh);
+    EXPECT_EQ(*window_->solution()->figure("imep_bar")->value, *fresh->figure("imep_bar")->value);
 }
 
 TEST_F(WindowTest, SavedReopenedAndComparedDesignIsTheSame) {

@@ -95,13 +95,20 @@ Problems Document::apply(const Edit& edit) {
 }
 
 void Document::finishEdit() {
+    if (!drag_)
+        return;
+    endDrag();
+    Q_EMIT editFinished();
+}
+
+void Document::endDrag() {
     drag_ = 0;
     dragKey_.clear();
 }
 
 void Document::setDesign(const design::Design& design, Change change) {
     if (change != Change::dragging)
-        finishEdit();
+        endDrag();
     design_ = design;
     ++revision_;
     Q_EMIT designChanged(change);

@@ -58,12 +58,15 @@ class Document : public QObject {
     void designChanged(lobewright::ui::Document::Change change);
     void modifiedChanged(bool modified);
     void pathChanged();
+    /// A handle was released after it had changed the design.
+    void editFinished();
     /// An edit was refused.
     void refused(const lobewright::Problems& problems);
 
   private:
     friend class ChangeDesign;
     void setDesign(const design::Design& design, Change change);
+    void endDrag();
     void replace(design::Design design, const QString& file, const QString& name);
 
     design::Design design_;

@@ -34,23 +34,6 @@ constexpr int messageTime = 8000; // [ms]
 constexpr int sideWidth = 318;
 constexpr QSize firstSize(1280, 800);
 
-enum SideTab { numbersTab, limitsTab, figuresTab };
-
-/// The quick stages, for a drag; null when one of them finds a fault.
-GeometryPointer quickGeometry(const design::Design& design) {
-    const auto inlet = motion::LiftCurve::make(design.tracks.inlet);
-    const auto exhaust = motion::LiftCurve::make(design.tracks[End::exhaust]);
-    if (!inlet || !exhaust)
-        return nullptr;
-    auto pair = mechanism::OpposedPair::make(design.mechanism, {*inlet, *exhaust});
-    if (!pair)
-        return nullptr;
-    auto timing = ports::PortTiming::make(design.ports, *pair);
-    if (!timing)
-        return nullptr;
-    return std::make_shared<const Geometry>(Geometry{design, *pair, *timing});
-}
-
 } // namespace
 
 MainWindow::MainWindow(const Options& options, QWidget* parent)
@@ -151,31 +134,11 @@ void MainWindow::connectParts() {
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {
         sideShown_->setChecked(true);
-        side_->setCurrentIndex(limitsTab);
+        side_->setCurrentIndex(static_cast<int>(SideTab::limits));
     });
 
     connectWorking();
-    connect(&solver_, &Solver::solved, this, &MainWindow::solutionArrived);
-    connect(&solver_, &Solver::failed, this, &MainWindow::solutionFailed);
-    connect(&solver_, &Solver::progressed, this, [this](double fraction, const QString& what) {
-        if (!solver_.isBusy())
-            return;
-        progress_->setValue(static_cast<int>(1000.0 * fraction));
-        progress_->setToolTip(what);
-        progress_->show();
-        cancel_->show();
-        solveState_->setText(tr("Solving"));
-    });
-    connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
-        if (busy)
-            return;
-        progress_->hide();
-        cancel_->hide();
-    });
-    connect(cancel_, &QToolButton::clicked, this, [this] {
-        solver_.cancel();
-        solveState_->setText(tr("Stopped: shown is an earlier design"));
-    });
+    connectSolving();
     connect(&baseline_, &Baseline::changed, this, [this] {
         views_->showBaseline(baseline_.solution());
         figures_->showBaseline(baseline_.solution());
@@ -187,62 +150,9 @@ void MainWindow::connectParts() {
     });
 }
 
-void MainWindow::designChanged(Document::Change change) {
-    numbers_->show(document_.design());
-    snapshots_->show(document_.design());
-    // Views make their next edit from what they show: never from an older design.
-    if (solution_)
-        showGeometryNow();
-    solver_.request(document_.design(), document_.revision(),
-                    change == Document::Change::dragging ? Solver::Pace::live
-                                                         : Solver::Pace::settled);
-    updateActions();
-    updateTitle();
-}
-
-void MainWindow::showGeometryNow() {
-    if (const GeometryPointer geometry = quickGeometry(document_.design())) {
-        views_->showGeometry(geometry);
-        playback_->showGeometry(geometry);
-    }
-}
-
-void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revision,
-                                 double seconds) {
-    solution_ = solution;
-    solvedRevision_ = revision;
-    views_->showSolution(solution);
-    figures_->showSolution(solution);
-    working_->showSolution(solution);
-    figuresBar_->showSolution(solution);
-    limits_->showSolution(solution);
-    showLimitsSummary();
-    playback_->showGeometry(std::make_shared<const Geometry>(
-        Geometry{solution->design, solution->pair, solution->timing}));
-    // A drag is ahead of the solution: motion and ports are shown as they are by now.
-    if (revision != document_.revision())
-        showGeometryNow();
-    solveState_->setText(tr("Solved in %1 ms").arg(seconds * 1e3, 0, 'f', 0));
-    if (std::exchange(baselineWanted_, false))
-        keepBaseline();
-    updateActions();
-}
-
-void MainWindow::solutionFailed(const Problems& problems) {
-    solveState_->setText(tr("Not solved: shown is an earlier design"));
-    statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
-}
-
-void MainWindow::showLimitsSummary() {
-    limitsButton_->setText(limits_->summary());
-    const int graver =
-        limits_->count(solution::Severity::error) + limits_->count(solution::Severity::warning);
-    side_->setTabText(limitsTab, graver ? tr("Limits (%1)").arg(graver) : tr("Limits"));
-}
-
 void MainWindow::goToField(const QString& path) {
     sideShown_->setChecked(true);
-    side_->setCurrentIndex(numbersTab);
+    side_->setCurrentIndex(static_cast<int>(SideTab::numbers));
     numbers_->goTo(path);
 }
 

@@ -9,6 +9,7 @@
 #include "ui/workspace/views.h"
 
 #include <QMainWindow>
+#include <QTimer>
 
 #include <memory>
 
@@ -90,18 +91,27 @@ class MainWindow : public QMainWindow {
     void dropEvent(QDropEvent* event) override;
 
   private:
+    enum class SideTab { numbers, limits, figures };
+
     // main_window.cpp
     void buildCentre();
     void buildStatusBar();
     void connectParts();
-    void designChanged(Document::Change change);
-    void showGeometryNow();
-    void solutionArrived(const SolutionPointer& solution, quint64 revision, double seconds);
-    void solutionFailed(const Problems& problems);
-    void showLimitsSummary();
     void goToField(const QString& path);
     void saveLayout();
     void restoreLayout();
+
+    // main_window_solving.cpp
+    void connectSolving();
+    void designChanged(Document::Change change);
+    void requestSolution(Solver::Pace pace);
+    void showGeometryNow();
+    void showGeometrySoon();
+    void solutionArrived(const SolutionPointer& solution, quint64 revision, double seconds);
+    void solutionFailed(const Problems& problems);
+    void showLimitsSummary();
+    /// What is shown belongs to the present design and is more than a picture under the hand.
+    bool isSettled() const;
 
     // main_window_actions.cpp
     void buildActions();
@@ -151,7 +161,10 @@ class MainWindow : public QMainWindow {
     std::unique_ptr<Autosave> autosave_;
     SolutionPointer solution_;
     quint64 solvedRevision_ = 0;
-    bool baselineWanted_ = false; ///< keep the next solution as baseline
+    bool baselineWanted_ = false; ///< keep the next settled solution as baseline
+    bool settlePending_ = false;  ///< the newest request was for a picture under the hand
+    double liveSeconds_ = 1.0;    ///< that the last such picture took to solve
+    QTimer settle_, geometryDue_;
 
     Views* views_ = nullptr;
     PaneGrid* grid_ = nullptr;

@@ -248,7 +248,7 @@ void MainWindow::openHelp(const QString& page) {
 }
 
 void MainWindow::updateActions() {
-    const bool solved = solution_ && solvedRevision_ == document_.revision();
+    const bool solved = isSettled();
     keepBaseline_->setEnabled(solved || solver_.isBusy());
     exportResults_->setEnabled(solved);
     report_->setEnabled(solved);

@@ -155,7 +155,7 @@ bool MainWindow::mayDiscard() {
 }
 
 void MainWindow::keepBaseline() {
-    if (solvedRevision_ != document_.revision()) {
+    if (!isSettled()) {
         baselineWanted_ = true; // as soon as the present design is solved
         return;
     }

@@ -7,6 +7,13 @@ namespace lobewright::ui {
 namespace {
 using Clock = std::chrono::steady_clock;
 constexpr auto progressInterval = std::chrono::milliseconds(200);
+
+Result<solution::Solution> solveAt(const design::Design& design, Monitor& monitor,
+                                   const solution::Solution* previous, Solver::Pace pace) {
+    solution::Request request;
+    request.live = pace == Solver::Pace::live;
+    return solution::solve(design, monitor, previous, request);
+}
 } // namespace
 
 class Solver::JobMonitor final : public Monitor {
@@ -39,12 +46,7 @@ class Solver::JobMonitor final : public Monitor {
 };
 
 Solver::Solver(QObject* parent, Work work)
-    : QObject(parent),
-      work_(work ? std::move(work)
-                 : [](const design::Design& design, Monitor& monitor,
-                      const solution::Solution*
-                          previous) { return solution::solve(design, monitor, previous); }),
-      thread_([this] { run(); }) {}
+    : QObject(parent), work_(work ? std::move(work) : solveAt), thread_([this] { run(); }) {}
 
 Solver::~Solver() {
     {
@@ -66,7 +68,7 @@ void Solver::request(const design::Design& design, quint64 revision, Pace pace) 
             if (runningCancelled_)
                 *runningCancelled_ = true;
         }
-        waiting_ = Job{design, revision, generation_};
+        waiting_ = Job{design, revision, generation_, pace};
     }
     wake_.notify_one();
     noteBusy(true);
@@ -97,7 +99,7 @@ void Solver::run() {
 
         JobMonitor monitor(*this, job);
         const auto begin = Clock::now();
-        auto result = work_(job.design, monitor, previous.get());
+        auto result = work_(job.design, monitor, previous.get(), job.pace);
         const std::chrono::duration<double> taken = Clock::now() - begin;
         Answer answer{nullptr, {}, taken.count()};
         if (result)

@@ -24,10 +24,11 @@ class Solver : public QObject {
   public:
     enum class Pace {
         settled, ///< stops what is running; its result is dropped
-        live     ///< lets what is running finish and show, then goes on with the newest
+        live     ///< lets what is running finish and show, then goes on with the newest; asks for
+                 ///< pictures only (solution::Request::live)
     };
-    using Work = std::function<Result<solution::Solution>(const design::Design&, Monitor&,
-                                                          const solution::Solution* previous)>;
+    using Work = std::function<Result<solution::Solution>(
+        const design::Design&, Monitor&, const solution::Solution* previous, Pace pace)>;
 
     /// `work` is solution::solve unless a test watches the order of things.
     explicit Solver(QObject* parent = nullptr, Work work = {});
@@ -51,6 +52,7 @@ class Solver : public QObject {
         design::Design design;
         quint64 revision = 0;
         quint64 generation = 0;
+        Pace pace = Pace::settled;
         std::shared_ptr<std::atomic<bool>> cancelled = std::make_shared<std::atomic<bool>>(false);
     };
     struct Answer {

@@ -63,7 +63,10 @@ Views::View& Views::add(const char* key, const QString& title, Widget* widget) {
     else if constexpr (std::is_base_of_v<TurnView, Widget>)
         view.addOptions = [widget, title](QMenu& menu) { addPictureActions(menu, *widget, title); };
     if constexpr (requires { &Widget::edited; }) {
-        connect(widget, &Widget::edited, this, &Views::edited);
+        connect(widget, &Widget::edited, this, [this, widget](const Edit& edit) {
+            editedLast_ = widget;
+            Q_EMIT edited(edit);
+        });
         connect(widget, &Widget::editFinished, this, &Views::editFinished);
     }
     if constexpr (requires { &Widget::fieldWanted; })
@@ -213,6 +216,15 @@ void Views::showGeometry(const GeometryPointer& geometry) {
     for (const View& view : views_) {
         stale_[view.widget].geometry = true;
         if (view.widget->isVisible())
+            refresh(view);
+    }
+}
+
+void Views::showGeometryWhereEdited(const GeometryPointer& geometry) {
+    geometry_ = geometry;
+    for (const View& view : views_) {
+        stale_[view.widget].geometry = true;
+        if (view.widget == editedLast_ && view.widget->isVisible())
             refresh(view);
     }
 }

@@ -49,6 +49,8 @@ class Views : public QObject {
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
+    /// Only in the view that the last edit came from: it makes its next one from what it shows.
+    void showGeometryWhereEdited(const GeometryPointer& geometry);
 
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
@@ -78,6 +80,7 @@ class Views : public QObject {
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
     PositionPlot* position_ = nullptr;
+    QWidget* editedLast_ = nullptr;
     SolutionPointer solution_, baseline_;
     GeometryPointer geometry_; ///< of a drag that is ahead of the solution, else null
 };

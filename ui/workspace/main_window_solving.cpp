@@ -1,0 +1,166 @@
+#include "ui/core_words.h"
+#include "ui/editing/figures_panel.h"
+#include "ui/editing/limits_list.h"
+#include "ui/editing/number_panel.h"
+#include "ui/editing/snapshots_panel.h"
+#include "ui/editing/working_view.h"
+#include "ui/units.h"
+#include "ui/workspace/figures_bar.h"
+#include "ui/workspace/main_window.h"
+#include "ui/workspace/playback_bar.h"
+
+#include <QLabel>
+#include <QProgressBar>
+#include <QStatusBar>
+#include <QTabWidget>
+#include <QToolButton>
+
+#include <utility>
+
+namespace lobewright::ui {
+
+namespace {
+constexpr int messageTime = 8000;       // [ms]
+constexpr int restingTime = 150;        // [ms] of a hand after which it may as well be exact
+constexpr int patience = 20;            // [ms] that motion waits for the gas of the same picture
+constexpr double quickSolution = 0.018; // [s]; of slower ones nothing is expected in that time
+
+/// The quick stages, for a drag; null when one of them finds a fault.
+GeometryPointer quickGeometry(const design::Design& design) {
+    const auto inlet = motion::LiftCurve::make(design.tracks.inlet);
+    const auto exhaust = motion::LiftCurve::make(design.tracks[End::exhaust]);
+    if (!inlet || !exhaust)
+        return nullptr;
+    auto pair = mechanism::OpposedPair::make(design.mechanism, {*inlet, *exhaust});
+    if (!pair)
+        return nullptr;
+    auto timing = ports::PortTiming::make(design.ports, *pair);
+    if (!timing)
+        return nullptr;
+    return std::make_shared<const Geometry>(Geometry{design, *pair, *timing});
+}
+
+} // namespace
+
+void MainWindow::connectSolving() {
+    connect(&solver_, &Solver::solved, this, &MainWindow::solutionArrived);
+    connect(&solver_, &Solver::failed, this, &MainWindow::solutionFailed);
+    connect(&solver_, &Solver::progressed, this, [this](double fraction, const QString& what) {
+        if (!solver_.isBusy())
+            return;
+        progress_->setValue(static_cast<int>(1000.0 * fraction));
+        progress_->setToolTip(what);
+        progress_->show();
+        cancel_->show();
+        solveState_->setText(tr("Solving"));
+    });
+    connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
+        if (busy)
+            return;
+        progress_->hide();
+        cancel_->hide();
+    });
+    connect(cancel_, &QToolButton::clicked, this, [this] {
+        solver_.cancel();
+        solveState_->setText(tr("Stopped: shown is an earlier design"));
+    });
+    settle_.setSingleShot(true);
+    settle_.setInterval(restingTime);
+    connect(&settle_, &QTimer::timeout, this, [this] {
+        if (settlePending_)
+            requestSolution(Solver::Pace::settled);
+    });
+    connect(&document_, &Document::editFinished, this, [this] {
+        if (settlePending_)
+            requestSolution(Solver::Pace::settled);
+    });
+    geometryDue_.setSingleShot(true);
+    geometryDue_.setInterval(patience);
+    connect(&geometryDue_, &QTimer::timeout, this, &MainWindow::showGeometryNow);
+}
+
+void MainWindow::designChanged(Document::Change change) {
+    numbers_->show(document_.design());
+    snapshots_->show(document_.design());
+    const bool dragging = change == Document::Change::dragging;
+    // Views make their next edit from what they show: never from an older design.
+    if (solution_ && dragging)
+        showGeometrySoon();
+    else if (solution_)
+        showGeometryNow();
+    requestSolution(dragging ? Solver::Pace::live : Solver::Pace::settled);
+    updateActions();
+    updateTitle();
+}
+
+void MainWindow::requestSolution(Solver::Pace pace) {
+    settlePending_ = pace == Solver::Pace::live;
+    settle_.stop();
+    solver_.request(document_.design(), document_.revision(), pace);
+}
+
+void MainWindow::showGeometryNow() {
+    geometryDue_.stop();
+    if (const GeometryPointer geometry = quickGeometry(document_.design())) {
+        views_->showGeometry(geometry);
+        playback_->showGeometry(geometry);
+    }
+}
+
+/// A solution that comes at once paints everything in one go; painting the motion before it would
+/// only delay that. Under the hand itself nothing waits.
+void MainWindow::showGeometrySoon() {
+    if (liveSeconds_ > quickSolution) {
+        showGeometryNow();
+        return;
+    }
+    if (const GeometryPointer geometry = quickGeometry(document_.design()))
+        views_->showGeometryWhereEdited(geometry);
+    if (!geometryDue_.isActive())
+        geometryDue_.start();
+}
+
+bool MainWindow::isSettled() const {
+    return solution_ && solvedRevision_ == document_.revision() && !solution_->live;
+}
+
+void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revision,
+                                 double seconds) {
+    solution_ = solution;
+    solvedRevision_ = revision;
+    geometryDue_.stop();
+    views_->showSolution(solution);
+    figures_->showSolution(solution);
+    working_->showSolution(solution);
+    figuresBar_->showSolution(solution);
+    limits_->showSolution(solution);
+    showLimitsSummary();
+    playback_->showGeometry(std::make_shared<const Geometry>(
+        Geometry{solution->design, solution->pair, solution->timing}));
+    // A drag is ahead of the solution: motion and ports are shown as they are by now.
+    if (revision != document_.revision())
+        showGeometryNow();
+    solveState_->setText(tr("Solved in %1 ms").arg(seconds * 1e3, 0, 'f', 0));
+    if (settlePending_) {
+        liveSeconds_ = seconds;
+        settle_.start();
+    }
+    if (isSettled() && std::exchange(baselineWanted_, false))
+        keepBaseline();
+    updateActions();
+}
+
+void MainWindow::solutionFailed(const Problems& problems) {
+    solveState_->setText(tr("Not solved: shown is an earlier design"));
+    statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+}
+
+void MainWindow::showLimitsSummary() {
+    limitsButton_->setText(limits_->summary());
+    const int graver =
+        limits_->count(solution::Severity::error) + limits_->count(solution::Severity::warning);
+    side_->setTabText(static_cast<int>(SideTab::limits),
+                      graver ? tr("Limits (%1)").arg(graver) : tr("Limits"));
+}
+
+} // namespace lobewright::ui
