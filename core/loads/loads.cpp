@@ -39,6 +39,9 @@ struct Engine {
     double pressure(double theta) const {
         return inputs.trace ? inputs.trace->pressure(theta) : inputs.underPistonPressure;
     }
+    PistonLoads piston(End end, const motion::LiftSamples& lift, const Samples& pressures) const {
+        return pistonLoads(setup[end], lift, pressures);
+    }
     PistonLoads piston(End end, const Samples& theta, int cylinder,
                        const Samples& pressures) const {
         const double behind = lags[static_cast<std::size_t>(cylinder)];
@@ -70,12 +73,12 @@ RollerForces rollerForces(const PistonLoads& piston) {
 }
 
 /// Cylinders alike: every place of the lift curves is evaluated once.
-void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Samples& theta) {
-    const mechanism::FoldedAngles folded(engine.inputs.pair.period(), theta, engine.lags);
+void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Kinematics& kinematics) {
+    const mechanism::FoldedAngles& folded = kinematics.folded;
     const Samples pressure = engine.pressure(folded.places(), 0);
     result.pressure = folded.unfolded(pressure, 0);
     for (const End end : bothEnds) {
-        const PistonLoads places = engine.piston(end, folded.places(), 0, pressure);
+        const PistonLoads places = engine.piston(end, kinematics.lift[end], pressure);
         for (std::size_t k = 0; k < engine.psi.size(); ++k) {
             const auto unfold = [&](const Samples& values) { return folded.unfolded(values, k); };
             if (k == 0) {
@@ -106,15 +109,37 @@ void addDifferentCylinders(EngineSamples& result, const Engine& engine, const Sa
     }
 }
 
-EngineSamples sampleEngine(const Engine& engine, const Samples& theta) {
+Samples joined(const Samples& first, const Samples& second) {
+    Samples both(first.size() + second.size());
+    both << first, second;
+    return both;
+}
+
+int evenSamplesPerPeriod(const mechanism::OpposedPair& pair) {
+    const int lobes = pair.curve(End::inlet).lobes();
+    return (evenSamplesPerTurn + lobes - 1) / lobes;
+}
+
+/// The angles wanted, then one even period.
+Samples allAngles(const mechanism::OpposedPair& pair, const Samples& theta) {
+    const int perPeriod = evenSamplesPerPeriod(pair);
+    const int lobes = pair.curve(End::inlet).lobes();
+    return joined(theta, evenAngles(perPeriod * lobes).head(perPeriod));
+}
+
+EngineSamples sampleEngine(const Engine& engine) {
+    const Inputs& inputs = engine.inputs;
+    const Samples theta = allAngles(inputs.pair, inputs.theta);
     EngineSamples result;
     for (const End end : bothEnds) {
         result.track[end] = TrackForces::zero(theta.size());
     }
-    if (engine.inputs.cylindersDiffer) {
+    if (inputs.cylindersDiffer) {
         addDifferentCylinders(result, engine, theta);
+    } else if (inputs.kinematics) {
+        addAlikeCylinders(result, engine, *inputs.kinematics);
     } else {
-        addAlikeCylinders(result, engine, theta);
+        addAlikeCylinders(result, engine, kinematics(inputs.pair, inputs.theta));
     }
     result.bearingLoss = shaftBearingLoss(result.track, engine);
     result.torque = result.track.inlet.torque + result.track.exhaust.torque - result.bearingLoss;
@@ -151,12 +176,6 @@ std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta
     std::sort(changes.begin(), changes.end(),
               [](const FlankChange& a, const FlankChange& b) { return a.theta < b.theta; });
     return changes;
-}
-
-Samples joined(const Samples& first, const Samples& second) {
-    Samples both(first.size() + second.size());
-    both << first, second;
-    return both;
 }
 
 motion::LiftSamples joined(const motion::LiftSamples& first, const motion::LiftSamples& second) {
@@ -321,11 +340,11 @@ void addLiftOff(Loads& loads, const Engine& engine, const OnePeriod& period) {
 /// Splits samples of the whole engine: first those asked for, then one even period.
 OnePeriod addSamples(Loads& loads, const Engine& engine) {
     const int lobes = engine.inputs.pair.curve(End::inlet).lobes();
-    const int perPeriod = (evenSamplesPerTurn + lobes - 1) / lobes;
+    const int perPeriod = evenSamplesPerPeriod(engine.inputs.pair);
     loads.theta = engine.inputs.theta;
     loads.evenTheta = evenAngles(perPeriod * lobes);
     const Samples onePeriod = loads.evenTheta.head(perPeriod);
-    const EngineSamples all = sampleEngine(engine, joined(loads.theta, onePeriod));
+    const EngineSamples all = sampleEngine(engine);
     const auto wanted = [&loads](const Samples& f) { return Samples(f.head(loads.theta.size())); };
     const auto even = [perPeriod](const Samples& f) { return Samples(f.tail(perPeriod)); };
 
@@ -353,6 +372,15 @@ OnePeriod addSamples(Loads& loads, const Engine& engine) {
 }
 
 } // namespace
+
+Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta) {
+    Kinematics result{
+        {pair.period(), allAngles(pair, theta), mechanism::cylinderLags(pair.mechanism())}, {}};
+    for (const End end : bothEnds) {
+        result.lift[end] = pair.lift(end, result.folded.places());
+    }
+    return result;
+}
 
 Loads solveLoads(const Inputs& inputs) {
     const Engine engine(inputs);

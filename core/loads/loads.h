@@ -4,11 +4,21 @@
 #include "core/loads/free_body.h"
 #include "core/loads/lift_off.h"
 #include "core/loads/piston.h"
+#include "core/mechanism/folded_angles.h"
 
 #include <optional>
 #include <vector>
 
 namespace lobewright::loads {
+
+/// What the mechanism alone decides of cylinders that run alike: it can be kept while speed and
+/// pressures change.
+struct Kinematics {
+    mechanism::FoldedAngles folded;   ///< the angles wanted, then one even period
+    PerEnd<motion::LiftSamples> lift; ///< at folded.places()
+};
+/// `theta`: shaft angles wanted [rad], shape (samples), not empty.
+Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta);
 
 /// Everything the stage depends on. References must outlive the call.
 struct Inputs {
@@ -25,6 +35,8 @@ struct Inputs {
     std::vector<double> breaks = {};
     /// Unevenly phased cylinders on one plenum: their pressures differ by more than a shift.
     bool cylindersDiffer = false;
+    /// Of this pair and these angles; null: found anew.
+    const Kinematics* kinematics = nullptr;
 };
 
 /// Mean loss torques of the whole engine [N·m], ≥ 0.

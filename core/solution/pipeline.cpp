@@ -163,6 +163,7 @@ loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, con
         addBurnBreaks(inputs.breaks, *stages.gas, timing);
         inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
     }
+    inputs.kinematics = stages.kinematics.get();
     return loads::solveLoads(inputs);
 }
 
@@ -257,6 +258,10 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
     const auto& pair = timing.pair();
     const auto theta = sampleAngles(timing, pair.period());
     const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
+    if (!stages->kinematics) {
+        stages->kinematics =
+            std::make_shared<const loads::Kinematics>(loads::kinematics(pair, theta));
+    }
     const auto loads = std::make_shared<const loads::Loads>(makeLoads(design, *stages, theta));
     if (!stages->unitBalance) {
         stages->unitBalance =
@@ -292,7 +297,8 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
 
 Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
                        const Request& request) {
-    if (auto problems = design::validateEngine(design); !problems.empty()) {
+    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
+        !problems.empty()) {
         return problems;
     }
     const Pipeline none;
@@ -313,6 +319,7 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     stages->timing = *timing;
     if (stages->timing == before.timing) {
         stages->unitBalance = before.unitBalance;
+        stages->kinematics = before.kinematics;
     }
 
     Relay relay(monitor);

@@ -81,6 +81,7 @@ struct Request {
     Request(Detail wanted = Detail::everything) : detail(wanted) {} // NOLINT: a detail is a request
     Detail detail;
     std::vector<std::string> groups; ///< of figures; empty: all of them
+    bool valid = false;              ///< the design is known to obey every rule
     /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
     /// burn start where the best one is asked for, and is as exact as the eye (1e-4).
     bool live = false;

@@ -57,8 +57,9 @@ struct Pipeline {
     std::shared_ptr<const GasStage>
         motoredGas; ///< for the lift-off speed; absent when `gas` is motored
 
-    /// Of the same timing.
+    // Of the same timing.
     std::shared_ptr<const balance::UnitBalance> unitBalance;
+    std::shared_ptr<const loads::Kinematics> kinematics;
 
     // What channels and figures were made of, for those who look closer; absent in studies.
     std::shared_ptr<const loads::Loads> loads;

@@ -79,6 +79,7 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
     const auto lent = lender.get();
     solution::Request request(solution::Detail::figures);
     request.groups = groupsOf(lent.get(), figures);
+    request.valid = variant.valid;
     auto result = solution::solve(variant.design, monitor, lent.get(), request);
     if (!result) {
         point.failure = sentence(result.problems());

@@ -44,6 +44,7 @@ struct Table {
 struct Variant {
     double parameter = 0.0;
     design::Design design;
+    bool valid = false; ///< the design is known to obey every rule
 };
 
 /// Which part of a study to do, so that a cluster's job array can split it: points i with i % of ==

@@ -1,5 +1,6 @@
 #include "core/study/speed_sweep.h"
 
+#include "core/design/file.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -58,6 +59,13 @@ Result<Table> speedSweep(const design::Design& design, double from, double to, i
     for (const double speed : evenlySpaced(from, to, points)) {
         variants.push_back({speed, design});
         variants.back().design.running.speed = speed * units::revPerMinute;
+    }
+    // Only the speed differs, and a range whose ends are allowed has nothing else inside.
+    if (design::validateEngine(variants.front().design).empty() &&
+        design::validateEngine(variants.back().design).empty()) {
+        for (auto& variant : variants) {
+            variant.valid = true;
+        }
     }
     return solveVariants({"speed_rpm", "Shaft speed", "1/min"}, variants, shard,
                          speedSweepFigures(), monitor, sink);

@@ -223,7 +223,8 @@ TEST(KnockIndicator, IsForPetrolOnlyAndFollowsTheOctaneNumber) {
     engine.settings.octaneNumber = 110.0;
     const CycleFigures high = solved(engine).cycles.front();
     ASSERT_TRUE(ordinary.knockIntegral && high.knockIntegral);
-    EXPECT_NEAR(*high.knockIntegral / *ordinary.knockIntegral, std::pow(95.0 / 110.0, 3.402), 1e-6);
+    // each cycle repeats itself to 1e-6, so their quotient holds to a few of that
+    EXPECT_NEAR(*high.knockIntegral / *ordinary.knockIntegral, std::pow(95.0 / 110.0, 3.402), 5e-6);
     EXPECT_EQ(ordinary.knockAngle.has_value(), *ordinary.knockIntegral >= 1.0);
     engine.run.motored = true;
     EXPECT_FALSE(solved(engine).cycles.front().knockIntegral);
