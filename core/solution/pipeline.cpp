@@ -97,9 +97,8 @@ class Relay final : public Monitor {
     std::atomic<bool> stopped_ = false;
 };
 
-Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const ports::PortTiming& timing,
+Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const gas::PairChamber& chamber,
                                     Monitor& monitor, const gas::CycleOptions& options) {
-    const gas::PairChamber chamber(timing);
     gas::RunConditions run;
     run.omega = inputs.speed;
     run.motored = inputs.motored;
@@ -114,7 +113,7 @@ constexpr double liveTolerance = 1e-5, liveSteadiness = 1e-4;
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
-                                         GasInputs inputs, const ports::PortTiming& timing,
+                                         GasInputs inputs, const gas::PairChamber& chamber,
                                          Monitor& monitor, bool live,
                                          gas::CycleOptions options = {}) {
     if (previous && previous->inputs == inputs && (live || !previous->live)) {
@@ -125,7 +124,7 @@ std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& 
         options.nearTolerance = liveTolerance;
         options.nearSteadiness = liveSteadiness;
     }
-    auto output = solveGas(inputs, timing, monitor, options);
+    auto output = solveGas(inputs, chamber, monitor, options);
     const bool near = output && output->near;
     return std::make_shared<GasStage>(GasStage{{std::move(inputs), std::move(output)}, near});
 }
@@ -320,19 +319,23 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     if (stages->timing == before.timing) {
         stages->unitBalance = before.unitBalance;
         stages->kinematics = before.kinematics;
+        stages->chamber = before.chamber;
     }
 
+    if (!stages->chamber) {
+        stages->chamber = std::make_shared<const gas::PairChamber>(stages->timing->output);
+    }
     Relay relay(monitor);
     const auto inputs = gasInputs(design, stages->timing->inputs);
     const auto solveFired = [&] {
-        stages->gas = gasStage(before.gas, inputs, stages->timing->output, relay, request.live);
+        stages->gas = gasStage(before.gas, inputs, *stages->chamber, relay, request.live);
     };
     const auto solveMotored = [&] {
         auto motored = inputs;
         motored.motored = true;
         gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
         options.maxEvaluations /= 2;
-        stages->motoredGas = gasStage(before.motoredGas, std::move(motored), stages->timing->output,
+        stages->motoredGas = gasStage(before.motoredGas, std::move(motored), *stages->chamber,
                                       relay, request.live, options);
     };
     if (!inputs.motored && request.detail == Detail::everything) {

@@ -4,6 +4,7 @@
 #include "core/contact/contact.h"
 #include "core/design/design.h"
 #include "core/gas/cycle.h"
+#include "core/gas/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/motion/lift_curve.h"
@@ -60,6 +61,7 @@ struct Pipeline {
     // Of the same timing.
     std::shared_ptr<const balance::UnitBalance> unitBalance;
     std::shared_ptr<const loads::Kinematics> kinematics;
+    std::shared_ptr<const gas::PairChamber> chamber;
 
     // What channels and figures were made of, for those who look closer; absent in studies.
     std::shared_ptr<const loads::Loads> loads;
