@@ -75,6 +75,7 @@ const std::vector<Row>& table() {
         {"° cycle", "° cycle"},
         {"1/min", "1/min"},
         {"rev/min", "rev/min"},
+        {"rpm", "rpm"},
         {"1/h", "1/h"},
         {"h", "h"},
         {"ms", "ms"},
@@ -94,7 +95,8 @@ const Row* rowOf(const QString& metric) {
 [[maybe_unused]] const char* const unitWords[] = {
     QT_TRANSLATE_NOOP("Units", "shaft °"), QT_TRANSLATE_NOOP("Units", "cycle °"),
     QT_TRANSLATE_NOOP("Units", "° cycle"), QT_TRANSLATE_NOOP("Units", "rev/min"),
-    QT_TRANSLATE_NOOP("Units", "mm/turn"), QT_TRANSLATE_NOOP("Units", "in/turn")};
+    QT_TRANSLATE_NOOP("Units", "rpm"),     QT_TRANSLATE_NOOP("Units", "mm/turn"),
+    QT_TRANSLATE_NOOP("Units", "in/turn")};
 
 QString inWords(const char* unit) {
     return QCoreApplication::translate("Units", unit);

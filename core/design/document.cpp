@@ -117,12 +117,11 @@ class TreeBuilder : public json::json_sax_t {
         const std::string_view before = text_.substr(0, last);
         const auto line = std::count(before.begin(), before.end(), '\n') + 1;
         const std::size_t lineStart = before.rfind('\n') + 1; // npos + 1 = 0
-        const std::string where = fmt::format("line {}, column {}: ", line, last - lineStart + 1);
         constexpr int outOfRange = 406;
-        if (error.id == outOfRange) {
-            return where + "the number is too large; numbers must be finite";
-        }
-        return where + syntaxReason(last);
+        return fmt::format("line {}, column {}: {}", line, last - lineStart + 1,
+                           error.id == outOfRange
+                               ? "the number is too large; numbers must be finite"
+                               : syntaxReason(last));
     }
 
     std::string syntaxReason(std::size_t last) const {

@@ -38,8 +38,12 @@ double fromSi(const Unit& unit, double si) {
 }
 
 std::string Range::describe() const {
-    return fmt::format("{} {} and {} {}", minExcluded ? ">" : "≥", min, maxExcluded ? "<" : "≤",
-                       max);
+    if (minExcluded) {
+        return maxExcluded ? fmt::format("> {} and < {}", min, max)
+                           : fmt::format("> {} and ≤ {}", min, max);
+    }
+    return maxExcluded ? fmt::format("≥ {} and < {}", min, max)
+                       : fmt::format("≥ {} and ≤ {}", min, max);
 }
 
 bool Range::contains(double value) const {
@@ -50,11 +54,12 @@ std::string Condition::describe() const {
     if (words.empty()) {
         return fmt::format("\"{}\" is given", key);
     }
-    std::string text = fmt::format("\"{}\" is \"{}\"", key, words.front());
+    std::string text = fmt::format("\"{}\"", words.front());
     for (std::size_t i = 1; i < words.size(); ++i) {
-        text += fmt::format(" or \"{}\"", words[i]);
+        text += fmt::format(", \"{}\"", words[i]);
     }
-    return text;
+    return words.size() == 1 ? fmt::format("\"{}\" is {}", key, text)
+                             : fmt::format("\"{}\" is one of {}", key, text);
 }
 
 namespace {
@@ -110,9 +115,9 @@ std::string expectation(const Scalar& scalar) {
         break;
     }
     if (scalar.kind == FieldKind::number && !scalar.words.empty()) {
-        text += " or " + listed(scalar.words);
+        text = fmt::format("a number or {}", listed(scalar.words));
     }
-    return text + (scalar.nullable ? " or null" : "");
+    return scalar.nullable ? fmt::format("{} or null", text) : text;
 }
 
 Problem broken(const Scalar& scalar, const FieldValue& value) {
@@ -134,8 +139,9 @@ Result<FieldValue> admitNumber(const Scalar& scalar, double value) {
     if (!std::isfinite(value) || !key.range.contains(value)) {
         const std::string unit =
             fmt::format("{}{}", key.unit.symbol.empty() ? "" : " ", key.unit.symbol);
-        return Problem{"", fmt::format("{} is {}{}; it must be {}{}", key.label, value, unit,
-                                       key.range.describe(), unit)};
+        return Problem{"",
+                       fmt::format("{} is {}; it must be {}", key.label,
+                                   fmt::format("{}{}", value, unit), key.range.describe() + unit)};
     }
     return FieldValue{value};
 }

@@ -15,34 +15,36 @@ std::string withUnit(double value, const std::string& unit) {
     return unit.empty() ? fmt::format("{:.4g}", value) : fmt::format("{:.4g} {}", value, unit);
 }
 
-Check entry(const CheckSubject& subject, Severity severity, double value, double limit,
-            const char* relation) {
-    return {subject.id,
-            severity,
-            fmt::format("{} is {}, {} {}: {}.", subject.quantity, withUnit(value, subject.unit),
-                        relation, withUnit(limit, subject.unit), subject.advice),
-            value,
-            limit,
-            subject.unit,
-            subject.path,
-            subject.angle};
+Check entry(const CheckSubject& subject, Severity severity, double value, double limit) {
+    const std::string is = withUnit(value, subject.unit), bound = withUnit(limit, subject.unit);
+    return {
+        subject.id,
+        severity,
+        value > limit
+            ? fmt::format("{} is {}, above {}: {}.", subject.quantity, is, bound, subject.advice)
+            : fmt::format("{} is {}, below {}: {}.", subject.quantity, is, bound, subject.advice),
+        value,
+        limit,
+        subject.unit,
+        subject.path,
+        subject.angle};
 }
 
 } // namespace
 
 void CheckList::atMost(const CheckSubject& subject, double value, const design::Limit& limit) {
     if (value > limit.error) {
-        add(entry(subject, Severity::error, value, limit.error, "above"));
+        add(entry(subject, Severity::error, value, limit.error));
     } else if (value > limit.warning) {
-        add(entry(subject, Severity::warning, value, limit.warning, "above"));
+        add(entry(subject, Severity::warning, value, limit.warning));
     }
 }
 
 void CheckList::atLeast(const CheckSubject& subject, double value, const design::Limit& limit) {
     if (value < limit.error) {
-        add(entry(subject, Severity::error, value, limit.error, "below"));
+        add(entry(subject, Severity::error, value, limit.error));
     } else if (value < limit.warning) {
-        add(entry(subject, Severity::warning, value, limit.warning, "below"));
+        add(entry(subject, Severity::warning, value, limit.warning));
     }
 }
 

@@ -143,11 +143,11 @@ void addContactDetailChannels(ChannelList& list, const contact::Contact& contact
             const std::string place = word(contact::allStations[i]);
             const std::string key = i == 0 ? "inner_edge" : i == 1 ? "middle" : "outer_edge";
             list.add("contact_pressure_" + key + "_" + side + "_MPa",
-                     "Nominal contact pressure at the " + place + ", " + side + " side", "p₀",
+                     fmt::format("Nominal contact pressure at the {}, {} side", place, side), "p₀",
                      "MPa", station.pressure, units::megapascal);
             list.add("half_width_" + key + "_" + side + "_um",
-                     "Half-width of the contact at the " + place + ", " + side + " side", "b", "µm",
-                     station.halfWidth, units::micrometre);
+                     fmt::format("Half-width of the contact at the {}, {} side", place, side), "b",
+                     "µm", station.halfWidth, units::micrometre);
         }
         list.add("deepest_shear_" + side + "_MPa",
                  "Largest shear stress under the surface, " + side + " side", "τ", "MPa",

@@ -2,6 +2,8 @@
 #include "core/solution/stage_results.h"
 #include "core/units.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -109,8 +111,8 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
 void addFrictionParts(FigureList& list, const StageResults& results, const Brake& brake) {
     const auto& losses = results.loads.losses;
     const auto add = [&](const std::string& part, const std::string& label, double torque) {
-        list.add("fmep_" + part + "_bar", "Mean effective pressure of " + label, "bar",
-                 loads::meanEffectivePressure(results.pair(), torque) / units::bar);
+        list.add("fmep_" + part + "_bar", fmt::format("Mean effective pressure of {}", label),
+                 "bar", loads::meanEffectivePressure(results.pair(), torque) / units::bar);
     };
     list.add("fmep_bar", "All losses as mean effective pressure", "bar", brake.fmep / units::bar);
     add("ring", "the piston rings", losses.ring);

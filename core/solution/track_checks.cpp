@@ -44,11 +44,13 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int d
     const auto& worst = *std::ranges::max_element(
         jumps, {}, [](const motion::Jump& jump) { return std::abs(jump.change()); });
     const double jump = worst.change() / units::millimetre;
+    const std::string places =
+        jumps.size() == 1 ? std::string("one junction") : fmt::format("{} junctions", jumps.size());
     list.add({kind.id, kind.severity,
-              fmt::format("{} of the {} track jumps at {} junction{}, most by {:.4g} {} at track "
-                          "angle {:.4g}°: {}.",
-                          kind.quantity, name(end), jumps.size(), jumps.size() == 1 ? "" : "s",
-                          jump, kind.unit, worst.angle / units::degree, kind.advice),
+              fmt::format("{} of the {} track jumps at {}, most by {:.4g} {} at track angle "
+                          "{:.4g}°: {}.",
+                          kind.quantity, name(end), places, jump, kind.unit,
+                          worst.angle / units::degree, kind.advice),
               jump, 0.0, kind.unit, fmt::format("/tracks/{}", name(end)),
               shaftAngle(pair, end, worst.angle)});
 }

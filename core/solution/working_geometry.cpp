@@ -112,7 +112,8 @@ std::optional<Operand> liftAt(const Solution& solution, End end, bool isInner) {
     const auto& centres = extremeCycle(solution, isInner).centres;
     const double theta = isInner ? centres.idc : centres.odc;
     Operand operand = value(
-        fmt::format("Lift at {} dead centre, {} side", isInner ? "inner" : "outer", name(end)),
+        fmt::format("{}, {} side",
+                    isInner ? "Lift at inner dead centre" : "Lift at outer dead centre", name(end)),
         "mm", solution.pair.lift(end, theta).y / units::millimetre);
     operand.kind = Operand::Kind::reading;
     operand.name = fmt::format("lift_{}_mm", name(end));

@@ -194,7 +194,7 @@ std::optional<Operand> allowableStress(const Solution& solution) {
     if (material == nullptr) {
         return std::nullopt;
     }
-    Operand operand = inner("Allowable stress of " + material->label, "MPa",
+    Operand operand = inner(fmt::format("Allowable stress of {}", material->label), "MPa",
                             material->allowableStress / units::megapascal, material->source);
     operand.kind = Operand::Kind::constant;
     return operand;

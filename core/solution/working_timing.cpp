@@ -81,7 +81,7 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
                     return std::nullopt;
                 }
                 field->symbol = fmt::format("{}{}", symbol, i + 1);
-                field->label += fmt::format(", row {}", i + 1);
+                field->label += fmt::format(", port row {}", i + 1);
                 working.operands.push_back(std::move(*field));
             }
         }

@@ -242,12 +242,13 @@ void Conflicts::fuelAndEfficiency() {
     if (efficiency >= 1.0) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/fuel_consumption"},
-            "The fuel does not hold as much energy as the work claimed from it" + fuel + ".",
+            fmt::format("The fuel does not hold as much energy as the work claimed from it{}.",
+                        fuel),
             arithmetic);
     } else if (figures_.efficiency && differ(efficiency, figures_.efficiency->si, 0.03)) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/efficiency", "/figures/fuel_consumption", "/engine/fuel"},
-            "Efficiency and fuel consumption do not belong to each other" + fuel + ".",
+            fmt::format("Efficiency and fuel consumption do not belong to each other{}.", fuel),
             fmt::format("{}; claimed {:.4g}", arithmetic, figures_.efficiency->si));
     }
 }

@@ -1,7 +1,5 @@
-#include "core/gas/properties.h"
-#include "core/gas/supply.h"
-#include "core/study/claims_basis.h"
-#include "core/study/claims_correction.h"
+#include "core/study/claims_findings.h"
+
 #include "core/study/claims_keys.h"
 #include "core/units.h"
 
@@ -12,82 +10,42 @@
 
 namespace lobewright::study {
 
-namespace {
+void Findings::all() {
+    conversions();
+    cyclesAndDisplacement();
+    speeds();
+    pressures();
+    pistonSpeed();
+    powerDensities();
+    efficiency();
+    air();
+    supply();
+    correction();
+    rating();
+}
 
-constexpr double portChargingEfficiency = 0.8; ///< of a ported chamber [own estimate]
-
-/// Adds rows to the report and judges them by the bands of the claimed class.
-class Findings {
-  public:
-    Findings(ClaimsReport& report, const ClaimBasis& basis)
-        : report_(report), basis_(basis), engine_(engineClass(report.claims)),
-          figures_(report.claims.figures), c_(basis.cyclesPerTurn), v_(basis.displacement) {}
-
-    void all() {
-        conversions();
-        cyclesAndDisplacement();
-        speeds();
-        pressures();
-        pistonSpeed();
-        powerDensities();
-        efficiency();
-        air();
-        supply();
-        correction();
-        rating();
+void Findings::judged(BandQuantity quantity, Finding finding, double si) {
+    const Judgement judgement = judge(quantity, si, engine_);
+    const BandUnit unit = bandUnit(quantity);
+    finding.value = si / unit.factor;
+    finding.unit = unit.symbol;
+    finding.verdict = judgement.verdict;
+    if (judgement.band != nullptr) {
+        const Band& band = *judgement.band;
+        finding.band = fmt::format("{}, {}", text(band), band.what);
+        finding.source = describeSource(band);
     }
-
-  private:
-    void conversions();
-    void cyclesAndDisplacement();
-    void speeds();
-    void pressures();
-    void meanPressure(const std::string& id, const std::string& quantity, double pressure,
-                      const std::string& formula, const std::string& substituted, double omega,
-                      const std::string& note);
-    void pistonSpeed();
-    void powerDensities();
-    void efficiency();
-    void air();
-    void chargeOf(double airFlow);
-    void supply();
-    void correction();
-    void rating();
-
-    Finding& add(Finding finding) {
-        report_.findings.push_back(std::move(finding));
-        return report_.findings.back();
+    if (!judgement.note.empty()) {
+        finding.note += (finding.note.empty() ? "" : "; ") + judgement.note;
     }
-    void judged(BandQuantity quantity, Finding finding, double si) {
-        const Judgement judgement = judge(quantity, si, engine_);
-        const BandUnit unit = bandUnit(quantity);
-        finding.value = si / unit.factor;
-        finding.unit = unit.symbol;
-        finding.verdict = judgement.verdict;
-        if (judgement.band != nullptr) {
-            const Band& band = *judgement.band;
-            finding.band = fmt::format("{}, {}", text(band), band.what);
-            finding.source = describeSource(band);
-        }
-        if (!judgement.note.empty()) {
-            finding.note += (finding.note.empty() ? "" : "; ") + judgement.note;
-        }
-        add(std::move(finding));
-    }
-    std::string powerNote() const {
-        return basis_.powerSpeedBound.empty()
-                   ? ""
-                   : basis_.powerSpeedBound + " this: the speed is a bound";
-    }
-    bool isTwoStroke() const { return basis_.cycle == StrokeCycle::twoStroke; }
+    add(std::move(finding));
+}
 
-    ClaimsReport& report_;
-    const ClaimBasis& basis_;
-    EngineClass engine_;
-    const ClaimedFigures& figures_;
-    const std::optional<Derived>& c_;
-    const std::optional<Derived>& v_;
-};
+std::string Findings::powerNote() const {
+    return basis_.powerSpeedBound.empty()
+               ? ""
+               : fmt::format("{} this: the speed is a bound", basis_.powerSpeedBound);
+}
 
 void Findings::conversions() {
     forEachGroup([&](const char*, const auto& keys, auto member) {
@@ -163,10 +121,10 @@ void Findings::speeds() {
     }
 }
 
-void Findings::meanPressure(const std::string& id, const std::string& quantity, double pressure,
-                            const std::string& formula, const std::string& substituted,
-                            double omega, const std::string& note) {
-    Finding finding{id, quantity, formula, substituted};
+void Findings::meanPressure(const PressurePlace& place, double pressure, const std::string& formula,
+                            const std::string& substituted, double omega, const std::string& note) {
+    Finding finding{fmt::format("mean-effective-pressure-{}", place.id), place.brake, formula,
+                    substituted};
     finding.note = note;
     judged(BandQuantity::meanEffectivePressure, std::move(finding), pressure);
     if (omega <= 0.0 || !basis_.reciprocations) {
@@ -178,10 +136,7 @@ void Findings::meanPressure(const std::string& id, const std::string& quantity, 
     const double friction = isGiven
                                 ? figures_.frictionPressure->si
                                 : (0.97 + 0.15 * thousands + 0.05 * thousands * thousands) * 1e5;
-    const std::string row = id.substr(std::string_view("mean-effective-pressure").size());
-    add({"indicated-pressure" + row,
-         "Indicated mean effective pressure" + quantity.substr(quantity.rfind(" at ")),
-         "imep = bmep + fmep",
+    add({fmt::format("indicated-pressure-{}", place.id), place.indicated, "imep = bmep + fmep",
          isGiven ? fmt::format("{:.6g} bar + {:.6g} bar", pressure / 1e5, friction / 1e5)
                  : fmt::format("{:.6g} bar + (0.97 + 0.15·{:.4g} + 0.05·{:.4g}²) bar",
                                pressure / 1e5, thousands, thousands),
@@ -199,8 +154,8 @@ void Findings::pressures() {
     }
     const double volumePerTurn = c_->value * v_->value;
     if (figures_.torque) {
-        meanPressure("mean-effective-pressure-at-torque",
-                     "Brake mean effective pressure at the torque peak",
+        meanPressure({"at-torque", "Brake mean effective pressure at the torque peak",
+                      "Indicated mean effective pressure at the torque peak"},
                      units::turn * figures_.torque->si / volumePerTurn, "bmep = 2π·T/(c·V_d)",
                      fmt::format("2π·{}/({:.6g}·{})", shown(figures_.torque->si, "N·m"), c_->value,
                                  shown(v_->value, "m³")),
@@ -208,8 +163,8 @@ void Findings::pressures() {
     }
     if (figures_.power && basis_.powerSpeed) {
         const double n = turnsPerSecond(basis_.powerSpeed->value);
-        meanPressure("mean-effective-pressure-at-power",
-                     "Brake mean effective pressure at the power peak",
+        meanPressure({"at-power", "Brake mean effective pressure at the power peak",
+                      "Indicated mean effective pressure at the power peak"},
                      figures_.power->si / (volumePerTurn * n), "bmep = P/(V_d·c·n)",
                      fmt::format("{}/({}·{:.6g}·{})", shown(figures_.power->si, "W"),
                                  shown(v_->value, "m³"), c_->value, shown(n, "1/s")),
@@ -267,138 +222,6 @@ void Findings::efficiency() {
                1.0 / (figures_.fuelConsumption->si * basis_.heatingValue));
     }
 }
-
-void Findings::air() {
-    if (!figures_.power) {
-        return;
-    }
-    const double flow = figures_.power->si / (basis_.efficiency * basis_.heatingValue) *
-                        basis_.airRatio * basis_.stoichiometricAir;
-    add({"air-needed", "Air needed for the power", "P/(η_b·LHV)·λ·L_st",
-         fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
-                     basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
-                     basis_.stoichiometricAir),
-         flow, "kg/s", "", "fuel data: Heywood 1988, table D.4 (from memory)", Verdict::computed,
-         ""});
-    if (c_ && v_ && basis_.powerSpeed) {
-        chargeOf(flow);
-    }
-}
-
-void Findings::chargeOf(double flow) {
-    const double n = turnsPerSecond(basis_.powerSpeed->value);
-    const double displaced = v_->value * c_->value * n * basis_.airDensity;
-    const double ratio = flow / displaced;
-    Finding needed{"charging-ratio", "Charging ratio needed", "air/(V_d·c·n·ρ_amb)",
-                   fmt::format("{}/({}·{:.6g}·{}·{})", shown(flow, "kg/s"), shown(v_->value, "m³"),
-                               c_->value, shown(n, "1/s"), shown(basis_.airDensity, "kg/m³"))};
-    needed.note = powerNote();
-    judged(BandQuantity::chargingRatio, std::move(needed), ratio);
-    if (isTwoStroke() || !basis_.cycle) {
-        add({"charging-ratio-ports", "Delivery ratio needed through ports",
-             "charging ratio/trapping efficiency",
-             fmt::format("{:.6g}/{}", ratio, portChargingEfficiency),
-             ratio / portChargingEfficiency, "", "", "trapping efficiency 0.8: own estimate",
-             Verdict::computed,
-             ratio / portChargingEfficiency > 1.0
-                 ? "more than the displacement at ambient density: a blower has to deliver it"
-                 : ""});
-    }
-    const auto& charge = report_.claims.engine.chargePressure;
-    if (!charge) {
-        return;
-    }
-    const double available = charge->si / basis_.ambientPressure;
-    // A chamber compressed 8:1 traps at most 8/7 of its displacement.
-    constexpr double filledClearance = 8.0 / 7.0;
-    Finding fits{
-        "charge-available", "Charging ratio that the charge pressure allows",
-        "p_charge/p_amb, cooled to ambient temperature",
-        fmt::format("{}/({})", shown(charge->si, "Pa"), shown(basis_.ambientPressure, "Pa")),
-        available};
-    fits.verdict = ratio <= available                     ? Verdict::ordinary
-                   : ratio <= available * filledClearance ? Verdict::ambitious
-                                                          : Verdict::implausible;
-    fits.source = "ideal gas; up to 8/7 of it with the clearance filled as well";
-    fits.note = fmt::format("{:.4g} needed", ratio);
-    add(std::move(fits));
-}
-
-void Findings::supply() {
-    const Finding* needed = report_.finding("air-needed");
-    const auto& charge = report_.claims.engine.chargePressure;
-    if (needed == nullptr || !charge || charge->si <= basis_.ambientPressure) {
-        return;
-    }
-    gas::Supply supply;
-    supply.ambientPressure = basis_.ambientPressure;
-    supply.ambientTemperature = basis_.ambientTemperature;
-    const double efficiency = supply.isentropicEfficiency;
-    const double work = gas::compress(supply, gas::dryAir(), charge->si).work;
-    const double trapping = isTwoStroke() ? portChargingEfficiency : 1.0;
-    const double flow = needed->value / trapping;
-    const bool isNotCounted = report_.claims.conditions.supplyPower == SupplyPower::notCounted;
-    const std::string net =
-        isNotCounted ? fmt::format("not counted in the claim; less it the power is {:.4g} kW",
-                                   (figures_.power->si - flow * work) / 1e3)
-                     : "";
-    add({"supply-power", "Power that charges the engine, if its shaft pays",
-         "air/trapping·[h(T₂) − h(T_amb)]",
-         fmt::format("{}/{:.2g}·{}", shown(needed->value, "kg/s"), trapping, shown(work, "J/kg")),
-         flow * work / 1e3, "kW", "",
-         fmt::format("compressor of isentropic efficiency {}: own estimate", efficiency),
-         Verdict::computed, net});
-}
-
-void Findings::correction() {
-    const ClaimedConditions& conditions = report_.claims.conditions;
-    if (!conditions.airPressure || !conditions.airTemperature || !figures_.power) {
-        return;
-    }
-    const AmbientAir air{conditions.airPressure->si, conditions.airTemperature->si,
-                         conditions.relativeHumidity ? conditions.relativeHumidity->si : 0.0};
-    if (dryPressure(air) <= 0.0) {
-        return; // named among the conflicts
-    }
-    PowerCorrection correction;
-    std::string note;
-    if (engine_.ignition == Ignition::compression) {
-        if (!c_ || !v_ || !basis_.powerSpeed) {
-            return;
-        }
-        const double fuelFlow = figures_.power->si / (basis_.efficiency * basis_.heatingValue);
-        const double perCycle =
-            fuelFlow / (v_->value * c_->value * turnsPerSecond(basis_.powerSpeed->value));
-        const auto& charge = report_.claims.engine.chargePressure;
-        const double ratio = charge ? charge->si / air.pressure : 1.0;
-        correction = compressionCorrection(air, conditions.charger.value_or(Charger::none),
-                                           perCycle / ratio);
-        note = conditions.charger ? "" : "charger not given: none assumed";
-    } else {
-        correction = sparkCorrection(air);
-    }
-    if (!correction.outsideLimits.empty()) {
-        note += (note.empty() ? "" : "; ") + correction.outsideLimits +
-                ": outside the limits of the standard";
-    }
-    add({"corrected-power", "Power at the reference air of ISO 1585", "P·α, " + correction.formula,
-         fmt::format("{}·{}", shown(figures_.power->si, "W"), correction.substituted),
-         figures_.power->si * correction.factor / 1e3, "kW", "",
-         "ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)", Verdict::computed,
-         note});
-}
-
-void Findings::rating() {
-    if (report_.claims.conditions.rating != Rating::gross || !figures_.power) {
-        return;
-    }
-    add({"net-power", "Net power, if auxiliaries and silencing take a tenth", "P·0.9",
-         fmt::format("{}·0.9", shown(figures_.power->si, "W")), figures_.power->si * 0.9 / 1e3,
-         "kW", "", "gross and net: ISO 15550; a tenth: own estimate", Verdict::computed,
-         "the claim is a gross figure: published bands are mostly net"});
-}
-
-} // namespace
 
 void addFindings(ClaimsReport& report, const ClaimBasis& basis) {
     Findings(report, basis).all();

@@ -46,43 +46,106 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
     return result;
 }
 
-/// Label in front of wrapped text.
-std::string labelled(std::string_view label, std::string_view text, std::size_t width) {
-    constexpr std::size_t indent = 4, labelWidth = 12;
-    if (text.empty()) {
-        return "";
-    }
-    std::string body = wrapped(text, indent + labelWidth, width);
-    const std::size_t room = labelWidth - std::min(labelWidth, columns(label));
-    body.replace(indent, labelWidth, std::string(label) + std::string(room, ' '));
-    return body;
-}
-
 std::string heading(std::string_view words) {
     return fmt::format("\n{}\n{}\n", words, std::string(columns(words), '-'));
 }
 
-std::string findingText(const Finding& finding, std::size_t width) {
-    std::string text =
-        wrapped(fmt::format("{}: {:.5g}{}{} — {}", finding.quantity, finding.value,
-                            finding.unit.empty() ? "" : " ", finding.unit, name(finding.verdict)),
-                2, width);
-    text += labelled("arithmetic", finding.formula + " = " + finding.substituted, width);
-    text += labelled("band", finding.band, width);
-    text += labelled("source", finding.source, width);
-    text += labelled("note", finding.note, width);
+/// Writes the report for people, in the words of one language.
+class ReportText {
+  public:
+    ReportText(std::size_t width, const std::function<std::string(std::string_view)>& words)
+        : width_(width), words_(words) {}
+
+    std::string of(const ClaimsReport& report);
+
+  private:
+    std::string said(std::string_view text) const { return words_(text); }
+    /// Label in front of wrapped text, which is translated.
+    std::string labelled(std::string_view label, std::string_view text) const {
+        return quoted(label, said(text));
+    }
+    /// The same with text of the user.
+    std::string quoted(std::string_view label, std::string_view text) const;
+    std::string finding(const Finding& finding) const;
+    std::string statement(const StatementRow& row) const;
+    std::string conflict(const Conflict& conflict) const;
+
+    std::size_t width_;
+    const std::function<std::string(std::string_view)>& words_;
+};
+
+std::string ReportText::quoted(std::string_view label, std::string_view text) const {
+    constexpr std::size_t indent = 4, labelWidth = 12;
+    if (text.empty()) {
+        return "";
+    }
+    const std::string shown = said(label);
+    std::string body = wrapped(text, indent + labelWidth, width_);
+    const std::size_t room = labelWidth - std::min(labelWidth - 1, columns(shown));
+    body.replace(indent, labelWidth, shown + std::string(room, ' '));
+    return body;
+}
+
+std::string ReportText::finding(const Finding& finding) const {
+    std::string text = wrapped(fmt::format("{}: {:.5g}{}{} — {}", said(finding.quantity),
+                                           finding.value, finding.unit.empty() ? "" : " ",
+                                           finding.unit, said(name(finding.verdict))),
+                               2, width_);
+    text += quoted("arithmetic", said(finding.formula) + " = " + said(finding.substituted));
+    text += labelled("band", finding.band);
+    text += labelled("source", finding.source);
+    text += labelled("note", finding.note);
     return text;
 }
 
-std::string statementText(const StatementRow& row, std::size_t width) {
-    const Statement& said = row.statement;
-    std::string text = wrapped(fmt::format("\"{}\" — {}", said.claim, name(row.outcome)), 2, width);
-    text += labelled("source", said.source + (said.date.empty() ? "" : ", " + said.date), width);
-    text += labelled("computed", row.computed, width);
-    text += labelled("arithmetic", row.arithmetic, width);
-    text += labelled("confidence", name(row.confidence), width);
-    text += labelled("overturned", row.overturnedBy, width);
+std::string ReportText::statement(const StatementRow& row) const {
+    const Statement& claimed = row.statement;
+    std::string text =
+        wrapped(fmt::format("\"{}\" — {}", claimed.claim, said(name(row.outcome))), 2, width_);
+    text += quoted("source", claimed.source + (claimed.date.empty() ? "" : ", " + claimed.date));
+    text += labelled("computed", row.computed);
+    text += labelled("arithmetic", row.arithmetic);
+    text += labelled("confidence", name(row.confidence));
+    text += labelled("overturned", row.overturnedBy);
     return text;
+}
+
+std::string ReportText::conflict(const Conflict& conflict) const {
+    std::string text = wrapped(
+        fmt::format("{}: {}", said(name(conflict.verdict)), said(conflict.message)), 2, width_);
+    text += labelled("arithmetic", conflict.arithmetic);
+    return text + quoted("keys", fmt::format("{}", fmt::join(conflict.paths, ", ")));
+}
+
+std::string ReportText::of(const ClaimsReport& report) {
+    const Claims& claims = report.claims;
+    std::string text;
+    if (!claims.title.empty()) {
+        text += claims.title + "\n";
+    }
+    if (!claims.source.empty()) {
+        text += wrapped(claims.source + (claims.date.empty() ? "" : ", " + claims.date), 0, width_);
+    }
+    const auto section = [&](const char* title, const auto& rows, auto write) {
+        text += rows.empty() ? "" : heading(said(title));
+        for (const auto& row : rows) {
+            text += write(row);
+        }
+    };
+    section("Given numbers that do not fit each other", report.conflicts,
+            [&](const Conflict& row) { return conflict(row); });
+    section("What follows from the numbers", report.findings,
+            [&](const Finding& row) { return finding(row); });
+    section("Statements", report.statements,
+            [&](const StatementRow& row) { return statement(row); });
+    section("Numbers not given, and what they would decide", report.missing,
+            [&](const MissingNumber& row) {
+                return wrapped(fmt::format("{}: {}", said(row.label), said(row.decides)), 2,
+                               width_);
+            });
+    section("Assumed", report.assumptions,
+            [&](const std::string& row) { return wrapped(said(row), 2, width_); });
+    return text + "\n" + wrapped(said(caution), 0, width_);
 }
 
 ordered_json findingJson(const Finding& finding) {
@@ -100,49 +163,9 @@ ordered_json findingJson(const Finding& finding) {
 
 } // namespace
 
-std::string claimsText(const ClaimsReport& report, std::size_t width) {
-    const Claims& claims = report.claims;
-    std::string text;
-    if (!claims.title.empty()) {
-        text += claims.title + "\n";
-    }
-    if (!claims.source.empty()) {
-        text += wrapped(claims.source + (claims.date.empty() ? "" : ", " + claims.date), 0, width);
-    }
-    if (!report.conflicts.empty()) {
-        text += heading("Given numbers that do not fit each other");
-        for (const Conflict& conflict : report.conflicts) {
-            text +=
-                wrapped(fmt::format("{}: {}", name(conflict.verdict), conflict.message), 2, width);
-            text += labelled("arithmetic", conflict.arithmetic, width);
-            text += labelled("keys", fmt::format("{}", fmt::join(conflict.paths, ", ")), width);
-        }
-    }
-    if (!report.findings.empty()) {
-        text += heading("What follows from the numbers");
-        for (const Finding& finding : report.findings) {
-            text += findingText(finding, width);
-        }
-    }
-    if (!report.statements.empty()) {
-        text += heading("Statements");
-        for (const StatementRow& row : report.statements) {
-            text += statementText(row, width);
-        }
-    }
-    if (!report.missing.empty()) {
-        text += heading("Numbers not given, and what they would decide");
-        for (const MissingNumber& missing : report.missing) {
-            text += wrapped(fmt::format("{}: {}", missing.label, missing.decides), 2, width);
-        }
-    }
-    if (!report.assumptions.empty()) {
-        text += heading("Assumed");
-        for (const std::string& assumption : report.assumptions) {
-            text += wrapped(assumption, 2, width);
-        }
-    }
-    return text + "\n" + wrapped(caution, 0, width);
+std::string claimsText(const ClaimsReport& report, std::size_t width,
+                       const std::function<std::string(std::string_view)>& words) {
+    return ReportText(width, words).of(report);
 }
 
 std::string claimsJson(const ClaimsReport& report) {

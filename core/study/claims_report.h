@@ -2,14 +2,20 @@
 
 #include "core/study/claims_check.h"
 
+#include <functional>
 #include <string>
 
 /// The claims check for people and for machines.
 namespace lobewright::study {
 
 /// Plain text, at most `width` ≥ 60 columns wide: findings with their arithmetic, contradictions,
-/// statements, missing numbers, assumptions, cautions.
-std::string claimsText(const ClaimsReport& report, std::size_t width = 100);
+/// statements, missing numbers, assumptions, cautions. `words` puts every label and sentence into
+/// another language.
+std::string claimsText(
+    const ClaimsReport& report, std::size_t width = 100,
+    const std::function<std::string(std::string_view)>& words = [](std::string_view text) {
+        return std::string(text);
+    });
 
 /// JSON with "findings", "conflicts", "statements", "missing" and "assumptions"; numbers in the
 /// units named beside them.

@@ -177,7 +177,8 @@ void StatementCheck::boost() {
                                     : "an engine draws that in by itself");
     row_.arithmetic = fmt::format("{} = {:.4g}", ratio->substituted, ratio->value);
     if (saysBoosted && !needsBoost) {
-        open(row_.computed + " Boost is not needed, but not excluded.", "The charge pressure.");
+        open(fmt::format("{} Boost is not needed, but not excluded.", row_.computed),
+             "The charge pressure.");
         return;
     }
     decide(needsBoost == saysBoosted, Confidence::medium);

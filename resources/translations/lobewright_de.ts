@@ -309,14 +309,6 @@
         <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
     </message>
     <message>
-        <source>Acceleration of the exhaust track jumps at %1 junctions, most by %2 mm/rad² at track angle %3°: infinite jerk; a law with continuous acceleration runs quieter.</source>
-        <translation>Die Beschleunigung der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad² beim Bahnwinkel %3°: unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
-    </message>
-    <message>
-        <source>Acceleration of the inlet track jumps at %1 junctions, most by %2 mm/rad² at track angle %3°: infinite jerk; a law with continuous acceleration runs quieter.</source>
-        <translation>Die Beschleunigung der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad² beim Bahnwinkel %3°: unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
-    </message>
-    <message>
         <source>Adjuster setting</source>
         <translation>Stellung des Verstellers</translation>
     </message>
@@ -558,7 +550,7 @@
     </message>
     <message>
         <source>Chamber volume</source>
-        <translation>Brennraumvolumen</translation>
+        <translation>Brennraum­volumen</translation>
     </message>
     <message>
         <source>Chambers</source>
@@ -642,15 +634,15 @@
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation>Verdichtungsverhältnis</translation>
+        <translation>Verdichtungs­verhältnis</translation>
     </message>
     <message>
         <source>Compression ratio of the four-stroke</source>
-        <translation>Verdichtungsverhältnis des Viertakters</translation>
+        <translation>Verdichtungs­verhältnis des Viertakters</translation>
     </message>
     <message>
         <source>Compression ratio, adjuster at rest</source>
-        <translation>Verdichtungsverhältnis, Versteller in Ruhe</translation>
+        <translation>Verdichtungs­verhältnis, Versteller in Ruhe</translation>
     </message>
     <message>
         <source>Constant pressure</source>
@@ -706,7 +698,7 @@
     </message>
     <message>
         <source>Cranks, same piston speed</source>
-        <translation>Kurbeln, gleiche Kolbengeschwindigkeit</translation>
+        <translation>Kurbeln, gleiche Kolben­geschwindigkeit</translation>
     </message>
     <message>
         <source>Cranks, same shaft speed</source>
@@ -1265,14 +1257,6 @@
         <translation>Abstand vom Klemmen</translation>
     </message>
     <message>
-        <source>Jerk of the exhaust track jumps at %1 junctions, most by %2 mm/rad³ at track angle %3°: usual for most laws, and harmless at moderate speed.</source>
-        <translation>Der Ruck der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad³ beim Bahnwinkel %3°: bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos.</translation>
-    </message>
-    <message>
-        <source>Jerk of the inlet track jumps at %1 junctions, most by %2 mm/rad³ at track angle %3°: usual for most laws, and harmless at moderate speed.</source>
-        <translation>Der Ruck der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad³ beim Bahnwinkel %3°: bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos.</translation>
-    </message>
-    <message>
         <source>Kind</source>
         <translation>Art</translation>
     </message>
@@ -1285,10 +1269,6 @@
         <translation>Klopfintegral (Klopfen ab %1)</translation>
     </message>
     <message>
-        <source>Knock integral is %1, above %2: a later burn, less compression or a cooler supply.</source>
-        <translation>Klopfintegral %1, über %2: spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft.</translation>
-    </message>
-    <message>
         <source>Knot %1</source>
         <translation>Stützpunkt %1</translation>
     </message>
@@ -1298,7 +1278,7 @@
     </message>
     <message>
         <source>Largest chamber volume</source>
-        <translation>Größtes Brennraumvolumen</translation>
+        <translation>Größtes Brennraum­volumen</translation>
     </message>
     <message>
         <source>Largest inertia force of one piston, to compare</source>
@@ -1470,11 +1450,7 @@
     </message>
     <message>
         <source>Mean piston speed</source>
-        <translation>Mittlere Kolbengeschwindigkeit</translation>
-    </message>
-    <message>
-        <source>Mean piston speed is %1 m/s, above %2 m/s: less speed, stroke or lobes.</source>
-        <translation>Mittlere Kolbengeschwindigkeit %1 m/s, über %2 m/s: weniger Drehzahl, Hub oder Nocken.</translation>
+        <translation>Mittlere Kolben­geschwindigkeit</translation>
     </message>
     <message>
         <source>Mean pressure before the inlet ports</source>
@@ -1666,15 +1642,11 @@
     </message>
     <message>
         <source>Peak piston speed</source>
-        <translation>Höchste Kolbengeschwindigkeit</translation>
+        <translation>Höchste Kolben­geschwindigkeit</translation>
     </message>
     <message>
         <source>Peak pressure</source>
         <translation>Höchstdruck</translation>
-    </message>
-    <message>
-        <source>Peak pressure is %1 bar, above %2 bar: more clearance, a later or longer burn, or less supply pressure.</source>
-        <translation>Höchstdruck %1 bar, über %2 bar: mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck.</translation>
     </message>
     <message>
         <source>Peak-to-peak torque</source>
@@ -1722,7 +1694,7 @@
     </message>
     <message>
         <source>Piston velocity</source>
-        <translation>Kolbengeschwindigkeit</translation>
+        <translation>Kolben­geschwindigkeit</translation>
     </message>
     <message>
         <source>Pistons</source>
@@ -1811,14 +1783,6 @@
     <message>
         <source>Pressure angle at the pitch radius</source>
         <translation>Eingriffswinkel am Teilkreisradius</translation>
-    </message>
-    <message>
-        <source>Pressure angle, exhaust side is %1 °, above %2 °: a larger pitch radius, a longer span or a shorter stroke makes it flatter.</source>
-        <translation>Eingriffswinkel, Auslassseite: %1 °, über %2 °: Ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher.</translation>
-    </message>
-    <message>
-        <source>Pressure angle, inlet side is %1 °, above %2 °: a larger pitch radius, a longer span or a shorter stroke makes it flatter.</source>
-        <translation>Eingriffswinkel, Einlassseite: %1 °, über %2 °: Ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher.</translation>
     </message>
     <message>
         <source>Pressure at the last port closing</source>
@@ -2090,7 +2054,7 @@
     </message>
     <message>
         <source>Smallest chamber volume</source>
-        <translation>Kleinstes Brennraumvolumen</translation>
+        <translation>Kleinstes Brennraum­volumen</translation>
     </message>
     <message>
         <source>Solid (STEP)</source>
@@ -2249,46 +2213,6 @@
         <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = %1 ist die höchste Temperatur um %2 bis %3 K zu hoch.</translation>
     </message>
     <message>
-        <source>The pull flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
-        <translation>Die Zugflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
-    </message>
-    <message>
-        <source>The pull flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
-        <translation>Die Zugflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
-    </message>
-    <message>
-        <source>The pull flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
-        <translation>Die Zugflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
-    </message>
-    <message>
-        <source>The pull flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
-        <translation>Die Zugflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
-    </message>
-    <message>
-        <source>The push flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
-        <translation>Die Druckflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
-    </message>
-    <message>
-        <source>The push flank of the exhaust track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
-        <translation>Die Druckflanke der Auslassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
-    </message>
-    <message>
-        <source>The push flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a larger pitch radius or a gentler lobe avoids it.</source>
-        <translation>Die Druckflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das.</translation>
-    </message>
-    <message>
-        <source>The push flank of the inlet track is undercut: relative radius %1 mm at track angle %2° and %3 mm from the shaft; a roller radius below %4 mm cuts no cusp.</source>
-        <translation>Die Druckflanke der Einlassbahn ist unterschnitten: Ersatzradius %1 mm beim Bahnwinkel %2° und %3 mm von der Welle; ein Rollenradius unter %4 mm schneidet keine Spitze.</translation>
-    </message>
-    <message>
-        <source>The roller of the exhaust side leaves its open track: following it would take %1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
-        <translation>Die Rolle der Auslassseite verlässt ihre offene Bahn: Ihr zu folgen würde %1 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
-    </message>
-    <message>
-        <source>The roller of the inlet side leaves its open track: following it would take %1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
-        <translation>Die Rolle der Einlassseite verlässt ihre offene Bahn: Ihr zu folgen würde %1 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
-    </message>
-    <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
         <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
     </message>
@@ -2346,7 +2270,7 @@
     </message>
     <message>
         <source>Trapped compression ratio</source>
-        <translation>Effektives Verdichtungsverhältnis</translation>
+        <translation>Effektives Verdichtungs­verhältnis</translation>
     </message>
     <message>
         <source>Trapped mass</source>
@@ -2371,14 +2295,6 @@
     <message>
         <source>Valve lift by seat</source>
         <translation>Ventilhub durch Sitz</translation>
-    </message>
-    <message>
-        <source>Velocity of the exhaust track jumps at %1 junctions, most by %2 mm/rad at track angle %3°: the piston would be struck; let neighbouring segments meet with equal slope.</source>
-        <translation>Die Geschwindigkeit der Auslassbahn springt an %1 Übergängen, am meisten um %2 mm/rad beim Bahnwinkel %3°: Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen.</translation>
-    </message>
-    <message>
-        <source>Velocity of the inlet track jumps at %1 junctions, most by %2 mm/rad at track angle %3°: the piston would be struck; let neighbouring segments meet with equal slope.</source>
-        <translation>Die Geschwindigkeit der Einlassbahn springt an %1 Übergängen, am meisten um %2 mm/rad beim Bahnwinkel %3°: Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen.</translation>
     </message>
     <message>
         <source>Volume between blower and inlet ports. Default %1 cm³ (own estimate).</source>
@@ -2411,14 +2327,6 @@
     <message>
         <source>Watertight triangles, binary, in millimetres.</source>
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
-    </message>
-    <message>
-        <source>Web between ports, exhaust side is %1 mm, below %2 mm: fewer or narrower ports leave piston rings something to run on.</source>
-        <translation>Steg zwischen Schlitzen, Auslassseite: %1 mm, unter %2 mm: Weniger oder schmalere Schlitze lassen den Kolbenringen etwas zum Laufen.</translation>
-    </message>
-    <message>
-        <source>Web between ports, inlet side is %1 mm, below %2 mm: fewer or narrower ports leave piston rings something to run on.</source>
-        <translation>Steg zwischen Schlitzen, Einlassseite: %1 mm, unter %2 mm: Weniger oder schmalere Schlitze lassen den Kolbenringen etwas zum Laufen.</translation>
     </message>
     <message>
         <source>What is so many times a usual engine&apos;s.</source>
@@ -2562,7 +2470,7 @@
     </message>
     <message>
         <source>equal mean piston speed</source>
-        <translation>gleiche mittlere Kolbengeschwindigkeit</translation>
+        <translation>gleiche mittlere Kolben­geschwindigkeit</translation>
     </message>
     <message>
         <source>equal power, enlarged by cylinders</source>
@@ -2834,7 +2742,7 @@
     </message>
     <message>
         <source>Piston acceleration</source>
-        <translation>Kolbenbeschleunigung</translation>
+        <translation>Kolben­beschleunigung</translation>
     </message>
     <message>
         <source>Rocking moment about x</source>
@@ -2904,6 +2812,3198 @@
     <message>
         <source>The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
         <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
+        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
+        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
+        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit; it must be %2</source>
+        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is %2</source>
+        <translation>&quot;%1&quot; %2 ist</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is %2; it must be %3</source>
+        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is given</source>
+        <translation>&quot;%1&quot; angegeben ist</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is given twice; it must be given once</source>
+        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no value of this design</source>
+        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a function</source>
+        <translation>&quot;%1&quot; ist keine Funktion</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a key here; %2</source>
+        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
+        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known</source>
+        <translation>&quot;%1&quot; ist unbekannt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is one of %2</source>
+        <translation>&quot;%1&quot; eines von %2 ist</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
+        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is too large</source>
+        <translation>&quot;%1&quot; ist zu groß</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; of %2 arguments is not known</source>
+        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands where a value is due</source>
+        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands where the formula should end</source>
+        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+    </message>
+    <message>
+        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item %1</source>
+        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag %1</translation>
+    </message>
+    <message>
+        <source>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</source>
+        <translation>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</translation>
+    </message>
+    <message>
+        <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
+        <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
+    </message>
+    <message>
+        <source>%1 %2 Pa (CGPM %3)</source>
+        <translation>%1 %2 Pa (CGPM %3)</translation>
+    </message>
+    <message>
+        <source>%1 = %2 = %3 %4; claimed %5</source>
+        <translation>%1 = %2 = %3 %4; angegeben %5</translation>
+    </message>
+    <message>
+        <source>%1 Boost is not needed, but not excluded.</source>
+        <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>%1 J/(mol·K) over the molar mass of air</source>
+        <translation>%1 J/(mol·K) durch die molare Masse der Luft</translation>
+    </message>
+    <message>
+        <source>%1 K is outside %2 … %3 K</source>
+        <translation>%1 K liegt außerhalb von %2 … %3 K</translation>
+    </message>
+    <message>
+        <source>%1 angles are listed; there must be one for each of the %2 cylinders</source>
+        <translation>%1 Winkel sind aufgezählt; für jeden der %2 Zylinder muss es einen geben</translation>
+    </message>
+    <message>
+        <source>%1 as given</source>
+        <translation>%1, wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1 bar + %2 bar</source>
+        <translation>%1 bar + %2 bar</translation>
+    </message>
+    <message>
+        <source>%1 bar + (0.97 + 0.15·%2 + 0.05·%3²) bar</source>
+        <translation>%1 bar + (0,97 + 0,15·%2 + 0,05·%3²) bar</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read</source>
+        <translation>%1 lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read to its end</source>
+        <translation>%1 lässt sich nicht bis zum Ende lesen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot make that many power strokes.</source>
+        <translation>%1 kann nicht so viele Arbeitshübe machen.</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5</source>
+        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations·%3 = %4</source>
+        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3 = %4</translation>
+    </message>
+    <message>
+        <source>%1 dm³ (CGPM %2)</source>
+        <translation>%1 dm³ (CGPM %2)</translation>
+    </message>
+    <message>
+        <source>%1 does not follow from the other figures.</source>
+        <translation>%1 folgt nicht aus den anderen Zahlen.</translation>
+    </message>
+    <message>
+        <source>%1 goes from %2 mm to %3 mm, %4</source>
+        <translation>%1 geht von %2 mm auf %3 mm, %4</translation>
+    </message>
+    <message>
+        <source>%1 has %2 bytes; a claims file has at most %3</source>
+        <translation>%1 hat %2 Byte; eine Datei mit Angaben hat höchstens %3</translation>
+    </message>
+    <message>
+        <source>%1 has %2 bytes; it must have at most %3</source>
+        <translation>%1 hat %2 Byte; erlaubt sind höchstens %3</translation>
+    </message>
+    <message>
+        <source>%1 has %2 entries; the number must be %3</source>
+        <translation>%1 hat %2 Einträge; verlangte Anzahl: %3</translation>
+    </message>
+    <message>
+        <source>%1 has %2 of %3; it must have exactly one</source>
+        <translation>%1 hat %2 von %3; genau eines ist verlangt</translation>
+    </message>
+    <message>
+        <source>%1 in = %2 m, %3 lb = %4 kg (international yard and pound, %5)</source>
+        <translation>%1 in = %2 m, %3 lb = %4 kg (internationales Yard und Pound, %5)</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
+        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>%1 is %2 mm, must %3</source>
+        <translation>%1 ist %2 mm, muss %3</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3: %4.</source>
+        <translation>%1: %2, über %3. Abhilfe: %4.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3: %4.</source>
+        <translation>%1: %2, unter %3. Abhilfe: %4.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, written by a newer program; this one reads up to %3</source>
+        <translation>%1 ist %2, von einem neueren Programm geschrieben; dieses liest bis %3</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be &quot;%3&quot;</source>
+        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be %3</source>
+        <translation>%1 ist %2; verlangt ist %3</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be %3 %4 in SI units</source>
+        <translation>%1 ist %2; verlangt ist %3 %4 in SI-Einheiten</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a group of keys</source>
+        <translation>%1 ist %2; verlangt ist eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a list</source>
+        <translation>%1 ist %2; verlangt ist eine Liste</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a number</source>
+        <translation>%1 ist %2; verlangt ist eine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a single value</source>
+        <translation>%1 ist %2; verlangt ist ein einzelner Wert</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a text</source>
+        <translation>%1 ist %2; verlangt ist ein Text</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a whole number</source>
+        <translation>%1 ist %2; verlangt ist eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be a whole number from 1 to %3</source>
+        <translation>%1 ist %2; verlangt ist eine ganze Zahl von 1 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be true or false</source>
+        <translation>%1 ist %2; verlangt ist true oder false</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be ≥ %3 and ≤ %4</source>
+        <translation>%1 ist %2; verlangt ist ≥ %3 und ≤ %4</translation>
+    </message>
+    <message>
+        <source>%1 is a folder, not a design file</source>
+        <translation>%1 ist ein Ordner, keine Entwurfsdatei</translation>
+    </message>
+    <message>
+        <source>%1 is missing; &quot;%2&quot; must be given</source>
+        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
+    </message>
+    <message>
+        <source>%1 is not a number of JSON; numbers must be finite</source>
+        <translation>%1 ist in JSON keine Zahl; Zahlen müssen endlich sein</translation>
+    </message>
+    <message>
+        <source>%1 is used only where %2; leave it out</source>
+        <translation>%1 gilt nur, wo %2; bitte weglassen</translation>
+    </message>
+    <message>
+        <source>%1 junctions</source>
+        <translation>%1 Übergängen</translation>
+    </message>
+    <message>
+        <source>%1 kPa of dry air is outside 80 … 110 kPa</source>
+        <translation>%1 kPa trockener Luft liegt außerhalb von 80 … 110 kPa</translation>
+    </message>
+    <message>
+        <source>%1 knots are allowed, must be at least 3</source>
+        <translation>%1 Stützpunkte sind erlaubt, verlangt sind mindestens 3</translation>
+    </message>
+    <message>
+        <source>%1 knots are wanted, must be 3 to %2</source>
+        <translation>%1 Stützpunkte sind gewünscht, es müssen 3 bis %2 sein</translation>
+    </message>
+    <message>
+        <source>%1 lb = %2 kg, %3 in = %4 m (%5), g = %6 m/s² (CGPM %7)</source>
+        <translation>%1 lb = %2 kg, %3 in = %4 m (%5), g = %6 m/s² (CGPM %7)</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>%1 erforderlich</translation>
+    </message>
+    <message>
+        <source>%1 not given: compared with every kind</source>
+        <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 track jumps at %3, most by %4 %5 at track angle %6°: %7.</source>
+        <translation>%1 der %2bahn springt an %3, am meisten um %4 %5 beim Bahnwinkel %6°: %7.</translation>
+    </message>
+    <message>
+        <source>%1 or null</source>
+        <translation>%1 oder null</translation>
+    </message>
+    <message>
+        <source>%1 pistons/%2 chambers = %3</source>
+        <translation>%1 Kolben/%2 Brennräume = %3</translation>
+    </message>
+    <message>
+        <source>%1 power strokes a chamber and turn.</source>
+        <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
+    </message>
+    <message>
+        <source>%1 power strokes a turn of the whole engine.</source>
+        <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
+    </message>
+    <message>
+        <source>%1 this: the speed is a bound</source>
+        <translation>%1 dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>%1 times the power strokes of a four-stroke crank engine, a chamber and turn.</source>
+        <translation>Das %1-fache der Arbeitshübe eines Viertakters mit Kurbel, je Brennraum und Umdrehung.</translation>
+    </message>
+    <message>
+        <source>%1 track</source>
+        <translation>%1bahn</translation>
+    </message>
+    <message>
+        <source>%1 … %2 times a usual engine (%3).%4</source>
+        <translation>Das %1 … %2-fache eines üblichen Motors (%3).%4</translation>
+    </message>
+    <message>
+        <source>%1, shaft order %2</source>
+        <translation>%1, Wellenordnung %2</translation>
+    </message>
+    <message>
+        <source>%1/(2π·%2) = %3 rpm; claimed %4 rpm</source>
+        <translation>%1/(2π·%2) = %3 1/min; angegeben %4 1/min</translation>
+    </message>
+    <message>
+        <source>%1: outside the limits of the standard</source>
+        <translation>%1: außerhalb der Grenzen der Norm</translation>
+    </message>
+    <message>
+        <source>%1; %2 L or %3 L; claimed %4 L</source>
+        <translation>%1; %2 L oder %3 L; angegeben %4 L</translation>
+    </message>
+    <message>
+        <source>%1; claimed %2</source>
+        <translation>%1; angegeben %2</translation>
+    </message>
+    <message>
+        <source>%1; ·%2 = %3 L; claimed %4 L</source>
+        <translation>%1; ·%2 = %3 L; angegeben %4 L</translation>
+    </message>
+    <message>
+        <source>%1·π·torque over the volume swept a turn; %2 N·m/cm³ is %3 bar.</source>
+        <translation>%1·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; %2 N·m/cm³ ist %3 bar.</translation>
+    </message>
+    <message>
+        <source>(number + %1)·unit</source>
+        <translation>(Zahl + %1)·Einheit</translation>
+    </message>
+    <message>
+        <source>2π·%1·%2 = %3 kW; claimed %4 kW</source>
+        <translation>2π·%1·%2 = %3 kW; angegeben %4 kW</translation>
+    </message>
+    <message>
+        <source>&gt; %1 and &lt; %2</source>
+        <translation>&gt; %1 und &lt; %2</translation>
+    </message>
+    <message>
+        <source>A brake efficiency other than %1, an air ratio other than %2, or another speed of highest power.</source>
+        <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
+    </message>
+    <message>
+        <source>A chamber has half a piston (double-acting), one, or two (opposed).</source>
+        <translation>Ein Brennraum hat einen halben Kolben (doppeltwirkend), einen oder zwei (gegenläufig).</translation>
+    </message>
+    <message>
+        <source>A charge above ambient pressure is boost, whoever makes it.</source>
+        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
+    </message>
+    <message>
+        <source>A cycle and displacement it is %1 … %2 times.</source>
+        <translation>Je Zyklus und Hubraum ist es das %1 … %2-fache.</translation>
+    </message>
+    <message>
+        <source>A different count of power strokes a chamber and turn, or of lobes.</source>
+        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
+    </message>
+    <message>
+        <source>A figure with its unit and the conditions under which it was measured.</source>
+        <translation>Ein Wert mit seiner Einheit und den Bedingungen, unter denen er gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>A piston makes %1 strokes for each power stroke.</source>
+        <translation>Ein Kolben macht %1 Hübe für jeden Arbeitshub.</translation>
+    </message>
+    <message>
+        <source>A piston on a crank goes to and fro once a turn.</source>
+        <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Air needed for the power</source>
+        <translation>Erforderliche Luft für die Leistung</translation>
+    </message>
+    <message>
+        <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
+        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
+    </message>
+    <message>
+        <source>Air ratio λ = %1: none is given; a lean engine needs more air in proportion.</source>
+        <translation>Luftverhältnis λ = %1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
+    </message>
+    <message>
+        <source>Allowable stress of %1</source>
+        <translation>Zulässige Pressung: %1</translation>
+    </message>
+    <message>
+        <source>Ambient air at %1 bar and %2 K where it is not given [ISO %3].</source>
+        <translation>Umgebungsluft von %1 bar und %2 K, wo nichts angegeben ist [ISO %3].</translation>
+    </message>
+    <message>
+        <source>Amplitude of cos(k·φ·lobes).</source>
+        <translation>Amplitude von cos(k·φ·Nocken).</translation>
+    </message>
+    <message>
+        <source>Amplitude of sin(k·φ·lobes).</source>
+        <translation>Amplitude von sin(k·φ·Nocken).</translation>
+    </message>
+    <message>
+        <source>An engine cannot give more work than its fuel brings.</source>
+        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
+    </message>
+    <message>
+        <source>Angle of cylinder</source>
+        <translation>Winkel von Zylinder</translation>
+    </message>
+    <message>
+        <source>Another charge pressure.</source>
+        <translation>Ein anderer Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Another idea of a usual engine than: %1.</source>
+        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
+    </message>
+    <message>
+        <source>Another number of chambers, lobes or strokes a cycle.</source>
+        <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>As the file itself, without format and snapshots.</source>
+        <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Blair %1, Design and Simulation of Two-Stroke Engines, SAE R-161, ch. %2</source>
+        <translation>Blair %1, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. %2</translation>
+    </message>
+    <message>
+        <source>Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient.</source>
+        <translation>Blair, Design and Simulation of Two-Stroke Engines; geometrischer Querschnitt, kein Beiwert.</translation>
+    </message>
+    <message>
+        <source>Blower or compressor, deducted</source>
+        <translation>Gebläse oder Verdichter, abgezogen</translation>
+    </message>
+    <message>
+        <source>Brake efficiency %1 %: neither efficiency nor fuel consumption is given [own estimate].</source>
+        <translation>Effektiver Wirkungsgrad %1 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
+    </message>
+    <message>
+        <source>Brake efficiency from the fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake efficiency or fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at the power peak</source>
+        <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at the torque peak</source>
+        <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Chamber volume when the last port closes</source>
+        <translation>Brennraum­volumen beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>Change of blowdown</source>
+        <translation>Änderung des Vorauslasses</translation>
+    </message>
+    <message>
+        <source>Change of compression ratio</source>
+        <translation>Änderung der Verdichtung</translation>
+    </message>
+    <message>
+        <source>Change of overlap</source>
+        <translation>Änderung der Überschneidung</translation>
+    </message>
+    <message>
+        <source>Change of trapped compression ratio</source>
+        <translation>Änderung der effektiven Verdichtung</translation>
+    </message>
+    <message>
+        <source>Charging efficiency</source>
+        <translation>Liefergrad</translation>
+    </message>
+    <message>
+        <source>Charging ratio needed</source>
+        <translation>Erforderlicher Ladegrad</translation>
+    </message>
+    <message>
+        <source>Charging ratio that the charge pressure allows</source>
+        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+    </message>
+    <message>
+        <source>Claim is missing; a statement needs its words</source>
+        <translation>Die Angabe fehlt; eine Aussage braucht ihre Worte</translation>
+    </message>
+    <message>
+        <source>Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.</source>
+        <translation>Umsetzungsgrad, der vorhandene Sauerstoff und der Rest der Wiebe-Funktion.</translation>
+    </message>
+    <message>
+        <source>Comparison with a two-stroke, which has one a turn.</source>
+        <translation>Vergleich mit einem Zweitakter, der einen je Umdrehung hat.</translation>
+    </message>
+    <message>
+        <source>Contact force there</source>
+        <translation>Kontaktkraft dort</translation>
+    </message>
+    <message>
+        <source>Cosine part</source>
+        <translation>Kosinusanteil</translation>
+    </message>
+    <message>
+        <source>Cycles a chamber and turn are not known.</source>
+        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Date and time of ISO %1; empty: not known.</source>
+        <translation>Datum und Uhrzeit nach ISO %1; leer: unbekannt.</translation>
+    </message>
+    <message>
+        <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § %1).</source>
+        <translation>Definition (Heywood, Internal Combustion Engine Fundamentals, § %1).</translation>
+    </message>
+    <message>
+        <source>Definition (Heywood, § %1); of unequal lobes the lower one.</source>
+        <translation>Definition (Heywood, § %1); bei ungleichen Nocken das kleinere.</translation>
+    </message>
+    <message>
+        <source>Definition (common in the two-stroke trade).</source>
+        <translation>Definition (bei Zweitaktern üblich).</translation>
+    </message>
+    <message>
+        <source>Definition: (max − min)/|mean|.</source>
+        <translation>Definition: (max − min)/|Mittel|.</translation>
+    </message>
+    <message>
+        <source>Definition: air over everything in the chamber at the last port closing.</source>
+        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Definition: both ends open.</source>
+        <translation>Definition: beide Enden offen.</translation>
+    </message>
+    <message>
+        <source>Definition: both pistons sweep the one chamber, whatever the lead. %1 mm³ are %2 cm³.</source>
+        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. %1 mm³ sind %2 cm³.</translation>
+    </message>
+    <message>
+        <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
+        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Definition: every cylinder counted once.</source>
+        <translation>Definition: jeder Zylinder einmal gezählt.</translation>
+    </message>
+    <message>
+        <source>Definition: every rise and return is one two-stroke cycle.</source>
+        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust closes to inlet closes, with its sign.</source>
+        <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust opens to inlet opens, with its sign.</source>
+        <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: highest less lowest lift.</source>
+        <translation>Definition: größter weniger kleinster Hub.</translation>
+    </message>
+    <message>
+        <source>Definition: volume when the last port closes over the smallest volume.</source>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
+    </message>
+    <message>
+        <source>Definition; of unequal lobes the lower one.</source>
+        <translation>Definition; bei ungleichen Nocken das kleinere.</translation>
+    </message>
+    <message>
+        <source>Delivery ratio needed through ports</source>
+        <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
+    </message>
+    <message>
+        <source>Delivery ratio or volumetric efficiency, ambient density</source>
+        <translation>Luftaufwand oder volumetrischer Wirkungsgrad, Umgebungsdichte</translation>
+    </message>
+    <message>
+        <source>Depth over half-width</source>
+        <translation>Tiefe durch halbe Kontaktbreite</translation>
+    </message>
+    <message>
+        <source>Design of the snapshot</source>
+        <translation>Entwurf der Variante</translation>
+    </message>
+    <message>
+        <source>Designs kept under a name to be compared and restored; they do not change what is computed.</source>
+        <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
+    </message>
+    <message>
+        <source>Dirac Delta science and engineering encyclopedia, &quot;brake mean effective pressure&quot;</source>
+        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, &quot;brake mean effective pressure&quot;</translation>
+    </message>
+    <message>
+        <source>Displaced volume, a second</source>
+        <translation>Verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>Displacement (or bore, stroke and pistons)</source>
+        <translation>Hubraum (oder Bohrung, Hub und Kolben)</translation>
+    </message>
+    <message>
+        <source>Displacement is not that of the pistons.</source>
+        <translation>Der Hubraum ist nicht der der Kolben.</translation>
+    </message>
+    <message>
+        <source>Displacement is that of neither one nor two pistons a chamber.</source>
+        <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
+    </message>
+    <message>
+        <source>Displacement of a four-stroke crank engine that displaces as much a turn</source>
+        <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
+    </message>
+    <message>
+        <source>Distance of each piston ring from the crown, in ascending order.</source>
+        <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
+    </message>
+    <message>
+        <source>Efficiency and fuel consumption do not belong to each other%1.</source>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen%1.</translation>
+    </message>
+    <message>
+        <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
+        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Enlarged by equal cylinders, times</source>
+        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
+    </message>
+    <message>
+        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
+        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
+    </message>
+    <message>
+        <source>Evenly spaced: the turn shared by its power strokes.</source>
+        <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
+    </message>
+    <message>
+        <source>Every roller passes each point of the track once a turn.</source>
+        <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
+    </message>
+    <message>
+        <source>Everything in the chamber at the last port closing.</source>
+        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Exhaust closing</source>
+        <translation>Schließen des Auslasses</translation>
+    </message>
+    <message>
+        <source>Exhaust opening</source>
+        <translation>Öffnen des Auslasses</translation>
+    </message>
+    <message>
+        <source>Exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
+        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+    </message>
+    <message>
+        <source>Film ratio λ</source>
+        <translation>Filmverhältnis λ</translation>
+    </message>
+    <message>
+        <source>First law over a cycle.</source>
+        <translation>Erster Hauptsatz über einen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Format is %1; it must be &quot;%2&quot;</source>
+        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>Format version</source>
+        <translation>Formatversion</translation>
+    </message>
+    <message>
+        <source>Format version is %1; it must be a whole number from 1 to %2</source>
+        <translation>Die Formatversion ist %1; verlangt ist eine ganze Zahl von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>Four strokes a cycle</source>
+        <translation>Ein Viertakter</translation>
+    </message>
+    <message>
+        <source>Fourier sum over the turn, in shaft orders.</source>
+        <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
+    </message>
+    <message>
+        <source>Fresh gas kept at the last port closing</source>
+        <translation>Behaltenes Frischgas beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>Fresh gas through the inlet ports, a cycle</source>
+        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+    </message>
+    <message>
+        <source>Friction added against the four-stroke, share of the fuel heat</source>
+        <translation>Zusätzliche Reibung gegenüber dem Viertakter, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Friction of guides or skirts</source>
+        <translation>Reibung von Führungen oder Schäften</translation>
+    </message>
+    <message>
+        <source>Friction of rollers and bearings, or the whole fit</source>
+        <translation>Reibung von Rollen, Lagern oder gesamt</translation>
+    </message>
+    <message>
+        <source>Fuel %1: none is given.</source>
+        <translation>Kraftstoff %1: Keiner ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Gap between the crowns at inner dead centre</source>
+        <translation>Abstand der Böden im inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Gas constant of dry air</source>
+        <translation>Gaskonstante trockener Luft</translation>
+    </message>
+    <message>
+        <source>Gas cycles per chamber and turn</source>
+        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Geometry of the pair at inner dead centre.</source>
+        <translation>Geometrie des Paares im inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Geometry of the pair at outer dead centre.</source>
+        <translation>Geometrie des Paares im äußeren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Given in the design.</source>
+        <translation>Im Entwurf angegeben.</translation>
+    </message>
+    <message>
+        <source>Given numbers that do not fit each other</source>
+        <translation>Zahlen, die nicht zueinander passen</translation>
+    </message>
+    <message>
+        <source>Half-width of the contact at the %1, %2 side</source>
+        <translation>Halbe Kontaktbreite: %1, %2seite</translation>
+    </message>
+    <message>
+        <source>Half-width of the contact there</source>
+        <translation>Halbe Kontaktbreite dort</translation>
+    </message>
+    <message>
+        <source>Heat a cycle over the lower heating value, times the cycles in an hour.</source>
+        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
+    </message>
+    <message>
+        <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
+        <translation>Von den Wänden ferngehaltene Wärme gegenüber dem Viertakter, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Heat to the walls, share of the fuel heat</source>
+        <translation>Wärme an die Wände, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Hertz, line contact (Johnson, Contact Mechanics, § %1); load spread evenly over the width, so nominal.</source>
+        <translation>Hertz, Linienkontakt (Johnson, Contact Mechanics, § %1); Last gleichmäßig über die Breite verteilt, also ein Nennwert.</translation>
+    </message>
+    <message>
+        <source>Heywood %1, Internal Combustion Engine Fundamentals, table %2</source>
+        <translation>Heywood %1, Internal Combustion Engine Fundamentals, Tafel %2</translation>
+    </message>
+    <message>
+        <source>Heywood %1, Internal Combustion Engine Fundamentals, §%2</source>
+        <translation>Heywood %1, Internal Combustion Engine Fundamentals, §%2</translation>
+    </message>
+    <message>
+        <source>Heywood %1, §%2, motored spark-ignition engines, reciprocations in %3/min (from memory)</source>
+        <translation>Heywood %1, §%2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in %3/min (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Heywood, Internal Combustion Engine Fundamentals, § %1, with c cycles a turn; %2 bar·cm³ is %3 J.</source>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § %1, mit c Zyklen je Umdrehung; %2 bar·cm³ ist %3 J.</translation>
+    </message>
+    <message>
+        <source>Heywood, table D.4</source>
+        <translation>Heywood, Tafel D.4</translation>
+    </message>
+    <message>
+        <source>Heywood, table D.4 (gasoline)</source>
+        <translation>Heywood, Tafel D.4 (Benzin)</translation>
+    </message>
+    <message>
+        <source>Heywood, table D.4 (light diesel)</source>
+        <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
+    </message>
+    <message>
+        <source>Heywood, § %1, ratios to ambient density × swept volume.</source>
+        <translation>Heywood, § %1, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
+    </message>
+    <message>
+        <source>Heywood, § %1, with c strokes out and in a turn instead of one.</source>
+        <translation>Heywood, § %1, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+    </message>
+    <message>
+        <source>Heywood, § %1.</source>
+        <translation>Heywood, § %1.</translation>
+    </message>
+    <message>
+        <source>Heywood, § %1: work of a cycle over the swept volume, gas exchange included.</source>
+        <translation>Heywood, § %1: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heywood, § %1: work over the lower heating value of the fuel.</source>
+        <translation>Heywood, § %1: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
+    </message>
+    <message>
+        <source>Highest over the turn.</source>
+        <translation>Höchster Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Highest power at the lowest speed at which the torque gives it: no speed is given; pressures and charge a cycle are at most what is shown.</source>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Holds for</source>
+        <translation>Gilt für</translation>
+    </message>
+    <message>
+        <source>ISO %1: %2 MPa under the static rating; stress goes with the root of the load.</source>
+        <translation>ISO %1: %2 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
+    </message>
+    <message>
+        <source>ISO %1: basic rating life, a₁ = %2, no lubrication factor.</source>
+        <translation>ISO %1: nominelle Lebensdauer, a₁ = %2, kein Beiwert für die Schmierung.</translation>
+    </message>
+    <message>
+        <source>ISO %1: power mean with exponent %2/%3 over the roller&apos;s turns.</source>
+        <translation>ISO %1: Potenzmittel mit dem Exponenten %2/%3 über die Umdrehungen der Rolle.</translation>
+    </message>
+    <message>
+        <source>ISO %1:%2, %3 kPa of dry air at %4 K (formula from memory)</source>
+        <translation>ISO %1:%2, %3 kPa trockener Luft bei %4 K (Formel aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Impossible: at the claimed speed even the highest torque gives less than the claimed power.</source>
+        <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at the power peak</source>
+        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at the torque peak</source>
+        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Inertia force there</source>
+        <translation>Trägheitskraft dort</translation>
+    </message>
+    <message>
+        <source>Inlet closing</source>
+        <translation>Schließen des Einlasses</translation>
+    </message>
+    <message>
+        <source>Inlet opening</source>
+        <translation>Öffnen des Einlasses</translation>
+    </message>
+    <message>
+        <source>Inlet ports</source>
+        <translation>Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Jam margin of the guide, %1 side</source>
+        <translation>Abstand der Führung vom Klemmen, %1seite</translation>
+    </message>
+    <message>
+        <source>Jerk</source>
+        <translation>Ruck</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § %1</source>
+        <translation>Johnson, Contact Mechanics, § %1</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § %1: in half-widths under the surface.</source>
+        <translation>Johnson, Contact Mechanics, § %1: in halben Kontaktbreiten unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § %1: largest shear on the axis of a line contact.</source>
+        <translation>Johnson, Contact Mechanics, § %1: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
+    </message>
+    <message>
+        <source>Largest lever arm</source>
+        <translation>Größter Hebelarm</translation>
+    </message>
+    <message>
+        <source>Largest magnitude over the turn.</source>
+        <translation>Größter Betrag über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Largest over the turn and the width.</source>
+        <translation>Größter Wert über Umdrehung und Breite.</translation>
+    </message>
+    <message>
+        <source>Largest over the turn, either piston.</source>
+        <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
+    </message>
+    <message>
+        <source>Largest over the turn.</source>
+        <translation>Größter Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Largest shaking force along the cylinders</source>
+        <translation>Größte Rüttelkraft längs der Zylinder</translation>
+    </message>
+    <message>
+        <source>Largest shear over peak pressure</source>
+        <translation>Größte Schubspannung durch größte Pressung</translation>
+    </message>
+    <message>
+        <source>Largest side force of a piston</source>
+        <translation>Größte Seitenkraft eines Kolbens</translation>
+    </message>
+    <message>
+        <source>Least over the turn, demanded by the motion.</source>
+        <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
+    </message>
+    <message>
+        <source>Least over the turn.</source>
+        <translation>Kleinster Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Least over the turn; Dowson %1 or Hamrock and Dowson %2.</source>
+        <translation>Kleinster Wert über die Umdrehung; Dowson %1 oder Hamrock und Dowson %2.</translation>
+    </message>
+    <message>
+        <source>Least squares of the axial force of one cylinder over a turn.</source>
+        <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lift as a sum of cosine and sine waves over the pattern.</source>
+        <translation>Hub als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
+    </message>
+    <message>
+        <source>Longest firing interval, output shaft</source>
+        <translation>Längster Zündabstand, Abtriebswelle</translation>
+    </message>
+    <message>
+        <source>Lower heating value of the fuel</source>
+        <translation>Unterer Heizwert des Kraftstoffs</translation>
+    </message>
+    <message>
+        <source>Lowest possible speed of highest power</source>
+        <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>Mass flow times the rise of enthalpy to the supply pressure.</source>
+        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Masses and exhaust lead as built, weighed and measured.</source>
+        <translation>Massen und Auslassvoreilung wie gebaut, gewogen und gemessen.</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure of %1</source>
+        <translation>Mitteldruck: %1</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure times the volume swept in a turn.</source>
+        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
+    </message>
+    <message>
+        <source>Mean piston speed at the highest speed given</source>
+        <translation>Mittlere Kolbengeschwindigkeit bei der höchsten angegebenen Drehzahl</translation>
+    </message>
+    <message>
+        <source>Mean torque lost, all cylinders</source>
+        <translation>Mittleres verlorenes Drehmoment, alle Zylinder</translation>
+    </message>
+    <message>
+        <source>Mechanical friction, share of the fuel heat</source>
+        <translation>Mechanische Reibung, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>More than one reciprocation a turn.</source>
+        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Name of the snapshot</source>
+        <translation>Name der Variante</translation>
+    </message>
+    <message>
+        <source>Net power, if auxiliaries and silencing take a tenth</source>
+        <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
+    </message>
+    <message>
+        <source>No dissociation: high by %1 to %2 K near λ = %3 (Heywood, ch. %4).</source>
+        <translation>Keine Dissoziation: nahe λ = %3 um %1 bis %2 K zu hoch (Heywood, Kap. %4).</translation>
+    </message>
+    <message>
+        <source>Nominal contact pressure at the %1, %2 side</source>
+        <translation>Nenn-Kontaktpressung: %1, %2seite</translation>
+    </message>
+    <message>
+        <source>Nominal contact safety%1 (at the %2)</source>
+        <translation>Nennsicherheit des Kontakts%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+    </message>
+    <message>
+        <source>Not empty, and no two alike.</source>
+        <translation>Nicht leer, und keine zwei gleich.</translation>
+    </message>
+    <message>
+        <source>Numbers not given, and what they would decide</source>
+        <translation>Nicht angegebene Zahlen, und was sie entscheiden würden</translation>
+    </message>
+    <message>
+        <source>One piston a chamber: the number of pistons is not given.</source>
+        <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
+        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+    </message>
+    <message>
+        <source>Open CASCADE could not translate the solid to STEP</source>
+        <translation>Open CASCADE konnte den Körper nicht nach STEP übersetzen</translation>
+    </message>
+    <message>
+        <source>Open CASCADE failed on the %1: %2</source>
+        <translation>Open CASCADE scheiterte an der %1: %2</translation>
+    </message>
+    <message>
+        <source>Opposed pistons cancel only with equal masses, equal tracks and no exhaust lead; neither lead nor masses are given.</source>
+        <translation>Gegenläufige Kolben heben sich nur mit gleichen Massen, gleichen Bahnen und ohne Auslassvoreilung auf; weder Voreilung noch Massen sind angegeben.</translation>
+    </message>
+    <message>
+        <source>P = ω·T ≤ ω·T_max, exact</source>
+        <translation>P = ω·T ≤ ω·T_max, exakt</translation>
+    </message>
+    <message>
+        <source>Path along the track over the roller&apos;s circumference.</source>
+        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
+    </message>
+    <message>
+        <source>Peak piston acceleration</source>
+        <translation>Höchste Kolben­beschleunigung</translation>
+    </message>
+    <message>
+        <source>Pieces of the pattern in the order of rotation, from outer dead centre on.</source>
+        <translation>Stücke der Kurve in der Reihenfolge der Drehung, ab dem äußeren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Points of a free-form lobe, joined by a periodic spline of fifth degree.</source>
+        <translation>Punkte eines frei geformten Nockens, verbunden durch einen periodischen Spline fünften Grades.</translation>
+    </message>
+    <message>
+        <source>Power at the reference air of ISO %1</source>
+        <translation>Leistung bei der Bezugsluft der ISO %1</translation>
+    </message>
+    <message>
+        <source>Power at the torque peak</source>
+        <translation>Leistung an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Power is torque times speed.</source>
+        <translation>Leistung ist Drehmoment mal Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Power over the volume swept in a second.</source>
+        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
+    </message>
+    <message>
+        <source>Power per displacement</source>
+        <translation>Leistung je Hubraum</translation>
+    </message>
+    <message>
+        <source>Power per mass</source>
+        <translation>Leistung je Masse</translation>
+    </message>
+    <message>
+        <source>Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; not both are given.</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes per turn (with the number of chambers)</source>
+        <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
+    </message>
+    <message>
+        <source>Power strokes, a cylinder and output turn</source>
+        <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Power strokes, a second</source>
+        <translation>Arbeitshübe je Sekunde</translation>
+    </message>
+    <message>
+        <source>Power strokes, an output turn</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Power that charges the engine, if its shaft pays</source>
+        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
+    </message>
+    <message>
+        <source>Power, speed, displacement and cycles a turn; or the charge pressure.</source>
+        <translation>Leistung, Drehzahl, Hubraum und Zyklen je Umdrehung; oder der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Pressure angle, %1 side</source>
+        <translation>Eingriffswinkel, %1seite</translation>
+    </message>
+    <message>
+        <source>Rating (gross or net)</source>
+        <translation>Leistungsangabe (brutto oder netto)</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress as in ISO %1-5 unless given.</source>
+        <translation>Verhältnis der Pressungen; zulässige Pressung nach ISO %1-5, wenn nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Read where the last port closes.</source>
+        <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
+    </message>
+    <message>
+        <source>Reciprocations a turn, power strokes a turn and the number of chambers.</source>
+        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+    </message>
+    <message>
+        <source>Rectangles less what rounding the corners takes, all rows.</source>
+        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+    </message>
+    <message>
+        <source>Reference air</source>
+        <translation>Bezugsluft</translation>
+    </message>
+    <message>
+        <source>Relative radius of roller and track there</source>
+        <translation>Ersatzradius von Rolle und Bahn dort</translation>
+    </message>
+    <message>
+        <source>Ring distance</source>
+        <translation>Ringabstand</translation>
+    </message>
+    <message>
+        <source>Rise of enthalpy in the compressor</source>
+        <translation>Zunahme der Enthalpie im Verdichter</translation>
+    </message>
+    <message>
+        <source>Rises in a pattern</source>
+        <translation>Anstiege in einer Kurve</translation>
+    </message>
+    <message>
+        <source>Root mean square of the axial force over that of the inlet piston alone.</source>
+        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
+    </message>
+    <message>
+        <source>Root, to %1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = %2 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
+        <translation>Nullstelle, auf %1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = %2 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
+    </message>
+    <message>
+        <source>Rows of ports uncovered by the exhaust piston.</source>
+        <translation>Schlitzreihen, die der Auslasskolben freigibt.</translation>
+    </message>
+    <message>
+        <source>Rows of ports uncovered by the inlet piston.</source>
+        <translation>Schlitzreihen, die der Einlasskolben freigibt.</translation>
+    </message>
+    <message>
+        <source>Same engine as it is, less the exhaust track turned only.</source>
+        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
+    </message>
+    <message>
+        <source>Same engine, exhaust track turned only, less the adjuster at rest.</source>
+        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
+    </message>
+    <message>
+        <source>Says what this file is.</source>
+        <translation>Sagt, was diese Datei ist.</translation>
+    </message>
+    <message>
+        <source>Shaking force</source>
+        <translation>Rüttelkraft</translation>
+    </message>
+    <message>
+        <source>Shift of the exhaust track, outward</source>
+        <translation>Verschiebung der Auslassbahn, nach außen</translation>
+    </message>
+    <message>
+        <source>Shortest firing interval, output shaft</source>
+        <translation>Kürzester Zündabstand, Abtriebswelle</translation>
+    </message>
+    <message>
+        <source>Sine part</source>
+        <translation>Sinusanteil</translation>
+    </message>
+    <message>
+        <source>Speed of cam or crank</source>
+        <translation>Drehzahl von Kurve oder Kurbel</translation>
+    </message>
+    <message>
+        <source>Speed of the output shaft</source>
+        <translation>Drehzahl der Abtriebswelle</translation>
+    </message>
+    <message>
+        <source>Start of burn, degrees of a reciprocation</source>
+        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+    </message>
+    <message>
+        <source>Statements</source>
+        <translation>Aussagen</translation>
+    </message>
+    <message>
+        <source>Statements has %1 entries; the number must be ≤ %2</source>
+        <translation>Es gibt %1 Aussagen; erlaubt sind ≤ %2</translation>
+    </message>
+    <message>
+        <source>Statements is %1; it must be a list</source>
+        <translation>Für die Aussagen steht %1; verlangt ist eine Liste</translation>
+    </message>
+    <message>
+        <source>Stoichiometric air–fuel ratio</source>
+        <translation>Stöchiometrischer Luftbedarf</translation>
+    </message>
+    <message>
+        <source>Stroke of a piston</source>
+        <translation>Hub eines Kolbens</translation>
+    </message>
+    <message>
+        <source>Strokes a cycle = %1·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
+        <translation>Hübe je Arbeitsspiel = %1·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+    </message>
+    <message>
+        <source>Sum of the losses.</source>
+        <translation>Summe der Verluste.</translation>
+    </message>
+    <message>
+        <source>Supply power deducted (%1 yes, %2 no)</source>
+        <translation>Leistung der Luftversorgung abgezogen (%1 ja, %2 nein)</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 kW to compress the air.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 kW, um die Luft zu verdichten.</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 track is undercut: relative radius %3 mm at track angle %4° and %5 mm from the shaft; %6.</source>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 mm beim Bahnwinkel %4° und %5 mm von der Welle; %6.</translation>
+    </message>
+    <message>
+        <source>The %1 stands above the highest speed.</source>
+        <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
+    </message>
+    <message>
+        <source>The charge needed cannot be computed.</source>
+        <translation>Die erforderliche Ladung lässt sich nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>The charge pressure is not above ambient; it has to be given as absolute pressure.</source>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
+    </message>
+    <message>
+        <source>The charge pressure.</source>
+        <translation>Der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>The charge stands %1 ambient pressure.</source>
+        <translation>Die Ladung steht %1 Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
+        <translation>Die Kontaktellipse%1 ist %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt: Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
+    </message>
+    <message>
+        <source>The cycle, and lobes (or a crank).</source>
+        <translation>Das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+    </message>
+    <message>
+        <source>The figure itself cannot be computed.</source>
+        <translation>Der Wert selbst lässt sich nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>The fuel does not hold as much energy as the work claimed from it%1.</source>
+        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird%1.</translation>
+    </message>
+    <message>
+        <source>The gas reaches %1 K; the property fits end at %2 K.</source>
+        <translation>Das Gas erreicht %1 K; die Stoffwerte gelten bis %2 K.</translation>
+    </message>
+    <message>
+        <source>The measure and the number.</source>
+        <translation>Das Maß und die Zahl.</translation>
+    </message>
+    <message>
+        <source>The number of chambers, the cycle, and lobes (or a crank).</source>
+        <translation>Die Zahl der Brennräume, das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+    </message>
+    <message>
+        <source>The number of strokes is not given as a value.</source>
+        <translation>Die Zahl der Hübe ist nicht als Wert angegeben.</translation>
+    </message>
+    <message>
+        <source>The number.</source>
+        <translation>Die Zahl.</translation>
+    </message>
+    <message>
+        <source>The numbers listed as missing.</source>
+        <translation>Die als fehlend aufgeführten Zahlen.</translation>
+    </message>
+    <message>
+        <source>The power needs %1 times the displacement in air a cycle: %2.</source>
+        <translation>Die Leistung braucht je Zyklus das %1-fache des Hubraums an Luft: %2.</translation>
+    </message>
+    <message>
+        <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
+        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
+    </message>
+    <message>
+        <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE %1-01-0974).</source>
+        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE %1-01-0974).</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its open track: following it would take %2 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
+        <translation>Die Rolle der %1seite verlässt ihre offene Bahn: Ihr zu folgen würde %2 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
+    </message>
+    <message>
+        <source>The shaft turns %1·n degrees in a millisecond.</source>
+        <translation>Die Welle dreht in einer Millisekunde um %1·n Grad.</translation>
+    </message>
+    <message>
+        <source>The solver also looks between the samples.</source>
+        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
+    </message>
+    <message>
+        <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
+        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
+    </message>
+    <message>
+        <source>The speed at which inertia outweighs gas and rings, with this pressure trace held.</source>
+        <translation>Die Drehzahl, bei der die Trägheit Gas und Ringe überwiegt, dieser Druckverlauf festgehalten.</translation>
+    </message>
+    <message>
+        <source>The torque peak alone gives more power than the claimed highest power.</source>
+        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
+    </message>
+    <message>
+        <source>The track that moves the inlet pistons.</source>
+        <translation>Die Bahn, die die Einlasskolben bewegt.</translation>
+    </message>
+    <message>
+        <source>The water vapour alone would have more pressure than the air.</source>
+        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
+    </message>
+    <message>
+        <source>There is no number in it to compute against.</source>
+        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
+    </message>
+    <message>
+        <source>Torque at the power peak</source>
+        <translation>Drehmoment an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Torque times angle, summed over the turn.</source>
+        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
+    </message>
+    <message>
+        <source>Torque would have to be at its highest where the power is: the peaks stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
+        <translation>Das Drehmoment müsste dort am höchsten sein, wo es die Leistung ist: Die Spitzen liegen innerhalb von %1 % beieinander, was Motoren nicht tun, wenn nicht ein Regler eingreift.</translation>
+    </message>
+    <message>
+        <source>Total torque</source>
+        <translation>Gesamtes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Two crowns and the liner between them; a recess adds volume only.</source>
+        <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
+    </message>
+    <message>
+        <source>Two strokes a cycle</source>
+        <translation>Ein Zweitakter</translation>
+    </message>
+    <message>
+        <source>Untitled design</source>
+        <translation>Entwurf ohne Titel</translation>
+    </message>
+    <message>
+        <source>V_d = pistons·π/%1·bore²·stroke</source>
+        <translation>V_d = Kolben·π/%1·Bohrung²·Hub</translation>
+    </message>
+    <message>
+        <source>V_d as given</source>
+        <translation>V_d wie angegeben</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Version of the format that this file follows.</source>
+        <translation>Version des Formats, dem diese Datei folgt.</translation>
+    </message>
+    <message>
+        <source>Web between ports, %1 side</source>
+        <translation>Steg zwischen Schlitzen, %1seite</translation>
+    </message>
+    <message>
+        <source>What follows from the numbers</source>
+        <translation>Was aus den Zahlen folgt</translation>
+    </message>
+    <message>
+        <source>What is left without both shares of the adjuster.</source>
+        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
+    </message>
+    <message>
+        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
+        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>What passes the inlet ports in a cycle, times the cycles in an hour.</source>
+        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
+    </message>
+    <message>
+        <source>Work from the heat kept, at the indicated efficiency, less friction added</source>
+        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
+    </message>
+    <message>
+        <source>Work of a turn over its angle.</source>
+        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
+    </message>
+    <message>
+        <source>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)</source>
+        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
+    </message>
+    <message>
+        <source>a few per cent of the power: the standards&apos; reference states differ</source>
+        <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
+    </message>
+    <message>
+        <source>a fired engine</source>
+        <translation>ein gefeuerter Motor</translation>
+    </message>
+    <message>
+        <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
+        <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+    </message>
+    <message>
+        <source>a fuel consumption, e.g. &quot;%1 g/kWh&quot;</source>
+        <translation>ein Kraftstoffverbrauch, z. B. &quot;%1 g/kWh&quot;</translation>
+    </message>
+    <message>
+        <source>a group of keys</source>
+        <translation>eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>a larger bearing or less load and speed lives longer</source>
+        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
+    </message>
+    <message>
+        <source>a larger pitch radius or a gentler lobe avoids it</source>
+        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
+    </message>
+    <message>
+        <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
+        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
+    </message>
+    <message>
+        <source>a later burn, less compression or a cooler supply</source>
+        <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
+    </message>
+    <message>
+        <source>a lead of %1° of the crank keeps a port open at inner dead centre</source>
+        <translation>Eine Voreilung von %1° der Kurbel hält einen Schlitz im inneren Totpunkt offen</translation>
+    </message>
+    <message>
+        <source>a length, e.g. &quot;%1 mm&quot;</source>
+        <translation>eine Länge, z. B. &quot;%1 mm&quot;</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a mass, e.g. &quot;%1 kg&quot;</source>
+        <translation>eine Masse, z. B. &quot;%1 kg&quot;</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number or %1</source>
+        <translation>eine Zahl oder %1</translation>
+    </message>
+    <message>
+        <source>a number or a percentage, e.g. &quot;%1 %&quot;</source>
+        <translation>eine Zahl oder Prozentzahl, z. B. &quot;%1 %&quot;</translation>
+    </message>
+    <message>
+        <source>a parenthesis is not closed</source>
+        <translation>Eine Klammer ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>a power, e.g. &quot;%1 kW&quot;</source>
+        <translation>eine Leistung, z. B. &quot;%1 kW&quot;</translation>
+    </message>
+    <message>
+        <source>a pressure, e.g. &quot;%1 bar&quot;</source>
+        <translation>ein Druck, z. B. &quot;%1 bar&quot;</translation>
+    </message>
+    <message>
+        <source>a roller of %1 mm radius undercuts the %2 flank of the %3: worst at pattern angle %4°, %5 mm from the shaft axis, where the relative radius is %6 mm; no cusp is cut up to a radius of %7 mm, or by a gentler lift there</source>
+        <translation>Eine Rolle von %1 mm Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4°, %5 mm von der Wellenachse, wo der Ersatzradius %6 mm ist; bis zu einem Radius von %7 mm, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
+    </message>
+    <message>
+        <source>a roller radius below %1 mm cuts no cusp</source>
+        <translation>ein Rollenradius unter %1 mm schneidet keine Spitze</translation>
+    </message>
+    <message>
+        <source>a shaft speed, e.g. &quot;%1 rpm&quot;</source>
+        <translation>eine Drehzahl, z. B. &quot;%1 rpm&quot;</translation>
+    </message>
+    <message>
+        <source>a single value</source>
+        <translation>ein einzelner Wert</translation>
+    </message>
+    <message>
+        <source>a temperature, e.g. &quot;%1 °C&quot;</source>
+        <translation>eine Temperatur, z. B. &quot;%1 °C&quot;</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a torque, e.g. &quot;%1 N·m&quot;</source>
+        <translation>ein Drehmoment, z. B. &quot;%1 N·m&quot;</translation>
+    </message>
+    <message>
+        <source>a tracer that enters with the supply and leaves with the outflow</source>
+        <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
+    </message>
+    <message>
+        <source>a velocity, e.g. &quot;%1 m/s&quot;</source>
+        <translation>eine Geschwindigkeit, z. B. &quot;%1 m/s&quot;</translation>
+    </message>
+    <message>
+        <source>a volume, e.g. &quot;%1 L&quot;</source>
+        <translation>ein Volumen, z. B. &quot;%1 L&quot;</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a wider or larger roller, a gentler crest or a harder track lowers the stress</source>
+        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
+    </message>
+    <message>
+        <source>about a tenth of the power</source>
+        <translation>etwa ein Zehntel der Leistung</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>über</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>above %1 and ≤ %2</source>
+        <translation>über %1 und ≤ %2</translation>
+    </message>
+    <message>
+        <source>adjuster at rest</source>
+        <translation>Versteller in Ruhe</translation>
+    </message>
+    <message>
+        <source>agrees</source>
+        <translation>trifft zu</translation>
+    </message>
+    <message>
+        <source>air and charge needed, in proportion</source>
+        <translation>erforderliche Luft und Ladung, im Verhältnis</translation>
+    </message>
+    <message>
+        <source>all lifts are %1 mm, the lift must change</source>
+        <translation>Alle Hübe sind %1 mm, der Hub muss sich ändern</translation>
+    </message>
+    <message>
+        <source>ambitious</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>amplitude is %1 mm, must be finite</source>
+        <translation>Die Amplitude ist %1 mm, sie muss endlich sein</translation>
+    </message>
+    <message>
+        <source>amplitudes add up to %1 mm, must be at least %2 mm</source>
+        <translation>Die Amplituden ergeben zusammen %1 mm, verlangt sind mindestens %2 mm</translation>
+    </message>
+    <message>
+        <source>an angle, e.g. &quot;%1 °&quot;</source>
+        <translation>ein Winkel, z. B. &quot;%1 °&quot;</translation>
+    </message>
+    <message>
+        <source>an edge at %1 mm with a shift of %2 mm never opens or never closes within a stroke of %3 mm</source>
+        <translation>Eine Kante bei %1 mm mit einer Verschiebung von %2 mm öffnet oder schließt nie innerhalb eines Hubs von %3 mm</translation>
+    </message>
+    <message>
+        <source>an engine draws that in by itself</source>
+        <translation>ein Motor saugt das von selbst an</translation>
+    </message>
+    <message>
+        <source>angle is %1, must be a number</source>
+        <translation>Der Winkel ist %1, verlangt ist eine Zahl</translation>
+    </message>
+    <message>
+        <source>angle is %1° after %2°, must increase</source>
+        <translation>Der Winkel ist %1° nach %2°, er muss zunehmen</translation>
+    </message>
+    <message>
+        <source>angle is %1° after %2°, must increase by at least %3°</source>
+        <translation>Der Winkel ist %1° nach %2°, er muss um mindestens %3° zunehmen</translation>
+    </message>
+    <message>
+        <source>angle is %1°, must be at least 0° and below the period of %2°</source>
+        <translation>Der Winkel ist %1°, er muss mindestens 0° und kleiner als die Periode von %2° sein</translation>
+    </message>
+    <message>
+        <source>angle is %1°, must stay %2° before the first knot of the next period</source>
+        <translation>Der Winkel ist %1°, er muss %2° vor dem ersten Stützpunkt der nächsten Periode bleiben</translation>
+    </message>
+    <message>
+        <source>angles are %1 and %2°, must lie within ±360°</source>
+        <translation>Die Winkel sind %1 und %2°, sie müssen innerhalb ±360° liegen</translation>
+    </message>
+    <message>
+        <source>arithmetic</source>
+        <translation>Rechnung</translation>
+    </message>
+    <message>
+        <source>arrays of different shapes meet</source>
+        <translation>Reihen verschiedener Form treffen aufeinander</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>as given: %1</source>
+        <translation>wie angegeben: %1</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>at %1 mm from the shaft axis, from the exact contact of roller and track</source>
+        <translation>%1 mm von der Wellenachse, aus dem genauen Kontakt von Rolle und Bahn</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>back thickness</source>
+        <translation>Dicke hinter der Bahn</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>be at least 0 and less than half the width of %1 mm</source>
+        <translation>mindestens 0 und kleiner als die halbe Breite von %1 mm sein</translation>
+    </message>
+    <message>
+        <source>be less than %1 mm, or it gouges the hollow stretch of the %2 flank at pattern angle %3°</source>
+        <translation>kleiner sein als %1 mm, sonst schneidet der Fräser beim Kurvenwinkel %3° in das hohle Stück der %2flanke</translation>
+    </message>
+    <message>
+        <source>be less than the groove diameter, %1 mm</source>
+        <translation>kleiner sein als der Nutdurchmesser, %1 mm</translation>
+    </message>
+    <message>
+        <source>be positive</source>
+        <translation>positiv sein</translation>
+    </message>
+    <message>
+        <source>below the band: modest</source>
+        <translation>unter dem Bereich: bescheiden</translation>
+    </message>
+    <message>
+        <source>beside the roller, %1 mm from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4°; the face must end closer to the roller</source>
+        <translation>Neben der Rolle, %1 mm von der Wellenachse, ist die %2flanke der %3 beim Kurvenwinkel %4° unterschnitten; die Fläche muss näher an der Rolle enden</translation>
+    </message>
+    <message>
+        <source>blown two-strokes</source>
+        <translation>Zweitakter mit Gebläse</translation>
+    </message>
+    <message>
+        <source>bmep = %1π·T/(c·V_d)</source>
+        <translation>bmep = %1π·T/(c·V_d)</translation>
+    </message>
+    <message>
+        <source>bmep = P/(V_d·c·n)</source>
+        <translation>bmep = P/(V_d·c·n)</translation>
+    </message>
+    <message>
+        <source>boosted four-strokes</source>
+        <translation>aufgeladene Viertakter</translation>
+    </message>
+    <message>
+        <source>boosted racing engines</source>
+        <translation>aufgeladene Rennmotoren</translation>
+    </message>
+    <message>
+        <source>bore diameter of the track blank</source>
+        <translation>Bohrungsdurchmesser des Bahnrohlings</translation>
+    </message>
+    <message>
+        <source>building the solid</source>
+        <translation>baut den Körper</translation>
+    </message>
+    <message>
+        <source>burn starts at %1° cycle angle, must lie between the last port closing at %2° and the first opening at %3°</source>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1°, sie muss zwischen dem letzten Schließen bei %2° und dem ersten Öffnen bei %3° beginnen</translation>
+    </message>
+    <message>
+        <source>by moving the track</source>
+        <translation>durch Schieben der Bahn</translation>
+    </message>
+    <message>
+        <source>by turning the track</source>
+        <translation>durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>c = power strokes a turn/chambers</source>
+        <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
+    </message>
+    <message>
+        <source>c = reciprocations a turn, two-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+    </message>
+    <message>
+        <source>c = reciprocations a turn/%1, four-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung/%1, Viertakt</translation>
+    </message>
+    <message>
+        <source>cancelled</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>cannot be judged</source>
+        <translation>nicht zu beurteilen</translation>
+    </message>
+    <message>
+        <source>cannot be made: %1</source>
+        <translation>lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>car and truck diesels</source>
+        <translation>Pkw- und Lkw-Diesel</translation>
+    </message>
+    <message>
+        <source>car and truck diesels at their best</source>
+        <translation>Pkw- und Lkw-Diesel in ihrem Bestpunkt</translation>
+    </message>
+    <message>
+        <source>car diesels</source>
+        <translation>Pkw-Diesel</translation>
+    </message>
+    <message>
+        <source>charger not given: none assumed</source>
+        <translation>Lader nicht angegeben: keiner angenommen</translation>
+    </message>
+    <message>
+        <source>charging ratio/trapping efficiency</source>
+        <translation>Ladegrad/Fanggrad</translation>
+    </message>
+    <message>
+        <source>claimed power</source>
+        <translation>angegebene Leistung</translation>
+    </message>
+    <message>
+        <source>claimed power, lowest speed</source>
+        <translation>angegebene Leistung, niedrigste Drehzahl</translation>
+    </message>
+    <message>
+        <source>claimed torque</source>
+        <translation>angegebenes Drehmoment</translation>
+    </message>
+    <message>
+        <source>compression</source>
+        <translation>Selbst</translation>
+    </message>
+    <message>
+        <source>compressor of isentropic efficiency %1: own estimate</source>
+        <translation>Verdichter mit isentropem Wirkungsgrad %1: eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>confidence</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>contradictory</source>
+        <translation>unmöglich</translation>
+    </message>
+    <message>
+        <source>conventional mercury, %1 %2 kg/m³, g = %3 m/s²</source>
+        <translation>konventionelles Quecksilber, %1 %2 kg/m³, g = %3 m/s²</translation>
+    </message>
+    <message>
+        <source>crankcase-scavenged two-strokes, charging efficiency</source>
+        <translation>Zweitakter mit Kurbelkastenspülung, Liefergrad</translation>
+    </message>
+    <message>
+        <source>crown radius</source>
+        <translation>Balligkeitsradius</translation>
+    </message>
+    <message>
+        <source>cutter radius is %1 mm, must be positive</source>
+        <translation>Der Fräserradius ist %1 mm, er muss positiv sein</translation>
+    </message>
+    <message>
+        <source>cycle</source>
+        <translation>Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>cycle %1</source>
+        <translation>Zyklus %1</translation>
+    </message>
+    <message>
+        <source>cycle °</source>
+        <translation>° Zyklus</translation>
+    </message>
+    <message>
+        <source>cycles per turn, and with them every pressure and charge in proportion</source>
+        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+    </message>
+    <message>
+        <source>cylinders that all run alike</source>
+        <translation>Zylinder, die alle gleich laufen</translation>
+    </message>
+    <message>
+        <source>disagrees</source>
+        <translation>trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>dividing the faces</source>
+        <translation>teilt die Flächen</translation>
+    </message>
+    <message>
+        <source>dwell</source>
+        <translation>Rast</translation>
+    </message>
+    <message>
+        <source>edge relief</source>
+        <translation>Kantenrücknahme</translation>
+    </message>
+    <message>
+        <source>end lift is %1 mm, must be within 0 … %2 mm (the stroke)</source>
+        <translation>Der Hub am Ende ist %1 mm, er muss in 0 … %2 mm liegen (dem ganzen Hub)</translation>
+    </message>
+    <message>
+        <source>engines in general</source>
+        <translation>Motoren allgemein</translation>
+    </message>
+    <message>
+        <source>equal cycles in all cylinders</source>
+        <translation>gleiche Zyklen in allen Zylindern</translation>
+    </message>
+    <message>
+        <source>equal fired cycles</source>
+        <translation>gleiche gefeuerte Zyklen</translation>
+    </message>
+    <message>
+        <source>evenly spaced firing</source>
+        <translation>gleichmäßig verteilte Zündungen</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <translation>exakt</translation>
+    </message>
+    <message>
+        <source>exceed %1 mm: this roller makes no flank further inside</source>
+        <translation>%1 mm übersteigen: Weiter innen erzeugt diese Rolle keine Flanke</translation>
+    </message>
+    <message>
+        <source>exceed half the roller width of %1 mm</source>
+        <translation>die halbe Rollenbreite von %1 mm übersteigen</translation>
+    </message>
+    <message>
+        <source>exhaust</source>
+        <translation>Auslass</translation>
+    </message>
+    <message>
+        <source>exhaust side</source>
+        <translation>Auslassseite</translation>
+    </message>
+    <message>
+        <source>exhaust track only turned</source>
+        <translation>Auslassbahn nur gedreht</translation>
+    </message>
+    <message>
+        <source>factor %1 is outside %2 … %3</source>
+        <translation>Faktor %1 liegt außerhalb von %2 … %3</translation>
+    </message>
+    <message>
+        <source>fewer or narrower ports leave piston rings something to run on</source>
+        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
+    </message>
+    <message>
+        <source>first point</source>
+        <translation>erster Punkt</translation>
+    </message>
+    <message>
+        <source>fitting the faces</source>
+        <translation>nähert die Flächen an</translation>
+    </message>
+    <message>
+        <source>flow integrated by the solver, what flowed back deducted</source>
+        <translation>Strom, vom Löser integriert, Zurückgeströmtes abgezogen</translation>
+    </message>
+    <message>
+        <source>fmep as given</source>
+        <translation>fmep wie angegeben</translation>
+    </message>
+    <message>
+        <source>four-stroke diesels</source>
+        <translation>Viertakt-Diesel</translation>
+    </message>
+    <message>
+        <source>four-strokes with tuned intakes</source>
+        <translation>Viertakter mit abgestimmtem Saugrohr</translation>
+    </message>
+    <message>
+        <source>four-strokes, volumetric efficiency</source>
+        <translation>Viertakter, volumetrischer Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>friction far outside the fit</source>
+        <translation>Reibung weit außerhalb der Formel</translation>
+    </message>
+    <message>
+        <source>friction force times lever over the turn, summed between events by quadrature</source>
+        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
+    </message>
+    <message>
+        <source>from inner dead centre</source>
+        <translation>ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>from the composition of fuel and dry air</source>
+        <translation>aus der Zusammensetzung von Kraftstoff und trockener Luft</translation>
+    </message>
+    <message>
+        <source>front thickness</source>
+        <translation>Dicke vor der Bahn</translation>
+    </message>
+    <message>
+        <source>fuel assumed</source>
+        <translation>Kraftstoff angenommen</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood %1, table D.4 (from memory)</source>
+        <translation>Kraftstoffdaten: Heywood %1, Tafel D.4 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>gas cycle %1</source>
+        <translation>Gaszyklus %1</translation>
+    </message>
+    <message>
+        <source>groove diameter</source>
+        <translation>Nutdurchmesser</translation>
+    </message>
+    <message>
+        <source>gross and net: ISO %1; a tenth: own estimate</source>
+        <translation>brutto und netto: ISO %1; ein Zehntel: eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
+        <translation>Die Führungsreibung sperrt die Kolben bei der steilsten Schubstange; das Verhältnis muss kleiner sein</translation>
+    </message>
+    <message>
+        <source>h(%1 K) − h(%2 K) of air; outlet from the pressure ratio, γ = %3 and the isentropic efficiency</source>
+        <translation>h(%1 K) − h(%2 K) von Luft; Austritt aus dem Druckverhältnis, γ = %3 und dem isentropen Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
+        <translation>hat %1 Nocken, die Einlassbahn %2: Beide Bahnen müssen dieselbe Periode haben</translation>
+    </message>
+    <message>
+        <source>has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
+        <translation>hat %1 Anstiege je Kurve, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
+    </message>
+    <message>
+        <source>has no rows of ports, needs one</source>
+        <translation>hat keine Schlitzreihen, braucht eine</translation>
+    </message>
+    <message>
+        <source>heating value and air needed</source>
+        <translation>Heizwert und Luftbedarf</translation>
+    </message>
+    <message>
+        <source>helix lead × setting/%1° + axial shift of the adjuster</source>
+        <translation>Steigung der Schraublinie × Stellung/%1° + axiale Verschiebung des Verstellers</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>highest lift is %1 mm, the stroke is %2 mm, one rise must reach it</source>
+        <translation>Der größte Hub ist %1 mm, der ganze Hub %2 mm, ein Steigen muss ihn erreichen</translation>
+    </message>
+    <message>
+        <source>highest speed</source>
+        <translation>höchste Drehzahl</translation>
+    </message>
+    <message>
+        <source>highly boosted four-strokes</source>
+        <translation>hoch aufgeladene Viertakter</translation>
+    </message>
+    <message>
+        <source>ideal gas; up to %1/%2 of it with the clearance filled as well</source>
+        <translation>ideales Gas; bis zu %1/%2 davon, wenn auch der Verdichtungsraum gefüllt wird</translation>
+    </message>
+    <message>
+        <source>ignition</source>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>imep = bmep + fmep</source>
+        <translation>imep = bmep + fmep</translation>
+    </message>
+    <message>
+        <source>implausible</source>
+        <translation>unglaubwürdig</translation>
+    </message>
+    <message>
+        <source>infinite jerk; a law with continuous acceleration runs quieter</source>
+        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
+    </message>
+    <message>
+        <source>inlet</source>
+        <translation>Einlass</translation>
+    </message>
+    <message>
+        <source>inner edge</source>
+        <translation>Innenkante</translation>
+    </message>
+    <message>
+        <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
+        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+    </message>
+    <message>
+        <source>is %1 %2, must be positive</source>
+        <translation>ist %1 %2, muss positiv sein</translation>
+    </message>
+    <message>
+        <source>is %1 mm at each end of a roller %2 mm wide: no width is left to carry load</source>
+        <translation>ist %1 mm an jedem Ende einer %2 mm breiten Rolle: Keine Breite bleibt, die trägt</translation>
+    </message>
+    <message>
+        <source>is %1 mm, the piston never comes in that far: the ports never close</source>
+        <translation>ist %1 mm, so weit nach innen kommt der Kolben nie: Die Schlitze schließen nie</translation>
+    </message>
+    <message>
+        <source>is %1 mm, the piston never goes out that far: the ports never open</source>
+        <translation>ist %1 mm, so weit nach außen kommt der Kolben nie: Die Schlitze öffnen nie</translation>
+    </message>
+    <message>
+        <source>is %1 mm: the port is open at inner dead centre, %2° of the shaft</source>
+        <translation>ist %1 mm: Der Schlitz ist im inneren Totpunkt offen, bei %2° der Welle</translation>
+    </message>
+    <message>
+        <source>is %1 mm: the port must open and close once in the cycle from %2° to %3° of the shaft, opens %4 times</source>
+        <translation>ist %1 mm: Der Schlitz muss im Zyklus von %2° bis %3° der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
+    </message>
+    <message>
+        <source>it belongs in %1</source>
+        <translation>er gehört in %1</translation>
+    </message>
+    <message>
+        <source>joining the walls</source>
+        <translation>verbindet die Wände</translation>
+    </message>
+    <message>
+        <source>judging the cutter</source>
+        <translation>beurteilt den Fräser</translation>
+    </message>
+    <message>
+        <source>k: waves per pattern; the order per turn of the shaft is k times the lobes.</source>
+        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>large diesels</source>
+        <translation>große Diesel</translation>
+    </message>
+    <message>
+        <source>large four-stroke diesels</source>
+        <translation>große Viertakt-Diesel</translation>
+    </message>
+    <message>
+        <source>large two-stroke diesels</source>
+        <translation>große Zweitakt-Diesel</translation>
+    </message>
+    <message>
+        <source>law comparison</source>
+        <translation>Vergleich der Gesetze</translation>
+    </message>
+    <message>
+        <source>leaves a gap of %1 mm between the crowns at %2° of the shaft, must be positive: the pistons collide</source>
+        <translation>lässt %1 mm Abstand zwischen den Böden bei %2° der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+    </message>
+    <message>
+        <source>leaves a gap of %1 mm between the crowns on cranks, must be positive: the pistons collide</source>
+        <translation>lässt an Kurbeln %1 mm Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+    </message>
+    <message>
+        <source>less speed, stroke or lobes</source>
+        <translation>weniger Drehzahl, Hub oder Nocken</translation>
+    </message>
+    <message>
+        <source>lift changes by %1 mm, must change by at least %2 mm</source>
+        <translation>Der Hub ändert sich um %1 mm, er muss sich um mindestens %2 mm ändern</translation>
+    </message>
+    <message>
+        <source>lift is %1 mm where the table closes, must be that of the first row, %2 mm, to %3 mm</source>
+        <translation>Der Hub ist %1 mm, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2 mm, auf %3 mm</translation>
+    </message>
+    <message>
+        <source>lift is %1 mm, must be finite</source>
+        <translation>Der Hub ist %1 mm, er muss endlich sein</translation>
+    </message>
+    <message>
+        <source>lift is %1, must be a number</source>
+        <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
+    </message>
+    <message>
+        <source>lift is constant: the track must rise and return</source>
+        <translation>Der Hub ist überall gleich: Die Bahn muss steigen und fallen</translation>
+    </message>
+    <message>
+        <source>lift of %1 m within %2 rad is beyond the range of numbers</source>
+        <translation>Ein Hub von %1 m innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
+    </message>
+    <message>
+        <source>light aircraft engines</source>
+        <translation>leichte Flugmotoren</translation>
+    </message>
+    <message>
+        <source>light diesels</source>
+        <translation>leichte Diesel</translation>
+    </message>
+    <message>
+        <source>line %1, column %2: %3</source>
+        <translation>Zeile %1, Spalte %2: %3</translation>
+    </message>
+    <message>
+        <source>lobes is %1, must be at least 1</source>
+        <translation>Die Zahl der Nocken ist %1, verlangt ist mindestens 1</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>gering</translation>
+    </message>
+    <message>
+        <source>low- to high-speed diesels</source>
+        <translation>langsame bis schnelle Diesel</translation>
+    </message>
+    <message>
+        <source>lowest possible speed of highest power; mean effective pressure at the torque peak</source>
+        <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>m = %1 on a crank</source>
+        <translation>m = %1 mit Kurbel</translation>
+    </message>
+    <message>
+        <source>m = %1·c, four-stroke</source>
+        <translation>m = %1·c, Viertakt</translation>
+    </message>
+    <message>
+        <source>m = c, two-stroke</source>
+        <translation>m = c, Zweitakt</translation>
+    </message>
+    <message>
+        <source>m as given</source>
+        <translation>m wie angegeben</translation>
+    </message>
+    <message>
+        <source>mean effective pressure and charge a cycle at the power peak; whether power and torque agree</source>
+        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+    </message>
+    <message>
+        <source>mean effective pressure, power per displacement, charging ratio</source>
+        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
+    </message>
+    <message>
+        <source>mean piston speed</source>
+        <translation>mittlere Kolben­geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>more clearance, a later or longer burn, or less supply pressure</source>
+        <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
+    </message>
+    <message>
+        <source>more than an engine draws in by itself</source>
+        <translation>mehr, als ein Motor von selbst ansaugt</translation>
+    </message>
+    <message>
+        <source>more than one</source>
+        <translation>mehr als eines</translation>
+    </message>
+    <message>
+        <source>more than the displacement at ambient density: a blower has to deliver it</source>
+        <translation>mehr als der Hubraum bei Umgebungsdichte: Ein Gebläse muss sie liefern</translation>
+    </message>
+    <message>
+        <source>must be at least %1</source>
+        <translation>muss mindestens %1 sein</translation>
+    </message>
+    <message>
+        <source>must be less than the bore</source>
+        <translation>muss kleiner sein als die Bohrung</translation>
+    </message>
+    <message>
+        <source>must be positive</source>
+        <translation>muss positiv sein</translation>
+    </message>
+    <message>
+        <source>must be positive and at most %1</source>
+        <translation>muss positiv und höchstens %1 sein</translation>
+    </message>
+    <message>
+        <source>must end higher than it starts</source>
+        <translation>muss höher enden, als es beginnt</translation>
+    </message>
+    <message>
+        <source>must end lower than it starts</source>
+        <translation>muss niedriger enden, als es beginnt</translation>
+    </message>
+    <message>
+        <source>must keep its lift</source>
+        <translation>muss den Hub halten</translation>
+    </message>
+    <message>
+        <source>must lie between %1 and %2</source>
+        <translation>muss zwischen %1 und %2 liegen</translation>
+    </message>
+    <message>
+        <source>must not be negative</source>
+        <translation>darf nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>must not exceed half of the width or height</source>
+        <translation>darf die halbe Breite oder Höhe nicht übersteigen</translation>
+    </message>
+    <message>
+        <source>neighbouring cylinder axes stand %1 mm apart; it must be more than the bore, %2 mm</source>
+        <translation>Benachbarte Zylinderachsen stehen %1 mm auseinander; es muss mehr sein als die Bohrung, %2 mm</translation>
+    </message>
+    <message>
+        <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
+        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
+    </message>
+    <message>
+        <source>no burn start between %1 and %2° gives a cyclic steady state</source>
+        <translation>Kein Verbrennungsbeginn zwischen %1 und %2° führt zu einem zyklischen Beharrungszustand</translation>
+    </message>
+    <message>
+        <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
+        <translation>Kein zyklischer Beharrungszustand nach %1 Zyklen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
+    </message>
+    <message>
+        <source>no fired four-stroke to compare with</source>
+        <translation>kein gefeuerter Viertakter zum Vergleich</translation>
+    </message>
+    <message>
+        <source>no published band for this kind with %1 ignition: compared with %2</source>
+        <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
+    </message>
+    <message>
+        <source>no speeds are given</source>
+        <translation>Es sind keine Drehzahlen angegeben</translation>
+    </message>
+    <message>
+        <source>no trace to judge it by</source>
+        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
+    </message>
+    <message>
+        <source>none is given: the bore</source>
+        <translation>nicht angegeben: die Bohrung</translation>
+    </message>
+    <message>
+        <source>none is given: the roller radius</source>
+        <translation>nicht angegeben: der Rollenradius</translation>
+    </message>
+    <message>
+        <source>not above</source>
+        <translation>nicht über</translation>
+    </message>
+    <message>
+        <source>not available for this engine</source>
+        <translation>für diesen Motor nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>not counted in the claim; less it the power is %1 kW</source>
+        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
+    </message>
+    <message>
+        <source>not exceed %1 mm, where the inner edge of the roller runs</source>
+        <translation>höchstens %1 mm betragen, wo die Innenkante der Rolle läuft</translation>
+    </message>
+    <message>
+        <source>not exceed the roller radius, %1 mm, to fit between the flanks of a closed track</source>
+        <translation>höchstens der Rollenradius sein, %1 mm, um zwischen die Flanken einer geschlossenen Bahn zu passen</translation>
+    </message>
+    <message>
+        <source>not valid JSON near &quot;%1&quot;</source>
+        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>nothing decelerates a piston</source>
+        <translation>nichts verzögert einen Kolben</translation>
+    </message>
+    <message>
+        <source>number·%1</source>
+        <translation>Zahl·%1</translation>
+    </message>
+    <message>
+        <source>of the first cycle</source>
+        <translation>des ersten Zyklus</translation>
+    </message>
+    <message>
+        <source>on a crank</source>
+        <translation>mit Kurbel</translation>
+    </message>
+    <message>
+        <source>one junction</source>
+        <translation>einem Übergang</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>only engines with tuned pipes draw that in by themselves</source>
+        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
+    </message>
+    <message>
+        <source>only with boost</source>
+        <translation>nur mit Aufladung</translation>
+    </message>
+    <message>
+        <source>order %1 is given before, must be given once</source>
+        <translation>Die Ordnung %1 steht schon vorher da, sie darf nur einmal vorkommen</translation>
+    </message>
+    <message>
+        <source>order is %1, must be within 1 … %2</source>
+        <translation>Die Ordnung ist %1, sie muss in 1 … %2 liegen</translation>
+    </message>
+    <message>
+        <source>ordinary</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>outer edge</source>
+        <translation>Außenkante</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>outside the band of the named source</source>
+        <translation>außerhalb des Bereichs der genannten Quelle</translation>
+    </message>
+    <message>
+        <source>overturned</source>
+        <translation>widerlegt</translation>
+    </message>
+    <message>
+        <source>own estimate</source>
+        <translation>eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>p_charge/p_amb, cooled to ambient temperature</source>
+        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
+    </message>
+    <message>
+        <source>pattern ends at lift %1 mm, must end at 0 mm, where it starts</source>
+        <translation>Die Kurve endet beim Hub %1 mm, sie muss bei 0 mm enden, wo sie beginnt</translation>
+    </message>
+    <message>
+        <source>pattern has no rise, needs at least one rise and one return</source>
+        <translation>Die Kurve hat kein Steigen, sie braucht mindestens ein Steigen und ein Fallen</translation>
+    </message>
+    <message>
+        <source>petrol engines</source>
+        <translation>Benzinmotoren</translation>
+    </message>
+    <message>
+        <source>pitch radius</source>
+        <translation>Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>placing points</source>
+        <translation>setzt Punkte</translation>
+    </message>
+    <message>
+        <source>placing the cutter</source>
+        <translation>setzt den Fräser</translation>
+    </message>
+    <message>
+        <source>port row %1</source>
+        <translation>Schlitzreihe %1</translation>
+    </message>
+    <message>
+        <source>position along the roller is %1 mm, must be positive</source>
+        <translation>Der Ort auf der Rolle ist %1 mm, er muss positiv sein</translation>
+    </message>
+    <message>
+        <source>positive</source>
+        <translation>positiv</translation>
+    </message>
+    <message>
+        <source>power per displacement and mass, air and charge needed</source>
+        <translation>Leistung je Hubraum und Masse, erforderliche Luft und Ladung</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>Zug</translation>
+    </message>
+    <message>
+        <source>push</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>racing engines</source>
+        <translation>Rennmotoren</translation>
+    </message>
+    <message>
+        <source>racing four-strokes</source>
+        <translation>Renn-Viertakter</translation>
+    </message>
+    <message>
+        <source>racing two-strokes with tuned exhaust</source>
+        <translation>Renn-Zweitakter mit abgestimmtem Auspuff</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>radius is %1 mm; it must lie on the face of the track, %2 to %3 mm</source>
+        <translation>Der Radius ist %1 mm; er muss auf der Bahnfläche liegen, %2 bis %3 mm</translation>
+    </message>
+    <message>
+        <source>reach %1 mm to carry the outer edge of the roller everywhere</source>
+        <translation>%1 mm erreichen, um die Außenkante der Rolle überall zu tragen</translation>
+    </message>
+    <message>
+        <source>rests on an assumption</source>
+        <translation>beruht auf einer Annahme</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Fallen</translation>
+    </message>
+    <message>
+        <source>rise</source>
+        <translation>Steigen</translation>
+    </message>
+    <message>
+        <source>rolling and roller bearings</source>
+        <translation>Rollen und Rollenlager</translation>
+    </message>
+    <message>
+        <source>rows are up to %1° apart, must be at most %2° (a quarter of the period)</source>
+        <translation>Die Zeilen stehen bis zu %1° auseinander, höchstens %2° sind erlaubt (ein Viertel der Periode)</translation>
+    </message>
+    <message>
+        <source>rows cover %1°, must cover at most the period of %2°</source>
+        <translation>Die Zeilen decken %1° ab, höchstens die Periode von %2° ist erlaubt</translation>
+    </message>
+    <message>
+        <source>segment is %1, must be 0 to %2</source>
+        <translation>Der Abschnitt ist %1, erlaubt ist 0 bis %2</translation>
+    </message>
+    <message>
+        <source>segment is a dwell, must be a rise or return</source>
+        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
+    </message>
+    <message>
+        <source>shaft °</source>
+        <translation>° Welle</translation>
+    </message>
+    <message>
+        <source>slip across the rollers</source>
+        <translation>Schlupf quer zu den Rollen</translation>
+    </message>
+    <message>
+        <source>slope is %1 mm per degree, must be finite</source>
+        <translation>Die Steigung ist %1 mm je Grad, sie muss endlich sein</translation>
+    </message>
+    <message>
+        <source>small and car engines</source>
+        <translation>kleine und Pkw-Motoren</translation>
+    </message>
+    <message>
+        <source>small and car engines at their best</source>
+        <translation>kleine und Pkw-Motoren in ihrem Bestpunkt</translation>
+    </message>
+    <message>
+        <source>small and car spark-ignition four-strokes</source>
+        <translation>kleine und Pkw-Viertakter mit Fremdzündung</translation>
+    </message>
+    <message>
+        <source>small two-strokes</source>
+        <translation>kleine Zweitakter</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>span is %1°, must be at least %2°</source>
+        <translation>Die Spanne ist %1°, verlangt sind mindestens %2°</translation>
+    </message>
+    <message>
+        <source>span is %1°, must be positive</source>
+        <translation>Die Spanne ist %1°, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>spans add up to %1°, must add up to %2° (one turn divided by the lobes)</source>
+        <translation>Die Spannen ergeben zusammen %1°, verlangt sind %2° (eine Umdrehung geteilt durch die Nocken)</translation>
+    </message>
+    <message>
+        <source>spark</source>
+        <translation>Fremd</translation>
+    </message>
+    <message>
+        <source>spark-ignition four-strokes</source>
+        <translation>Viertakter mit Fremdzündung</translation>
+    </message>
+    <message>
+        <source>speed is %1 rpm, must be positive</source>
+        <translation>Die Drehzahl ist %1 1/min, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>speed of highest power</source>
+        <translation>Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>speed of highest torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>speeds are %1 and %2 1/min, both must be positive</source>
+        <translation>Die Drehzahlen sind %1 und %2 1/min, beide müssen positiv sein</translation>
+    </message>
+    <message>
+        <source>sports and racing engines</source>
+        <translation>Sport- und Rennmotoren</translation>
+    </message>
+    <message>
+        <source>sports engines</source>
+        <translation>Sportmotoren</translation>
+    </message>
+    <message>
+        <source>step is %1°; it must lie within 0.001° and 90°</source>
+        <translation>Der Schritt ist %1°; er muss zwischen 0,001° und 90° liegen</translation>
+    </message>
+    <message>
+        <source>stroke is %1 mm, must be positive, at least %2 mm</source>
+        <translation>Der Hub ist %1 mm, er muss positiv sein, mindestens %2 mm</translation>
+    </message>
+    <message>
+        <source>swept volume is %1 m³ and rod ratio %2; they must be positive, the ratio below 1</source>
+        <translation>Das Hubvolumen ist %1 m³ und das Schubstangenverhältnis %2; sie müssen positiv sein, das Verhältnis unter 1</translation>
+    </message>
+    <message>
+        <source>the %1 is %2 mm; it must %3</source>
+        <translation>%1: %2 mm; muss %3</translation>
+    </message>
+    <message>
+        <source>the best petrol engines</source>
+        <translation>die besten Benzinmotoren</translation>
+    </message>
+    <message>
+        <source>the blower or compressor</source>
+        <translation>Gebläse oder Verdichter</translation>
+    </message>
+    <message>
+        <source>the chord error is %1 µm; it must be at least %2 µm</source>
+        <translation>Der Sehnenfehler ist %1 µm; verlangt sind mindestens %2 µm</translation>
+    </message>
+    <message>
+        <source>the claim is a gross figure: published bands are mostly net</source>
+        <translation>die Angabe ist ein Bruttowert: Veröffentlichte Bereiche sind meist netto</translation>
+    </message>
+    <message>
+        <source>the cutter radius is %1 mm; it must %2</source>
+        <translation>Der Fräserradius ist %1 mm; er muss %2</translation>
+    </message>
+    <message>
+        <source>the design cannot stand without the adjuster&apos;s setting</source>
+        <translation>der Entwurf kann ohne die Stellung des Verstellers nicht stehen</translation>
+    </message>
+    <message>
+        <source>the design itself</source>
+        <translation>der Entwurf selbst</translation>
+    </message>
+    <message>
+        <source>the design of a snapshot holds snapshots; it must not</source>
+        <translation>Der Entwurf einer Variante enthält Varianten; das darf er nicht</translation>
+    </message>
+    <message>
+        <source>the edge relief is %1 mm; both together must be less than the roller width, %2 mm</source>
+        <translation>Die Kantenrücknahme ist %1 mm; beide zusammen müssen weniger sein als die Rollenbreite, %2 mm</translation>
+    </message>
+    <message>
+        <source>the engine gives no brake power</source>
+        <translation>der Motor gibt keine effektive Leistung ab</translation>
+    </message>
+    <message>
+        <source>the faces of the %1 do not close to a valid solid at a tolerance of %2 µm</source>
+        <translation>Die Flächen der %1 schließen sich bei einer Toleranz von %2 µm nicht zu einem gültigen Körper</translation>
+    </message>
+    <message>
+        <source>the file has %1 bytes; a design has at most %2 (16 MiB)</source>
+        <translation>Die Datei hat %1 Byte; ein Entwurf hat höchstens %2 (16 MiB)</translation>
+    </message>
+    <message>
+        <source>the file holds no group of keys; a design is one JSON object</source>
+        <translation>Die Datei enthält keine Gruppe von Schlüsseln; ein Entwurf ist ein JSON-Objekt</translation>
+    </message>
+    <message>
+        <source>the file is %1; it must be a group of keys</source>
+        <translation>Die Datei ist %1; verlangt ist eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>the file is empty; it must hold a design</source>
+        <translation>Die Datei ist leer; sie muss einen Entwurf enthalten</translation>
+    </message>
+    <message>
+        <source>the file keeps %1 snapshots already; delete one that is no longer needed</source>
+        <translation>Die Datei bewahrt schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
+    </message>
+    <message>
+        <source>the flank between pattern angles %1° and %2° cannot be fitted within %3 µm; ask for a coarser tolerance</source>
+        <translation>Die Flanke zwischen den Kurvenwinkeln %1° und %2° lässt sich nicht auf %3 µm annähern; verlangen Sie eine gröbere Toleranz</translation>
+    </message>
+    <message>
+        <source>the formula ends too early</source>
+        <translation>Die Formel endet zu früh</translation>
+    </message>
+    <message>
+        <source>the gas cycle could not be solved</source>
+        <translation>der Gaszyklus ließ sich nicht lösen</translation>
+    </message>
+    <message>
+        <source>the gas cycle has no finite solution</source>
+        <translation>Der Gaszyklus hat keine endliche Lösung</translation>
+    </message>
+    <message>
+        <source>the gas cycle of the design could not be solved</source>
+        <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
+    </message>
+    <message>
+        <source>the gas equations could not be followed past %1° of the shaft: the steps became too small</source>
+        <translation>Die Gasgleichungen ließen sich nicht über %1° der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
+    </message>
+    <message>
+        <source>the gas ran out of every range at %1° of the shaft: %2 K, %3 mg in the chamber</source>
+        <translation>Das Gas verließ bei %1° der Welle jeden Bereich: %2 K, %3 mg im Brennraum</translation>
+    </message>
+    <message>
+        <source>the gas ran out of every range at the last port closing</source>
+        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+    </message>
+    <message>
+        <source>the guides</source>
+        <translation>Führungen</translation>
+    </message>
+    <message>
+        <source>the largest two-stroke diesels</source>
+        <translation>die größten Zweitakt-Diesel</translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
+        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+    </message>
+    <message>
+        <source>the mean torque is below %1 % of the peak</source>
+        <translation>das mittlere Drehmoment liegt unter %1 % der Spitze</translation>
+    </message>
+    <message>
+        <source>the name of the snapshot is empty; it must say which design was kept</source>
+        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
+    </message>
+    <message>
+        <source>the nearest known key is &quot;%1&quot;</source>
+        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1 levels; no design needs that</source>
+        <translation>Die Verschachtelung ist tiefer als %1 Ebenen; kein Entwurf braucht das</translation>
+    </message>
+    <message>
+        <source>the number is too large; numbers must be finite</source>
+        <translation>Die Zahl ist zu groß; Zahlen müssen endlich sein</translation>
+    </message>
+    <message>
+        <source>the number of points is %1, must be at least 2</source>
+        <translation>Die Zahl der Punkte ist %1, verlangt sind mindestens 2</translation>
+    </message>
+    <message>
+        <source>the parenthesis of &quot;%1&quot; is not closed</source>
+        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>the piston rings</source>
+        <translation>Kolbenringe</translation>
+    </message>
+    <message>
+        <source>the piston would be struck; let neighbouring segments meet with equal slope</source>
+        <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
+    </message>
+    <message>
+        <source>the pitch radius is %1 mm; it must exceed half the bore, %2 mm, or the cylinders enclose the shaft</source>
+        <translation>Der Teilkreisradius ist %1 mm; er muss die halbe Bohrung, %2 mm, übersteigen, sonst umschließen die Zylinder die Welle</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take all that the blower delivers at once; the plenum must hold more</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>the result is an array over the turn, not a number</source>
+        <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
+    </message>
+    <message>
+        <source>the result is not finite</source>
+        <translation>Das Ergebnis ist nicht endlich</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 mm from the crown; it must be less than the piston length, %2 mm</source>
+        <translation>Der Ring steht %1 mm vom Boden; es muss weniger sein als die Kolbenlänge, %2 mm</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 mm from the crown; it must stand further than the ring before it</source>
+        <translation>Der Ring steht %1 mm vom Boden; er muss weiter weg stehen als der Ring davor</translation>
+    </message>
+    <message>
+        <source>the roller is %1 mm wide; it must be less than twice the pitch radius, %2 mm</source>
+        <translation>Die Rolle ist %1 mm breit; es muss weniger sein als der doppelte Teilkreisradius, %2 mm</translation>
+    </message>
+    <message>
+        <source>the roller never presses on its track</source>
+        <translation>die Rolle drückt nie auf ihre Bahn</translation>
+    </message>
+    <message>
+        <source>the rows cover %1°; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
+        <translation>Die Zeilen decken %1° ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
+    </message>
+    <message>
+        <source>the shaft bearings</source>
+        <translation>Wellenlager</translation>
+    </message>
+    <message>
+        <source>the table has %1 rows of numbers; it must have at least 4</source>
+        <translation>Die Tabelle hat %1 Zeilen mit Zahlen; verlangt sind mindestens 4</translation>
+    </message>
+    <message>
+        <source>the text ends before the design is complete</source>
+        <translation>Der Text endet, bevor der Entwurf vollständig ist</translation>
+    </message>
+    <message>
+        <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
+        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+    </message>
+    <message>
+        <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
+        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+    </message>
+    <message>
+        <source>the top level</source>
+        <translation>die oberste Ebene</translation>
+    </message>
+    <message>
+        <source>the track has no segments that could take a law</source>
+        <translation>Die Bahn hat keine Abschnitte, die ein Gesetz annehmen könnten</translation>
+    </message>
+    <message>
+        <source>the warning stands at %1, beyond the error at %2; it must come first</source>
+        <translation>Die Warnung steht bei %1, jenseits des Fehlers bei %2; sie muss zuerst kommen</translation>
+    </message>
+    <message>
+        <source>the web between neighbouring ports is %1 mm; it must be positive: the ports do not fit around the bore</source>
+        <translation>Der Steg zwischen benachbarten Schlitzen ist %1 mm; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
+    </message>
+    <message>
+        <source>there are %1 angles and %2 lifts, must be as many</source>
+        <translation>Es gibt %1 Winkel und %2 Hübe, es müssen gleich viele sein</translation>
+    </message>
+    <message>
+        <source>there are %1 harmonics, need at least %2</source>
+        <translation>Es gibt %1 Harmonische, verlangt ist mindestens %2</translation>
+    </message>
+    <message>
+        <source>there are %1 knots, need at least 3</source>
+        <translation>Es gibt %1 Stützpunkte, verlangt sind mindestens 3</translation>
+    </message>
+    <message>
+        <source>there are %1 rows, need at least 4</source>
+        <translation>Es gibt %1 Zeilen, verlangt sind mindestens 4</translation>
+    </message>
+    <message>
+        <source>there are %1 segments, need at least one rise and one return</source>
+        <translation>Es gibt %1 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
+    </message>
+    <message>
+        <source>there are more problems than are listed here</source>
+        <translation>Es gibt mehr Fehler, als hier aufgezählt sind</translation>
+    </message>
+    <message>
+        <source>there is no figure &quot;%1&quot;</source>
+        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>there is no file %1</source>
+        <translation>Es gibt keine Datei %1</translation>
+    </message>
+    <message>
+        <source>there is no snapshot %1</source>
+        <translation>Es gibt keine Variante %1</translation>
+    </message>
+    <message>
+        <source>thicker oil, smoother surfaces or more speed thickens the film</source>
+        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
+    </message>
+    <message>
+        <source>this entry is %1; it must be a group of keys</source>
+        <translation>Dieser Eintrag ist %1; verlangt ist eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>this is %1; it must be a group of keys</source>
+        <translation>Hier steht %1; verlangt ist eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>tolerance is %1 mm, must be positive</source>
+        <translation>Die Toleranz ist %1 mm, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>tolerance is %1 µm; it must lie within %2 and %3 µm</source>
+        <translation>Die Toleranz ist %1 µm; sie muss zwischen %2 und %3 µm liegen</translation>
+    </message>
+    <message>
+        <source>trapping efficiency %1: own estimate</source>
+        <translation>Fanggrad %1: eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>truck diesels</source>
+        <translation>Lkw-Diesel</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>turbocharged car diesels</source>
+        <translation>Pkw-Diesel mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>turbocharged cars</source>
+        <translation>Pkw mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>turbocharged truck diesels</source>
+        <translation>Lkw-Diesel mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>turbocharged two-strokes</source>
+        <translation>Zweitakter mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>two-strokes with tuned exhaust</source>
+        <translation>Zweitakter mit abgestimmtem Auspuff</translation>
+    </message>
+    <message>
+        <source>unknown engine</source>
+        <translation>unbekannter Motor</translation>
+    </message>
+    <message>
+        <source>unknown kind of export</source>
+        <translation>unbekannte Art von Export</translation>
+    </message>
+    <message>
+        <source>unrolling a flank</source>
+        <translation>wickelt eine Flanke ab</translation>
+    </message>
+    <message>
+        <source>usual for most laws, and harmless at moderate speed</source>
+        <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
+    </message>
+    <message>
+        <source>value is %1 (SI), %2</source>
+        <translation>Der Wert ist %1 (SI), %2</translation>
+    </message>
+    <message>
+        <source>whether a high pressure is ambitious or ordinary</source>
+        <translation>ob ein hoher Druck ehrgeizig oder üblich ist</translation>
+    </message>
+    <message>
+        <source>whether the charge needed can be had, and what it costs</source>
+        <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
+    </message>
+    <message>
+        <source>whether the power that charges the engine is still to be deducted</source>
+        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
+    </message>
+    <message>
+        <source>whether the torque peak alone exceeds the highest power</source>
+        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
+    </message>
+    <message>
+        <source>which published bands apply</source>
+        <translation>welche veröffentlichten Bereiche gelten</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>with %1° in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
+        <translation>Mit insgesamt %1° hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
+    </message>
+    <message>
+        <source>within ±%1°</source>
+        <translation>innerhalb ±%1°</translation>
+    </message>
+    <message>
+        <source>without brake power no size gives the same power</source>
+        <translation>ohne effektive Leistung ergibt keine Größe dieselbe Leistung</translation>
+    </message>
+    <message>
+        <source>wrap brings an angle into %1° … %2°.</source>
+        <translation>wrap bringt einen Winkel in %1° … %2°.</translation>
+    </message>
+    <message>
+        <source>writing STEP</source>
+        <translation>schreibt STEP</translation>
+    </message>
+    <message>
+        <source>writing points</source>
+        <translation>schreibt Punkte</translation>
+    </message>
+    <message>
+        <source>writing rows</source>
+        <translation>schreibt Zeilen</translation>
+    </message>
+    <message>
+        <source>writing the file</source>
+        <translation>schreibt die Datei</translation>
+    </message>
+    <message>
+        <source>° cycle</source>
+        <translation>° Zyklus</translation>
+    </message>
+    <message>
+        <source>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c</source>
+        <translation>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m aus q_c</translation>
+    </message>
+    <message>
+        <source>η_b as given</source>
+        <translation>η_b wie angegeben</translation>
+    </message>
+    <message>
+        <source>λ = %1 is outside the model, which knows no unburnt products below λ = 0.9.</source>
+        <translation>λ = %1 liegt außerhalb des Modells, das unter λ = 0,9 keine unverbrannten Produkte kennt.</translation>
+    </message>
+    <message>
+        <source>π/4·(%1)²·%2 = %3 L a piston</source>
+        <translation>π/4·(%1)²·%2 = %3 L je Kolben</translation>
+    </message>
+    <message>
+        <source>√(1 + %1² − 2·%1·cos(%2·%3 rad)) = %4</source>
+        <translation>√(1 + %1² − 2·%1·cos(%2·%3 rad)) = %4</translation>
+    </message>
+    <message>
+        <source>∫ needs two arrays and two bounds</source>
+        <translation>∫ braucht zwei Reihen und zwei Grenzen</translation>
+    </message>
+    <message>
+        <source>∮ needs arrays of equal shape</source>
+        <translation>∮ braucht Reihen gleicher Form</translation>
+    </message>
+    <message>
+        <source>∮p dV of all cylinders; %1 bar·cm³ is %2 J.</source>
+        <translation>∮p dV aller Zylinder; %1 bar·cm³ ist %2 J.</translation>
+    </message>
+    <message>
+        <source>the gas cycle could not be solved; a report needs its solution</source>
+        <translation>Der Gaszyklus ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
+    </message>
+    <message>
+        <source>the sample is missing in this program</source>
+        <translation>Das Beispiel fehlt in diesem Programm</translation>
+    </message>
+    <message>
+        <source>%1 side</source>
+        <translation>%1seite</translation>
+    </message>
+    <message>
+        <source>%1, %2 side</source>
+        <translation>%1, %2seite</translation>
+    </message>
+    <message>
+        <source>Biogas pump set</source>
+        <translation>Biogas-Pumpensatz</translation>
+    </message>
+    <message>
+        <source>Classroom model</source>
+        <translation>Modell für den Unterricht</translation>
+    </message>
+    <message>
+        <source>Hydrogen buoy generator</source>
+        <translation>Wasserstoffgenerator einer Boje</translation>
+    </message>
+    <message>
+        <source>ISO %1-5:%2, table %3 (from memory)</source>
+        <translation>ISO %1-5:%2, Tafel %3 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO %1-5:%2, table %3, %4·HV + %5 (from memory)</source>
+        <translation>ISO %1-5:%2, Tafel %3, %4·HV + %5 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that %1 degrees of the shaft are %2 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit).</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Zyklen in einer Umdrehung, sodass %1 Grad der Welle %2 Grad eines Zyklus sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Eingriffswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten).</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigener Zyklus. Zu beachten: die beiden Zyklen nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jeden Zyklus aufgeführt; was der schnelle Nocken an Eingriffswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of %1 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower&apos;s share of the indicated work.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl fällt; der Anteil des Gebläses an der inneren Arbeit.</translation>
+    </message>
+    <message>
+        <source>Lift at inner dead centre</source>
+        <translation>Hub im inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Lift at outer dead centre</source>
+        <translation>Hub im äußeren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Sketched lobes with blower</source>
+        <translation>Skizzierte Nocken mit Gebläse</translation>
+    </message>
+    <message>
+        <source>Unequal lobes</source>
+        <translation>Ungleiche Nocken</translation>
+    </message>
+    <message>
+        <source>is %1%2, %3</source>
+        <translation>ist %1%2, %3</translation>
+    </message>
+    <message>
+        <source>Overlap</source>
+        <translation>Überschneidung</translation>
+    </message>
+    <message>
+        <source>air/(V_d·c·n·ρ_amb)</source>
+        <translation>Luft/(V_d·c·n·ρ_amb)</translation>
+    </message>
+    <message>
+        <source>air/trapping·[h(T₂) − h(T_amb)]</source>
+        <translation>Luft/Fanggrad·[h(T₂) − h(T_amb)]</translation>
+    </message>
+    <message>
+        <source>mm/turn</source>
+        <translation>mm/U</translation>
+    </message>
+    <message>
+        <source>rev/min</source>
+        <translation>1/min</translation>
     </message>
 </context>
 <context>
@@ -3817,6 +6917,10 @@
         <source>in/turn</source>
         <translation>in/U</translation>
     </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
 </context>
 <context>
     <name>Walk</name>
@@ -4320,6 +7424,10 @@
     <message>
         <source>Assumed</source>
         <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
@@ -4842,6 +7950,10 @@
     <message>
         <source>Click: how it came about</source>
         <translation>Klick: wie sie zustande kam</translation>
+    </message>
+    <message>
+        <source>Energy</source>
+        <translation>Energie</translation>
     </message>
 </context>
 <context>
@@ -5981,7 +9093,7 @@
     </message>
     <message>
         <source>Kept as baseline; it stands behind every plot</source>
-        <translation>Als Bezug behalten; er steht hinter jedem Diagramm</translation>
+        <translation>Steht nun als Bezug hinter jedem Diagramm</translation>
     </message>
     <message>
         <source>Open as baseline</source>
@@ -6092,7 +9204,7 @@
     <name>lobewright::ui::NumberEdit</name>
     <message>
         <source>not given</source>
-        <translation>nicht angegeben</translation>
+        <translation>ohne Angabe</translation>
     </message>
 </context>
 <context>
@@ -6684,7 +9796,7 @@
     </message>
     <message>
         <source>Cylinder %1 of %2, gap %3</source>
-        <translation>Zylinder %1 von %2, Abstand %3</translation>
+        <translation>Zyl. %1/%2, Abstand %3</translation>
     </message>
     <message>
         <source>, piston length assumed</source>

@@ -1,10 +1,14 @@
 #include "tests/ui/core_words_list.h"
 
+#include "core/contact/track_materials.h"
 #include "core/design/fields.h"
 #include "core/exchange/track_export.h"
 #include "core/solution/solution.h"
+#include "core/study/claims_check.h"
 #include "core/study/claims_keys.h"
 #include "core/study/comparison.h"
+#include "tests/ui/core_messages.h"
+#include "ui/core_templates.h"
 #include "ui/core_words.h"
 #include "ui/workspace/samples.h"
 
@@ -82,12 +86,67 @@ void addKeys(WordSet& words, const Keys& keys) {
     }
 }
 
+/// Names of what the core counts up, and single words that stand for a value in its sentences.
+void addSingleWords(WordSet& words) {
+    for (int verdict = 0; verdict <= static_cast<int>(study::Verdict::contradictory); ++verdict)
+        words.add(study::name(static_cast<study::Verdict>(verdict)));
+    for (int i = 0; i < 3; ++i) {
+        words.add(study::name(static_cast<study::Confidence>(i)));
+        words.add(study::name(static_cast<study::Outcome>(i)));
+    }
+    for (int dimension = 0; dimension <= static_cast<int>(study::Dimension::fraction); ++dimension)
+        words.add(study::describe(static_cast<study::Dimension>(dimension)));
+    for (const auto& material : contact::trackMaterials())
+        words.add(material.source);
+    for (const char* word : {"inlet",
+                             "exhaust",
+                             "middle",
+                             "push",
+                             "pull",
+                             "rise",
+                             "return",
+                             "dwell",
+                             "Velocity",
+                             "Acceleration",
+                             "Jerk",
+                             "above",
+                             "spark",
+                             "compression",
+                             "cycle",
+                             "ignition",
+                             "none",
+                             "radius",
+                             "width",
+                             "positive",
+                             "assumed",
+                             "exact",
+                             "Statements",
+                             "Assumed",
+                             "arithmetic",
+                             "band",
+                             "source",
+                             "note",
+                             "computed",
+                             "confidence",
+                             "overturned",
+                             "keys",
+                             "cancelled",
+                             "Overlap",
+                             "rev/min",
+                             "mm/turn",
+                             "air/(V_d·c·n·ρ_amb)",
+                             "air/trapping·[h(T₂) − h(T_amb)]"})
+        words.add(word);
+}
+
 } // namespace
 
 QStringList coreWords() {
     WordSet words;
     for (const Sample& sample : samples()) {
         const design::Design design = loadSample(sample).value();
+        words.add(design.title);
+        words.add(design.notes);
         addEveryChoice(words, design);
         addSolution(words, solved(design));
     }
@@ -107,75 +166,24 @@ QStringList coreWords() {
     addKeys(words, study::claimHeadKeys());
     study::forEachGroup([&](const char*, const auto& keys, auto) { addKeys(words, keys); });
     addKeys(words, study::statementKeys());
-    return words.sorted();
+    addSingleWords(words);
+    QStringList all = words.sorted();
+    for (const QString& literal : coreLiterals()) {
+        const CoreTemplate format(literal);
+        all << (format.hasPlaces() ? format.key() : coreTemplate(literal));
+    }
+    all.removeDuplicates();
+    all.sort();
+    return all;
 }
 
-QStringList checkSentences() {
-    WordSet words;
-    struct Bound {
-        const char *quantity, *unit, *advice;
-        bool above;
-    };
-    const Bound bounds[] = {
-        {"Web between ports", "mm",
-         "fewer or narrower ports leave piston rings something to run on", false},
-        {"Mean piston speed", "m/s", "less speed, stroke or lobes", true},
-        {"Peak pressure", "bar", "more clearance, a later or longer burn, or less supply pressure",
-         true},
-        {"Knock integral", "", "a later burn, less compression or a cooler supply", true},
-        {"Pressure angle", "°",
-         "a larger pitch radius, a longer span or a shorter stroke makes it flatter", true}};
-    for (const Bound& bound : bounds) {
-        const bool sided = std::string(bound.quantity).starts_with("Web") ||
-                           std::string(bound.quantity).starts_with("Pressure angle");
-        for (const char* side : {", inlet side", ", exhaust side"}) {
-            const std::string unit = *bound.unit ? std::string(" ") + bound.unit : std::string();
-            words.add(std::string(bound.quantity) + (sided ? side : "") + " is 1" + unit + ", " +
-                      (bound.above ? "above" : "below") + " 2" + unit + ": " + bound.advice + '.');
-        }
+QStringList coreFormats() {
+    QStringList formats;
+    for (const QString& literal : coreLiterals()) {
+        if (CoreTemplate(literal).hasPlaces())
+            formats << literal;
     }
-    for (const char* side : {"inlet", "exhaust"}) {
-        const std::string on = side;
-        words.add("Velocity of the " + on +
-                  " track jumps at 2 junctions, most by 3 mm/rad at track "
-                  "angle 4°: the piston would be struck; let neighbouring segments meet with equal "
-                  "slope.");
-        words.add(
-            "Acceleration of the " + on +
-            " track jumps at 2 junctions, most by 3 mm/rad² at "
-            "track angle 4°: infinite jerk; a law with continuous acceleration runs quieter.");
-        words.add("Jerk of the " + on +
-                  " track jumps at 2 junctions, most by 3 mm/rad³ at track "
-                  "angle 4°: usual for most laws, and harmless at moderate speed.");
-        words.add(
-            "The roller of the " + on +
-            " side leaves its open track: following it would take "
-            "1 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps "
-            "it on.");
-        for (const char* flank : {"push", "pull"}) {
-            const std::string begin = std::string("The ") + flank + " flank of the " + on +
-                                      " track is undercut: relative radius 1 mm at track angle 2° "
-                                      "and 3 mm from the shaft; ";
-            words.add(begin + "a roller radius below 4 mm cuts no cusp.");
-            words.add(begin + "a larger pitch radius or a gentler lobe avoids it.");
-        }
-    }
-    words.add("The exhaust closes 1 shaft ° after the inlet, so fresh gas can still leave: more "
-              "exhaust lead or a lower exhaust port turns the order round.");
-    words.add("Supply power not counted: 1 kW would be needed to charge the reservoir; every brake "
-              "value is that much too kind.");
-    words.add("The load changes flank 1 times a pattern: the rollers rattle and reverse their spin "
-              "there; more supply pressure or lighter pistons keep them on the push flank.");
-    return words.sorted();
-}
-
-QStringList checksOfSamples() {
-    WordSet words;
-    for (const Sample& sample : samples()) {
-        for (const auto& check : solved(loadSample(sample).value()).checks)
-            words.add(check.message);
-    }
-    return words.sorted();
+    return formats;
 }
 
 } // namespace lobewright::ui::test

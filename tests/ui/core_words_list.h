@@ -2,17 +2,15 @@
 
 #include <QStringList>
 
+/// The words of the core that the desktop shows, as they are looked up for translation. They are
+/// what a translator has to know: core_words writes them for lupdate, and a test finds each one.
 namespace lobewright::ui::test {
 
-/// Every label, explanation and choice of the core that the desktop shows, as it is looked up for
-/// translation, sorted: from the fields of the samples with every choice taken once, their figures
-/// and channels, the comparison, the exports and the claims form.
+/// Labels, explanations and notes of the numbers, figures and channels of all samples, the choices
+/// of every list, and every sentence in the sources of the core.
 QStringList coreWords();
 
-/// The sentences of checks, which the samples bring up only in part.
-QStringList checkSentences();
-
-/// Of the samples as they stand: what their limits lists say.
-QStringList checksOfSamples();
+/// The sentences with places for values, as the sources hold them.
+QStringList coreFormats();
 
 } // namespace lobewright::ui::test

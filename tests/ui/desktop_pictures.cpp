@@ -1,10 +1,12 @@
 // Pictures of the main views, for the README and for looking at them:
 //   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
+// With "--language de" at the end the window speaks German.
 #include "core/motion/knot_fit.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/editing/snapshots_panel.h"
+#include "ui/language.h"
 #include "ui/look.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/plots/position_plot.h"
@@ -162,7 +164,11 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("Lobewright"));
     QApplication::setApplicationName(QStringLiteral("Pictures"));
-    const QStringList arguments = QApplication::arguments();
+    QStringList arguments = QApplication::arguments();
+    if (arguments.size() > 3 && arguments[arguments.size() - 2] == QLatin1String("--language")) {
+        installLanguage(application, arguments.takeLast());
+        arguments.removeLast();
+    }
     applyLook(application, Theme::light);
     if (arguments.size() == 3 && arguments[1] == QLatin1String("--panels"))
         return takePanels(arguments[2]);

@@ -62,9 +62,9 @@ QStringList emphasised(const QString& text) {
     return words;
 }
 
-/// A label as it is spoken of: without mnemonic and dots.
+/// A label as it is spoken of: without mnemonic, dots and soft hyphens.
 QString spoken(QString label) {
-    return label.remove(QLatin1Char('&')).remove(QStringLiteral("…"));
+    return label.remove(QLatin1Char('&')).remove(QStringLiteral("…")).remove(QChar::SoftHyphen);
 }
 
 } // namespace
@@ -103,8 +103,11 @@ TEST(GermanHelp, NumbersAndKeysAreTheSame) {
 // A page that speaks of a button by another name than the window sends its reader searching.
 TEST(GermanHelp, LabelsAreCalledAsTheWindowCallsThem) {
     std::multimap<QString, QString> labels;
-    for (const auto& [key, message] : readTranslations(germanFile()))
-        labels.emplace(spoken(message.source), spoken(message.translation));
+    for (const auto& [key, message] : readTranslations(germanFile())) {
+        const QString label = spoken(message.source);
+        if (!label.isEmpty() && label.front().isUpper()) // not a word within sentences
+            labels.emplace(label, spoken(message.translation));
+    }
     int known = 0;
     for (const HelpPage& page : helpPages()) {
         for (const QString& word : emphasised(english(page))) {

@@ -92,7 +92,7 @@ TEST(German, FileHoldsEveryStringOfTheSources) {
 
 TEST(German, EveryWordOfTheCoreIsInTheFile) {
     const Messages messages = readTranslations(germanFile());
-    for (const QString& word : coreWords() + checkSentences() + checksOfSamples())
+    for (const QString& word : coreWords())
         EXPECT_TRUE(messages.contains({QStringLiteral("Core"), word})) << word.toStdString();
 }
 
@@ -101,8 +101,8 @@ TEST(German, CoreWordsAreFoundWithTheirNumbersAndSides) {
     EXPECT_EQ(coreText("Stroke, inlet side"), QStringLiteral("Hub, Einlassseite"));
     EXPECT_EQ(coreText("Peak pressure is 85.2 bar, above 80 bar: more clearance, a later or longer "
                        "burn, or less supply pressure."),
-              QStringLiteral("Höchstdruck 85.2 bar, über 80 bar: mehr Bodenabstand, spätere oder "
-                             "längere Verbrennung oder weniger Ladedruck."));
+              QStringLiteral("Höchstdruck: 85,2 bar, über 80 bar. Abhilfe: mehr Bodenabstand, "
+                             "spätere oder längere Verbrennung oder weniger Ladedruck."));
     EXPECT_EQ(coreText("no such words 5"), QStringLiteral("no such words 5"));
 }
 

@@ -20,6 +20,7 @@ QString groupTitle(const QString& key) {
         {"geometry", FiguresPanel::tr("Geometry")},
         {"timing", FiguresPanel::tr("Port timing")},
         {"performance", FiguresPanel::tr("Performance")},
+        {"energy", FiguresPanel::tr("Energy")},
         {"loads", FiguresPanel::tr("Forces and torque")},
         {"contact", FiguresPanel::tr("Contact and life")},
         {"balance", FiguresPanel::tr("Balance")},
@@ -163,7 +164,7 @@ void FiguresPanel::refill() {
         QTreeWidgetItem* item =
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
         const Unit unit = unitFor(figure.unit);
-        item->setText(0, coreText(figure.label));
+        item->setText(0, coreTextToWrap(figure.label));
         item->setData(0, Qt::UserRole, QString::fromStdString(figure.name));
         item->setToolTip(0, coreText(figure.note.empty() ? figure.label : figure.note) +
                                 QLatin1Char('\n') + tr("Click: how it came about"));

@@ -2,6 +2,7 @@
 
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 
 #include <QCoreApplication>
 
@@ -41,7 +42,8 @@ double within(double angle, double period) {
 }
 
 QString named(const QString& text, const design::Design& design, End end, double angle) {
-    return text.arg(QString::number(angle, 'f', 1), trackLabel(design, end).toLower());
+    return text.arg(localNumbers(QString::number(angle, 'f', 1)),
+                    trackLabel(design, end).toLower());
 }
 
 } // namespace

@@ -64,7 +64,7 @@ QString formulaText(const solution::Working& working) {
 }
 
 QString withUnit(const QString& number, const std::string& unit) {
-    const QString shown = QString::fromStdString(unit);
+    const QString shown = coreText(unit);
     return (number + (shown.isEmpty() || shown == QChar(0xB0) ? QString() : QString(' ')) + shown)
         .toHtmlEscaped();
 }
@@ -72,10 +72,11 @@ QString withUnit(const QString& number, const std::string& unit) {
 /// What stands in the column of values.
 QString valueOf(const solution::Operand& operand) {
     if (operand.values.size() == 1)
-        return withUnit(
-            QString::number(operand.values[0], 'g', 6).replace(QLatin1Char('-'), QChar(0x2212)),
-            operand.unit);
-    return WorkingView::tr("column, %1").arg(text(operand.unit.empty() ? "–" : operand.unit));
+        return withUnit(localNumbers(QString::number(operand.values[0], 'g', 6))
+                            .replace(QLatin1Char('-'), QChar(0x2212)),
+                        operand.unit);
+    return WorkingView::tr("column, %1")
+        .arg(operand.unit.empty() ? QStringLiteral("–") : coreText(operand.unit).toHtmlEscaped());
 }
 
 /// The label, a link where one can step back to it.
@@ -127,7 +128,7 @@ QString nearness(const solution::Working& working) {
         return {};
     return WorkingView::tr("Worked out from the columns and numbers shown: %1. The figure itself "
                            "comes from the solver, which looks closer than the columns do.")
-        .arg(withUnit(QString::number(*value, 'g', 6), working.unit));
+        .arg(withUnit(localNumbers(QString::number(*value, 'g', 6)), working.unit));
 }
 
 /// Formulas hold factors of metric units.
@@ -148,7 +149,7 @@ QString page(const solution::Solution& solution, const solution::Working& workin
     QString html = QStringLiteral("<p style=\"margin-bottom:2px\">%1 = %2</p>")
                        .arg(symbolText(working.symbol), formulaText(working));
     html += QStringLiteral("<p style=\"margin:2px 0\">= %1</p>")
-                .arg(text(solution::withNumbers(working)));
+                .arg(localNumbers(text(solution::withNumbers(working))));
     html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">= <b>%1</b></p>")
                 .arg(withUnit(figureText(working.value), working.unit));
     html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"2\" width=\"100%\">");
@@ -247,8 +248,7 @@ void WorkingView::refill() {
     const std::string name = figure().toStdString();
     const auto* shown = solution_->figure(name);
     title_->setText(
-        QStringLiteral("<b>%1</b>")
-            .arg(shown ? QString::fromStdString(shown->label).toHtmlEscaped() : figure()));
+        QStringLiteral("<b>%1</b>").arg(shown ? coreText(shown->label).toHtmlEscaped() : figure()));
     const auto working = solution::working(*solution_, name);
     if (!working) {
         const QString why = shown && !shown->value ? coreText(shown->note)

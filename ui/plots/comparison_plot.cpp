@@ -225,7 +225,7 @@ void ComparisonPlot::addClaims() {
         mark->setLineStyle(QCPGraph::lsNone);
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
-        mark->setName(QString::fromStdString(point.label));
+        mark->setName(coreText(point.label));
     }
 }
 

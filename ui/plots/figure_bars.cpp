@@ -81,8 +81,8 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
         if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
             in.rows.push_back(row(figure, Tone::ink));
         else if (figure.name == "audit_residual" && figure.value)
-            out.remark =
-                tr("Left over: %1 of the fuel heat.").arg(std::abs(*figure.value), 0, 'e', 1);
+            out.remark = tr("Left over: %1 of the fuel heat.")
+                             .arg(localNumbers(QString::number(std::abs(*figure.value), 'e', 1)));
         else if (figure.group == "energy")
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));

@@ -1,5 +1,6 @@
 #include "ui/plots/law_frames.h"
 
+#include "ui/core_words.h"
 #include "ui/palette.h"
 #include "ui/plots/law_words.h"
 
@@ -208,10 +209,10 @@ bool LawFrames::event(QEvent* event) {
                    "acceleration; dotted: jerk, each to one scale in all frames. A bar: the "
                    "acceleration jumps beside a dwell. Double click: use this law.")
                     .arg(lawWords(lawOf(law)))
-                    .arg(c.velocity, 0, 'f', 3)
-                    .arg(c.acceleration, 0, 'f', 3)
-                    .arg(std::isinf(c.jerk) ? QString(QChar(0x221E))
-                                            : QString::number(c.jerk, 'f', 2)),
+                    .arg(localNumbers(QString::number(c.velocity, 'f', 3)),
+                         localNumbers(QString::number(c.acceleration, 'f', 3)),
+                         std::isinf(c.jerk) ? QString(QChar(0x221E))
+                                            : localNumbers(QString::number(c.jerk, 'f', 2))),
                 this);
             return true;
         }

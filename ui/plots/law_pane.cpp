@@ -83,7 +83,7 @@ QString cellText(double value, int column) {
         return QStringLiteral("–");
     if (std::isinf(value))
         return QString(QChar(0x221E));
-    return column < 4 ? QString::number(value, 'f', 3) : figureText(value);
+    return column < 4 ? localNumbers(QString::number(value, 'f', 3)) : figureText(value);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/motion/jumps.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/plots/angle_ticks.h"
@@ -24,7 +25,8 @@ namespace lobewright::ui {
 namespace {
 
 QString factorText(double value) {
-    return std::isinf(value) ? QString(QChar(0x221E)) : QString::number(value, 'f', 3);
+    return std::isinf(value) ? QString(QChar(0x221E))
+                             : localNumbers(QString::number(value, 'f', 3));
 }
 
 /// A row of the table of factors before it is put in words.
@@ -218,7 +220,8 @@ void LobeFactors::fillFactors(const Geometry& geometry, End end) {
                               : QString();
     const Unit length = unitFor(QStringLiteral("mm")), speed = unitFor(QStringLiteral("m/s"));
     const auto lift = [&](double metres) {
-        return QString::number(length.shown(metres / units::millimetre), 'f', length.decimals(2));
+        return localNumbers(
+            QString::number(length.shown(metres / units::millimetre), 'f', length.decimals(2)));
     };
     for (const FactorRow& row : rowsOf(geometry.design, geometry.pair.curve(end), end)) {
         const motion::Stroke& s = row.stroke;
@@ -227,9 +230,10 @@ void LobeFactors::fillFactors(const Geometry& geometry, End end) {
         const double theta = shaftAngles(geometry.pair, end, row.begin).front();
         factors_->addRow(
             {track + row.what, row.law, lift(s.lift),
-             QString::number(s.span / units::degree, 'f', 2), factorText(s.factors.velocity),
-             factorText(s.factors.acceleration), factorText(s.factors.jerk),
-             factorText(s.factors.torque), figureText(speed.shown(s.velocity * omega)),
+             localNumbers(QString::number(s.span / units::degree, 'f', 2)),
+             factorText(s.factors.velocity), factorText(s.factors.acceleration),
+             factorText(s.factors.jerk), factorText(s.factors.torque),
+             figureText(speed.shown(s.velocity * omega)),
              figureText(speed.shown(s.acceleration * omega * omega)),
              std::isinf(jerk) ? QString(QChar(0x221E)) : figureText(speed.shown(jerk))},
             theta, factors_->toolTip());

@@ -75,7 +75,7 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
             .arg(design.mechanism.cylinders)
             .arg(solution.pair.cyclesPerTurn())
             .arg(design.running.motored ? Words::tr("motored") : Words::tr("fired"))
-            .arg(QString::number(design.running.speed / units::revPerMinute, 'g', 6),
+            .arg(localNumbers(QString::number(design.running.speed / units::revPerMinute, 'g', 6)),
                  content.version, dateOf(content)));
     if (!design.notes.empty())
         sheet.paragraph(QString::fromStdString(design.notes));
@@ -157,7 +157,9 @@ Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& mo
 
 Result<QByteArray> reportPdf(const ReportContent& content) {
     if (!content.solution->gas)
-        return Problem{"", "the gas cycle could not be solved; a report needs its solution"};
+        return Problem{
+            "", QT_TRANSLATE_NOOP("Core", "the gas cycle could not be solved; a report needs its "
+                                          "solution")};
     QByteArray bytes;
     int pages = 0;
     for (int run = 0; run < 2; ++run) { // the second knows how many pages there are

@@ -1,6 +1,7 @@
 #include "ui/report/report_job.h"
 
 #include "core/design/atomic_file.h"
+#include "ui/core_words.h"
 
 namespace lobewright::ui {
 
@@ -17,7 +18,7 @@ ReportJob::ReportJob(QObject* parent) : QObject(parent) {
             });
     connect(&runner_, &StudyRunner::failed, this, [this](const Problems& problems, quint64 number) {
         if (number == number_ && busy_)
-            fail(QString::fromStdString(problems.front().message));
+            fail(coreText(problems.front().message));
     });
 }
 
@@ -42,12 +43,12 @@ void ReportJob::draw(const study::Table& table) {
     content_.torqueCurve = table;
     const auto bytes = reportPdf(content_);
     if (!bytes) {
-        fail(QString::fromStdString(bytes.problems().front().message));
+        fail(coreText(bytes.problems().front().message));
         return;
     }
     const std::string_view view(bytes->constData(), static_cast<size_t>(bytes->size()));
     if (const auto problem = design::writeAtomically(file_.toStdString(), view)) {
-        fail(QString::fromStdString(problem->message));
+        fail(coreText(problem->message));
         return;
     }
     busy_ = false;

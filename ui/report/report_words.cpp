@@ -56,7 +56,7 @@ QString fieldText(const design::Field& field) {
         const design::Field& field;
         QString operator()(double value) const {
             const Unit unit = unitFor(field.unit);
-            return QString::number(unit.shown(value), 'g', unit.isMetric() ? 10 : 7);
+            return localNumbers(QString::number(unit.shown(value), 'g', unit.isMetric() ? 10 : 7));
         }
         QString operator()(int value) const { return QString::number(value); }
         QString operator()(bool value) const { return value ? Words::tr("yes") : Words::tr("no"); }

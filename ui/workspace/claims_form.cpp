@@ -68,7 +68,7 @@ bool accept(QLabel& rule, const QString& broken) {
 /// The rule of the claims file that these claims break; empty: none.
 QString ruleBroken(const study::Claims& claims) {
     const auto read = study::readClaims(study::writeClaims(claims));
-    return read ? QString() : QString::fromStdString(read.problems().front().message);
+    return read ? QString() : coreText(read.problems().front().message);
 }
 
 } // namespace
@@ -121,8 +121,7 @@ void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Ke
             access(claims).*member = std::nullopt;
         } else {
             const auto read = study::parseAmount(typed.toStdString(), key.dimension);
-            if (!accept(*field.rule,
-                        read ? QString() : QString::fromStdString(read.problems().front().message)))
+            if (!accept(*field.rule, read ? QString() : coreText(read.problems().front().message)))
                 return;
             access(claims).*member = *read;
         }

@@ -2,6 +2,7 @@
 
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
+#include "ui/core_words.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_report_view.h"
 #include "ui/workspace/dialogs.h"
@@ -177,7 +178,11 @@ void ClaimsPane::fillInExample() {
 
 void ClaimsPane::addOptions(QMenu& menu) {
     menu.addAction(tr("&Copy the report"), this, [this] {
-        QApplication::clipboard()->setText(QString::fromStdString(study::claimsText(report_)));
+        constexpr std::size_t width = 100;
+        QApplication::clipboard()->setText(
+            QString::fromStdString(study::claimsText(report_, width, [](std::string_view text) {
+                return localNumbers(coreText(text)).toStdString();
+            })));
     });
     menu.addAction(tr("C&lear the form"), this, [this] { take({}, tr("clear the form")); });
 }

@@ -11,8 +11,9 @@ namespace lobewright::ui {
 
 namespace {
 
-QString words(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toHtmlEscaped();
+/// With the numbers that are put into a formula as the language writes them.
+QString arithmetic(const std::string& text) {
+    return localNumbers(coreText(text));
 }
 
 bool isBad(study::Verdict verdict) {
@@ -54,23 +55,24 @@ void ClaimsReportView::addRow(const QString& what, const QString& value, std::st
     page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
                             "style='margin-top:6px'><tr><td>%1</td><td align='right'><b>%2</b> "
                             "<span style='color:%3'>%4</span></td></tr></table>")
-                 .arg(what.toHtmlEscaped(), value.toHtmlEscaped(), tone.name(), words(verdict));
+                 .arg(what.toHtmlEscaped(), value.toHtmlEscaped(), tone.name(),
+                      coreText(verdict).toHtmlEscaped());
 }
 
-void ClaimsReportView::addDetail(const QString& label, const std::string& text) {
-    if (text.empty())
+void ClaimsReportView::addDetail(const QString& label, const QString& text) {
+    if (text.isEmpty())
         return;
     page_ += QStringLiteral("<p style='margin:0 0 0 16px; color:%1'>%2%3</p>")
                  .arg(Palette::of(*this).quiet.name(),
                       label.isEmpty() ? QString() : label.toHtmlEscaped() + QStringLiteral(": "),
-                      words(text));
+                      text.toHtmlEscaped());
 }
 
 void ClaimsReportView::addConflicts() {
     addHeading(tr("Given numbers that do not fit each other"));
     for (const study::Conflict& conflict : report_.conflicts) {
-        addRow(QString::fromStdString(conflict.message), {}, study::name(conflict.verdict), true);
-        addDetail({}, conflict.arithmetic);
+        addRow(coreText(conflict.message), {}, study::name(conflict.verdict), true);
+        addDetail({}, arithmetic(conflict.arithmetic));
     }
 }
 
@@ -78,36 +80,37 @@ void ClaimsReportView::addFindings() {
     addHeading(tr("What follows from the numbers"));
     for (const study::Finding& finding : report_.findings) {
         const bool isPlain = finding.verdict == study::Verdict::computed;
-        addRow(QString::fromStdString(finding.quantity),
+        addRow(coreText(finding.quantity),
                figureText(finding.value) + QLatin1Char(' ') + QString::fromStdString(finding.unit),
                isPlain ? std::string_view() : study::name(finding.verdict), isBad(finding.verdict));
-        addDetail({}, finding.formula + " = " + finding.substituted);
-        addDetail(tr("band"), finding.band);
-        addDetail(tr("source"), finding.source);
-        addDetail(tr("note"), finding.note);
+        addDetail({}, coreText(finding.formula) + QStringLiteral(" = ") +
+                          arithmetic(finding.substituted));
+        addDetail(tr("band"), arithmetic(finding.band));
+        addDetail(tr("source"), coreText(finding.source));
+        addDetail(tr("note"), coreText(finding.note));
     }
 }
 
 void ClaimsReportView::addStatements() {
     addHeading(tr("Statements"));
     for (const study::StatementRow& row : report_.statements) {
-        addRow(QStringLiteral("“%1”").arg(QString::fromStdString(row.statement.claim)), {},
+        addRow(tr("“%1”").arg(QString::fromStdString(row.statement.claim)), {},
                study::name(row.outcome), row.outcome == study::Outcome::disagrees);
-        addDetail({}, row.computed);
-        addDetail({}, row.arithmetic);
+        addDetail({}, coreText(row.computed));
+        addDetail({}, arithmetic(row.arithmetic));
         const std::string& date = row.statement.date;
-        addDetail(tr("said in"), row.statement.source.empty() || date.empty()
-                                     ? row.statement.source + date
-                                     : row.statement.source + ", " + date);
-        addDetail(tr("confidence"), std::string(study::name(row.confidence)));
-        addDetail(tr("would be overturned by"), row.overturnedBy);
+        addDetail(tr("said in"), QString::fromStdString(row.statement.source.empty() || date.empty()
+                                                            ? row.statement.source + date
+                                                            : row.statement.source + ", " + date));
+        addDetail(tr("confidence"), coreText(study::name(row.confidence)));
+        addDetail(tr("would be overturned by"), coreText(row.overturnedBy));
     }
 }
 
 void ClaimsReportView::addMissing() {
     addHeading(tr("Not given, and what it would decide"));
     for (const study::MissingNumber& missing : report_.missing)
-        addDetail(QString::fromStdString(missing.label), missing.decides);
+        addDetail(coreText(missing.label), coreText(missing.decides));
 }
 
 void ClaimsReportView::write() {
@@ -123,7 +126,7 @@ void ClaimsReportView::write() {
     if (!report_.assumptions.empty()) {
         addHeading(tr("Assumed"));
         for (const std::string& assumption : report_.assumptions)
-            addDetail({}, assumption);
+            addDetail({}, coreText(assumption));
     }
     // Who types in the form keeps their place in the report.
     const int place = verticalScrollBar()->value();

@@ -30,7 +30,7 @@ class ClaimsReportView : public QTextBrowser {
     /// A line with what it is about, its value, and the verdict; then details.
     void addRow(const QString& what, const QString& value, std::string_view verdict, bool isBad);
     /// A quiet line; nothing for an empty text.
-    void addDetail(const QString& label, const std::string& text);
+    void addDetail(const QString& label, const QString& text);
 
     study::ClaimsReport report_;
     QString page_;

@@ -36,9 +36,8 @@ class PromiseMonitor final : public Monitor {
         promise_.setProgressRange(0, progressSteps);
     }
     bool step(double fraction, std::string_view what) override {
-        promise_.setProgressValueAndText(
-            static_cast<int>(fraction * progressSteps),
-            QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size())));
+        promise_.setProgressValueAndText(static_cast<int>(fraction * progressSteps),
+                                         coreText(what));
         return !promise_.isCanceled();
     }
 
@@ -260,7 +259,7 @@ void ExportDialog::finished() {
     }
     QStringList lines;
     for (const Problem& problem : watcher_.result())
-        lines += QString::fromStdString(problem.message);
+        lines += inShownUnits(coreText(problem.message));
     if (!lines.isEmpty()) {
         say(tr("Not written: %1").arg(lines.join(QStringLiteral("\n"))), true);
         return;

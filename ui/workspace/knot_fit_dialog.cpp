@@ -129,7 +129,7 @@ void KnotFitDialog::refit() {
     if (fit_) {
         showFit(*curve);
     } else {
-        say(QString::fromStdString(fit.problems().front().message), true);
+        say(coreText(fit.problems().front().message), true);
     }
 }
 
@@ -138,9 +138,11 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
     const double omega = document_.design().running.speed;
     plot_->show(curve, made, fit_->shape, omega);
     const Peaks peaks = peaksOf(curve);
-    const auto at = [](double angle) { return QString::number(angle / units::degree, 'f', 1); };
+    const auto at = [](double angle) {
+        return localNumbers(QString::number(angle / units::degree, 'f', 1));
+    };
     const auto share = [](double part, double whole) {
-        return QString::number(100.0 * part / whole, 'g', 2);
+        return localNumbers(QString::number(100.0 * part / whole, 'g', 2));
     };
     QString text =
         tr("%1 knots. Off by at most: lift %2 µm at %3°; velocity %4 m/s (%5 % of its "

@@ -151,9 +151,9 @@ void LiftImportDialog::fitted() {
         const Problem& problem = answer.problems().front();
         plot_->clear();
         say(problem.path.empty()
-                ? QString::fromStdString(problem.message)
+                ? coreText(problem.message)
                 : QStringLiteral("%1: %2").arg(QString::fromStdString(problem.path).mid(1),
-                                               QString::fromStdString(problem.message)),
+                                               coreText(problem.message)),
             true);
         return;
     }

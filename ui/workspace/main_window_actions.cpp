@@ -1,3 +1,4 @@
+#include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
@@ -69,8 +70,9 @@ void MainWindow::buildSampleMenu(QMenu& menu) {
     menu.setToolTipsVisible(true);
     for (int i = 0; i < static_cast<int>(samples().size()); ++i) {
         const Sample& sample = samples()[static_cast<size_t>(i)];
-        QAction* action = menu.addAction(sample.title);
-        action->setToolTip(QStringLiteral("<p>%1</p>").arg(sample.notes.toHtmlEscaped()));
+        QAction* action = menu.addAction(coreText(sample.title.toStdString()));
+        action->setToolTip(
+            QStringLiteral("<p>%1</p>").arg(coreText(sample.notes.toStdString()).toHtmlEscaped()));
         connect(action, &QAction::triggered, this, [this, i] {
             if (mayDiscard())
                 openSample(i);

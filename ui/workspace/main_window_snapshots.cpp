@@ -1,4 +1,5 @@
 #include "core/design/snapshot.h"
+#include "ui/core_words.h"
 #include "ui/editing/snapshots_panel.h"
 #include "ui/workspace/main_window.h"
 
@@ -27,8 +28,7 @@ void MainWindow::buildSnapshots() {
         if (list)
             document_.apply({text, {}, {}, {}, *list});
         else
-            statusBar()->showMessage(QString::fromStdString(list.problems().front().message),
-                                     messageTime);
+            statusBar()->showMessage(coreText(list.problems().front().message), messageTime);
     };
     connect(snapshots_, &SnapshotsPanel::taken, this, [this, change](const QString& name) {
         const QString now = QDateTime::currentDateTimeUtc().toString(Qt::ISODate);

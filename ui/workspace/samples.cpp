@@ -17,7 +17,7 @@ const auto opensWith = QStringLiteral("biogas");
 Result<design::Design> load(const QString& resource) {
     QFile file(resource);
     if (!file.open(QIODevice::ReadOnly))
-        return Problem{"", "the sample is missing in this program"};
+        return Problem{"", QT_TRANSLATE_NOOP("Core", "the sample is missing in this program")};
     return design::readDesign(file.readAll().toStdString());
 }
 
