@@ -46,7 +46,8 @@ installed=(share/applications/local.lobewright.lobewright.desktop
   share/icons/hicolor/scalable/apps/lobewright.svg
   share/lobewright/design.schema.json
   share/lobewright/samples/biogas-pump-set.lobewright.json
-  share/doc/lobewright/help/contents.md share/doc/lobewright/copyright)
+  share/doc/lobewright/help/contents.md share/doc/lobewright/help/de/contents.md
+  share/doc/lobewright/copyright)
 
 prefix="$place/prefix"
 cmake --install "$build" --prefix "$prefix" >/dev/null

@@ -9,6 +9,7 @@
 #include "tests/ui/english_words.h"
 #include "ui/core_templates.h"
 #include "ui/core_words.h"
+#include "ui/report/report_words.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/samples.h"
 
@@ -136,6 +137,23 @@ TEST(GermanMessages, ClaimsReportIsGerman) {
         for (const QString& line : QString::fromStdString(report).split('\n'))
             expectGerman(line, file.toStdString());
     }
+}
+
+TEST_F(WindowTest, ReportIsGerman) {
+    const solution::Solution& solution = *window_->solution();
+    QStringList texts;
+    for (const QString& caution : cautionTexts())
+        texts << caution;
+    for (const auto& rows :
+         {mainFigures(solution), timingFigures(solution), designNumbers(solution.design)}) {
+        EXPECT_FALSE(rows.empty());
+        for (const auto& row : rows)
+            texts << row.name << row.value;
+    }
+    for (const auto& [what, assumed] : assumptions(solution))
+        texts << what << assumed;
+    for (const QString& text : texts)
+        expectGerman(text, "report");
 }
 
 TEST_F(WindowTest, BadFileIsRefusedInGerman) {

@@ -30,6 +30,7 @@ void ReadoutStrip::setValue(size_t index, const QString& value) {
     if (items_[index].value == value)
         return;
     items_[index].value = value;
+    fitHeight(); // a longer value may need another line
     update();
 }
 
