@@ -2,6 +2,7 @@
 
 #include "core/gas/best_torque.h"
 #include "core/gas/figures.h"
+#include "core/gas/flows.h"
 #include "core/gas/fuel.h"
 #include "core/gas/model.h"
 #include "core/gas/phases.h"
@@ -46,6 +47,7 @@ Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases
     setup.steps = ring.steps();
     auto trace = std::make_shared<const RecordedTrace>(std::move(setup));
     solution.trace = trace;
+    solution.flows = std::make_shared<const RecordedFlows>(model, trace, ring.modeChanges());
     solution.cycles = figuresOf(model, ring.records().front(), *trace, 0);
     if (!ring.alike()) {
         for (std::size_t k = 0; k < phases.ofCylinder.size(); ++k) {
@@ -84,6 +86,10 @@ void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring
     solution.near = search.near;
     solution.rhsEvaluations = ring.rhsEvaluations();
     solution.steps = ring.stepCount();
+    solution.effort = ring.effort();
+    solution.effort.unsteadyPeriods = search.unsteady;
+    solution.effort.lastChange = search.change;
+    solution.effort.askedChange = search.asked;
 }
 
 /// Moves the burn start to the best torque where that is asked for, looking first with `scout`;

@@ -107,6 +107,10 @@ struct CycleFigures {
     std::optional<double> knockAngle;    ///< θ where the integral reaches 1 [rad]
     double massResidual = 0.0;           ///< F7, relative to the trapped mass
     double energyResidual = 0.0;         ///< F7, relative to the fuel heat (unfired: p_r·V_r)
+    // what the residuals are made of
+    double inletMass = 0.0, exhaustMass = 0.0;   ///< in through the inlet, out by the exhaust [kg]
+    double massChange = 0.0, energyChange = 0.0; ///< of the chamber over the cycle [kg], [J]
+    double energyReference = 0.0;                ///< [J]
 };
 
 /// State of the chamber at many shaft angles, shape (samples).
@@ -125,6 +129,35 @@ class GasTrace {
     virtual double pressure(double theta, int cylinder = 0) const = 0;
 };
 
+/// What passes ports and walls of cylinder 1, shape (samples); gaps are NaN.
+struct GasFlows {
+    Samples inlet, exhaust; ///< into the chamber, out of it [kg/s]
+    Samples fresh;          ///< into the chamber for the first time [kg/s]
+    /// Of what passes, sensible from 298.15 K [J/kg]; gaps where nothing does.
+    Samples inletEnthalpy, exhaustEnthalpy;
+    Samples wallCoefficient;                   ///< multiplier included [W/(m²·K)]
+    Samples unburntTemperature;                ///< ahead of the flame, all ports closed [K]
+    Samples supplyPressure, supplyTemperature; ///< before the inlet ports [Pa], [K]
+};
+
+/// The flows of a periodic solution, to be read at any angle.
+class FlowTrace {
+  public:
+    virtual ~FlowTrace() = default;
+    /// θ any finite angles [rad]; wrapped into the period.
+    virtual GasFlows sample(const Samples& theta) const = 0;
+};
+
+/// What the search for the steady state took. Everything is counted where it happens.
+struct Effort {
+    int unsteadyPeriods = 0;  ///< integrated before the one that repeated itself
+    double lastChange = 0.0;  ///< of the state over that one, relative
+    double askedChange = 0.0; ///< largest that counts as repeating
+    long explicitSteps = 0, implicitSteps = 0;
+    long stepEvaluations = 0;    ///< in steps, those tried in vain included
+    long restartEvaluations = 0; ///< where the equations change
+};
+
 /// A converged cycle. `cycles` has one entry per cycle of a period.
 struct CycleSolution {
     std::vector<CycleFigures> cycles; ///< of cylinder 1
@@ -132,12 +165,14 @@ struct CycleSolution {
     /// empty when all run as cylinder 1.
     std::vector<std::vector<CycleFigures>> cylinders;
     std::shared_ptr<const GasTrace> trace;
+    std::shared_ptr<const FlowTrace> flows;
     double supplyPower = 0.0;    ///< blower drive or compressor power of all cylinders [W], ≥ 0
     bool supplyPaid = true;      ///< false: shown as not counted (A8)
     double plenumPressure = 0.0; ///< mean [Pa]; the reservoir's pressure for a reservoir
     double plenumTemperature = 0.0; ///< mean [K]
     int periods = 0;                ///< periods integrated until steady
     long rhsEvaluations = 0, steps = 0;
+    Effort effort;
     std::shared_ptr<const CycleStart> start; ///< for CycleOptions::near
     bool near = false;                       ///< found from there
     std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits

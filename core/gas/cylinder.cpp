@@ -301,6 +301,7 @@ void Cylinder::wallLoss(const Charge& charge, const Memory& memory, double* dy, 
                         Observed& observed) const {
     const WallHeat& wall = model_->settings.wallHeat;
     const double coefficient = wall.multiplier * wallCoefficient(charge, memory, observed);
+    observed.wallCoefficient = coefficient;
     const double t = charge.temperature;
     const double areaTimesDrop =
         model_->crownArea * (2.0 * t - wall.crownTemperature - model_->exhaustCrown) +

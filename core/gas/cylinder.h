@@ -28,6 +28,7 @@ struct Observed {
     double inletDrop = 0.0;   ///< (supply − chamber)/supply
     double exhaustDrop = 0.0; ///< (chamber − exhaust)/exhaust
     double inletChoking = 1.0, exhaustChoking = 1.0;
+    double wallCoefficient = 0.0; ///< multiplier included [W/(m²·K)]
     double excess = 0.0;       ///< (p − motored p)/motored p while Woschni's term is on
     double freshRate = 0.0;    ///< drawn from the supply, net [kg/rad]
     double shortCircuit = 0.0; ///< exhaust outflow − σ·fresh inflow [kg/rad]

@@ -93,14 +93,18 @@ void setScavenging(CycleFigures& f, const Model& model, const CycleRecord& recor
 }
 
 void setResiduals(CycleFigures& f, const CycleRecord& record) {
+    f.inletMass = record.of(inletMass);
+    f.exhaustMass = record.of(exhaustMass);
+    f.massChange = record.massChange;
+    f.energyChange = record.energyChange;
     f.massResidual = std::fabs(record.of(inletMass) - record.of(exhaustMass) +
                                record.of(burntFuel) - record.massChange) /
                      record.trappedMass;
-    const double reference =
+    f.energyReference =
         f.fuelHeat > 0.0 ? f.fuelHeat : record.trappedPressure * record.trappedVolume;
     f.energyResidual = std::fabs(f.heatReleased - f.wallHeat - f.work + f.supplyEnthalpy -
                                  f.exhaustEnthalpy - record.energyChange) /
-                       reference;
+                       f.energyReference;
 }
 
 CycleFigures figuresOf(const Model& model, const CycleRecord& record, const CyclePeaks& peaks) {

@@ -106,6 +106,12 @@ void Ring::takeStorage(std::size_t recordRows) {
                                 StepRecord::terms);
 }
 
+SupplyState supplyAt(const Model& model, const StepRecord& steps, double window) {
+    const auto temperature = steps.plenumTemperatureAt(window);
+    return {steps.supplyPressureAt(window),
+            model.freshStream(temperature.value_or(model.settings.supply.temperature))};
+}
+
 SupplyState Ring::plenumState(const double* y) const {
     if (!hasPlenum()) {
         return constantSupply_;
@@ -157,6 +163,7 @@ void Ring::rates(double theta, const double* y, double* dy) {
 }
 
 void Ring::refresh() {
+    ++effort_.restartEvaluations;
     rates(theta_, y_.data(), dy_.data());
     for (std::size_t k = 0; k < members_.size(); ++k) {
         Member& member = members_[k];
@@ -168,6 +175,9 @@ void Ring::refresh() {
             mode.hot = variables(k)[temperature] >= fitBreak;
             member.hintsStale = false;
         }
+    }
+    for (std::size_t k = 0; k < members_.size(); ++k) {
+        modeChanges_.push_back({theta_, k, members_[k].memory});
     }
     noteFreshFlow();
     settle();

@@ -30,6 +30,16 @@ struct CycleRecord {
     }
 };
 
+/// A place where the equations of a cylinder change, and what it remembers from there on.
+struct ModeChange {
+    double theta = 0.0; ///< window angle [rad]
+    std::size_t member = 0;
+    Memory memory;
+};
+
+/// The supply at a window angle of a record [rad].
+SupplyState supplyAt(const Model& model, const StepRecord& steps, double window);
+
 /// Cylinders that share one supply, and their plenum if it has one.
 ///
 /// Evenly phased cylinders run alike. They are integrated together over the phase between them
@@ -114,6 +124,7 @@ class Ring {
 
     const std::vector<std::vector<CycleRecord>>& records() const { return records_; }
     const StepRecord& steps() const { return steps_; }
+    const std::vector<ModeChange>& modeChanges() const { return modeChanges_; } ///< ascending
     std::vector<Stretch> stretches() const;
     double window() const { return window_; }
     bool alike() const { return even_; }
@@ -130,7 +141,9 @@ class Ring {
     /// Evaluations of one cylinder's rates.
     long work() const { return rhsEvaluations_ * cylinders(); }
     long stepCount() const { return stepCount_; }
-    long implicitSteps() const { return implicitSteps_; }
+    long implicitSteps() const { return effort_.implicitSteps; }
+    /// Steps and evaluations so far, by kind.
+    const Effort& effort() const { return effort_; }
     /// Rates of the whole ring at a window angle, for comparison with other integrators.
     int size() const { return static_cast<int>(y_.size()); }
     void rates(double theta, const double* y, double* dy);
@@ -242,6 +255,7 @@ class Ring {
     Eigen::MatrixXd derivatives_; ///< ∂f/∂y of the stiff variables
     double relaxation_ = 0.0;     ///< fastest of all chambers [1/rad]
     StepRecord steps_;
+    std::vector<ModeChange> modeChanges_; ///< of the window
     Neighbours neighbours_;
     std::vector<FreshInterval> freshIntervals_;
     std::vector<Crossing> crossings_;
@@ -252,7 +266,8 @@ class Ring {
     std::vector<std::vector<CycleRecord>> records_;
     double theta_ = 0.0, h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
     double plenumPressure_ = 0.0, plenumTemperature_ = 0.0, blowerPower_ = 0.0;
-    long rhsEvaluations_ = 0, stepCount_ = 0, implicitSteps_ = 0;
+    long rhsEvaluations_ = 0, stepCount_ = 0;
+    Effort effort_;
 };
 
 } // namespace lobewright::gas

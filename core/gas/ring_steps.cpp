@@ -72,6 +72,7 @@ void Ring::noteFirstStep(double suitable) {
 
 double Ring::tryStep(double h) {
     const auto evaluate = [this](double theta, const double* y, double* dy) {
+        ++effort_.stepEvaluations;
         rates(theta, y, dy);
     };
     setWeights(!stiff_ ? tolerance_ : std::min(tolerance_, implicitTolerance));
@@ -162,7 +163,7 @@ void Ring::adaptStep(double h, double error, bool cutShort) {
 
 void Ring::accept(double h, double end) {
     ++stepCount_;
-    implicitSteps_ += stiff_ ? 1 : 0;
+    ++(stiff_ ? effort_.implicitSteps : effort_.explicitSteps);
     steps_.begin.push_back(theta_);
     steps_.length.push_back(h);
     for (std::size_t k = 0; k < members_.size(); ++k) {

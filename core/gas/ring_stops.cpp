@@ -25,6 +25,7 @@ void Ring::startWindow() {
     }
     neighbours_.startWindow();
     steps_.clear();
+    modeChanges_.clear();
     freshIntervals_.clear();
     for (auto& row : records_) {
         std::fill(row.begin(), row.end(), CycleRecord{});

@@ -34,6 +34,7 @@ Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor
     SteadySearch search;
     const int windowsPerPeriod = ring.alike() ? ring.cylinders() : 1;
     const double goal = options.steadyTolerance / windowsPerPeriod;
+    search.asked = goal;
     const int limit = options.maxPeriods * windowsPerPeriod;
     const long last = ring.work() + options.maxEvaluations;
     int airless = 0;
@@ -55,6 +56,7 @@ Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor
             search.steady = true;
             return search;
         }
+        ++search.unsteady;
         airless = ring.airShare() < leastAir ? airless + 1 : 0;
         if (airless >= airlessWindows) {
             return noAir(ring.airShare());

@@ -12,6 +12,8 @@ namespace lobewright::gas {
 struct SteadySearch {
     int windows = 0;       ///< integrated
     double change = 1e300; ///< largest relative change over the last window
+    int unsteady = 0;      ///< windows that did not repeat their state, or not exactly enough
+    double asked = 0.0;    ///< the change below which one does
     bool steady = false;   ///< the goal was reached; otherwise the last state is left in the ring
     bool near = false;     ///< it began where a similar engine's was
 };

@@ -27,6 +27,15 @@ double StepRecord::supplyPressureAt(double window) const {
     return pressurePerState * denseValue(r, s) * denseValue(r + terms, s);
 }
 
+std::optional<double> StepRecord::plenumTemperatureAt(double window) const {
+    if (plenumCoefficients.empty()) {
+        return std::nullopt;
+    }
+    const std::size_t step = stepAt(window);
+    const double s = std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+    return denseValue(&plenumCoefficients[(2 * step + 1) * terms], s);
+}
+
 std::size_t StepRecord::stepAt(double window) const {
     const auto after = std::upper_bound(begin.begin(), begin.end(), window);
     return after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;

@@ -4,6 +4,7 @@
 #include "core/gas/fuel.h"
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace lobewright::gas {
@@ -29,6 +30,8 @@ struct StepRecord {
 
     void clear();
     double supplyPressureAt(double window) const; ///< [Pa]
+    /// Temperature in the plenum [K]; absent without one.
+    std::optional<double> plenumTemperatureAt(double window) const;
     /// Index of the step that holds a window angle [rad].
     std::size_t stepAt(double window) const;
     /// Cylinder `index` of `count` at the share s of a step.

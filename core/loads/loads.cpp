@@ -268,6 +268,7 @@ void closeWork(Loads& loads, const Engine& engine) {
     loads.losses.shaftBearing *= units::turn; // so far the mean torque
     loads.work.shaft -= loads.losses.shaftBearing;
     loads.work.friction = loads.losses.total();
+    loads.work.moved = moved;
     const double open = loads.work.shaft - (loads.work.gas - loads.work.friction);
     loads.work.residual = moved > 0.0 ? std::abs(open) / moved : 0.0;
     for (double* loss : {&loads.losses.ring, &loads.losses.guide, &loads.losses.roller,

@@ -55,6 +55,7 @@ struct WorkBalance {
     double gas = 0.0;      ///< ∮p dV
     double friction = 0.0; ///< rings, guide, rollers, slip, shaft bearings
     double shaft = 0.0;    ///< ∮T dθ
+    double moved = 0.0;    ///< Σ∫|T_piston|dθ
     double inertia = 0.0;  ///< of the inertia torque; exactly 0 on paper
     /// |shaft − (gas − friction)| relative to the work moved, Σ∫|T_piston|dθ. Large where a piston
     /// lifts off or jams: its force balance is open there.

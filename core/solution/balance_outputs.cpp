@@ -47,6 +47,17 @@ void addBalanceChannels(ChannelList& list, const balance::Balance& balance) {
     list.add("rocking_moment_y_Nm", "Rocking moment about y", "M", "N·m", shaking.momentY);
 }
 
+void addRemedyChannels(ChannelList& list, const balance::Balance& balance,
+                       const StageResults& results) {
+    const auto& mechanism = results.pair().mechanism();
+    const double further =
+        balance.remedy.exhaustLead - mechanism.exhaustLead - mechanism.adjuster.setting;
+    const double omega = results.omega();
+    list.add("acceleration_exhaust_best_lead_m_per_s2",
+             "Acceleration of the exhaust piston with the best lead", "ÿ", "m/s²",
+             omega * omega * results.pair().lift(End::exhaust, results.theta + further).y2);
+}
+
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
                        const StageResults& results) {
     const loads::Loads& loads = results.loads;

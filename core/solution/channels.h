@@ -33,6 +33,10 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
 /// Pressure, temperature and masses of the chamber; gaps where there is no gas solution.
 void addGasChannels(ChannelList& list, const gas::CycleSolution* gas, const Samples& theta);
 
+/// Supply, flows through the ports and their enthalpies, heat transfer; gaps without a gas
+/// solution.
+void addFlowChannels(ChannelList& list, const StageResults& results);
+
 /// Forces on both pistons of cylinder 1.
 void addLoadChannels(ChannelList& list, const StageResults& results);
 
@@ -48,7 +52,13 @@ void addContactChannels(ChannelList& list, const contact::Contact& contact);
 /// Pressures along the width, shear, film ratio, slip and pressure × slip.
 void addContactDetailChannels(ChannelList& list, const contact::Contact& contact);
 
+/// All rollers on the exhaust track, which the adjuster holds.
+void addAdjusterChannels(ChannelList& list, const StageResults& results);
+
 /// Shaking force and rocking moments of the whole engine.
 void addBalanceChannels(ChannelList& list, const balance::Balance& balance);
+/// The exhaust piston with the lead that leaves the least axial force.
+void addRemedyChannels(ChannelList& list, const balance::Balance& balance,
+                       const StageResults& results);
 
 } // namespace lobewright::solution

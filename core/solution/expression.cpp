@@ -185,6 +185,7 @@ class Reader {
     static Quantity extreme(const std::vector<Quantity>& arguments, bool isMax);
     Quantity elementwise(const std::string& name, const Quantity& x);
     Quantity integral(const std::vector<Quantity>& arguments);
+    Quantity runningIntegral(const std::vector<Quantity>& arguments);
     Quantity partIntegral(const std::vector<Quantity>& arguments);
 
     std::vector<FormulaPiece> pieces_;
@@ -208,6 +209,9 @@ Quantity Reader::apply(const std::string& name, const std::vector<Quantity>& arg
     }
     if (name == "∮" && count == 2) {
         return integral(arguments);
+    }
+    if (name == "∫" && count == 2) {
+        return runningIntegral(arguments);
     }
     if (name == "∫" && count == 4) {
         return partIntegral(arguments);
@@ -266,6 +270,19 @@ Quantity Reader::integral(const std::vector<Quantity>& arguments) {
     const Quantity x = arguments[1];
     const Quantity step = x.tail(size - 1) - x.head(size - 1);
     return number((0.5 * (y.tail(size - 1) + y.head(size - 1)) * step).sum());
+}
+
+Quantity Reader::runningIntegral(const std::vector<Quantity>& arguments) {
+    const Quantity y = whole(arguments[0]);
+    const Quantity& x = arguments[1];
+    if (x.size() < 2 || y.size() != x.size()) {
+        return fail("∫ needs two arrays of equal shape");
+    }
+    Quantity sums = Quantity::Zero(x.size());
+    for (Eigen::Index i = 1; i < x.size(); ++i) {
+        sums[i] = sums[i - 1] + 0.5 * (y[i] + y[i - 1]) * (x[i] - x[i - 1]);
+    }
+    return sums;
 }
 
 Quantity Reader::partIntegral(const std::vector<Quantity>& arguments) {

@@ -37,7 +37,8 @@ Result<std::vector<FormulaPiece>> pieces(std::string_view formula);
 ///   min max                        of their arguments; of a single array: its extreme
 ///   mod(x, m), wrap(x)             into 0 … m; into −180 … 180
 ///   ∮(y, x)                        over the turn, by trapezia between the samples
-///   ∫(y, x, a, b)                  the same from x = a on to x = b, x repeating after 360
+///   ∫(y, x)                        the same from the first sample to each of them, an array
+///   ∫(y, x, a, b)                  one number from x = a on to x = b, x repeating after 360
 /// Errors (path ""): syntax, unknown symbol or function, wrong number of arguments, a result that
 /// is not finite or not a single number. Gaps (NaN) of an array count as 0 in integrals and are
 /// left out of extremes.

@@ -44,4 +44,12 @@ void addForceDetailChannels(ChannelList& list, const StageResults& results) {
     }
 }
 
+void addAdjusterChannels(ChannelList& list, const StageResults& results) {
+    const auto& track = results.loads.track.exhaust;
+    list.add("exhaust_track_torque_Nm", "Torque of all rollers on the exhaust track", "T", "N·m",
+             track.torque);
+    list.add("exhaust_track_thrust_N", "Thrust of all rollers on the exhaust track, outward", "F",
+             "N", track.thrust);
+}
+
 } // namespace lobewright::solution

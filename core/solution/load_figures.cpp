@@ -46,6 +46,13 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.together);
 }
 
+/// Over the angle, not over the samples, which crowd at events.
+double meanOverTurn(const Samples& values, const Samples& theta) {
+    const Eigen::Index steps = theta.size() - 1;
+    const Samples length = theta.tail(steps) - theta.head(steps);
+    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
+}
+
 /// What holds the exhaust track at its setting.
 void addAdjuster(FigureList& list, const StageResults& results) {
     const auto& mechanism = results.pair().mechanism();
@@ -54,7 +61,7 @@ void addAdjuster(FigureList& list, const StageResults& results) {
     list.add("adjuster_torque_peak_Nm", "Largest torque that the adjuster must hold", "N·m",
              held.torque.abs().maxCoeff());
     list.add("adjuster_torque_mean_Nm", "Mean torque that the adjuster must hold, forward positive",
-             "N·m", held.torque.mean());
+             "N·m", meanOverTurn(held.torque, results.theta));
     list.add("adjuster_axial_force_peak_N",
              "Largest axial force to hold where the adjuster pushes the track along its helix", "N",
              held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,

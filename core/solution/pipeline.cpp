@@ -195,6 +195,9 @@ std::vector<Channel> makeChannels(const StageResults& results, const contact::Co
     addBalanceChannels(list, balance);
     addForceDetailChannels(list, results);
     addContactDetailChannels(list, contact);
+    addFlowChannels(list, results);
+    addAdjusterChannels(list, results);
+    addRemedyChannels(list, balance, results);
     return list.take();
 }
 

@@ -106,14 +106,17 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
                    .source = std::string(recipe.source),
                    .note = std::string(recipe.note),
                    .tolerance = recipe.tolerance,
-                   .absolute = recipe.absolute};
+                   .absolute = recipe.absolute,
+                   .digits = recipe.digits};
 }
 
 std::optional<Working> fromTable(const Solution& solution, const Figure& figure) {
-    for (const auto& table : {geometryRecipes(), timingRecipes(), performanceRecipes(),
-                              loadRecipes(), contactRecipes(), balanceRecipes()}) {
+    for (const auto& table :
+         {geometryRecipes(), timingRecipes(), performanceRecipes(), energyRecipes(), loadRecipes(),
+          contactRecipes(), crownRecipes(), balanceRecipes()}) {
         for (const Recipe& recipe : table) {
-            if (auto working = made(solution, figure, recipe)) {
+            auto working = made(solution, figure, recipe);
+            if (working && evaluate(*working)) { // no division by what is zero here
                 return working;
             }
         }
@@ -156,6 +159,8 @@ std::optional<Operand> fieldOperand(const Solution& solution, std::string_view p
         value = *number;
     } else if (const int* whole = std::get_if<int>(&field->value)) {
         value = *whole;
+    } else if (const bool* is = std::get_if<bool>(&field->value)) {
+        value = *is ? 1.0 : 0.0;
     } else {
         return std::nullopt;
     }
@@ -212,7 +217,8 @@ std::optional<Operand> readingOperand(const Solution& solution, std::string_view
 }
 
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name) {
-    for (const auto& look : {geometryValue, gasValue, loadValue}) {
+    for (const auto& look :
+         {geometryValue, gasValue, energyValue, loadValue, balanceValue, crownValue}) {
         if (auto found = look(solution, name)) {
             return found;
         }
@@ -228,10 +234,12 @@ std::optional<Working> working(const Solution& solution, std::string_view name) 
     if (auto found = fromTable(solution, *figure)) {
         return found;
     }
-    if (auto found = portAreaWorking(solution, *figure)) {
-        return found;
+    for (const auto& make : {portAreaWorking, orderWorking, cyclesWorking, firingWorking}) {
+        if (auto found = make(solution, *figure)) {
+            return found;
+        }
     }
-    return orderWorking(solution, *figure);
+    return std::nullopt;
 }
 
 std::string figureOf(const Check& check) {
@@ -241,6 +249,7 @@ std::string figureOf(const Check& check) {
         {"pressure-angle", "peak_pressure_angle_" + side + "_deg"},
         {"mean-piston-speed", "mean_piston_speed_" + side + "_m_per_s"},
         {"peak-pressure", "peak_pressure_bar"},
+        {"knock", "knock_integral"},
         {"exhaust-closing-order", "after_charge_deg"},
         {"lift-off", "lowest_contact_force_" + side + "_N"},
         {"jam", "guide_bracket_" + side},
@@ -256,7 +265,7 @@ std::string figureOf(const Check& check) {
     return {};
 }
 
-std::string withNumbers(const Working& working, int digits) {
+std::string withNumbers(const Working& working) {
     const auto list = pieces(working.formula);
     std::string text;
     bool afterValue = false;
@@ -268,11 +277,17 @@ std::string withNumbers(const Working& working, int digits) {
         }
         const Operand* input =
             piece.kind == FormulaPiece::Kind::symbol ? find(working, piece.text) : nullptr;
-        text += input != nullptr && isScalar(*input) ? numberText(input->values[0], digits)
+        text += input != nullptr && isScalar(*input) ? numberText(input->values[0], working.digits)
                                                      : piece.text;
         afterValue = piece.kind != FormulaPiece::Kind::function;
     }
     return text;
+}
+
+bool Working::isNear(double worked) const {
+    const double off =
+        formula.starts_with("wrap") ? std::remainder(worked - value, 360.0) : worked - value;
+    return std::abs(off) <= tolerance * std::abs(value) + absolute;
 }
 
 Result<double> evaluate(const Working& working) {

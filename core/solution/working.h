@@ -45,8 +45,12 @@ struct Working {
     double tolerance = 1e-9;
     /// The same for figures that are differences of nearly equal ones, in their own unit.
     double absolute = 0.0;
+    int digits = 6; ///< of the numbers that stand in the formula; more where they nearly cancel
 
     bool isClosed() const { return tolerance <= 1e-9; }
+    /// Whether what the formula gives is as near as promised; it may not be where a design moves
+    /// too sharply for the step of the columns.
+    bool isNear(double worked) const;
 };
 
 /// The working of a figure of this solution; absent where none is known, where the figure has no
@@ -56,9 +60,8 @@ std::optional<Working> working(const Solution& solution, std::string_view figure
 /// The figure that a check judges; empty where it judges none.
 std::string figureOf(const Check& check);
 
-/// The formula with the numbers put in, in symbols where arrays stand: "10.71 = 198.2/18.5".
-/// `digits`: significant digits of the numbers.
-std::string withNumbers(const Working& working, int digits = 6);
+/// The formula with the numbers put in, in symbols where arrays stand: "198.2/18.5".
+std::string withNumbers(const Working& working);
 
 /// The value of the formula for these operands. Error: see evaluate().
 Result<double> evaluate(const Working& working);

@@ -1,8 +1,11 @@
+#include "core/solution/stages.h"
 #include "core/solution/working_recipes.h"
+#include "core/units.h"
 
 #include <fmt/format.h>
 
 #include <charconv>
+#include <cmath>
 
 namespace lobewright::solution {
 
@@ -12,6 +15,10 @@ constexpr double sampled = 1e-3;
 constexpr double rootMeanSquare = 1e-2; ///< accelerations may jump between samples
 constexpr const char* leastSquares =
     "Least squares of the axial force of one cylinder over a turn.";
+
+constexpr const char* inertiaSource =
+    "Energy stored and given back over the fluctuation and the square of the speed (Norton, "
+    "Design of Machinery, flywheels).";
 
 constexpr Recipe recipes[] = {
     {"shaking_force_peak_N", "F_max", "max(abs(F))", "F=channel:shaking_force_N",
@@ -32,7 +39,7 @@ constexpr Recipe recipes[] = {
      "θ=channel:shaft_angle_deg",
      "Root mean square of the axial force over that of the inlet piston alone.", rootMeanSquare,
      1e-3},
-    {"best_exhaust_mass_kg", "m", "m_i·∮(a_i·a_e, θ)/∮(a_e², θ)",
+    {"best_exhaust_mass_kg", "m", "m_i·max(0, ∮(a_i·a_e, θ))/∮(a_e², θ)",
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "a_e=channel:acceleration_exhaust_m_per_s2 θ=channel:shaft_angle_deg",
      leastSquares, rootMeanSquare},
@@ -40,7 +47,35 @@ constexpr Recipe recipes[] = {
      "m=figure:best_exhaust_mass_kg a_e=channel:acceleration_exhaust_m_per_s2 "
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
-     leastSquares, rootMeanSquare, 1e-3}};
+     leastSquares, rootMeanSquare, 1e-3},
+    {"best_exhaust_lead_deg", "δ", "δ_0 + h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)",
+     "δ_0=value:lead_grid h=value:lead_step K_m=value:likeness_before K_0=value:likeness_at "
+     "K_p=value:likeness_after",
+     "Vertex of the parabola through the likeness of both accelerations at three leads: the more "
+     "alike, the less is left.",
+     1e-9, 0.25, "The search itself places the lead to about a millionth of a degree.", 9},
+    {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
+     "m_e=field:/mechanism/piston_mass_kg/exhaust "
+     "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
+     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
+     "θ=channel:shaft_angle_deg",
+     "Root mean square of the axial force over that of the inlet piston alone.", rootMeanSquare,
+     1e-3},
+    {"both_residual", "r", "√(max(0, 1 − max(0, ∮(a_i·a_b, θ))²/(∮(a_i², θ)·∮(a_b², θ))))",
+     "a_i=channel:acceleration_inlet_m_per_s2 "
+     "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 θ=channel:shaft_angle_deg",
+     "Least squares: what the best mass leaves of the inlet piston's force.", rootMeanSquare, 1e-3},
+    {"energy_fluctuation_J", "E", "π/180·(max(∫(T − T_m, θ)) − min(∫(T − T_m, θ)))",
+     "T=channel:torque_total_Nm T_m=figure:mean_torque_Nm θ=channel:shaft_angle_deg",
+     "Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it "
+     "down (Norton, Design of Machinery, flywheels).",
+     5.0 * sampled, 1e-6},
+    {"inertia_for_1_percent_kg_m2", "J", "E/(0.01·(2·π·n/60)²)",
+     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
+    {"inertia_for_2_percent_kg_m2", "J", "E/(0.02·(2·π·n/60)²)",
+     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
+    {"inertia_for_5_percent_kg_m2", "J", "E/(0.05·(2·π·n/60)²)",
+     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource}};
 
 /// The channel whose orders these figures are.
 const char* channelOf(std::string_view key) {
@@ -56,7 +91,51 @@ Operand named(Operand operand, std::string symbol) {
     return operand;
 }
 
+constexpr double leadStep = 1.0; ///< [shaft °]
+
+/// How alike the accelerations of both pistons are with another total lead of the exhaust track
+/// [rad]: 1 where they are proportional.
+double likeness(const Solution& solution, double lead) {
+    constexpr Eigen::Index count = 1440;
+    const auto& mechanism = solution.pair.mechanism();
+    const double further = lead - mechanism.exhaustLead - mechanism.adjuster.setting;
+    const Samples theta =
+        Samples::LinSpaced(count, 0.0, units::turn * static_cast<double>(count - 1) / count);
+    const Samples inlet = solution.pair.lift(End::inlet, theta).y2;
+    const Samples exhaust = solution.pair.lift(End::exhaust, theta + further).y2;
+    return (inlet * exhaust).sum() / std::sqrt(inlet.square().sum() * exhaust.square().sum());
+}
+
 } // namespace
+
+std::optional<Operand> balanceValue(const Solution& solution, std::string_view name) {
+    if (!solution.stages->balance) {
+        return std::nullopt;
+    }
+    const double grid = std::round(solution.stages->balance->remedy.exhaustLead / units::degree);
+    const auto value = [](std::string label, std::string unit, double number, std::string note) {
+        return Operand{.label = std::move(label),
+                       .unit = std::move(unit),
+                       .values = Samples::Constant(1, number),
+                       .note = std::move(note)};
+    };
+    if (name == "lead_grid") {
+        return value("Exhaust lead in the middle", "shaft °", grid, "a whole degree");
+    }
+    if (name == "lead_step") {
+        return value("Distance of the leads", "shaft °", leadStep, "chosen");
+    }
+    if (!name.starts_with("likeness_")) {
+        return std::nullopt;
+    }
+    const double lead = grid + (name == "likeness_before"  ? -leadStep
+                                : name == "likeness_after" ? leadStep
+                                                           : 0.0);
+    return value("Likeness of both accelerations", "", likeness(solution, lead * units::degree),
+                 fmt::format("product over the root of both squares, summed over the turn, exhaust "
+                             "lead {:.0f}°",
+                             lead));
+}
 
 std::span<const Recipe> balanceRecipes() {
     return recipes;

@@ -1,9 +1,11 @@
 #include "core/contact/contact.h"
 #include "core/contact/line_contact.h"
 #include "core/contact/track_materials.h"
+#include "core/loads/free_body.h"
 #include "core/loads/loads.h"
 #include "core/solution/stages.h"
 #include "core/solution/working_recipes.h"
+#include "core/track/track.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -17,6 +19,8 @@ namespace lobewright::solution {
 namespace {
 
 constexpr double sampled = 1e-3;
+constexpr const char* virtualWork =
+    "Virtual work: turning the track by a radian moves it along its helix by lead/2π.";
 constexpr const char* searched = "Largest over the turn.";
 constexpr const char* hertz =
     "Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "
@@ -53,23 +57,64 @@ constexpr Recipe loadTable[] = {
      "Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle "
      "where it is least.",
      1e-5},
+    {"guide_bracket_{side}", "k", "1", "never=value:never_pushed_{side}",
+     "Definition: 1 where the track never pushes a moving piston."},
+    {"adjuster_torque_peak_Nm", "T_max", "max(abs(T + l/(2000·π)·F))",
+     "T=channel:exhaust_track_torque_Nm l=field:/mechanism/adjuster/helix_lead_mm_per_turn "
+     "F=channel:exhaust_track_thrust_N",
+     virtualWork, sampled, 1e-6},
+    {"adjuster_torque_mean_Nm", "T_m", "−∮(T + l/(2000·π)·F, θ)/360",
+     "T=channel:exhaust_track_torque_Nm l=field:/mechanism/adjuster/helix_lead_mm_per_turn "
+     "F=channel:exhaust_track_thrust_N θ=channel:shaft_angle_deg",
+     virtualWork, sampled, 1e-6},
+    {"adjuster_axial_force_peak_N", "F_max", "max(abs(F + 2000·π·T/l))",
+     "F=channel:exhaust_track_thrust_N T=channel:exhaust_track_torque_Nm "
+     "l=field:/mechanism/adjuster/helix_lead_mm_per_turn",
+     virtualWork, sampled},
+    {"adjuster_holding_margin_N", "M",
+     "min(μ·abs(F·cos(atan(l/(π·R))) − 2000·T/R·sin(atan(l/(π·R)))) − "
+     "abs(F·sin(atan(l/(π·R))) + 2000·T/R·cos(atan(l/(π·R)))))",
+     "μ=value:spline_friction F=channel:exhaust_track_thrust_N l=field:/mechanism/adjuster/"
+     "helix_lead_mm_per_turn R=field:/mechanism/pitch_radius_mm T=channel:exhaust_track_torque_Nm",
+     "Friction of a helix on half the pitch radius: across it less along it, least over the turn.",
+     sampled, 1e-6},
+    {"adjuster_holds_itself", "k", "max(0, (M + 1e-9)/abs(M + 1e-9))",
+     "M=figure:adjuster_holding_margin_N", "Definition: the margin is never negative."},
     {"peak_piston_speed_{side}_m_per_s", "v_max", "max(abs(v))",
      "v=channel:velocity_{side}_m_per_s", searched, sampled},
     {"peak_pressure_angle_{side}_deg", "α_max", "max(abs(α))",
      "α=channel:pressure_angle_{side}_deg", searched, sampled},
-    {"lift_off_speed_fired_rpm", "n_l", "n·√((F_g + F_r)/(−F_m))",
-     "n=field:/running/speed_rpm F_g=value:lift_off_gas F_r=value:lift_off_ring "
-     "F_m=value:lift_off_inertia",
-     "The speed at which inertia outweighs gas and rings, with this pressure trace held.", 5e-3},
+    {"lift_off_speed_fired_rpm", "n_l", "n·√(max(0, (F_g + F_r)/(−F_m)))",
+     "n=field:/running/speed_rpm F_g=value:lift_off_fired_gas F_r=value:lift_off_fired_ring "
+     "F_m=value:lift_off_fired_inertia",
+     "The speed at which inertia outweighs gas and rings, with this pressure trace held.", 1e-5,
+     1e-6, "0: not even pressed on the track at rest."},
+    {"lift_off_speed_motored_rpm", "n_l", "n·√(max(0, (F_g + F_r)/(−F_m)))",
+     "n=field:/running/speed_rpm F_g=value:lift_off_motored_gas F_r=value:lift_off_motored_ring "
+     "F_m=value:lift_off_motored_inertia",
+     "The speed at which inertia outweighs gas and rings, with the pressure trace of the motored "
+     "engine held.",
+     1e-5, 1e-6, "0: not even pressed on the track at rest."},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
      "alike=value:cylinders_alike",
      "∮p dV of all cylinders; 1 bar·cm³ is 0.1 J.", sampled},
+    {"gas_work_J", "W_g", "z·c·W",
+     "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J",
+     "Work of a mean cycle times the cycles of a turn.", sampled},
+    {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
+     "z=field:/mechanism/cylinders p=field:/running/under_piston_pressure_bar "
+     "V=channel:chamber_volume_cm3",
+     "Without a gas cycle the chamber stands at the pressure under the pistons.", sampled, 1e-6},
     {"friction_work_J", "W_f", "0.1·c·V_d·(r + g + w + s + b)",
      "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "
      "g=figure:fmep_guide_bar w=figure:fmep_roller_bar s=figure:fmep_slip_bar "
      "b=figure:fmep_shaft_bearing_bar",
      "Mean effective pressure times the volume swept in a turn."},
+    {"friction_work_J", "W_f", "2·π·(r + g + w + s + b)",
+     "r=value:loss_ring g=value:loss_guide w=value:loss_roller s=value:loss_slip "
+     "b=value:loss_shaft_bearing",
+     "Torque lost times the angle of a turn."},
     {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ=channel:shaft_angle_deg",
      "Torque times angle, summed over the turn.", sampled}};
 
@@ -90,9 +135,6 @@ constexpr Recipe contactTable[] = {
      "Johnson, Contact Mechanics, § 4.2: largest shear on the axis of a line contact."},
     {"deepest_shear_{side}_MPa", "τ_max", "max(τ)", "τ=channel:deepest_shear_{side}_MPa",
      contactSource, sampled},
-    {"shear_depth_{side}_mm", "z", "d·b/1000",
-     "d=value:shear_depth_ratio b=value:worst_width_{side}",
-     "Johnson, Contact Mechanics, § 4.2: in half-widths under the surface."},
     {"contact_safety_{side}", "S", "σ/p_0",
      "σ=value:allowable_stress p_0=figure:peak_contact_pressure_{side}_MPa",
      "Ratio of stresses; allowable stress as in ISO 6336-5 unless given."},
@@ -154,7 +196,7 @@ std::optional<Operand> fieldOr(const Solution& solution, const char* path, const
     return field;
 }
 
-/// Force, radius and half-width where the nominal pressure is highest, straight rollers only.
+/// Force and radius where the nominal pressure is highest, straight rollers only.
 std::optional<Operand> worstContact(const Solution& solution, std::string_view name) {
     const End end = endOf(name);
     const auto& track = solution.stages->contact->track[end];
@@ -171,15 +213,12 @@ std::optional<Operand> worstContact(const Solution& solution, std::string_view n
         operand = inner("Contact force there", "N",
                         std::abs(solution.stages->loads->piston[end].contactForce[i]));
         operand.name = fmt::format("contact_force_{}_N", lobewright::name(end));
-    } else if (name.starts_with("worst_radius")) {
+    } else {
         operand = inner("Relative radius of roller and track there", "mm",
                         station.relativeRadius[i] / units::millimetre,
                         fmt::format("at {:.4g} mm from the shaft axis, from the exact contact of "
                                     "roller and track",
                                     station.rho / units::millimetre));
-    } else {
-        operand = inner("Half-width of the contact there", "µm",
-                        station.halfWidth[i] / units::micrometre, "√(4·N·R/(π·L·E*))");
     }
     operand.kind = Operand::Kind::reading;
     operand.angle = solution.theta[i];
@@ -200,39 +239,19 @@ std::optional<Operand> allowableStress(const Solution& solution) {
     return operand;
 }
 
-std::optional<Operand> liftOff(const Solution& solution, std::string_view part) {
-    const auto& ends = solution.stages->loads->liftOffFired;
-    const bool isExhaust =
-        ends.exhaust.omega && (!ends.inlet.omega || *ends.exhaust.omega < *ends.inlet.omega);
-    const End end = isExhaust ? End::exhaust : End::inlet;
-    if (!ends[end].omega || *ends[end].omega <= 0.0) {
-        return std::nullopt;
-    }
-    const double theta = ends[end].theta;
-    if (part != "inertia") {
-        const char* channel = part == "gas" ? "gas_force" : "ring_friction";
-        return readingOperand(solution, fmt::format("{}_{}_N", channel, name(end)), theta);
-    }
-    // Not read from the column: the acceleration may jump beside it.
-    const double omega = solution.design.running.speed;
-    const double force = solution.pair.mechanism().pistonMass[end] * omega * omega *
-                         solution.pair.lift(end, theta).y2;
-    if (force >= 0.0) {
-        return std::nullopt;
-    }
-    Operand operand = inner("Inertia force there", "N", force, "m·ω²·y″");
-    operand.kind = Operand::Kind::reading;
-    operand.name = fmt::format("inertia_force_{}_N", name(end));
-    operand.angle = theta;
-    return operand;
-}
-
 std::optional<Operand> jamAngle(const Solution& solution, End end) {
     const auto& margin = solution.stages->loads->jamMargin[end];
     if (margin.value >= 1.0) {
         return std::nullopt; // the track never pushes a moving piston
     }
-    return readingOperand(solution, fmt::format("pressure_angle_{}_deg", name(end)), margin.theta);
+    const Samples theta = Samples::Constant(1, margin.theta);
+    const Samples angle =
+        track::contactAngle(solution.pair.lift(end, theta), solution.pair.mechanism().pitchRadius);
+    Operand operand = inner("Pressure angle there", "°", angle[0] / units::degree);
+    operand.kind = Operand::Kind::reading;
+    operand.name = fmt::format("pressure_angle_{}_deg", name(end));
+    operand.angle = margin.theta;
+    return operand;
 }
 
 /// Angles of the first cycle's events.
@@ -282,6 +301,17 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     if (name.starts_with("jam_angle_")) {
         return jamAngle(solution, endOf(name));
     }
+    if (name.starts_with("never_pushed_")) {
+        return solution.stages->loads->jamMargin[endOf(name)].value >= 1.0
+                   ? std::optional(inner("Holds for", "", 1.0, "a piston that is never pushed"))
+                   : std::nullopt;
+    }
+    if (name == "spline_friction") {
+        Operand operand = inner("Friction of the spline", "", loads::Spline().friction,
+                                "lubricated steel on steel (common practice)");
+        operand.kind = Operand::Kind::constant;
+        return operand;
+    }
     if (name == "guide_overhang") {
         return fieldOr(solution, "/friction/guide_overhang_mm", "/mechanism/roller/radius_mm",
                        "none is given: the roller radius");
@@ -291,7 +321,7 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
                        "none is given: the bore");
     }
     if (name.starts_with("lift_off_")) {
-        return liftOff(solution, name.substr(9));
+        return liftOffValue(solution, name);
     }
     if (name.starts_with("worst_")) {
         return worstContact(solution, name);
@@ -299,14 +329,12 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     if (name == "allowable_stress") {
         return allowableStress(solution);
     }
-    if (name == "shear_ratio" || name == "shear_depth_ratio") {
+    if (name == "shear_ratio") {
         if (solution.design.mechanism.roller.crownRadius) {
             return std::nullopt;
         }
-        const auto deepest = contact::lineDeepestShear();
-        Operand operand = name == "shear_ratio"
-                              ? inner("Largest shear over peak pressure", "", deepest.ratio)
-                              : inner("Depth over half-width", "", deepest.depth);
+        Operand operand =
+            inner("Largest shear over peak pressure", "", contact::lineDeepestShear().ratio);
         operand.kind = Operand::Kind::constant;
         operand.note = "Johnson, Contact Mechanics, § 4.2";
         return operand;

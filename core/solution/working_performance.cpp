@@ -76,6 +76,8 @@ constexpr Recipe recipes[] = {
     {"trapping_efficiency", "η_t", "η_ch/Λ",
      "η_ch=figure:charging_efficiency Λ=figure:delivery_ratio one=value:single_cycle", exchange,
      steady},
+    {"trapping_efficiency", "η_t", "0·Λ", "Λ=figure:delivery_ratio one=value:single_cycle",
+     "Nothing is delivered, so nothing is kept."},
     {"scavenging_efficiency", "η_s", "m_r/m",
      "m_r=value:fresh_mass m=figure:trapped_mass_mg one=value:single_cycle", exchange, steady},
     {"charging_efficiency", "η_ch", "m_r·R·T_a/(100000·p_a·V_s)",
@@ -117,13 +119,14 @@ constexpr Recipe recipes[] = {
      meanPressure},
     {"unburnt_heat_J", "Q_u", "Q·(1 − η·min(1, λ)·(1 − exp(−a)))",
      "Q=figure:fuel_heat_J η=field:/gas/combustion_efficiency λ=field:/gas/lambda "
-     "a=field:/gas/burn/wiebe_a one=value:single_fired_cycle",
-     "Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.", steady},
+     "a=field:/gas/burn/wiebe_a",
+     "Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.", steady,
+     1e-9},
     {"audit_residual", "r", "(Q + H_s − W − Q_w − H_e − Q_u)/Q",
      "Q=figure:fuel_heat_J H_s=figure:supply_enthalpy_J W=figure:indicated_work_J "
      "Q_w=figure:wall_heat_J H_e=figure:exhaust_enthalpy_J Q_u=figure:unburnt_heat_J "
      "fired=value:fired",
-     "First law over a cycle.", 1e-9, 1e-12}};
+     "First law over a cycle.", 1e-9, 1e-12, "", 15}};
 
 Operand inner(std::string label, std::string unit, double number, std::string note) {
     return {.kind = Operand::Kind::inner,
@@ -225,14 +228,14 @@ std::span<const Recipe> performanceRecipes() {
 }
 
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name) {
+    if (name.starts_with("loss_")) {
+        return lossValue(solution, name.substr(5));
+    }
     if (!solution.gas) {
         return std::nullopt;
     }
     using F = gas::CycleFigures;
     const auto& fuel = gas::fuelData(solution.design.gas.fuel);
-    if (name.starts_with("loss_")) {
-        return lossValue(solution, name.substr(5));
-    }
     if (name == "lower_heating_value") {
         return constant("Lower heating value of the fuel", "MJ/kg", fuel.lowerHeatingValue / 1e6,
                         fuel.source);

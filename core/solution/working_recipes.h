@@ -12,7 +12,8 @@ namespace lobewright::solution {
 
 /// A mark in a row stands for several words, and the row serves as many figures: "{side}" inlet or
 /// exhaust, "{event}" a dead centre or port event, "{span}" a span between events, "{loss}" a part
-/// of the friction. Of several rows for one figure the first whose operands are all there counts.
+/// of the friction. Of several rows for one figure the first counts whose operands are all there
+/// and can be worked out.
 struct Recipe {
     std::string_view figure, symbol, formula;
     /// Symbols with where they come from, separated by blanks: "z=field:/mechanism/cylinders",
@@ -22,13 +23,16 @@ struct Recipe {
     double tolerance = 1e-9;
     double absolute = 0.0;
     std::string_view note = {};
+    int digits = 6;
 };
 
 std::span<const Recipe> geometryRecipes();
 std::span<const Recipe> timingRecipes();
 std::span<const Recipe> performanceRecipes();
+std::span<const Recipe> energyRecipes();
 std::span<const Recipe> loadRecipes();
 std::span<const Recipe> contactRecipes();
+std::span<const Recipe> crownRecipes();
 std::span<const Recipe> balanceRecipes();
 
 /// A quantity that workings need and no figure, field or channel holds; absent where there is no
@@ -36,12 +40,20 @@ std::span<const Recipe> balanceRecipes();
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name);
 std::optional<Operand> geometryValue(const Solution& solution, std::string_view name);
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name);
+std::optional<Operand> energyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> loadValue(const Solution& solution, std::string_view name);
+std::optional<Operand> liftOffValue(const Solution& solution, std::string_view name);
+std::optional<Operand> crownValue(const Solution& solution, std::string_view name);
+std::optional<Operand> balanceValue(const Solution& solution, std::string_view name);
 
 /// The ports of one end row by row, and the amplitudes of shaft orders: formulas whose length or
 /// numbers depend on the design.
 std::optional<Working> portAreaWorking(const Solution& solution, const Figure& figure);
 std::optional<Working> orderWorking(const Solution& solution, const Figure& figure);
+/// Means and extremes over several cycles that are not alike.
+std::optional<Working> cyclesWorking(const Solution& solution, const Figure& figure);
+/// Which cylinders fire when.
+std::optional<Working> firingWorking(const Solution& solution, const Figure& figure);
 
 /// A field of the design, a figure, or a channel as an operand; absent where it has no number.
 std::optional<Operand> fieldOperand(const Solution& solution, std::string_view path);

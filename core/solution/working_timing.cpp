@@ -29,10 +29,9 @@ constexpr Recipe recipes[] = {
      "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
      "c=figure:cycles_per_turn",
      "Definition: from exhaust closes to inlet closes, with its sign.", 1e-9, 1e-9},
-    {"overlap_deg", "Δ",
-     "max(0, min(mod(χ_IC, 360), mod(χ_EC, 360)) − max(mod(χ_IO, 360), mod(χ_EO, 360)))/c",
-     "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
+    {"overlap_deg", "Δ", "max(0, min(wrap(χ_IO − χ_EO) + s_i, s_e) − max(wrap(χ_IO − χ_EO), 0))/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
+     "s_i=figure:inlet_open_cycle_deg s_e=figure:exhaust_open_cycle_deg "
      "c=figure:cycles_per_turn",
      "Definition: both ends open.", 1e-9, 1e-9},
     {"{side}_open_deg", "Δ", "mod(χ_c − χ_o, 360)/c",
@@ -42,9 +41,9 @@ constexpr Recipe recipes[] = {
     {"{span}_cycle_deg", "Δχ", "c·Δ", "c=figure:cycles_per_turn Δ=figure:{span}_deg", cycleDegrees},
     {"{span}_ms", "t", "Δ/(0.006·n)", "Δ=figure:{span}_deg n=field:/running/speed_rpm",
      "The shaft turns 0.006·n degrees in a millisecond."},
-    {"blowdown_time_area_s_per_m", "Ψ", "∫(A, θ, a, b)/(6·n·V_s)",
+    {"blowdown_time_area_s_per_m", "Ψ", "∫(A, θ, a, a + max(0, Δ))/(6·n·V_s)",
      "A=channel:port_area_exhaust_mm2 θ=channel:shaft_angle_deg a=value:exhaust_opens_at "
-     "b=value:inlet_opens_at n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
+     "Δ=figure:blowdown_deg n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
      "Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient.",
      2.0 * sampled},
     {"{side}_time_area_s_per_m", "Ψ", "∫(A, θ, a, b)/(6·n·V_s)",

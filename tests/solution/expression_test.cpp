@@ -59,7 +59,8 @@ INSTANTIATE_TEST_SUITE_P(
                       // Trapezia over whole periods of a sine are exact.
                       Case{"∮(y, θ)/360", 2.0}, Case{"∮(1, θ)", 360.0},
                       Case{"∮((y − 2)², θ)/180", 1.0}, Case{"∫(θ, θ, 10, 20)", 150.0},
-                      Case{"∫(y, θ, 350, 370) − ∫(y, θ, −10, 10)", 0.0}, Case{"max(gap)", 360.0}));
+                      Case{"∫(y, θ, 350, 370) − ∫(y, θ, −10, 10)", 0.0}, Case{"max(gap)", 360.0},
+                      Case{"max(∫(θ, θ))", 64800.0}, Case{"min(∫(θ − 180, θ))", -16200.0}));
 
 class BrokenFormula : public ::testing::TestWithParam<const char*> {};
 
@@ -72,7 +73,8 @@ TEST_P(BrokenFormula, IsRefusedWithAReason) {
 INSTANTIATE_TEST_SUITE_P(Everywhere, BrokenFormula,
                          ::testing::Values("", "1 +", "(1", "1)", "1 2", "b", "what(1)", "√()",
                                            "mod(1)", "y", "y·2", "1/0", "√(−1)", "∮(y)", "1 # 2",
-                                           "∮(a, a)", "∫(y, θ, y, 3)", "max()", ","),
+                                           "∮(a, a)", "∫(y, θ, y, 3)", "∫(1, θ)", "∫(y, θ)",
+                                           "max()", ","),
                          [](const auto& text) { return std::to_string(text.index); });
 
 } // namespace

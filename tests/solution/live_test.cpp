@@ -1,7 +1,6 @@
-#include "tests/solution/solved_sample.h"
-
 #include "core/solution/stages.h"
 #include "core/units.h"
+#include "tests/solution/solved_sample.h"
 
 namespace lobewright {
 namespace {
@@ -75,7 +74,8 @@ INSTANTIATE_TEST_SUITE_P(Samples, LivePicture,
                              return name;
                          });
 
-// Another engine's cycle is no place to begin: lobes, firing or the kind of supply may have changed.
+// Another engine's cycle is no place to begin: lobes, firing or the kind of supply may have
+// changed.
 TEST(LivePictureOfAnotherEngine, IsSearchedForFromTheBeginning) {
     const auto before = solved(sample("biogas-pump-set"));
     const auto picture = solvedLive(sample("sketched-lobes-blown"), before);

@@ -25,7 +25,11 @@ TEST_P(EverySample, HasOnlyFiniteFiguresAndMotionChannels) {
     for (const auto& channel : solution.channels) {
         ASSERT_EQ(channel.values.size(), solution.theta.size()) << channel.name;
         EXPECT_FALSE(channel.values.isInf().any()) << channel.name;
-        if (channel.name.rfind("film_", 0) != 0) { // no film where nothing presses
+        // no film where nothing presses, no enthalpy where nothing passes, no flame ports open
+        const bool mayHaveGaps = channel.name.starts_with("film_") ||
+                                 channel.name.ends_with("_enthalpy_kJ_per_kg") ||
+                                 channel.name == "unburnt_temperature_K";
+        if (!mayHaveGaps) {
             EXPECT_FALSE(channel.values.isNaN().any()) << channel.name;
         }
     }

@@ -1,11 +1,14 @@
 #include "core/design/file.h"
 #include "core/solution/solution.h"
+#include "core/solution/working.h"
 #include "tests/solution/random_designs.h"
 #include "tests/solution/solved_sample.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright {
 namespace {
@@ -70,6 +73,40 @@ TEST_P(RandomValidDesigns, EndInFiguresOrASentenceWithBoundedWork) {
     }
     EXPECT_GT(solved, designsOfShard / 2);
 }
+/// Figures without a working, with one that cannot be worked out, or with a closed formula that
+/// gives another figure. Columns of wild designs are too coarse to be summed.
+std::string unexplained(const solution::Solution& solution) {
+    std::string list;
+    for (const auto& figure : solution.figures) {
+        if (!figure.value) {
+            continue;
+        }
+        const auto shown = solution::working(solution, figure.name);
+        const auto value = shown ? solution::evaluate(*shown) : Result<double>(Problem{"", "none"});
+        if (!value) {
+            list += figure.name + ": " + value.problems().front().message + "\n";
+            continue;
+        }
+        if (shown->isClosed() && !shown->isNear(*value)) {
+            list += fmt::format("{} = {}, but {} = {}\n", figure.name, *figure.value,
+                                shown->formula, *value);
+        }
+    }
+    return list;
+}
+
+TEST_P(RandomValidDesigns, ExplainTheirFigures) {
+    test::RandomDesigns designs(samples(), 815UL + static_cast<unsigned long>(GetParam()));
+    for (int i = 0; i < 25; ++i) {
+        const design::Design design = designs.next();
+        SilentMonitor monitor;
+        const auto solution = solution::solve(design, monitor);
+        if (solution) {
+            EXPECT_EQ(unexplained(*solution), "") << i;
+        }
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Shards, RandomValidDesigns, ::testing::Range(0, shards));
 
 } // namespace

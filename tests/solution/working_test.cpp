@@ -39,16 +39,28 @@ const std::map<std::string, Solution>& solved() {
                 list.emplace("adjusted", *solve(changed, monitor));
                 changed.running.motored = true;
                 list.emplace("motored", *solve(changed, monitor));
+                changed = *design;
+                changed.gas.fuel = gas::Fuel::petrol;
+                changed.gas.burn.bestTorque = true;
+                changed.mechanism.closedTrack = true;
+                changed.mechanism.roller.crownRadius = 1.0;
+                list.emplace("petrol, best torque, crowned", *solve(changed, monitor));
+                changed = *design;
+                changed.mechanism.cylinderAngles = {0.0, 100.0 * units::degree,
+                                                    190.0 * units::degree};
+                changed.gas.wallHeat.model = gas::WallHeatModel::none;
+                list.emplace("uneven, no wall heat", *solve(changed, monitor));
+            }
+            if (name == "sketched-lobes-blown") {
+                auto changed = *design;
+                changed.mechanism.cylinderAngles = {0.0, 50.0 * units::degree,
+                                                    100.0 * units::degree, 200.0 * units::degree};
+                list.emplace("uneven, blown", *solve(changed, monitor));
             }
         }
         return list;
     }();
     return all;
-}
-
-/// As far as the working promises.
-double allowed(const Working& working) {
-    return working.tolerance * std::abs(working.value) + working.absolute;
 }
 
 TEST(Working, GivesTheFigureShownOnEverySample) {
@@ -64,17 +76,14 @@ TEST(Working, GivesTheFigureShownOnEverySample) {
                               << value.problems().front().message;
                 continue;
             }
-            const bool isAngle = shown->formula.starts_with("wrap");
-            const double off =
-                isAngle ? std::remainder(*value - *figure.value, 360.0) : *value - *figure.value;
-            EXPECT_LE(std::abs(off), allowed(*shown))
+            EXPECT_TRUE(shown->isNear(*value))
                 << name << " " << figure.name << " = " << *figure.value << ", " << shown->formula
                 << " = " << *value;
         }
     }
 }
 
-// What stands on the screen: the formula with six-digit numbers in place of the symbols.
+// What stands on the screen: the formula with the numbers as printed in place of the symbols.
 TEST(Working, GivesTheFourDigitsOfTheFigureFromTheNumbersAsPrinted) {
     for (const auto& [name, solution] : solved()) {
         for (const Figure& figure : solution.figures) {
@@ -82,7 +91,7 @@ TEST(Working, GivesTheFourDigitsOfTheFigureFromTheNumbersAsPrinted) {
             if (!shown || !shown->isClosed() || shown->absolute > 0.0) {
                 continue;
             }
-            const std::string printed = withNumbers(*shown, 9);
+            const std::string printed = withNumbers(*shown);
             const auto value =
                 evaluate(printed, [&](std::string_view symbol) -> std::optional<Quantity> {
                     for (const Operand& operand : shown->operands) {
@@ -99,30 +108,17 @@ TEST(Working, GivesTheFourDigitsOfTheFigureFromTheNumbersAsPrinted) {
     }
 }
 
-TEST(Working, CoversFiguresOfEveryGroup) {
-    const Solution& solution = solved().at("adjusted");
-    std::map<std::string, int> covered, all;
-    std::string missing;
-    for (const Figure& figure : solution.figures) {
-        if (!figure.value) {
-            continue;
+/// Every formula works with something other than the figure itself.
+TEST(Working, IsThereForEveryFigureThatHasAValue) {
+    for (const auto& [name, solution] : solved()) {
+        std::string missing;
+        for (const Figure& figure : solution.figures) {
+            if (figure.value && !working(solution, figure.name)) {
+                missing += " " + figure.name;
+            }
         }
-        ++all[figure.group];
-        if (working(solution, figure.name)) {
-            ++covered[figure.group];
-        } else {
-            missing += figure.name + " ";
-        }
+        EXPECT_EQ(missing, "") << name;
     }
-    int sum = 0;
-    for (const char* group :
-         {"geometry", "timing", "performance", "energy", "loads", "contact", "balance"}) {
-        EXPECT_GE(covered[group], all[group] / 2) << group << ": " << missing;
-        sum += covered[group];
-    }
-    EXPECT_GE(sum, 120) << missing;
-    RecordProperty("covered", sum);
-    RecordProperty("missing", missing);
 }
 
 TEST(Working, StepsBackToFiguresFieldsAndColumnsThatAreThere) {

@@ -1,0 +1,57 @@
+#include "core/gas/supply.h"
+#include "core/solution/channels.h"
+#include "core/solution/stage_results.h"
+#include "core/units.h"
+
+#include <limits>
+
+namespace lobewright::solution {
+
+namespace {
+
+constexpr double gram = 1e-3;     // [kg]
+constexpr double kilojoule = 1e3; // [J]
+
+gas::GasFlows flowsOf(const StageResults& results) {
+    if (results.gas && results.gas->flows) {
+        return results.gas->flows->sample(results.theta);
+    }
+    const Samples gap =
+        Samples::Constant(results.theta.size(), std::numeric_limits<double>::quiet_NaN());
+    return {gap, gap, gap, gap, gap, gap, gap, gap, gap};
+}
+
+} // namespace
+
+void addFlowChannels(ChannelList& list, const StageResults& results) {
+    const gas::GasFlows flows = flowsOf(results);
+    list.add("supply_pressure_bar", "Pressure before the inlet ports", "p", "bar",
+             flows.supplyPressure, units::bar);
+    list.add("supply_temperature_K", "Temperature before the inlet ports", "T", "K",
+             flows.supplyTemperature);
+    list.add("compression_work_kJ_per_kg", "Work to compress the air of the supply", "Δh", "kJ/kg",
+             flows.supplyPressure.unaryExpr([&](double pressure) {
+                 return gas::compress(results.design.gas.supply, gas::dryAir(), pressure).work;
+             }),
+             kilojoule);
+    list.add("inlet_flow_g_per_s", "Flow through the inlet ports, inward", "ṁ", "g/s", flows.inlet,
+             gram);
+    list.add("inlet_enthalpy_kJ_per_kg", "Enthalpy of what passes the inlet ports, from 25 °C", "h",
+             "kJ/kg", flows.inletEnthalpy, kilojoule);
+    list.add("fresh_flow_g_per_s", "Fresh gas through the inlet ports", "ṁ", "g/s", flows.fresh,
+             gram);
+    list.add("supply_enthalpy_kJ_per_kg", "Enthalpy of the fresh gas, from 25 °C", "h", "kJ/kg",
+             flows.supplyTemperature.unaryExpr(
+                 [](double temperature) { return gas::dryAir().enthalpy(temperature); }),
+             kilojoule);
+    list.add("exhaust_flow_g_per_s", "Flow through the exhaust ports, outward", "ṁ", "g/s",
+             flows.exhaust, gram);
+    list.add("exhaust_enthalpy_kJ_per_kg", "Enthalpy of what passes the exhaust ports, from 25 °C",
+             "h", "kJ/kg", flows.exhaustEnthalpy, kilojoule);
+    list.add("wall_coefficient_W_per_m2K", "Heat transfer coefficient of the walls", "h",
+             "W/(m²·K)", flows.wallCoefficient);
+    list.add("unburnt_temperature_K", "Temperature ahead of the flame", "T", "K",
+             flows.unburntTemperature);
+}
+
+} // namespace lobewright::solution
