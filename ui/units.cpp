@@ -31,6 +31,8 @@ struct Row {
     double offset = 0.0;
 };
 
+constexpr double thermalUnit = 1055.05585262; // international table [J]
+
 const std::vector<Row>& table() {
     static const std::vector<Row> rows = {
         {"mm", "in", 1.0 / inch},
@@ -67,6 +69,11 @@ const std::vector<Row>& table() {
         {"kg/h", "lb/h", 1.0 / pound},
         {"g/kWh", "lb/hp·h", 1e-3 / pound * horsepower * 1e-3},
         {"kg·m²", "lb·ft²", 1.0 / (pound * foot * foot)},
+        {"g/s", "lb/s", 1e-3 / pound},
+        {"kJ/kg", "Btu/lb", 1e3 * pound / thermalUnit},
+        {"MJ/kg", "Btu/lb", 1e6 * pound / thermalUnit},
+        {"J/(kg·K)", "ft·lbf/(lb·°F)", pound / (1.8 * poundForce * foot)},
+        {"W/(m²·K)", "Btu/(h·ft²·°F)", 3600.0 * foot * foot / (1.8 * thermalUnit)},
         {"K", "°F", 1.8, -459.67},
         {"", ""},
         {"°", "°"},
@@ -184,6 +191,10 @@ Unit unitFor(const QString& metric) {
 
 Unit unitFor(const std::string& metric) {
     return unitFor(QString::fromStdString(metric));
+}
+
+QString metricWord(const QString& metric) {
+    return rowOf(metric) ? inWords(rowOf(metric)->metric) : metric;
 }
 
 bool isKnownUnit(const QString& metric) {

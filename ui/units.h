@@ -57,6 +57,8 @@ class Units : public QObject {
 /// is.
 Unit unitFor(const QString& metric);
 Unit unitFor(const std::string& metric);
+/// A metric unit in the language of the program, whatever is displayed.
+QString metricWord(const QString& metric);
 /// Whether the table of units knows it, as converted or as common to both systems.
 bool isKnownUnit(const QString& metric);
 

@@ -115,9 +115,14 @@ TEST_F(WorkingTest, LimitsOpenTheWorkingOfWhatTheyJudge) {
     EXPECT_TRUE(working().text().contains(QStringLiteral("pressure_bar of channels.csv")));
 }
 
-TEST_F(WorkingTest, FigureWithoutFormulaSaysWhy) {
+TEST_F(WorkingTest, FigureOfTheSolverNamesTheColumnsItIsSummedFrom) {
     Q_EMIT window_->figures().workingWanted(QStringLiteral("wall_heat_J"));
-    EXPECT_TRUE(working().text().contains(QStringLiteral("from the solver")));
+    EXPECT_TRUE(
+        working().text().contains(QStringLiteral("wall_coefficient_W_per_m2K of channels.csv")));
+    EXPECT_TRUE(working().text().contains(QStringLiteral("∮(")));
+}
+
+TEST_F(WorkingTest, FigureWithoutValueSaysWhy) {
     Q_EMIT window_->figures().workingWanted(QStringLiteral("roller_life_inlet_h"));
     EXPECT_TRUE(working().text().contains(QStringLiteral("rating")));
 }

@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/editing/working_units.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 
@@ -63,20 +64,23 @@ QString formulaText(const solution::Working& working) {
     return shown;
 }
 
-QString withUnit(const QString& number, const std::string& unit) {
-    const QString shown = coreText(unit);
-    return (number + (shown.isEmpty() || shown == QChar(0xB0) ? QString() : QString(' ')) + shown)
-        .toHtmlEscaped();
+QString withUnit(double value, const std::string& unit, int digits) {
+    return numberWithUnit(value, unit, digits).toHtmlEscaped();
 }
 
-/// What stands in the column of values.
-QString valueOf(const solution::Operand& operand) {
-    if (operand.values.size() == 1)
-        return withUnit(localNumbers(QString::number(operand.values[0], 'g', 6))
-                            .replace(QLatin1Char('-'), QChar(0x2212)),
-                        operand.unit);
-    return WorkingView::tr("column, %1")
-        .arg(operand.unit.empty() ? QStringLiteral("–") : coreText(operand.unit).toHtmlEscaped());
+/// What stands in the column of values; a metric one also as it is displayed elsewhere.
+QString valueOf(const solution::Operand& operand, const ShownWorking& shown,
+                const std::string& metric) {
+    if (operand.values.size() != 1)
+        return WorkingView::tr("column, %1").arg(text(operand.unit.empty() ? "–" : operand.unit));
+    const int digits = shown.working.digits;
+    const QString value = withUnit(operand.values[0], operand.unit, digits);
+    const Unit unit = unitFor(metric);
+    if (!shown.isMetric || unit.isMetric())
+        return value;
+    return value +
+           QStringLiteral("<br/>(%1)")
+               .arg(withUnit(unit.shown(operand.values[0]), unit.text.toStdString(), digits));
 }
 
 /// The label, a link where one can step back to it.
@@ -118,53 +122,70 @@ QString origin(const solution::Operand& operand) {
         break;
     }
     if (!operand.note.empty())
-        words += QStringLiteral("; ") + coreText(operand.note);
+        words += QStringLiteral("; ") + inShownUnits(coreText(operand.note));
     return words.toHtmlEscaped();
 }
 
-QString nearness(const solution::Working& working) {
+/// `metric`: the same working in the units of the core.
+QString nearness(const solution::Working& working, const solution::Working& metric) {
     const auto value = solution::evaluate(working);
-    if (!value || working.isClosed())
+    const auto inMetric = solution::evaluate(metric);
+    if (!value || !inMetric || working.isClosed())
         return {};
+    const QString worked = withUnit(*value, working.unit, 6);
+    if (!metric.isNear(*inMetric))
+        return WorkingView::tr("Worked out from the columns and numbers shown: %1. This design "
+                               "moves too sharply for the step of the columns; the figure itself "
+                               "comes from the solver, which looks closer.")
+            .arg(worked);
     return WorkingView::tr("Worked out from the columns and numbers shown: %1. The figure itself "
                            "comes from the solver, which looks closer than the columns do.")
-        .arg(withUnit(localNumbers(QString::number(*value, 'g', 6)), working.unit));
+        .arg(worked);
 }
 
-/// Formulas hold factors of metric units.
-QString metricNote(const solution::Working& working) {
-    const Unit unit = unitFor(working.unit);
-    if (Units::instance().system() == UnitSystem::metric)
-        return {};
-    QString note = WorkingView::tr("Formulas are worked out in metric units.");
-    if (!unit.isMetric())
-        note +=
-            QLatin1Char(' ') + WorkingView::tr("In the units chosen: %1.")
-                                   .arg(figureText(unit.shown(working.value)) + ' ' + unit.text);
-    return note;
+QString metricNote(const ShownWorking& shown) {
+    return shown.isMetric ? WorkingView::tr("The formula holds factors of metric units, so its "
+                                            "numbers are metric; those in the units chosen stand "
+                                            "in brackets.")
+                          : QString();
 }
 
-QString page(const solution::Solution& solution, const solution::Working& working,
-             const QString& quiet) {
+/// Formula, numbers, and what they give.
+QString headOf(const ShownWorking& shown) {
+    const solution::Working& working = shown.working;
     QString html = QStringLiteral("<p style=\"margin-bottom:2px\">%1 = %2</p>")
                        .arg(symbolText(working.symbol), formulaText(working));
     html += QStringLiteral("<p style=\"margin:2px 0\">= %1</p>")
                 .arg(localNumbers(text(solution::withNumbers(working))));
-    html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">= <b>%1</b></p>")
-                .arg(withUnit(figureText(working.value), working.unit));
+    QString result = figureText(working.value);
+    if (!working.unit.empty() && working.unit != "°")
+        result += QLatin1Char(' ') + coreText(working.unit);
+    html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">= <b>%1</b>%2</p>")
+                .arg(result.toHtmlEscaped(),
+                     shown.converted
+                         ? QStringLiteral(" = <b>%1</b>").arg(shown.converted->toHtmlEscaped())
+                         : QString());
+    return html;
+}
+
+QString page(const solution::Solution& solution, const solution::Working& working,
+             const QString& quiet) {
+    const ShownWorking shown = inDisplayedUnits(working);
+    QString html = headOf(shown);
     html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"2\" width=\"100%\">");
-    for (const solution::Operand& operand : working.operands) {
+    for (std::size_t i = 0; i < working.operands.size(); ++i) {
+        const solution::Operand& operand = shown.working.operands[i];
         if (operand.label == "Holds for")
             continue;
         html += QStringLiteral("<tr><td>%1</td><td>%2<br/><span style=\"color:%3\">%4</span></td>"
                                "<td align=\"right\">%5</td></tr>")
                     .arg(symbolText(operand.symbol), linked(solution, operand), quiet,
-                         origin(operand), valueOf(operand));
+                         origin(operand), valueOf(operand, shown, working.operands[i].unit));
     }
     html += QStringLiteral("</table>");
     for (const QString& more :
          {coreText(working.source).toHtmlEscaped(), coreText(working.note).toHtmlEscaped(),
-          nearness(working), metricNote(working)}) {
+          nearness(shown.working, working), metricNote(shown)}) {
         if (!more.isEmpty())
             html +=
                 QStringLiteral("<p style=\"margin:6px 0 0 0; color:%1\">%2</p>").arg(quiet, more);
