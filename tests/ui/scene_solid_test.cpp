@@ -14,28 +14,49 @@ namespace {
 
 constexpr double mm = units::millimetre;
 
+/// Least distance of a track's corners to the axis of the roller of cylinder 1, on the outer side
+/// of that axis and on its inner side.
+std::pair<double, double> nearestTo(const mechanism::OpposedPair& pair, End end, double theta) {
+    const SolidMesh mesh = trackMesh(pair, end);
+    const double inward = end == End::inlet ? 1.0 : -1.0;
+    const double z = rollerOrigin(pair, end) + inward * pair.lift(end, theta).y;
+    std::pair<double, double> least{1e300, 1e300};
+    for (int i = 0; i < mesh.size(); ++i) {
+        const float* c = &mesh.corners[static_cast<std::size_t>(6 * i)];
+        // Cylinder 1 stands at polar angle 0; the track has turned by θ.
+        const double x = c[0] * std::cos(theta) - c[1] * std::sin(theta);
+        const double y = c[0] * std::sin(theta) + c[1] * std::cos(theta);
+        if (std::abs(x - 95.0 * mm) > 0.5 * 14.0 * mm)
+            continue;
+        double& side = inward * (c[2] - z) > 0.0 ? least.second : least.first;
+        side = std::min(side, std::hypot(y, c[2] - z));
+    }
+    return least;
+}
+
 // Every roller rolls on the drawn solid: turned by θ, no corner of the track comes nearer to any
 // roller's axis than its radius, and some corner touches.
 TEST(SolidMesh, RollersTouchTheTrackSolidAndNeverCutIntoIt) {
     const auto geometry = geometryOf(twoLobeDesign());
-    const auto& pair = geometry->pair;
-    const double half = 0.5 * 14.0 * mm;
     for (const End end : bothEnds) {
-        const SolidMesh mesh = trackMesh(pair, end);
         for (const double theta : {0.3, 1.1, 2.6}) {
-            const double sign = end == End::inlet ? 1.0 : -1.0;
-            const double z = rollerOrigin(pair, end) + sign * pair.lift(end, theta).y;
-            double least = 1e300;
-            for (int i = 0; i < mesh.size(); ++i) {
-                const float* c = &mesh.corners[static_cast<std::size_t>(6 * i)];
-                // Cylinder 1 stands at polar angle 0; the track has turned by θ.
-                const double x = c[0] * std::cos(theta) - c[1] * std::sin(theta);
-                const double y = c[0] * std::sin(theta) + c[1] * std::cos(theta);
-                if (std::abs(x - 95.0 * mm) > half)
-                    continue;
-                least = std::min(least, std::hypot(y, c[2] - z));
-            }
-            EXPECT_NEAR(least, 16.0 * mm, 0.05 * mm) << name(end) << " at " << theta;
+            const auto [outer, inner] = nearestTo(geometry->pair, end, theta);
+            EXPECT_NEAR(outer, 16.0 * mm, 0.05 * mm) << name(end) << " at " << theta;
+            EXPECT_GT(inner, 16.0 * mm);
+        }
+    }
+}
+
+// A closed track holds the roller from both sides.
+TEST(SolidMesh, ClosedTrackHasAPullFlankThatTouchesTheRollerToo) {
+    auto design = twoLobeDesign();
+    design.mechanism.closedTrack = true;
+    const auto geometry = geometryOf(design);
+    for (const End end : bothEnds) {
+        for (const double theta : {0.3, 1.1, 2.6}) {
+            const auto [outer, inner] = nearestTo(geometry->pair, end, theta);
+            EXPECT_NEAR(outer, 16.0 * mm, 0.05 * mm) << name(end) << " at " << theta;
+            EXPECT_NEAR(inner, 16.0 * mm, 0.05 * mm) << name(end) << " at " << theta;
         }
     }
 }

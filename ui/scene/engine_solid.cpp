@@ -136,7 +136,7 @@ void EngineSolid::load(Part& part, const SolidMesh& mesh) {
 void EngineSolid::loadParts() {
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(mechanism);
+    const SolidSizes sizes = solidSizes(pair);
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double whole = units::turn;
     for (const End end : bothEnds) {
@@ -146,7 +146,7 @@ void EngineSolid::loadParts() {
     const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 2.4 * r;
     load(shaft_, tubeMesh(0.0, sizes.shaftRadius, -reach, reach, 0.0, whole));
     load(piston_, tubeMesh(0.0, 0.985 * b, 0.0, sizes.pistonLength, 0.0, whole));
-    load(rod_, tubeMesh(0.0, 0.4 * b, 0.0, sizes.axisDistance, 0.0, whole));
+    load(rod_, rodMesh(pair));
     const double w = mechanism.roller.width;
     load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
     double liner = 0.0;
@@ -201,7 +201,7 @@ void EngineSolid::drawCylinder(int index) {
     const Palette& p = Palette::of(*this);
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(mechanism);
+    const SolidSizes sizes = solidSizes(pair);
     const double theta = engine_.angleOfCylinder(index, cursor_.angle());
     const auto angles = mechanism::cylinderAngles(mechanism);
     QMatrix4x4 bore;

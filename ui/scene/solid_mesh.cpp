@@ -36,11 +36,21 @@ void SolidMesh::quad(const QVector3D (&points)[4], const QVector3D (&normals)[4]
     triangle({points[0], points[2], points[3]}, {normals[0], normals[2], normals[3]});
 }
 
-SolidSizes solidSizes(const mechanism::Mechanism& mechanism) {
+void SolidMesh::append(const SolidMesh& other) {
+    corners.insert(corners.end(), other.corners.begin(), other.corners.end());
+}
+
+SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
     SolidSizes sizes;
     sizes.pistonLength = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
     sizes.axisDistance = sizes.pistonLength + 1.2 * mechanism.roller.radius;
     sizes.trackWidth = 1.4 * mechanism.roller.width;
+    if (mechanism.closedTrack) { // the piston stays clear of the inner rim
+        sizes.pullThickness = 0.6 * mechanism.roller.radius;
+        sizes.axisDistance += sizes.pullThickness + std::max(pair.curve(End::inlet).stroke(),
+                                                             pair.curve(End::exhaust).stroke());
+    }
     const double free =
         mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
     sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);
@@ -50,22 +60,15 @@ SolidSizes solidSizes(const mechanism::Mechanism& mechanism) {
 double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
     const auto& mechanism = pair.mechanism();
     const double out = 0.5 * mechanism.clearance + pair.curve(end).stroke() + pair.shift(end) +
-                       solidSizes(mechanism).axisDistance;
+                       solidSizes(pair).axisDistance;
     return end == End::inlet ? -out : out;
 }
 
-SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
-    const auto& mechanism = pair.mechanism();
-    const double lead = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);
-    const track::Placement placement{end, lead, rollerOrigin(pair, end)};
-    const double half = 0.5 * solidSizes(mechanism).trackWidth;
-    const Samples phi = Samples::LinSpaced(aroundTrack + 1, 0.0, units::turn);
-    const Samples rho =
-        Samples::LinSpaced(acrossTrack, mechanism.pitchRadius - half, mechanism.pitchRadius + half);
-    const auto flank = track::surface(pair.curve(end), phi, rho, mechanism.roller.radius,
-                                      track::Flank::push, placement);
-    const double outward = end == End::inlet ? -1.0 : 1.0;
-    const double back = placement.origin + outward * 2.0 * mechanism.roller.radius;
+namespace {
+
+/// What stands between a flank and the plane z = `back`, with both rims; `outward`: the direction
+/// from flank to plane.
+SolidMesh flankBody(const track::Surface& flank, double back, double outward) {
     const auto point = [&](int i, int j) {
         const auto p = flank.points.col(i + j * (aroundTrack + 1));
         return vector(p.x(), p.y(), p.z());
@@ -95,6 +98,35 @@ SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
         const QVector3D c = atBack(point(i + 1, acrossTrack - 1)),
                         d = atBack(point(i, acrossTrack - 1));
         mesh.quad({a, b, c, d}, {behind, behind, behind, behind});
+    }
+    return mesh;
+}
+
+} // namespace
+
+SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    const double r = mechanism.roller.radius;
+    const double lead = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);
+    const track::Placement placement{end, lead, rollerOrigin(pair, end)};
+    const double half = 0.5 * sizes.trackWidth;
+    const Samples phi = Samples::LinSpaced(aroundTrack + 1, 0.0, units::turn);
+    const Samples rho =
+        Samples::LinSpaced(acrossTrack, mechanism.pitchRadius - half, mechanism.pitchRadius + half);
+    const auto flank = [&](track::Flank which) {
+        return track::surface(pair.curve(end), phi, rho, r, which, placement);
+    };
+    const double outward = end == End::inlet ? -1.0 : 1.0;
+    const double back = placement.origin + outward * 2.0 * r;
+    SolidMesh mesh = flankBody(flank(track::Flank::push), back, outward);
+    if (mechanism.closedTrack) {
+        const double front =
+            placement.axial(pair.curve(end).stroke()) - outward * (r + sizes.pullThickness);
+        mesh.append(flankBody(flank(track::Flank::pull), front, -outward));
+        const double floor = mechanism.pitchRadius - half;
+        mesh.append(tubeMesh(floor - 0.5 * mechanism.roller.width, floor, std::min(back, front),
+                             std::max(back, front), 0.0, units::turn));
     }
     return mesh;
 }
@@ -132,6 +164,27 @@ SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from
                    polar(inner, angle, z2)},
                   {n, n, n, n});
     }
+    return mesh;
+}
+
+SolidMesh rodMesh(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    const double b = 0.5 * mechanism.bore;
+    if (!mechanism.closedTrack)
+        return tubeMesh(0.0, 0.4 * b, 0.0, sizes.axisDistance, 0.0, units::turn);
+    const double pin = 0.35 * mechanism.roller.radius;
+    const double leg = 0.5 * sizes.trackWidth + 1.4 * pin;
+    SolidMesh mesh = tubeMesh(0.0, pin, sizes.pistonLength - 0.2 * b, sizes.axisDistance + pin, 0.0,
+                              units::turn);
+    for (std::size_t i = 0; i < mesh.corners.size(); i += 6)
+        mesh.corners[i] += static_cast<float>(leg);
+    SolidMesh bolt = tubeMesh(0.0, 0.7 * pin, 0.0, leg, 0.0, units::turn);
+    for (std::size_t i = 0; i < bolt.corners.size(); i += 3) // its axis is radial
+        std::swap(bolt.corners[i], bolt.corners[i + 2]);
+    for (std::size_t i = 0; i < bolt.corners.size(); i += 6)
+        bolt.corners[i + 2] += static_cast<float>(sizes.axisDistance);
+    mesh.append(bolt);
     return mesh;
 }
 
