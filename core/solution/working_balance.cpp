@@ -53,7 +53,11 @@ constexpr Recipe recipes[] = {
      "K_p=value:likeness_after",
      "Vertex of the parabola through the likeness of both accelerations at three leads: the more "
      "alike, the less is left.",
-     1e-9, 0.25, "The search itself places the lead to about a millionth of a degree.", 9},
+     1e-9, 0.5,
+     "The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead "
+     "by "
+     "up to half a degree.",
+     9},
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "
      "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
@@ -91,7 +95,7 @@ Operand named(Operand operand, std::string symbol) {
     return operand;
 }
 
-constexpr double leadStep = 1.0; ///< [shaft °]
+constexpr double leadStep = 0.2; ///< [shaft °]; small, as jumps of acceleration make a sharp peak
 
 /// How alike the accelerations of both pistons are with another total lead of the exhaust track
 /// [rad]: 1 where they are proportional.
@@ -112,7 +116,8 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     if (!solution.stages->balance) {
         return std::nullopt;
     }
-    const double grid = std::round(solution.stages->balance->remedy.exhaustLead / units::degree);
+    const double grid = leadStep * std::round(solution.stages->balance->remedy.exhaustLead /
+                                              units::degree / leadStep);
     const auto value = [](std::string label, std::string unit, double number, std::string note) {
         return Operand{.label = std::move(label),
                        .unit = std::move(unit),
@@ -120,7 +125,7 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
                        .note = std::move(note)};
     };
     if (name == "lead_grid") {
-        return value("Exhaust lead in the middle", "shaft °", grid, "a whole degree");
+        return value("Exhaust lead in the middle", "shaft °", grid, "a multiple of 0.2°");
     }
     if (name == "lead_step") {
         return value("Distance of the leads", "shaft °", leadStep, "chosen");
@@ -133,7 +138,7 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
                                                            : 0.0);
     return value("Likeness of both accelerations", "", likeness(solution, lead * units::degree),
                  fmt::format("product over the root of both squares, summed over the turn, exhaust "
-                             "lead {:.0f}°",
+                             "lead {:.1f}°",
                              lead));
 }
 

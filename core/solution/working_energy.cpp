@@ -66,13 +66,14 @@ constexpr Recipe recipes[] = {
      "alike=value:cylinders_alike",
      "Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).",
      2.0 * sampled, 0.0, "Of the cycle that comes nearest to knock."},
-    {"burn_start_cycle_deg", "χ_b", "χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)",
+    {"burn_start_cycle_deg", "χ_b", "max(−60, min(20, χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)))",
      "χ_0=value:burn_grid h=value:burn_step p_m=value:burn_imep_before p_0=value:burn_imep_at "
      "p_p=value:burn_imep_after searched=value:burn_searched",
      "Vertex of the parabola through the indicated mean effective pressures of three burn starts.",
-     1e-9, 0.75,
-     "The solver searches for the highest indicated mean effective pressure to 0.05°; three starts "
-     "around it show the same to about half a degree.",
+     1e-9, 3.0,
+     "The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same "
+     "to "
+     "within their distance.",
      9},
     {"burn_start_cycle_deg", "χ_b", "wrap(c·(θ_b − θ_i))",
      "c=figure:cycles_per_turn θ_b=value:ignition_at θ_i=value:inner_dead_centre_at",

@@ -24,16 +24,16 @@ constexpr Recipe recipes[] = {
     {"blowdown_deg", "Δ", "wrap(χ_IO − χ_EO)/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: from exhaust opens to inlet opens, with its sign.", 1e-9, 1e-9},
+     "Definition: from exhaust opens to inlet opens, with its sign.", 1e-9, 1e-9, "", 9},
     {"after_charge_deg", "Δ", "wrap(χ_IC − χ_EC)/c",
      "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: from exhaust closes to inlet closes, with its sign.", 1e-9, 1e-9},
+     "Definition: from exhaust closes to inlet closes, with its sign.", 1e-9, 1e-9, "", 9},
     {"overlap_deg", "Δ", "max(0, min(wrap(χ_IO − χ_EO) + s_i, s_e) − max(wrap(χ_IO − χ_EO), 0))/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "s_i=figure:inlet_open_cycle_deg s_e=figure:exhaust_open_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: both ends open.", 1e-9, 1e-9},
+     "Definition: both ends open.", 1e-9, 1e-9, "", 9},
     {"{side}_open_deg", "Δ", "mod(χ_c − χ_o, 360)/c",
      "χ_c=figure:{side}_closes_cycle_deg χ_o=figure:{side}_opens_cycle_deg "
      "c=figure:cycles_per_turn",
