@@ -27,13 +27,13 @@ Palette makeLight() {
     p.grid = QColor("#dcd9d1");
     p.inlet = QColor("#1b64b0");
     p.exhaust = QColor("#b35f00");
-    p.warning = QColor("#a01560");
+    p.warning = QColor("#ad1a6a");
     p.cursor = QColor("#3f4650");
     p.metal = QColor("#8f959e");
     p.metalPale = QColor("#d3d4d4");
     p.fresh = QColor("#cfe0f3");
-    p.burnt = QColor("#d9b48f");
-    p.burning = QColor("#f4c95d");
+    p.burnt = QColor("#d3ab84");
+    p.burning = QColor("#f9d65f");
     return p;
 }
 

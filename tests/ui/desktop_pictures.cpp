@@ -1,8 +1,12 @@
 // Pictures of the main views, for the README and for looking at them:
 //   xvfb-run -s "-screen 0 2560x1440x24" desktop_pictures --screenshot DIR [SAMPLE.json]
-// With "--language de" at the end the window speaks German.
+//   LANGUAGE=de …             in German
+//   … --panels DIR            tabs and dialogs
+//   … --sights DIR            the arrangements as people see them who miss one of three primaries
+//   … --views DIR [SAMPLE]    every view by itself
 #include "core/motion/knot_fit.h"
 #include "core/units.h"
+#include "tests/ui/sight.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/editing/snapshots_panel.h"
@@ -114,6 +118,67 @@ int takePanels(const QString& folder) {
     return pictureKnots(window, folder);
 }
 
+/// Every arrangement in both themes, seen with protanopia, deuteranopia and tritanopia.
+int takeSights(const QString& folder) {
+    QDir().mkpath(folder);
+    const QTemporaryDir recovery;
+    MainWindow window({recovery.path(), false});
+    window.show();
+    window.openSomething();
+    if (!waitUntilSolved(window))
+        return 1;
+    compareWithEarlierPorts(window);
+    window.resize(1280, 800);
+    for (const char* theme : {"light", "dark"}) {
+        window.setTheme(QString::fromLatin1(theme));
+        for (const Arrangement& arrangement : arrangements()) {
+            window.arrange(arrangement.key);
+            QTest::qWait(600);
+            if (!waitUntilCompared(window))
+                return 1;
+            const QImage picture = window.grab().toImage();
+            for (const test::Sight& sight : test::sights()) {
+                if (!test::seenBy(sight, picture)
+                         .save(QStringLiteral("%1/%2-%3-%4.png")
+                                   .arg(folder, arrangement.key, QLatin1String(theme),
+                                        QLatin1String(sight.name))))
+                    return 1;
+            }
+        }
+    }
+    return 0;
+}
+
+/// Every view at the size of a pane, with a baseline, in both themes.
+int takeViews(const QString& folder, const QString& file) {
+    QDir().mkpath(folder);
+    const QTemporaryDir recovery;
+    MainWindow window({recovery.path(), false});
+    window.show();
+    window.openSomething();
+    if (!file.isEmpty() && !window.openFile(file))
+        return 1;
+    if (!waitUntilSolved(window))
+        return 1;
+    compareWithEarlierPorts(window);
+    for (const char* theme : {"light", "dark"}) {
+        window.setTheme(QString::fromLatin1(theme));
+        for (const Views::View& view : window.views().all()) {
+            view.widget->setParent(&window);
+            view.widget->setGeometry(0, 0, 640, 340);
+            view.widget->show();
+            view.widget->raise();
+            QTest::qWait(500);
+            if (!waitUntilCompared(window) ||
+                !view.widget->grab().save(
+                    QStringLiteral("%1/%2-%3.png").arg(folder, view.key, QLatin1String(theme))))
+                return 1;
+            view.widget->hide();
+        }
+    }
+    return 0;
+}
+
 int takePictures(const QString& folder, const QString& file) {
     QDir().mkpath(folder);
     const QTemporaryDir recovery;
@@ -164,16 +229,22 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("Lobewright"));
     QApplication::setApplicationName(QStringLiteral("Pictures"));
-    QStringList arguments = QApplication::arguments();
-    if (arguments.size() > 3 && arguments[arguments.size() - 2] == QLatin1String("--language")) {
-        installLanguage(application, arguments.takeLast());
-        arguments.removeLast();
-    }
+    // LANGUAGE=de: the pictures of the German window.
+    if (qEnvironmentVariable("LANGUAGE") == QLatin1String("de") &&
+        !installLanguage(application, QStringLiteral("de")))
+        return 1;
+    const QStringList arguments = QApplication::arguments();
     applyLook(application, Theme::light);
     if (arguments.size() == 3 && arguments[1] == QLatin1String("--panels"))
         return takePanels(arguments[2]);
+    if (arguments.size() == 3 && arguments[1] == QLatin1String("--sights"))
+        return takeSights(arguments[2]);
+    if (arguments.size() >= 3 && arguments[1] == QLatin1String("--views"))
+        return takeViews(arguments[2], arguments.value(3));
     if (arguments.size() < 3 || arguments[1] != QLatin1String("--screenshot")) {
-        std::fputs("usage: desktop_pictures --screenshot DIR [DESIGN] | --panels DIR\n", stderr);
+        std::fputs("usage: desktop_pictures --screenshot DIR [DESIGN] | --panels DIR | "
+                   "--sights DIR | --views DIR [DESIGN]\n",
+                   stderr);
         return 2;
     }
     return takePictures(arguments[2], arguments.value(3));

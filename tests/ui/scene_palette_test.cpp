@@ -1,5 +1,6 @@
 // Colours have to stay apart for people who see two primaries only.
 #include "core/units.h"
+#include "tests/ui/sight.h"
 #include "ui/palette.h"
 
 #include <gtest/gtest.h>
@@ -10,60 +11,10 @@
 namespace lobewright::ui {
 namespace {
 
-using Triple = std::array<double, 3>;
-using Matrix = std::array<Triple, 3>;
+using namespace test;
 
-double linear(double channel) {
-    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
-}
-
-Triple times(const Matrix& m, const Triple& v) {
-    Triple result{};
-    for (std::size_t i = 0; i < 3; ++i)
-        for (std::size_t j = 0; j < 3; ++j)
-            result[i] += m[i][j] * v[j];
-    return result;
-}
-
-Triple linearRgb(const QColor& colour) {
-    return {linear(static_cast<double>(colour.redF())),
-            linear(static_cast<double>(colour.greenF())),
-            linear(static_cast<double>(colour.blueF()))};
-}
-
-// Full-strength simulation matrices for linear RGB: Machado, Oliveira & Fernandes 2009, table 1
-// (severity 1.0), from memory. Each row sums to 1, so that greys stay grey.
-const Matrix normal{{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
-const Matrix protan{{{0.152286, 1.052583, -0.204868},
-                     {0.114503, 0.786281, 0.099216},
-                     {-0.003882, -0.048116, 1.051998}}};
-const Matrix deutan{{{0.367322, 0.860646, -0.227968},
-                     {0.280085, 0.672501, 0.047413},
-                     {-0.011820, 0.042940, 0.968881}}};
-const Matrix tritan{{{1.255528, -0.076749, -0.178779},
-                     {-0.078411, 0.930809, 0.147602},
-                     {0.004733, 0.691367, 0.303900}}};
-
-// Perceptual coordinates: Ottosson's Oklab (2020), from memory.
-Triple oklab(const QColor& colour, const Matrix& sight) {
-    Triple rgb = times(sight, linearRgb(colour));
-    for (double& channel : rgb)
-        channel = std::clamp(channel, 0.0, 1.0);
-    Triple cones = times({{{0.4122214708, 0.5363325363, 0.0514459929},
-                           {0.2119034982, 0.6806995451, 0.1073969566},
-                           {0.0883024619, 0.2817188376, 0.6299787005}}},
-                         rgb);
-    for (double& cone : cones)
-        cone = std::cbrt(cone);
-    return times({{{0.2104542553, 0.7936177850, -0.0040720468},
-                   {1.9779984951, -2.4285922050, 0.4505937099},
-                   {0.0259040371, 0.7827717662, -0.8086757660}}},
-                 cones);
-}
-
-double difference(const QColor& a, const QColor& b, const Matrix& sight) {
-    const Triple p = oklab(a, sight), q = oklab(b, sight);
-    return std::hypot(p[0] - q[0], p[1] - q[1], p[2] - q[2]);
+double difference(const QColor& a, const QColor& b, const Sight& sight) {
+    return colourDifference(seenBy(sight, a), seenBy(sight, b));
 }
 
 // Relative luminance and contrast: WCAG 2.1.
@@ -83,24 +34,55 @@ class Tones : public ::testing::TestWithParam<bool> {
     }
 };
 
-// 0.1 in Oklab is five times the 0.02 that is just noticeable side by side (common practice).
-TEST_P(Tones, SidesWarningAndInkStayApartForEverySight) {
-    const Palette& p = tones();
-    for (const Matrix& sight : {normal, protan, deutan, tritan}) {
-        EXPECT_GT(difference(p.inlet, p.exhaust, sight), 0.2);
-        EXPECT_GT(difference(p.inlet, p.warning, sight), 0.1);
-        EXPECT_GT(difference(p.exhaust, p.warning, sight), 0.1);
-        for (const QColor& colour : {p.inlet, p.exhaust, p.warning})
-            EXPECT_GT(difference(p.ink, colour, sight), 0.1);
-    }
+// Pairs 1, 4, 7, 16, 19 and 33 of the test data of Sharma, Wu & Dalal 2005, table 1, from memory.
+TEST(ColourDifference, IsThatOfThePublishedPairs) {
+    EXPECT_NEAR(ciede2000({50, 2.6772, -79.7751}, {50, 0, -82.7485}), 2.0425, 1e-4);
+    EXPECT_NEAR(ciede2000({50, -1.3802, -84.2814}, {50, 0, -82.7485}), 1.0000, 1e-4);
+    EXPECT_NEAR(ciede2000({50, 0, 0}, {50, -1, 2}), 2.3669, 1e-4);
+    EXPECT_NEAR(ciede2000({50, 2.5, 0}, {50, 0, -2.5}), 4.3065, 1e-4);
+    EXPECT_NEAR(ciede2000({50, 2.5, 0}, {56, -27, -3}), 31.9030, 1e-4);
+    EXPECT_NEAR(ciede2000({6.7747, -0.2908, -2.4247}, {5.8714, -0.0985, -2.2286}), 0.6377, 1e-4);
 }
 
-TEST_P(Tones, FreshAndBurntGasStayApartForEverySight) {
+TEST(ColourDifference, GreysLookTheSameToEverySight) {
+    for (const Sight& sight : sights())
+        EXPECT_LT(difference(QColor("#808080"), QColor("#808080"), sight) +
+                      colourDifference(seenBy(sight, QColor("#808080")), QColor("#808080")),
+                  0.1)
+            << sight.name;
+}
+
+struct Pair {
+    const char* name;
+    QColor a, b;
+    double least;
+};
+
+// 2.3 is just noticeable side by side; 10 and more is told apart at a glance, also in thin lines
+// (common practice).
+TEST_P(Tones, WhatMustBeToldApartDiffersForEverySight) {
     const Palette& p = tones();
-    for (const Matrix& sight : {normal, protan, deutan, tritan}) {
-        EXPECT_GT(difference(p.fresh, p.burnt, sight), 0.1);
-        EXPECT_GT(difference(p.metal, p.burnt, sight), 0.1);
-        EXPECT_GT(difference(p.metal, p.fresh, sight), 0.1);
+    std::vector<Pair> pairs{
+        {"inlet and exhaust", p.inlet, p.exhaust, 20.0},
+        {"inlet and warning", p.inlet, p.warning, 10.0},
+        {"exhaust and warning", p.exhaust, p.warning, 10.0},
+        {"fresh and burnt gas", p.fresh, p.burnt, 10.0},
+        {"metal and burnt gas", p.metal, p.burnt, 10.0},
+        {"metal and fresh gas", p.metal, p.fresh, 10.0},
+        {"burning and burnt gas", p.burning, p.burnt, 9.0},
+        {"areas of both sides", p.sideFill(End::inlet), p.sideFill(End::exhaust), 10.0},
+        {"baselines of both sides", p.baseline(p.inlet), p.baseline(p.exhaust), 10.0},
+        {"ink and quiet ink", p.ink, p.quiet, 10.0}};
+    for (const auto& [name, colour] :
+         {std::pair("inlet", p.inlet), {"exhaust", p.exhaust}, {"warning", p.warning}}) {
+        pairs.push_back({name, colour, p.ink, 15.0});
+        pairs.push_back({name, colour, p.baseline(colour), 10.0});
+        pairs.push_back({name, p.baseline(colour), p.paper, 10.0});
+    }
+    for (const Sight& sight : sights()) {
+        for (const Pair& pair : pairs)
+            EXPECT_GT(difference(pair.a, pair.b, sight), pair.least)
+                << pair.name << " for " << sight.name;
     }
 }
 

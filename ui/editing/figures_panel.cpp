@@ -2,11 +2,15 @@
 
 #include "ui/core_words.h"
 #include "ui/plots/curve.h"
+#include "ui/plots/figure_help.h"
+#include "ui/plots/plot_export.h"
 #include "ui/units.h"
 
 #include <QHash>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QStyledItemDelegate>
+#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -126,6 +130,27 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
             [this](int column) { column == 0 ? scheduleDelayedItemsLayout() : void(); });
 }
 
+void FiguresPanel::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, tr("Figures"));
+}
+
+QString FiguresPanel::helpOn(const QString& figure) const {
+    const QString help = solution_ ? figureHelp(*solution_, figure.toStdString()) : QString();
+    return help.isEmpty() ? help : help + QLatin1Char('\n') + tr("Click: how it came about");
+}
+
+bool FiguresPanel::viewportEvent(QEvent* event) {
+    if (event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        const QModelIndex at = indexAt(help->pos());
+        if (at.isValid() && at.column() == 0 && at.parent().isValid()) {
+            QToolTip::showText(help->globalPos(), helpOn(at.data(Qt::UserRole).toString()), this);
+            return true;
+        }
+    }
+    return QTreeWidget::viewportEvent(event);
+}
+
 void FiguresPanel::showSolution(const SolutionPointer& solution) {
     solution_ = solution;
     refill();
@@ -166,8 +191,6 @@ void FiguresPanel::refill() {
         const Unit unit = unitFor(figure.unit);
         item->setText(0, coreTextToWrap(figure.label));
         item->setData(0, Qt::UserRole, QString::fromStdString(figure.name));
-        item->setToolTip(0, coreText(figure.note.empty() ? figure.label : figure.note) +
-                                QLatin1Char('\n') + tr("Click: how it came about"));
         item->setText(1, figure.value ? figureText(unit.shown(*figure.value)) + ' ' + unit.text
                                       : tr("not available"));
         item->setToolTip(1, coreText(figure.note));

@@ -45,6 +45,21 @@ void BarTable::setSections(std::vector<Section> sections) {
     update();
 }
 
+DataSheet BarTable::dataSheet() const {
+    DataSheet sheet{{tr("part"), tr("quantity"), tr("value"), tr("baseline"), tr("unit")}, {}};
+    for (const Section& section : sections_) {
+        for (const Row& row : section.rows) {
+            const Unit unit = unitFor(row.unit);
+            const auto cell = [&](const std::optional<double>& value) {
+                return value ? dataText(unit.shown(*value)) : QString();
+            };
+            sheet.rows.push_back(
+                {section.title, row.label, cell(row.value), cell(row.before), unit.text});
+        }
+    }
+    return sheet;
+}
+
 QSize BarTable::minimumSizeHint() const {
     return {160, 90};
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/plots/curve.h"
+#include "ui/plots/plot_data.h"
 
 #include <QWidget>
 
@@ -10,7 +11,7 @@ namespace lobewright::ui {
 
 /// A table whose rows carry a bar: name, value, length of the value against the largest of its
 /// section; the baseline's value as a mark on the bar. Longer than its place: it scrolls.
-class BarTable : public QWidget {
+class BarTable : public QWidget, public DataSource {
     Q_OBJECT
 
   public:
@@ -34,6 +35,7 @@ class BarTable : public QWidget {
     void setSections(std::vector<Section> sections);
     const std::vector<Section>& sections() const { return sections_; }
 
+    DataSheet dataSheet() const override;
     QSize minimumSizeHint() const override;
 
   protected:

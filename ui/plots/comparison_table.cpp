@@ -12,8 +12,11 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int longestName = 46; // characters; a longer one is cut and stands in its tooltip
-}
+/// What a name has even where the columns want all the room: so many characters, but in a narrow
+/// table only this share of the width. A longer one is cut, and stands in its tooltip.
+constexpr int leastName = 46;
+constexpr double nameShare = 0.6;
+} // namespace
 
 ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setAccessibleName(tr("Figures of the engines compared"));
@@ -23,7 +26,7 @@ ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setSelectionMode(QAbstractItemView::ContiguousSelection);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    verticalHeader()->setMaximumWidth(longestName * fontMetrics().averageCharWidth());
+    verticalHeader()->setTextElideMode(Qt::ElideRight);
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 }
@@ -60,6 +63,19 @@ void ComparisonTable::show(study::Comparison comparison) {
         head->setToolTip(name);
         setVerticalHeaderItem(row, head);
     }
+    shareWidth();
+}
+
+void ComparisonTable::shareWidth() {
+    const int whole = viewport()->width() + verticalHeader()->width();
+    const int least =
+        std::min(leastName * fontMetrics().averageCharWidth(), static_cast<int>(nameShare * whole));
+    verticalHeader()->setMaximumWidth(std::max(least, whole - horizontalHeader()->length()));
+}
+
+void ComparisonTable::resizeEvent(QResizeEvent* event) {
+    QTableWidget::resizeEvent(event);
+    shareWidth();
 }
 
 QString ComparisonTable::text() const {

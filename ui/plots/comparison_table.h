@@ -19,8 +19,12 @@ class ComparisonTable : public QTableWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    /// What the columns leave over goes to the names.
+    void shareWidth();
+
     study::Comparison comparison_;
 };
 

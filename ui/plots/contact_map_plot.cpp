@@ -66,6 +66,7 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     axisRect()->setMarginGroup(QCP::msTop | QCP::msBottom, margins);
     scale_->setMarginGroup(QCP::msTop | QCP::msBottom, margins);
     mark_->setLineStyle(QCPGraph::lsNone);
+    mark_->setName({});
     text_->position->setType(QCPItemPosition::ptAxisRectRatio);
     text_->position->setCoords(0.5, 0.02);
     text_->setPositionAlignment(Qt::AlignHCenter | Qt::AlignTop);
@@ -116,6 +117,7 @@ void ContactMapPlot::refill() {
         const QuantityLook& look = lookOf(quantity_);
         fill(*map, (*map).*look.values, look.scale);
         scale_->axis()->setLabel(unitFor(look.unit).text);
+        map_->setName(axisText(look.label, look.unit));
     }
     markWorst();
     replot(rpQueuedReplot);
@@ -132,7 +134,8 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
     map_->data()->setSize(cellsPerTurn + 1, widths);
     map_->data()->setRange(QCPRange(0.0, 360.0), across);
     yAxis->setRange(across);
-    yAxis->scaleRange(1.1); // room for a mark on the edge, where the worst place often is
+    // Room for a mark on the edge, where the worst place often is, and for the words above.
+    yAxis->setRange(across.lower - 0.05 * across.size(), across.upper + 0.16 * across.size());
     for (int j = 0; j < widths; ++j) {
         // the film of a crowned roller is one for its whole ellipse, found in the middle
         const int from = oneFilmPerContact() ? widths / 2 : j;

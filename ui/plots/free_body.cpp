@@ -55,6 +55,25 @@ FreeBody::FreeBody(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     connect(&Units::instance(), &Units::changed, this, [this] { update(); });
 }
 
+DataSheet FreeBody::dataSheet() const {
+    const Unit newtons = unitFor(QStringLiteral("N"));
+    DataSheet sheet{{tr("shaft angle, °"), tr("piston"), tr("force"),
+                     axisText(tr("with the rotation"), QStringLiteral("N")),
+                     axisText(tr("inward"), QStringLiteral("N"))},
+                    {}};
+    for (const End end : bothEnds) {
+        const auto found = polygon(end);
+        if (!found)
+            continue;
+        for (const NamedForce& force : forcesOf(*found, Palette::of(*this), end))
+            sheet.rows.push_back({dataText(cursor_.angle() / units::degree),
+                                  end == End::inlet ? tr("inlet") : tr("exhaust"), force.name,
+                                  dataText(newtons.shown(force.force.x())),
+                                  dataText(newtons.shown(force.force.y()))});
+    }
+    return sheet;
+}
+
 QSize FreeBody::minimumSizeHint() const {
     return {200, 140};
 }

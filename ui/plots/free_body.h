@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/loads/free_body.h"
+#include "ui/plots/plot_data.h"
 #include "ui/plots/shown.h"
 #include "ui/plots/turn_cursor.h"
 
@@ -11,7 +12,7 @@ class QMenu;
 namespace lobewright::ui {
 
 /// Forces on both pistons of cylinder 1 at the shown angle, head to tail: they close.
-class FreeBody : public QWidget {
+class FreeBody : public QWidget, public DataSource {
     Q_OBJECT
 
   public:
@@ -22,6 +23,7 @@ class FreeBody : public QWidget {
     std::optional<loads::PistonPolygon> polygon(End end) const;
     void addOptions(QMenu& menu);
 
+    DataSheet dataSheet() const override;
     QSize minimumSizeHint() const override;
 
   protected:

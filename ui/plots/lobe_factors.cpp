@@ -9,6 +9,7 @@
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/law_words.h"
 #include "ui/plots/motion_curve.h"
+#include "ui/plots/plot_export.h"
 #include "ui/units.h"
 
 #include <QApplication>
@@ -269,6 +270,10 @@ void LobeFactors::fillJunctions(const Geometry& geometry, End end) {
                                junctions_->toolTip());
         }
     }
+}
+
+void LobeFactors::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, tr("Factors and junctions"));
 }
 
 } // namespace lobewright::ui

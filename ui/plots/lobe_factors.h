@@ -5,6 +5,8 @@
 
 #include <QTableWidget>
 
+class QMenu;
+
 namespace lobewright::ui {
 
 /// A table that copies itself as text and takes the shaft where a row is.
@@ -36,6 +38,7 @@ class LobeFactors : public QWidget {
 
     void showSolution(const SolutionPointer& solution);
     void showGeometry(const GeometryPointer& geometry);
+    void addOptions(QMenu& menu);
 
     LobeTable& factors() { return *factors_; }
     LobeTable& junctions() { return *junctions_; }

@@ -1,6 +1,8 @@
 #include "ui/plots/plot_export.h"
 
+#include "ui/palette.h"
 #include "ui/plots/custom_plot.h"
+#include "ui/plots/plot_data.h"
 
 #include <QClipboard>
 #include <QFileDialog>
@@ -137,19 +139,61 @@ void savePicture(QWidget& view, const QString& title) {
                              QObject::tr("%1 could not be written.").arg(name));
 }
 
+void copyData(QWidget& view) {
+    QGuiApplication::clipboard()->setText(tabbedOf(dataOf(view)));
+}
+
+bool writeData(QWidget& view, const QString& name) {
+    QSaveFile file(name);
+    if (!file.open(QIODevice::WriteOnly))
+        return false;
+    file.write(csvOf(dataOf(view)).toUtf8());
+    return file.commit();
+}
+
+void saveData(QWidget& view, const QString& title) {
+    QSettings settings;
+    const QString folder = settings.value(QStringLiteral("pictures/folder")).toString();
+    QString name = QFileDialog::getSaveFileName(view.window(), QObject::tr("Save data"),
+                                                folder + QLatin1Char('/') + title + ".csv",
+                                                QObject::tr("Comma-separated values (*.csv)"));
+    if (name.isEmpty())
+        return;
+    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
+    if (QFileInfo(name).suffix().isEmpty())
+        name += QLatin1String(".csv");
+    if (!writeData(view, name))
+        QMessageBox::warning(view.window(), QObject::tr("Data not saved"),
+                             QObject::tr("%1 could not be written.").arg(name));
+}
+
 void printPicture(QWidget& view, const QString& title) {
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(title);
+    printer.setCreator(QStringLiteral("Lobewright"));
     printer.setPageOrientation(QPageLayout::Landscape);
     QPrintDialog dialog(&printer, view.window());
-    if (dialog.exec() == QDialog::Accepted)
-        paintPage(view, printer);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    // Paper is white, whatever ground the screen has.
+    const bool isDark = Palette::of(view).isDark;
+    if (isDark)
+        view.setPalette(Palette::lightTones().widgetPalette());
+    paintPage(view, printer);
+    if (isDark)
+        view.setPalette(QPalette());
 }
 
 void addPictureActions(QMenu& menu, QWidget& view, const QString& title) {
     menu.addAction(QObject::tr("&Copy as picture"), &view, [&view] { copyPicture(view); });
+    const bool hasData = !dataOf(view).empty();
+    if (hasData)
+        menu.addAction(QObject::tr("Copy &data"), &view, [&view] { copyData(view); });
     menu.addAction(QObject::tr("&Save picture…"), &view,
                    [&view, title] { savePicture(view, title); });
+    if (hasData)
+        menu.addAction(QObject::tr("Sa&ve data…"), &view,
+                       [&view, title] { saveData(view, title); });
     menu.addAction(QObject::tr("&Print…"), &view, [&view, title] { printPicture(view, title); });
 }
 

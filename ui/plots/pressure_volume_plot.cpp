@@ -38,6 +38,7 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     addLayer(QStringLiteral("cursor"), layer(QStringLiteral("overlay")));
     layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);
     dot_ = addGraph();
+    dot_->setName({});
     dot_->setLineStyle(QCPGraph::lsNone);
     dot_->setLayer(QStringLiteral("cursor"));
     readout_ = new QCPItemText(this);
@@ -68,6 +69,8 @@ void PressureVolumePlot::showBaseline(const SolutionPointer& baseline) {
 void PressureVolumePlot::refill() {
     xAxis->setLabel(axisText(tr("chamber volume"), QStringLiteral("cm³")));
     yAxis->setLabel(axisText(tr("pressure"), QStringLiteral("bar")));
+    now_->setName(yAxis->label());
+    before_->setName(tr("%1, baseline").arg(yAxis->label()));
     fill(*now_, solution_);
     fill(*before_, baseline_);
     rescaleAxes();

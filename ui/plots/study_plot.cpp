@@ -4,6 +4,7 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"
+#include "ui/plots/figure_help.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
 #include "ui/plots/study_extreme.h"
@@ -56,7 +57,8 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(6, 0, 6, 0);
+    head->setContentsMargins(6, 1, 6, 1);
+    head->setSpacing(6);
     head->addWidget(new QLabel(tr("from"), this));
     head->addWidget(from_);
     head->addWidget(new QLabel(tr("to"), this));
@@ -65,6 +67,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     column->addWidget(readout_);
     column->addWidget(plot_, 1);
     column->addLayout(head);
+    plot_->setAccessibleName(title);
     plot_->setMinimumSize(160, 90);
     plot_->setMouseTracking(true);
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
@@ -227,6 +230,7 @@ void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) con
 void StudyPlot::refill() {
     plot_->clearGraphs();
     graphs_.clear();
+    helps_.clear();
     QStringList units;
     for (const QString& figure : figures_) {
         const QString unit = unitOf(figure);
@@ -235,9 +239,13 @@ void StudyPlot::refill() {
         QCPAxis* axis = units.indexOf(unit) == 0 ? plot_->yAxis : plot_->yAxis2;
         QCPGraph* before = plot_->addGraph(plot_->xAxis, axis);
         QCPGraph* now = plot_->addGraph(plot_->xAxis, axis);
+        const QString name = axisText(labelOf(figure), unit);
+        now->setName(name);
+        before->setName(tr("%1, baseline").arg(name));
         fill(*before, before_, figure);
         fill(*now, now_, figure);
         graphs_.emplace_back(now, before);
+        helps_ << (now_.solution ? figureHelp(*now_.solution, figure.toStdString()) : QString());
     }
     plot_->yAxis2->setVisible(units.size() > 1);
     plot_->yAxis->setLabel(unitFor(units.value(0)).text);
@@ -299,12 +307,13 @@ void StudyPlot::readOut(double parameter) {
             if (const auto worst = studyExtreme(points, index, *place)) {
                 const double most = unit.shown(worst->value);
                 // The unit stands behind every value: the strip's own would follow the place.
-                item.value += QLatin1Char(' ') + std::exchange(item.unit, QString());
+                const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
+                item.unit.clear();
+                item.value += behind;
                 item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
-                                  .arg(valueText(most, most) + QLatin1Char(' ') + unit.text,
-                                       shortText(worst->parameter));
+                                  .arg(valueText(most, most) + behind, shortText(worst->parameter));
             }
-            item.help = nearest->second.failure.empty() ? tr("At %1").arg(shortText(nearest->first))
+            item.help = nearest->second.failure.empty() ? helps_[static_cast<qsizetype>(i)]
                                                         : coreText(nearest->second.failure);
         }
         items.push_back(std::move(item));

@@ -105,6 +105,7 @@ class StudyPlot : public QWidget {
     QCustomPlot* plot_;
     QCPItemStraightLine* mark_;
     std::vector<std::pair<QCPGraph*, QCPGraph*>> graphs_; ///< now and baseline, by figure
+    QStringList helps_;                                   ///< what each figure is
     double readAt_ = 0.0;
     bool pointing_ = false;
 };

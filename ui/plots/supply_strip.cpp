@@ -19,7 +19,9 @@ using solution::SupplyPath;
 constexpr double gapShare = 0.85; // of a box
 
 QString powerText(const SupplyPath& path) {
-    return quantityText(path.power / units::kilowatt, QStringLiteral("kW"));
+    constexpr double small = 100.0; // [W]
+    return path.power < small ? quantityText(path.power, QStringLiteral("W"))
+                              : quantityText(path.power / units::kilowatt, QStringLiteral("kW"));
 }
 
 SupplyStrip::Station station(const QString& title, const SupplyPath::State& state) {
@@ -82,6 +84,16 @@ SupplyStrip::SupplyStrip(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Supply from ambient to chamber"));
     connect(&Units::instance(), &Units::changed, this, &SupplyStrip::refill);
+}
+
+DataSheet SupplyStrip::dataSheet() const {
+    DataSheet sheet{{tr("place"), tr("pressure"), tr("temperature"), tr("reached by"), tr("effect"),
+                     tr("baseline")},
+                    {}};
+    for (const Station& place : stations_)
+        sheet.rows.push_back({place.title, place.pressure, place.temperature, place.passage,
+                              place.passageValue.simplified(), place.before});
+    return sheet;
 }
 
 QSize SupplyStrip::minimumSizeHint() const {

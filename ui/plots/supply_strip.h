@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/solution/closer_look.h"
+#include "ui/plots/plot_data.h"
 #include "ui/plots/shown.h"
 
 #include <QWidget>
@@ -11,7 +12,7 @@ namespace lobewright::ui {
 
 /// Who brings the air from ambient to the chamber, by how much, and what it costs: one box for
 /// each state of the air, with what happens between.
-class SupplyStrip : public QWidget {
+class SupplyStrip : public QWidget, public DataSource {
     Q_OBJECT
 
   public:
@@ -34,6 +35,7 @@ class SupplyStrip : public QWidget {
     const QString& verdict() const { return verdict_; }
     void addOptions(QMenu& menu);
 
+    DataSheet dataSheet() const override;
     QSize minimumSizeHint() const override;
 
   protected:

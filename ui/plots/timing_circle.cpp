@@ -47,6 +47,7 @@ struct TimingCircle::Frame {
 
 TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setAccessibleName(tr("Circular timing diagram"));
+    setFocusPolicy(Qt::StrongFocus);
     setToolTip(tr("One gas cycle, clockwise from inner dead centre. Events in cycle degrees from "
                   "inner dead centre, with shaft degrees in brackets. Drag to turn the shaft."));
     connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
@@ -104,6 +105,11 @@ void TimingCircle::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), Palette::of(*this).paper);
     paintInto(painter);
+    if (hasFocus()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(Palette::of(*this).cursor, 1.0, Qt::DotLine));
+        painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
+    }
 }
 
 void TimingCircle::paintInto(QPainter& painter) const {
@@ -116,9 +122,9 @@ void TimingCircle::paintInto(QPainter& painter) const {
         paintBaseline(painter, place);
     paintPorts(painter, place);
     paintEvents(painter, place);
-    paintMiddle(painter, place);
     if (handShown_)
         paintHand(painter, place);
+    paintMiddle(painter, place);
 }
 
 void TimingCircle::paintDial(QPainter& painter, const Frame& place) const {
@@ -244,9 +250,12 @@ void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {
     for (const auto& [words, colour] : lines) {
         if (fontMetrics().horizontalAdvance(words) > room * 0.94)
             return; // too small a circle: the port plot says the same
+        const QRectF box(place.centre.x() - 0.5 * room, y, room, line);
+        // The hand passes behind the words.
+        painter.fillRect(painter.boundingRect(box, Qt::AlignCenter, words).adjusted(-3, 0, 3, 0),
+                         handShown_ ? QBrush(tones.paper) : QBrush(Qt::NoBrush));
         painter.setPen(colour);
-        painter.drawText(QRectF(place.centre.x() - 0.5 * room, y, room, line), Qt::AlignCenter,
-                         words);
+        painter.drawText(box, Qt::AlignCenter, words);
         y += line;
     }
 }
@@ -276,6 +285,51 @@ void TimingCircle::mousePressEvent(QMouseEvent* event) {
 void TimingCircle::mouseMoveEvent(QMouseEvent* event) {
     if (event->buttons() & Qt::LeftButton)
         turnTo(event->position());
+}
+
+void TimingCircle::keyPressEvent(QKeyEvent* event) {
+    const double step = event->modifiers().testFlag(Qt::ShiftModifier)     ? 0.1
+                        : event->modifiers().testFlag(Qt::ControlModifier) ? 10.0
+                                                                           : 1.0;
+    const int key = event->key();
+    if (key == Qt::Key_Left || key == Qt::Key_Right) {
+        cursor_.setAngle(cursor_.angle() + (key == Qt::Key_Right ? step : -step) * units::degree);
+    } else if (key == Qt::Key_Space) {
+        cursor_.togglePlaying();
+    } else if ((key == Qt::Key_PageUp || key == Qt::Key_PageDown) && geometry_) {
+        std::vector<double> stops;
+        for (const TurnEvent& happening : turnEvents(geometry_->pair, geometry_->timing))
+            stops.push_back(happening.theta);
+        if (const auto to = nextStop(stops, cursor_.angle(), key == Qt::Key_PageDown))
+            cursor_.setAngle(*to);
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+DataSheet TimingCircle::dataSheet() const {
+    DataSheet sheet{{tr("event"), tr("shaft angle, °"), tr("cycle angle, °"),
+                     tr("shaft angle, °, baseline"), tr("cycle angle, °, baseline")},
+                    {}};
+    if (!geometry_)
+        return sheet;
+    const auto before =
+        baseline_ ? turnEvents(baseline_->pair, baseline_->timing) : std::vector<TurnEvent>();
+    const auto cells = [](const mechanism::OpposedPair& pair, double theta) {
+        return QStringList{dataText(theta / units::degree),
+                           dataText(cycleAngle(pair, theta) / units::degree)};
+    };
+    for (const TurnEvent& happening : turnEvents(geometry_->pair, geometry_->timing)) {
+        QStringList row{words(happening.kind)};
+        row << cells(geometry_->pair, happening.theta);
+        const auto same = std::ranges::find_if(before, [&](const TurnEvent& other) {
+            return other.kind == happening.kind && other.cycle == happening.cycle;
+        });
+        row << (same == before.end() ? QStringList{QString(), QString()}
+                                     : cells(baseline_->pair, same->theta));
+        sheet.rows.push_back(row);
+    }
+    return sheet;
 }
 
 void TimingCircle::addOptions(QMenu& menu) {

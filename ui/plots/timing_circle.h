@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/palette.h"
+#include "ui/plots/plot_data.h"
 #include "ui/plots/shown.h"
 #include "ui/plots/turn_cursor.h"
 
@@ -12,7 +13,7 @@ namespace lobewright::ui {
 
 /// The circular timing diagram of the trade: one gas cycle clockwise from inner dead centre at
 /// the top, ports as arcs, every event with cycle and shaft degrees. Drag turns the shaft.
-class TimingCircle : public QWidget {
+class TimingCircle : public QWidget, public DataSource {
     Q_OBJECT
 
   public:
@@ -22,6 +23,7 @@ class TimingCircle : public QWidget {
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
     void addOptions(QMenu& menu);
+    DataSheet dataSheet() const override;
     /// The hand at the cursor; shown at first.
     void setHandShown(bool shown) { handShown_ = shown; }
     /// The drawing without its ground, for other paper.
@@ -33,6 +35,7 @@ class TimingCircle : public QWidget {
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:

@@ -82,6 +82,7 @@ void TorquePlot::refill() {
             QCPGraph* graph = canvas().addGraph();
             graph->setLayer(QLatin1String(TurnCanvas::baseline));
             graph->setPen(QPen(tones().quiet, 1, Qt::DotLine));
+            graph->setName(axisText(tr("torque of cylinder %1").arg(k + 1), first.look.unit));
             QVector<QCPGraphData> points;
             for (const double theta : first.theta) {
                 double at = std::fmod(theta - angles[k] + angles[0], units::turn);
@@ -128,7 +129,7 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
     painter.setFont(canvas().xAxis->tickLabelFont());
     const QFontMetricsF metrics(painter.font());
     QRectF ground = metrics.boundingRect(text).adjusted(-4, -1, 4, 1);
-    ground.moveBottomRight(box.bottomRight() - QPointF(4, 3));
+    ground.moveBottomRight(box.bottomRight() - QPointF(4, 10)); // above the wedges of rattle
     painter.fillRect(ground, tones().panel);
     painter.setPen(tones().ink);
     painter.drawText(ground, Qt::AlignCenter, text);

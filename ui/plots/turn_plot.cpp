@@ -135,6 +135,7 @@ void TurnPlot::setValues(size_t index, const Samples& theta, const Samples& valu
     Curve& target = curves_[index];
     target.theta = theta;
     target.values = unitFor(target.look.unit).shown(values);
+    target.now->setName(axisText(target.look.label, target.look.unit));
     fill(*target.now, theta, target.values);
 }
 
@@ -142,6 +143,7 @@ void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Sampl
     Curve& target = curves_[index];
     target.baselineTheta = theta;
     target.baselineValues = unitFor(target.look.unit).shown(values);
+    target.before->setName(tr("%1, baseline").arg(axisText(target.look.label, target.look.unit)));
     fill(*target.before, theta, target.baselineValues);
 }
 

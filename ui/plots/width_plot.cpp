@@ -285,7 +285,9 @@ QCPRange WidthPlot::contentRange(bool onRight) const {
         const double radius =
             unitFor(QStringLiteral("mm"))
                 .shown(geometry()->design.mechanism.roller.radius / units::millimetre);
-        range.upper = std::clamp(range.upper, radius, farMargin * radius);
+        // Far margins are of no interest, unless there are no others.
+        const double far = std::max(farMargin * radius, worst_ ? 1.5 * worst_->value : 0.0);
+        range.upper = std::clamp(range.upper, radius, far);
     }
     return range;
 }

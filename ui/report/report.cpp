@@ -4,6 +4,7 @@
 #include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/plots/curve.h"
+#include "ui/plots/turn_events.h"
 #include "ui/report/report_drawings.h"
 #include "ui/report/report_sheet.h"
 #include "ui/report/report_words.h"
@@ -13,6 +14,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QPdfWriter>
+#include <QPrinter>
 
 #include <algorithm>
 #include <cmath>
@@ -70,8 +72,8 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     const auto& design = solution.design;
     sheet.title(titleOf(content));
     sheet.caption(
-        Words::tr("Cam-track engine of %1 cylinders, %2 gas cycles a turn each, %3 at %4/min. "
-                  "Computed by Lobewright %5 on %6.")
+        Words::tr("Cam-track engine; cylinders: %1; gas cycles a turn and cylinder: %2; %3 at "
+                  "%4/min. Computed by Lobewright %5 on %6.")
             .arg(design.mechanism.cylinders)
             .arg(solution.pair.cyclesPerTurn())
             .arg(design.running.motored ? Words::tr("motored") : Words::tr("fired"))
@@ -89,7 +91,7 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
 void writePortPage(Sheet& sheet, const ReportContent& content) {
     sheet.newPage();
     sheet.heading(Words::tr("Port timing and speed"));
-    const double side = 390.0;
+    const double side = 310.0;
     const QRectF box = sheet.take(side);
     drawTimingCircle(sheet, content.solution,
                      QRectF(box.left() - 8.0, box.top(), box.width() * 0.62, side));
@@ -97,7 +99,7 @@ void writePortPage(Sheet& sheet, const ReportContent& content) {
     painter.setPen(sheet.tones().quiet);
     painter.setFont(Sheet::font(8.5));
     painter.drawText(
-        QRectF(box.left() + 0.68 * box.width(), box.top() + 60.0, 0.32 * box.width(), side - 60.0),
+        QRectF(box.left() + 0.68 * box.width(), box.top() + 40.0, 0.32 * box.width(), side - 40.0),
         Qt::TextWordWrap,
         Words::tr("One gas cycle, clockwise from inner dead centre (IDC). Outer arc: "
                   "exhaust ports open; inner arc: inlet ports open; shaded: both. "
@@ -112,6 +114,10 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
     writeTitlePage(sheet, content);
     sheet.newPage();
     sheet.heading(Words::tr("Over one shaft turn"));
+    if (!rattles(*content.solution).empty())
+        sheet.caption(Words::tr("Wedges on the lower edge: where the load of cylinder 1 leaves the "
+                                "push flank of the closed track (down) or comes back to it (up); "
+                                "the roller rattles there."));
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     writePortPage(sheet, content);
     sheet.newPage();
@@ -126,18 +132,22 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
 }
 
 /// One run over all pages; `pages` 0 while their number is not known. Returns their number.
-int paint(const ReportContent& content, QIODevice& device, int pages) {
-    QPdfWriter writer(&device);
-    writer.setResolution(dotsPerInch);
-    writer.setPageSize(QPageSize(QPageSize::A4));
-    writer.setPageMargins(QMarginsF());
-    writer.setTitle(titleOf(content));
-    writer.setCreator(QStringLiteral("Lobewright ") + content.version);
-    Sheet sheet(writer,
+int paintOn(const ReportContent& content, QPagedPaintDevice& device, int pages) {
+    Sheet sheet(device,
                 {titleOf(content),
                  Words::tr("Lobewright %1, %2").arg(content.version, dateOf(content)), pages});
     writeSheets(sheet, content);
     return sheet.pages();
+}
+
+int paint(const ReportContent& content, QIODevice& device, const QPageSize& size, int pages) {
+    QPdfWriter writer(&device);
+    writer.setResolution(dotsPerInch);
+    writer.setPageSize(size);
+    writer.setPageMargins(QMarginsF());
+    writer.setTitle(titleOf(content));
+    writer.setCreator(QStringLiteral("Lobewright ") + content.version);
+    return paintOn(content, writer, pages);
 }
 
 } // namespace
@@ -166,9 +176,20 @@ Result<QByteArray> reportPdf(const ReportContent& content) {
         bytes.clear();
         QBuffer buffer(&bytes);
         buffer.open(QIODevice::WriteOnly);
-        pages = paint(content, buffer, pages);
+        pages = paint(content, buffer, QPageSize(QPageSize::A4), pages);
     }
     return bytes;
+}
+
+Result<int> printReport(const ReportContent& content, QPrinter& printer) {
+    if (!content.solution->gas)
+        return Problem{"", "the gas cycle could not be solved; a report needs its solution"};
+    printer.setFullPage(true); // the sheets keep margins of their own
+    printer.setResolution(dotsPerInch);
+    QBuffer counted;
+    counted.open(QIODevice::WriteOnly);
+    const int pages = paint(content, counted, printer.pageLayout().pageSize(), 0);
+    return paintOn(content, printer, pages);
 }
 
 } // namespace lobewright::ui

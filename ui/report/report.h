@@ -11,6 +11,8 @@
 
 #include <utility>
 
+class QPrinter;
+
 /// The design on a few pages for people who will judge it away from the screen.
 namespace lobewright::ui {
 
@@ -34,5 +36,8 @@ inline constexpr int reportCurvePoints = 21;
 /// the screen shows. Needs a QApplication; the offscreen platform will do. Error: the gas cycle of
 /// the solution could not be solved (with its reason).
 Result<QByteArray> reportPdf(const ReportContent& content);
+
+/// The same on the paper of a printer. Returns the number of pages.
+Result<int> printReport(const ReportContent& content, QPrinter& printer);
 
 } // namespace lobewright::ui

@@ -24,8 +24,19 @@ ReportJob::ReportJob(QObject* parent) : QObject(parent) {
 
 void ReportJob::start(const SolutionPointer& solution, const QString& version,
                       const QString& file) {
-    content_ = {solution, {}, version, QDate::currentDate()};
     file_ = file;
+    printer_.reset();
+    begin(solution, version);
+}
+
+void ReportJob::print(const SolutionPointer& solution, const QString& version,
+                      const std::shared_ptr<QPrinter>& printer) {
+    printer_ = printer;
+    begin(solution, version);
+}
+
+void ReportJob::begin(const SolutionPointer& solution, const QString& version) {
+    content_ = {solution, {}, version, QDate::currentDate()};
     points_ = 0;
     busy_ = true;
     number_ = runner_.request(
@@ -41,18 +52,28 @@ void ReportJob::cancel() {
 
 void ReportJob::draw(const study::Table& table) {
     content_.torqueCurve = table;
-    const auto bytes = reportPdf(content_);
-    if (!bytes) {
-        fail(coreText(bytes.problems().front().message));
-        return;
-    }
-    const std::string_view view(bytes->constData(), static_cast<size_t>(bytes->size()));
-    if (const auto problem = design::writeAtomically(file_.toStdString(), view)) {
-        fail(coreText(problem->message));
+    if (const auto reason = write()) {
+        fail(*reason);
         return;
     }
     busy_ = false;
-    Q_EMIT written(file_);
+    Q_EMIT written();
+}
+
+/// Why it could not be written; absent when it was.
+std::optional<QString> ReportJob::write() const {
+    if (printer_) {
+        const auto pages = printReport(content_, *printer_);
+        return pages ? std::nullopt
+                     : std::optional(coreText(pages.problems().front().message));
+    }
+    const auto bytes = reportPdf(content_);
+    if (!bytes)
+        return coreText(bytes.problems().front().message);
+    const std::string_view view(bytes->constData(), static_cast<size_t>(bytes->size()));
+    if (const auto problem = design::writeAtomically(file_.toStdString(), view))
+        return coreText(problem->message);
+    return std::nullopt;
 }
 
 void ReportJob::fail(const QString& reason) {

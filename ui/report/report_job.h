@@ -5,6 +5,8 @@
 
 #include <QObject>
 
+class QPrinter;
+
 namespace lobewright::ui {
 
 /// Makes the report of a solution in the background and writes it. The torque curve is computed
@@ -17,22 +19,28 @@ class ReportJob : public QObject {
 
     /// Replaces a job that still runs. The solution must have a solved gas cycle.
     void start(const SolutionPointer& solution, const QString& version, const QString& file);
+    /// The same on paper, or into the file that the printer was told to write.
+    void print(const SolutionPointer& solution, const QString& version,
+               const std::shared_ptr<QPrinter>& printer);
     /// Nothing is written any more, no signal follows.
     void cancel();
     bool isBusy() const { return busy_; }
 
   Q_SIGNALS:
     void progressed(double fraction);
-    void written(const QString& file);
+    void written();
     void failed(const QString& reason);
 
   private:
+    void begin(const SolutionPointer& solution, const QString& version);
     void draw(const study::Table& table);
+    std::optional<QString> write() const;
     void fail(const QString& reason);
 
     StudyRunner runner_;
     ReportContent content_;
     QString file_;
+    std::shared_ptr<QPrinter> printer_; ///< null: into the file
     quint64 number_ = 0;
     int points_ = 0;
     bool busy_ = false;

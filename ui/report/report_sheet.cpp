@@ -35,11 +35,11 @@ QFont Sheet::font(double pointSize, bool bold) {
     return font;
 }
 
-Sheet::Sheet(QPdfWriter& writer, Footer footer)
-    : writer_(writer), footer_(std::move(footer)), left_(margin), top_(margin),
-      width_(writer.width() - 2.0 * margin), bottom_(writer.height() - margin - footerHeight),
+Sheet::Sheet(QPagedPaintDevice& device, Footer footer)
+    : device_(device), footer_(std::move(footer)), left_(margin), top_(margin),
+      width_(device.width() - 2.0 * margin), bottom_(device.height() - margin - footerHeight),
       y_(margin) {
-    painter_.begin(&writer_);
+    painter_.begin(&device_);
     painter_.setMode(QCPPainter::pmVectorized);
     painter_.setMode(QCPPainter::pmNoCaching);
     painter_.setRenderHint(QPainter::Antialiasing);
@@ -57,7 +57,7 @@ void Sheet::paintFooter() {
     painter_.drawLine(QPointF(left_, line), QPointF(left_ + width_, line));
     painter_.setPen(tones().quiet);
     const QRectF box(left_, line + 4, width_, 14);
-    const QFontMetricsF metrics(painter_.font(), &writer_);
+    const QFontMetricsF metrics(painter_.font(), &device_);
     painter_.drawText(box, Qt::AlignLeft,
                       metrics.elidedText(footer_.left, Qt::ElideRight, 0.42 * width_));
     painter_.drawText(box, Qt::AlignHCenter, footer_.middle);
@@ -68,7 +68,7 @@ void Sheet::paintFooter() {
 
 void Sheet::newPage() {
     paintFooter();
-    writer_.newPage();
+    device_.newPage();
     ++page_;
     y_ = top_;
 }
@@ -129,6 +129,27 @@ void Sheet::entry(const QString& name, const QString& text, const QColor& bar) {
     space(5.0);
 }
 
+/// Name and value, both in narrower letters where they would not fit beside each other.
+void Sheet::writeRow(const Row& row, const QRectF& box, double pointSize) {
+    constexpr double gap = 8.0;
+    QFont letters = font(pointSize, row.isHeading);
+    QFontMetricsF metrics(letters, &device_);
+    for (const int stretch : {92, 84, 76}) {
+        if (metrics.horizontalAdvance(row.name) + metrics.horizontalAdvance(row.value) + gap <=
+            box.width())
+            break;
+        letters.setStretch(stretch);
+        metrics = QFontMetricsF(letters, &device_);
+    }
+    painter_.setFont(letters);
+    painter_.setPen(tones().ink);
+    painter_.drawText(box, Qt::AlignRight | Qt::AlignVCenter, row.value);
+    painter_.setPen(row.isHeading ? tones().ink : tones().quiet);
+    const double room = box.width() - metrics.horizontalAdvance(row.value) - gap;
+    painter_.drawText(box, Qt::AlignLeft | Qt::AlignVCenter,
+                      metrics.elidedText(row.name, Qt::ElideRight, room));
+}
+
 void Sheet::columns(const std::vector<Row>& rows, int count, double pointSize) {
     const double gap = 18.0;
     const double each = (width_ - gap * (count - 1)) / count;
@@ -150,15 +171,7 @@ void Sheet::columns(const std::vector<Row>& rows, int count, double pointSize) {
                 break;
             const QRectF box(block.left() + static_cast<double>(i / high) * (each + gap),
                              block.top() + static_cast<double>(i % high) * line, each, line);
-            painter_.setFont(font(pointSize, rows[from].isHeading));
-            painter_.setPen(tones().ink);
-            const QFontMetricsF metrics(painter_.font(), &writer_);
-            const double value = metrics.horizontalAdvance(rows[from].value);
-            painter_.drawText(box, Qt::AlignRight | Qt::AlignVCenter, rows[from].value);
-            painter_.setPen(rows[from].isHeading ? tones().ink : tones().quiet);
-            painter_.drawText(
-                box, Qt::AlignLeft | Qt::AlignVCenter,
-                metrics.elidedText(rows[from].name, Qt::ElideRight, each - value - 8.0));
+            writeRow(rows[from], box, pointSize);
             painter_.setPen(QPen(tones().grid, 0.6));
             painter_.drawLine(box.bottomLeft(), box.bottomRight());
             ++i;

@@ -3,7 +3,7 @@
 #include "ui/palette.h"
 #include "ui/plots/custom_plot.h"
 
-#include <QPdfWriter>
+#include <QPagedPaintDevice>
 #include <QRectF>
 #include <QString>
 
@@ -25,7 +25,7 @@ class Sheet {
         bool isHeading = false;
     };
 
-    Sheet(QPdfWriter& writer, Footer footer);
+    Sheet(QPagedPaintDevice& device, Footer footer);
     ~Sheet();
 
     QCPPainter& painter() { return painter_; }
@@ -55,9 +55,10 @@ class Sheet {
   private:
     void write(const QString& text, const QFont& font, const QColor& colour, double before,
                double after);
+    void writeRow(const Row& row, const QRectF& box, double pointSize);
     void paintFooter();
 
-    QPdfWriter& writer_;
+    QPagedPaintDevice& device_;
     Footer footer_;
     QCPPainter painter_;
     int page_ = 1;

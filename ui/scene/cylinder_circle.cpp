@@ -192,25 +192,30 @@ void CylinderCircle::paintCaptions(QPainter& painter) const {
                          : tr("at uneven intervals"));
     lines << tr("Shaft %1, seen from the inlet end").arg(words::degrees(cursor().angle(), 1));
     const double line = painter.fontMetrics().height();
-    const double total = line * static_cast<double>(lines.size());
-    double y = captions_.center().y() - 0.5 * total;
+    const bool beside = captions_.height() > 5.0 * line;
     QFont bold = painter.font();
     const QFont plain = bold;
     bold.setBold(true);
-    const bool beside = captions_.height() > 5.0 * line;
+    const auto heightOf = [&](const QString& text) {
+        return beside ? painter.boundingRect(captions_, Qt::TextWordWrap, text).height() : line;
+    };
+    double total = 0.0;
+    for (const QString& text : lines)
+        total += heightOf(text);
+    double y = captions_.center().y() - 0.5 * total;
     for (qsizetype i = 0; i < lines.size(); ++i) {
         painter.setFont(i == 1 ? bold : plain);
         painter.setPen(i == 1 ? p.ink : p.quiet);
-        if (beside && i == 3) {
-            painter.drawText(QRectF(captions_.left(), y, captions_.width(), 3.0 * line),
-                             Qt::AlignLeft | Qt::TextWordWrap, lines[i]);
+        const double height = heightOf(lines[i]);
+        const QRectF box(captions_.left(), y, captions_.width(), height);
+        if (beside) {
+            painter.drawText(box, Qt::AlignLeft | Qt::TextWordWrap, lines[i]);
         } else {
-            painter.drawText(QRectF(captions_.left(), y, captions_.width(), line),
-                             beside ? Qt::AlignLeft : Qt::AlignHCenter,
+            painter.drawText(box, Qt::AlignHCenter,
                              painter.fontMetrics().elidedText(lines[i], Qt::ElideRight,
-                                                              static_cast<int>(captions_.width())));
+                                                              static_cast<int>(box.width())));
         }
-        y += line;
+        y += height;
     }
     painter.setFont(plain);
 }

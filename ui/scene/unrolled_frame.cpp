@@ -35,14 +35,16 @@ UnrolledFrame::UnrolledFrame(const ShownEngine& engine, const QRectF& area, doub
     const double spare = std::max(0.0, area.height() - middle - 2.0 * chain - across * scale_);
     const double top = area.top() + 0.3 * spare + chain;
     const double bottom = area.bottom() - 0.3 * spare - chain;
-    face_ = {top, bottom};
+    // A blank thinner than a line of text is drawn thicker where there is room, for its caption.
+    const double caption = std::clamp(line + 4.0 - (blank - r) * scale_, 0.0, 0.3 * spare);
+    face_ = {top - caption, bottom + caption};
     zero_ = {top + blank * scale_, bottom - blank * scale_};
     const double middleTop = top + band.inlet * scale_;
     const double middleBottom = bottom - band.exhaust * scale_;
     middle_ = QRectF(QPointF(left_, middleTop), QPointF(right(), middleBottom));
     if (chains) {
-        chain_ = {QRectF(left_, top - chain, right() - left_, chain),
-                  QRectF(left_, bottom, right() - left_, chain)};
+        chain_ = {QRectF(left_, face_.inlet - chain, right() - left_, chain),
+                  QRectF(left_, face_.exhaust, right() - left_, chain)};
     }
 }
 

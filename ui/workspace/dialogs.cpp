@@ -22,9 +22,11 @@ struct Words {
 
 void runTextDialog(QWidget* parent, const QString& title, const QString& html, QSize size) {
     QDialog dialog(parent);
+    dialog.setObjectName(QStringLiteral("about"));
     dialog.setWindowTitle(title);
     auto* layout = new QVBoxLayout(&dialog);
     auto* text = new QTextBrowser(&dialog);
+    text->setAccessibleName(title);
     text->setHtml(html);
     text->setOpenExternalLinks(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);

@@ -83,6 +83,7 @@ std::optional<std::vector<double>> readRadii(const QString& typed, const QLocale
 
 ExportDialog::ExportDialog(design::Design design, QString name, QWidget* parent)
     : QDialog(parent), design_(std::move(design)), name_(std::move(name)) {
+    setObjectName(QStringLiteral("export"));
     setWindowTitle(tr("Export a track"));
     new QVBoxLayout(this);
     buildForm();

@@ -17,6 +17,7 @@ namespace lobewright::ui {
 
 FramesDialog::FramesDialog(Views& views, TurnCursor& cursor, const QString& name, QWidget* parent)
     : QDialog(parent), views_(views), cursor_(cursor), name_(name) {
+    setObjectName(QStringLiteral("frames"));
     setWindowTitle(tr("Pictures over a turn"));
     buildForm();
     noteBusy(false);

@@ -119,6 +119,14 @@ QString helpOfView(const QString& key) {
     return pages.value(key);
 }
 
+QString helpOfDialog(const QString& name) {
+    static const QHash<QString, QString> pages = {
+        {"preferences", "preferences.md"}, {"shortcuts", "keys.md"},     {"export", "exports.md"},
+        {"frames", "exports.md"},          {"liftImport", "exports.md"}, {"knotFit", "lobes.md"},
+        {"problems", "files.md"},          {"about", "cautions.md"}};
+    return pages.value(name);
+}
+
 QString helpOfArrangement(const QString& key) {
     const QString file = QStringLiteral("arrangement-%1.md").arg(key);
     return helpPage(file) ? file : QString();

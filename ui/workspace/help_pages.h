@@ -26,6 +26,8 @@ std::vector<const HelpPage*> helpPagesWith(const QString& words);
 
 /// The page of a view, by its key; empty when it has none.
 QString helpOfView(const QString& key);
+/// The page of a modal dialog, by its object name; empty when it has none.
+QString helpOfDialog(const QString& name);
 /// The page of an arrangement, by its key.
 QString helpOfArrangement(const QString& key);
 

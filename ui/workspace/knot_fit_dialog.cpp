@@ -25,6 +25,7 @@ namespace lobewright::ui {
 namespace {
 
 const auto micrometres = QStringLiteral("µm");
+constexpr double roundingOff = 1e-6; // [µm]
 
 constexpr int mostByTolerance = 100; // then the tolerance is out of reach of a hand
 
@@ -144,16 +145,19 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
     const auto share = [](double part, double whole) {
         return localNumbers(QString::number(100.0 * part / whole, 'g', 2));
     };
+    const double off = fit_->largestError / units::micrometre;
     QString text =
-        tr("%1 knots. Off by at most: lift %2 µm at %3°; velocity %4 m/s (%5 % of its "
-           "peak) at %6°; acceleration %7 m/s² (%8 % of its peak) at %9°.")
-            .arg(fit_->shape.knots.size())
-            .arg(fit_->largestError / units::micrometre, 0, 'g', 3)
-            .arg(at(fit_->angle))
-            .arg(fit_->slope->value * omega, 0, 'g', 3)
-            .arg(share(fit_->slope->value, peaks.velocity), at(fit_->slope->angle))
-            .arg(fit_->curvature->value * omega * omega, 0, 'g', 3)
-            .arg(share(fit_->curvature->value, peaks.acceleration), at(fit_->curvature->angle));
+        off < roundingOff
+            ? tr("%1 knots; they give the track as it is.").arg(fit_->shape.knots.size())
+            : tr("%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its "
+                 "peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.")
+                  .arg(fit_->shape.knots.size())
+                  .arg(quantityText(off, micrometres), at(fit_->angle),
+                       quantityText(fit_->slope->value * omega, QStringLiteral("m/s")),
+                       share(fit_->slope->value, peaks.velocity), at(fit_->slope->angle),
+                       quantityText(fit_->curvature->value * omega * omega, QStringLiteral("m/s²")),
+                       share(fit_->curvature->value, peaks.acceleration),
+                       at(fit_->curvature->angle));
     if (!motion::jumps(curve, 2).empty()) {
         text += QLatin1Char(' ') + tr("The jumps of its acceleration are rounded off: a spline has "
                                       "none.");

@@ -74,6 +74,10 @@ void KnotFitPlot::show(const motion::LiftCurve& before, const motion::LiftCurve&
         area->axis(QCPAxis::atLeft)->rescale();
         area->axis(QCPAxis::atLeft)->scaleRange(1.1, area->axis(QCPAxis::atLeft)->range().center());
     }
+    // What is off by rounding only shall look like nothing.
+    const double least = unitFor(QStringLiteral("µm")).shown(0.01);
+    QCPAxis& off = *below_->axis(QCPAxis::atLeft);
+    off.setRange(std::min(off.range().lower, -least), std::max(off.range().upper, least));
     replot(QCustomPlot::rpQueuedReplot);
 }
 

@@ -37,6 +37,7 @@ constexpr int settleTime = 150;          ///< [ms]
 
 LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     : QDialog(parent), document_(document) {
+    setObjectName(QStringLiteral("liftImport"));
     setWindowTitle(tr("Lift table to knots"));
     auto* column = new QVBoxLayout(this);
     buildForm();
@@ -71,6 +72,7 @@ void LiftImportDialog::buildForm() {
     static_cast<QVBoxLayout*>(layout())->addLayout(form);
     file_ = new QLineEdit(this);
     file_->setReadOnly(true);
+    file_->setAccessibleName(tr("File of the table"));
     auto* choose = new QPushButton(tr("&Open…"), this);
     auto* row = new QHBoxLayout;
     row->addWidget(file_, 1);

@@ -7,7 +7,9 @@
 #include "ui/editing/snapshots_panel.h"
 #include "ui/editing/working_view.h"
 #include "ui/units.h"
+#include "ui/workspace/dialog_help.h"
 #include "ui/workspace/figures_bar.h"
+#include "ui/workspace/hint_strip.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
 #include "ui/workspace/recent_files.h"
@@ -54,6 +56,9 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     restoreLayout();
     updateActions();
     updateTitle();
+    new DialogHelp(this);
+    if (options_.asksQuestions && HintStrip::isNew())
+        firstHint_->open();
 }
 
 MainWindow::~MainWindow() {
@@ -88,6 +93,10 @@ void MainWindow::buildCentre() {
     split_->setCollapsible(0, false);
     split_->setCollapsible(1, false);
     playback_ = new PlaybackBar(cursor_, centre);
+    firstHint_ = new HintStrip(centre);
+    connect(firstHint_, &HintStrip::firstStepsWanted, this,
+            [this] { openHelp(QStringLiteral("first-designer.md")); });
+    column->addWidget(firstHint_);
     column->addWidget(split_, 1);
     column->addWidget(playback_);
     setCentralWidget(centre);

@@ -11,6 +11,7 @@
 #include <QMainWindow>
 #include <QTimer>
 
+#include <functional>
 #include <memory>
 
 class QActionGroup;
@@ -25,10 +26,12 @@ namespace lobewright::ui {
 class FiguresBar;
 class FiguresPanel;
 class HelpWindow;
+class HintStrip;
 class LimitsList;
 class NumberPanel;
 class PaneGrid;
 class PlaybackBar;
+class ReportJob;
 class RecentFiles;
 class SnapshotsPanel;
 class WorkingView;
@@ -67,6 +70,10 @@ class MainWindow : public QMainWindow {
     /// arrangement.
     QString helpPageHere() const;
     void openHelp(const QString& page);
+    /// The view that has the keyboard, else the one under the pointer; null: neither is a view.
+    const Views::View* viewHere() const;
+    /// Asks for a printer for the view of viewHere(), else for the first one.
+    void printPane();
     /// Null before it was opened first.
     HelpWindow* helpWindow() const { return help_; }
 
@@ -152,6 +159,14 @@ class MainWindow : public QMainWindow {
     // main_window_report.cpp
     void addReportAction(QMenu& menu);
     void askForReport();
+    /// False after saying why there can be none.
+    bool reportIsPossible();
+    /// Runs a job with its progress shown; `done` is said at its end.
+    void makeReport(const QString& done, const std::function<void(ReportJob&)>& start);
+
+    // main_window_print.cpp
+    void addPrintActions(QMenu& menu);
+    void askToPrintReport();
 
     Options options_;
     Document document_;
@@ -176,6 +191,7 @@ class MainWindow : public QMainWindow {
     SnapshotsPanel* snapshots_ = nullptr;
     WorkingView* working_ = nullptr;
     PlaybackBar* playback_ = nullptr;
+    HintStrip* firstHint_ = nullptr;
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;
     QLabel* solveState_ = nullptr;
@@ -185,8 +201,8 @@ class MainWindow : public QMainWindow {
     HelpWindow* help_ = nullptr;
 
     QAction *save_ = nullptr, *exportResults_ = nullptr, *report_ = nullptr,
-            *keepBaseline_ = nullptr, *swapBaseline_ = nullptr, *forgetBaseline_ = nullptr,
-            *sideShown_ = nullptr, *play_ = nullptr;
+            *printReport_ = nullptr, *keepBaseline_ = nullptr, *swapBaseline_ = nullptr,
+            *forgetBaseline_ = nullptr, *sideShown_ = nullptr, *play_ = nullptr;
     QActionGroup *arrangementGroup_ = nullptr, *themeGroup_ = nullptr, *unitsGroup_ = nullptr;
 };
 

@@ -9,6 +9,7 @@
 #include "ui/workspace/frames_dialog.h"
 #include "ui/workspace/help_pages.h"
 #include "ui/workspace/help_window.h"
+#include "ui/workspace/hint_strip.h"
 #include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
@@ -53,6 +54,7 @@ void MainWindow::buildFileMenu() {
         menu->addAction(tr("&Export results…"), this, &MainWindow::askForResultsFolder);
     exportResults_->setStatusTip(tr("Channels over a turn as CSV, all figures as JSON"));
     addReportAction(*menu);
+    addPrintActions(*menu);
     menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
                     [this] { ExportDialog(document_.design(), document_.name(), this).exec(); })
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
@@ -213,6 +215,8 @@ void MainWindow::buildHelpMenu() {
                     [this] { openHelp(helpPageHere()); })
         ->setStatusTip(tr("The page of the pane that has the keyboard"));
     menu->addAction(tr("Help &contents"), this, [this] { openHelp(helpPages().front().file); });
+    menu->addAction(tr("&First hint"), firstHint_, &HintStrip::open)
+        ->setStatusTip(tr("The line that stood above the panes at the first start"));
     menu->addAction(tr("&Keyboard shortcuts…"), QKeySequence(tr("Shift+F1")), this,
                     [this] { showShortcuts(this, *menuBar()); });
     menu->addSeparator();
@@ -227,12 +231,8 @@ QString MainWindow::helpPageHere() const {
             return QStringLiteral("limits.md");
         if (snapshots_->isAncestorOf(widget))
             return QStringLiteral("baseline.md");
-        for (; widget; widget = widget->parentWidget()) {
-            const auto* pane = qobject_cast<const Pane*>(widget);
-            if (pane && pane->view())
-                return helpOfView(pane->view()->key);
-        }
-        return {};
+        const Pane* pane = paneOf(widget);
+        return pane ? helpOfView(pane->view()->key) : QString();
     };
     for (const QWidget* widget :
          {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())}) {
@@ -254,6 +254,7 @@ void MainWindow::updateActions() {
     keepBaseline_->setEnabled(solved || solver_.isBusy());
     exportResults_->setEnabled(solved);
     report_->setEnabled(solved);
+    printReport_->setEnabled(solved);
     const bool compares = baseline_.solution() != nullptr;
     swapBaseline_->setEnabled(compares);
     forgetBaseline_->setEnabled(compares);

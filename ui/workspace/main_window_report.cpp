@@ -36,13 +36,24 @@ void MainWindow::askForReport() {
     writeReport(file);
 }
 
+bool MainWindow::reportIsPossible() {
+    if (solution_ && solution_->gas)
+        return true;
+    QMessageBox::warning(this, tr("No report"),
+                         tr("The gas cycle of this design could not be solved; a report needs "
+                            "its solution. The limits list says why."));
+    return false;
+}
+
 void MainWindow::writeReport(const QString& file) {
-    if (!solution_ || !solution_->gas) {
-        QMessageBox::warning(this, tr("No report"),
-                             tr("The gas cycle of this design could not be solved; a report needs "
-                                "its solution. The limits list says why."));
+    if (!reportIsPossible())
         return;
-    }
+    makeReport(tr("Report written to %1").arg(file), [this, file](ReportJob& job) {
+        job.start(solution_, QCoreApplication::applicationVersion(), file);
+    });
+}
+
+void MainWindow::makeReport(const QString& done, const std::function<void(ReportJob&)>& start) {
     constexpr int wholeWork = 1000;
     auto* progress = new QProgressDialog(tr("Computing the torque curve and drawing the pages"),
                                          tr("Cancel"), 0, wholeWork, this);
@@ -62,16 +73,16 @@ void MainWindow::writeReport(const QString& file) {
         statusBar()->showMessage(tr("Report cancelled; nothing was written"), messageTime);
         progress->deleteLater();
     });
-    connect(job, &ReportJob::written, this, [this, progress](const QString& name) {
+    connect(job, &ReportJob::written, this, [this, progress, done] {
         progress->deleteLater();
-        statusBar()->showMessage(tr("Report written to %1").arg(name), messageTime);
+        statusBar()->showMessage(done, messageTime);
     });
     connect(job, &ReportJob::failed, this, [this, progress](const QString& reason) {
         progress->deleteLater();
         QMessageBox::warning(this, tr("Report not written"), reason);
     });
     progress->show();
-    job->start(solution_, QCoreApplication::applicationVersion(), file);
+    start(*job);
 }
 
 } // namespace lobewright::ui

@@ -68,4 +68,13 @@ void Pane::mouseDoubleClickEvent(QMouseEvent*) {
     Q_EMIT enlargeWanted();
 }
 
+const Pane* paneOf(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget()) {
+        const auto* pane = qobject_cast<const Pane*>(widget);
+        if (pane && pane->view())
+            return pane;
+    }
+    return nullptr;
+}
+
 } // namespace lobewright::ui

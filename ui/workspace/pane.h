@@ -38,4 +38,7 @@ class Pane : public QFrame {
     const Views::View* view_ = nullptr;
 };
 
+/// The pane with a view in it that the widget lies in; null: none, or no widget.
+const Pane* paneOf(const QWidget* widget);
+
 } // namespace lobewright::ui
