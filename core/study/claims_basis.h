@@ -36,6 +36,13 @@ struct ClaimBasis {
 
 ClaimBasis claimBasis(const Claims& claims);
 
+/// Peaks of torque and power that stand this near, of the lower speed, are taken as equal [own
+/// estimate].
+inline constexpr double nearlyEqualPeaks = 0.05;
+/// Brake efficiency above which no piston engine is believed [own estimate]: the largest two-stroke
+/// diesels reach 0.55.
+inline constexpr double highestEfficiency = 0.60;
+
 /// "149140 W": the number in SI with six digits.
 std::string shown(double value, std::string_view unit = "");
 /// ω [rad/s] as turns per second.

@@ -39,6 +39,8 @@ std::string_view name(Outcome outcome) {
         return "agrees";
     case Outcome::disagrees:
         return "disagrees";
+    case Outcome::doubtful:
+        return "doubtful";
     case Outcome::open:
         return "cannot be judged";
     }
@@ -102,7 +104,7 @@ void addMissing(ClaimsReport& report, const ClaimBasis& basis) {
         {"/engine/ignition", "Ignition", !engine.ignition, "which published bands apply"},
         {"/engine/charging", "Charging", !engine.charging,
          "whether a high pressure is ambitious or ordinary"},
-        {"/engine/stroke", "Stroke", !engine.stroke, "mean piston speed"},
+        {"/engine/stroke", "Stroke", !engine.stroke && !figures.pistonSpeed, "mean piston speed"},
         {"/engine/mass", "Mass", !engine.mass, "power per mass"},
         {"/engine/fuel", "Fuel", !engine.fuel, "heating value and air needed"},
         {"/figures/efficiency", "Brake efficiency or fuel consumption",

@@ -47,7 +47,12 @@ enum class Confidence {
 };
 std::string_view name(Confidence confidence);
 
-enum class Outcome { agrees, disagrees, open };
+enum class Outcome {
+    agrees,
+    disagrees,
+    doubtful, ///< a figure speaks against it, none excludes it
+    open
+};
 std::string_view name(Outcome outcome);
 
 /// A statement in words with what the program computes against it.

@@ -11,10 +11,17 @@ namespace lobewright::study {
 
 namespace {
 
-constexpr double nearlyEqualPeaks = 0.05; ///< of the lowest speed, as far as equal peaks are taken
-
 bool differ(double one, double other, double tolerance = roundingOfFigures) {
     return std::abs(one - other) > tolerance * std::max(std::abs(one), std::abs(other));
+}
+
+std::string beyondEngines(const std::string& subject) {
+    return fmt::format(
+        "{} is beyond piston engines: the largest two-stroke diesels reach about 55 % (common "
+        "practice), and even the loss-free cycle of fuel and air stays near 60 % at the "
+        "compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above "
+        "{:.2g} % (own estimate).",
+        subject, 100.0 * highestEfficiency);
 }
 
 /// Compares the given numbers with each other.
@@ -43,6 +50,7 @@ class Conflicts {
             {verdict, std::move(paths), std::move(message), std::move(arithmetic)});
     }
     void powerAgainstTorque();
+    void equalPeaks(std::vector<std::string> paths, const std::string& arithmetic);
     void orderOfSpeeds();
     void geometry();
     void cycles();
@@ -78,10 +86,31 @@ void Conflicts::powerAgainstTorque() {
             "power.",
             arithmetic);
     } else if (claimed < lowest * (1.0 + nearlyEqualPeaks)) {
-        add(Verdict::implausible, paths,
-            "Torque would have to be at its highest where the power is: the peaks stand within 5 % "
-            "of each other, which engines do not do unless a governor cuts in.",
+        equalPeaks(paths, arithmetic);
+    }
+}
+
+/// A torque that hardly falls on the way to the power peak is a flat curve where its own peak
+/// stands well below, and hardly meant where it does not.
+void Conflicts::equalPeaks(std::vector<std::string> paths, const std::string& arithmetic) {
+    const auto& torqueSpeed = figures_.torqueSpeed;
+    if (!torqueSpeed) {
+        add(Verdict::implausible, std::move(paths),
+            "Torque would have to be nearly at its highest where the power is: the curve would be "
+            "flat up to there, or a governor cuts in. The speed of highest torque would decide.",
             arithmetic);
+        return;
+    }
+    // Above the power peak is contradictory, and named so.
+    const double above = figures_.powerSpeed->si / torqueSpeed->si;
+    if (above >= 1.0 - roundingOfFigures && above < 1.0 + nearlyEqualPeaks) {
+        paths.emplace_back("/figures/torque_speed");
+        add(Verdict::implausible, std::move(paths),
+            fmt::format("The peaks of torque and power stand within {:.2g} % of each other, which "
+                        "engines do not do unless a governor cuts in.",
+                        100.0 * nearlyEqualPeaks),
+            fmt::format("{}; {} and {}", arithmetic, text(*torqueSpeed),
+                        text(*figures_.powerSpeed)));
     }
 }
 
@@ -230,6 +259,9 @@ void Conflicts::fuelAndEfficiency() {
         add(Verdict::contradictory, {"/figures/efficiency"},
             "An engine cannot give more work than its fuel brings.",
             fmt::format("{:.4g} ≥ 1", figures_.efficiency->si));
+    } else if (figures_.efficiency && figures_.efficiency->si > highestEfficiency) {
+        add(Verdict::contradictory, {"/figures/efficiency"}, beyondEngines("Brake efficiency"),
+            fmt::format("{:.4g} > {}", figures_.efficiency->si, highestEfficiency));
     }
     const auto& consumption = figures_.fuelConsumption;
     if (!consumption) {
@@ -245,6 +277,11 @@ void Conflicts::fuelAndEfficiency() {
             fmt::format("The fuel does not hold as much energy as the work claimed from it{}.",
                         fuel),
             arithmetic);
+    } else if (efficiency > highestEfficiency) {
+        add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
+            {"/figures/fuel_consumption"},
+            beyondEngines("The brake efficiency behind this fuel consumption" + fuel),
+            fmt::format("{} > {}", arithmetic, highestEfficiency));
     } else if (figures_.efficiency && differ(efficiency, figures_.efficiency->si, 0.03)) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/efficiency", "/figures/fuel_consumption", "/engine/fuel"},

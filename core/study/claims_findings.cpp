@@ -29,7 +29,10 @@ void Findings::judged(BandQuantity quantity, Finding finding, double si) {
     const BandUnit unit = bandUnit(quantity);
     finding.value = si / unit.factor;
     finding.unit = unit.symbol;
-    finding.verdict = judgement.verdict;
+    finding.verdict =
+        quantity == BandQuantity::efficiency && si > highestEfficiency
+            ? (finding.note.empty() ? Verdict::contradictory : Verdict::implausible)
+            : judgement.verdict;
     if (judgement.band != nullptr) {
         const Band& band = *judgement.band;
         finding.band = fmt::format("{}, {}", text(band), band.what);
@@ -96,6 +99,21 @@ void Findings::cyclesAndDisplacement() {
     }
 }
 
+std::string Findings::fallOfTorque(double torqueAtPower) const {
+    if (!figures_.torque || !figures_.torqueSpeed ||
+        figures_.torqueSpeed->si >= figures_.powerSpeed->si) {
+        return "";
+    }
+    const double fall = std::max(0.0, 1.0 - torqueAtPower / figures_.torque->si);
+    const double from = figures_.torqueSpeed->si / units::revPerMinute;
+    const double to = figures_.powerSpeed->si / units::revPerMinute;
+    return fall < nearlyEqualPeaks
+               ? fmt::format("torque would fall only {:.2g} % from {:.5g} to {:.5g} rpm",
+                             100.0 * fall, from, to)
+               : fmt::format("torque would fall {:.2g} % from {:.5g} to {:.5g} rpm", 100.0 * fall,
+                             from, to);
+}
+
 void Findings::speeds() {
     constexpr double rpm = units::revPerMinute;
     if (basis_.lowestPowerSpeed) {
@@ -110,7 +128,7 @@ void Findings::speeds() {
         add({"torque-at-power", "Torque at the power peak", "T = P/(2π·n)",
              fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
                          shown(turnsPerSecond(figures_.powerSpeed->si), "1/s")),
-             torque, "N·m", "", "exact", Verdict::computed, ""});
+             torque, "N·m", "", "exact", Verdict::computed, fallOfTorque(torque)});
     }
     if (figures_.torque && figures_.torqueSpeed) {
         add({"power-at-torque", "Power at the torque peak", "P = 2π·n·T",
@@ -179,6 +197,12 @@ void Findings::pistonSpeed() {
     }
     const auto& stroke = report_.claims.engine.stroke;
     if (fastest == 0.0 || !stroke || !basis_.reciprocations) {
+        if (figures_.pistonSpeed) {
+            judged(BandQuantity::meanPistonSpeed,
+                   {"mean-piston-speed-given", "Mean piston speed as given", "S̄p as given",
+                    shown(figures_.pistonSpeed->si, "m/s")},
+                   figures_.pistonSpeed->si);
+        }
         return;
     }
     const double n = turnsPerSecond(fastest);
@@ -218,7 +242,9 @@ void Findings::efficiency() {
                {"efficiency-from-consumption", "Brake efficiency from the fuel consumption",
                 "η_b = 1/(b_e·LHV)",
                 fmt::format("1/({}·{})", shown(figures_.fuelConsumption->si, "kg/J"),
-                            shown(basis_.heatingValue, "J/kg"))},
+                            shown(basis_.heatingValue, "J/kg")),
+                0.0, "", "", "", Verdict::computed,
+                report_.claims.engine.fuel ? "" : "fuel assumed"},
                1.0 / (figures_.fuelConsumption->si * basis_.heatingValue));
     }
 }

@@ -19,6 +19,8 @@ class Findings {
     void conversions();
     void cyclesAndDisplacement();
     void speeds();
+    /// What a torque given with its own speed leaves to fall; empty: it is not given so.
+    std::string fallOfTorque(double torqueAtPower) const;
     void pressures();
     /// Where mean pressures are told: ending of the identifiers and both quantities.
     struct PressurePlace {

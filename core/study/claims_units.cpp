@@ -72,7 +72,7 @@ std::vector<TradeUnit> makeUnits() {
          0.0,
          "g = 9.80665 m/s²"},
         {"rpm",
-         {"rev/min", "r/min", "1/min", "min-1", "u/min"},
+         {"rev/min", "r/min", "1/min", "/min", "min-1", "min⁻¹", "u/min", "upm"},
          speed,
          units::revPerMinute,
          0.0,
@@ -299,7 +299,14 @@ Result<Amount> parseAmount(std::string_view given, Dimension dimension) {
     const auto used = static_cast<std::size_t>(end - digits.data());
     const std::string_view rest = trimmed(digits.substr(used));
     const char next = rest.empty() ? ' ' : rest.front();
-    if (next == ',' || next == '\'' || (next >= '0' && next <= '9')) {
+    if (next == '/' && digits[used - 1] == '1' && digits[used] == '/') {
+        return Problem{"", fmt::format("\"{}\" could be read in two ways; put a space between the "
+                                       "number and its unit",
+                                       words.substr(0, 40))};
+    }
+    // The unit may itself begin with a digit, as 1/min does.
+    const TradeUnit* unit = findUnit(rest);
+    if (unit == nullptr && (next == ',' || next == '\'' || (next >= '0' && next <= '9'))) {
         return Problem{"", fmt::format("\"{}\" has a separator in the number; write 1500.5, with a "
                                        "point and no thousands separators",
                                        words.substr(0, 40))};
@@ -311,7 +318,6 @@ Result<Amount> parseAmount(std::string_view given, Dimension dimension) {
         return Problem{"", fmt::format("\"{}\" has no unit; it must be {}", words.substr(0, 40),
                                        describe(dimension))};
     }
-    const TradeUnit* unit = findUnit(rest);
     if (unit == nullptr) {
         return unknownUnit(rest, dimension);
     }

@@ -57,6 +57,7 @@ class StatementCheck {
     void eventsPerChamber();
     void events();
     void boost();
+    void boostFromFigures(bool saysBoosted);
     void balance();
     void timesUsual();
     void powerStrokes(double times);
@@ -67,6 +68,11 @@ class StatementCheck {
         row_.outcome = Outcome::open;
         row_.confidence = Confidence::low;
         row_.overturnedBy = std::move(overturnedBy);
+    }
+    /// One more figure that speaks to the statement.
+    void say(const std::string& sentence, const std::string& arithmetic) {
+        row_.computed += (row_.computed.empty() ? "" : " ") + sentence;
+        row_.arithmetic += (row_.arithmetic.empty() ? "" : "; ") + arithmetic;
     }
     void decide(bool agrees, Confidence confidence) {
         row_.outcome = agrees ? Outcome::agrees : Outcome::disagrees;
@@ -146,7 +152,6 @@ void StatementCheck::events() {
 
 void StatementCheck::boost() {
     const bool saysBoosted = row_.statement.holds.value_or(true);
-    const Finding* ratio = report_.finding("charging-ratio");
     if (engine_.chargePressure) {
         const bool isBoosted =
             engine_.chargePressure->si > basis_.ambientPressure * (1.0 + roundingOfFigures);
@@ -159,29 +164,69 @@ void StatementCheck::boost() {
         row_.overturnedBy = "Another charge pressure.";
         return;
     }
-    if (ratio == nullptr) {
-        open("The charge needed cannot be computed.",
-             "Power, speed, displacement and cycles a turn; or the charge pressure.");
-        return;
-    }
+    boostFromFigures(saysBoosted);
+}
+
+void StatementCheck::boostFromFigures(bool saysBoosted) {
     EngineClass unboosted = engineClass(report_.claims);
     unboosted.charging = Charging::naturallyAspirated;
-    const Judgement judgement = judge(BandQuantity::chargingRatio, ratio->value, unboosted);
-    const bool needsBoost =
-        judgement.verdict == Verdict::onlyWithBoost || judgement.verdict == Verdict::outsideBand;
-    row_.computed = fmt::format("The power needs {:.3g} times the displacement in air a cycle: {}.",
-                                ratio->value,
-                                needsBoost ? "more than an engine draws in by itself"
-                                : judgement.verdict == Verdict::ambitious
-                                    ? "only engines with tuned pipes draw that in by themselves"
-                                    : "an engine draws that in by itself");
-    row_.arithmetic = fmt::format("{} = {:.4g}", ratio->substituted, ratio->value);
+    bool needsBoost = false, isDoubtful = false, isKnown = false;
+    // A speed that is only the lowest possible makes the figures at the power peak upper bounds.
+    const bool isUpperBound = basis_.powerSpeedBound == "at most";
+    const auto weigh = [&](BandQuantity quantity, const char* id, const char* what,
+                           const char* plain, const char* tuned, const char* beyond) {
+        const Finding* finding = report_.finding(id);
+        if (finding == nullptr) {
+            return;
+        }
+        const double si = finding->value * bandUnit(quantity).factor;
+        const Verdict verdict = judge(quantity, si, unboosted).verdict;
+        const bool isBeyond = verdict == Verdict::onlyWithBoost || verdict == Verdict::outsideBand;
+        say(fmt::format("{} {:.3g}{}{}: {}.", what, finding->value,
+                        finding->unit.empty() ? "" : " ", finding->unit,
+                        isBeyond                        ? beyond
+                        : verdict == Verdict::ambitious ? tuned
+                                                        : plain),
+            fmt::format("{} = {:.4g} {}", finding->substituted, finding->value, finding->unit));
+        const bool isBound =
+            isUpperBound && id != std::string_view("mean-effective-pressure-at-torque");
+        needsBoost = needsBoost || (isBeyond && !isBound);
+        isDoubtful = isDoubtful || (isBeyond && isBound);
+        isKnown = true;
+    };
+    constexpr const char *alone = "an engine without boost reaches that",
+                         *tuned = "only the boldest engines without boost reach that",
+                         *never = "more than engines without boost reach";
+    weigh(BandQuantity::chargingRatio, "charging-ratio", "Charging ratio needed",
+          "an engine draws that in by itself",
+          "only engines with tuned pipes draw that in by themselves",
+          "more than an engine draws in by itself");
+    weigh(BandQuantity::meanEffectivePressure, "mean-effective-pressure-at-torque",
+          "Brake mean effective pressure at the torque peak", alone, tuned, never);
+    weigh(BandQuantity::meanEffectivePressure, "mean-effective-pressure-at-power",
+          "Brake mean effective pressure at the power peak", alone, tuned, never);
+    if (!isKnown) {
+        open("Neither the charge needed nor a mean effective pressure can be computed.",
+             "Power or torque, speed, displacement and cycles a turn; or the charge pressure.");
+        return;
+    }
+    const Finding* ports = report_.finding("charging-ratio-ports");
+    if (ports != nullptr && ports->value > 1.0) {
+        isDoubtful = true;
+        say(fmt::format("Delivery ratio {:.3g}: more than the displacement, a blower has to "
+                        "deliver it.",
+                        ports->value),
+            fmt::format("{} = {:.4g}", ports->substituted, ports->value));
+    }
     if (saysBoosted && !needsBoost) {
         open(fmt::format("{} Boost is not needed, but not excluded.", row_.computed),
              "The charge pressure.");
         return;
     }
     decide(needsBoost == saysBoosted, Confidence::medium);
+    if (isDoubtful && row_.outcome == Outcome::agrees && !saysBoosted) {
+        row_.outcome = Outcome::doubtful;
+    }
     row_.overturnedBy = fmt::format("A brake efficiency other than {:.3g}, an air ratio other than "
                                     "{:.3g}, or another speed of highest power.",
                                     basis_.efficiency, basis_.airRatio);

@@ -265,6 +265,22 @@ TEST(ClaimsCheck, WithoutDisplacementNoPressureIsMadeUp) {
     EXPECT_TRUE(isListed);
 }
 
+TEST(ClaimsCheck, APistonSpeedGivenWithoutAStrokeIsJudgedItself) {
+    const auto report = reportOf(R"("engine": {"ignition": "spark"},
+                                    "figures": {"mean_piston_speed": "32 m/s"})");
+    const Finding* finding = report.finding("mean-piston-speed-given");
+    ASSERT_NE(finding, nullptr);
+    EXPECT_DOUBLE_EQ(finding->value, 32.0);
+    EXPECT_EQ(finding->verdict, Verdict::outsideBand);
+    EXPECT_FALSE(finding->source.empty());
+    EXPECT_FALSE(std::ranges::any_of(report.missing, [](const MissingNumber& missing) {
+        return missing.path == "/engine/stroke";
+    }));
+    const auto diesel = reportOf(R"("engine": {"ignition": "compression"},
+                                    "figures": {"mean_piston_speed": "12 m/s"})");
+    EXPECT_EQ(diesel.finding("mean-piston-speed-given")->verdict, Verdict::ordinary);
+}
+
 TEST(ClaimsCheck, CycleFollowsFromStrokesAndEventsWhereItIsNotGiven) {
     // Four chambers, 2 reciprocations, 4 events a turn: one cycle for two reciprocations.
     const ClaimsReport report = reportOf(

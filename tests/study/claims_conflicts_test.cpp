@@ -30,6 +30,39 @@ TEST(Conflicts, EqualPeaksAreImplausibleUpToFivePerCent) {
     EXPECT_FALSE(at("4011 rpm", Verdict::contradictory));
 }
 
+// The example of the program: 260 hp = 193.882 kW at 2400 rpm, 590 lb·ft = 799.933 N·m at 1600 rpm.
+// 193882/(2π·40) = 771.431 N·m is 3.56 % below 799.933 N·m: a flat curve and no contradiction.
+TEST(Conflicts, AFlatTorqueCurveIsToldAndNotCondemned) {
+    const auto report = reportOf(R"("figures": {"power": "260 hp", "power_speed": "2400 rpm",
+                                                "torque": "590 lb·ft", "torque_speed": "1600 rpm"})");
+    EXPECT_TRUE(report.conflicts.empty());
+    const Finding* there = report.finding("torque-at-power");
+    ASSERT_NE(there, nullptr);
+    EXPECT_NE(there->note.find("torque would fall only 3.6 % from 1600 to 2400 rpm"),
+              std::string::npos)
+        << there->note;
+    // 100 kW at 3000 rpm is 318.3 N·m, 36.3 % below 500 N·m: nothing "only" about it.
+    const auto steep = reportOf(R"("figures": {"power": "100 kW", "power_speed": "3000 rpm",
+                                               "torque": "500 N·m", "torque_speed": "1800 rpm"})");
+    EXPECT_NE(steep.finding("torque-at-power")->note.find("would fall 36 % from 1800 to 3000"),
+              std::string::npos)
+        << steep.finding("torque-at-power")->note;
+}
+
+TEST(Conflicts, PeaksThatReallyStandTogetherAreImplausible) {
+    const auto at = [](const std::string& torqueSpeed) {
+        return reportOf(R"("figures": {"power": "200 kW", "torque": "500 N·m",
+                                       "power_speed": "3900 rpm", "torque_speed": ")" +
+                        torqueSpeed + R"("})");
+    };
+    // 3900/3750 = 1.04; 3900/3600 = 1.083
+    const auto near = at("3750 rpm");
+    const Conflict* found = conflict(near, Verdict::implausible, "/figures/torque_speed");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->message.find("within 5 % of each other"), std::string::npos);
+    EXPECT_TRUE(at("3600 rpm").conflicts.empty());
+}
+
 TEST(Conflicts, TorquePeakMayNotExceedTheHighestPower) {
     // 2π·(4000/60)·500 = 209.44 kW > 200 kW
     const auto report = reportOf(R"("figures": {"power": "200 kW", "torque": "500 N·m",
@@ -110,6 +143,27 @@ TEST(Conflicts, WorkCannotExceedTheFuel) {
     // The fuel is only assumed: it may have been another.
     EXPECT_NE(conflict(reportOf(R"("figures": {"fuel_consumption": "80 g/kWh"})"),
                        Verdict::implausible, "/figures/fuel_consumption"),
+              nullptr);
+}
+
+TEST(Conflicts, EfficiencyBeyondPistonEnginesIsContradictory) {
+    const auto stated = [](const std::string& efficiency) {
+        return reportOf(R"("figures": {"efficiency": ")" + efficiency + R"("})");
+    };
+    const auto report = stated("81.8 %");
+    const Conflict* found = conflict(report, Verdict::contradictory, "/figures/efficiency");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->message.find("own estimate"), std::string::npos);
+    EXPECT_EQ(report.finding("efficiency")->verdict, Verdict::contradictory);
+    EXPECT_TRUE(stated("60 %").conflicts.empty());
+    EXPECT_NE(conflict(stated("60.5 %"), Verdict::contradictory, "/figures/efficiency"), nullptr);
+    // 3.6e6/(0.100·44e6) = 0.8182; with a fuel that is only assumed it may have been another.
+    const std::string petrol = R"("engine": {"fuel": "petrol"}, )";
+    const std::string spent = R"("figures": {"fuel_consumption": "100 g/kWh"})";
+    EXPECT_NE(
+        conflict(reportOf(petrol + spent), Verdict::contradictory, "/figures/fuel_consumption"),
+        nullptr);
+    EXPECT_NE(conflict(reportOf(spent), Verdict::implausible, "/figures/fuel_consumption"),
               nullptr);
 }
 

@@ -116,7 +116,7 @@ TEST(ClaimsReport, TextShowsArithmeticVerdictSourceAndCaution) {
     ASSERT_TRUE(claims);
     const std::string text = claimsText(checkClaims(*claims), 80);
     for (const char* part : {"2π·T/(c·V_d)", "only with boost", "Heywood", "Estimates only",
-                             "implausible", "cannot be judged", "confidence"}) {
+                             "disagrees", "cannot be judged", "confidence"}) {
         EXPECT_NE(text.find(part), std::string::npos) << part;
     }
 }

@@ -53,6 +53,18 @@ TEST(TradeUnits, SpeedsAndTemperaturesReachSi) {
     EXPECT_NEAR(si("0.38", Dimension::fraction), 0.38, 1e-15);
 }
 
+TEST(TradeUnits, TurnsAMinuteAreReadAsAxesAndLeafletsWriteThem) {
+    const double speed = si("3000 rpm", Dimension::speed);
+    for (const char* other : {"3000 1/min", "3000 /min", "3000/min", "3000 U/min", "3000U/min",
+                              "3000 rev/min", "3000 min-1", "3000 min⁻¹", "3e3 r/min"}) {
+        EXPECT_DOUBLE_EQ(si(other, Dimension::speed), speed) << other;
+    }
+    // 3000 1/min without its space, or 30001 /min?
+    EXPECT_NE(problem("30001/min", Dimension::speed).find("put a space"), std::string::npos);
+    EXPECT_NE(problem("1 500 1/min", Dimension::speed).find("no thousands separators"),
+              std::string::npos);
+}
+
 TEST(TradeUnits, SmallMIsNeverMega) {
     EXPECT_NE(problem("5 mW", Dimension::power), "");
     EXPECT_NE(problem("5 mPa", Dimension::pressure), "");
