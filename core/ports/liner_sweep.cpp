@@ -42,7 +42,9 @@ PerEnd<LinerSweep> linerSweep(const Rows& rows, const mechanism::OpposedPair& pa
         for (std::size_t i = 0; i < rows[end].size(); ++i) {
             const Row& row = rows[end][i];
             const int index = static_cast<int>(i);
-            if (sweep.skirt.to > stretchOf(row).from) {
+            const double margin = stretchOf(row).from - sweep.skirt.to;
+            sweep.skirtMargin = std::min(sweep.skirtMargin.value_or(margin), margin);
+            if (margin < 0.0) {
                 sweep.rowsUncoveredBySkirt.push_back(index);
             }
             if (row.width <= widePort * mechanism.bore) {

@@ -25,9 +25,11 @@ struct RingOverPort {
 
 /// What the piston of one end touches of the liner in a turn.
 struct LinerSweep {
-    Stretch crown;                           ///< travel of the crown
-    Stretch skirt;                           ///< travel of the skirt's end
-    std::vector<Stretch> rings;              ///< travel of each ring
+    Stretch crown;                     ///< travel of the crown
+    Stretch skirt;                     ///< travel of the skirt's end
+    std::vector<Stretch> rings;        ///< travel of each ring
+    std::optional<double> skirtMargin; ///< from the skirt's end at IDC to the nearest row [m]; < 0:
+                                       ///< it uncovers one
     std::vector<int> rowsUncoveredBySkirt;   ///< the skirt's end passes into these rows near IDC
     std::vector<RingOverPort> ringsOverWide; ///< wider than `widePort` of the bore
 };

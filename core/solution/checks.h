@@ -48,6 +48,12 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 
+/// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
+/// angles [rad].
+void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samples& theta);
+/// The inlet opening before the exhaust.
+void addOpeningOrderCheck(CheckList& list, const ports::PortTiming& timing);
+
 /// Mean piston speed at ω [rad/s].
 void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const design::Limits& limits,
                     double speed);

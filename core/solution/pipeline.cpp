@@ -245,6 +245,8 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
     addPortChecks(list, results.timing);
+    addOpeningOrderCheck(list, results.timing);
+    addLinerChecks(list, results.timing, results.theta);
     addSpeedChecks(list, results.timing, limits, results.omega());
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);

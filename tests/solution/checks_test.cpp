@@ -2,6 +2,8 @@
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 
+#include <algorithm>
+
 namespace lobewright {
 namespace {
 
@@ -64,6 +66,56 @@ TEST(Checks, AnUnpaidSupplyIsSaidBesideTheBrakeValues) {
     EXPECT_TRUE(fires(solved(design), "supply-power-not-counted"));
     design.gas.supply.unpaid = false;
     EXPECT_FALSE(fires(solved(design), "supply-power-not-counted"));
+}
+
+const solution::Check* checkOf(const solution::Solution& solution, const std::string& id) {
+    const auto found = std::ranges::find(solution.checks, id, &solution::Check::id);
+    return found == solution.checks.end() ? nullptr : &*found;
+}
+
+TEST(Checks, AShortSkirtIsNamedWithItsDepthAndAngle) {
+    auto design = sample("biogas-pump-set");
+    EXPECT_FALSE(fires(solved(design), "skirt-uncovers-port"));
+    // Stroke 34 mm; the inlet row reaches out to 7 − 7 = 0: a piston of 24 mm stands 10 mm inward.
+    design.mechanism.piston = mechanism::PistonGeometry{24.0e-3, {5.0e-3, 9.0e-3, 20.0e-3}};
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "skirt-uncovers-port");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::warning);
+    EXPECT_NEAR(check->value, 10.0, 1e-6);
+    EXPECT_EQ(check->path, "/mechanism/piston/length_mm");
+    ASSERT_TRUE(check->angle);
+    EXPECT_NEAR(solution.pair.lift(End::inlet, *check->angle).y, 34.0e-3, 1e-7);
+}
+
+TEST(Checks, ARingOverWidePortsIsNamedWhereItPassesThem) {
+    auto design = sample("biogas-pump-set");
+    EXPECT_FALSE(fires(solved(design), "ring-over-wide-port"));
+    design.ports.exhaust[0].width = 25.0e-3; // 0.43 of the 58 mm bore
+    design.ports.exhaust[0].count = 4;
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "ring-over-wide-port");
+    ASSERT_NE(check, nullptr);
+    EXPECT_NEAR(check->value, 25.0, 1e-9);
+    EXPECT_NEAR(check->limit, 0.4 * 58.0, 1e-9);
+    EXPECT_EQ(check->path, "/ports/exhaust/0/width_mm");
+    ASSERT_TRUE(check->angle);
+    const double ring = solution.pair.lift(End::exhaust, *check->angle).y - 5.0e-3;
+    EXPECT_GE(ring, 0.0);
+    EXPECT_LE(ring, 9.5e-3);
+}
+
+TEST(Checks, AnInletThatOpensFirstIsNamedWithItsLead) {
+    auto design = sample("biogas-pump-set");
+    EXPECT_FALSE(fires(solved(design), "inlet-opens-first"));
+    design.mechanism.exhaustLead = -8.0 * units::degree;
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "inlet-opens-first");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::warning);
+    EXPECT_NEAR(check->value, -test::figure(solution, "blowdown_deg"), 1e-9);
+    EXPECT_EQ(check->path, "/ports/exhaust/0/edge_mm");
+    EXPECT_TRUE(check->angle);
 }
 
 TEST(Checks, StandErrorsFirst) {

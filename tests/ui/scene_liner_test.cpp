@@ -44,6 +44,8 @@ TEST_F(Liner, DraggingTheSideOfAPortWidensTheRow) {
 
 TEST_F(Liner, SaysWhatRingsAndSkirtRunInto) {
     EXPECT_TRUE(view.remarks().isEmpty());
+    // The skirt of 70 mm stands 34 mm outside of the ports after 36 mm of stroke.
+    EXPECT_TRUE(view.allWell().contains(QStringLiteral("34"))) << view.allWell().toStdString();
     design::Design design = twoLobeDesign();
     design.mechanism.piston->length = 34.0 * mm; // 36 mm stroke: the skirt passes its own ports
     design.ports.exhaust[0].width = 30.0 * mm;   // of a 64 mm bore

@@ -15,7 +15,10 @@ namespace lobewright::ui {
 LinerMap::LinerMap(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("linerMap"));
     setAccessibleName(tr("The bore unrolled, with ports and ring sweeps"));
-    setToolTip(tr("Drag the side of a port to change the width of its row."));
+    setToolTip(tr("The bore unrolled once around, inlet end above. Bars at the left show how far "
+                  "crown, rings and skirt travel; a triangle points to a travel that lies wholly "
+                  "outside the part drawn. Drag the side of a port to change the width of its "
+                  "row."));
 }
 
 double LinerMap::place(End end, double inward) const {
@@ -212,6 +215,19 @@ QStringList LinerMap::remarks() const {
     return found;
 }
 
+QString LinerMap::allWell() const {
+    if (!engine().pair().mechanism().piston)
+        return tr("Give the piston's length and rings to see their sweep");
+    std::optional<double> least;
+    for (const End end : bothEnds) {
+        if (const auto margin = sweeps_[end].skirtMargin)
+            least = std::min(least.value_or(*margin), *margin);
+    }
+    return least ? tr("Skirts keep %1 to the nearest port at inner dead centre")
+                       .arg(quantityText(*least / units::millimetre, QStringLiteral("mm"), 2))
+                 : QString();
+}
+
 void LinerMap::paintCaption(QPainter& painter) const {
     const double line = painter.fontMetrics().height();
     const auto length = QStringLiteral("mm");
@@ -222,11 +238,7 @@ void LinerMap::paintCaption(QPainter& painter) const {
                    .arg(quantityText(*gap_.atRest / units::millimetre, length, 2));
     }
     const QStringList warnings = remarks();
-    const QString second =
-        warnings.isEmpty() ? (engine().pair().mechanism().piston
-                                  ? tr("Inlet end above, once around the bore from left to right")
-                                  : tr("Give the piston's length and rings to see their sweep"))
-                           : warnings.join(QLatin1Char(' '));
+    const QString second = warnings.isEmpty() ? allWell() : warnings.join(QLatin1Char(' '));
     const double top = height() - 2.0 * line - 4.0;
     const int room = width() - 12;
     painter.setPen(tones().ink);

@@ -15,6 +15,8 @@ class LinerMap : public TurnView {
 
     /// One sentence for each thing to look at; empty when there is none.
     QStringList remarks() const;
+    /// The caption where there is nothing to remark: how much the skirts keep from the ports.
+    QString allWell() const;
     /// Where the port lies on the screen [px].
     QRectF portBox(End end, std::size_t row, int port) const;
 

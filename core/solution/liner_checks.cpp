@@ -1,0 +1,95 @@
+#include "core/ports/liner_sweep.h"
+#include "core/solution/checks.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace lobewright::solution {
+
+namespace {
+
+/// First sample angle at which the ring stands within the row; the sweep says that there is one.
+std::optional<double> angleInRow(const mechanism::OpposedPair& pair, End end, double distance,
+                                 const ports::Stretch& row, const Samples& theta,
+                                 const Samples& lift) {
+    for (Eigen::Index i = 0; i < theta.size(); ++i) {
+        const double place = lift[i] - pair.shift(end) - distance;
+        if (row.from <= place && place <= row.to) {
+            return theta[i];
+        }
+    }
+    return std::nullopt;
+}
+
+void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, const ports::Rows& rows,
+              double innermost) {
+    if (sweep.rowsUncoveredBySkirt.empty()) {
+        return;
+    }
+    const auto depth = [&](int row) {
+        return sweep.skirt.to - ports::stretchOf(rows[end][static_cast<std::size_t>(row)]).from;
+    };
+    const int worst = *std::ranges::max_element(sweep.rowsUncoveredBySkirt, {}, depth);
+    const double open = depth(worst) / units::millimetre;
+    list.add({"skirt-uncovers-port", Severity::warning,
+              fmt::format("At inner dead centre the skirt of the {} piston uncovers its port row "
+                          "{} by {:.3g} mm, so ports open to the space under the piston: a piston "
+                          "at least that much longer keeps them shut.",
+                          name(end), worst + 1, open),
+              open, 0.0, "mm", "/mechanism/piston/length_mm", innermost});
+}
+
+} // namespace
+
+void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samples& theta) {
+    const auto& pair = timing.pair();
+    const auto& mechanism = pair.mechanism();
+    if (!mechanism.piston) {
+        return;
+    }
+    const auto sweeps = ports::linerSweep(timing.rows(), pair);
+    const double wide = ports::widePort * mechanism.bore / units::millimetre;
+    for (const End end : bothEnds) {
+        const Samples lift = pair.lift(end, theta).y;
+        Eigen::Index innermost = 0;
+        lift.maxCoeff(&innermost);
+        addSkirt(list, end, sweeps[end], timing.rows(), theta[innermost]);
+        for (const auto& pass : sweeps[end].ringsOverWide) {
+            const auto& row = timing.rows()[end][static_cast<std::size_t>(pass.row)];
+            const double distance =
+                mechanism.piston->ringDistances[static_cast<std::size_t>(pass.ring)];
+            list.add({"ring-over-wide-port", Severity::warning,
+                      fmt::format("Ring {} of the {} piston runs over ports of row {} that are "
+                                  "{:.4g} mm wide, above {:.4g} mm (0.4 of the bore, own "
+                                  "estimate), and may spring into them: more and narrower ports, "
+                                  "or a bar across each, hold it.",
+                                  pass.ring + 1, name(end), pass.row + 1,
+                                  row.width / units::millimetre, wide),
+                      row.width / units::millimetre, wide, "mm",
+                      fmt::format("/ports/{}/{}/width_mm", name(end), pass.row),
+                      angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift)});
+        }
+    }
+}
+
+void addOpeningOrderCheck(CheckList& list, const ports::PortTiming& timing) {
+    const auto worst = std::ranges::min_element(timing.cycles(), {}, &ports::CycleEvents::blowdown);
+    if (worst == timing.cycles().end() || worst->blowdown() >= 0.0) {
+        return;
+    }
+    const auto& rows = timing.rows().exhaust;
+    const auto highest = std::ranges::max_element(rows, {}, &ports::Row::edge);
+    const double early = -worst->blowdown() / units::degree;
+    list.add({"inlet-opens-first", Severity::warning,
+              fmt::format("The inlet opens {:.3g} shaft ° before the exhaust, so there is no "
+                          "blowdown and the charge of the cylinder blows back into the inlet: a "
+                          "deeper exhaust edge, a shallower inlet edge or more exhaust lead turns "
+                          "the order round.",
+                          early),
+              early, 0.0, "shaft °",
+              fmt::format("/ports/exhaust/{}/edge_mm", highest - rows.begin()), worst->inletOpens});
+}
+
+} // namespace lobewright::solution
