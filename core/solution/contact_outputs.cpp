@@ -63,8 +63,7 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     track.deepestShear.maxCoeff(&deepest);
     list.add("shear_depth_" + side + "_mm", "Depth of the largest shear stress" + ofSide, "mm",
              track.shearDepth[deepest] / units::millimetre);
-    list.add("contact_safety_" + side, "Allowable over peak contact pressure" + ofSide, "",
-             track.safety, why);
+    list.add("contact_safety_" + side, "Nominal contact safety" + ofSide, "", track.safety, why);
     list.add("lowest_film_" + side + "_um", "Thinnest oil film" + ofSide, "µm",
              valueOf(track.lowestFilm, units::micrometre), why);
     list.add("lowest_film_ratio_" + side, "Lowest film ratio λ" + ofSide, "",

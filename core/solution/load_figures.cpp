@@ -70,8 +70,8 @@ void addAdjuster(FigureList& list, const StageResults& results) {
              "Friction of the adjuster's spline less the force along it, least (on "
              "half the pitch radius)",
              "N", held.holdingMargin.minCoeff());
-    list.add("adjuster_holds_itself", "Adjuster's spline holds itself (one) or must be held (zero)",
-             "", held.holdsItself ? 1.0 : 0.0);
+    list.add("adjuster_holds_itself", "Adjuster's spline holds itself", "",
+             held.holdsItself ? 1.0 : 0.0);
 }
 
 } // namespace

@@ -191,7 +191,7 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
              "no correlation for this fuel, or motored");
     list.add("supply_power_kW", "Power of the blower or compressor", "kW",
              results.gas->supplyPower / units::kilowatt);
-    list.add("supply_power_counted", "Supply power deducted from brake values (1 yes, 0 no)", "",
+    list.add("supply_power_counted", "Supply power deducted from brake values", "",
              results.gas->supplyPaid ? 1.0 : 0.0);
     list.add("supply_pressure_bar", "Mean pressure before the inlet ports", "bar",
              results.gas->plenumPressure / units::bar);

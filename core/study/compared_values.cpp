@@ -82,7 +82,7 @@ std::vector<ComparedColumn> pressureColumns() {
          [](const V& v) { return v.power(); }},
         {"supply_power_kW", "Power of the blower or compressor", "kW", units::kilowatt, true,
          [](const V& v) { return v.supplyPower; }},
-        {"supply_power_counted", "Supply power deducted (1 yes, 0 no)", "", 1.0, false,
+        {"supply_power_counted", "Supply power deducted", "", 1.0, false,
          [](const V& v) { return v.supplyPaid ? 1.0 : 0.0; }},
     };
 }

@@ -2,7 +2,10 @@
 #include "tests/ui/desktop_fixture.h"
 #include "ui/editing/snapshots_panel.h"
 
+#include <QAction>
+#include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QTabWidget>
 #include <QTest>
 #include <QTreeWidget>
@@ -85,6 +88,32 @@ TEST_F(SnapshotsTest, ComparedAsBaselineWithItsOwnFigures) {
         QTest::qWaitFor([this] { return window_->baseline().solution() != nullptr; }, 60000));
     EXPECT_EQ(window_->baseline().name(), QStringLiteral("narrow"));
     EXPECT_NEAR(window_->baseline().solution()->design.mechanism.bore * 1e3, bore, 1e-9);
+}
+
+TEST_F(SnapshotsTest, TheBaselineIsMarkedAndNamed) {
+    take(QStringLiteral("narrow"));
+    setBore(number("/mechanism/bore_mm") + 2.0);
+    take(QStringLiteral("wide"));
+    list().setCurrentItem(list().topLevelItem(0));
+    press(Qt::Key_Return, Qt::ShiftModifier);
+    ASSERT_TRUE(
+        QTest::qWaitFor([this] { return window_->baseline().solution() != nullptr; }, 60000));
+    EXPECT_EQ(list().topLevelItem(0)->text(1), QStringLiteral("baseline"));
+    EXPECT_EQ(list().topLevelItem(1)->text(1), QStringLiteral("as now"));
+    const auto* name = window_->findChild<QLabel*>("baselineName");
+    ASSERT_TRUE(name && name->isVisible());
+    EXPECT_EQ(name->text(), QStringLiteral("Baseline: narrow"));
+}
+
+TEST_F(SnapshotsTest, ASampleIsTheBaselineByItsName) {
+    auto* samples = window_->findChild<QMenu*>("sampleBaselines");
+    ASSERT_TRUE(samples);
+    QAction* last = samples->actions().back();
+    last->trigger();
+    ASSERT_TRUE(
+        QTest::qWaitFor([this] { return window_->baseline().solution() != nullptr; }, 60000));
+    EXPECT_EQ(window_->baseline().name(), last->text());
+    EXPECT_NE(window_->baseline().solution()->design, window_->document().design());
 }
 
 TEST_F(SnapshotsTest, ExchangeWithTheBaselineLosesNone) {

@@ -1,6 +1,7 @@
 #include "ui/editing/figures_panel.h"
 
 #include "ui/core_words.h"
+#include "ui/editing/figure_change.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/figure_help.h"
 #include "ui/plots/plot_export.h"
@@ -19,6 +20,8 @@ namespace lobewright::ui {
 
 namespace {
 
+constexpr int leastNameWidth = 104, leastColumn = 24; // [px]
+
 QString groupTitle(const QString& key) {
     const std::pair<const char*, QString> titles[] = {
         {"geometry", FiguresPanel::tr("Geometry")},
@@ -35,29 +38,6 @@ QString groupTitle(const QString& key) {
     }
     QString title = key;
     return title.replace(QLatin1Char('_'), QLatin1Char(' '));
-}
-
-QString signedText(double value, const QString& magnitude) {
-    return (value > 0.0 ? QStringLiteral("+") : QString(QChar(0x2212))) + magnitude;
-}
-
-/// "+1.2 kW", the difference in the figure's own unit.
-QString changeText(double change, const Unit& unit) {
-    const double shown = unit.difference(change);
-    return signedText(shown, QLocale().toString(std::abs(shown), 'g', 3) + ' ' + unit.text);
-}
-
-/// "+3.4 %", or the plain difference from zero; "=" where both figures read the same. Short, so
-/// that the names of the figures stay readable beside it.
-QString differenceText(double now, double before) {
-    if (figureText(now) == figureText(before))
-        return QStringLiteral("=");
-    if (before == 0.0)
-        return changeText(now - before, {});
-    const double percent = 100.0 * (now - before) / std::abs(before);
-    return signedText(percent,
-                      QLocale().toString(std::abs(percent), 'f', std::abs(percent) < 10.0 ? 1 : 0) +
-                          QStringLiteral(" %"));
 }
 
 /// Rows as high as the name needs in the width of its column: item views keep to one line. Heights
@@ -103,19 +83,21 @@ QString figureText(double value) {
 }
 
 FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
-    setColumnCount(3);
-    setHeaderLabels({tr("Figure"), tr("Now"), tr("Change")});
+    setColumnCount(4);
+    setHeaderLabels({tr("Figure"), tr("Now"), tr("Change"), tr("Baseline")});
     setFrameShape(QFrame::NoFrame);
     setRootIsDecorated(true);
     setWordWrap(true); // names stay whole beside the changes
     setIndentation(10);
     setAccessibleName(tr("Figures"));
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
+    header()->setSectionResizeMode(QHeaderView::Fixed);
+    header()->setSectionResizeMode(nameColumn, QHeaderView::Stretch);
+    header()->setMinimumSectionSize(leastColumn);
     header()->setStretchLastSection(false);
-    setColumnHidden(2, true);
+    header()->moveSection(baselineColumn, nowColumn);
+    setColumnHidden(changeColumn, true);
+    setColumnHidden(baselineColumn, true);
     connect(&Units::instance(), &Units::changed, this, &FiguresPanel::refill);
     const auto ask = [this](QTreeWidgetItem* item) {
         const QString figure = item->data(0, Qt::UserRole).toString();
@@ -125,7 +107,6 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     connect(this, &QTreeWidget::itemClicked, this, ask);
     connect(this, &QTreeWidget::itemActivated, this, ask);
     setItemDelegate(new WholeNames(this));
-    header()->setResizeContentsPrecision(0); // by the rows in sight
     connect(header(), &QHeaderView::sectionResized, this,
             [this](int column) { column == 0 ? scheduleDelayedItemsLayout() : void(); });
 }
@@ -158,8 +139,64 @@ void FiguresPanel::showSolution(const SolutionPointer& solution) {
 
 void FiguresPanel::showBaseline(const SolutionPointer& baseline) {
     baseline_ = baseline;
-    setColumnHidden(2, !baseline_);
     refill();
+}
+
+void FiguresPanel::setFilter(const QString& text) {
+    filter_ = text.trimmed();
+    filterRows();
+}
+
+void FiguresPanel::setChangedOnly(bool only) {
+    changedOnly_ = only;
+    filterRows();
+}
+
+void FiguresPanel::resizeEvent(QResizeEvent* event) {
+    QTreeWidget::resizeEvent(event);
+    fitColumns();
+}
+
+/// Columns as wide as their longest text; where the names would keep too little room, that of the
+/// baseline goes, whose values stand in the tooltips of the changes as well.
+void FiguresPanel::fitColumns() {
+    constexpr int margins = 14;
+    int room = viewport()->width() - leastNameWidth;
+    for (const Column column : {nowColumn, changeColumn, baselineColumn}) {
+        const bool isWanted = column == nowColumn || baseline_;
+        const QString title = headerItem()->text(column);
+        const int wanted = std::max(fontMetrics().horizontalAdvance(longest_[column]),
+                                    fontMetrics().horizontalAdvance(title)) +
+                           margins;
+        const bool fits = isWanted && (column == nowColumn || wanted <= room);
+        if (isColumnHidden(column) == fits)
+            setColumnHidden(column, !fits);
+        if (!fits)
+            continue;
+        room -= wanted;
+        if (columnWidth(column) != wanted)
+            setColumnWidth(column, wanted);
+    }
+}
+
+void FiguresPanel::filterRows() {
+    const bool isPlain = filter_.isEmpty() && !changedOnly_;
+    if (isPlain && !isFiltered_)
+        return;
+    isFiltered_ = !isPlain;
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        QTreeWidgetItem* group = topLevelItem(i);
+        int shown = 0;
+        for (int row = 0; row < group->childCount(); ++row) {
+            QTreeWidgetItem* item = group->child(row);
+            const QString change = item->text(changeColumn);
+            const bool fits = item->text(nameColumn).contains(filter_, Qt::CaseInsensitive) &&
+                              !(changedOnly_ && (change.isEmpty() || change == QLatin1String("=")));
+            item->setHidden(!fits);
+            shown += fits ? 1 : 0;
+        }
+        group->setHidden(!isPlain && shown == 0);
+    }
 }
 
 QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
@@ -180,6 +217,8 @@ QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
 void FiguresPanel::refill() {
     if (!solution_)
         return;
+    longest_ = {};
+    const double shaftPeriod = 360.0 / solution_->pair.cyclesPerTurn();
     for (int i = 0; i < topLevelItemCount(); ++i)
         topLevelItem(i)->setData(1, Qt::UserRole, 0); // rows used so far
     for (const solution::Figure& figure : solution_->figures) {
@@ -188,30 +227,32 @@ void FiguresPanel::refill() {
         group->setData(1, Qt::UserRole, row + 1);
         QTreeWidgetItem* item =
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
-        const Unit unit = unitFor(figure.unit);
         item->setText(0, coreTextToWrap(figure.label));
         item->setData(0, Qt::UserRole, QString::fromStdString(figure.name));
-        item->setText(1, figure.value ? figureText(unit.shown(*figure.value)) + ' ' + unit.text
-                                      : tr("not available"));
-        item->setToolTip(1, coreText(figure.note));
-        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-        item->setTextAlignment(2, Qt::AlignRight | Qt::AlignVCenter);
+        item->setToolTip(nowColumn, coreText(figure.note));
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
-        QString difference, change;
-        if (before && before->value && figure.value) {
-            difference = differenceText(*figure.value, *before->value);
-            change = tr("%1 against %2 %3 of the baseline")
-                         .arg(changeText(*figure.value - *before->value, unit),
-                              figureText(unit.shown(*before->value)), unit.text);
-        }
-        item->setText(2, difference);
-        item->setToolTip(2, change);
+        const FigureChange change =
+            before ? figureChange(figure, *before, shaftPeriod) : FigureChange();
+        put(*item, nowColumn, figureText(figure));
+        put(*item, changeColumn, change.text);
+        put(*item, baselineColumn, before ? figureText(*before) : QString());
+        item->setToolTip(changeColumn, change.sentence);
     }
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);
         while (group->childCount() > group->data(1, Qt::UserRole).toInt())
             delete group->takeChild(group->childCount() - 1);
     }
+    fitColumns();
+    filterRows();
+}
+
+void FiguresPanel::put(QTreeWidgetItem& item, Column column, const QString& text) {
+    item.setText(column, text);
+    item.setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+    // Digits are of one width: the text with the most letters is the widest, or nearly so.
+    if (text.size() > longest_[column].size())
+        longest_[column] = text;
 }
 
 } // namespace lobewright::ui

@@ -4,11 +4,13 @@
 
 #include <QTreeWidget>
 
+#include <array>
+
 class QMenu;
 
 namespace lobewright::ui {
 
-/// Every figure of the summary in its group, with the difference to the baseline.
+/// Every figure of the summary in its group, with the baseline and the difference to it.
 class FiguresPanel : public QTreeWidget {
     Q_OBJECT
 
@@ -20,6 +22,10 @@ class FiguresPanel : public QTreeWidget {
     void addOptions(QMenu& menu);
     /// What a figure is: its name or remark, its formula in symbols, and where that is from.
     QString helpOn(const QString& figure) const;
+    /// Only figures whose name holds the text; empty: all.
+    void setFilter(const QString& text);
+    /// Only figures that read otherwise than in the baseline.
+    void setChangedOnly(bool only);
 
   Q_SIGNALS:
     /// The person wants to see how the figure of this name came about.
@@ -28,11 +34,20 @@ class FiguresPanel : public QTreeWidget {
   protected:
     /// Made when it is asked for: a drag fills the panel many times a second.
     bool viewportEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    /// In the order of the model; the baseline stands before the present value on screen.
+    enum Column { nameColumn, nowColumn, changeColumn, baselineColumn };
     void refill();
+    void put(QTreeWidgetItem& item, Column column, const QString& text);
+    void fitColumns();
+    void filterRows();
     QTreeWidgetItem* groupItem(const QString& key);
     SolutionPointer solution_, baseline_;
+    std::array<QString, 4> longest_; ///< text of each column
+    QString filter_;
+    bool changedOnly_ = false, isFiltered_ = false;
 };
 
 /// "62.4", "0.312", "2 105": four digits, as figures are quoted.

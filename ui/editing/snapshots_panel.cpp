@@ -120,11 +120,18 @@ void SnapshotsPanel::buildActions() {
     static_cast<QVBoxLayout*>(layout())->addLayout(grid);
 }
 
+void SnapshotsPanel::showBaseline(const SolutionPointer& baseline) {
+    baseline_.reset();
+    if (baseline)
+        baseline_ = design::withoutSnapshots(baseline->design);
+    markRows();
+}
+
 void SnapshotsPanel::show(const design::Design& design) {
     const int before = current();
     const bool isSame = snapshots_ == design.snapshots;
     snapshots_ = design.snapshots;
-    const design::Design present = design::withoutSnapshots(design);
+    present_ = design::withoutSnapshots(design);
     const QSignalBlocker quiet(list_);
     if (!isSame) {
         list_->clear();
@@ -135,19 +142,34 @@ void SnapshotsPanel::show(const design::Design& design) {
         const int last = list_->topLevelItemCount() - 1;
         list_->setCurrentItem(list_->topLevelItem(before < 0 ? last : std::min(before, last)));
     }
+    markRows();
+    updateActions();
+}
+
+/// What each snapshot is besides a snapshot.
+void SnapshotsPanel::markRows() {
+    const QSignalBlocker quiet(list_);
     for (size_t i = 0; i < snapshots_.size(); ++i) {
         QTreeWidgetItem* item = list_->topLevelItem(static_cast<int>(i));
-        const bool isPresent = snapshots_[i].design == present;
+        const bool isPresent = snapshots_[i].design == present_;
         QFont weight = font();
         weight.setBold(isPresent);
         item->setFont(nameColumn, weight);
-        item->setText(takenColumn, isPresent ? tr("as now") : takenText(snapshots_[i].taken));
-        item->setToolTip(nameColumn,
-                         tr("%1, taken %2%3")
-                             .arg(item->text(nameColumn), takenText(snapshots_[i].taken),
-                                  isPresent ? tr("; equal to the present design") : QString()));
+        const bool isBaseline = baseline_ && snapshots_[i].design == *baseline_;
+        QStringList states;
+        if (isBaseline)
+            states << tr("baseline");
+        if (isPresent)
+            states << tr("as now");
+        item->setText(takenColumn, states.isEmpty() ? takenText(snapshots_[i].taken)
+                                                    : states.join(QStringLiteral(", ")));
+        item->setToolTip(
+            nameColumn,
+            tr("%1, taken %2%3")
+                    .arg(item->text(nameColumn), takenText(snapshots_[i].taken),
+                         isPresent ? tr("; equal to the present design") : QString()) +
+                (isBaseline ? tr("; stands behind every plot as baseline") : QString()));
     }
-    updateActions();
 }
 
 void SnapshotsPanel::startTaking() {

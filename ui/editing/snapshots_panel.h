@@ -1,9 +1,11 @@
 #pragma once
 
 #include "core/design/design.h"
+#include "ui/plots/shown.h"
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QAction;
@@ -22,6 +24,8 @@ class SnapshotsPanel : public QWidget {
 
     void show(const design::Design& design);
     using QWidget::show;
+    /// Marks the snapshot that the present design is compared with; null: none.
+    void showBaseline(const SolutionPointer& baseline);
     /// Proposes a name for a new snapshot and puts the keyboard there.
     void startTaking();
 
@@ -37,10 +41,13 @@ class SnapshotsPanel : public QWidget {
     void buildList();
     void buildActions();
     void take();
+    void markRows();
     void updateActions();
     int current() const;
 
     std::vector<design::Snapshot> snapshots_;
+    design::Design present_;
+    std::optional<design::Design> baseline_;
     QLineEdit* name_ = nullptr;
     QTreeWidget* list_ = nullptr;
     QAction *restore_ = nullptr, *compare_ = nullptr, *rename_ = nullptr, *delete_ = nullptr;

@@ -1,7 +1,9 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
+#include "core/solution/yes_no.h"
 #include "ui/core_words.h"
+#include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
 
@@ -36,9 +38,9 @@ void addFigure(Rows& rows, const solution::Solution& solution, const char* name)
     QString label = coreText(figure->label).section(" (", 0, 0);
     if (label.endsWith(QLatin1Char(',')))
         label.chop(1);
-    rows.push_back({label, figure->value
-                               ? withUnit(figureText(unit.shown(*figure->value)), unit.text)
-                               : Words::tr("not available")});
+    rows.push_back({label, !figure->value || solution::isYesNo(*figure)
+                               ? figureText(*figure)
+                               : withUnit(figureText(unit.shown(*figure->value)), unit.text)});
 }
 
 void addEvent(Rows& rows, const solution::Solution& solution, const std::string& key) {

@@ -2,6 +2,7 @@
 
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/editing/figures_view.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
 #include "ui/editing/snapshots_panel.h"
@@ -34,6 +35,7 @@ namespace {
 
 constexpr int messageTime = 8000; // [ms]
 constexpr int sideWidth = 318;
+constexpr int longestBaselineName = 180; // [px]
 constexpr QSize firstSize(1280, 800);
 
 } // namespace
@@ -79,7 +81,10 @@ void MainWindow::buildCentre() {
     side_->setMinimumWidth(240);
     numbers_ = new NumberPanel(side_);
     limits_ = new LimitsList(side_);
-    figures_ = new FiguresPanel(side_);
+    auto* figuresView = new FiguresView(side_);
+    figures_ = &figuresView->panel();
+    connect(&baseline_, &Baseline::changed, figuresView,
+            [this, figuresView] { figuresView->showBaseline(baseline_.solution()); });
     side_->addTab(numbers_, tr("Numbers"));
     side_->addTab(limits_, tr("Limits"));
     buildWorking();
@@ -104,6 +109,16 @@ void MainWindow::buildCentre() {
 
 void MainWindow::buildStatusBar() {
     figuresBar_ = new FiguresBar(this);
+    auto* baselineName = new QLabel(this);
+    baselineName->setObjectName(QStringLiteral("baselineName"));
+    baselineName->hide();
+    connect(&baseline_, &Baseline::changed, baselineName, [this, baselineName] {
+        const QString& name = baseline_.name();
+        baselineName->setVisible(baseline_.solution() != nullptr);
+        baselineName->setText(fontMetrics().elidedText(tr("Baseline: %1").arg(name),
+                                                       Qt::ElideRight, longestBaselineName));
+        baselineName->setToolTip(tr("“%1” stands behind every plot and figure").arg(name));
+    });
     limitsButton_ = new QToolButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
@@ -118,6 +133,7 @@ void MainWindow::buildStatusBar() {
     cancel_->setToolTip(tr("Stop solving; what is shown stays"));
     cancel_->hide();
     statusBar()->addPermanentWidget(figuresBar_);
+    statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(limitsButton_);
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
@@ -150,8 +166,8 @@ void MainWindow::connectParts() {
     connectSolving();
     connect(&baseline_, &Baseline::changed, this, [this] {
         views_->showBaseline(baseline_.solution());
-        figures_->showBaseline(baseline_.solution());
         figuresBar_->showBaseline(baseline_.solution());
+        snapshots_->showBaseline(baseline_.solution());
         updateActions();
     });
     connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {

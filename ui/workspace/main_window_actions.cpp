@@ -116,6 +116,14 @@ void MainWindow::buildBaselineMenu() {
     keepBaseline_ = menu->addAction(tr("&Keep this design as baseline"), QKeySequence(tr("Ctrl+B")),
                                     this, &MainWindow::keepBaseline);
     menu->addAction(tr("&Open a file as baseline…"), this, &MainWindow::openBaseline);
+    QMenu* sampleMenu = menu->addMenu(tr("A &sample as baseline"));
+    sampleMenu->setObjectName(QStringLiteral("sampleBaselines"));
+    for (const Sample& sample : samples()) {
+        sampleMenu->addAction(sample.title, this, [this, &sample] {
+            if (const auto design = loadSample(sample))
+                baseline_.keep(*design, sample.title);
+        });
+    }
     swapBaseline_ =
         menu->addAction(tr("&Exchange design and baseline"), this, &MainWindow::swapWithBaseline);
     menu->addSeparator();
@@ -227,7 +235,7 @@ QString MainWindow::helpPageHere() const {
     const auto pageOf = [this](const QWidget* widget) -> QString {
         if (widget == numbers_ || numbers_->isAncestorOf(widget))
             return QStringLiteral("numbers.md");
-        if (widget == limits_ || widget == figures_)
+        if (widget == limits_ || figures_->parentWidget()->isAncestorOf(widget))
             return QStringLiteral("limits.md");
         if (snapshots_->isAncestorOf(widget))
             return QStringLiteral("baseline.md");

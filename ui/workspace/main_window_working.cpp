@@ -14,7 +14,7 @@ void MainWindow::buildWorking() {
     split->setObjectName(QStringLiteral("figuresAndWorking"));
     split->setChildrenCollapsible(false);
     working_ = new WorkingView(split);
-    split->addWidget(figures_);
+    split->addWidget(figures_->parentWidget());
     split->addWidget(working_);
     working_->hide();
     side_->addTab(split, tr("Figures"));

@@ -1,6 +1,6 @@
 #include "ui/workspace/views.h"
 
-#include "ui/editing/figures_panel.h"
+#include "ui/editing/figures_view.h"
 #include "ui/editing/limits_list.h"
 #include "ui/plots/channel_plot.h"
 #include "ui/plots/comparison_pane.h"
@@ -165,7 +165,7 @@ void Views::addLists(TurnCursor& cursor, QWidget* owner) {
     auto* limits = new LimitsList(owner);
     add("limits", tr("Limits"), limits);
     connect(limits, &LimitsList::angleWanted, &cursor, &TurnCursor::setAngle);
-    add("figures", tr("Figures"), new FiguresPanel(owner));
+    add("figures", tr("Figures"), new FiguresView(owner));
 }
 
 void Views::addReviews(QWidget* owner) {

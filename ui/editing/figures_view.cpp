@@ -1,0 +1,44 @@
+#include "ui/editing/figures_view.h"
+
+#include "ui/editing/figures_panel.h"
+
+#include <QCheckBox>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace lobewright::ui {
+
+FiguresView::FiguresView(QWidget* parent)
+    : QWidget(parent), search_(new QLineEdit(this)),
+      changedOnly_(new QCheckBox(tr("only what changed"), this)), panel_(new FiguresPanel(this)) {
+    search_->setPlaceholderText(tr("Find a figure"));
+    search_->setAccessibleName(tr("Find a figure"));
+    search_->setClearButtonEnabled(true);
+    changedOnly_->setToolTip(tr("Leave out figures that read the same in the baseline"));
+    changedOnly_->hide();
+    auto* line = new QHBoxLayout;
+    line->setContentsMargins(6, 4, 6, 4);
+    line->addWidget(search_, 1);
+    line->addWidget(changedOnly_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(line);
+    column->addWidget(panel_, 1);
+    setFocusProxy(panel_);
+    connect(search_, &QLineEdit::textChanged, panel_, &FiguresPanel::setFilter);
+    connect(changedOnly_, &QCheckBox::toggled, panel_, &FiguresPanel::setChangedOnly);
+}
+
+void FiguresView::showSolution(const SolutionPointer& solution) {
+    panel_->showSolution(solution);
+}
+
+void FiguresView::showBaseline(const SolutionPointer& baseline) {
+    changedOnly_->setVisible(baseline != nullptr);
+    if (!baseline)
+        changedOnly_->setChecked(false);
+    panel_->showBaseline(baseline);
+}
+
+} // namespace lobewright::ui
