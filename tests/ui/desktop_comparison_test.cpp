@@ -1,6 +1,8 @@
+#include "core/solution/yes_no.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/plots/comparison_table.h"
@@ -8,6 +10,8 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QElapsedTimer>
+#include <QHeaderView>
+#include <QLabel>
 #include <QProgressBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -85,8 +89,10 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
         ASSERT_EQ(engine.problem, "");
         for (int row = 0; row < table.rowCount(); ++row) {
             const auto& figure = engine.figures[static_cast<std::size_t>(row)];
-            EXPECT_EQ(table.item(row, column)->text(),
-                      figure.value ? figureText(*figure.value) : QStringLiteral("–"))
+            EXPECT_EQ(table.item(row, column)->text(), !figure.value ? QStringLiteral("–")
+                                                       : solution::isYesNo(figure)
+                                                           ? figureText(figure)
+                                                           : figureText(*figure.value))
                 << figure.name << " of " << study::label(engine.engine);
         }
     }
@@ -178,10 +184,58 @@ TEST_F(ComparisonTest, CancelStopsAndKeepsWhatWasShown) {
     EXPECT_FALSE(cancel().isVisible());
     QTest::qWait(1500);
     EXPECT_EQ(pane().table().text(), before);
+    // The choices say again what is shown.
+    EXPECT_EQ(pane().quantity(), ComparedQuantity::torque);
+    EXPECT_TRUE(pane().table().isEnabled());
     // The next wish is served.
     choose("Shown", 0);
     ASSERT_TRUE(waitUntilCompared());
     EXPECT_EQ(pane().table().text(), before);
+}
+
+TEST_F(ComparisonTest, TheTableSaysWhatItIsOfUntilTheNewOneIsThere) {
+    const auto* heading = pane().findChild<QLabel*>("comparisonHeading");
+    ASSERT_TRUE(heading && heading->isVisible());
+    EXPECT_TRUE(heading->text().contains(QLatin1String("equal displacement, equal shaft speed")));
+    const QPoint place = cancel().mapTo(&pane(), QPoint());
+    choose("Made equal", 2);
+    ASSERT_TRUE(pane().isBusy());
+    EXPECT_TRUE(heading->text().contains(QLatin1String("until")));
+    EXPECT_TRUE(heading->text().contains(QLatin1String("equal displacement, equal shaft speed")));
+    EXPECT_FALSE(pane().table().isEnabled());
+    ASSERT_TRUE(waitUntilCompared());
+    EXPECT_TRUE(heading->text().contains(QLatin1String("equal mean piston speed")));
+    EXPECT_FALSE(heading->text().contains(QLatin1String("until")));
+    EXPECT_TRUE(pane().table().isEnabled());
+    // Nothing moves to where Cancel was.
+    const QWidget* there = pane().childAt(place + QPoint(3, 3));
+    EXPECT_FALSE(qobject_cast<const QComboBox*>(there));
+    for (const auto* box : pane().findChildren<QComboBox*>())
+        EXPECT_LT(box->mapTo(&pane(), QPoint(box->width(), 0)).x(), place.x() + 1);
+}
+
+TEST_F(ComparisonTest, FlagsReadYesAndNo) {
+    const study::Comparison like = computed(study::Basis::displacement);
+    EXPECT_EQ(cell(like, "supply_power_counted", 0), QStringLiteral("yes"));
+}
+
+TEST_F(ComparisonTest, EnlargedItShowsAllEnginesAndWholeNames) {
+    ComparisonTable& table = pane().table();
+    QWidget alone;
+    alone.resize(760, 600);
+    table.setParent(&alone);
+    table.setGeometry(alone.rect());
+    alone.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&alone));
+    QTest::qWait(20);
+    EXPECT_LE(table.columnViewportPosition(4) + table.columnWidth(4), table.viewport()->width());
+    for (int row = 0; row < table.rowCount(); ++row) {
+        const QRect needed = table.fontMetrics().boundingRect(
+            QRect(0, 0, table.verticalHeader()->width() - 8, 1000), Qt::TextWordWrap,
+            table.verticalHeaderItem(row)->text());
+        EXPECT_LE(needed.height(), table.rowHeight(row)) << row;
+    }
+    table.setParent(&pane());
 }
 
 TEST_F(ComparisonTest, NewestEditWins) {

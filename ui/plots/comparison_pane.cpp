@@ -1,6 +1,7 @@
 #include "ui/plots/comparison_pane.h"
 
 #include "core/study/operating_points.h"
+#include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/plots/comparison_table.h"
 #include "ui/plots/plot_export.h"
@@ -9,27 +10,35 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QLabel>
+#include <QLocale>
 #include <QMenu>
 #include <QProgressBar>
 #include <QSplitter>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lobewright::ui {
 
 namespace {
 
+std::string_view key(study::Basis basis) {
+    return std::ranges::find(study::basisWords, basis, &study::BasisWord::basis)->key;
+}
+
 constexpr double slowest = 0.4, fastest = 1.6; ///< of the design's speed, in curves against speed
 constexpr int speedPoints = 9;                 ///< the design's speed is one of them
+constexpr int leastPlotWidth = 320;            ///< [px] beside the table
 constexpr double wide = 1.6; ///< width over height from which the table stands beside the plot
 
 } // namespace
 
 ComparisonPane::ComparisonPane(QWidget* parent)
     : QWidget(parent), basis_(new QComboBox(this)), quantity_(new QComboBox(this)),
-      message_(new QLabel(this)), progress_(new QProgressBar(this)), cancel_(new QToolButton(this)),
-      split_(new QSplitter(Qt::Vertical, this)), plot_(new ComparisonPlot(split_)),
-      table_(new ComparisonTable(split_)) {
+      heading_(new QLabel(this)), message_(new QLabel(this)), progress_(new QProgressBar(this)),
+      cancel_(new QToolButton(this)), split_(new QSplitter(Qt::Vertical, this)),
+      plot_(new ComparisonPlot(split_)), table_(new ComparisonTable(split_)) {
     setAccessibleName(tr("Comparison with cranks and a four-stroke"));
     buildBar();
     split_->addWidget(plot_);
@@ -50,7 +59,9 @@ ComparisonPane::ComparisonPane(QWidget* parent)
             });
     connect(cancel_, &QToolButton::clicked, this, [this] {
         worker_.cancel();
+        backToShown();
         message_->setText(tr("Stopped: shown is an earlier comparison"));
+        message_->show();
     });
     showBusy(false);
 }
@@ -61,7 +72,16 @@ void ComparisonPane::resizeEvent(QResizeEvent* event) {
     if (split_->orientation() == wanted)
         return;
     split_->setOrientation(wanted);
-    split_->setSizes({1000, 1000}); // halves
+    shareRoom();
+}
+
+/// Beside the plot the table has the width that shows all engines, below it half the height.
+void ComparisonPane::shareRoom() {
+    const int table = table_->wholeWidth();
+    if (split_->orientation() == Qt::Horizontal && table > 0 && width() > 2 * leastPlotWidth)
+        split_->setSizes({std::max(leastPlotWidth, width() - table), table});
+    else
+        split_->setSizes({1000, 1000}); // halves
 }
 
 void ComparisonPane::buildBar() {
@@ -86,12 +106,26 @@ void ComparisonPane::buildBar() {
     cancel_->setText(tr("Cancel"));
     cancel_->setToolTip(tr("Stop comparing; what is shown stays"));
     message_->setWordWrap(true);
+    heading_->setWordWrap(true);
+    heading_->setObjectName(QStringLiteral("comparisonHeading"));
+    // Their places stay: who goes for Cancel must not meet the lists when the work ends.
+    for (QWidget* transient : {static_cast<QWidget*>(progress_), static_cast<QWidget*>(cancel_)}) {
+        QSizePolicy policy = transient->sizePolicy();
+        policy.setRetainSizeWhenHidden(true);
+        transient->setSizePolicy(policy);
+    }
+    int longest = 0;
+    for (int i = 0; i < basis_->count(); ++i)
+        longest = std::max(longest, fontMetrics().horizontalAdvance(basis_->itemText(i)));
+    basis_->setMaximumWidth(longest + 60); // its list is as wide as itself
     bar->addWidget(quantity_);
     bar->addWidget(basis_, 1);
+    bar->addStretch(0);
     bar->addWidget(progress_);
     bar->addWidget(cancel_);
     column->addLayout(bar);
     column->addWidget(message_);
+    column->addWidget(heading_);
     connect(basis_, &QComboBox::activated, this, [this] {
         request();
         Q_EMIT stateChanged();
@@ -134,6 +168,8 @@ void ComparisonPane::request() {
     if (!solution_)
         return;
     message_->clear();
+    wanted_ = {solution_, basis(), quantity()};
+    sayWhatIsShown();
     if (!isSpeedCurve(quantity())) {
         worker_.compare(solution_, basis());
         return;
@@ -144,14 +180,19 @@ void ComparisonPane::request() {
 }
 
 void ComparisonPane::arrived(const ComparisonWorker::Comparisons& comparisons) {
-    plot_->show(comparisons, quantity());
+    const bool isFirst = !shown_.solution;
+    shown_ = wanted_;
+    plot_->show(comparisons, shown_.quantity);
     // Of many speeds the table shows that of the design, or the nearest that could be solved.
-    const double speed = solution_->design.running.speed;
+    const double speed = shown_.solution->design.running.speed;
     const auto nearest =
         std::ranges::min_element(comparisons, {}, [speed](const study::Comparison& comparison) {
             return std::abs(comparison.speed - speed);
         });
     table_->show(*nearest);
+    if (isFirst)
+        shareRoom();
+    sayWhatIsShown();
     QStringList reasons;
     for (const study::ComparedEngine& engine : nearest->engines) {
         if (!engine.problem.empty())
@@ -160,6 +201,32 @@ void ComparisonPane::arrived(const ComparisonWorker::Comparisons& comparisons) {
     }
     message_->setText(reasons.join(QLatin1Char('\n')));
     message_->setVisible(!reasons.isEmpty());
+}
+
+/// The choices say again what plot and table show.
+void ComparisonPane::backToShown() {
+    if (!shown_.solution)
+        return;
+    basis_->setCurrentIndex(basis_->findData(QString::fromUtf8(key(shown_.basis).data())));
+    const auto& words = comparedQuantities();
+    const auto found = std::ranges::find(words, shown_.quantity, &ComparedQuantityWord::quantity);
+    quantity_->setCurrentIndex(static_cast<int>(found - words.begin()));
+    wanted_ = {solution_, shown_.basis, shown_.quantity};
+    sayWhatIsShown();
+    Q_EMIT stateChanged();
+}
+
+void ComparisonPane::sayWhatIsShown() {
+    const bool isCurrent = shown_ == wanted_;
+    table_->setEnabled(isCurrent);
+    heading_->setVisible(shown_.solution != nullptr);
+    if (!shown_.solution)
+        return;
+    const QString speed =
+        QLocale().toString(shown_.solution->design.running.speed / units::revPerMinute, 'g', 5);
+    const QString what = tr("%1, at %2/min").arg(coreText(study::label(shown_.basis)), speed);
+    heading_->setText(isCurrent ? tr("Shown: %1").arg(what)
+                                : tr("Shown until the new comparison is there: %1").arg(what));
 }
 
 void ComparisonPane::showBusy(bool busy) {

@@ -52,11 +52,23 @@ class ComparisonPane : public QWidget {
     void request();
     void arrived(const ComparisonWorker::Comparisons& comparisons);
     void showBusy(bool busy);
+    void backToShown();
+    void sayWhatIsShown();
+    void shareRoom();
+
+    /// What a comparison is of.
+    struct Wish {
+        SolutionPointer solution;
+        study::Basis basis = study::Basis::displacement;
+        ComparedQuantity quantity = ComparedQuantity::position;
+        bool operator==(const Wish&) const = default;
+    };
+    Wish wanted_, shown_;
 
     ComparisonWorker worker_;
     SolutionPointer solution_;
     QComboBox *basis_, *quantity_;
-    QLabel* message_;
+    QLabel *heading_, *message_;
     QProgressBar* progress_;
     QToolButton* cancel_;
     QSplitter* split_;

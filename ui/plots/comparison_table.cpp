@@ -1,6 +1,8 @@
 #include "ui/plots/comparison_table.h"
 
+#include "core/solution/yes_no.h"
 #include "ui/core_words.h"
+#include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
 
@@ -8,14 +10,28 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QScrollBar>
+
+#include <algorithm>
 
 namespace lobewright::ui {
 
 namespace {
-/// What a name has even where the columns want all the room: so many characters, but in a narrow
-/// table only this share of the width. A longer one is cut, and stands in its tooltip.
-constexpr int leastName = 46;
-constexpr double nameShare = 0.6;
+constexpr int leastNameWidth = 130; ///< [px]; names are broken into lines
+constexpr int headLine = 12;        ///< characters of a line of a column's head, where words allow
+
+/// Broken at spaces, so that heads are no wider than values.
+QString brokenHead(const QString& text) {
+    QString lines, line;
+    for (const QString& word : text.split(QLatin1Char(' '))) {
+        if (!line.isEmpty() && line.size() + 1 + word.size() > headLine) {
+            lines += line + QLatin1Char('\n');
+            line.clear();
+        }
+        line += (line.isEmpty() ? QString() : QStringLiteral(" ")) + word;
+    }
+    return lines + line;
+}
 } // namespace
 
 ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
@@ -26,7 +42,9 @@ ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
     setSelectionMode(QAbstractItemView::ContiguousSelection);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    verticalHeader()->setTextElideMode(Qt::ElideRight);
+    verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter |
+                                          static_cast<Qt::Alignment>(Qt::TextWordWrap));
+    verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 6);
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 }
@@ -40,16 +58,16 @@ void ComparisonTable::show(study::Comparison comparison) {
     setRowCount(static_cast<int>(engines.front().figures.size()));
     for (int column = 0; column < columnCount(); ++column) {
         const study::ComparedEngine& engine = engines[static_cast<std::size_t>(column)];
-        // Two lines keep the columns narrow.
-        auto* head = new QTableWidgetItem(coreText(study::label(engine.engine))
-                                              .replace(QLatin1String(", "), QLatin1String(",\n")));
+        auto* head = new QTableWidgetItem(brokenHead(coreText(study::label(engine.engine))));
         head->setToolTip(coreText(engine.problem));
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
             const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
-            auto* item = new QTableWidgetItem(
-                figure.value ? figureText(unitFor(figure.unit).shown(*figure.value))
-                             : QStringLiteral("–"));
+            auto* item =
+                new QTableWidgetItem(!figure.value ? QStringLiteral("–")
+                                     : solution::isYesNo(figure)
+                                         ? figureText(figure)
+                                         : figureText(unitFor(figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);
@@ -66,11 +84,30 @@ void ComparisonTable::show(study::Comparison comparison) {
     shareWidth();
 }
 
+int ComparisonTable::wholeWidth() const {
+    int columns = 0;
+    for (int column = 0; column < columnCount(); ++column)
+        columns += horizontalHeader()->sectionSizeHint(column);
+    return columns == 0 ? 0 : std::max(columns, horizontalHeader()->length()) + 2 * leastNameWidth;
+}
+
+/// What the columns leave belongs to the names; longer ones take more lines.
 void ComparisonTable::shareWidth() {
-    const int whole = viewport()->width() + verticalHeader()->width();
-    const int least =
-        std::min(leastName * fontMetrics().averageCharWidth(), static_cast<int>(nameShare * whole));
-    verticalHeader()->setMaximumWidth(std::max(least, whole - horizontalHeader()->length()));
+    int longest = 0;
+    for (int row = 0; row < rowCount(); ++row)
+        longest =
+            std::max(longest, fontMetrics().horizontalAdvance(verticalHeaderItem(row)->text()));
+    constexpr int margins = 16;
+    const int spare = contentsRect().width() - verticalScrollBar()->sizeHint().width() -
+                      horizontalHeader()->length();
+    const int width =
+        std::clamp(spare, leastNameWidth, std::max(leastNameWidth, longest + margins));
+    verticalHeader()->setFixedWidth(width);
+    for (int row = 0; row < rowCount(); ++row) {
+        const QRect lines = fontMetrics().boundingRect(
+            QRect(0, 0, width - margins, 1000), Qt::TextWordWrap, verticalHeaderItem(row)->text());
+        setRowHeight(row, lines.height() + 6);
+    }
 }
 
 void ComparisonTable::resizeEvent(QResizeEvent* event) {

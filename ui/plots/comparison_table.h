@@ -17,14 +17,15 @@ class ComparisonTable : public QTableWidget {
     /// The table as tab-separated text, for spreadsheets.
     QString text() const;
 
+    /// Width that shows all engines and names of two lines [px]; 0 while there is nothing.
+    int wholeWidth() const;
+
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    /// What the columns leave over goes to the names.
     void shareWidth();
-
     study::Comparison comparison_;
 };
 
