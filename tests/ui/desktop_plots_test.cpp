@@ -145,3 +145,35 @@ TEST_F(WindowTest, BaselineStandsBehindThePlots) {
     window_->keepBaseline();
     EXPECT_GT(ports.curves().front().baselineValues.size(), 700);
 }
+
+TEST_F(WindowTest, ABaselineWithOtherLobesIsLaidOverCycleDegrees) {
+    auto& ports = dynamic_cast<PortPlot&>(view("ports"));
+    window_->keepBaseline();
+    // The same lobes, stretched from two on a turn to one.
+    design::Design wide = window_->document().design();
+    const auto oneLobe = [](motion::Pattern& track) {
+        track.lobes = 1;
+        for (auto& segment : std::get<motion::SegmentShape>(track.shape).segments)
+            segment.span *= 2.0;
+    };
+    oneLobe(wide.tracks.inlet);
+    if (wide.tracks.exhaust)
+        oneLobe(*wide.tracks.exhaust);
+    wide.mechanism.exhaustLead *= 2.0;
+    ASSERT_TRUE(window_->document().apply({QStringLiteral("one lobe"), {}, wide, {}}).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    const auto furthest = [&] {
+        const Curve& curve = ports.curves().front();
+        double apart = 0.0;
+        for (Eigen::Index i = 0; i < curve.theta.size(); ++i)
+            apart = std::max(apart, std::abs(curve.values[i] - valueAt(curve.baselineTheta,
+                                                                        curve.baselineValues,
+                                                                        curve.theta[i])));
+        return apart;
+    };
+    const double largest = ports.curves().front().values.maxCoeff();
+    EXPECT_GT(furthest(), 0.5 * largest);
+    ports.setBaselineByCycle(true);
+    EXPECT_LT(furthest(), 0.01 * largest);
+    EXPECT_EQ(ports.state(), QStringLiteral("baseline-by-cycle"));
+}

@@ -3,6 +3,8 @@
 #include "core/units.h"
 #include "ui/plots/angle_ticks.h"
 
+#include <QMenu>
+
 #include <cmath>
 
 namespace lobewright::ui {
@@ -39,7 +41,11 @@ void PortPlot::refill() {
         theta = solution()->theta; // every event is a sample
     for (const End end : bothEnds) {
         setValues(area_[end], theta, geometry()->timing.area(end, theta) / units::squareMillimetre);
-        if (baseline())
+        if (baseline() && baselineByCycle_)
+            setBaselineValues(area_[end], theta,
+                              baseline()->timing.area(end, baselineAngles(theta)) /
+                                  units::squareMillimetre);
+        else if (baseline())
             setBaselineValues(area_[end], baseline()->theta,
                               baseline()->timing.area(end, baseline()->theta) /
                                   units::squareMillimetre);
@@ -48,6 +54,41 @@ void PortPlot::refill() {
     }
     spans_ = portSpans(pair, geometry()->timing);
     finishRefill();
+}
+
+Samples PortPlot::baselineAngles(const Samples& theta) const {
+    const mechanism::OpposedPair &now = geometry()->pair, &before = baseline()->pair;
+    const double stretch =
+        static_cast<double>(now.cyclesPerTurn()) / static_cast<double>(before.cyclesPerTurn());
+    return before.deadCentres().front().idc + (theta - now.deadCentres().front().idc) * stretch;
+}
+
+void PortPlot::setBaselineByCycle(bool byCycle) {
+    if (byCycle == baselineByCycle_)
+        return;
+    baselineByCycle_ = byCycle;
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void PortPlot::addOptions(QMenu& menu) {
+    QAction* byCycle = menu.addAction(tr("Baseline over c&ycle degrees"));
+    byCycle->setCheckable(true);
+    byCycle->setChecked(baselineByCycle_);
+    byCycle->setToolTip(tr("Equal cycle degrees of both engines stand over each other, whatever "
+                           "their numbers of lobes"));
+    connect(byCycle, &QAction::toggled, this, &PortPlot::setBaselineByCycle);
+    menu.addSeparator();
+    TurnPlot::addOptions(menu);
+}
+
+QString PortPlot::state() const {
+    return baselineByCycle_ ? QStringLiteral("baseline-by-cycle") : QString();
+}
+
+void PortPlot::restoreState(const QString& state) {
+    setBaselineByCycle(state == QLatin1String("baseline-by-cycle"));
 }
 
 QCPRange PortPlot::contentRange(bool onRight) const {
@@ -116,13 +157,19 @@ std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
     const double omega = geometry()->design.running.speed;
     const int cycles = geometry()->pair.cyclesPerTurn();
     const auto& cycle = geometry()->timing.cycles().front();
-    const auto item = [&](const QString& label, const QColor& colour, double span) {
-        return ReadoutStrip::Item{QPen(colour, 9), label, spanText(span, cycles, omega), {}, {}};
+    const auto item = [&](const QString& label, const QColor& colour,
+                          double (ports::CycleEvents::*span)() const) {
+        QString value = spanText((cycle.*span)(), cycles, omega);
+        if (baseline())
+            value += tr(" (baseline %1)")
+                         .arg(spanText((baseline()->timing.cycles().front().*span)(),
+                                       baseline()->pair.cyclesPerTurn(), 0.0));
+        return ReadoutStrip::Item{QPen(colour, 9), label, value, {}, {}};
     };
     std::vector<ReadoutStrip::Item> items = {
-        item(tr("Blowdown"), tones().sideFill(End::exhaust), cycle.blowdown()),
-        item(tr("Overlap"), tones().tint(tones().ink, overlapTint), cycle.overlap()),
-        item(tr("After-charge"), tones().sideFill(End::inlet), cycle.afterCharge())};
+        item(tr("Blowdown"), tones().sideFill(End::exhaust), &ports::CycleEvents::blowdown),
+        item(tr("Overlap"), tones().tint(tones().ink, overlapTint), &ports::CycleEvents::overlap),
+        item(tr("After-charge"), tones().sideFill(End::inlet), &ports::CycleEvents::afterCharge)};
     items[0].help = tr("From exhaust opens to inlet opens.");
     items[1].help = tr("Both ends open.");
     items[2].help =

@@ -12,6 +12,13 @@ class PortPlot : public TurnPlot {
   public:
     explicit PortPlot(TurnCursor& cursor, QWidget* parent = nullptr);
 
+    /// Lays the baseline over equal cycle degrees from inner dead centre instead of equal shaft
+    /// degrees, so that engines with different numbers of lobes can be compared.
+    void setBaselineByCycle(bool byCycle);
+    void addOptions(QMenu& menu) override;
+    QString state() const override;
+    void restoreState(const QString& state) override;
+
   protected:
     void refill() override;
     std::vector<ReadoutStrip::Item> remarks() const override;
@@ -19,6 +26,8 @@ class PortPlot : public TurnPlot {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    /// Shaft angles of the baseline that stand behind those of the present engine.
+    Samples baselineAngles(const Samples& theta) const;
     void paintShading(QCPPainter& painter) const;
     void paintLabels(QCPPainter& painter) const;
     /// The area between zero and the curve `of`, cut to the span [px].
@@ -29,6 +38,7 @@ class PortPlot : public TurnPlot {
 
     PerEnd<size_t> area_;
     PortSpans spans_;
+    bool baselineByCycle_ = false;
 };
 
 /// "12.5° shaft, 25° cycle, 1.16 ms" of an interval of the shaft angle [rad] at ω [rad/s];

@@ -42,7 +42,15 @@ struct TimingCircle::Frame {
     double dial;    ///< radius of the circle of degrees
     double exhaust; ///< radii of the arcs
     double inlet;
-    double width; ///< of the arcs
+    double width;             ///< of the bands
+    bool hasBaseline;         ///< whose arcs take the outer part of the bands
+    double nowWidth() const { ///< of the present arcs
+        return hasBaseline ? 0.58 * width : width;
+    }
+    double nowRadius(End end) const { return band(end) - 0.5 * (width - nowWidth()); }
+    double baselineWidth() const { return 0.3 * width; }
+    double baselineRadius(End end) const { return band(end) + 0.5 * (width - baselineWidth()); }
+    double band(End end) const { return end == End::inlet ? inlet : exhaust; }
 };
 
 TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
@@ -75,8 +83,12 @@ TimingCircle::Frame TimingCircle::frame() const {
     const double radius = std::max(
         30.0, std::min(0.5 * width() - sideText - 10.0, 0.5 * height() - 1.9 * text - 6.0));
     const double width = std::clamp(0.11 * radius, 5.0, 18.0);
-    return {QPointF(0.5 * this->width(), 0.5 * height()), radius, radius - 0.9 * width,
-            radius - 2.1 * width, width};
+    return {QPointF(0.5 * this->width(), 0.5 * height()),
+            radius,
+            radius - 0.9 * width,
+            radius - 2.1 * width,
+            width,
+            baseline_ != nullptr};
 }
 
 const ports::CycleEvents& TimingCircle::cycle(const ports::PortTiming& timing) const {
@@ -162,9 +174,9 @@ void TimingCircle::paintPorts(QPainter& painter, const Frame& place) const {
         painter.setBrush(Qt::NoBrush);
     }
     for (const End end : bothEnds) {
-        painter.setPen(QPen(tones.side(end), place.width, Qt::SolidLine, Qt::FlatCap));
-        drawArc(painter, place.centre, end == End::inlet ? place.inlet : place.exhaust,
-                angle.of(now.opens(end)), angle.of(now.closes(end)));
+        painter.setPen(QPen(tones.side(end), place.nowWidth(), Qt::SolidLine, Qt::FlatCap));
+        drawArc(painter, place.centre, place.nowRadius(end), angle.of(now.opens(end)),
+                angle.of(now.closes(end)));
     }
 }
 
@@ -173,11 +185,10 @@ void TimingCircle::paintBaseline(QPainter& painter, const Frame& place) const {
     const auto& before = cycle(baseline_->timing);
     const Events angle{before.centres.idc, static_cast<double>(baseline_->pair.cyclesPerTurn())};
     for (const End end : bothEnds) {
-        // Wider than the arc of now, so that both ends of it show beside it.
-        painter.setPen(
-            QPen(tones.baseline(tones.side(end)), place.width + 5.0, Qt::SolidLine, Qt::FlatCap));
-        drawArc(painter, place.centre, end == End::inlet ? place.inlet : place.exhaust,
-                angle.of(before.opens(end)), angle.of(before.closes(end)));
+        painter.setPen(QPen(tones.baseline(tones.side(end)), place.baselineWidth(), Qt::SolidLine,
+                            Qt::FlatCap));
+        drawArc(painter, place.centre, place.baselineRadius(end), angle.of(before.opens(end)),
+                angle.of(before.closes(end)));
     }
 }
 
@@ -235,18 +246,29 @@ void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {
     const Palette& tones = Palette::of(*this);
     const auto& now = cycle(geometry_->timing);
     const int cycles = geometry_->pair.cyclesPerTurn();
-    const auto text = [&](const QString& name, double span) {
-        return tr("%1 %2° (%3°)")
-            .arg(name, degreesText(span * cycles / units::degree),
-                 degreesText(span / units::degree));
-    };
-    const std::pair<QString, QColor> lines[] = {
-        {text(tr("blowdown"), now.blowdown()), tones.exhaust},
-        {text(tr("overlap"), now.overlap()), tones.ink},
-        {text(tr("after-charge"), now.afterCharge()), tones.inlet}};
     const double room = 2.0 * (place.inlet - place.width);
     const double line = fontMetrics().height();
-    double y = place.centre.y() - 1.5 * line - 0.32 * place.inlet;
+    std::vector<std::pair<QString, QColor>> lines;
+    const auto add = [&](const QString& name, double (ports::CycleEvents::*span)() const,
+                         const QColor& colour) {
+        lines.emplace_back(tr("%1 %2° (%3°)")
+                               .arg(name, degreesText((now.*span)() * cycles / units::degree),
+                                    degreesText((now.*span)() / units::degree)),
+                           colour);
+        if (!baseline_ || room < 7.0 * line)
+            return;
+        const double before = (cycle(baseline_->timing).*span)();
+        lines.emplace_back(
+            tr("baseline %1° (%2°)")
+                .arg(degreesText(before * baseline_->pair.cyclesPerTurn() / units::degree),
+                     degreesText(before / units::degree)),
+            tones.quiet);
+    };
+    add(tr("blowdown"), &ports::CycleEvents::blowdown, tones.exhaust);
+    add(tr("overlap"), &ports::CycleEvents::overlap, tones.ink);
+    add(tr("after-charge"), &ports::CycleEvents::afterCharge, tones.inlet);
+    double y = place.centre.y() - 0.5 * static_cast<double>(lines.size()) * line -
+               (lines.size() > 3 ? 0.0 : 0.32 * place.inlet);
     for (const auto& [words, colour] : lines) {
         if (fontMetrics().horizontalAdvance(words) > room * 0.94)
             return; // too small a circle: the port plot says the same
