@@ -285,3 +285,24 @@ TEST_F(ClaimsTest, ClaimsAreKeptBetweenRuns) {
     EXPECT_EQ(study::text(*pane().claims().engine.mass), "150 lb");
     EXPECT_FALSE(pane().undoStack().canUndo());
 }
+
+TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
+    pane().fillInExample();
+    const auto contentOf = [this](const QString& name) {
+        const QString file = fileIn(name);
+        const auto problem = pane().saveFindings(file);
+        EXPECT_FALSE(problem) << (problem ? problem->message : "");
+        QFile saved(file);
+        EXPECT_TRUE(saved.open(QIODevice::ReadOnly));
+        return saved.readAll();
+    };
+    EXPECT_EQ(contentOf(QStringLiteral("f.txt")).toStdString(), study::claimsText(pane().report()));
+    EXPECT_EQ(contentOf(QStringLiteral("f.json")).toStdString(),
+              study::claimsJson(pane().report()));
+    const QByteArray pdf = contentOf(QStringLiteral("f.pdf"));
+    EXPECT_TRUE(pdf.startsWith("%PDF-"));
+    EXPECT_GT(pdf.size(), 10000);
+    const auto problem = pane().saveFindings(fileIn(QStringLiteral("none/f.txt")));
+    ASSERT_TRUE(problem);
+    EXPECT_NE(problem->message.find("cannot be written"), std::string::npos);
+}

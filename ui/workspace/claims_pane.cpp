@@ -8,15 +8,24 @@
 #include "ui/workspace/dialogs.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QClipboard>
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
+#include <QPageSize>
+#include <QPdfWriter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QSaveFile>
 #include <QScrollArea>
+#include <QSettings>
 #include <QSplitter>
 #include <QToolButton>
 #include <QUndoCommand>
@@ -184,7 +193,49 @@ void ClaimsPane::addOptions(QMenu& menu) {
                 return localNumbers(coreText(text)).toStdString();
             })));
     });
+    menu.addAction(tr("&Save the findings…"), this, &ClaimsPane::askWhereToSaveFindings);
+    menu.addAction(tr("&Print the findings…"), this, [this] {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setDocName(tr("Claims check"));
+        if (QPrintDialog(&printer, this).exec() == QDialog::Accepted)
+            view_->printOn(printer);
+    });
+    menu.addSeparator();
     menu.addAction(tr("C&lear the form"), this, [this] { take({}, tr("clear the form")); });
+}
+
+std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
+    QByteArray bytes;
+    if (file.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) {
+        QBuffer buffer(&bytes);
+        buffer.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&buffer);
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        writer.setTitle(tr("Claims check"));
+        view_->printOn(writer);
+    } else {
+        const bool isJson = file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive);
+        bytes = QByteArray::fromStdString(isJson ? study::claimsJson(report_)
+                                                 : study::claimsText(report_));
+    }
+    QSaveFile out(file);
+    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
+        return Problem{"", "the file cannot be written: " + out.errorString().toStdString()};
+    return std::nullopt;
+}
+
+void ClaimsPane::askWhereToSaveFindings() {
+    const QString folder =
+        QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
+    QString file = QFileDialog::getSaveFileName(this, tr("Save the findings"),
+                                                folder + QStringLiteral("/findings.pdf"),
+                                                tr("Findings (*.pdf *.txt *.json)"));
+    if (file.isEmpty())
+        return;
+    if (QFileInfo(file).suffix().isEmpty())
+        file += QStringLiteral(".txt");
+    if (const auto problem = saveFindings(file))
+        showProblems(this, file, {*problem});
 }
 
 QString ClaimsPane::state() const {

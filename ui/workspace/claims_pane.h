@@ -26,6 +26,8 @@ class ClaimsPane : public QWidget {
     /// Claims do not depend on the design.
     void showSolution(const SolutionPointer&) {}
     void addOptions(QMenu& menu);
+    /// Writes the findings as text, or as JSON or PDF where the file is called so.
+    std::optional<Problem> saveFindings(const QString& file);
     /// The claims as a file holds them.
     QString state() const;
     void restoreState(const QString& state);
@@ -57,6 +59,7 @@ class ClaimsPane : public QWidget {
     void set(const study::Claims& claims);
     void askForFile();
     void askWhereToSave();
+    void askWhereToSaveFindings();
 
     study::Claims claims_;
     study::ClaimsReport report_;

@@ -5,7 +5,9 @@
 #include "ui/palette.h"
 
 #include <QEvent>
+#include <QPagedPaintDevice>
 #include <QScrollBar>
+#include <QTextDocument>
 
 namespace lobewright::ui {
 
@@ -51,7 +53,7 @@ void ClaimsReportView::addHeading(const QString& title) {
 
 void ClaimsReportView::addRow(const QString& what, const QString& value, std::string_view verdict,
                               bool isBad) {
-    const QColor tone = isBad ? Palette::of(*this).warning : Palette::of(*this).ink;
+    const QColor tone = isBad ? tones().warning : tones().ink;
     page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
                             "style='margin-top:6px'><tr><td>%1</td><td align='right'><b>%2</b> "
                             "<span style='color:%3'>%4</span></td></tr></table>")
@@ -63,7 +65,7 @@ void ClaimsReportView::addDetail(const QString& label, const QString& text) {
     if (text.isEmpty())
         return;
     page_ += QStringLiteral("<p style='margin:0 0 0 16px; color:%1'>%2%3</p>")
-                 .arg(Palette::of(*this).quiet.name(),
+                 .arg(tones().quiet.name(),
                       label.isEmpty() ? QString() : label.toHtmlEscaped() + QStringLiteral(": "),
                       text.toHtmlEscaped());
 }
@@ -113,7 +115,24 @@ void ClaimsReportView::addMissing() {
         addDetail(coreText(missing.label), coreText(missing.decides));
 }
 
-void ClaimsReportView::write() {
+const Palette& ClaimsReportView::tones() const {
+    return onPaper_ ? Palette::lightTones() : Palette::of(*this);
+}
+
+void ClaimsReportView::printOn(QPagedPaintDevice& device) {
+    onPaper_ = true;
+    makePage();
+    onPaper_ = false;
+    QTextDocument paper;
+    paper.setHtml(QStringLiteral("<h3>%1</h3>%2<p>%3</p>")
+                      .arg(QString::fromStdString(report_.claims.title).toHtmlEscaped(), page_,
+                           tr("Estimates only: a verdict compares published numbers with "
+                              "arithmetic and published bands, not with any engine that was "
+                              "built.")));
+    paper.print(&device);
+}
+
+void ClaimsReportView::makePage() {
     page_.clear();
     if (!report_.conflicts.empty())
         addConflicts();
@@ -128,6 +147,10 @@ void ClaimsReportView::write() {
         for (const std::string& assumption : report_.assumptions)
             addDetail({}, coreText(assumption));
     }
+}
+
+void ClaimsReportView::write() {
+    makePage();
     // Who types in the form keeps their place in the report.
     const int place = verticalScrollBar()->value();
     setHtml(page_);

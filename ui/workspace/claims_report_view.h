@@ -4,7 +4,11 @@
 
 #include <QTextBrowser>
 
+class QPagedPaintDevice;
+
 namespace lobewright::ui {
+
+struct Palette;
 
 /// What follows from claims, to be read and copied: conflicts, findings with their arithmetic,
 /// statements, and what is missing.
@@ -16,12 +20,17 @@ class ClaimsReportView : public QTextBrowser {
 
     void show(const study::ClaimsReport& report);
 
+    /// Everything in the tones of paper.
+    void printOn(QPagedPaintDevice& device);
+
   protected:
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
   private:
     void write();
+    void makePage();
+    const Palette& tones() const;
     void addConflicts();
     void addFindings();
     void addStatements();
@@ -34,6 +43,7 @@ class ClaimsReportView : public QTextBrowser {
 
     study::ClaimsReport report_;
     QString page_;
+    bool onPaper_ = false;
 };
 
 } // namespace lobewright::ui
