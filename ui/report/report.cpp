@@ -88,6 +88,17 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     sheet.caption(cautionTexts().front() + ' ' + cautionTexts()[2]);
 }
 
+void writeTrackPage(Sheet& sheet, const ReportContent& content) {
+    sheet.newPage();
+    sheet.heading(Words::tr("Tracks"));
+    constexpr double forFigures = 250.0;
+    drawTrackPlots(sheet, content.solution, (sheet.room() - forFigures) / 4.0);
+    sheet.columns(trackFigures(*content.solution), 2, 8.0);
+    sheet.caption(Words::tr("At the pitch radius, over one turn of the shaft. Undercut margin: by "
+                            "how much the roller's radius may grow before the track has a cusp "
+                            "anywhere on its width; negative: it is undercut."));
+}
+
 void writePortPage(Sheet& sheet, const ReportContent& content) {
     sheet.newPage();
     sheet.heading(Words::tr("Port timing and speed"));
@@ -120,6 +131,7 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
                                 "the roller rattles there."));
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     writePortPage(sheet, content);
+    writeTrackPage(sheet, content);
     sheet.newPage();
     sheet.heading(Words::tr("Assumptions and sources"));
     for (const auto& [name, text] : assumptions(*content.solution))

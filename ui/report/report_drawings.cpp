@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/plots/angle_ticks.h"
+#include "ui/plots/channel_plot.h"
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/stress_plot.h"
@@ -55,10 +56,7 @@ void drawPlot(Sheet& sheet, QCustomPlot& plot, const QRectF& box) {
     painter.restore();
 }
 
-template <class Plot>
-void drawTurnPlot(Sheet& sheet, const SolutionPointer& solution, double height) {
-    TurnCursor cursor;
-    Plot plot(cursor);
+void drawTurnPlot(Sheet& sheet, TurnPlot& plot, const SolutionPointer& solution, double height) {
     plot.setPalette(sheet.tones().widgetPalette());
     plot.setFont(Sheet::font(9.0));
     plot.canvas().setFont(Sheet::font(9.0));
@@ -74,6 +72,13 @@ void drawTurnPlot(Sheet& sheet, const SolutionPointer& solution, double height) 
     drawLegend(sheet, QRectF(box.topLeft(), QSizeF(box.width(), legendHeight)), plot.title(),
                legend);
     drawPlot(sheet, plot.canvas(), box.adjusted(0, legendHeight, 0, -8));
+}
+
+template <class Plot>
+void drawTurnPlot(Sheet& sheet, const SolutionPointer& solution, double height) {
+    TurnCursor cursor;
+    Plot plot(cursor);
+    drawTurnPlot(sheet, plot, solution, height);
 }
 
 void setUpAxes(QCustomPlot& plot, const Palette& tones) {
@@ -146,6 +151,22 @@ void drawTurnPlots(Sheet& sheet, const SolutionPointer& solution, double heightE
     drawTurnPlot<PortPlot>(sheet, solution, heightEach);
     drawTurnPlot<TorquePlot>(sheet, solution, heightEach);
     drawTurnPlot<StressPlot>(sheet, solution, heightEach);
+}
+
+void drawTrackPlots(Sheet& sheet, const SolutionPointer& solution, double heightEach) {
+    const std::pair<QString, const char*> plots[] = {
+        {Words::tr("Tracks unrolled"), "lift_%1_mm"},
+        {Words::tr("Acceleration"), "acceleration_%1_m_per_s2"},
+        {Words::tr("Pressure angle"), "pressure_angle_%1_deg"},
+        {Words::tr("Relative radius"), "relative_radius_%1_mm"}};
+    for (const auto& [title, channel] : plots) {
+        TurnCursor cursor;
+        QStringList channels;
+        for (const char* side : {"inlet", "exhaust"})
+            channels << QString::fromLatin1(channel).arg(QLatin1String(side));
+        ChannelPlot plot(cursor, title, channels);
+        drawTurnPlot(sheet, plot, solution, heightEach);
+    }
 }
 
 void drawTimingCircle(Sheet& sheet, const SolutionPointer& solution, const QRectF& box) {

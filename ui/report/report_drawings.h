@@ -11,6 +11,8 @@ namespace lobewright::ui {
 void drawSection(Sheet& sheet, const solution::Solution& solution, double height);
 /// Position, port areas, torque and contact stress over a turn, one below the other.
 void drawTurnPlots(Sheet& sheet, const SolutionPointer& solution, double heightEach);
+/// Lift, acceleration, pressure angle and relative radius of both tracks over a turn.
+void drawTrackPlots(Sheet& sheet, const SolutionPointer& solution, double heightEach);
 /// The circular port diagram in the box.
 void drawTimingCircle(Sheet& sheet, const SolutionPointer& solution, const QRectF& box);
 /// Torque and power against shaft speed; the design's own speed is marked.

@@ -15,6 +15,8 @@ namespace lobewright::ui {
 std::vector<Sheet::Row> mainFigures(const solution::Solution& solution);
 /// Events and spans of cycle 1, shaft and cycle degrees side by side.
 std::vector<Sheet::Row> timingFigures(const solution::Solution& solution);
+/// Extremes of both tracks, and how much a roller could grow before it undercuts.
+std::vector<Sheet::Row> trackFigures(const solution::Solution& solution);
 /// Every number of the design under the name of its section.
 std::vector<Sheet::Row> designNumbers(const design::Design& design);
 

@@ -23,7 +23,7 @@ QString filter() {
 }
 
 QString lastFolder() {
-    return QSettings().value(QStringLiteral("files/folder")).toString();
+    return QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
 }
 
 void noteFolder(const QString& file) {

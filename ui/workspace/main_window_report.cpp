@@ -2,6 +2,7 @@
 #include "ui/workspace/main_window.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -24,7 +25,7 @@ void MainWindow::addReportAction(QMenu& menu) {
 }
 
 void MainWindow::askForReport() {
-    const QString folder = QSettings().value(QStringLiteral("files/folder")).toString();
+    const QString folder = QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
     QString file = QFileDialog::getSaveFileName(
         this, tr("Write a report"),
         folder + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ".pdf",

@@ -1,0 +1,82 @@
+#include "core/track/undercut.h"
+#include "core/units.h"
+#include "ui/core_words.h"
+#include "ui/editing/figures_panel.h"
+#include "ui/report/report_words.h"
+#include "ui/units.h"
+
+#include <QCoreApplication>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+using Rows = std::vector<Sheet::Row>;
+
+QString quantity(double metric, const QString& unit) {
+    const Unit shown = unitFor(unit);
+    const QString space = unit.startsWith(QChar(0xB0)) ? QString() : QStringLiteral(" ");
+    return figureText(shown.shown(metric)) + space + shown.text;
+}
+
+/// The value that stands furthest from zero in a channel, and where.
+void addExtreme(Rows& rows, const solution::Solution& solution, const QString& name,
+                const std::string& channel) {
+    const auto* found = solution.channel(channel);
+    if (!found)
+        return;
+    Eigen::Index at = 0;
+    const double value = found->values.abs().maxCoeff(&at);
+    rows.push_back({name, Words::tr("%1 at %2° shaft")
+                              .arg(quantity(value, QString::fromStdString(found->unit)),
+                                   figureText(solution.theta[at] / units::degree))});
+}
+
+void addUndercutMargin(Rows& rows, const solution::Solution& solution, End end,
+                       track::Flank flank) {
+    const auto& mechanism = solution.pair.mechanism();
+    const auto& curve = solution.pair.curve(end);
+    const QString millimetres = QStringLiteral("mm");
+    const auto least =
+        track::smallestRelativeRadius(curve, mechanism.pitchRadius, mechanism.roller, flank);
+    const bool isPush = flank == track::Flank::push;
+    rows.push_back({isPush ? Words::tr("Least relative radius over the width")
+                           : Words::tr("Least relative radius, pull flank"),
+                    quantity(least.value / units::millimetre, millimetres)});
+    const auto largest =
+        track::largestRollerRadius(curve, mechanism.pitchRadius, mechanism.roller.width, flank);
+    rows.push_back(
+        {isPush ? Words::tr("Undercut margin of the roller") : Words::tr("The same, pull flank"),
+         largest
+             ? quantity((largest->value - mechanism.roller.radius) / units::millimetre, millimetres)
+             : Words::tr("none reached")});
+}
+
+} // namespace
+
+std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
+    Rows rows;
+    for (const End end : bothEnds) {
+        const std::string side(name(end));
+        const auto& curve = solution.pair.curve(end);
+        rows.push_back(
+            {end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track"), {}, true});
+        rows.push_back({Words::tr("Lobes"), QString::number(curve.lobes())});
+        rows.push_back({Words::tr("Stroke"),
+                        quantity(curve.stroke() / units::millimetre, QStringLiteral("mm"))});
+        addExtreme(rows, solution, Words::tr("Largest acceleration"),
+                   "acceleration_" + side + "_m_per_s2");
+        addExtreme(rows, solution, Words::tr("Largest pressure angle"),
+                   "pressure_angle_" + side + "_deg");
+        addUndercutMargin(rows, solution, end, track::Flank::push);
+        if (solution.pair.mechanism().closedTrack)
+            addUndercutMargin(rows, solution, end, track::Flank::pull);
+    }
+    return rows;
+}
+
+} // namespace lobewright::ui
