@@ -32,6 +32,12 @@ const QRegularExpression& numbers() {
     return pattern;
 }
 
+/// A hyphen before a number that follows no letter, digit or bracket is a minus.
+QString withTrueMinus(QString text) {
+    static const QRegularExpression minus(QStringLiteral("(?<![\\w\u2212.,/)\"-])-(?=\\d)"));
+    return text.replace(minus, QStringLiteral("\u2212"));
+}
+
 /// Numbers taken out, in their order.
 std::pair<QString, QStringList> parted(const QString& text) {
     static const QRegularExpression section(QStringLiteral("(\u00A7|table|part|ch\\.) ?$"));
@@ -167,7 +173,7 @@ QString coreTemplate(const QString& text) {
 
 QString coreTextToWrap(std::string_view words) {
     const QString text = QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
-    return shownLanguage() == QLatin1String("en") ? text : spoken(text);
+    return withTrueMinus(shownLanguage() == QLatin1String("en") ? text : spoken(text));
 }
 
 QString coreText(std::string_view words) {

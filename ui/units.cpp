@@ -2,6 +2,7 @@
 
 #include "ui/plots/curve.h"
 #include "ui/scene/words.h"
+#include "ui/unit_words.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -81,7 +82,6 @@ const std::vector<Row>& table() {
         {"cycle °", "cycle °"},
         {"° cycle", "° cycle"},
         {"1/min", "1/min"},
-        {"rev/min", "rev/min"},
         {"rpm", "rpm"},
         {"1/h", "1/h"},
         {"h", "h"},
@@ -101,19 +101,12 @@ const Row* rowOf(const QString& metric) {
 // Units that are words are translated; symbols are not in the list of translations.
 [[maybe_unused]] const char* const unitWords[] = {
     QT_TRANSLATE_NOOP("Units", "shaft °"), QT_TRANSLATE_NOOP("Units", "cycle °"),
-    QT_TRANSLATE_NOOP("Units", "° cycle"), QT_TRANSLATE_NOOP("Units", "rev/min"),
+    QT_TRANSLATE_NOOP("Units", "° cycle"),
     QT_TRANSLATE_NOOP("Units", "rpm"),     QT_TRANSLATE_NOOP("Units", "mm/turn"),
     QT_TRANSLATE_NOOP("Units", "in/turn")};
 
 QString inWords(const char* unit) {
     return QCoreApplication::translate("Units", unit);
-}
-
-QString withUnit(const QString& number, const QString& unit) {
-    if (unit.isEmpty())
-        return number;
-    const bool joined = unit == QChar(0xB0);
-    return joined ? number + unit : number + QChar(0xA0) + unit;
 }
 
 const auto setting = QStringLiteral("window/units");
@@ -199,6 +192,13 @@ QString metricWord(const QString& metric) {
 
 bool isKnownUnit(const QString& metric) {
     return rowOf(metric) != nullptr;
+}
+
+QString withUnit(const QString& number, const QString& unit) {
+    if (unit.isEmpty())
+        return number;
+    const bool joined = unit == QChar(0xB0);
+    return joined ? number + unit : number + QChar(0xA0) + unit;
 }
 
 QString axisText(const QString& quantity, const QString& metric) {

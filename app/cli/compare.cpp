@@ -22,7 +22,7 @@ namespace {
 
 struct CompareArguments {
     std::string design;
-    std::optional<double> speed, from, to; ///< [rev/min]
+    std::optional<double> speed, from, to; ///< [1/min]
     std::optional<int> points;
     std::string basis = std::string(study::basisWords[0].key);
     std::string file;
@@ -44,7 +44,7 @@ std::vector<double> speedsOf(const CompareArguments& arguments, const design::De
     }
     for (double& speed : speeds) {
         if (!(speed > 0.0)) {
-            wrong = fmt::format("a speed of {} rev/min is not positive", speed);
+            wrong = fmt::format("a speed of {} 1/min is not positive", speed);
             return {};
         }
         speed *= units::revPerMinute;
@@ -97,9 +97,9 @@ void addCompare(CLI::App& program, Action& action) {
                    "One design beside the same pistons on cranks and a conventional four-stroke");
     const auto arguments = std::make_shared<CompareArguments>();
     addDesignFile(*command, arguments->design);
-    auto* speed = command->add_option("--speed", arguments->speed, "Shaft speed [rev/min]");
-    command->add_option("--from", arguments->from, "First shaft speed [rev/min]")->excludes(speed);
-    command->add_option("--to", arguments->to, "Last shaft speed [rev/min]")->excludes(speed);
+    auto* speed = command->add_option("--speed", arguments->speed, "Shaft speed [1/min]");
+    command->add_option("--from", arguments->from, "First shaft speed [1/min]")->excludes(speed);
+    command->add_option("--to", arguments->to, "Last shaft speed [1/min]")->excludes(speed);
     command->add_option("--points", arguments->points, "Number of speeds, both ends included")
         ->excludes(speed)
         ->check(CLI::Range(2, 100000));

@@ -39,7 +39,7 @@ void addDesignFile(CLI::App& command, std::string& file) {
 
 void addDesignArguments(CLI::App& command, DesignArguments& arguments) {
     addDesignFile(command, arguments.file);
-    command.add_option("--speed", arguments.speed, "Shaft speed in rev/min, instead of the file's")
+    command.add_option("--speed", arguments.speed, "Shaft speed in 1/min, instead of the file's")
         ->type_name("RPM");
     command.add_flag("--motored", arguments.motored, "Turn the engine from outside, without fuel");
 }

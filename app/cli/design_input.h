@@ -16,7 +16,7 @@ namespace lobewright::cli {
 /// The arguments that say which design runs how.
 struct DesignArguments {
     std::string file;
-    std::optional<double> speed; ///< [rev/min]
+    std::optional<double> speed; ///< [1/min]
     bool motored = false;
 };
 

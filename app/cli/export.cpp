@@ -45,6 +45,7 @@ ExportOptions optionsOf(const ExportArguments& given, const ExportWords& kind) {
     ExportOptions options;
     options.end = given.track == name(End::inlet) ? End::inlet : End::exhaust;
     options.kind = kind.kind;
+    options.origin = exchange::originOf(given.design);
     if (given.tolerance) {
         options.tolerance = *given.tolerance * units::micrometre;
     }

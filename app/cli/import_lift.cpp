@@ -117,8 +117,9 @@ void addImportLift(CLI::App& program, Action& action) {
     const auto given = std::make_shared<ImportArguments>();
     addDesignFile(*command, given->design);
     command
-        ->add_option("TABLE", given->table,
-                     "Angle in degrees and lift in mm over one repetition of the pattern (CSV)")
+        ->add_option(
+            "TABLE", given->table,
+            "Angle in degrees and lift in mm over one repetition of the pattern or a turn (CSV)")
         ->required();
     command
         ->add_option("--track", given->track,

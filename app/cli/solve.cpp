@@ -41,7 +41,7 @@ constexpr const char* mainFigures[] = {"brake_power_kW",
                                        "shaking_force_peak_N"};
 
 void printMainFigures(const solution::Solution& solution) {
-    fmt::print("{}, {:.0f} rev/min\n", solution.design.title,
+    fmt::print("{}, {:.0f}/min\n", solution.design.title,
                solution.design.running.speed / units::revPerMinute);
     for (const char* name : mainFigures) {
         const auto* figure = solution.figure(name);
@@ -57,8 +57,13 @@ void printMainFigures(const solution::Solution& solution) {
     const auto count = [&](solution::Severity severity) {
         return std::ranges::count(solution.checks, severity, &solution::Check::severity);
     };
-    fmt::print("  limits: {} errors, {} warnings, {} remarks\n", count(solution::Severity::error),
-               count(solution::Severity::warning), count(solution::Severity::remark));
+    const auto counted = [&](solution::Severity severity, const char* word) {
+        const auto number = count(severity);
+        return fmt::format("{} {}{}", number, word, number == 1 ? "" : "s");
+    };
+    fmt::print("  limits: {}, {}, {}\n", counted(solution::Severity::error, "error"),
+               counted(solution::Severity::warning, "warning"),
+               counted(solution::Severity::remark, "remark"));
     fmt::print("Estimates only: residuals say how well the equations are solved, but correlations "
                "are good "
                "to ±10–20 %.\nHave a qualified engineer review before metal is cut.\n");

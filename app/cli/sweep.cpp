@@ -33,7 +33,7 @@ void addSweep(CLI::App& program, Action& action) {
     CLI::App* command = addCommand(program, "sweep", "One design at many speeds; write a table");
     const auto arguments = std::make_shared<SweepArguments>();
     addDesignFile(*command, arguments->design);
-    addRangeArguments(*command, arguments->range, "rev/min");
+    addRangeArguments(*command, arguments->range, "1/min");
     command->callback(
         [&action, arguments] { action = [arguments] { return sweepDesign(*arguments); }; });
 }

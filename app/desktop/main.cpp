@@ -4,24 +4,52 @@
 #include <QApplication>
 #include <QCommandLineParser>
 
-/// lobewright [FILE]: the desktop program.
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    QApplication::setOrganizationName(QStringLiteral("Lobewright"));
-    QApplication::setApplicationName(QStringLiteral("Lobewright"));
-    QApplication::setApplicationVersion(QStringLiteral(LOBEWRIGHT_VERSION));
-    QApplication::setDesktopFileName(QStringLiteral("local.lobewright.lobewright"));
+#include <algorithm>
+#include <string_view>
 
+namespace {
+
+void name(QCoreApplication& application) {
+    QCoreApplication::setOrganizationName(QStringLiteral("Lobewright"));
+    QCoreApplication::setApplicationName(QStringLiteral("Lobewright"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(LOBEWRIGHT_VERSION));
     lobewright::ui::installLanguage(application, lobewright::ui::keptLanguage());
+}
 
-    QCommandLineParser arguments;
+void describe(QCommandLineParser& arguments) {
     arguments.setApplicationDescription(
-        QApplication::translate("Desktop", "Design and judge cam-track engines."));
+        QCoreApplication::translate("Desktop", "Design and judge cam-track engines."));
     arguments.addPositionalArgument(QStringLiteral("FILE"),
-                                    QApplication::translate("Desktop", "Design to open."),
+                                    QCoreApplication::translate("Desktop", "Design to open."),
                                     QStringLiteral("[FILE]"));
     arguments.addHelpOption();
     arguments.addVersionOption();
+}
+
+/// What asks for words and not for a window is answered where there is no display.
+bool asksForWords(int argc, char** argv) {
+    return std::any_of(argv + 1, argv + argc, [](std::string_view argument) {
+        return argument == "-h" || argument == "--help" || argument == "--help-all" ||
+               argument == "-v" || argument == "--version";
+    });
+}
+
+} // namespace
+
+/// lobewright [FILE]: the desktop program.
+int main(int argc, char** argv) {
+    if (asksForWords(argc, argv)) {
+        QCoreApplication application(argc, argv);
+        name(application);
+        QCommandLineParser arguments;
+        describe(arguments);
+        arguments.process(application); // says them and ends
+    }
+    QApplication application(argc, argv);
+    name(application);
+    QApplication::setDesktopFileName(QStringLiteral("local.lobewright.lobewright"));
+    QCommandLineParser arguments;
+    describe(arguments);
     arguments.process(application);
 
     using namespace lobewright::ui;

@@ -11,7 +11,7 @@ void describeRunning(Visitor& v, Running& running) {
               .label = "Shaft speed",
               .unit = in::rpm,
               .range = aboveUpTo(0.0, 30000.0),
-              .help = "n: speed at which the design is computed. Default 1500 rev/min."},
+              .help = "n: speed at which the design is computed. Default 1500/min."},
              running.speed);
     v.number({.name = "under_piston_pressure_bar",
               .label = "Pressure under the pistons",

@@ -23,7 +23,7 @@ inline constexpr Unit kg{"kg", 1.0, 1.0};
 inline constexpr Unit kgm2{"kg·m²", 1.0, 1.0};
 inline constexpr Unit kW{"kW", 1e3, 1.0};
 inline constexpr Unit kN{"kN", 1e3, 1.0};
-inline constexpr Unit rpm{"rev/min", 2.0 * units::pi, 60.0};
+inline constexpr Unit rpm{"1/min", 2.0 * units::pi, 60.0};
 inline constexpr Unit metrePerSecond{"m/s", 1.0, 1.0};
 inline constexpr Unit hours{"h", 3600.0, 1.0};
 

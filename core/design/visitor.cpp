@@ -137,11 +137,10 @@ bool isWord(std::span<const Word> words, std::string_view text) {
 Result<FieldValue> admitNumber(const Scalar& scalar, double value) {
     const Key& key = scalar.key;
     if (!std::isfinite(value) || !key.range.contains(value)) {
-        const std::string unit =
-            fmt::format("{}{}", key.unit.symbol.empty() ? "" : " ", key.unit.symbol);
-        return Problem{"",
-                       fmt::format("{} is {}; it must be {}", key.label,
-                                   fmt::format("{}{}", value, unit), key.range.describe() + unit)};
+        const bool isJoined = key.unit.symbol.empty() || key.unit.symbol == "°";
+        const std::string unit = fmt::format("{}{}", isJoined ? "" : " ", key.unit.symbol);
+        return Problem{"", fmt::format("{} is {}{}; it must be {}{}", key.label, value, unit,
+                                       key.range.describe(), unit)};
     }
     return FieldValue{value};
 }

@@ -15,6 +15,7 @@ namespace lobewright::exchange {
 namespace {
 
 constexpr std::string_view blanks = " \t\r";
+constexpr int mostLobes = 24; // as a design allows
 
 std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(blanks);
@@ -69,17 +70,44 @@ std::string shown(std::string_view line) {
     return text;
 }
 
-Result<motion::LiftTable> readTable(std::string_view text) {
+/// "inlet track, 2 lobes, pitch radius …" of a comment line: what this program says of a table that
+/// it writes. 0: nothing of the kind.
+int lobesSaid(std::string_view line) {
+    constexpr std::string_view part = "Part:", word = " lobe";
+    const std::size_t begin = line.find(part);
+    const std::size_t end = line.find(word);
+    if (begin == std::string_view::npos || end == std::string_view::npos || end < begin) {
+        return 0;
+    }
+    std::size_t first = end;
+    while (first > begin && line[first - 1] >= '0' && line[first - 1] <= '9') {
+        --first;
+    }
+    int lobes = 0;
+    std::from_chars(line.data() + first, line.data() + end, lobes);
+    return lobes >= 1 && lobes <= mostLobes ? lobes : 0;
+}
+
+struct Table {
+    motion::LiftTable rows;
+    int lobesSaid = 0; ///< in its comments; 0: not said
+};
+
+Result<Table> readTable(std::string_view text) {
     constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
     if (text.starts_with(byteOrderMark)) {
         text.remove_prefix(byteOrderMark.size());
     }
-    motion::LiftTable table;
+    Table read;
+    motion::LiftTable& table = read.rows;
     bool hasNames = false;
     for (int count = 1; !text.empty(); ++count) {
         const std::size_t end = std::min(text.find('\n'), text.size());
         const std::string_view line = trimmed(text.substr(0, end));
         text.remove_prefix(std::min(end + 1, text.size()));
+        if (line.starts_with('#') && read.lobesSaid == 0) {
+            read.lobesSaid = lobesSaid(line);
+        }
         if (line.empty() || line.starts_with('#')) {
             continue;
         }
@@ -103,37 +131,101 @@ Result<motion::LiftTable> readTable(std::string_view text) {
                                             "least 4",
                                             table.angles.size())};
     }
-    return table;
+    return read;
+}
+
+/// Angle from the first row to the last, and to where the first would come again.
+struct Span {
+    double length, step;
+    double whole() const { return length + step; }
+};
+
+Span spanOf(const motion::LiftTable& table) {
+    const double length = table.angles.back() - table.angles.front();
+    return {length, length / static_cast<double>(table.angles.size() - 1)};
+}
+
+/// Lift of the table where its rows are, between them on the parabola through the nearest three.
+double liftAt(const motion::LiftTable& table, double angle) {
+    const auto next = std::ranges::lower_bound(table.angles, angle);
+    const auto size = static_cast<std::ptrdiff_t>(table.angles.size());
+    const std::ptrdiff_t middle =
+        std::clamp<std::ptrdiff_t>(next - table.angles.begin(), 1, size - 2);
+    double lift = 0.0;
+    for (std::ptrdiff_t i = middle - 1; i <= middle + 1; ++i) {
+        double weight = 1.0;
+        for (std::ptrdiff_t k = middle - 1; k <= middle + 1; ++k) {
+            if (k != i) {
+                const auto a = static_cast<std::size_t>(i), b = static_cast<std::size_t>(k);
+                weight *= (angle - table.angles[b]) / (table.angles[a] - table.angles[b]);
+            }
+        }
+        lift += weight * table.lifts[static_cast<std::size_t>(i)];
+    }
+    return lift;
+}
+
+/// Whether a table of one turn says the same again after every period, as nearly as is asked of
+/// the fit.
+bool repeatsAfter(const motion::LiftTable& table, double period, double tolerance) {
+    for (std::size_t i = 0; i < table.angles.size(); ++i) {
+        const double again = table.angles[i] + period;
+        if (again > table.angles.back()) {
+            break;
+        }
+        if (std::abs(liftAt(table, again) - table.lifts[i]) > tolerance) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/// The rows of the first repetition alone, where the table goes on.
+motion::LiftTable firstPeriod(const motion::LiftTable& table, double period) {
+    const double end = table.angles.front() + period * (1.0 + 1e-9);
+    const auto beyond = std::ranges::upper_bound(table.angles, end);
+    const auto count = beyond - table.angles.begin();
+    return {{table.angles.begin(), beyond}, {table.lifts.begin(), table.lifts.begin() + count}};
+}
+
+/// Repetitions within a table of one turn: as many as it shows.
+int lobesOfTurn(const motion::LiftTable& table, double tolerance) {
+    for (int lobes = mostLobes; lobes > 1; --lobes) {
+        if (repeatsAfter(table, units::turn / lobes, tolerance)) {
+            return lobes;
+        }
+    }
+    return 1;
 }
 
 /// Repetitions a turn of a table that covers one: its rows close it, or end one step before.
-Result<int> lobesOf(const motion::LiftTable& table) {
+Result<int> lobesOf(const motion::LiftTable& table, double tolerance) {
     if (!std::ranges::is_sorted(table.angles, std::ranges::less_equal())) {
         return 1; // the fit names the row that steps back
     }
-    const double length = table.angles.back() - table.angles.front();
-    const double step = length / static_cast<double>(table.angles.size() - 1);
-    constexpr int most = 24;           // as a design allows
+    const Span covered = spanOf(table);
     constexpr double closeness = 0.01; // of a step: rounding of the table's angles
-    for (const double span : {length, length + step}) {
+    for (const double span : {covered.length, covered.whole()}) {
         const double count = std::round(units::turn / span);
-        const bool isWhole = count >= 1.0 && count <= most &&
-                             std::abs(units::turn / count - span) < closeness * step;
-        if (isWhole) {
+        const bool isWhole = count >= 1.0 && count <= mostLobes &&
+                             std::abs(units::turn / count - span) < closeness * covered.step;
+        if (isWhole && count > 1.0) {
             return static_cast<int>(count);
+        }
+        if (isWhole) {
+            return lobesOfTurn(table, tolerance);
         }
     }
     return Problem{"/lobes",
                    fmt::format("the rows cover {:.6g}°; they must cover one repetition, a turn "
                                "divided by the lobes, or the number of lobes must be given",
-                               length / units::degree)};
+                               covered.length / units::degree)};
 }
 
 ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
                     const motion::LiftCurve& curve, int lobes) {
     ImportedLift result;
     result.pattern = {lobes, fit.shape};
-    result.withinTolerance = fit.withinTolerance;
     // The curve has its lowest lift at 0; the knots still lie where the table is.
     const motion::Knot& knot = fit.shape.knots.front();
     const double zero = knot.lift - curve.at(knot.angle).y;
@@ -155,15 +247,21 @@ ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
 } // namespace
 
 Result<ImportedLift> importLift(std::string_view text, const ImportOptions& options) {
-    const auto table = readTable(text);
-    if (!table) {
-        return table.problems();
+    const auto read = readTable(text);
+    if (!read) {
+        return read.problems();
     }
-    const auto lobes = options.lobes > 0 ? Result<int>(options.lobes) : lobesOf(*table);
+    const motion::LiftTable& table = read->rows;
+    const int given = options.lobes > 0 ? options.lobes : read->lobesSaid;
+    const auto lobes = given > 0 ? Result<int>(given) : lobesOf(table, options.tolerance);
     if (!lobes) {
         return lobes.problems();
     }
-    const auto fit = motion::fitKnots(*table, *lobes, {options.tolerance, options.mostKnots});
+    const double period = units::turn / *lobes;
+    const bool isRegular = std::ranges::is_sorted(table.angles, std::ranges::less_equal());
+    const bool goesOn = isRegular && spanOf(table).length <= units::turn * (1.0 + 1e-9);
+    const auto fit = motion::fitKnots(goesOn ? firstPeriod(table, period) : table, *lobes,
+                                      {options.tolerance, options.mostKnots});
     if (!fit) {
         return fit.problems();
     }
@@ -171,7 +269,11 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     if (!curve) {
         return curve.problems();
     }
-    return judged(*table, *fit, *curve, *lobes);
+    ImportedLift lift = judged(table, *fit, *curve, *lobes);
+    // Every row counts, those of the other repetitions too.
+    lift.withinTolerance =
+        fit->withinTolerance && lift.largestResidual <= options.tolerance * (1.0 + 1e-6);
+    return lift;
 }
 
 } // namespace lobewright::exchange

@@ -27,16 +27,19 @@ struct ImportedLift {
 };
 
 struct ImportOptions {
-    int lobes = 0;           ///< repetitions a turn; 0: from the span of the table
+    int lobes = 0;           ///< repetitions a turn; 0: as the table says or shows
     double tolerance = 5e-6; ///< largest residual allowed; choose it above the noise [m]
     int mostKnots = 120;     ///< ≥ 3
 };
 
-/// Reads a table of angle [degrees] and lift [mm] over one repetition of the pattern and smooths a
-/// spline through it. Columns are separated by semicolons or tabs, else by commas, else by blanks;
-/// with semicolons and tabs decimal commas are understood. Lines that begin with "#", empty lines
-/// and one line of names are skipped; further columns are ignored.
-/// Errors: a row that is not two numbers ("/lines/12"), a span that is no whole part of a turn
+/// Reads a table of angle [degrees] and lift [mm] over one repetition of the pattern or over a
+/// whole turn and smooths a spline through it. How often the pattern repeats is read from the
+/// comments of a table that this program wrote, else from the span of the rows, or where they cover
+/// a turn from where they say the same again. Fitted is the first repetition; every row is judged.
+/// Columns are separated by semicolons or tabs, else by commas, else by blanks; with semicolons and
+/// tabs decimal commas are understood. Lines that begin with "#", empty lines and one line of names
+/// are skipped; further columns are ignored. Errors: a row that is not two numbers ("/lines/12"), a
+/// span that is no whole part of a turn
 /// ("/lobes"), and those of motion::fitKnots, which count rows from 0 ("/rows/11/angle_deg").
 Result<ImportedLift> importLift(std::string_view text, const ImportOptions& options);
 

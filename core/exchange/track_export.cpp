@@ -9,9 +9,11 @@
 #include "core/exchange/track_tables.h"
 #include "core/units.h"
 
+#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <ctime>
 
 namespace lobewright::exchange {
 
@@ -66,6 +68,11 @@ const ExportWords& words(ExportKind kind) {
     return *std::ranges::find(exportWords, kind, &ExportWords::kind);
 }
 
+std::string originOf(const std::filesystem::path& designFile) {
+    const std::time_t now = std::time(nullptr);
+    return fmt::format("{}, {:%Y-%m-%d}", designFile.filename().string(), fmt::localtime(now));
+}
+
 Result<std::string> exportTrack(const design::Design& design, const ExportOptions& options,
                                 Monitor& monitor) {
     if (words(options.kind).takesTolerance) {
@@ -73,11 +80,13 @@ Result<std::string> exportTrack(const design::Design& design, const ExportOption
             return *problem;
         }
     }
-    const auto part = trackPart(design, options.end);
+    auto part = trackPart(design, options.end);
     if (!part) {
         return part.problems();
     }
-    return exported(*part, options, monitor);
+    TrackPart named = std::move(part).value();
+    named.origin = options.origin;
+    return exported(named, options, monitor);
 }
 
 Problems writeTrack(const design::Design& design, const ExportOptions& options,

@@ -53,7 +53,11 @@ struct ExportOptions {
     /// (cutter path).
     std::optional<double> step;
     std::optional<double> cutterRadius; ///< [m]; absent: that of the roller
+    std::string origin;                 ///< said in the file where its format allows; empty: not
 };
+
+/// "mine.lobewright.json, 2024-05-31": the design's file and today, for ExportOptions::origin.
+std::string originOf(const std::filesystem::path& designFile);
 
 /// The file's bytes. Errors: those of trackPart, of the kind, tolerance not within 0.01 µm … 1 mm
 /// ("/tolerance_um"), cancelled (path ""). Paths of options are "/tolerance_um", "/radii_mm/0",

@@ -13,7 +13,8 @@ namespace lobewright::exchange {
 /// undercut anywhere on its face. Polar angles as in the engine with the exhaust lead and the
 /// adjuster setting; z = 0 where the roller axis stands at outer dead centre.
 struct TrackPart {
-    std::string title; ///< of the design, never empty
+    std::string title;  ///< of the design, never empty
+    std::string origin; ///< file and date, said in text exports; empty: not said
     End end = End::inlet;
     double pitchRadius = 0.0; ///< R [m]
     track::Roller roller;

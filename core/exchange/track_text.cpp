@@ -33,13 +33,16 @@ std::vector<std::string> headLines(const TrackPart& part, const std::string& wha
                                    std::initializer_list<const char*> notes) {
     std::vector<std::string> lines{
         "Design: " + shortTitle(part.title, 500),
-        fmt::format("Part: {}, {} lobes, pitch radius {:.6g} mm, roller radius {:.6g} mm",
-                    part.name(), part.curve().lobes(), part.pitchRadius / units::millimetre,
-                    part.roller.radius / units::millimetre),
+        fmt::format("Part: {}, {} lobe{}, pitch radius {:.6g} mm, roller radius {:.6g} mm",
+                    part.name(), part.curve().lobes(), part.curve().lobes() == 1 ? "" : "s",
+                    part.pitchRadius / units::millimetre, part.roller.radius / units::millimetre),
         "Content: " + what,
         "Units: millimetres and degrees unless a name says otherwise",
         "Tolerance: " + tolerance,
         "Estimates only: have a qualified engineer review them before metal is cut."};
+    if (!part.origin.empty()) {
+        lines.insert(lines.begin() + 1, "Source: " + shortTitle(part.origin, 300));
+    }
     lines.insert(lines.end(), notes.begin(), notes.end());
     return lines;
 }

@@ -80,20 +80,24 @@ std::optional<double> outermost(const std::vector<Extreme>& extremes, double sig
 std::optional<Problem> mismatch(const PerEnd<motion::LiftCurve>& lifts,
                                 const PerEnd<std::vector<Extreme>>& turningPoints) {
     if (lifts.inlet.lobes() != lifts.exhaust.lobes()) {
-        return Problem{"/tracks/exhaust/lobes",
-                       fmt::format("has {} lobes where the inlet track has {}: both tracks must "
-                                   "have the same period",
-                                   lifts.exhaust.lobes(), lifts.inlet.lobes())};
+        return Problem{
+            "/tracks/exhaust/lobes",
+            fmt::format(
+                "the exhaust track has {} lobes where the inlet track has {}: both tracks must "
+                "have the same period",
+                lifts.exhaust.lobes(), lifts.inlet.lobes())};
     }
     if (turningPoints.inlet.size() != turningPoints.exhaust.size()) {
-        return Problem{"/tracks/exhaust",
-                       fmt::format("has {} rises per pattern where the inlet track has {}: both "
-                                   "tracks must have the same number",
-                                   turningPoints.exhaust.size() / 2,
-                                   turningPoints.inlet.size() / 2)};
+        return Problem{
+            "/tracks/exhaust",
+            fmt::format(
+                "the exhaust track has {} rises per pattern where the inlet track has {}: both "
+                "tracks must have the same number",
+                turningPoints.exhaust.size() / 2, turningPoints.inlet.size() / 2)};
     }
     if (turningPoints.inlet.empty()) {
-        return Problem{"/tracks/inlet", "lift is constant: the track must rise and return"};
+        return Problem{"/tracks/inlet",
+                       "the lift of the inlet track is constant: it must rise and return"};
     }
     return std::nullopt;
 }

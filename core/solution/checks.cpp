@@ -51,6 +51,11 @@ void CheckList::atLeast(const CheckSubject& subject, double value, const design:
 std::vector<Check> CheckList::take() {
     std::stable_sort(checks_.begin(), checks_.end(),
                      [](const Check& a, const Check& b) { return a.severity > b.severity; });
+    for (Check& check : checks_) {
+        if (check.angle) { // events may lie in the turn after
+            *check.angle -= units::turn * std::floor(*check.angle / units::turn);
+        }
+    }
     return std::move(checks_);
 }
 

@@ -110,6 +110,20 @@ TEST_F(CliImportLift, TableBecomesKnotsWithTheResidualShown) {
               0);
 }
 
+// The table as it is written, over the whole turn, without a word about its lobes.
+TEST_F(CliImportLift, WholeTurnIsTakenAsItIsExported) {
+    ASSERT_EQ(
+        run("export " + sample("biogas-pump-set") + " --track inlet --kind csv --out turn.csv")
+            .status,
+        0);
+    EXPECT_THAT(contents(folder_ / "turn.csv"),
+                HasSubstr("# Source: biogas-pump-set.lobewright.json, 20"));
+    const auto outcome = run("import-lift " + sample("biogas-pump-set") +
+                             " turn.csv --track inlet --out knots.lobewright.json");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("720 rows, 2 lobes a turn, "));
+}
+
 TEST_F(CliImportLift, RefusesWithoutTouchingTheOutput) {
     put("bad.csv", "angle,lift\n0,0\n10,high\n");
     put("few.csv", "0,0\n30,9\n60,25\n90,34\n120,20\n150,3\n");

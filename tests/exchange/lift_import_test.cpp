@@ -1,4 +1,6 @@
+#include "core/design/file.h"
 #include "core/exchange/lift_import.h"
+#include "core/exchange/track_export.h"
 #include "core/exchange/track_tables.h"
 #include "core/units.h"
 #include "tests/exchange/parts.h"
@@ -6,7 +8,9 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+#include <filesystem>
 #include <iterator>
+#include <sstream>
 
 namespace lobewright::exchange {
 namespace {
@@ -112,6 +116,60 @@ TEST(LiftImport, ReadsTheLiftTableThatIsExported) {
     for (double phi = 0.0; phi < units::turn; phi += 0.1) {
         EXPECT_NEAR(made.at(phi).y, track.curve().at(phi).y, 6.0 * micrometre);
     }
+}
+
+/// Without the comments, as another program might write the same turn.
+std::string bare(const std::string& table) {
+    std::string rows;
+    std::istringstream lines(table);
+    for (std::string line; std::getline(lines, line);) {
+        if (!line.starts_with('#')) {
+            rows += line + '\n';
+        }
+    }
+    return rows;
+}
+
+// Of every sample, as it is exported without any option: over a turn, however many lobes that has.
+TEST(LiftImport, ReadsTheExportedTableOfEverySample) {
+    for (const auto& entry : std::filesystem::directory_iterator("samples")) {
+        if (!entry.path().string().ends_with(".lobewright.json")) {
+            continue;
+        }
+        const auto design = design::loadDesign(entry.path());
+        ASSERT_TRUE(design) << entry.path();
+        SilentMonitor monitor;
+        const auto text = exportTrack(*design, {End::inlet, ExportKind::liftTable}, monitor);
+        ASSERT_TRUE(text) << entry.path();
+        const motion::LiftCurve curve = machines::curve(design->tracks.inlet);
+        for (const std::string& table : {*text, bare(*text)}) {
+            const ImportedLift lift = imported(table, {});
+            EXPECT_EQ(lift.pattern.lobes, design->tracks.inlet.lobes) << entry.path();
+            EXPECT_TRUE(lift.withinTolerance) << entry.path() << lift.largestResidual;
+            EXPECT_EQ(lift.rows.size(), 720U);
+            const motion::LiftCurve made = machines::curve(lift.pattern);
+            for (double phi = 0.0; phi < units::turn; phi += 0.1) {
+                EXPECT_NEAR(made.at(phi).y, curve.at(phi).y, 12.0 * micrometre) << entry.path();
+            }
+        }
+        EXPECT_TRUE(
+            imported(*text, {design->tracks.inlet.lobes, 5.0 * micrometre, 120}).withinTolerance)
+            << "lobes given by hand";
+    }
+}
+
+TEST(LiftImport, SeparateLobesOfATurnAreJudgedInEveryRow) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    std::string text;
+    for (int i = 0; i < 720; ++i) {
+        const double phi = units::turn * i / 720;
+        const double more = phi > units::pi ? 20.0 * micrometre * std::sin(phi) : 0.0;
+        fmt::format_to(std::back_inserter(text), "{:.6f},{:.7f}\n", phi / degree,
+                       (curve.at(phi).y + more) / millimetre);
+    }
+    const ImportedLift forced = imported(text, {2, 5.0 * micrometre, 60});
+    EXPECT_FALSE(forced.withinTolerance) << "the second lobe strays from the first";
+    EXPECT_NEAR(forced.largestResidual, 20.0 * micrometre, 5.0 * micrometre);
 }
 
 /// Path of the first problem; empty where the table is taken.

@@ -37,6 +37,24 @@ std::string contents(const fs::path& file) {
     return text.str();
 }
 
+TEST(TrackExport, SaysWhereItComesFromWhereTheFormatAllows) {
+    SilentMonitor monitor;
+    const std::string origin = originOf("/somewhere/mine.lobewright.json");
+    EXPECT_TRUE(origin.starts_with("mine.lobewright.json, 20")) << origin;
+    for (const ExportWords& words : exportWords) {
+        ExportOptions options;
+        options.kind = words.kind;
+        options.tolerance = 20.0 * units::micrometre;
+        options.origin = origin;
+        const auto bytes = exportTrack(design::testing::sample(), options, monitor);
+        ASSERT_TRUE(bytes) << words.key;
+        std::string text = *bytes; // STEP breaks its lines anywhere
+        std::erase_if(text, [](char letter) { return letter == '\n' || letter == '\r'; });
+        const bool isSaid = text.find("Source: mine.lobewright.json, 20") != std::string::npos;
+        EXPECT_EQ(isSaid, words.kind != ExportKind::stl) << words.key; // 80 bytes have no room
+    }
+}
+
 /// Stops at the n-th step.
 struct Stopper final : Monitor {
     explicit Stopper(int allowed) : left(allowed) {}

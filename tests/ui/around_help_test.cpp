@@ -29,6 +29,11 @@ TEST_F(WindowTest, KeyF1OpensThePageOfThePaneThatHasTheKeyboard) {
     ASSERT_NE(window_->helpWindow(), nullptr);
     EXPECT_TRUE(window_->helpWindow()->isVisible());
     EXPECT_EQ(window_->helpWindow()->page(), QLatin1String("ports.md"));
+    auto* pages = window_->helpWindow()->findChild<QTreeWidget*>();
+    const auto marked = [&] { return pages->currentItem()->data(0, Qt::UserRole).toString(); };
+    EXPECT_EQ(marked(), QLatin1String("ports.md"));
+    QTest::qWait(100);
+    EXPECT_EQ(marked(), QLatin1String("ports.md"));
     window_->activateWindow();
     window_->numbers().setFocus();
     window_->numbers().findChild<QLineEdit*>()->setFocus();
@@ -56,4 +61,11 @@ TEST_F(WindowTest, HelpGoesForwardAndBackAndSearches) {
     EXPECT_EQ(help.page(), QLatin1String("friction.md"));
     help.findChild<QLineEdit*>()->clear();
     EXPECT_EQ(list->topLevelItemCount(), groups);
+    help.findChild<QLineEdit*>()->setText(QStringLiteral("knock"));
+    QTest::keyClick(help.findChild<QLineEdit*>(), Qt::Key_Return);
+    EXPECT_EQ(help.page(), list->topLevelItem(0)->data(0, Qt::UserRole).toString());
+    window_->openHelp(QStringLiteral("ports.md"));
+    EXPECT_TRUE(help.findChild<QLineEdit*>()->text().isEmpty()) << "the search of before is over";
+    EXPECT_EQ(list->topLevelItemCount(), groups);
+    EXPECT_EQ(list->currentItem()->data(0, Qt::UserRole).toString(), QLatin1String("ports.md"));
 }

@@ -89,7 +89,7 @@ TEST_F(WindowTest, EntryThatBreaksARuleShowsItAndKeepsTheValue) {
     EXPECT_EQ(number(firstSpan), span);
     EXPECT_EQ(readNumber(numberEdit(*window_, firstSpan).text()), span);
     ASSERT_EQ(problemsShown(*window_).size(), 1);
-    EXPECT_TRUE(problemsShown(*window_).front().contains(QLatin1String("-4")));
+    EXPECT_TRUE(problemsShown(*window_).front().contains(QStringLiteral("\u22124")));
     type(numberEdit(*window_, firstSpan), QString::number(span - 1.0));
     EXPECT_TRUE(problemsShown(*window_).isEmpty());
 }

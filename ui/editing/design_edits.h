@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/design/design.h"
+#include "core/result.h"
 #include "ui/editing/edit.h"
 
 #include <optional>
@@ -14,6 +15,11 @@ namespace lobewright::ui {
 /// number of lobes stretches the pattern, of both tracks. `label` names the field in the undo step.
 Edit fieldEdit(const design::Design& design, const std::string& path,
                const design::FieldValue& value, const std::string& label);
+
+/// Why a typed span cannot be given: the neighbour it is taken from has too little. Empty for
+/// everything else, which the rules of the design judge.
+std::optional<Problem> spanProblem(const design::Design& design, const std::string& path,
+                                   const design::FieldValue& value);
 
 /// What can be done to a row of a list of the design.
 enum class RowChange { split, addDwell, addBelow, remove, moveUp, moveDown };

@@ -2,7 +2,7 @@
 
 #include "ui/core_words.h"
 #include "ui/editing/field_editor.h"
-#include "ui/palette.h"
+#include "ui/editing/search_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -27,12 +27,22 @@ int rowOf(const std::string& group) {
     return read.ec == std::errc() && read.ptr == end ? row : -1;
 }
 
+/// Whether half the width of the panel would cut a choice short.
+bool hasLongWords(const design::Field& field) {
+    constexpr qsizetype most = 14; // letters
+    return field.kind == design::FieldKind::choice &&
+           std::ranges::any_of(field.choiceLabels, [](const std::string& label) {
+               return coreText(label).size() > most;
+           });
+}
+
 bool matches(const design::Field& field, const QString& text) {
     const auto has = [&](const std::string& in) {
         return coreText(in).contains(text, Qt::CaseInsensitive);
     };
     return has(field.label) || has(field.groupLabel) || has(field.help) ||
-           QString::fromStdString(field.path).contains(text, Qt::CaseInsensitive);
+           QString::fromStdString(field.path).contains(text, Qt::CaseInsensitive) ||
+           isMeantBy(field.path, text);
 }
 
 } // namespace
@@ -82,19 +92,16 @@ void FieldBlock::addHeading() {
 }
 
 FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
-    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this),
-              new QLabel(this)};
+    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this)};
     cell.caption->setBuddy(cell.editor);
     cell.caption->setToolTip(fieldHelp(field));
-    cell.problem->setWordWrap(true);
-    cell.problem->setVisible(false);
-    cell.problem->setObjectName(QStringLiteral("problem"));
     const std::string path = field.path;
     connect(cell.editor, &FieldEditor::wanted, this,
             [this, path](const design::FieldValue& value) { Q_EMIT wanted(path, value); });
     connect(cell.editor, &FieldEditor::stepped, this,
             [this, path](const design::FieldValue& value) { Q_EMIT stepped(path, value); });
     connect(cell.editor, &FieldEditor::stepsDone, this, &FieldBlock::stepsDone);
+    connect(cell.editor, &FieldEditor::touched, this, &FieldBlock::touched);
     connect(cell.editor, &FieldEditor::unreadable, this,
             [this, path](const QString& text) { Q_EMIT unreadable(path, text); });
     cells_.emplace(path, cell);
@@ -111,7 +118,6 @@ void FieldBlock::addLine(const design::Field& field) {
         grid_->addWidget(cell.caption, line_, 0);
         grid_->addWidget(cell.editor, line_, 1);
     }
-    grid_->addWidget(cell.problem, ++line_, 0, 1, 2);
     ++line_;
 }
 
@@ -120,12 +126,16 @@ void FieldBlock::addCompact(const design::Field& field) {
     QFont small = cell.caption->font();
     small.setPointSizeF(small.pointSizeF() * 0.88);
     cell.caption->setFont(small);
+    const bool isWide = hasLongWords(field);
+    if (isWide && column_ == 1) {
+        column_ = 0;
+        line_ += 2;
+    }
     grid_->addWidget(cell.caption, line_, column_);
-    grid_->addWidget(cell.editor, line_ + 1, column_);
-    grid_->addWidget(cell.problem, line_ + 2, 0, 1, 2);
-    column_ = 1 - column_;
+    grid_->addWidget(cell.editor, line_ + 1, column_, 1, isWide ? 2 : 1);
+    column_ = isWide ? 0 : 1 - column_;
     if (column_ == 0)
-        line_ += 3;
+        line_ += 2;
 }
 
 bool FieldBlock::holds(const std::vector<design::Field>& fields) const {
@@ -143,16 +153,10 @@ FieldEditor* FieldBlock::editor(const std::string& path) const {
     return found == cells_.end() ? nullptr : found->second.editor;
 }
 
-void FieldBlock::setProblem(const std::string& path, const QString& text) {
-    auto found = cells_.find(path);
-    if (found == cells_.end())
-        found = cells_.find(order_.front()); // about the row as a whole
-    QLabel* label = found->second.problem;
-    QPalette tones = label->palette();
-    tones.setColor(QPalette::WindowText, Palette::of(*this).warning);
-    label->setPalette(tones);
-    label->setText(text);
-    label->setVisible(!text.isEmpty());
+QWidget* FieldBlock::anchor(const std::string& path) const {
+    if (QWidget* field = editor(path))
+        return field;
+    return heading_ ? static_cast<QWidget*>(heading_) : editor(order_.front());
 }
 
 bool FieldBlock::filter(const QString& text, bool wholeChapter) {

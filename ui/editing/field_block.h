@@ -31,8 +31,9 @@ class FieldBlock : public QWidget {
     void show(const std::vector<design::Field>& fields);
 
     FieldEditor* editor(const std::string& path) const;
-    /// Says under a field which rule its new value broke; empty text takes it away.
-    void setProblem(const std::string& path, const QString& text);
+    /// The widget that a message about this field belongs under; without such a field the
+    /// heading, for messages about the row as a whole.
+    QWidget* anchor(const std::string& path) const;
     /// Shows only fields that have the text in label, help or path; true when any is left.
     bool filter(const QString& text, bool wholeChapter);
 
@@ -41,13 +42,13 @@ class FieldBlock : public QWidget {
     void stepped(const std::string& path, const lobewright::design::FieldValue& value);
     void stepsDone();
     void unreadable(const std::string& path, const QString& text);
+    void touched();
     void rowChangeWanted(const std::string& list, int row, lobewright::ui::RowChange change);
 
   private:
     struct Cell {
         FieldEditor* editor;
         QLabel* caption;
-        QLabel* problem;
     };
     void addHeading();
     void addLine(const design::Field& field);

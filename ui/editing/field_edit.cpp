@@ -1,6 +1,8 @@
 #include "core/design/fields.h"
 #include "core/units.h"
 #include "ui/editing/design_edits.h"
+#include "ui/editing/tidy.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -15,6 +17,8 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(DesignEdits)
 };
 
+constexpr double slopeUnit = units::millimetre / units::degree;
+
 std::optional<double> numberAt(const design::Design& design, const std::string& path) {
     const auto field = design::findField(design, path);
     if (!field)
@@ -26,22 +30,28 @@ std::optional<double> numberAt(const design::Design& design, const std::string& 
     return std::nullopt;
 }
 
-double tidy(double value) {
-    return std::round(value * 1e9) * 1e-9;
+bool isSpan(const QStringList& parts) {
+    return parts.size() == 6 && parts[3] == QLatin1String("segments") &&
+           parts[5] == QLatin1String("span_deg");
 }
 
-/// The span that gives way when the span at `path` becomes `value`.
-std::optional<FieldChange> givesWay(const design::Design& design, const QStringList& parts,
-                                    double value) {
+/// The span that gives way to another.
+struct Neighbour {
+    std::string path;
+    int number;      ///< of its segment, counted from 1
+    double together; ///< of both spans [deg]
+};
+
+std::optional<Neighbour> neighbourOf(const design::Design& design, const QStringList& parts) {
     const std::string path = parts.join(QLatin1Char('/')).toStdString();
     const int index = parts[4].toInt();
-    for (const int neighbour : {index + 1, index - 1}) {
-        QStringList other = parts;
-        other[4] = QString::number(neighbour);
-        const std::string otherPath = other.join(QLatin1Char('/')).toStdString();
+    for (const int other : {index + 1, index - 1}) {
+        QStringList place = parts;
+        place[4] = QString::number(other);
+        const std::string otherPath = place.join(QLatin1Char('/')).toStdString();
         const auto now = numberAt(design, path), theirs = numberAt(design, otherPath);
         if (now && theirs)
-            return FieldChange{otherPath, tidy(*now + *theirs - value)};
+            return Neighbour{otherPath, other + 1, *now + *theirs};
     }
     return std::nullopt;
 }
@@ -54,16 +64,16 @@ void stretch(motion::Pattern& pattern, int lobes) {
         double rest = 360.0 / lobes;
         for (motion::Segment& segment : segments->segments) {
             const bool last = &segment == &segments->segments.back();
-            const double span = last ? rest : tidy(segment.span / units::degree * factor);
+            const double span = tidy(last ? rest : segment.span / units::degree * factor);
             rest -= span;
             segment.span = span * units::degree;
         }
     }
     if (auto* knots = std::get_if<motion::KnotShape>(&pattern.shape)) {
         for (motion::Knot& knot : knots->knots) {
-            knot.angle *= factor;
+            knot.angle = tidy(knot.angle / units::degree * factor) * units::degree;
             if (knot.slope)
-                *knot.slope /= factor;
+                *knot.slope = tidy(*knot.slope / factor / slopeUnit) * slopeUnit;
         }
     }
 }
@@ -76,8 +86,6 @@ Edit fieldEdit(const design::Design& design, const std::string& path,
     edit.text = Words::tr("Change %1").arg(QString::fromStdString(label));
     const QStringList parts = QString::fromStdString(path).split(QLatin1Char('/'));
     const auto* number = std::get_if<double>(&value);
-    const bool isSpan = parts.size() == 6 && parts[3] == QLatin1String("segments") &&
-                        parts[5] == QLatin1String("span_deg");
     const bool isLobes = parts.size() == 4 && parts[3] == QLatin1String("lobes");
     if (isLobes && number && *number >= 1.0 && std::trunc(*number) == *number && *number <= 24.0) {
         design::Design next = design;
@@ -98,11 +106,29 @@ Edit fieldEdit(const design::Design& design, const std::string& path,
         return edit;
     }
     edit.changes.push_back({path, value});
-    if (isSpan && number) {
-        if (const auto other = givesWay(design, parts, *number))
-            edit.changes.push_back(*other);
+    if (isSpan(parts) && number) {
+        if (const auto other = neighbourOf(design, parts))
+            edit.changes.push_back({other->path, tidy(other->together - *number)});
     }
     return edit;
+}
+
+std::optional<Problem> spanProblem(const design::Design& design, const std::string& path,
+                                   const design::FieldValue& value) {
+    const QStringList parts = QString::fromStdString(path).split(QLatin1Char('/'));
+    const auto* number = std::get_if<double>(&value);
+    if (!isSpan(parts) || !number || *number <= 0.0)
+        return std::nullopt;
+    const auto other = neighbourOf(design, parts);
+    if (!other || tidy(other->together - *number) > 0.0)
+        return std::nullopt;
+    const QString degrees = QStringLiteral("°");
+    const QString text = Words::tr("%1 leaves segment %2 %3; the span must be less than %4")
+                             .arg(quantityText(*number, degrees))
+                             .arg(other->number)
+                             .arg(quantityText(tidy(other->together - *number), degrees),
+                                  quantityText(tidy(other->together), degrees));
+    return Problem{path, text.toStdString()};
 }
 
 } // namespace lobewright::ui

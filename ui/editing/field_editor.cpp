@@ -50,6 +50,14 @@ QString asText(const design::FieldValue& value) {
     return text ? QString::fromStdString(*text) : QString();
 }
 
+/// What people write after a number for the unit beside it; longest first.
+QStringList unitsTyped(const Unit& unit) {
+    if (unit.text == QLatin1String("1/min"))
+        return {QStringLiteral("rev/min"), QStringLiteral("1/min"), QStringLiteral("U/min"),
+                QStringLiteral("/min"), QStringLiteral("rpm")};
+    return {unit.text};
+}
+
 design::Range rangeShown(design::Range range, const Unit& unit) {
     if (unit.isMetric())
         return range;
@@ -147,12 +155,15 @@ void FieldEditor::buildNumber() {
             [this](double number) { Q_EMIT stepped(typed(number)); });
     connect(number_, &NumberEdit::stepsDone, this, &FieldEditor::stepsDone);
     connect(number_, &NumberEdit::unreadable, this, &FieldEditor::unreadable);
+    connect(number_, &NumberEdit::textEdited, this, &FieldEditor::touched);
+    connect(number_, &NumberEdit::givenUp, this, &FieldEditor::touched);
 }
 
 void FieldEditor::nameUnit() {
     const Unit unit = unitFor(field_.unit);
-    // Seven digits tell hundredths of a micrometre; more are the residue of the conversion.
-    number_->setDigits(unit.isMetric() ? 0 : 7);
+    // Seven digits tell hundredths of a micrometre; more are the residue of sharing or converting.
+    number_->setDigits(field_.kind == design::FieldKind::integer ? 0 : 7);
+    number_->setUnits(unitsTyped(unit));
     for (QWidget* part : std::initializer_list<QWidget*>{number_, choice_, unit_}) {
         if (part)
             part->setToolTip(fieldHelp(field_));
@@ -192,7 +203,9 @@ void FieldEditor::buildText() {
         line_ = new QLineEdit(this);
         line_->setObjectName(QStringLiteral("text"));
         layout()->addWidget(line_);
+        connect(line_, &QLineEdit::textEdited, this, &FieldEditor::touched);
         connect(line_, &QLineEdit::editingFinished, this, [this] {
+            line_->setModified(false);
             if (line_->text() != asText(field_.value))
                 Q_EMIT wanted(line_->text().toStdString());
         });
@@ -204,6 +217,7 @@ void FieldEditor::buildText() {
     text_->setMinimumHeight(fontMetrics().height() * 8);
     layout()->addWidget(text_);
     notes->left = [this] {
+        text_->document()->setModified(false);
         if (text_->toPlainText() != asText(field_.value))
             Q_EMIT wanted(text_->toPlainText().toStdString());
     };

@@ -33,6 +33,8 @@ class FieldEditor : public QWidget {
     void stepped(const lobewright::design::FieldValue& value);
     void stepsDone();
     void unreadable(const QString& text);
+    /// Something is typed anew, or what was typed was taken back.
+    void touched();
 
   private:
     void buildNumber();

@@ -2,6 +2,7 @@
 
 #include "core/solution/yes_no.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/unit_words.h"
 #include "ui/units.h"
 
 #include <QCoreApplication>
@@ -49,7 +50,7 @@ QString figureText(const solution::Figure& figure) {
     if (solution::isYesNo(figure))
         return *figure.value != 0.0 ? Words::tr("yes") : Words::tr("no");
     const Unit unit = unitFor(figure.unit);
-    return (figureText(unit.shown(*figure.value)) + QLatin1Char(' ') + unit.text).trimmed();
+    return withUnit(figureText(unit.shown(*figure.value)), unit.text);
 }
 
 FigureChange figureChange(const solution::Figure& now, const solution::Figure& before,

@@ -17,7 +17,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(KnotEdits)
 };
 
-constexpr double angleStep = 0.1; ///< of a knot put in by hand [deg]
+constexpr double anglesPerDegree = 10.0; ///< of a knot put in by hand
 
 motion::Pattern& patternOf(design::Design& design, End end) {
     return patternEnd(design, end) == End::exhaust ? *design.tracks.exhaust : design.tracks.inlet;
@@ -32,8 +32,9 @@ std::vector<motion::Knot>& knotsOf(design::Design& design, End end) {
     return std::get<motion::KnotShape>(patternOf(design, end).shape).knots;
 }
 
-double rounded(double value, double step) {
-    return std::round(value / step) * step;
+/// To this many parts of a unit; divided, so that no dust stays.
+double rounded(double value, double parts) {
+    return std::round(value * parts) / parts;
 }
 
 double within(double angle, double period) {
@@ -64,7 +65,7 @@ std::optional<Edit> addKnot(const design::Design& design, End end, double angle)
     if (!knots || !curve)
         return std::nullopt;
     const double period = curve->period() / units::degree;
-    const double place = within(rounded(within(angle, period), angleStep), period);
+    const double place = within(rounded(within(angle, period), anglesPerDegree), period);
     for (const motion::Knot& knot : *knots) {
         const double away = std::remainder(place - knot.angle / units::degree, period);
         if (std::abs(away) < closestKnots)
@@ -74,7 +75,8 @@ std::optional<Edit> addKnot(const design::Design& design, End end, double angle)
     knot.angle = place * units::degree;
     // The file's lifts count from anywhere, the curve's from its lowest place.
     const double ground = knots->front().lift - curve->at(knots->front().angle).y;
-    knot.lift = rounded(curve->at(knot.angle).y + ground, 1e-7);
+    knot.lift =
+        rounded((curve->at(knot.angle).y + ground) / units::millimetre, 1e4) * units::millimetre;
     Edit edit;
     edit.text = named(Words::tr("Add knot at %1° (%2)"), design, end, place);
     design::Design next = design;
@@ -132,8 +134,8 @@ Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit
     motion::KnotShape shape = fit.shape;
     for (motion::Knot& knot : shape.knots) {
         // Far below the fit's own error, so that files and fields stay readable.
-        knot.angle = rounded(knot.angle / units::degree, 1e-6) * units::degree;
-        knot.lift = rounded(knot.lift, 1e-8);
+        knot.angle = rounded(knot.angle / units::degree, 1e6) * units::degree;
+        knot.lift = rounded(knot.lift / units::millimetre, 1e5) * units::millimetre;
     }
     patternOf(next, end).shape = std::move(shape);
     edit.replacement = std::move(next);

@@ -4,6 +4,7 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/tidy.h"
 
 #include <QCoreApplication>
 
@@ -112,11 +113,6 @@ std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::Knot
         grips.push_back(grip);
     }
     return grips;
-}
-
-/// Rounds away the dust of adding spans, so that files and fields stay readable.
-double tidy(double value) {
-    return std::round(value * 1e9) * 1e-9;
 }
 
 void moveBound(const motion::SegmentShape& shape, const LiftGrip& grip, double angle, Edit& edit) {

@@ -49,6 +49,15 @@ QString NumberEdit::numberShown() const {
     return numberText(digits_ > 0 ? QString::number(*number_, 'g', digits_).toDouble() : *number_);
 }
 
+QString NumberEdit::withoutUnit(const QString& text) const {
+    const QString plain = text.trimmed();
+    for (const QString& unit : units_) {
+        if (!unit.isEmpty() && plain.endsWith(unit, Qt::CaseInsensitive))
+            return plain.chopped(unit.size());
+    }
+    return plain;
+}
+
 void NumberEdit::giveBack() {
     const QString text = numberShown();
     if (text != this->text())
@@ -66,7 +75,7 @@ void NumberEdit::accept() {
             Q_EMIT entered(std::nullopt);
         return;
     }
-    const auto number = readNumber(typed);
+    const auto number = readNumber(withoutUnit(typed));
     // What is shown may be rounded: typed again it is no other number.
     const bool same = number == readNumber(numberShown());
     giveBack(); // the design decides; what it takes comes back by setNumber
@@ -83,6 +92,7 @@ void NumberEdit::keyPressEvent(QKeyEvent* event) {
             setModified(false);
             giveBack();
             selectAll();
+            Q_EMIT givenUp();
             return;
         }
         QLineEdit::keyPressEvent(event);

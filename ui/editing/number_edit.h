@@ -20,6 +20,8 @@ class NumberEdit : public QLineEdit {
     void setDigits(int digits) { digits_ = digits; }
     void setWhole(bool whole) { whole_ = whole; }
     void setMayBeEmpty(bool may) { mayBeEmpty_ = may; }
+    /// Words that may follow the number and mean the unit shown beside it.
+    void setUnits(const QStringList& units) { units_ = units; }
 
   Q_SIGNALS:
     /// The person typed another number and pressed Enter or left.
@@ -29,6 +31,8 @@ class NumberEdit : public QLineEdit {
     void stepsDone();
     /// What was typed is no number.
     void unreadable(const QString& text);
+    /// What was typed was taken back.
+    void givenUp();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -38,7 +42,9 @@ class NumberEdit : public QLineEdit {
     void accept();
     void giveBack();
     QString numberShown() const;
+    QString withoutUnit(const QString& text) const;
     std::optional<double> number_;
+    QStringList units_;
     int digits_ = 0;
     bool whole_ = false;
     bool mayBeEmpty_ = false;

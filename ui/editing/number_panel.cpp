@@ -4,9 +4,11 @@
 #include "ui/editing/chapters.h"
 #include "ui/editing/field_block.h"
 #include "ui/editing/field_editor.h"
+#include "ui/editing/field_note.h"
 #include "ui/units.h"
 
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -47,6 +49,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     layout->addWidget(search_);
     layout->addWidget(scroll_, 1);
     auto* content = new QWidget(scroll_);
+    note_ = new FieldNote(content);
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 8, 8);
     column->setSpacing(0);
@@ -194,10 +197,12 @@ FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWi
     connect(block, &FieldBlock::stepsDone, this, &NumberPanel::editFinished);
     connect(
         block, &FieldBlock::unreadable, this, [this](const std::string& path, const QString& text) {
+            asked_ = path;
             showProblems(
                 {{path,
                   tr("“%1” is not a number; the value stays as it was.").arg(text).toStdString()}});
         });
+    connect(block, &FieldBlock::touched, this, &NumberPanel::clearProblem);
     connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
     return block;
 }
@@ -208,6 +213,10 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
     const auto field = design::findField(design_, path);
     if (!field)
         return;
+    if (const auto problem = spanProblem(design_, path, value)) {
+        showProblems({*problem});
+        return;
+    }
     Edit edit = fieldEdit(design_, path, value, longLabel(*field).toStdString());
     if (step)
         edit.mergeKey = QString::fromStdString(path);
@@ -226,6 +235,8 @@ void NumberPanel::askRowChange(const std::string& list, int row, RowChange chang
 }
 
 void NumberPanel::showProblems(const Problems& problems) {
+    if (problems.empty())
+        return;
     QStringList words;
     for (const Problem& problem : problems)
         words << inShownUnits(coreText(problem.message));
@@ -235,8 +246,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         FieldBlock* block = blockOf(path);
         if (!block)
             continue;
-        problemAt_ = path;
-        block->setProblem(path, words.join(QLatin1Char('\n')));
+        note_->showUnder(*block->anchor(path), words.join(QLatin1Char('\n')));
         // The editor still shows what was asked for; the design kept its value.
         if (const auto field = design::findField(design_, path); field && block->editor(path))
             block->editor(path)->show(*field);
@@ -245,9 +255,14 @@ void NumberPanel::showProblems(const Problems& problems) {
 }
 
 void NumberPanel::clearProblem() {
-    if (FieldBlock* block = blockOf(problemAt_))
-        block->setProblem(problemAt_, {});
-    problemAt_.clear();
+    note_->hide();
+}
+
+void NumberPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && note_->isVisible())
+        clearProblem();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 FieldBlock* NumberPanel::blockOf(const std::string& path) const {
@@ -288,12 +303,14 @@ void NumberPanel::focusSearch() {
 }
 
 void NumberPanel::setOpen(size_t index, bool open) {
+    clearProblem();
     chapters_[index].heading->setChecked(open);
     chapters_[index].heading->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
     chapters_[index].body->setVisible(open);
 }
 
 void NumberPanel::search(const QString& text) {
+    clearProblem();
     for (size_t i = 0; i < chapters_.size(); ++i) {
         ChapterWidgets& chapter = chapters_[i];
         const bool titleHas =

@@ -18,6 +18,7 @@ class QVBoxLayout;
 namespace lobewright::ui {
 
 class FieldBlock;
+class FieldNote;
 
 /// Every number of the design, in chapters with plain names, found by a search line.
 /// Built from the catalogue of fields: a key that the design file gets appears here by itself.
@@ -29,7 +30,8 @@ class NumberPanel : public QWidget {
 
     void show(const design::Design& design);
     using QWidget::show;
-    /// The rules that the edit asked for last has broken, shown at their fields.
+    /// The rules that the edit asked for last has broken, shown under its field until the next
+    /// edit; none: nothing changes.
     void showProblems(const Problems& problems);
     /// Opens the chapter of a field, scrolls to it and puts the keyboard there.
     void goTo(const QString& path);
@@ -43,6 +45,9 @@ class NumberPanel : public QWidget {
     void editFinished();
     /// The person wants a track turned into knots and to see what that costs.
     void knotsWanted(lobewright::End end);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     struct ChapterWidgets {
@@ -71,7 +76,7 @@ class NumberPanel : public QWidget {
     std::vector<ChapterWidgets> chapters_;
     design::Design design_;
     std::string asked_; ///< path of the field edited last
-    std::string problemAt_;
+    FieldNote* note_;
 };
 
 } // namespace lobewright::ui

@@ -1,6 +1,7 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "ui/editing/design_edits.h"
+#include "ui/editing/tidy.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -31,12 +32,19 @@ double endLift(const motion::SegmentShape& shape, int index) {
     return 0.0;
 }
 
+/// Gives a part of one segment's span to another, both in readable degrees.
+void shareSpan(Segment& giver, Segment& taker, double share) {
+    const double together = giver.span / units::degree;
+    const double given = tidy(share * together);
+    taker.span = given * units::degree;
+    giver.span = tidy(together - given) * units::degree;
+}
+
 bool split(motion::SegmentShape& shape, int index) {
     auto& segments = shape.segments;
     Segment& whole = segments[static_cast<size_t>(index)];
     Segment second = whole;
-    whole.span *= 0.5;
-    second.span = whole.span;
+    shareSpan(whole, second, 0.5);
     if (whole.kind != SegmentKind::dwell)
         whole.endLift = 0.5 * (endLift(shape, index - 1) + endLift(shape, index));
     segments.insert(segments.begin() + index + 1, second);
@@ -46,8 +54,7 @@ bool split(motion::SegmentShape& shape, int index) {
 bool addDwell(motion::SegmentShape& shape, int index) {
     auto& segments = shape.segments;
     Segment dwell;
-    dwell.span = dwellShare * segments[static_cast<size_t>(index)].span;
-    segments[static_cast<size_t>(index)].span *= 1.0 - dwellShare;
+    shareSpan(segments[static_cast<size_t>(index)], dwell, dwellShare);
     segments.insert(segments.begin() + index + 1, dwell);
     return true;
 }
@@ -73,7 +80,8 @@ bool removeSegment(motion::SegmentShape& shape, int index) {
     }
     if (count <= 2)
         return false;
-    segments[static_cast<size_t>(heir)].span += gone.span;
+    Segment& grown = segments[static_cast<size_t>(heir)];
+    grown.span = tidy((grown.span + gone.span) / units::degree) * units::degree;
     segments.erase(segments.begin() + index);
     return true;
 }
@@ -105,11 +113,12 @@ bool changeKnots(motion::Pattern& pattern, int index, RowChange change) {
     const double period = units::turn / pattern.lobes;
     const double next = place + 1 == knots.end() ? period : (place + 1)->angle;
     motion::Knot knot;
-    knot.angle = 0.5 * (place->angle + next);
+    knot.angle = tidy(0.5 * (place->angle + next) / units::degree) * units::degree;
     if (const auto curve = motion::LiftCurve::make(pattern)) {
         // On the curve as it is: the new knot does not change the shape much.
         const double ground = place->lift - curve->at(place->angle).y;
-        knot.lift = curve->at(knot.angle).y + ground;
+        knot.lift =
+            tidy((curve->at(knot.angle).y + ground) / units::millimetre) * units::millimetre;
     }
     knots.insert(place + 1, knot);
     return true;

@@ -2,6 +2,7 @@
 #include "core/units.h"
 #include "ui/editing/design_edits.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/tidy.h"
 
 #include <QCoreApplication>
 
@@ -19,8 +20,9 @@ constexpr int handyKnots = 24; // more are hard to pull by hand; own estimate
 constexpr int orderCount = 12; // enough to follow a rise, a return and two dwells
 constexpr int fitSamples = 720;
 
-double rounded(double value, double step) {
-    return std::round(value / step) * step;
+/// To a decimal of millimetres, without dust in the file.
+double rounded(double metres, double perMillimetre) {
+    return std::round(metres * 1e3 * perMillimetre) / perMillimetre / 1e3;
 }
 
 /// Cosine and sine parts by the discrete Fourier sum over one pattern.
@@ -31,7 +33,7 @@ motion::HarmonicShape asHarmonics(const motion::LiftCurve& curve) {
     for (int order = 1; order <= orderCount; ++order) {
         const double cosine = 2.0 * (lift * (order * turn).cos()).mean();
         const double sine = 2.0 * (lift * (order * turn).sin()).mean();
-        shape.harmonics.push_back({order, rounded(cosine, 1e-7), rounded(sine, 1e-7)});
+        shape.harmonics.push_back({order, rounded(cosine, 1e4), rounded(sine, 1e4)});
     }
     return shape;
 }
@@ -46,11 +48,11 @@ motion::SegmentShape asSegments(const motion::LiftCurve& curve) {
         segment.law = motion::Law::modifiedSine;
         return segment;
     };
-    const double move = 0.45 * degrees, rest = 0.05 * degrees;
+    const double move = tidy(0.45 * degrees), rest = tidy(0.05 * degrees);
     using Kind = motion::SegmentKind;
-    return {rounded(curve.stroke(), 1e-5),
+    return {rounded(curve.stroke(), 1e2),
             {part(Kind::rise, move), part(Kind::dwell, rest), part(Kind::fall, move),
-             part(Kind::dwell, rest)}};
+             part(Kind::dwell, tidy(degrees - 2.0 * move - rest))}};
 }
 
 } // namespace

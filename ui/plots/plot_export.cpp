@@ -1,6 +1,7 @@
 #include "ui/plots/plot_export.h"
 
 #include "ui/palette.h"
+#include "ui/last_folder.h"
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_data.h"
 
@@ -125,7 +126,8 @@ bool writePicture(QWidget& view, const QString& title, const QString& name) {
 
 void savePicture(QWidget& view, const QString& title) {
     QSettings settings;
-    const QString folder = settings.value(QStringLiteral("pictures/folder")).toString();
+    const QString kept = settings.value(QStringLiteral("pictures/folder")).toString();
+    const QString folder = !kept.isEmpty() && QDir(kept).exists() ? kept : lastFolder();
     QString name = QFileDialog::getSaveFileName(
         view.window(), QObject::tr("Save picture"), folder + QLatin1Char('/') + title + ".png",
         QObject::tr("Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)"));

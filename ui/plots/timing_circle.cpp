@@ -57,7 +57,9 @@ TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent
     setAccessibleName(tr("Circular timing diagram"));
     setFocusPolicy(Qt::StrongFocus);
     setToolTip(tr("One gas cycle, clockwise from inner dead centre. Events in cycle degrees from "
-                  "inner dead centre, with shaft degrees in brackets. Drag to turn the shaft."));
+                  "inner dead centre, with shaft degrees in brackets: EO, EC exhaust opens, "
+                  "closes; IO, IC inlet "
+                  "opens, closes; IDC, ODC inner, outer dead centre. Drag to turn the shaft."));
     connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
 }
 

@@ -1,5 +1,6 @@
 #include "ui/scene/handle.h"
 
+#include "ui/editing/tidy.h"
 #include "ui/units.h"
 
 #include <algorithm>
@@ -13,7 +14,7 @@ double snapped(const HandleAxis& axis, double value, double step) {
     if (grid <= 0.0)
         return std::clamp(value, axis.min, axis.max);
     const double gridded = std::round(value / grid) * grid;
-    return std::clamp(unit.isMetric() ? gridded : unit.metric(unit.shown(gridded)), axis.min,
+    return std::clamp(unit.isMetric() ? tidy(gridded) : unit.metric(unit.shown(gridded)), axis.min,
                       axis.max);
 }
 

@@ -1,5 +1,6 @@
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/tidy.h"
 #include "ui/scene/unrolled_tracks.h"
 
 #include <QCoreApplication>
@@ -20,7 +21,7 @@ struct Words {
 
 double inDegrees(double radians) {
     // Spans come from decimal files; without rounding they would show and store stray digits.
-    return std::round(radians / units::degree * 1e9) / 1e9;
+    return tidy(radians / units::degree);
 }
 
 HandleAxis angleAxis(const UnrolledFrame& frame, double value, double min, double max) {
@@ -100,12 +101,11 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
         Edit edit;
         edit.text = Words::tr("Move bound at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
         if (values[0] != value) {
-            const double span = std::round((values[0] - from) * 1e9) / 1e9;
-            edit.changes = {{spans.first, span},
-                            {spans.second, std::round((both - span) * 1e9) / 1e9}};
+            const double span = tidy(values[0] - from);
+            edit.changes = {{spans.first, span}, {spans.second, tidy(both - span)}};
         }
         if (values.size() > 1)
-            edit.changes.push_back({liftPath, values[1]});
+            edit.changes.push_back({liftPath, tidy(values[1])});
         return edit;
     };
     return handle;
@@ -127,7 +127,7 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
     handle.edit = [path, which = trackName(engine, end),
                    at = inDegrees(knots[i].angle)](const std::vector<double>& values) {
         return Edit{Words::tr("Move knot at %1° (%2)").arg(at, 0, 'f', 1).arg(which.toLower()),
-                    {{path + "/angle_deg", values[0]}, {path + "/lift_mm", values[1]}},
+                    {{path + "/angle_deg", tidy(values[0])}, {path + "/lift_mm", tidy(values[1])}},
                     {},
                     {}};
     };
@@ -176,8 +176,10 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     axis.perUnit = -axis.perUnit; // the further ahead, the earlier its lobes meet the rollers
     handle.axes = {axis};
     handle.edit = [](const std::vector<double>& values) {
-        return Edit{
-            Words::tr("Change exhaust lead"), {{"/mechanism/exhaust_lead_deg", values[0]}}, {}, {}};
+        return Edit{Words::tr("Change exhaust lead"),
+                    {{"/mechanism/exhaust_lead_deg", tidy(values[0])}},
+                    {},
+                    {}};
     };
     return handle;
 }

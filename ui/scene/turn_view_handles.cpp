@@ -1,4 +1,5 @@
 // The part of TurnView that grips, nudges and draws handles.
+#include "ui/editing/tidy.h"
 #include "ui/scene/exact_entry.h"
 #include "ui/scene/turn_view.h"
 #include "ui/units.h"
@@ -173,7 +174,7 @@ void TurnView::nudge(const Handle& handle, QPointF direction, bool fine) {
     const HandleAxis& axis = handle.axes[best];
     const Unit unit = unitFor(axis.unit);
     const double step = unit.step(fine ? axis.fine : axis.snap) * (most > 0.0 ? 1.0 : -1.0);
-    values[best] = std::clamp(axis.value + step, axis.min, axis.max);
+    values[best] = std::clamp(tidy(axis.value + step), axis.min, axis.max);
     if (values[best] == axis.value)
         return;
     nudging_ = true;

@@ -3,6 +3,7 @@
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 #include "ui/core_words.h"
+#include "ui/last_folder.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_report_view.h"
 #include "ui/workspace/dialogs.h"
@@ -157,7 +158,7 @@ std::optional<Problem> ClaimsPane::save(const QString& file) {
 }
 
 void ClaimsPane::askForFile() {
-    const QString file = QFileDialog::getOpenFileName(this, tr("Open claims"), {},
+    const QString file = QFileDialog::getOpenFileName(this, tr("Open claims"), lastFolder(),
                                                       tr("Claims (*.claims.json);;All files (*)"));
     if (file.isEmpty())
         return;
@@ -167,8 +168,8 @@ void ClaimsPane::askForFile() {
 }
 
 void ClaimsPane::askWhereToSave() {
-    QString file =
-        QFileDialog::getSaveFileName(this, tr("Save claims"), {}, tr("Claims (*.claims.json)"));
+    QString file = QFileDialog::getSaveFileName(this, tr("Save claims"), lastFolder(),
+                                                tr("Claims (*.claims.json)"));
     if (file.isEmpty())
         return;
     if (!file.endsWith(QLatin1String(".json")))
@@ -226,7 +227,7 @@ std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
 
 void ClaimsPane::askWhereToSaveFindings() {
     const QString folder =
-        QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
+        lastFolder();
     QString file = QFileDialog::getSaveFileName(this, tr("Save the findings"),
                                                 folder + QStringLiteral("/findings.pdf"),
                                                 tr("Findings (*.pdf *.txt *.json)"));

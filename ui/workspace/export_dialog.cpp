@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/core_words.h"
+#include "ui/last_folder.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 
@@ -15,7 +16,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QSettings>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
 
@@ -82,7 +82,7 @@ std::optional<std::vector<double>> readRadii(const QString& typed, const QLocale
 } // namespace
 
 ExportDialog::ExportDialog(design::Design design, QString name, QWidget* parent)
-    : QDialog(parent), design_(std::move(design)), name_(std::move(name)) {
+    : QDialog(parent), design_(std::move(design)), name_(std::move(name)), source_(name_) {
     setObjectName(QStringLiteral("export"));
     setWindowTitle(tr("Export a track"));
     new QVBoxLayout(this);
@@ -199,6 +199,7 @@ std::optional<ExportOptions> ExportDialog::options() {
     ExportOptions options;
     options.end = static_cast<End>(track_->currentData().toInt());
     options.kind = words.kind;
+    options.origin = exchange::originOf(source_.toStdString());
     options.tolerance = unitFor(micrometres).metric(tolerance_->value()) * units::micrometre;
     if (words.takesRadii)
         options.radii = *radii;
@@ -217,18 +218,24 @@ std::optional<ExportOptions> ExportDialog::options() {
     return options;
 }
 
+QString ExportDialog::proposedName() const {
+    const ExportWords& words = kind();
+    const QString track =
+        QLatin1String(lobewright::name(static_cast<End>(track_->currentData().toInt())));
+    QStringList parts{fileStem(name_), track};
+    if (words.kind == ExportKind::liftTable)
+        parts << tr("lift");
+    else if (words.key != words.extension) // the ending says it already
+        parts << text(words.key);
+    return parts.join(QLatin1Char('-')) + QLatin1Char('.') + text(words.extension);
+}
+
 void ExportDialog::askForFile() {
     const auto asked = options();
     if (!asked)
         return;
-    const QString folder = QSettings().value(QStringLiteral("files/folder")).toString();
-    const QString key = asked->kind == ExportKind::liftTable ? tr("lift") : text(kind().key);
-    const QString start =
-        QStringLiteral("%1/%2-%3-%4.%5")
-            .arg(folder, name_.toLower().replace(' ', '-'),
-                 QLatin1String(lobewright::name(asked->end)), key, text(kind().extension));
     const QString file = QFileDialog::getSaveFileName(
-        this, tr("Write the track as"), start,
+        this, tr("Write the track as"), lastFolder() + QLatin1Char('/') + proposedName(),
         QStringLiteral("%1 (*.%2)").arg(text(kind().label), text(kind().extension)));
     if (!file.isEmpty())
         exportTo(file);
@@ -268,7 +275,7 @@ void ExportDialog::finished() {
     say(tr("Written: %1 (%2)")
             .arg(QFileInfo(file_).fileName(), locale().formattedDataSize(QFileInfo(file_).size())),
         false);
-    QSettings().setValue(QStringLiteral("files/folder"), QFileInfo(file_).absolutePath());
+    noteFolder(file_);
     Q_EMIT written(file_);
 }
 

@@ -26,8 +26,12 @@ class ExportDialog : public QDialog {
     ExportDialog(design::Design design, QString name, QWidget* parent = nullptr);
     ~ExportDialog() override;
 
+    /// The file of the design, said in what is written; its name unless given.
+    void setSource(const QString& source) { source_ = source; }
     /// What is asked for now; nothing when the radii are no list of numbers, which is then said.
     std::optional<exchange::ExportOptions> options();
+    /// "mine-inlet.dxf": the name offered for what is asked for.
+    QString proposedName() const;
     /// Starts writing what is asked for.
     void exportTo(const QString& file);
     void stop();
@@ -50,7 +54,7 @@ class ExportDialog : public QDialog {
     const exchange::ExportWords& kind() const;
 
     design::Design design_;
-    QString name_, file_;
+    QString name_, source_, file_;
     QFutureWatcher<Problems> watcher_;
     QFormLayout* form_ = nullptr;
     QComboBox *track_ = nullptr, *kind_ = nullptr;

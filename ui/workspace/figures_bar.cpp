@@ -2,6 +2,7 @@
 
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/unit_words.h"
 #include "ui/units.h"
 
 #include <QHBoxLayout>
@@ -66,7 +67,7 @@ void FiguresBar::refill() {
         const auto* figure = solution_->figure(entry.figure);
         const Unit unit = unitFor(entry.unit);
         const auto valueOf = [&](const solution::Figure& of) {
-            return (figureText(unit.shown(*of.value * entry.factor)) + ' ' + unit.text).trimmed();
+            return withUnit(figureText(unit.shown(*of.value * entry.factor)), unit.text);
         };
         const QString value = figure && figure->value ? valueOf(*figure) : tr("none");
         labels_[i]->setText(entry.label + ' ' + value);

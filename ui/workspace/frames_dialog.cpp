@@ -1,5 +1,6 @@
 #include "ui/workspace/frames_dialog.h"
 
+#include "ui/last_folder.h"
 #include "ui/scene/frame_export.h"
 
 #include <QApplication>
@@ -70,7 +71,8 @@ void FramesDialog::noteBusy(bool isBusy) {
 }
 
 void FramesDialog::askForFolder() {
-    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the pictures"));
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder for the pictures"), lastFolder());
     if (!folder.isEmpty())
         writeTo(folder);
 }

@@ -60,6 +60,7 @@ HelpWindow::HelpWindow(QWidget* parent)
             showPage(item->data(0, Qt::UserRole).toString());
     });
     connect(search_, &QLineEdit::textChanged, this, &HelpWindow::listPages);
+    connect(search_, &QLineEdit::returnPressed, this, &HelpWindow::showFirstFound);
     listPages();
     showPage(helpPages().front().file);
 }
@@ -138,6 +139,12 @@ void HelpWindow::showPage(const QString& file) {
                          QTextDocument::MarkdownResource);
 }
 
+void HelpWindow::showFirstFound() {
+    if (const QTreeWidgetItem* first = list_->topLevelItem(0);
+        first && !search_->text().trimmed().isEmpty())
+        showPage(first->data(0, Qt::UserRole).toString());
+}
+
 QString HelpWindow::page() const {
     return text_->source().fileName();
 }
@@ -145,12 +152,17 @@ QString HelpWindow::page() const {
 void HelpWindow::markPage() {
     const QSignalBlocker quiet(list_);
     for (QTreeWidgetItemIterator it(list_); *it; ++it) {
-        if ((*it)->data(0, Qt::UserRole).toString() == page())
-            list_->setCurrentItem(*it);
+        if ((*it)->data(0, Qt::UserRole).toString() != page())
+            continue;
+        list_->setCurrentItem(*it);
+        list_->scrollToItem(*it);
+        return;
     }
+    list_->setCurrentItem(nullptr); // the search has left it out
 }
 
 void HelpWindow::open(const QString& file) {
+    search_->clear(); // of the time before: its list would not hold the page that is asked for
     showPage(file);
     show();
     raise();

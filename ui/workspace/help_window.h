@@ -26,6 +26,8 @@ class HelpWindow : public QWidget {
     void listPages();
     void showPage(const QString& file);
     void markPage();
+    /// The page that fits the search best.
+    void showFirstFound();
 
     QToolButton *back_, *forward_, *home_;
     QLineEdit* search_;

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/core_words.h"
+#include "ui/last_folder.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 #include "ui/workspace/document.h"
@@ -16,7 +17,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSettings>
 #include <QSpinBox>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
@@ -59,9 +59,8 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     connect(&watcher_, &QFutureWatcherBase::finished, this, &LiftImportDialog::fitted);
     connect(buttons, &QDialogButtonBox::accepted, this, &LiftImportDialog::useFit);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    say(tr("A table of angle in degrees and lift in mm over one repetition of the pattern, "
-           "measured "
-           "or from elsewhere."),
+    say(tr("A table of angle in degrees and lift in mm over one repetition of the pattern or a "
+           "whole turn, measured or from elsewhere."),
         false);
     use_->setEnabled(false);
     resize(640, 640);
@@ -71,8 +70,15 @@ void LiftImportDialog::buildForm() {
     auto* form = new QFormLayout;
     static_cast<QVBoxLayout*>(layout())->addLayout(form);
     file_ = new QLineEdit(this);
+    // Says which table it is; nothing to type in, and it must not look so.
     file_->setReadOnly(true);
     file_->setAccessibleName(tr("File of the table"));
+    file_->setFrame(false);
+    file_->setFocusPolicy(Qt::NoFocus);
+    file_->setPlaceholderText(tr("none opened yet"));
+    QPalette flat = file_->palette();
+    flat.setColor(QPalette::Base, flat.color(QPalette::Window));
+    file_->setPalette(flat);
     auto* choose = new QPushButton(tr("&Open…"), this);
     auto* row = new QHBoxLayout;
     row->addWidget(file_, 1);
@@ -112,8 +118,7 @@ void LiftImportDialog::buildForm() {
 }
 
 void LiftImportDialog::askForTable() {
-    const QString folder = QSettings().value(QStringLiteral("files/folder")).toString();
-    const QString file = QFileDialog::getOpenFileName(this, tr("Open a lift table"), folder,
+    const QString file = QFileDialog::getOpenFileName(this, tr("Open a lift table"), lastFolder(),
                                                       tr("Tables (*.csv *.txt);;All files (*)"));
     if (!file.isEmpty())
         openTable(file);

@@ -9,7 +9,9 @@
 #include "ui/editing/working_view.h"
 #include "ui/units.h"
 #include "ui/workspace/dialog_help.h"
+#include "ui/workspace/field_keys.h"
 #include "ui/workspace/figures_bar.h"
+#include "ui/workspace/hint_bar.h"
 #include "ui/workspace/hint_strip.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
@@ -21,13 +23,19 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QProgressBar>
+#include <QProxyStyle>
+#include <QScreen>
 #include <QSettings>
 #include <QSplitter>
 #include <QStandardPaths>
 #include <QStatusBar>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -38,16 +46,31 @@ constexpr int sideWidth = 318;
 constexpr int longestBaselineName = 180; // [px]
 constexpr QSize firstSize(1280, 800);
 
+/// Tabs with little room around their words: all four fit over the narrow panel, counts included.
+class SnugTabs final : public QProxyStyle {
+  public:
+    SnugTabs() : QProxyStyle(QStringLiteral("Fusion")) {}
+    int pixelMetric(PixelMetric metric, const QStyleOption* option,
+                    const QWidget* widget) const override {
+        constexpr int room = 12; // of a tab beside its word, both sides
+        return metric == PM_TabBarTabHSpace ? room
+                                            : QProxyStyle::pixelMetric(metric, option, widget);
+    }
+};
+
+constexpr int frameTime = 150; // [ms] that a window manager may take to put on its frame
+
 } // namespace
 
 MainWindow::MainWindow(const Options& options, QWidget* parent)
     : QMainWindow(parent), options_(options) {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
-    resize(firstSize);
+    resize(firstSize.boundedTo(screen()->availableSize()));
     buildCentre();
     buildStatusBar();
     buildActions();
+    fieldKeys_ = new FieldKeys(*this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -79,6 +102,9 @@ void MainWindow::buildCentre() {
     side_ = new QTabWidget(split_);
     side_->setDocumentMode(true);
     side_->setMinimumWidth(240);
+    auto* snug = new SnugTabs;
+    snug->setParent(side_);
+    side_->tabBar()->setStyle(snug);
     numbers_ = new NumberPanel(side_);
     limits_ = new LimitsList(side_);
     auto* figuresView = new FiguresView(side_);
@@ -102,6 +128,8 @@ void MainWindow::buildCentre() {
     connect(firstHint_, &HintStrip::firstStepsWanted, this,
             [this] { openHelp(QStringLiteral("first-designer.md")); });
     column->addWidget(firstHint_);
+    hint_ = new HintBar(centre);
+    column->addWidget(hint_);
     column->addWidget(split_, 1);
     column->addWidget(playback_);
     setCentralWidget(centre);
@@ -145,11 +173,11 @@ void MainWindow::connectParts() {
     connect(&document_, &Document::modifiedChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::refused, this, [this](const Problems& problems) {
-        numbers_->showProblems(problems);
         statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
     });
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
-    connect(numbers_, &NumberPanel::edited, this, apply);
+    connect(numbers_, &NumberPanel::edited, this,
+            [this](const Edit& edit) { numbers_->showProblems(document_.apply(edit)); });
     connect(numbers_, &NumberPanel::editFinished, &document_, &Document::finishEdit);
     connect(numbers_, &NumberPanel::knotsWanted, this, &MainWindow::turnIntoKnots);
     connect(views_, &Views::edited, this, apply);
@@ -231,7 +259,34 @@ void MainWindow::restoreLayout() {
                 .toString());
 }
 
+QRect fittingClient(const QRect& client, const QRect& frame, const QRect& available) {
+    const QSize spare = frame.size() - client.size();
+    const QSize size = client.size().boundedTo(available.size() - spare);
+    const QPoint corner = client.topLeft() - frame.topLeft();
+    const int right = available.x() + available.width() - spare.width() - size.width();
+    const int bottom = available.y() + available.height() - spare.height() - size.height();
+    const QPoint place(std::clamp(frame.x(), available.x(), std::max(available.x(), right)),
+                       std::clamp(frame.y(), available.y(), std::max(available.y(), bottom)));
+    return {place + corner, size};
+}
+
+void MainWindow::fitOnScreen() {
+    if (isMaximized() || isFullScreen() || !screen())
+        return;
+    const QRect fitting = fittingClient(geometry(), frameGeometry(), screen()->availableGeometry());
+    if (fitting != geometry())
+        setGeometry(fitting);
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    // The frame is known only once the window manager has drawn it.
+    if (!std::exchange(wasShown_, true))
+        QTimer::singleShot(frameTime, this, &MainWindow::fitOnScreen);
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
+    fieldKeys_->commit();
     if (!mayDiscard()) {
         event->ignore();
         return;
@@ -250,6 +305,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 void MainWindow::dropEvent(QDropEvent* event) {
     const QString file = event->mimeData()->urls().front().toLocalFile();
     event->acceptProposedAction();
+    fieldKeys_->commit();
     if (mayDiscard())
         openFile(file);
 }

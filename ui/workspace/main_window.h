@@ -13,6 +13,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 class QActionGroup;
 class QLabel;
@@ -25,8 +26,10 @@ namespace lobewright::ui {
 
 class FiguresBar;
 class FiguresPanel;
+class FieldKeys;
 class HelpWindow;
 class HintStrip;
+class HintBar;
 class LimitsList;
 class NumberPanel;
 class PaneGrid;
@@ -35,6 +38,10 @@ class ReportJob;
 class RecentFiles;
 class SnapshotsPanel;
 class WorkingView;
+
+/// The client area nearest to the present one whose frame lies within the part of the screen that
+/// windows may use.
+QRect fittingClient(const QRect& client, const QRect& frame, const QRect& available);
 
 /// The window of the program: one document, its solution, and everything that shows them.
 class MainWindow : public QMainWindow {
@@ -53,7 +60,7 @@ class MainWindow : public QMainWindow {
     /// Opens a file; the present design stays if it cannot be used.
     bool openFile(const QString& file);
     /// What a crash left behind if the person wants it back; else the file, if there is one that
-    /// can be used; else the first sample.
+    /// can be used; else the design of last time, if that is preferred; else the first sample.
     void openSomething(const QString& file = {});
     bool saveTo(const QString& file);
     /// Channels and figures of the present solution as files in a folder.
@@ -94,6 +101,7 @@ class MainWindow : public QMainWindow {
 
   protected:
     void closeEvent(QCloseEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -107,6 +115,7 @@ class MainWindow : public QMainWindow {
     void goToField(const QString& path);
     void saveLayout();
     void restoreLayout();
+    void fitOnScreen();
 
     // main_window_solving.cpp
     void connectSolving();
@@ -128,7 +137,7 @@ class MainWindow : public QMainWindow {
     void buildViewMenu();
     void buildThemeMenu(QMenu& menu);
     void buildUnitsMenu(QMenu& menu);
-    void buildTurnMenu();
+    void buildMotionMenu();
     void buildHelpMenu();
     void buildSampleMenu(QMenu& menu);
     void turnIntoKnots(End end);
@@ -143,9 +152,16 @@ class MainWindow : public QMainWindow {
     bool saveAs();
     bool mayDiscard();
     void askForResultsFolder();
+    void exportTrack();
     void openBaseline();
     void swapWithBaseline();
     bool offerRecovery();
+
+    // main_window_hints.cpp
+    /// Says once of every sample what it is, and where its notes are.
+    void introduceSample();
+    /// After the first saving of what began as a sample and still has its title.
+    void offerOwnTitle();
 
     // main_window_snapshots.cpp
     void buildSnapshots();
@@ -176,6 +192,11 @@ class MainWindow : public QMainWindow {
     std::unique_ptr<Autosave> autosave_;
     SolutionPointer solution_;
     quint64 solvedRevision_ = 0;
+    struct SampleWords {
+        std::string title, notes;
+    };
+    std::optional<SampleWords> sample_; ///< that the document began as, until it is saved
+    bool wasShown_ = false;
     bool baselineWanted_ = false; ///< keep the next settled solution as baseline
     bool settlePending_ = false;  ///< the newest request was for a picture under the hand
     double liveSeconds_ = 1.0;    ///< that the last such picture took to solve
@@ -198,6 +219,8 @@ class MainWindow : public QMainWindow {
     QProgressBar* progress_ = nullptr;
     QToolButton* cancel_ = nullptr;
     RecentFiles* recent_ = nullptr;
+    HintBar* hint_ = nullptr;
+    FieldKeys* fieldKeys_ = nullptr;
     HelpWindow* help_ = nullptr;
 
     QAction *save_ = nullptr, *exportResults_ = nullptr, *report_ = nullptr,

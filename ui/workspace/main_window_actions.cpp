@@ -5,7 +5,6 @@
 #include "ui/editing/snapshots_panel.h"
 #include "ui/look.h"
 #include "ui/workspace/dialogs.h"
-#include "ui/workspace/export_dialog.h"
 #include "ui/workspace/frames_dialog.h"
 #include "ui/workspace/help_pages.h"
 #include "ui/workspace/help_window.h"
@@ -33,7 +32,7 @@ void MainWindow::buildActions() {
     buildEditMenu();
     buildBaselineMenu();
     buildViewMenu();
-    buildTurnMenu();
+    buildMotionMenu();
     buildHelpMenu();
 }
 
@@ -56,7 +55,7 @@ void MainWindow::buildFileMenu() {
     addReportAction(*menu);
     addPrintActions(*menu);
     menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
-                    [this] { ExportDialog(document_.design(), document_.name(), this).exec(); })
+                    &MainWindow::exportTrack)
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
     menu->addAction(tr("Export &pictures over a turn…"), this,
                     [this] { FramesDialog(*views_, cursor_, document_.name(), this).exec(); })
@@ -205,8 +204,8 @@ void MainWindow::buildThemeMenu(QMenu& menu) {
     }
 }
 
-void MainWindow::buildTurnMenu() {
-    QMenu* menu = menuBar()->addMenu(tr("&Turn"));
+void MainWindow::buildMotionMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Motion"));
     play_ =
         menu->addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_, &TurnCursor::togglePlaying);
     menu->addAction(tr("Event &before"), QKeySequence(tr("F7")), playback_,

@@ -1,6 +1,10 @@
 #include "core/design/file.h"
 #include "core/exchange/solution_files.h"
+#include "ui/last_folder.h"
 #include "ui/workspace/dialogs.h"
+#include "ui/workspace/export_dialog.h"
+#include "ui/workspace/field_keys.h"
+#include "ui/workspace/hint_bar.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/recent_files.h"
 #include "ui/workspace/samples.h"
@@ -8,7 +12,6 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QMessageBox>
-#include <QSettings>
 #include <QStatusBar>
 
 namespace lobewright::ui {
@@ -22,14 +25,6 @@ QString filter() {
     return MainWindow::tr("Designs (*.lobewright.json);;JSON files (*.json);;All files (*)");
 }
 
-QString lastFolder() {
-    return QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
-}
-
-void noteFolder(const QString& file) {
-    QSettings().setValue(QStringLiteral("files/folder"), QFileInfo(file).absolutePath());
-}
-
 } // namespace
 
 bool MainWindow::openFile(const QString& file) {
@@ -37,6 +32,8 @@ bool MainWindow::openFile(const QString& file) {
         showProblems(this, file, problems);
         return false;
     }
+    sample_.reset();
+    hint_->hide();
     noteFolder(file);
     recent_->add(file);
     statusBar()->showMessage(tr("Opened %1").arg(QFileInfo(file).fileName()), messageTime);
@@ -55,6 +52,9 @@ void MainWindow::askForFile() {
 void MainWindow::openSomething(const QString& file) {
     if (offerRecovery() || (!file.isEmpty() && openFile(file)))
         return;
+    const QString last = RecentFiles::files().value(0);
+    if (Preferences::load().opensLast && QFileInfo::exists(last) && openFile(last))
+        return;
     openSample(0);
 }
 
@@ -66,6 +66,7 @@ void MainWindow::openSample(int index) {
         return;
     }
     document_.start(std::move(design).value(), sample.title);
+    introduceSample();
 }
 
 bool MainWindow::offerRecovery() {
@@ -105,8 +106,7 @@ bool MainWindow::save() {
 bool MainWindow::saveAs() {
     QString start = document_.path();
     if (start.isEmpty())
-        start =
-            lastFolder() + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ending;
+        start = lastFolder() + QLatin1Char('/') + fileStem(document_.name()) + ending;
     QString file = QFileDialog::getSaveFileName(this, tr("Save the design as"), start, filter());
     if (file.isEmpty())
         return false;
@@ -116,6 +116,7 @@ bool MainWindow::saveAs() {
 }
 
 bool MainWindow::saveTo(const QString& file) {
+    fieldKeys_->commit();
     if (const auto problem = document_.save(file)) {
         QMessageBox::warning(this, tr("Not saved"), QString::fromStdString(problem->message));
         return false;
@@ -123,7 +124,18 @@ bool MainWindow::saveTo(const QString& file) {
     noteFolder(file);
     recent_->add(file);
     statusBar()->showMessage(tr("Saved %1").arg(QFileInfo(file).fileName()), messageTime);
+    offerOwnTitle();
     return true;
+}
+
+void MainWindow::exportTrack() {
+    ExportDialog dialog(document_.design(), document_.name(), this);
+    QString source =
+        document_.path().isEmpty() ? document_.name() : QFileInfo(document_.path()).fileName();
+    if (document_.isModified())
+        source += QStringLiteral(" (changed since it was saved)");
+    dialog.setSource(source);
+    dialog.exec();
 }
 
 void MainWindow::askForResultsFolder() {

@@ -1,3 +1,4 @@
+#include "ui/last_folder.h"
 #include "ui/report/report_job.h"
 #include "ui/workspace/main_window.h"
 
@@ -8,7 +9,6 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QProgressDialog>
-#include <QSettings>
 #include <QStatusBar>
 
 namespace lobewright::ui {
@@ -25,11 +25,10 @@ void MainWindow::addReportAction(QMenu& menu) {
 }
 
 void MainWindow::askForReport() {
-    const QString folder = QSettings().value(QStringLiteral("files/folder"), QDir::homePath()).toString();
-    QString file = QFileDialog::getSaveFileName(
-        this, tr("Write a report"),
-        folder + QLatin1Char('/') + document_.name().toLower().replace(' ', '-') + ".pdf",
-        tr("Report (*.pdf)"));
+    QString file = QFileDialog::getSaveFileName(this, tr("Write a report"),
+                                                lastFolder() + QLatin1Char('/') +
+                                                    fileStem(document_.name()) + ".pdf",
+                                                tr("Report (*.pdf)"));
     if (file.isEmpty())
         return;
     if (QFileInfo(file).suffix().isEmpty())

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSlider>
@@ -18,6 +19,20 @@ namespace lobewright::ui {
 
 namespace {
 
+/// A list that leaves the page keys to the bar: they go from event to event.
+class PacesBox final : public QComboBox {
+  public:
+    using QComboBox::QComboBox;
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override {
+        if (event->key() == Qt::Key_PageDown || event->key() == Qt::Key_PageUp)
+            event->ignore();
+        else
+            QComboBox::keyPressEvent(event);
+    }
+};
+
 constexpr int sliderPerDegree = 10;
 constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
 
@@ -27,13 +42,15 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     : QWidget(parent), cursor_(cursor), previous_(new QToolButton(this)),
       play_(new QToolButton(this)), next_(new QToolButton(this)),
       slider_(new QSlider(Qt::Horizontal, this)), angle_(new QDoubleSpinBox(this)),
-      cycle_(new QLabel(this)), factor_(new QComboBox(this)) {
+      cycle_(new QLabel(this)), factor_(new PacesBox(this)) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(6, 2, 6, 2);
     previous_->setText(tr("Event before"));
-    previous_->setToolTip(tr("To the port event or dead centre before"));
+    previous_->setToolTip(tr("To the event before: exhaust opens (EO) or closes (EC), inlet opens "
+                             "(IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));
     next_->setText(tr("Next event"));
-    next_->setToolTip(tr("To the next port event or dead centre"));
+    next_->setToolTip(tr("To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) "
+                         "or closes (IC), inner (IDC) or outer dead centre (ODC)"));
     play_->setObjectName(QStringLiteral("play"));
     play_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Pause")) + 24);
     slider_->setRange(0, 360 * sliderPerDegree - 1);
@@ -131,6 +148,15 @@ void PlaybackBar::applyFactor() {
 void PlaybackBar::stepToEvent(int direction) {
     if (const auto stop = nextStop(stops_, cursor_.angle(), direction > 0))
         cursor_.setAngle(*stop);
+}
+
+void PlaybackBar::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_PageDown)
+        toNextEvent();
+    else if (event->key() == Qt::Key_PageUp)
+        toPreviousEvent();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void PlaybackBar::showAngle() {

@@ -39,6 +39,9 @@ class PlaybackBar : public QWidget {
     void toNextEvent() { stepToEvent(+1); }
     void toPreviousEvent() { stepToEvent(-1); }
 
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
   private:
     void stepToEvent(int direction);
     void showAngle();

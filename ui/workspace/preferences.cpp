@@ -25,6 +25,7 @@ const auto textSizeKey = QStringLiteral("window/textSize");
 const auto autosaveKey = QStringLiteral("files/autosaveInterval");
 const auto slowMotionKey = QStringLiteral("turn/slowMotion");
 const auto threadsKey = QStringLiteral("solving/threads");
+const auto lastKey = QStringLiteral("files/opensLast");
 const auto layoutKey = QStringLiteral("window/restoresLayout");
 const auto themeKey = QStringLiteral("window/theme");
 
@@ -69,6 +70,7 @@ Preferences Preferences::load() {
     all.threads = number(threadsKey, all.threads, 0, QThread::idealThreadCount());
     all.language = keptLanguage();
     all.restoresLayout = kept.value(layoutKey, true).toBool();
+    all.opensLast = kept.value(lastKey, false).toBool();
     return all;
 }
 
@@ -82,6 +84,7 @@ void Preferences::save() const {
     kept.setValue(threadsKey, threads);
     keepLanguage(language);
     kept.setValue(layoutKey, restoresLayout);
+    kept.setValue(lastKey, opensLast);
 }
 
 void applyToProgram(const Preferences& preferences) {
@@ -160,7 +163,12 @@ void PreferencesDialog::build() {
     layout_->setObjectName(QStringLiteral("layout"));
     layout_->setToolTip(tr("Size, panes and arrangement of the window at the next start."));
     form->addRow(layout_);
-    connect(layout_, &QCheckBox::toggled, this, &PreferencesDialog::take);
+    last_ = new QCheckBox(tr("Start with the &design of last time"), this);
+    last_->setObjectName(QStringLiteral("last"));
+    last_->setToolTip(tr("Else the program starts with a sample."));
+    form->addRow(last_);
+    for (const QCheckBox* box : {layout_, last_})
+        connect(box, &QCheckBox::toggled, this, &PreferencesDialog::take);
     auto* buttons =
         new QDialogButtonBox(QDialogButtonBox::RestoreDefaults | QDialogButtonBox::Close, this);
     buttons->button(QDialogButtonBox::RestoreDefaults)
@@ -187,6 +195,7 @@ void PreferencesDialog::show(const Preferences& preferences) {
     autosave_->setValue(preferences.autosaveInterval);
     threads_->setValue(preferences.threads);
     layout_->setChecked(preferences.restoresLayout);
+    last_->setChecked(preferences.opensLast);
     showing_ = false;
 }
 
@@ -202,6 +211,7 @@ void PreferencesDialog::take() {
     all.autosaveInterval = autosave_->value();
     all.threads = threads_->value();
     all.restoresLayout = layout_->isChecked();
+    all.opensLast = last_->isChecked();
     all.save();
     Q_EMIT changed(all);
 }

@@ -21,6 +21,7 @@ struct Preferences {
     int threads = 0;           ///< that studies may use; 0: all that the machine has
     QString language;          ///< "en", "de"; empty: as the system
     bool restoresLayout = true;
+    bool opensLast = false; ///< start with the design of last time; else with the first sample
 
     bool operator==(const Preferences&) const = default;
 
@@ -52,7 +53,7 @@ class PreferencesDialog : public QDialog {
     QComboBox *units_ = nullptr, *theme_ = nullptr, *textSize_ = nullptr, *slowMotion_ = nullptr,
               *language_ = nullptr;
     QSpinBox *autosave_ = nullptr, *threads_ = nullptr;
-    QCheckBox* layout_ = nullptr;
+    QCheckBox *layout_ = nullptr, *last_ = nullptr;
     bool showing_ = false;
 };
 

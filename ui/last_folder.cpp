@@ -1,0 +1,33 @@
+#include "ui/last_folder.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QSettings>
+#include <QStandardPaths>
+
+namespace lobewright::ui {
+
+namespace {
+
+const auto setting = QStringLiteral("files/folder");
+
+} // namespace
+
+QString lastFolder() {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    for (const QString& folder : {QSettings().value(setting).toString(), documents}) {
+        if (!folder.isEmpty() && QDir(folder).exists())
+            return folder;
+    }
+    return QDir::homePath();
+}
+
+void noteFolder(const QString& file) {
+    QSettings().setValue(setting, QFileInfo(file).absolutePath());
+}
+
+QString fileStem(const QString& name) {
+    return name.toLower().replace(QLatin1Char(' '), QLatin1Char('-'));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,50 @@
+#include "ui/workspace/hint_bar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+
+namespace lobewright::ui {
+
+HintBar::HintBar(QWidget* parent)
+    : QFrame(parent), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
+    setObjectName(QStringLiteral("hint"));
+    line_->setContentsMargins(8, 1, 4, 1);
+    line_->addWidget(text_, 1);
+    text_->setObjectName(QStringLiteral("hintText"));
+    text_->setTextFormat(Qt::PlainText);
+    // A long text must not make the window wider.
+    text_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    auto* close = new QToolButton(this);
+    close->setObjectName(QStringLiteral("closeHint"));
+    close->setText(tr("Close"));
+    close->setToolTip(tr("Close this line"));
+    close->setAutoRaise(true);
+    connect(close, &QToolButton::clicked, this, &QWidget::hide);
+    line_->addWidget(close);
+    hide();
+}
+
+void HintBar::say(const QString& text, const QString& more, const std::vector<Offer>& offers) {
+    for (QWidget* button : offers_) {
+        button->hide();
+        button->deleteLater(); // it may be the one that was clicked
+    }
+    offers_.clear();
+    text_->setText(text);
+    text_->setToolTip(more.isEmpty() ? QString()
+                                     : QStringLiteral("<p>%1</p>").arg(more.toHtmlEscaped()));
+    for (const Offer& offer : offers) {
+        auto* button = new QToolButton(this);
+        button->setText(offer.text);
+        connect(button, &QToolButton::clicked, this, [this, act = offer.act] {
+            hide();
+            act();
+        });
+        line_->insertWidget(line_->count() - 1, button);
+        offers_.push_back(button);
+    }
+    show();
+}
+
+} // namespace lobewright::ui
