@@ -14,8 +14,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
-#include <QScrollArea>
-#include <QScrollBar>
+#include <QSettings>
 #include <QTest>
 #include <QToolButton>
 #include <gmock/gmock.h>
@@ -113,7 +112,8 @@ TEST_F(FieldsTest, UndoOfUnfinishedTypingStaysInTheField) {
 
 TEST_F(FieldsTest, ExportIsReachedFromAField) {
     bool opened = false;
-    onNextDialog([&](QDialog& dialog) { opened = dialog.windowTitle().contains("track"); });
+    onNextDialog(
+        [&](QDialog& dialog) { opened = dialog.windowTitle().contains(QLatin1String("track")); });
     QTest::keyClick(&typed(stroke, QStringLiteral("36")), Qt::Key_E, Qt::ControlModifier);
     EXPECT_TRUE(opened);
     EXPECT_EQ(number(stroke), 36.0);
@@ -175,7 +175,6 @@ TEST_F(FieldsTest, EditedSpansAreReadable) {
     for (const char* value : {"77", "71", "82.3", "80.1"}) {
         QTest::keyClick(&typed(firstSpan, QLatin1String(value)), Qt::Key_Return);
         const double other = number("/tracks/inlet/segments/1/span_deg");
-        EXPECT_LE(QString::number(other, 'g', 17).toDouble(), other);
         EXPECT_EQ(QString::number(other, 'g', 9).toDouble(), other) << value;
     }
     NumberEdit& lobes = typed("/tracks/inlet/lobes", QStringLiteral("3"));

@@ -21,7 +21,7 @@ QString firstWords(const QString& notes) {
 void MainWindow::introduceSample() {
     const QString title = QString::fromStdString(document_.design().title);
     const QString notes = QString::fromStdString(document_.design().notes);
-    sample_ = {document_.design().title, document_.design().notes};
+    sample_ = SampleWords{document_.design().title, document_.design().notes};
     QSettings settings;
     QStringList seen = settings.value(seenKey).toStringList();
     if (!options_.asksQuestions || notes.isEmpty() || seen.contains(title)) {
