@@ -1,5 +1,6 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
+#include "ui/scene/section_view.h"
 #include "ui/scene/student_walk.h"
 
 #include <QLabel>
@@ -7,6 +8,8 @@
 #include <QRegularExpression>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include <stdexcept>
 
 namespace lobewright::ui::test {
 namespace {
@@ -72,11 +75,70 @@ TEST(Walk, TellsTheNumbersOfThisDesign) {
         steps[3].text.contains(QString::number(blowdown / 10.8, 'f', 2) + QStringLiteral(" ms")));
 }
 
-TEST(Walk, MotoredEnginesHaveNoIgnition) {
+TEST(Walk, MotoredEnginesHoldAirAndNothingBurns) {
     design::Design design = twoLobeDesign();
     design.running.motored = true;
-    for (const WalkStep& step : walkSteps(engineWith(inventedSolution(design))))
+    for (const WalkStep& step : walkSteps(engineWith(inventedSolution(design)))) {
         EXPECT_FALSE(step.title.contains(QStringLiteral("burn")));
+        // Burnt gas may be named only to say what it would do in a fired engine.
+        if (step.text.contains(QStringLiteral("burnt gas")))
+            EXPECT_TRUE(step.text.contains(QStringLiteral("air"))) << step.text.toStdString();
+        EXPECT_FALSE(step.text.contains(QStringLiteral("while the gas burns")));
+    }
+}
+
+const WalkStep& titled(const std::vector<WalkStep>& steps, const char* title) {
+    for (const WalkStep& step : steps) {
+        if (step.title == QLatin1String(title))
+            return step;
+    }
+    throw std::runtime_error(title);
+}
+
+/// The invented solution with another pressure in exhaust and supply [bar].
+ShownEngine engineBetween(const design::Design& design, double exhaust, double supply) {
+    auto solution = std::make_shared<solution::Solution>(*inventedSolution(design));
+    solution->design.gas.exhaustPressure = exhaust * units::bar;
+    solution->gas->plenumPressure = supply * units::bar;
+    ShownEngine engine;
+    engine.setSolution(solution);
+    return engine;
+}
+
+TEST(Walk, SentencesFollowTheSignOfTheFlow) {
+    const design::Design design = twoLobeDesign();
+    const auto text = [&](double exhaust, double supply, const char* title) {
+        return titled(walkSteps(engineBetween(design, exhaust, supply)), title).text;
+    };
+    EXPECT_TRUE(text(0.1, 1.3, "The exhaust opens").contains(QStringLiteral("rushes out")));
+    EXPECT_TRUE(text(9.0, 9.0, "The exhaust opens").contains(QStringLiteral("flows in from it")));
+    EXPECT_TRUE(text(0.1, 9.0, "The inlet opens").contains(QStringLiteral("scavenging")));
+    EXPECT_TRUE(text(9.0, 9.0, "The inlet opens").contains(QStringLiteral("both ends")));
+    EXPECT_TRUE(text(0.1, 0.1, "The inlet opens").contains(QStringLiteral("back into the inlet")));
+    EXPECT_TRUE(text(0.1, 9.0, "The exhaust closes").contains(QStringLiteral("can add charge")));
+    EXPECT_TRUE(
+        text(0.1, 0.1, "The exhaust closes").contains(QStringLiteral("back into the supply")));
+}
+
+TEST(Walk, TheFlatTopHoldsThePistonsOnlyWhenItDoes) {
+    // A dwell of 4 ° less the lead of 6 ° leaves no moment in which both pistons rest.
+    const auto none =
+        titled(walkSteps(engineWith(inventedSolution(twoLobeDesign()))), "Inner dead centre");
+    EXPECT_TRUE(none.text.contains(QStringLiteral("at no moment"))) << none.text.toStdString();
+    design::Design design = twoLobeDesign();
+    design.mechanism.exhaustLead = 0.0;
+    const auto some = titled(walkSteps(engineWith(inventedSolution(design))), "Inner dead centre");
+    EXPECT_TRUE(some.text.contains(QStringLiteral("8.0°"))) << some.text.toStdString();
+    EXPECT_TRUE(some.text.contains(QStringLiteral("50°")));
+    EXPECT_FALSE(some.text.contains(QStringLiteral("while the gas burns")));
+}
+
+TEST(Walk, OpensWithWhatTurnsAndWhatSlides) {
+    const QString text = walkOpening(engineWith(inventedSolution(twoLobeDesign())));
+    EXPECT_TRUE(text.contains(QStringLiteral("fixed to the shaft and turn with it")));
+    EXPECT_TRUE(text.contains(QStringLiteral("only slide")));
+    EXPECT_TRUE(text.contains(QStringLiteral("36.0 mm")));
+    EXPECT_TRUE(text.contains(QStringLiteral("6.0° ahead"))) << text.toStdString();
 }
 
 TEST(StudentWalk, NextAndBackMoveTheShaftAndTheText) {
@@ -107,6 +169,57 @@ TEST(StudentWalk, NextAndBackMoveTheShaftAndTheText) {
     const auto labels = walk.findChildren<QLabel*>();
     walk.showSolution(inventedSolution(other));
     EXPECT_EQ(walk.step(), 2);
+}
+
+QString shownText(const StudentWalk& walk) {
+    QString all;
+    for (const auto* label : walk.findChildren<QLabel*>())
+        all += label->text() + QLatin1Char('\n');
+    return all;
+}
+
+TEST(StudentWalk, TextFollowsTheShaftWhenAnotherHandTurnsIt) {
+    TurnCursor cursor;
+    StudentWalk walk(cursor);
+    SectionView section(cursor);
+    walk.setTravelTime(0.0);
+    const auto solution = inventedSolution(twoLobeDesign());
+    walk.showSolution(solution);
+    section.showSolution(solution);
+    walk.show();
+    section.resize(700, 400);
+    section.show();
+    // Before the walk begins its first page stays, whatever the shaft does.
+    QTest::keyClick(&section, Qt::Key_PageDown);
+    EXPECT_EQ(walk.step(), -1);
+    EXPECT_TRUE(shownText(walk).contains(QStringLiteral("only slide")));
+    walk.start();
+    const auto steps = walkSteps(engineWith(solution));
+    QTest::keyClick(&section, Qt::Key_Home); // inner dead centre
+    EXPECT_EQ(steps[static_cast<std::size_t>(walk.step())].title,
+              QStringLiteral("Inner dead centre"));
+    EXPECT_EQ(walk.beyond(), 0.0);
+    dragMouse(section, {200, 30}, {260, 30});
+    EXPECT_GT(walk.beyond(), 0.0);
+    EXPECT_TRUE(shownText(walk).contains(QStringLiteral("moved on")));
+    QPushButton* back = nullptr;
+    for (auto* button : walk.findChildren<QPushButton*>())
+        if (button->text().contains(QStringLiteral("Back")))
+            back = button;
+    ASSERT_NE(back, nullptr);
+    const int told = walk.step();
+    QTest::mouseClick(back, Qt::LeftButton);
+    EXPECT_EQ(walk.step(), told);
+    EXPECT_EQ(walk.beyond(), 0.0);
+    const double period = geometryOf(twoLobeDesign())->pair.period();
+    EXPECT_NEAR(
+        std::remainder(cursor.angle() - steps[static_cast<std::size_t>(told)].theta, period), 0.0,
+        1e-9);
+    // Every event of the second lobe is told as well.
+    cursor.setAngle(steps[3].theta + period + 0.001);
+    EXPECT_EQ(walk.step(), 3);
+    walk.reset();
+    EXPECT_EQ(walk.step(), -1);
 }
 
 TEST(StudentWalk, TravelsForwardThroughTheTurnWhenGivenTime) {

@@ -4,8 +4,16 @@
 
 namespace lobewright::ui {
 
+namespace {
+
+// An event reached over several turns may miss its own angle by rounding [rad].
+constexpr double rounding = 1e-9;
+
+} // namespace
+
 Phase phaseAt(const ShownEngine& engine, double theta) {
     const auto events = engine.eventsSince(theta);
+    theta += rounding;
     const auto open = [&](End end) {
         return theta >= events.opens(end) && theta < events.closes(end);
     };

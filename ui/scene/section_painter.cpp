@@ -223,14 +223,10 @@ void SectionPainter::paintPortFlow(End end) {
                 painter_.drawRect(frame_.box(inner, side * b, reached, side * (b + w)));
             }
         }
-        const auto* solution = engine_.solution();
-        const auto gas = engine_.gasAt(theta_);
-        if (open <= 0.0 || !gas || !solution || !solution->gas)
+        const auto flowsIn = engine_.flowsIn(end, theta_);
+        if (open <= 0.0 || !flowsIn)
             continue;
-        const double outside = (end == End::inlet ? solution->gas->plenumPressure
-                                                  : solution->design.gas.exhaustPressure) /
-                               units::bar;
-        const bool inwards = outside > gas->pressure;
+        const bool inwards = *flowsIn;
         const double x = 0.5 * (inner + reached);
         const double reach = (0.12 + 0.28 * open / row.height) * frame_.halfBore();
         painter_.setPen(QPen(tones_.side(end), 2.0));

@@ -106,6 +106,20 @@ std::optional<double> ShownEngine::channelPeak(std::string_view name) const {
     return peak;
 }
 
+std::optional<double> ShownEngine::pressureOutside(End end) const {
+    if (!solution_ || !solution_->gas)
+        return std::nullopt;
+    return (end == End::inlet ? solution_->gas->plenumPressure
+                              : solution_->design.gas.exhaustPressure) /
+           units::bar;
+}
+
+std::optional<bool> ShownEngine::flowsIn(End end, double theta) const {
+    const auto outside = pressureOutside(end);
+    const auto inside = channel("pressure_bar", theta);
+    return outside && inside ? std::optional(*outside > *inside) : std::nullopt;
+}
+
 std::optional<GasMoment> ShownEngine::gasAt(double theta) const {
     const auto pressure = channel("pressure_bar", theta);
     const auto temperature = channel("temperature_K", theta);

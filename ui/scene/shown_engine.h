@@ -51,6 +51,10 @@ class ShownEngine {
     /// Largest magnitude of a channel over the turn.
     std::optional<double> channelPeak(std::string_view name) const;
     std::optional<GasMoment> gasAt(double theta) const;
+    /// Mean pressure outside the ports of an end [bar]; nothing without a solved gas.
+    std::optional<double> pressureOutside(End end) const;
+    /// Whether gas would flow into the chamber through open ports of an end at θ.
+    std::optional<bool> flowsIn(End end, double theta) const;
 
   private:
     GeometryPointer geometry_;

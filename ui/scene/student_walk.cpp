@@ -1,6 +1,8 @@
 #include "ui/scene/student_walk.h"
 
 #include "core/units.h"
+#include "ui/palette.h"
+#include "ui/scene/words.h"
 #include "ui/units.h"
 
 #include <QHBoxLayout>
@@ -13,6 +15,13 @@
 #include <cmath>
 
 namespace lobewright::ui {
+
+namespace {
+
+// Nearer than this the shaft stands at the event: keys and sliders move in such steps.
+constexpr double atEvent = 0.05 * units::degree;
+
+} // namespace
 
 StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("studentWalk"));
@@ -46,7 +55,13 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     connect(back_, &QPushButton::clicked, this, &StudentWalk::goBack);
     travel_.setEasingCurve(QEasingCurve::InOutSine);
     connect(&travel_, &QVariantAnimation::valueChanged, this,
-            [this](const QVariant& theta) { cursor_.setAngle(theta.toDouble()); });
+            [this](const QVariant& theta) { moveTo(theta.toDouble()); });
+    connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
+        if (moving_)
+            return;
+        travel_.stop(); // another hand has the shaft now
+        follow();
+    });
     connect(&Units::instance(), &Units::changed, this, &StudentWalk::tell);
     retell();
 }
@@ -63,27 +78,82 @@ void StudentWalk::showSolution(const SolutionPointer& solution) {
 
 void StudentWalk::setCylinder(int index) {
     cylinder_ = index;
+    follow();
+}
+
+void StudentWalk::reset() {
+    travel_.stop();
+    step_ = -1;
+    beyond_ = 0.0;
+    tell();
 }
 
 void StudentWalk::retell() {
-    // The design changed under the walk: same stop, new numbers, and the shaft stays put.
+    // The design changed under the walk: the shaft stays put, numbers and events are new.
     steps_ = walkSteps(engine_);
     step_ = std::min(step_, steps() - 1);
+    if (travel_.state() == QAbstractAnimation::Running)
+        tell();
+    else
+        follow();
+}
+
+void StudentWalk::follow() {
+    if (step_ >= 0 && !steps_.empty()) {
+        // Events repeat every period; passed last is the one with the least way back to it.
+        const double theta = engine_.angleOfCylinder(cylinder_, cursor_.angle()) + atEvent;
+        const double period = engine_.pair().period();
+        double least = period;
+        for (std::size_t i = 0; i < steps_.size(); ++i) {
+            const double turns = (theta - steps_[i].theta) / period;
+            const double past = (turns - std::floor(turns)) * period;
+            if (past < least) {
+                least = past;
+                step_ = static_cast<int>(i);
+            }
+        }
+        beyond_ = std::max(0.0, least - atEvent);
+        if (beyond_ < atEvent)
+            beyond_ = 0.0;
+    }
     tell();
 }
 
 void StudentWalk::tell() {
     const bool told = step_ >= 0;
+    const QString hint = tr("Press Next to turn the shaft to the first event of a cycle. Every "
+                            "step tells what happens there and why, with the numbers of the "
+                            "engine on the screen.");
+    const QString opening = walkOpening(engine_);
     title_->setText(told ? steps_[static_cast<std::size_t>(step_)].title
                          : tr("One cycle, step by step"));
-    text_->setText(told ? inShownUnits(steps_[static_cast<std::size_t>(step_)].text)
-                        : tr("Press Next to turn the shaft to the first event of a cycle. Every "
-                             "step tells what happens there and why, with the numbers of the "
-                             "engine on the screen."));
-    place_->setText(told ? tr("%1 of %2").arg(step_ + 1).arg(steps()) : QString());
-    back_->setEnabled(step_ > 0);
+    text_->setText(told                ? inShownUnits(steps_[static_cast<std::size_t>(step_)].text)
+                   : opening.isEmpty() ? hint
+                                       : inShownUnits(opening) + QStringLiteral("\n\n") + hint);
+    place_->setText(!told           ? QString()
+                    : beyond_ > 0.0 ? tr("%1 of %2, the shaft has been moved on by %3")
+                                          .arg(step_ + 1)
+                                          .arg(steps())
+                                          .arg(words::degrees(beyond_, 1))
+                                    : tr("%1 of %2").arg(step_ + 1).arg(steps()));
+    back_->setText(beyond_ > 0.0 ? tr("&Back to it") : tr("&Back"));
+    back_->setEnabled(told);
     on_->setEnabled(!steps_.empty());
     on_->setText(told && step_ + 1 == steps() ? tr("&From the start") : tr("&Next"));
+    showTone();
+}
+
+void StudentWalk::showTone() {
+    const Palette& tones = Palette::of(*this);
+    QPalette palette = text_->palette();
+    palette.setColor(QPalette::WindowText, beyond_ > 0.0 ? tones.quiet : tones.ink);
+    text_->setPalette(palette);
+}
+
+void StudentWalk::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        showTone();
 }
 
 double StudentWalk::shaftAngle(const WalkStep& step) const {
@@ -92,14 +162,21 @@ double StudentWalk::shaftAngle(const WalkStep& step) const {
     return step.theta + angles[k] - angles.front();
 }
 
+void StudentWalk::moveTo(double theta) {
+    moving_ = true;
+    cursor_.setAngle(theta);
+    moving_ = false;
+}
+
 void StudentWalk::travelTo(double theta) {
     cursor_.setPlaying(false);
     travel_.stop();
+    beyond_ = 0.0;
     const double from = cursor_.angle();
-    // Forward, as the machine turns, except for a step back by less than half a turn.
-    double way = std::remainder(theta - from, units::turn);
+    // Every period has the same events: the shaft turns to the nearest place of the one told.
+    const double way = std::remainder(theta - from, engine_.pair().period());
     if (travelSeconds_ <= 0.0 || std::abs(way) < 1e-9) {
-        cursor_.setAngle(theta);
+        moveTo(from + way);
         return;
     }
     travel_.setStartValue(from);
@@ -112,16 +189,19 @@ void StudentWalk::goOn() {
     if (steps_.empty())
         return;
     step_ = (step_ + 1) % steps();
-    tell();
     travelTo(shaftAngle(steps_[static_cast<std::size_t>(step_)]));
+    tell();
 }
 
 void StudentWalk::goBack() {
-    if (step_ <= 0)
+    if (step_ < 0)
         return;
-    --step_;
+    // Beyond an event the way back leads to it first; before the first stands the opening page.
+    if (beyond_ <= 0.0)
+        --step_;
+    if (step_ >= 0)
+        travelTo(shaftAngle(steps_[static_cast<std::size_t>(step_)]));
     tell();
-    travelTo(shaftAngle(steps_[static_cast<std::size_t>(step_)]));
 }
 
 void StudentWalk::start() {

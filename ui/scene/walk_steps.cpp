@@ -52,6 +52,18 @@ class Teller {
             .arg(words::degrees(std::abs(cycleAngle), 1));
     }
     bool knowsGas() const { return engine_.gasAt(cycle_.centres.idc).has_value(); }
+    /// Nothing burns: what is inside is air and stays air.
+    bool isMotored() const { return engine_.design().running.motored; }
+    /// Which way gas goes through open ports; the textbook's way where no gas is solved.
+    bool flowsIn(End end, double theta) const {
+        return engine_.flowsIn(end, theta).value_or(end == End::inlet);
+    }
+    double commonRest() const;
+    QString burnAtRest() const;
+    QString blowdown() const;
+    QString flowThrough() const;
+    QString afterCharge() const;
+    QString exhaustRemains() const;
 
     const ShownEngine& engine_;
     const ports::CycleEvents& cycle_;
@@ -85,12 +97,52 @@ WalkStep Teller::ignition(double theta) const {
     step.text =
         Words::tr("The charge, squeezed to %1 and %2 K, starts to burn %3.")
             .arg(bar(theta), gas ? words::number(gas->temperature, 0) : QString(), fromIdc(theta));
+    const QString burn = words::degrees(engine_.design().gas.burn.duration, 0);
+    step.text += QLatin1Char(' ');
     step.text +=
-        QLatin1Char(' ') +
-        Words::tr("It burns for %1 of the cycle, so it has to start early for the pressure to be "
-                  "highest when the pistons begin to part.")
-            .arg(words::degrees(engine_.design().gas.burn.duration, 0));
+        theta < cycle_.centres.idc
+            ? Words::tr("It burns for %1 of the cycle, so it has to start early for the "
+                        "pressure to be highest when the pistons begin to part.")
+                  .arg(burn)
+            : Words::tr("It burns for %1 of the cycle, while the pistons already part.").arg(burn);
     return step;
+}
+
+/// How long both pistons stand still around inner dead centre [rad of the shaft].
+double Teller::commonRest() const {
+    constexpr double step = 0.02 * units::degree;
+    const auto rests = [this](double theta) {
+        return std::ranges::all_of(bothEnds, [&](End end) {
+            const double stroke = engine_.pair().curve(end).stroke();
+            return std::abs(engine_.pair().lift(end, theta).y1) < 1e-6 * stroke;
+        });
+    };
+    const double idc = cycle_.centres.idc;
+    if (!rests(idc - step) || !rests(idc + step))
+        return 0.0;
+    double before = step, after = step;
+    while (rests(idc - before - step) && before < engine_.pair().period())
+        before += step;
+    while (rests(idc + after + step) && after < engine_.pair().period())
+        after += step;
+    return before + after;
+}
+
+QString Teller::burnAtRest() const {
+    const double rest = commonRest() * engine_.pair().cyclesPerTurn();
+    const double burn = engine_.design().gas.burn.duration;
+    const QString pressure = bar(cycle_.centres.idc);
+    if (rest >= 0.8 * burn)
+        return Words::tr("Pressure is %1 and the flat top of the lobes holds the pistons here "
+                         "while the gas burns.")
+            .arg(pressure);
+    if (rest > 0.0)
+        return Words::tr("Pressure is %1; the flat tops of the lobes hold both pistons still for "
+                         "%2 of the cycle, the burn takes %3.")
+            .arg(pressure, words::degrees(rest, 1), words::degrees(burn, 0));
+    return Words::tr("Pressure is %1; at no moment do both pistons stand still together, so the "
+                     "burn of %2 of the cycle goes on in a chamber that changes.")
+        .arg(pressure, words::degrees(burn, 0));
 }
 
 WalkStep Teller::innerDeadCentre() const {
@@ -109,10 +161,7 @@ WalkStep Teller::innerDeadCentre() const {
             Words::tr("Pressure has risen to %1 by compression alone, because nothing burns.")
                 .arg(bar(theta));
     } else {
-        step.text +=
-            Words::tr("Pressure is %1 and the flat top of the lobes holds the pistons here "
-                      "while the gas burns.")
-                .arg(bar(theta));
+        step.text += burnAtRest();
     }
     return step;
 }
@@ -143,43 +192,73 @@ WalkStep Teller::exhaustOpens() const {
                                  .arg(bar(theta))
                            : Words::tr("The exhaust piston uncovers its ports.");
     step.text += QLatin1Char(' ');
-    if (cycle_.blowdown() > 0.0) {
-        step.text +=
-            Words::tr("For the next %1 burnt gas rushes out by its own pressure before the "
-                      "inlet opens: the blowdown.")
-                .arg(span(cycle_.blowdown()));
-    } else {
-        step.text +=
-            Words::tr("The inlet has been open for %1 already, so burnt gas could enter it: "
-                      "there is no blowdown.")
-                .arg(span(-cycle_.blowdown()));
-    }
+    step.text += cycle_.blowdown() > 0.0
+                     ? blowdown()
+                     : Words::tr("The inlet has been open for %1 already, so gas could leave "
+                                 "through it: there is no blowdown.")
+                           .arg(span(-cycle_.blowdown()));
     return step;
+}
+
+QString Teller::blowdown() const {
+    const QString time = span(cycle_.blowdown());
+    if (flowsIn(End::exhaust, cycle_.exhaustOpens))
+        return Words::tr("The exhaust stands above the chamber, so gas flows in from it until the "
+                         "inlet opens %1 later: this blowdown lets nothing out.")
+            .arg(time);
+    if (flowsIn(End::exhaust, cycle_.inletOpens))
+        return isMotored() ? Words::tr("In the next %1, the blowdown, air first flows out and then "
+                                       "back in, as the growing chamber falls below the exhaust.")
+                                 .arg(time)
+                           : Words::tr("In the next %1, the blowdown, burnt gas first rushes out "
+                                       "and then comes back, as the growing chamber falls below "
+                                       "the exhaust.")
+                                 .arg(time);
+    return isMotored() ? Words::tr("For the next %1 air flows out by its own pressure before the "
+                                   "inlet opens: the blowdown.")
+                             .arg(time)
+                       : Words::tr("For the next %1 burnt gas rushes out by its own pressure "
+                                   "before the inlet opens: the blowdown.")
+                             .arg(time);
 }
 
 WalkStep Teller::inletOpens() const {
     const double theta = cycle_.inletOpens;
     WalkStep step{theta, Words::tr("The inlet opens"), {}};
-    const auto gas = engine_.gasAt(theta);
-    const auto* solution = engine_.solution();
-    if (!gas || !solution || !solution->gas) {
+    const auto supply = engine_.pressureOutside(End::inlet);
+    if (!knowsGas() || !supply) {
         step.text =
             Words::tr("The inlet piston uncovers its ports. Fresh gas can enter at this end "
-                      "and push burnt gas out at the other: scavenging.");
+                      "and push out at the other what is inside: scavenging.");
         return step;
     }
-    const double supply = solution->gas->plenumPressure / units::bar;
     step.text =
         Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 bar in "
                   "the supply.")
-            .arg(bar(theta), words::number(supply, 2));
-    step.text += QLatin1Char(' ');
-    step.text += gas->pressure > supply
-                     ? Words::tr("The chamber is still above the supply, so some burnt gas first "
-                                 "flows back into the inlet; more blowdown would avoid that.")
-                     : Words::tr("Fresh gas flows in at this end and pushes burnt gas out at the "
-                                 "other: scavenging.");
+            .arg(bar(theta), words::number(*supply, 2));
+    step.text += QLatin1Char(' ') + flowThrough();
     return step;
+}
+
+/// What the two rows do when the inlet opens.
+QString Teller::flowThrough() const {
+    const double theta = cycle_.inletOpens;
+    if (!flowsIn(End::inlet, theta))
+        return isMotored()
+                   ? Words::tr("The chamber is still above the supply, so some air first flows "
+                               "back into the inlet.")
+                   : Words::tr("The chamber is still above the supply, so some burnt gas first "
+                               "flows back into the inlet; more blowdown would avoid that.");
+    if (theta < cycle_.exhaustOpens)
+        return Words::tr("Fresh gas flows in at this end, and nothing leaves before the exhaust "
+                         "opens too.");
+    if (flowsIn(End::exhaust, theta))
+        return Words::tr("Gas flows in at both ends, for the chamber stands below the exhaust too; "
+                         "it flows through only once the chamber has filled.");
+    return isMotored() ? Words::tr("Fresh air flows in at this end and pushes the air inside out "
+                                   "at the other, as scavenging does with burnt gas.")
+                       : Words::tr("Fresh gas flows in at this end and pushes burnt gas out at the "
+                                   "other: scavenging.");
 }
 
 WalkStep Teller::outerDeadCentre() const {
@@ -191,12 +270,16 @@ WalkStep Teller::outerDeadCentre() const {
     const auto gas = engine_.gasAt(theta);
     const QString overlap = span(cycle_.overlap());
     step.text +=
-        gas ? Words::tr("Both rows of ports are open together for %1; by now %2 % of the gas "
-                        "inside is burnt gas.")
-                  .arg(overlap, words::number(100.0 * gas->burntShare, 0))
-            : Words::tr("Both rows of ports are open together for %1, the time for "
-                        "scavenging.")
-                  .arg(overlap);
+        gas && isMotored()
+            ? Words::tr("Both rows of ports are open together for %1; all that is inside is air, "
+                        "because nothing burns.")
+                  .arg(overlap)
+        : gas ? Words::tr("Both rows of ports are open together for %1; by now %2 % of the gas "
+                          "inside is burnt gas.")
+                    .arg(overlap, words::number(100.0 * gas->burntShare, 0))
+              : Words::tr("Both rows of ports are open together for %1, the time for "
+                          "scavenging.")
+                    .arg(overlap);
     return step;
 }
 
@@ -210,12 +293,28 @@ WalkStep Teller::firstClosing() const {
                              : Words::tr("The inlet ports close %1 before the exhaust ports.")
                                    .arg(span(-cycle_.afterCharge()));
     step.text += QLatin1Char(' ');
-    step.text += exhaustFirst
-                     ? Words::tr("Until the inlet closes too, the supply can add charge that "
-                                 "no longer escapes: the after-charge.")
-                     : Words::tr("Until the exhaust closes too, fresh charge can escape: some "
-                                 "exhaust lead would turn the order round.");
+    step.text += exhaustFirst ? afterCharge() : exhaustRemains();
     return step;
+}
+
+QString Teller::afterCharge() const {
+    if (!flowsIn(End::inlet, cycle_.exhaustCloses))
+        return Words::tr("Until the inlet closes too, charge flows back into the supply, because "
+                         "the pistons have already squeezed the chamber above it.");
+    if (!flowsIn(End::inlet, cycle_.inletCloses))
+        return Words::tr("Until the inlet closes too, the supply first adds charge that no longer "
+                         "escapes, the after-charge, and then some flows back as the pistons "
+                         "squeeze the chamber above the supply.");
+    return Words::tr("Until the inlet closes too, the supply can add charge that "
+                     "no longer escapes: the after-charge.");
+}
+
+QString Teller::exhaustRemains() const {
+    if (flowsIn(End::exhaust, cycle_.inletCloses))
+        return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
+                         "chamber stands below it.");
+    return Words::tr("Until the exhaust closes too, fresh charge can escape: some "
+                     "exhaust lead would turn the order round.");
 }
 
 } // namespace
@@ -247,6 +346,30 @@ std::vector<WalkStep> walkSteps(const ShownEngine& engine) {
     std::stable_sort(steps.begin(), steps.end(),
                      [](const WalkStep& a, const WalkStep& b) { return a.theta < b.theta; });
     return steps;
+}
+
+QString walkOpening(const ShownEngine& engine) {
+    if (engine.isEmpty())
+        return {};
+    const auto& mechanism = engine.design().mechanism;
+    const double lead = mechanism.exhaustLead + mechanism.adjuster.setting;
+    QString text =
+        Words::tr("Both tracks are fixed to the shaft and turn with it; the pistons only slide, "
+                  "each on a roller that its track pushes inward and the gas pushes back out.");
+    text +=
+        QLatin1Char(' ') +
+        Words::tr("Here the strokes are %1 mm at the inlet end and %2 mm at the exhaust end. "
+                  "Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.")
+            .arg(words::number(engine.pair().curve(End::inlet).stroke() / units::millimetre, 1),
+                 words::number(engine.pair().curve(End::exhaust).stroke() / units::millimetre, 1))
+            .arg(mechanism.cylinders)
+            .arg(engine.pair().cyclesPerTurn());
+    if (std::abs(lead) > 1e-9)
+        text += QLatin1Char(' ') +
+                (lead > 0.0 ? Words::tr("The exhaust track stands %1 ahead of the inlet track.")
+                            : Words::tr("The exhaust track stands %1 behind the inlet track."))
+                    .arg(words::degrees(std::abs(lead), 1));
+    return text;
 }
 
 } // namespace lobewright::ui

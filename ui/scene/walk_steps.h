@@ -19,4 +19,7 @@ struct WalkStep {
 /// the solution at hand knows; without one the geometry alone.
 std::vector<WalkStep> walkSteps(const ShownEngine& engine);
 
+/// What stands before the first step: what is fixed, what turns and what slides in this engine.
+QString walkOpening(const ShownEngine& engine);
+
 } // namespace lobewright::ui

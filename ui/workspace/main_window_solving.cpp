@@ -83,6 +83,8 @@ void MainWindow::designChanged(Document::Change change) {
     numbers_->show(document_.design());
     snapshots_->show(document_.design());
     const bool dragging = change == Document::Change::dragging;
+    if (change == Document::Change::replaced)
+        views_->startAnew();
     // Views make their next edit from what they show: never from an older design.
     if (solution_ && dragging)
         showGeometrySoon();

@@ -99,9 +99,9 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     add("solid", tr("Engine in space"), new SpaceView(cursor, owner));
     add("clock", tr("Cam and crank on one clock"), new ClockView(cursor, owner));
     add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
-    auto* walk = new StudentWalk(cursor, owner);
-    add("walk", tr("Walk through a cycle"), walk);
-    connect(circle, &CylinderCircle::cylinderChosen, walk, &StudentWalk::setCylinder);
+    walk_ = new StudentWalk(cursor, owner);
+    add("walk", tr("Walk through a cycle"), walk_);
+    connect(circle, &CylinderCircle::cylinderChosen, walk_, &StudentWalk::setCylinder);
 }
 
 void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
@@ -188,6 +188,10 @@ void Views::addReviews(QWidget* owner) {
 const Views::View* Views::find(const QString& key) const {
     const auto found = std::ranges::find(views_, key, &View::key);
     return found == views_.end() ? nullptr : &*found;
+}
+
+void Views::startAnew() {
+    walk_->reset();
 }
 
 void Views::showSolution(const SolutionPointer& solution) {

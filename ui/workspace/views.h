@@ -16,6 +16,7 @@ class QMenu;
 namespace lobewright::ui {
 
 class PositionPlot;
+class StudentWalk;
 
 /// Everything that can stand in a pane: drawings, plots, lists. One of each, all of the same
 /// cursor. Views that cannot be seen are brought up to date when they are shown.
@@ -46,6 +47,8 @@ class Views : public QObject {
     void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
 
+    /// Another design was opened: what tells a story starts anew.
+    void startAnew();
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
@@ -80,6 +83,7 @@ class Views : public QObject {
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
     PositionPlot* position_ = nullptr;
+    StudentWalk* walk_ = nullptr;
     QWidget* editedLast_ = nullptr;
     SolutionPointer solution_, baseline_;
     GeometryPointer geometry_; ///< of a drag that is ahead of the solution, else null
