@@ -1,6 +1,7 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
 #include "ui/scene/clock_view.h"
+#include "ui/scene/phase.h"
 #include "ui/scene/space_view.h"
 
 #include <QTest>
@@ -50,6 +51,27 @@ TEST_F(Clock, ExhaustCrankLeadsByTheLeadInDegreesOfACycle) {
     const double lead = view.engine().design().mechanism.exhaustLead;
     EXPECT_NEAR(view.crankAngle(End::exhaust, 1.0) - view.crankAngle(End::inlet, 1.0),
                 pair().cyclesPerTurn() * lead, 1e-12);
+}
+
+TEST_F(Clock, AGasCycleBeginsAtTheLastPortClosing) {
+    const auto& cycle = view.engine().timing().cycles().front();
+    const double period = pair().period(), away = 0.01;
+    EXPECT_EQ(view.gasCycle(cycle.centres.idc), 1);
+    EXPECT_EQ(view.gasCycle(cycle.lastClosing() - away), 1);
+    EXPECT_EQ(view.gasCycle(cycle.lastClosing()), 2);
+    EXPECT_EQ(view.gasCycle(cycle.lastClosing() + away), 2); // compresses for the second firing
+    EXPECT_EQ(view.gasCycle(cycle.centres.idc + period), 2);
+    EXPECT_EQ(view.gasCycle(cycle.lastClosing() + period + away), 1);
+}
+
+TEST_F(Clock, AtAnEventThePhaseIsThatAfterItHoweverTheAngleWasReached) {
+    const auto& engine = view.engine();
+    const auto& cycle = engine.timing().cycles().front();
+    for (const double rounding : {-1e-12, 0.0, 1e-12}) {
+        EXPECT_EQ(phaseAt(engine, cycle.exhaustCloses + rounding), Phase::afterCharge);
+        EXPECT_EQ(phaseAt(engine, cycle.exhaustOpens + rounding), Phase::blowdown);
+        EXPECT_EQ(phaseAt(engine, cycle.inletOpens + rounding), Phase::scavenging);
+    }
 }
 
 TEST_F(Clock, PictureMovesWithTheShaft) {

@@ -191,17 +191,36 @@ void ClockView::paintCrank(QPainter& painter, End end) const {
     painter.drawLine(at(crown + 1.5 / scale_, -b), at(crown + 1.5 / scale_, b));
 }
 
+int ClockView::gasCycle(double theta) const {
+    // A cycle runs from one last port closing to the next, so compression belongs to the firing
+    // that it serves.
+    const auto& pair = engine().pair();
+    const auto events = engine().eventsSince(theta);
+    const auto& centres = pair.deadCentres();
+    int number = 0;
+    double nearest = units::turn;
+    for (std::size_t j = 0; j < centres.size(); ++j) {
+        const double periods = (events.centres.idc - centres[j].idc) / pair.period();
+        const double off = std::abs(periods - std::round(periods));
+        if (off < nearest) {
+            nearest = off;
+            number = static_cast<int>(std::lround(periods)) * static_cast<int>(centres.size()) +
+                     static_cast<int>(j);
+        }
+    }
+    constexpr double rounding = 1e-9;
+    if (theta + rounding >= events.lastClosing())
+        ++number;
+    const int all = pair.cyclesPerTurn();
+    return ((number % all) + all) % all + 1;
+}
+
 QString ClockView::camWords() const {
     const double theta = cursor().angle();
-    const auto& pair = engine().pair();
-    const auto repeated = static_cast<double>(pair.deadCentres().size());
-    const double period = units::turn * repeated / pair.cyclesPerTurn();
-    const double turned = turnFromInnerDeadCentre(theta) + units::turn;
-    const int before = static_cast<int>(std::floor(std::fmod(turned, units::turn) / period));
     return tr("Cam tracks: shaft %1, gas cycle %2 of %3 in a turn")
         .arg(words::degrees(theta, 1))
-        .arg(before * static_cast<int>(repeated) + engine().cycleAt(theta).cycle + 1)
-        .arg(pair.cyclesPerTurn());
+        .arg(gasCycle(theta))
+        .arg(engine().pair().cyclesPerTurn());
 }
 
 QString ClockView::crankWords() const {
@@ -220,14 +239,18 @@ QString ClockView::crankWords() const {
 
 void ClockView::paintWords(QPainter& painter) const {
     const double line = painter.fontMetrics().height();
-    painter.setPen(tones().ink);
-    painter.drawText(QRectF(margin, 0.3 * line, width() - 2.0 * margin, line), Qt::AlignHCenter,
-                     painter.fontMetrics().elidedText(camWords(), Qt::ElideRight,
-                                                      width() - static_cast<int>(2.0 * margin)));
-    painter.drawText(QRectF(margin, crankArea_.top() - 1.3 * line, width() - 2.0 * margin, line),
-                     Qt::AlignHCenter,
-                     painter.fontMetrics().elidedText(crankWords(), Qt::ElideRight,
-                                                      width() - static_cast<int>(2.0 * margin)));
+    const auto put = [&](double y, const QString& words) {
+        const QRectF row(margin, y, width() - 2.0 * margin, line);
+        const QString shown =
+            painter.fontMetrics().elidedText(words, Qt::ElideRight, static_cast<int>(row.width()));
+        // On paper of its own: where the pane is low the tracks reach up to it.
+        const QRectF written = painter.boundingRect(row, Qt::AlignHCenter, shown);
+        painter.fillRect(written.adjusted(-4, -1, 4, 1), tones().paper);
+        painter.setPen(tones().ink);
+        painter.drawText(row, Qt::AlignHCenter, shown);
+    };
+    put(0.3 * line, camWords());
+    put(crankArea_.top() - 1.3 * line, crankWords());
 }
 
 } // namespace lobewright::ui

@@ -28,6 +28,8 @@ class ClockView : public TurnView {
     double crankAngle(End end, double theta) const;
     /// Lift of a piston on cranks [m].
     double crankLift(End end, double theta) const;
+    /// The gas cycle of a turn that cylinder 1 is in, from 1; it begins at the last port closing.
+    int gasCycle(double theta) const;
 
     void addOptions(QMenu& menu);
 
