@@ -82,12 +82,34 @@ TEST_F(Adjuster, TableShowsTheSolutionsFiguresAndTheBaselineOnRequest) {
     panel.showSolution(solution);
     auto* table = panel.findChild<QTableWidget*>();
     ASSERT_NE(table, nullptr);
-    EXPECT_EQ(table->item(0, 1)->text(), QStringLiteral("11.25"));
     EXPECT_EQ(table->item(0, 2)->text(), QStringLiteral("−0.12"));
-    EXPECT_TRUE(table->isColumnHidden(4));
-    panel.showBaseline(solution);
-    EXPECT_FALSE(table->isColumnHidden(4));
     EXPECT_EQ(table->item(0, 4)->text(), QStringLiteral("11.25"));
+    EXPECT_TRUE(table->isColumnHidden(5));
+    panel.showBaseline(solution);
+    EXPECT_FALSE(table->isColumnHidden(5));
+    EXPECT_EQ(table->item(0, 5)->text(), QStringLiteral("11.25"));
+}
+
+// A row can be added up: the lead alone, what turning and what moving adds, the value now.
+TEST_F(Adjuster, LeadAndSettingAddUpToWhatIsThereNow) {
+    design.mechanism.exhaustLead = 22.5 * deg;
+    design.mechanism.adjuster.setting = 8.0 * deg;
+    auto solution = std::make_shared<solution::Solution>(*inventedSolution(design));
+    solution->figures.push_back({"timing", "blowdown_deg", "", "", 42.1, ""});
+    solution->figures.push_back({"geometry", "blowdown_change_phase_deg", "", "", -8.0, ""});
+    solution->figures.push_back({"geometry", "blowdown_change_axial_deg", "", "", 2.3, ""});
+    solution->figures.push_back({"balance", "shaking_force_peak_N", "", "N", 1234.0, ""});
+    panel.showSolution(solution);
+    const auto* table = panel.findChild<QTableWidget*>();
+    EXPECT_EQ(table->item(2, 1)->text(), QStringLiteral("47.8"));
+    EXPECT_EQ(table->item(2, 2)->text(), QStringLiteral("−8.0"));
+    EXPECT_EQ(table->item(2, 3)->text(), QStringLiteral("+2.3"));
+    EXPECT_EQ(table->item(2, 4)->text(), QStringLiteral("42.1"));
+    EXPECT_TRUE(table->item(8, 4)->text().startsWith(QStringLiteral("1234")));
+    bool said = false;
+    for (const auto* label : panel.findChildren<QLabel*>())
+        said = said || label->text().contains(QStringLiteral("22.50° + setting 8.00° = 30.50°"));
+    EXPECT_TRUE(said);
 }
 
 TEST(AdjusterPictures, AreKept) {

@@ -183,6 +183,16 @@ TEST_F(Section, GroundDragWheelAndArrowsTurnTheShaft) {
     EXPECT_FALSE(cursor.isPlaying());
 }
 
+// The tracks pass up and down in the section: a vertical drag takes them along with the hand.
+TEST_F(Section, AVerticalDragTakesTheTracksAlong) {
+    const auto& frame = view.frame();
+    const double radius = view.engine().pair().mechanism().pitchRadius;
+    cursor.setAngle(0.5);
+    const double pixels = 0.1 * radius * frame.scale();
+    dragMouse(view, {450, 30}, QPointF(450, 30 + pixels));
+    EXPECT_NEAR(cursor.angle(), 0.6, 1e-3);
+}
+
 TEST_F(Section, PageKeysStepThroughThePortEventsInOrder) {
     const auto& cycle = view.engine().timing().cycles().front();
     cursor.setAngle(cycle.centres.idc);

@@ -1,11 +1,17 @@
+#include "core/track/undercut.h"
 #include "core/units.h"
+#include "tests/ui/drawn_text.h"
 #include "tests/ui/scene_fixture.h"
 #include "ui/scene/unrolled_tracks.h"
 
 #include <QApplication>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui::test {
@@ -124,6 +130,85 @@ TEST_F(Tracks, SlidingTheExhaustTrackToTheLeftIncreasesItsLead) {
     EXPECT_NEAR(applied.design().mechanism.exhaustLead / deg, 11.0, 0.26);
     // The drawn exhaust lobes follow the hand: 5 ° earlier in u.
     EXPECT_NEAR(view.frame().lead(End::exhaust) / deg, 11.0, 0.26);
+}
+
+TEST_F(Tracks, TheBarOfTheLeadSlidesWithTheTrackAndNamesTheSum) {
+    design::Design design = twoLobeDesign();
+    design.mechanism.adjuster.setting = 8.0 * deg;
+    UnrolledTracks other(cursor);
+    showActive(other);
+    Applied turned(other, design);
+    const Handle lead = handleNamed(other, "/mechanism/exhaust_lead_deg");
+    EXPECT_TRUE(lead.atRest);
+    ASSERT_TRUE(lead.axes[0].note);
+    const QString sum = lead.axes[0].note(22.5);
+    EXPECT_TRUE(sum.contains(QStringLiteral("8.00°"))) << sum.toStdString();
+    EXPECT_TRUE(sum.contains(QStringLiteral("30.50°"))) << sum.toStdString();
+    const double pixels = 5.0 * other.frame().pixelsPerRadian() * deg;
+    dragMouse(other, lead.at, lead.at - QPointF(pixels, 0.0));
+    const Handle moved = handleNamed(other, "/mechanism/exhaust_lead_deg");
+    EXPECT_NEAR(lead.at.x() - moved.at.x(), pixels, 0.5 * pixels / 5.0);
+}
+
+// One pattern for both tracks: its dots stand on both, so that nobody is surprised by the other.
+TEST_F(Tracks, ASharedPatternHasHandlesOnBothTracks) {
+    const Handle bound = handleNamed(view, "/tracks/inlet/segments/1/span_deg@exhaust");
+    EXPECT_TRUE(bound.label.contains(QStringLiteral("Both tracks")));
+    EXPECT_GT(bound.at.y(), view.frame().middle().center().y());
+    dragMouse(view, bound.at, bound.at + QPointF(6.0 * pixelsPerDegree(), 0.0));
+    EXPECT_NEAR(spanDegrees(applied.design(), 1), 10.0, 0.3);
+    QMenu menu;
+    view.addOptions(menu);
+    QAction* own = menu.actions().front();
+    EXPECT_TRUE(own->text().contains(QStringLiteral("its own")));
+    QSignalSpy edits(&view, &TurnView::edited);
+    own->trigger();
+    ASSERT_EQ(edits.count(), 1);
+    const Edit edit = edits.front().front().value<Edit>();
+    ASSERT_TRUE(edit.replacement);
+    EXPECT_TRUE(edit.replacement->tracks.exhaust.has_value());
+}
+
+// The least radius is that of the checks, and stands at the inner edge of this track.
+TEST_F(Tracks, LeastRadiusIsTheRefinedOneAndNamesItsPlace) {
+    const auto& mechanism = view.engine().design().mechanism;
+    const auto exact =
+        track::smallestRelativeRadius(view.engine().pair().curve(End::inlet), mechanism.pitchRadius,
+                                      mechanism.roller, track::Flank::push);
+    EXPECT_NEAR(view.limits(End::inlet).leastRelativeRadius, exact.value, 1e-12);
+    EXPECT_LT(exact.place.rho, mechanism.pitchRadius);
+    EXPECT_EQ(view.limits(End::inlet).leastRadiusAt, TrackLimits::Across::innerEdge);
+}
+
+TEST_F(Tracks, TheTagGoesWithTheHandAndSaysWhichAngle) {
+    const auto isTagged = [this] {
+        return std::ranges::any_of(drawnText(view), [](const DrawnText& drawn) {
+            return drawn.text.contains(QStringLiteral("track angle"));
+        });
+    };
+    const Handle bound = handleNamed(view, "/tracks/inlet/segments/1/span_deg");
+    const QPointF way(2.0 * pixelsPerDegree(), 0.0);
+    dragMouse(view, bound.at, bound.at + way, Qt::NoModifier, false);
+    EXPECT_TRUE(isTagged());
+    QMouseEvent release(QEvent::MouseButtonRelease, bound.at + way,
+                        view.mapToGlobal(bound.at + way), Qt::LeftButton, Qt::NoButton,
+                        Qt::NoModifier);
+    QApplication::sendEvent(&view, &release);
+    EXPECT_FALSE(isTagged());
+    ASSERT_TRUE(view.chooseHandle("/tracks/inlet/segments/1/span_deg"));
+    EXPECT_TRUE(isTagged()); // with the keyboard there is no pointer to say it
+}
+
+TEST_F(Tracks, ANarrowPaneShortensTheWordsButKeepsTheFigures) {
+    const QString angle =
+        QString::number(view.limits(End::inlet).largestPressureAngle / deg, 'f', 1);
+    for (const int width : {1000, 420, 260}) {
+        view.resize(width, 300);
+        bool found = false;
+        for (const DrawnText& drawn : drawnText(view))
+            found = found || drawn.text.contains(angle);
+        EXPECT_TRUE(found) << width;
+    }
 }
 
 TEST_F(Tracks, AnExhaustTrackOfItsOwnHasItsOwnHandles) {

@@ -142,4 +142,22 @@ Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit
     return edit;
 }
 
+double knotShift(const design::Design& design, End end) {
+    const auto* knots = knotsOf(design, end);
+    if (!knots)
+        return 0.0;
+    const auto curve = motion::LiftCurve::make(design.tracks[end]);
+    return curve ? curve->at(knots->front().angle).y - knots->front().lift : 0.0;
+}
+
+std::optional<Edit> ownExhaustTrack(const design::Design& design) {
+    if (design.tracks.exhaust)
+        return std::nullopt;
+    Edit edit;
+    edit.text = Words::tr("Make the exhaust track its own");
+    edit.replacement = design;
+    edit.replacement->tracks.exhaust = design.tracks.inlet;
+    return edit;
+}
+
 } // namespace lobewright::ui

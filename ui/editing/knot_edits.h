@@ -28,6 +28,13 @@ std::optional<Edit> freeSlope(const design::Design& design, End end, int index);
 /// The knot of a pattern at this angle [deg], −1: none.
 int knotAt(const design::Design& design, End end, double angle);
 
+/// What the curve adds to the lifts of its knots, so that its lowest place has lift 0 [m]; 0 where
+/// the track has no knots.
+double knotShift(const design::Design& design, End end);
+
+/// One pattern for both tracks becomes two; nothing where the exhaust track has its own.
+std::optional<Edit> ownExhaustTrack(const design::Design& design);
+
 /// The knots of a fit in place of the present description; its name says how far it strays.
 Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit);
 

@@ -92,13 +92,14 @@ void LiftHandles::addHandles(LiftGrip::Curve curve) {
     const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
     for (const End end : bothEnds) {
         const double atZero = pair.trackAngle(end, 0.0);
-        for (const LiftGrip& grip : liftGrips(geometry_->design, end, curve)) {
+        for (const LiftGrip& grip :
+             liftGrips(geometry_->design, patternEnd(geometry_->design, end), curve)) {
             for (int k = 0; k < repetitions; ++k) {
                 double theta =
                     std::fmod(grip.angle * units::degree - atZero + k * pair.period(), units::turn);
                 if (theta < 0.0)
                     theta += units::turn;
-                handles_.push_back({grip, theta, plottedAt(end, curve, theta)});
+                handles_.push_back({grip, theta, plottedAt(end, curve, theta), end});
             }
         }
     }
@@ -151,6 +152,8 @@ std::optional<LiftGrip> LiftHandles::grip(const LiftGrip& like) const {
 
 bool LiftHandles::press(const QMouseEvent& event) {
     const auto found = at(event.position());
+    pointer_ = event.position();
+    released_.reset();
     selected_ = found ? std::optional(handles_[*found].grip) : std::nullopt;
     canvas_.refreshLayer(TurnCanvas::handles);
     if (!found)
@@ -166,6 +169,7 @@ bool LiftHandles::press(const QMouseEvent& event) {
 bool LiftHandles::drag(const QMouseEvent& event) {
     if (!drag_)
         return false;
+    pointer_ = event.position();
     const QPointF moved = event.position() - drag_->from;
     if (!drag_->decided) {
         if (std::max(std::abs(moved.x()), std::abs(moved.y())) < decidingMove)
@@ -206,6 +210,8 @@ void LiftHandles::moveTo(double angle, double value) {
 }
 
 bool LiftHandles::release() {
+    if (drag_)
+        released_ = drag_->grip;
     drag_.reset();
     Q_EMIT editFinished();
     canvas_.refreshLayer(TurnCanvas::handles);
@@ -216,6 +222,9 @@ bool LiftHandles::hover(const QPointF& position) {
     const auto found = at(position);
     const auto before = hovered_;
     hovered_ = found ? std::optional(handles_[*found].grip) : std::nullopt;
+    pointer_ = position;
+    if (released_ && (!hovered_ || !hovered_->isSameAs(*released_)))
+        released_.reset();
     if (before.has_value() != hovered_.has_value() || (hovered_ && !before->isSameAs(*hovered_)))
         canvas_.refreshLayer(TurnCanvas::handles);
     return found.has_value();

@@ -2,8 +2,8 @@
 
 #include "ui/editing/lift_grips.h"
 #include "ui/plots/shown.h"
-#include "ui/units.h"
 #include "ui/plots/turn_canvas.h"
+#include "ui/units.h"
 
 #include <QObject>
 
@@ -56,8 +56,9 @@ class LiftHandles : public QObject, public Grips {
   private:
     struct Handle {
         LiftGrip grip;
-        double theta = 0.0;   ///< [rad]
-        double plotted = 0.0; ///< on its axis
+        double theta = 0.0;     ///< [rad]
+        double plotted = 0.0;   ///< on its axis
+        End shown = End::inlet; ///< whose curve it lies on; a pattern of both lies on two
     };
     const QCPAxis& axisOf(LiftGrip::Curve curve) const;
     /// How the values of its axis are shown now: mm, m/s, m/s² or their inch counterparts.
@@ -78,6 +79,7 @@ class LiftHandles : public QObject, public Grips {
     void apply(const std::optional<Edit>& edit);
     void say(const QString& text, const QPointF& at) const;
     QString valueOf(const Handle& handle) const;
+    const Handle* namedHandle() const;
     void paint(QCPPainter& painter) const;
     void paintLabel(QCPPainter& painter) const;
 
@@ -86,6 +88,8 @@ class LiftHandles : public QObject, public Grips {
     LiftGrip::Curve derivative_ = LiftGrip::Curve::lift;
     std::vector<Handle> handles_;
     std::optional<LiftGrip> hovered_, selected_;
+    std::optional<LiftGrip> released_; ///< let go of: unnamed until the pointer has left it
+    QPointF pointer_;
     struct Drag {
         LiftGrip grip; ///< as it was when pressed
         QPointF from;

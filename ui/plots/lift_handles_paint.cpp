@@ -1,7 +1,10 @@
+#include "core/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/lift_handles.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -11,8 +14,16 @@ QString LiftHandles::valueOf(const Handle& handle) const {
         return degreesText(handle.plotted, unit.decimals(decimals)) + QChar(0xA0) + unit.text;
     };
     switch (handle.grip.curve) {
-    case LiftGrip::Curve::lift:
-        return plotted(2);
+    case LiftGrip::Curve::lift: {
+        // Lifts of knots are stored as typed; the curve is moved so that its lowest place has 0.
+        const double shift = knotShift(geometry_->design, handle.grip.end) / units::millimetre;
+        if (handle.grip.kind != LiftGrip::Kind::knot || std::abs(shift) < 0.005)
+            return plotted(2);
+        const QString typed = quantityText(handle.grip.value, QStringLiteral("mm"), 2);
+        const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
+        return shift > 0.0 ? tr("%1 = knot %2 + %3").arg(plotted(2), typed, moved)
+                           : tr("%1 = knot %2 − %3").arg(plotted(2), typed, moved);
+    }
     case LiftGrip::Curve::velocity:
         return tr("%1, slope %2")
             .arg(plotted(2), quantityText(handle.grip.value, QStringLiteral("mm/°"), 4));
@@ -30,8 +41,8 @@ void LiftHandles::paint(QCPPainter& painter) const {
         double size = isSelected || isSame(handle, hovered_) ? 6.0 : 4.2;
         if (handle.grip.curve != LiftGrip::Curve::lift)
             size -= 1.2;
-        painter.setPen(QPen(tones.side(handle.grip.end), 1.6));
-        painter.setBrush(isSelected ? tones.side(handle.grip.end) : tones.paper);
+        painter.setPen(QPen(tones.side(handle.shown), 1.6));
+        painter.setBrush(isSelected ? tones.side(handle.shown) : tones.paper);
         if (handle.grip.kind == LiftGrip::Kind::knot)
             painter.drawEllipse(place, size, size);
         else
@@ -44,12 +55,28 @@ void LiftHandles::paint(QCPPainter& painter) const {
     painter.setBrush(Qt::NoBrush);
 }
 
+/// Of all places where the grip stands, the one under the hand.
+const LiftHandles::Handle* LiftHandles::namedHandle() const {
+    const auto& named = drag_ ? selected_ : hovered_;
+    if (!drag_ && released_)
+        return nullptr;
+    const Handle* nearest = nullptr;
+    double least = 1e300;
+    for (const Handle& candidate : handles_) {
+        const QPointF away = placeOf(candidate) - pointer_;
+        const double distance = std::hypot(away.x(), away.y());
+        if (isSame(candidate, named) && distance < least) {
+            least = distance;
+            nearest = &candidate;
+        }
+    }
+    return nearest;
+}
+
 void LiftHandles::paintLabel(QCPPainter& painter) const {
     const Palette& tones = canvas_.tones();
-    const auto& named = drag_ ? selected_ : hovered_;
-    const auto handle = std::ranges::find_if(
-        handles_, [&](const Handle& candidate) { return isSame(candidate, named); });
-    if (handle == handles_.end())
+    const Handle* handle = namedHandle();
+    if (!handle)
         return;
     const QString text =
         tr("%1: %2° on the track, %3")

@@ -23,6 +23,8 @@ namespace lobewright::ui {
 namespace {
 
 constexpr double sliderStep = 0.1; ///< one step of a slider [° or mm]
+enum Column { quantityColumn, leadColumn, turningColumn, movingColumn, nowColumn, baselineColumn };
+constexpr int columnCount = 6;
 
 /// A row of the table: a figure, and the figures that hold its shares.
 struct Quantity {
@@ -31,6 +33,7 @@ struct Quantity {
     const char* byTurning;
     const char* byMoving;
     int decimals;
+    const char* unit = ""; ///< of the figure, where it is shown in the chosen units
 };
 constexpr Quantity quantities[] = {
     {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Compression ratio"), "compression_ratio",
@@ -50,15 +53,31 @@ constexpr Quantity quantities[] = {
      "exhaust_closes_deg", "", "", 1},
     {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Inlet closes, shaft °"),
      "inlet_closes_deg", "", "", 1},
+    {QT_TRANSLATE_NOOP("lobewright::ui::AdjusterPanel", "Shaking force, largest"),
+     "shaking_force_peak_N", "", "", 0, "N"},
 };
 
-QString shown(const solution::Solution* solution, const char* name, int decimals, bool sign) {
+std::optional<double> valueOf(const solution::Solution* solution, const char* name) {
     const auto* figure = solution && *name ? solution->figure(name) : nullptr;
-    if (!figure || !figure->value)
+    return figure ? figure->value : std::nullopt;
+}
+
+/// What the figure would be with the adjuster at rest: the rest of the sum that the row shows.
+std::optional<double> atRest(const solution::Solution* solution, const Quantity& quantity) {
+    const auto now = valueOf(solution, quantity.figure);
+    const auto turning = valueOf(solution, quantity.byTurning);
+    const auto moving = valueOf(solution, quantity.byMoving);
+    return now && turning && moving ? std::optional(*now - *turning - *moving) : std::nullopt;
+}
+
+QString shown(const std::optional<double>& value, const Quantity& quantity, bool sign) {
+    if (!value)
         return {};
-    const QString number = words::number(*figure->value, decimals);
+    if (*quantity.unit)
+        return quantityText(*value, QString::fromUtf8(quantity.unit), quantity.decimals);
+    const QString number = words::number(*value, quantity.decimals);
     const bool positive =
-        number.contains(QRegularExpression(QStringLiteral("[1-9]"))) && *figure->value > 0.0;
+        number.contains(QRegularExpression(QStringLiteral("[1-9]"))) && *value > 0.0;
     return sign && positive ? QLatin1Char('+') + number : number;
 }
 
@@ -88,9 +107,15 @@ AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     refusal_->setWordWrap(true);
     refusal_->setVisible(false);
     layout->addWidget(refusal_);
-    table_ = new QTableWidget(static_cast<int>(std::size(quantities)), 5, this);
-    table_->setHorizontalHeaderLabels(
-        {tr("Quantity"), tr("Now"), tr("By turning"), tr("By moving"), tr("Baseline")});
+    total_ = new QLabel(this);
+    total_->setWordWrap(true);
+    layout->addWidget(total_);
+    table_ = new QTableWidget(static_cast<int>(std::size(quantities)), columnCount, this);
+    table_->setHorizontalHeaderLabels({tr("Quantity"), tr("Lead alone"), tr("By turning"),
+                                       tr("By moving"), tr("Now"), tr("Baseline")});
+    table_->horizontalHeaderItem(leadColumn)
+        ->setToolTip(tr("With the exhaust lead as it is built and the adjuster at rest; what "
+                        "turning and moving add makes the value now"));
     table_->setAccessibleName(tr("What the adjuster does"));
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -184,6 +209,10 @@ void AdjusterPanel::showDesign(const design::Design& design) {
     put(setting_, adjuster.setting / units::degree);
     put(axial_, adjuster.axial / units::millimetre);
     showing_ = false;
+    total_->setText(tr("Exhaust lead %1 + setting %2 = %3 ahead of the inlet track")
+                        .arg(words::degrees(design.mechanism.exhaustLead, 2),
+                             words::degrees(adjuster.setting, 2),
+                             words::degrees(design.mechanism.exhaustLead + adjuster.setting, 2)));
 }
 
 void AdjusterPanel::showGeometry(const GeometryPointer& geometry) {
@@ -200,20 +229,22 @@ void AdjusterPanel::showSolution(const SolutionPointer& solution) {
 
 void AdjusterPanel::showBaseline(const SolutionPointer& baseline) {
     baseline_ = baseline;
-    table_->setColumnHidden(4, !baseline_);
     fillTable();
 }
 
 void AdjusterPanel::fillTable() {
-    table_->setColumnHidden(4, !baseline_);
+    table_->setColumnHidden(baselineColumn, !baseline_);
     int row = 0;
     for (const auto& quantity : quantities) {
-        const QString cells[] = {
-            tr(quantity.label), shown(solution_.get(), quantity.figure, quantity.decimals, false),
-            shown(solution_.get(), quantity.byTurning, quantity.decimals, true),
-            shown(solution_.get(), quantity.byMoving, quantity.decimals, true),
-            shown(baseline_.get(), quantity.figure, quantity.decimals, false)};
-        for (int column = 0; column < 5; ++column) {
+        const auto* now = solution_.get();
+        const QString cells[columnCount] = {
+            tr(quantity.label),
+            shown(atRest(now, quantity), quantity, false),
+            shown(valueOf(now, quantity.byTurning), quantity, true),
+            shown(valueOf(now, quantity.byMoving), quantity, true),
+            shown(valueOf(now, quantity.figure), quantity, false),
+            shown(valueOf(baseline_.get(), quantity.figure), quantity, false)};
+        for (int column = 0; column < columnCount; ++column) {
             auto* item = table_->item(row, column);
             if (!item) {
                 item = new QTableWidgetItem;

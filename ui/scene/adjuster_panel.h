@@ -53,7 +53,7 @@ class AdjusterPanel : public QWidget {
     bool showing_ = false; ///< values come from the design, not from the hand
     SolutionPointer solution_, baseline_;
     Control setting_, axial_;
-    QLabel* refusal_;
+    QLabel *refusal_, *total_;
     QTableWidget* table_;
 };
 

@@ -23,6 +23,8 @@ struct HandleAxis {
     double fine = 0.01;          ///< the same with Shift
     int decimals = 2;
     QPointF perUnit; ///< screen movement for one unit [px]; not null
+    /// What stands behind the value in the tag, e.g. a sum that it is part of; may be empty.
+    std::function<QString(double)> note = {};
 };
 
 /// Something in a drawing that can be gripped with the mouse or the keyboard.
@@ -33,6 +35,7 @@ struct Handle {
     QLineF grip;                  ///< drawn as a short bar; null: a dot
     std::vector<HandleAxis> axes; ///< one or two, at right angles on the screen
     bool inTabOrder = true;       ///< false: a repetition of another handle
+    bool atRest = false;          ///< a bar that shows while the pointer is elsewhere too
     /// The edit for the given axis values.
     std::function<Edit(const std::vector<double>&)> edit;
     /// The edit that takes it away; empty, or no edit, where it has to stay.

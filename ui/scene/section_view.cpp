@@ -47,6 +47,12 @@ void SectionView::setCylinder(int index) {
     refresh();
 }
 
+double SectionView::turningWay(const QPointF& drag) const {
+    // The tracks pass up and down at the pitch radius: a vertical drag takes them along.
+    const double perPixel = 1.0 / (frame_.scale() * engine().pair().mechanism().pitchRadius);
+    return drag.x() + drag.y() * perPixel / radiansPerPixel();
+}
+
 double SectionView::angle() const {
     return engine().angleOfCylinder(cylinder_, cursor().angle());
 }

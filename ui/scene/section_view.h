@@ -15,6 +15,7 @@ class SectionView : public TurnView {
 
     /// Index of the cylinder shown, from 0.
     int cylinder() const { return cylinder_; }
+    const SectionFrame& frame() const { return frame_; }
     /// The drawing with its captions at the given size, without handles or focus frame.
     void paintInto(QPainter& painter, const QSizeF& size) const;
 
@@ -25,6 +26,7 @@ class SectionView : public TurnView {
     void layOut() override;
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;
+    double turningWay(const QPointF& drag) const override;
 
   private:
     void paintCaptions(QPainter& painter, const SectionFrame& frame, const QSizeF& size,

@@ -26,7 +26,7 @@ double inDegrees(double radians) {
 
 HandleAxis angleAxis(const UnrolledFrame& frame, double value, double min, double max) {
     HandleAxis axis;
-    axis.label = Words::tr("at");
+    axis.label = Words::tr("track angle");
     axis.unit = QString(QChar(0x00B0));
     axis.value = value;
     axis.min = std::min(min, value);
@@ -78,7 +78,7 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
                    const motion::SegmentShape& shape, std::size_t k, double start) {
     const auto& before = shape.segments[k];
     const auto& after = shape.segments[k + 1];
-    const std::string track = fmt::format("/tracks/{}", name(end));
+    const std::string track = fmt::format("/tracks/{}", name(patternEnd(engine.design(), end)));
     const auto spanPath = [&](std::size_t i) {
         return fmt::format("{}/segments/{}/span_deg", track, i);
     };
@@ -114,7 +114,8 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
 Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end,
                   const motion::KnotShape& shape, std::size_t i) {
     const auto& knots = shape.knots;
-    const std::string path = fmt::format("/tracks/{}/knots/{}", name(end), i);
+    const End source = patternEnd(engine.design(), end);
+    const std::string path = fmt::format("/tracks/{}/knots/{}", name(source), i);
     Handle handle;
     handle.key = path;
     handle.label = Words::tr("%1, knot %2").arg(trackName(engine, end)).arg(i + 1);
@@ -124,6 +125,12 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
         i + 1 < knots.size() ? inDegrees(knots[i + 1].angle) - leastSpan : period - leastSpan;
     handle.axes = {angleAxis(frame, inDegrees(knots[i].angle), low, high),
                    liftAxis(frame, end, knots[i].lift / units::millimetre, -2000.0, 2000.0)};
+    const double shift = knotShift(engine.design(), end) / units::millimetre;
+    if (std::abs(shift) >= 0.005) {
+        handle.axes[1].note = [shift, axis = handle.axes[1]](double lift) {
+            return Words::tr(", plotted %1").arg(shownValue(axis, lift + shift));
+        };
+    }
     handle.edit = [path, which = trackName(engine, end),
                    at = inDegrees(knots[i].angle)](const std::vector<double>& values) {
         return Edit{Words::tr("Move knot at %1° (%2)").arg(at, 0, 'f', 1).arg(which.toLower()),
@@ -131,8 +138,8 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
                     {},
                     {}};
     };
-    handle.removal = [design = engine.design(), end, index = static_cast<int>(i)] {
-        return removeKnot(design, end, index);
+    handle.removal = [design = engine.design(), source, index = static_cast<int>(i)] {
+        return removeKnot(design, source, index);
     };
     return handle;
 }
@@ -141,8 +148,6 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
 
 std::vector<Handle> patternHandles(const ShownEngine& engine, const UnrolledFrame& frame, End end) {
     std::vector<Handle> handles;
-    if (end == End::exhaust && !engine.design().tracks.exhaust)
-        return handles;
     const auto& shape = engine.design().tracks[end].shape;
     if (const auto* segments = std::get_if<motion::SegmentShape>(&shape)) {
         double start = 0.0;
@@ -157,6 +162,13 @@ std::vector<Handle> patternHandles(const ShownEngine& engine, const UnrolledFram
                             knots->knots[i].angle);
         }
     }
+    if (patternEnd(engine.design(), end) != end) {
+        // The pattern of the inlet track once more: whoever pulls here sees that both move.
+        for (Handle& handle : handles) {
+            handle.key += "@exhaust";
+            handle.inTabOrder = false;
+        }
+    }
     return handles;
 }
 
@@ -164,8 +176,11 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     Handle handle;
     handle.key = "/mechanism/exhaust_lead_deg";
     handle.label = Words::tr("Exhaust lead");
-    const double middle = 0.5 * (frame.left() + frame.right());
+    handle.atRest = true;
     const double half = std::min(60.0, 0.2 * (frame.right() - frame.left()));
+    // Half a turn of the exhaust pattern: the bar slides along with the track.
+    const double middle = std::clamp(frame.x(0.5 * units::turn - frame.lead(End::exhaust)),
+                                     frame.left() + half, frame.right() - half);
     const double y = frame.blankFace(End::exhaust) - 5.0;
     handle.grip = QLineF(middle - half, y, middle + half, y);
     handle.at = handle.grip.center();
@@ -174,6 +189,13 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
         angleAxis(frame, inDegrees(engine.design().mechanism.exhaustLead), -limit, limit);
     axis.label = Words::tr("ahead by");
     axis.perUnit = -axis.perUnit; // the further ahead, the earlier its lobes meet the rollers
+    const double setting = inDegrees(engine.design().mechanism.adjuster.setting);
+    if (setting != 0.0) {
+        axis.note = [setting, axis](double lead) {
+            return Words::tr("\n+ adjuster %1 = %2 in all")
+                .arg(shownValue(axis, setting), shownValue(axis, lead + setting));
+        };
+    }
     handle.axes = {axis};
     handle.edit = [](const std::vector<double>& values) {
         return Edit{Words::tr("Change exhaust lead"),

@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QToolTip>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -124,6 +125,9 @@ void TurnView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || engine_.isEmpty())
         return;
     pressed_ = event->position();
+    byKeyboard_ = false;
+    released_.clear();
+    QToolTip::hideText(); // the tag of the handle says more
     const int hit = handleAt(pressed_);
     choose(hit);
     if (const Handle* handle = handleOf(hit)) {
@@ -144,7 +148,7 @@ void TurnView::mouseMoveEvent(QMouseEvent* event) {
         dragHandle(at, event->modifiers().testFlag(Qt::ShiftModifier));
     } else if (turning_) {
         const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-        turnBy((at.x() - turning_->x()) * radiansPerPixel() * (fine ? 0.1 : 1.0));
+        turnBy(turningWay(at - *turning_) * radiansPerPixel() * (fine ? 0.1 : 1.0));
         turning_ = at;
     } else {
         pointerInside_ = true;
@@ -160,6 +164,8 @@ void TurnView::mouseMoveEvent(QMouseEvent* event) {
                           : Qt::SizeVerCursor);
         }
         hovered_ = hit;
+        if (!handle || handle->key != released_)
+            released_.clear();
         update();
     }
 }
@@ -168,6 +174,7 @@ void TurnView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton)
         return;
     if (grip_) {
+        released_ = grip_->handle.key;
         dropHandle(true);
     } else if (turning_ && (event->position() - pressed_).manhattanLength() < 4.0) {
         clickedGround(event->position());
@@ -287,6 +294,9 @@ void TurnView::focusOutEvent(QFocusEvent* event) {
 }
 
 bool TurnView::event(QEvent* event) {
+    // A tag stands there already.
+    if (event->type() == QEvent::ToolTip && (grip_ || hovered_ >= 0))
+        return true;
     // Space, arrows and Escape belong to the drawing while it has the focus, not to shortcuts.
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);

@@ -53,6 +53,8 @@ class TurnView : public QWidget {
     virtual std::vector<Handle> makeHandles() const = 0;
     /// Shaft turn for one pixel of horizontal drag [rad].
     virtual double radiansPerPixel() const;
+    /// What of a drag on the ground turns the shaft [px]; the way in which the drawing moves.
+    virtual double turningWay(const QPointF& drag) const { return drag.x(); }
     /// A press on the ground that is not a drag; true: taken.
     virtual bool clickedGround(const QPointF&) { return false; }
     /// What a double click that meets no handle puts there.
@@ -118,6 +120,8 @@ class TurnView : public QWidget {
     bool pointerInside_ = false;
     std::optional<Grip> grip_;
     bool nudging_ = false;
+    bool byKeyboard_ = false;        ///< the chosen handle was last chosen or moved with keys
+    std::string released_;           ///< handle let go of: no tag until the pointer has left it
     std::optional<QPointF> turning_; ///< last point of a drag that turns the shaft
     QPointF pressed_;
     QPointer<ExactEntry> entry_;

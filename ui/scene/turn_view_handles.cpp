@@ -65,6 +65,7 @@ bool TurnView::chooseHandle(const std::string& key) {
     for (std::size_t i = 0; i < handles_.size(); ++i) {
         if (handles_[i].key == key) {
             choose(static_cast<int>(i));
+            byKeyboard_ = true;
             setFocus(Qt::OtherFocusReason);
             return true;
         }
@@ -177,7 +178,7 @@ void TurnView::nudge(const Handle& handle, QPointF direction, bool fine) {
     values[best] = std::clamp(tidy(axis.value + step), axis.min, axis.max);
     if (values[best] == axis.value)
         return;
-    nudging_ = true;
+    nudging_ = byKeyboard_ = true;
     const Handle copy = handle;
     emitEdit(copy, values);
     announce();
@@ -211,6 +212,7 @@ bool TurnView::focusNextPrevChild(bool next) {
         index += step;
     if (index >= 0 && index < count) {
         choose(index);
+        byKeyboard_ = true;
         return true;
     }
     const bool stay = !next && chosen_ >= 0;
@@ -243,6 +245,8 @@ void TurnView::paintTag(QPainter& painter, const Handle& handle) const {
         const auto& axis = handle.axes[i];
         text += (i ? QStringLiteral("   ") : QString()) + axis.label + QLatin1Char(' ') +
                 shownValue(axis, axis.value);
+        if (axis.note)
+            text += axis.note(axis.value);
     }
     const QRectF bounds =
         painter.fontMetrics().boundingRect(QRect(0, 0, width(), height()), Qt::AlignLeft, text);
@@ -264,19 +268,25 @@ void TurnView::paintTag(QPainter& painter, const Handle& handle) const {
 void TurnView::paintHandles(QPainter& painter) {
     if (!pointerInside_ && !hasFocus() && !grip_) {
         // At rest only a hint that the curve can be taken there.
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tones().quiet);
         for (const auto& handle : handles_) {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(tones().quiet);
             if (handle.grip.isNull())
                 painter.drawEllipse(handle.at, 2.5, 2.5);
+            else if (handle.atRest)
+                paintHandle(painter, handle, false);
         }
         return;
     }
     for (const auto& handle : handles_)
         paintHandle(painter, handle, false);
+    if (const Handle* chosen = handleOf(chosen_); chosen && hasFocus())
+        paintHandle(painter, *chosen, true);
     // One tag at most: what is gripped, else what is under the pointer, else what keys would move.
     const Handle* strong = handleOf(hovered_);
-    if (!strong && hasFocus())
+    if (strong && strong->key == released_)
+        strong = nullptr;
+    if (!strong && hasFocus() && byKeyboard_)
         strong = handleOf(chosen_);
     if (grip_) {
         strong = &grip_->handle;

@@ -1,6 +1,7 @@
 #include "ui/scene/unrolled_frame.h"
 
 #include "core/track/track.h"
+#include "core/track/undercut.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -94,7 +95,21 @@ TrackLimits trackLimits(const ShownEngine& engine, const UnrolledFrame& frame, E
     }
     TrackLimits limits;
     limits.largestPressureAngle = angle.maxCoeff();
+    // The one minimum that checks and tables quote too, refined beyond the samples.
     limits.leastRelativeRadius = least.minCoeff();
+    for (const track::Flank flank : {track::Flank::push, track::Flank::pull}) {
+        if (flank == track::Flank::pull && !design.mechanism.closedTrack)
+            continue;
+        const auto smallest =
+            track::smallestRelativeRadius(engine.pair().curve(end), pitchRadius, roller, flank);
+        if (smallest.value > limits.leastRelativeRadius)
+            continue;
+        limits.leastRelativeRadius = smallest.value;
+        const double off = (smallest.place.rho - pitchRadius) / roller.width;
+        limits.leastRadiusAt = off < -0.25  ? TrackLimits::Across::innerEdge
+                               : off > 0.25 ? TrackLimits::Across::outerEdge
+                                            : TrackLimits::Across::middle;
+    }
     const auto stretches = [&u](const auto& bad) {
         std::vector<TrackLimits::Stretch> found;
         bool inside = false;

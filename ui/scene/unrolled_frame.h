@@ -63,8 +63,10 @@ struct TrackLimits {
     std::vector<Stretch> steep;        ///< pressure angle beyond the design's warning limit
     std::vector<Stretch> tooSteep;     ///< beyond the error limit
     std::vector<Stretch> undercut;     ///< relative radius ≤ 0 somewhere on the width
-    double largestPressureAngle = 0.0; ///< [rad]
+    double largestPressureAngle = 0.0; ///< at the pitch radius, the middle of the width [rad]
     double leastRelativeRadius = 0.0;  ///< over the width, flanks in use [m]; ≤ 0: undercut
+    enum class Across { innerEdge, middle, outerEdge };
+    Across leastRadiusAt = Across::middle; ///< where on the width that is
 };
 TrackLimits trackLimits(const ShownEngine& engine, const UnrolledFrame& frame, End end);
 

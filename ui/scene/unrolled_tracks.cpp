@@ -2,20 +2,38 @@
 
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/plots/plot_export.h"
 #include "ui/scene/words.h"
 #include "ui/units.h"
 
+#include <QContextMenuEvent>
+#include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
 
 namespace lobewright::ui {
 
 namespace {
-constexpr double reach = 9.0; ///< how near to a curve a double click has to be [px]
+constexpr double reach = 9.0;        ///< how near to a curve a double click has to be [px]
+constexpr double leadBarRoom = 12.0; ///< that the grip of the exhaust lead takes [px]
+
+QString placeName(TrackLimits::Across place) {
+    switch (place) {
+    case TrackLimits::Across::innerEdge:
+        return UnrolledTracks::tr("inner edge");
+    case TrackLimits::Across::outerEdge:
+        return UnrolledTracks::tr("outer edge");
+    default:
+        return UnrolledTracks::tr("middle");
+    }
 }
+
+} // namespace
 
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
@@ -24,7 +42,8 @@ UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(c
         tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
            "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "
            "curve of a track of knots to put a knot there; Delete takes the chosen knot "
-           "out."));
+           "out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel "
+           "enlarges them in Piston position."));
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -45,6 +64,23 @@ void UnrolledTracks::layOut() {
         pitchCurves_[end] = frame_.pitchCurve(end);
     }
     cylinder_ = std::clamp(cylinder_, 0, engine().cylinders() - 1);
+}
+
+void UnrolledTracks::addOptions(QMenu& menu) {
+    if (const auto own = engine().isEmpty() ? std::nullopt : ownExhaustTrack(engine().design())) {
+        menu.addAction(own->text, this, [this, edit = *own] {
+            Q_EMIT edited(edit);
+            Q_EMIT editFinished();
+        });
+        menu.addSeparator();
+    }
+    addPictureActions(menu, *this, accessibleName());
+}
+
+void UnrolledTracks::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
 }
 
 std::vector<Handle> UnrolledTracks::makeHandles() const {
@@ -307,32 +343,52 @@ void UnrolledTracks::paintChain(QPainter& painter, End end) const {
     }
 }
 
+double UnrolledTracks::paintFigure(QPainter& painter, const QPointF& at, const QString& text,
+                                   bool bad) const {
+    painter.setPen(bad ? tones().warning : tones().ink);
+    painter.drawText(at, text);
+    return painter.fontMetrics().horizontalAdvance(text);
+}
+
 void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
-    const Palette& p = tones();
     const double line = painter.fontMetrics().height();
     const auto& limits = limits_[end];
-    const bool bad = !limits.steep.empty() || !limits.tooSteep.empty() || !limits.undercut.empty();
+    const bool isSteep = !limits.steep.empty() || !limits.tooSteep.empty();
+    const bool isUndercut = limits.leastRelativeRadius <= 0.0;
     const QString side = end == End::inlet ? tr("Inlet track") : tr("Exhaust track");
-    QString name = side;
-    if (end == End::exhaust && !engine().design().tracks.exhaust)
-        name += tr(" (same pattern)");
-    QString text = name;
-    text += tr(": pressure angle up to %1").arg(words::degrees(limits.largestPressureAngle, 1));
-    text += limits.leastRelativeRadius > 0.0
-                ? tr(", relative radius down to %1")
-                      .arg(quantityText(limits.leastRelativeRadius / units::millimetre,
-                                        QStringLiteral("mm"), 1))
-                : tr(", undercut");
-    const double y =
-        end == End::inlet ? frame_.blankFace(end) + 1.0 : frame_.blankFace(end) - line - 1.0;
-    const double wide = end == End::inlet ? frame_.right() - frame_.left() - 8.0
-                                          : 0.5 * (frame_.right() - frame_.left()) - 70.0;
-    const auto& metrics = painter.fontMetrics();
-    const QString shown = metrics.horizontalAdvance(text) < wide   ? text
-                          : metrics.horizontalAdvance(name) < wide ? name
-                                                                   : side;
-    painter.setPen(bad ? p.warning : p.ink);
-    painter.drawText(QPointF(frame_.left() + 5.0, y + painter.fontMetrics().ascent()), shown);
+    const bool isSame = end == End::exhaust && !engine().design().tracks.exhaust;
+    const QString angle = words::degrees(limits.largestPressureAngle, 1);
+    const QString radius =
+        quantityText(limits.leastRelativeRadius / units::millimetre, QStringLiteral("mm"), 1);
+    // From full sentences to bare figures: a narrow pane shortens the words, never the values.
+    using Parts = std::array<QString, 3>;
+    const Parts wordings[] = {
+        {isSame ? tr("%1 (same pattern)").arg(side) : side,
+         tr(": pressure angle up to %1 at the middle").arg(angle),
+         isUndercut ? tr(", undercut at %1").arg(placeName(limits.leastRadiusAt))
+                    : tr(", relative radius down to %1 at %2")
+                          .arg(radius, placeName(limits.leastRadiusAt))},
+        {side, tr(": angle %1 (middle)").arg(angle),
+         isUndercut ? tr(", undercut (%1)").arg(placeName(limits.leastRadiusAt))
+                    : tr(", radius %1 (%2)").arg(radius, placeName(limits.leastRadiusAt))},
+        {end == End::inlet ? tr("Inlet") : tr("Exhaust"), QStringLiteral(" α ") + angle,
+         isUndercut ? tr(", undercut") : QStringLiteral(", R ") + radius},
+        {QString(), QStringLiteral("α ") + angle,
+         isUndercut ? tr(", undercut") : QStringLiteral(" R ") + radius}};
+    const double wide = frame_.right() - frame_.left() - 8.0;
+    const auto width = [&](const Parts& parts) {
+        return painter.fontMetrics().horizontalAdvance(parts[0] + parts[1] + parts[2]);
+    };
+    const Parts* shown = &wordings[0];
+    while (width(*shown) > wide && shown + 1 != std::end(wordings))
+        ++shown;
+    // The bar of the exhaust lead lies on the blank's face: the words keep clear of it.
+    const double y = end == End::inlet ? frame_.blankFace(end) + 1.0
+                                       : frame_.blankFace(end) - line - leadBarRoom;
+    QPointF at(frame_.left() + 5.0, y + painter.fontMetrics().ascent());
+    at.rx() += paintFigure(painter, at, (*shown)[0], false);
+    at.rx() += paintFigure(painter, at, (*shown)[1], isSteep);
+    paintFigure(painter, at, (*shown)[2], isUndercut);
 }
 
 } // namespace lobewright::ui

@@ -15,12 +15,14 @@ class UnrolledTracks : public TurnView {
     explicit UnrolledTracks(TurnCursor& cursor, QWidget* parent = nullptr);
     const UnrolledFrame& frame() const { return frame_; }
     const TrackLimits& limits(End end) const { return limits_[end]; }
+    void addOptions(QMenu& menu);
 
   public Q_SLOTS:
     /// The cylinder that a click brings to the clicked place; counted from 0.
     void setCylinder(int index);
 
   protected:
+    void contextMenuEvent(QContextMenuEvent* event) override;
     void layOut() override;
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;
@@ -37,6 +39,7 @@ class UnrolledTracks : public TurnView {
     void paintMiddle(QPainter& painter) const;
     void paintRollers(QPainter& painter) const;
     void paintCaption(QPainter& painter, End end) const;
+    double paintFigure(QPainter& painter, const QPointF& at, const QString& text, bool bad) const;
 
     UnrolledFrame frame_;
     PerEnd<TrackLimits> limits_;
