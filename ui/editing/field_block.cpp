@@ -171,13 +171,37 @@ bool FieldBlock::filter(const QString& text, bool wholeChapter) {
     return any;
 }
 
+bool FieldBlock::isMovingSegment() const {
+    const auto kind = cells_.find(list_ + '/' + std::to_string(row_) + "/kind");
+    if (kind == cells_.end())
+        return false;
+    const auto* value = std::get_if<std::string>(&kind->second.editor->field().value);
+    return value && *value != "dwell";
+}
+
+void FieldBlock::addSegmentActions(QMenu& menu) {
+    const bool moves = isMovingSegment();
+    QAction* split = menu.addAction(
+        moves ? tr("&Split into two moves with a stop between") : tr("&Split in two"), this,
+        [this] { Q_EMIT rowChangeWanted(list_, row_, RowChange::split); });
+    if (!moves)
+        return;
+    split->setToolTip(tr("Every law starts and ends at rest, so the two halves meet at a stop "
+                         "halfway: accelerations about double. Knots keep the curve as it is."));
+    const End end = list_.find("/exhaust/") == std::string::npos ? End::inlet : End::exhaust;
+    QAction* knots = menu.addAction(tr("Turn the track into &knots, which keep the curve…"), this,
+                                    [this, end] { Q_EMIT knotsWanted(end); });
+    knots->setToolTip(tr("Then points can be added anywhere on the curve without a stop"));
+}
+
 void FieldBlock::showRowMenu() {
     QMenu menu(this);
+    menu.setToolTipsVisible(true);
     const auto add = [&](const QString& text, RowChange change) {
         menu.addAction(text, this, [this, change] { Q_EMIT rowChangeWanted(list_, row_, change); });
     };
     if (list_.ends_with("/segments")) {
-        add(tr("&Split in two"), RowChange::split);
+        addSegmentActions(menu);
         add(tr("Add &dwell after it"), RowChange::addDwell);
     } else {
         add(tr("&Add another after it"), RowChange::addBelow);

@@ -10,6 +10,7 @@
 
 class QGridLayout;
 class QLabel;
+class QMenu;
 class QToolButton;
 
 namespace lobewright::ui {
@@ -44,6 +45,8 @@ class FieldBlock : public QWidget {
     void unreadable(const std::string& path, const QString& text);
     void touched();
     void rowChangeWanted(const std::string& list, int row, lobewright::ui::RowChange change);
+    /// The track that this row belongs to, as knots that keep its curve.
+    void knotsWanted(lobewright::End end);
 
   private:
     struct Cell {
@@ -55,6 +58,8 @@ class FieldBlock : public QWidget {
     void addCompact(const design::Field& field);
     Cell makeCell(const design::Field& field);
     void showRowMenu();
+    void addSegmentActions(QMenu& menu);
+    bool isMovingSegment() const;
 
     std::string group_;
     std::string list_; ///< path of the list when this is one of its rows

@@ -1,10 +1,12 @@
 #include "ui/editing/number_panel.h"
 
+#include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/editing/chapters.h"
 #include "ui/editing/field_block.h"
 #include "ui/editing/field_editor.h"
 #include "ui/editing/field_note.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/units.h"
 
 #include <QComboBox>
@@ -17,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -116,6 +119,10 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     layout->addWidget(chapter.shape, 1);
     layout->addWidget(knots);
     chapter.blocks->addWidget(line);
+    chapter.shift = new QLabel(chapter.body);
+    chapter.shift->setObjectName(QStringLiteral("knotShift"));
+    chapter.shift->setWordWrap(true);
+    chapter.blocks->addWidget(chapter.shift);
     connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
         asked_.clear();
         const auto edit = shapeEdit(design_, end, static_cast<TrackShape>(index));
@@ -134,6 +141,15 @@ void NumberPanel::showShapes() {
         const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
         chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
         chapters_[i].shape->parentWidget()->setVisible(own);
+        const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
+        const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
+        chapters_[i].shift->setVisible(std::abs(shift) >= 0.005);
+        chapters_[i].shift->setText(
+            (shift < 0.0 ? tr("Plots show lift = knot − %1: the lowest place of the curve counts "
+                              "as lift 0.")
+                         : tr("Plots show lift = knot + %1: the lowest place of the curve counts "
+                              "as lift 0."))
+                .arg(moved));
     }
 }
 
@@ -204,6 +220,7 @@ FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWi
         });
     connect(block, &FieldBlock::touched, this, &NumberPanel::clearProblem);
     connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
+    connect(block, &FieldBlock::knotsWanted, this, &NumberPanel::knotsWanted);
     return block;
 }
 

@@ -56,6 +56,7 @@ class NumberPanel : public QWidget {
         QVBoxLayout* blocks = nullptr;
         std::vector<FieldBlock*> shown;
         QComboBox* shape = nullptr; ///< of a track: how it is described
+        QLabel* shift = nullptr;    ///< of a track: where its knots stand on plots
     };
     using Groups = std::vector<std::vector<design::Field>>;
 

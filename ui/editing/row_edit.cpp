@@ -230,7 +230,7 @@ bool applyChange(design::Design& design, const std::string& path, int index, Row
 QString words(RowChange change) {
     switch (change) {
     case RowChange::split:
-        return Words::tr("Split segment %1");
+        return Words::tr("Split segment %1 into two with a stop between");
     case RowChange::addDwell:
         return Words::tr("Add dwell after segment %1");
     case RowChange::addBelow:
@@ -243,6 +243,16 @@ QString words(RowChange change) {
         return Words::tr("Move row %1 down");
     }
     return {};
+}
+
+} // namespace
+
+namespace {
+
+bool isDwell(const design::Design& design, const std::string& listPath, int index) {
+    const End end = listPath.starts_with("/tracks/exhaust") ? End::exhaust : End::inlet;
+    const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
+    return shape && shape->segments[static_cast<size_t>(index)].kind == SegmentKind::dwell;
 }
 
 } // namespace
@@ -260,6 +270,8 @@ std::optional<Edit> rowEdit(const design::Design& design, const std::string& lis
         return std::nullopt;
     Edit edit;
     edit.text = words(change).arg(index + 1);
+    if (change == RowChange::split && isDwell(design, listPath, index))
+        edit.text = Words::tr("Split dwell %1").arg(index + 1);
     edit.replacement = std::move(next);
     return edit;
 }
