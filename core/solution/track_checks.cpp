@@ -100,8 +100,9 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
         const double angle = track::contactAngle(pair.lift(end, theta), mechanism.pitchRadius)
                                  .abs()
                                  .maxCoeff(&steepest);
-        list.atMost({"pressure-angle", fmt::format("Pressure angle, {} side", name(end)), "°",
-                     "/mechanism/pitch_radius_mm",
+        list.atMost({"pressure-angle",
+                     fmt::format("Pressure angle at the middle of the width, {} side", name(end)),
+                     "°", "/mechanism/pitch_radius_mm",
                      "a larger pitch radius, a longer span or a shorter stroke makes it flatter",
                      theta[steepest]},
                     angle / units::degree,

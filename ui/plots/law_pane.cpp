@@ -65,9 +65,9 @@ std::vector<Column> columns() {
         {QStringLiteral("v"), QStringLiteral("m/s"), [](const Row& row) { return row.velocity; }},
         {QStringLiteral("a"), QStringLiteral("m/s²"),
          [](const Row& row) { return row.acceleration; }},
-        {LawPane::tr("Angle"), QStringLiteral("°"),
+        {LawPane::tr("Angle, middle"), QStringLiteral("°"),
          [](const Row& row) { return row.pressureAngle / units::degree; }},
-        {QStringLiteral("R_rel"), QStringLiteral("mm"),
+        {LawPane::tr("R_rel, least"), QStringLiteral("mm"),
          [](const Row& row) { return row.relativeRadius / units::millimetre; }, true},
         {QStringLiteral("p"), QStringLiteral("MPa"),
          [](const Row& row) {
@@ -96,7 +96,8 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
     table_->setAccessibleName(tr("Factors of the laws and what they mean for this design"));
     table_->setToolTip(tr("Factors for unit lift over unit span; peak velocity and acceleration of "
                           "the segments that take the law; of the whole track: largest pressure "
-                          "angle, least relative radius, nominal contact pressure and least "
+                          "angle at the middle of the roller, least relative radius anywhere on "
+                          "its width, nominal contact pressure and least "
                           "contact force of the design solved with it. Bold: best of its column. "
                           "Ctrl+C copies."));
     connect(&Units::instance(), &Units::changed, this, &LawPane::fillTable);

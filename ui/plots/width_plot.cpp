@@ -228,6 +228,27 @@ void WidthPlot::findWorst() {
     }
 }
 
+/// Between the samples the radius may be smaller still: the value that checks and tables quote.
+void WidthPlot::refineLeastRadius() {
+    const auto& mechanism = geometry()->design.mechanism;
+    const mechanism::OpposedPair& pair = geometry()->pair;
+    const Unit lengths = unitFor(unitOf(quantity_));
+    for (const track::Flank flank : flanksOf(mechanism)) {
+        const auto smallest = track::smallestRelativeRadius(pair.curve(end_), mechanism.pitchRadius,
+                                                            mechanism.roller, flank);
+        const double value = lengths.shown(smallest.value / units::millimetre);
+        if (worst_ && value > worst_->value)
+            continue;
+        const double theta = smallest.place.phi - pair.trackAngle(end_, 0.0);
+        const double off = smallest.place.rho - mechanism.pitchRadius;
+        const double quarter = 0.25 * mechanism.roller.width;
+        worst_ = Worst{value, theta - pair.period() * std::floor(theta / pair.period()),
+                       off < -quarter  ? 0
+                       : off > quarter ? 2
+                                       : 1};
+    }
+}
+
 void WidthPlot::refill() {
     if (quantity_ == Quantity::pressureSlip) {
         fillFromSolution();
@@ -235,6 +256,8 @@ void WidthPlot::refill() {
         fillFromGeometry();
     }
     findWorst();
+    if (quantity_ == Quantity::relativeRadius)
+        refineLeastRadius();
     finishRefill();
 }
 
@@ -307,6 +330,12 @@ void WidthPlot::paintLimits(QCPPainter& painter) const {
             across(sign * limit.warning / units::degree, Qt::DashDotLine);
             across(sign * limit.error / units::degree, Qt::SolidLine);
         }
+        painter.setFont(canvas().xAxis->tickLabelFont());
+        painter.setPen(tones().warning);
+        const double y = canvas().yAxis->coordToPixel(limit.warning / units::degree);
+        painter.drawText(
+            QPointF(box.left() + 4.0, y - 3.0),
+            tr("limit %1°, counts at the middle").arg(degreesText(limit.warning / units::degree)));
     } else if (lessIsWorse()) {
         const double y = canvas().yAxis->coordToPixel(0.0);
         const QRectF below = QRectF(QPointF(box.left(), y), box.bottomRight()).intersected(box);

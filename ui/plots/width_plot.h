@@ -54,6 +54,7 @@ class WidthPlot : public TurnPlot {
     void fillFromGeometry();
     void fillFromSolution();
     void findWorst();
+    void refineLeastRadius();
     void paintLimits(QCPPainter& painter) const;
 
     Quantity quantity_;
