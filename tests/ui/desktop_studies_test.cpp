@@ -20,7 +20,7 @@ class StudyWindowTest : public WindowTest {
     template <class Plot>
     Plot& shown(const char* key) {
         auto* menu = window_->findChild<QMenu*>(QStringLiteral("everyView"));
-        for (QAction* action : menu->actions()) {
+        for (QAction* action : menu->findChildren<QAction*>()) {
             if (action->data().toString() == QLatin1String(key))
                 action->trigger();
         }

@@ -50,6 +50,10 @@ double PhasePlot::parameterOf(const design::Design& design) const {
            units::degree;
 }
 
+int PhasePlot::pointsWanted() const {
+    return pointCount;
+}
+
 std::pair<double, double> PhasePlot::ownRange(const design::Design& design) const {
     // Fixed ends as long as the setting lies between them: the curve then stands still in a drag.
     const double at = parameterOf(design);

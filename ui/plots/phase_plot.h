@@ -23,6 +23,7 @@ class PhasePlot : public StudyPlot {
     const std::vector<std::string>& everyFigure() const override;
     QString axisLabel() const override;
     double parameterOf(const design::Design& design) const override;
+    int pointsWanted() const override;
     std::pair<double, double> ownRange(const design::Design& design) const override;
     void addChoices(QMenu& menu) override;
 

@@ -7,12 +7,12 @@
 #include "ui/plots/figure_help.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
-#include "ui/plots/study_extreme.h"
 #include "ui/units.h"
 
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QMenu>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -50,8 +50,9 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
 
 StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
     : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
-      to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), readout_(new ReadoutStrip(this)),
-      plot_(new QCustomPlot(this)), mark_(new QCPItemStraightLine(plot_)) {
+      to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
+      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      mark_(new QCPItemStraightLine(plot_)) {
     setAccessibleName(title);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -64,6 +65,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     head->addWidget(new QLabel(tr("to"), this));
     head->addWidget(to_);
     head->addWidget(state_, 1);
+    head->addWidget(cancel_);
+    cancel_->setText(tr("Cancel"));
+    cancel_->setToolTip(tr("Stop this study; the points that have come stay"));
+    cancel_->hide();
+    connect(cancel_, &QToolButton::clicked, this, &StudyPlot::stop);
     column->addWidget(readout_);
     column->addWidget(plot_, 1);
     column->addLayout(head);
@@ -120,6 +126,8 @@ void StudyPlot::showBaseline(const SolutionPointer& baseline) {
 
 void StudyPlot::start(Run& run) {
     problem_.clear();
+    stopped_ = false;
+    run.arrived = 0;
     run.wanted = run.solution && !isVisible();
     if (!run.solution || !now_.solution || !isVisible()) {
         run.runner.cancel();
@@ -145,6 +153,7 @@ void StudyPlot::startAnew() {
 
 void StudyPlot::takePoint(Run& run, const study::Point& point) {
     run.points.insert_or_assign(point.parameter, point);
+    ++run.arrived;
     refill();
     sayState();
 }
@@ -231,6 +240,7 @@ void StudyPlot::refill() {
     plot_->clearGraphs();
     graphs_.clear();
     helps_.clear();
+    findBeyond();
     QStringList units;
     for (const QString& figure : figures_) {
         const QString unit = unitOf(figure);
@@ -239,12 +249,15 @@ void StudyPlot::refill() {
         QCPAxis* axis = units.indexOf(unit) == 0 ? plot_->yAxis : plot_->yAxis2;
         QCPGraph* before = plot_->addGraph(plot_->xAxis, axis);
         QCPGraph* now = plot_->addGraph(plot_->xAxis, axis);
+        QCPGraph* beyond = plot_->addGraph(plot_->xAxis, axis);
         const QString name = axisText(labelOf(figure), unit);
         now->setName(name);
         before->setName(tr("%1, baseline").arg(name));
+        beyond->setName(tr("%1, beyond a limit").arg(name));
         fill(*before, before_, figure);
         fill(*now, now_, figure);
-        graphs_.emplace_back(now, before);
+        splitAtLimits(*now, *beyond);
+        graphs_.push_back({now, before, beyond});
         helps_ << (now_.solution ? figureHelp(*now_.solution, figure.toStdString()) : QString());
     }
     plot_->yAxis2->setVisible(units.size() > 1);
@@ -276,56 +289,16 @@ void StudyPlot::applyTones() {
         const auto place = static_cast<qsizetype>(i);
         const QColor colour = colourOf(tones, toneOf(figures_[place], place));
         const Qt::PenStyle stroke = strokes[i % std::size(strokes)];
-        graphs_[i].first->setPen(QPen(colour, 1.8, stroke));
-        graphs_[i].first->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colour, 3.5));
-        graphs_[i].second->setPen(QPen(tones.baseline(colour), 1.4, stroke));
+        graphs_[i].now->setPen(QPen(colour, 1.8, stroke));
+        graphs_[i].now->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colour, 3.5));
+        graphs_[i].before->setPen(QPen(tones.baseline(colour), 1.4, stroke));
+        // Other dashes than those that tell figures apart, and hollow points.
+        QPen thin(tones.tint(colour, 0.6), 1.2, Qt::CustomDashLine);
+        thin.setDashPattern({3.0, 5.0});
+        graphs_[i].beyond->setPen(thin);
+        graphs_[i].beyond->setScatterStyle(
+            QCPScatterStyle(QCPScatterStyle::ssCircle, colour, tones.paper, 4.5));
     }
-}
-
-void StudyPlot::readOut(double parameter) {
-    readAt_ = parameter;
-    std::vector<ReadoutStrip::Item> items;
-    const auto& points = now_.points;
-    auto nearest = points.lower_bound(parameter);
-    if (nearest == points.end() ||
-        (nearest != points.begin() &&
-         parameter - std::prev(nearest)->first < nearest->first - parameter))
-        nearest = points.empty() ? points.end() : std::prev(nearest);
-    for (size_t i = 0; i < graphs_.size(); ++i) {
-        const QString& figure = figures_[static_cast<qsizetype>(i)];
-        ReadoutStrip::Item item;
-        item.pen = graphs_[i].first->pen();
-        item.label = labelOf(figure);
-        const Unit unit = unitFor(unitOf(figure));
-        item.unit = unit.text;
-        const auto& names = everyFigure();
-        const auto place = std::ranges::find(names, figure.toStdString());
-        if (nearest != points.end() && place != names.end()) {
-            const auto index = static_cast<size_t>(place - names.begin());
-            const auto& value = nearest->second.values[index];
-            item.value = value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
-            if (const auto worst = studyExtreme(points, index, *place)) {
-                const double most = unit.shown(worst->value);
-                // The unit stands behind every value: the strip's own would follow the place.
-                const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
-                item.unit.clear();
-                item.value += behind;
-                item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
-                                  .arg(valueText(most, most) + behind, shortText(worst->parameter));
-            }
-            item.help = nearest->second.failure.empty() ? helps_[static_cast<qsizetype>(i)]
-                                                        : coreText(nearest->second.failure);
-        }
-        items.push_back(std::move(item));
-    }
-    if (nearest != points.end()) {
-        ReadoutStrip::Item at;
-        at.pen = QPen(Palette::of(*this).cursor, 1.2);
-        at.label = pointing_ ? tr("at") : tr("now, nearest point");
-        at.value = shortText(nearest->first);
-        items.push_back(std::move(at));
-    }
-    readout_->setItems(std::move(items));
 }
 
 void StudyPlot::sayState() {
@@ -334,11 +307,16 @@ void StudyPlot::sayState() {
     if (!problem_.isEmpty())
         state_->setText(problem_);
     else if (isBusy())
-        state_->setText(tr("solving …"));
+        state_->setText(tr("solving … %1 of %2 points")
+                            .arg(std::min(now_.arrived, pointsWanted()))
+                            .arg(pointsWanted()));
+    else if (stopped_)
+        state_->setText(tr("stopped: some points are missing or of an earlier design"));
     else if (failed > 0)
         state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(now_.points.size()));
     else
         state_->clear();
+    cancel_->setVisible(isBusy());
 }
 
 void StudyPlot::addOptions(QMenu& menu) {

@@ -16,12 +16,14 @@ class QDoubleSpinBox;
 class QHBoxLayout;
 class QLabel;
 class QMenu;
+class QToolButton;
 
 namespace lobewright::ui {
 
 /// Figures of many variants of the design against what is varied. The study runs in the background
 /// and its points appear as they come; the newest design replaces one that still runs. Baseline
-/// behind, the present setting marked, at most two units at a time.
+/// behind, the present setting marked, at most two units at a time. Where a roller lifts off or a
+/// limit errs the curves are dashed and their points hollow: the engine cannot run there.
 class StudyPlot : public QWidget {
     Q_OBJECT
 
@@ -42,6 +44,10 @@ class StudyPlot : public QWidget {
     const std::map<double, study::Point>& baselinePoints() const { return before_.points; }
     bool isBusy() const { return now_.runner.isBusy() || before_.runner.isBusy(); }
     QCustomPlot& plot() const { return *plot_; }
+    /// Points that could not be run, and why.
+    const std::map<double, QString>& beyond() const { return beyond_; }
+    /// What the readout shows now, in words.
+    QString readoutText() const;
 
     void addOptions(QMenu& menu);
     virtual QString state() const;
@@ -59,6 +65,10 @@ class StudyPlot : public QWidget {
     /// "shaft speed, 1/min"
     virtual QString axisLabel() const = 0;
     virtual double parameterOf(const design::Design& design) const = 0;
+    virtual int pointsWanted() const = 0;
+    /// Shaft speed of a point over that of the design shown.
+    virtual double speedShare(double) const { return 1.0; }
+    const SolutionPointer& solution() const { return now_.solution; }
     virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
     virtual void addChoices(QMenu&) {}
 
@@ -76,6 +86,7 @@ class StudyPlot : public QWidget {
         SolutionPointer solution;
         quint64 number = 0;
         bool wanted = false; ///< to be run as soon as the plot can be seen
+        int arrived = 0;     ///< points of the study that runs
         std::pair<double, double> range;
         std::map<double, study::Point> points;
     };
@@ -88,6 +99,11 @@ class StudyPlot : public QWidget {
     void toggle(const QString& figure, bool shown);
     void refill();
     void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
+    void splitAtLimits(QCPGraph& good, QCPGraph& beyond) const;
+    void findBeyond();
+    void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
+    QString valueWords(const QString& figure, const study::Point* nearest) const;
+    void stop();
     void applyTones();
     void readOut(double parameter);
     void sayState();
@@ -101,13 +117,19 @@ class StudyPlot : public QWidget {
     QString problem_;
     QDoubleSpinBox *from_, *to_;
     QLabel* state_;
+    QToolButton* cancel_;
     ReadoutStrip* readout_;
     QCustomPlot* plot_;
     QCPItemStraightLine* mark_;
-    std::vector<std::pair<QCPGraph*, QCPGraph*>> graphs_; ///< now and baseline, by figure
-    QStringList helps_;                                   ///< what each figure is
+    struct Graphs {
+        QCPGraph *now, *before, *beyond;
+    };
+    std::vector<Graphs> graphs_; ///< by figure
+    QStringList helps_;          ///< what each figure is
+    std::map<double, QString> beyond_;
+    std::vector<ReadoutStrip::Item> shown_;
     double readAt_ = 0.0;
-    bool pointing_ = false;
+    bool pointing_ = false, stopped_ = false;
 };
 
 } // namespace lobewright::ui

@@ -35,6 +35,14 @@ double TorqueCurve::parameterOf(const design::Design& design) const {
     return design.running.speed / units::revPerMinute;
 }
 
+int TorqueCurve::pointsWanted() const {
+    return pointCount;
+}
+
+double TorqueCurve::speedShare(double parameter) const {
+    return parameter / parameterOf(solution()->design);
+}
+
 std::pair<double, double> TorqueCurve::ownRange(const design::Design& design) const {
     const double speed = parameterOf(design);
     const double from = std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds;

@@ -17,6 +17,8 @@ class TorqueCurve : public StudyPlot {
     const std::vector<std::string>& everyFigure() const override;
     QString axisLabel() const override;
     double parameterOf(const design::Design& design) const override;
+    int pointsWanted() const override;
+    double speedShare(double parameter) const override;
     std::pair<double, double> ownRange(const design::Design& design) const override;
 };
 
