@@ -80,7 +80,10 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     }
     canvas().addPaint(TurnCanvas::shading,
                       [this](QCPPainter& painter) { paintPortEdges(painter); });
-    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintJumps(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        paintZero(painter);
+        paintJumps(painter);
+    });
     connect(handles_, &LiftHandles::edited, this, &TurnPlot::edited);
     connect(handles_, &LiftHandles::editFinished, this, &TurnPlot::editFinished);
     connect(handles_, &LiftHandles::fieldWanted, this, &TurnPlot::fieldWanted);
@@ -172,6 +175,18 @@ void PositionPlot::paintJumps(QCPPainter& painter) const {
         painter.drawLine(QPointF(x - 4.0, from), QPointF(x, from));
         painter.drawLine(QPointF(x, to), QPointF(x + 4.0, to));
     }
+}
+
+/// Where the derivative on the right axis changes sign.
+void PositionPlot::paintZero(QCPPainter& painter) const {
+    const QRectF box = canvas().inside();
+    const double y = canvas().yAxis2->coordToPixel(0.0);
+    if (overlay_ == Overlay::none || y < box.top() || y > box.bottom())
+        return;
+    painter.setPen(QPen(tones().quiet, 1.0, Qt::DashLine));
+    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    painter.drawText(QPointF(box.right() - 14.0, y - 3.0), QStringLiteral("0"));
 }
 
 void PositionPlot::paintPortEdges(QCPPainter& painter) const {

@@ -34,6 +34,7 @@ class PositionPlot : public TurnPlot {
   private:
     void fillDerivatives();
     void addKnotActions(QMenu& menu);
+    void paintZero(QCPPainter& painter) const;
     void paintPortEdges(QCPPainter& painter) const;
     void paintJumps(QCPPainter& painter) const;
     LiftHandles* handles_;

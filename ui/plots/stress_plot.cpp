@@ -27,7 +27,10 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
         setCurveVisible(force_[end], false);
     }
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLiftOff(painter); });
-    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLimit(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        paintLiftOffNames(painter);
+        paintLimit(painter);
+    });
 }
 
 void StressPlot::refill() {
@@ -46,6 +49,11 @@ void StressPlot::refill() {
 QCPRange StressPlot::contentRange(bool onRight) const {
     QCPRange range = TurnPlot::contentRange(onRight);
     range.expand(QCPRange(0.0, range.upper));
+    // The limit stays in sight unless the stress is far below it.
+    const auto limit = onRight ? std::nullopt : allowable();
+    const double shown = limit ? unitFor(QStringLiteral("MPa")).shown(*limit) : 0.0;
+    if (limit && shown < 2.5 * range.upper)
+        range.expand(QCPRange(0.0, shown));
     return range;
 }
 
@@ -63,7 +71,25 @@ std::optional<double> StressPlot::allowable() const {
     return *safety * *peak;
 }
 
+QRectF StressPlot::areaOf(const Span& span) const {
+    QRectF area = canvas().inside();
+    area.setLeft(canvas().xOf(span.from));
+    area.setRight(std::max(canvas().xOf(span.to), area.left() + 2.0));
+    return area;
+}
+
 void StressPlot::paintLiftOff(QCPPainter& painter) const {
+    for (const End end : bothEnds) {
+        for (const Span& span : liftOff_[end]) {
+            const QRectF area = areaOf(span);
+            painter.fillRect(area, tones().tint(tones().warning, 0.18));
+            painter.fillRect(area, QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern));
+        }
+    }
+}
+
+/// Named once for each roller: the hatching says where else. On a layer above the hatching of both.
+void StressPlot::paintLiftOffNames(QCPPainter& painter) const {
     const QRectF box = canvas().inside();
     painter.setFont(canvas().xAxis->tickLabelFont());
     const QFontMetricsF metrics(painter.font());
@@ -71,23 +97,17 @@ void StressPlot::paintLiftOff(QCPPainter& painter) const {
     for (const End end : bothEnds) {
         QRectF widest;
         for (const Span& span : liftOff_[end]) {
-            QRectF area = box;
-            area.setLeft(canvas().xOf(span.from));
-            area.setRight(std::max(canvas().xOf(span.to), area.left() + 2.0));
-            painter.fillRect(area, tones().tint(tones().warning, 0.18));
-            painter.fillRect(area, QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern));
-            area = area.intersected(box);
+            const QRectF area = areaOf(span).intersected(box);
             if (area.width() > widest.width())
                 widest = area;
         }
         if (widest.isEmpty())
             continue;
-        // Named once for each roller: the hatching says where else.
         const QString text =
             end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
         const double width = metrics.horizontalAdvance(text);
         const double left = std::clamp(widest.center().x() - 0.5 * width, box.left() + 2.0,
-                                       box.right() - width - 2.0);
+                                       std::max(box.left() + 2.0, box.right() - width - 2.0));
         painter.fillRect(QRectF(left - 2.0, line - metrics.ascent(), width + 4.0, metrics.height()),
                          tones().panel);
         painter.setPen(tones().warning);
@@ -106,10 +126,14 @@ void StressPlot::paintLimit(QCPPainter& painter) const {
     const QString text = tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa")));
     painter.setPen(QPen(tones().warning, 1, Qt::DashDotLine));
     const QFontMetricsF metrics(painter.font());
-    if (y > box.top()) {
-        painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
-        painter.drawText(QPointF(box.right() - metrics.horizontalAdvance(text) - 4, y - 3), text);
-    }
+    if (y <= box.top())
+        return;
+    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+    // Below the line, so that neither the frame nor the letters of the events cut it.
+    QRectF ground = metrics.boundingRect(text).adjusted(-3, 0, 3, 0);
+    ground.moveTopRight(QPointF(box.right() - 2.0, y + 2.0));
+    painter.fillRect(ground, tones().panel);
+    painter.drawText(ground, Qt::AlignCenter, text);
 }
 
 void StressPlot::setForcesShown(bool shown) {

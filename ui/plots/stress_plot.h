@@ -24,7 +24,9 @@ class StressPlot : public TurnPlot {
 
   private:
     void setForcesShown(bool shown);
+    QRectF areaOf(const Span& span) const;
     void paintLiftOff(QCPPainter& painter) const;
+    void paintLiftOffNames(QCPPainter& painter) const;
     void paintLimit(QCPPainter& painter) const;
     std::optional<double> allowable() const; ///< [MPa]
 

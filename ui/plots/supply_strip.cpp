@@ -17,6 +17,7 @@ namespace {
 using solution::SupplyPath;
 
 constexpr double gapShare = 0.85; // of a box
+constexpr double margin = 8.0;    // [px]
 
 QString powerText(const SupplyPath& path) {
     constexpr double small = 100.0; // [W]
@@ -134,13 +135,44 @@ void SupplyStrip::refill() {
     update();
 }
 
+double SupplyStrip::widthBeside() const {
+    const QFontMetricsF metrics(font());
+    const auto widest = [&](const QStringList& texts) {
+        double width = 0.0;
+        for (const QString& text : texts)
+            for (const QString& line : text.split(QLatin1Char('\n')))
+                width = std::max(width, metrics.horizontalAdvance(line));
+        return width;
+    };
+    double box = 0.0, gap = 0.0;
+    for (const Station& station : stations_) {
+        // Titles may wrap between words, values may not.
+        QStringList parts = station.title.split(QLatin1Char(' '));
+        parts << station.pressure << station.temperature << station.before;
+        box = std::max(box, widest(parts) + 8.0);
+        gap = std::max(gap, widest({station.passage, station.passageValue,
+                                    station.isUnpaid ? tr("not counted") : QString()}) +
+                                4.0);
+    }
+    const auto count = static_cast<double>(stations_.size());
+    const double unit = std::max(box, gap / gapShare);
+    return 2.0 * margin + unit * (count + gapShare * std::max(0.0, count - 1.0));
+}
+
 void SupplyStrip::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const Palette& tones = Palette::of(*this);
     painter.fillRect(rect(), tones.paper);
+    const double bottom = isStacked() ? paintStacked(painter) : paintBeside(painter);
+    const bool unpaid = std::ranges::any_of(stations_, &Station::isUnpaid);
+    painter.setPen(unpaid ? tones.warning : tones.ink);
+    painter.drawText(QRectF(margin, bottom, width() - 2 * margin, height() - bottom),
+                     Qt::AlignHCenter | Qt::TextWordWrap, verdict_);
+}
+
+double SupplyStrip::paintBeside(QPainter& painter) const {
     const double line = fontMetrics().height();
-    const double margin = 8.0;
     const auto count = static_cast<double>(stations_.size());
     // A gap before every station but the first.
     const double unit = (width() - 2 * margin) / std::max(1.0, count + gapShare * (count - 1.0));
@@ -153,10 +185,50 @@ void SupplyStrip::paintEvent(QPaintEvent*) {
                          QRectF(left - gapShare * unit, top, gapShare * unit, height));
         paintStation(painter, stations_[i], QRectF(left, top, unit, height));
     }
-    const bool unpaid = std::ranges::any_of(stations_, &Station::isUnpaid);
-    painter.setPen(unpaid ? tones.warning : tones.ink);
-    painter.drawText(QRectF(margin, top + height + 0.6 * line, width() - 2 * margin, 4 * line),
-                     Qt::AlignHCenter | Qt::TextWordWrap, verdict_);
+    return top + height + 0.6 * line;
+}
+
+/// Too narrow for boxes side by side: one line for each station, what lies between on lines of its
+/// own, smaller where the pane is low as well.
+double SupplyStrip::paintStacked(QPainter& painter) const {
+    const Palette& tones = Palette::of(*this);
+    const double lines = 2.0 * static_cast<double>(stations_.size()) + 3.0;
+    const double needed = lines * fontMetrics().lineSpacing();
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * std::clamp(height() / needed, 0.75, 1.0));
+    painter.setFont(small);
+    const double line = painter.fontMetrics().lineSpacing();
+    double y = 4.0;
+    for (size_t i = 0; i < stations_.size(); ++i) {
+        const Station& station = stations_[i];
+        if (i > 0 && !station.passage.isEmpty()) {
+            const QString value = QString(station.passageValue).replace('\n', QLatin1String(", "));
+            QString text = QString(QChar(0x2193)) + QLatin1Char(' ') + station.passage;
+            if (!value.isEmpty())
+                text += QLatin1Char(' ') + value;
+            if (station.isUnpaid)
+                text += QStringLiteral(", ") + tr("not counted");
+            painter.setPen(station.isUnpaid ? tones.warning : tones.ink);
+            painter.drawText(QRectF(margin + 12.0, y, width() - 2 * margin - 12.0, line),
+                             Qt::AlignVCenter, text);
+            y += line;
+        }
+        const QRectF box(margin, y, width() - 2 * margin, line + 2.0);
+        painter.setPen(QPen(tones.inlet, 1.2));
+        painter.setBrush(tones.sideFill(End::inlet));
+        painter.drawRoundedRect(box, 4, 4);
+        painter.setPen(tones.ink);
+        QString values = station.pressure + QStringLiteral(", ") + station.temperature;
+        if (!station.before.isEmpty())
+            values += QStringLiteral(" (") + station.before + QLatin1Char(')');
+        const double room = box.width() - painter.fontMetrics().horizontalAdvance(values) - 18.0;
+        painter.drawText(box.adjusted(6, 0, -6, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                         painter.fontMetrics().elidedText(station.title, Qt::ElideRight,
+                                                          static_cast<int>(room)));
+        painter.drawText(box.adjusted(6, 0, -6, 0), Qt::AlignVCenter | Qt::AlignRight, values);
+        y += line + 4.0;
+    }
+    return y + 2.0;
 }
 
 void SupplyStrip::paintStation(QPainter& painter, const Station& station, const QRectF& box) const {

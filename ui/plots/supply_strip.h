@@ -38,6 +38,9 @@ class SupplyStrip : public QWidget, public DataSource {
     DataSheet dataSheet() const override;
     QSize minimumSizeHint() const override;
 
+    /// Whether the stations stand below each other, because they find no room side by side.
+    bool isStacked() const { return width() < widthBeside(); }
+
   protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -45,6 +48,9 @@ class SupplyStrip : public QWidget, public DataSource {
 
   private:
     void refill();
+    double widthBeside() const;
+    double paintBeside(QPainter& painter) const;
+    double paintStacked(QPainter& painter) const;
     void paintStation(QPainter& painter, const Station& station, const QRectF& box) const;
     void paintPassage(QPainter& painter, const Station& station, const QRectF& gap) const;
 

@@ -6,12 +6,13 @@
 #include "ui/plots/turn_events.h"
 
 #include <QContextMenuEvent>
+#include <QHelpEvent>
 #include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QToolTip>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -53,13 +54,22 @@ struct TimingCircle::Frame {
     double band(End end) const { return end == End::inlet ? inlet : exhaust; }
 };
 
+struct TimingCircle::Label {
+    TurnEvent::Kind kind = TurnEvent::Kind::innerDeadCentre;
+    double at = 0.0; ///< on the dial, clockwise from the top [rad]
+    double degrees = 0.0, shaftDegrees = 0.0;
+    QString text;
+    QRectF box;
+    bool isRight = true;
+};
+
 TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setAccessibleName(tr("Circular timing diagram"));
     setFocusPolicy(Qt::StrongFocus);
     setToolTip(tr("One gas cycle, clockwise from inner dead centre. Events in cycle degrees from "
-                  "inner dead centre, with shaft degrees in brackets: EO, EC exhaust opens, "
-                  "closes; IO, IC inlet "
-                  "opens, closes; IDC, ODC inner, outer dead centre. Drag to turn the shaft."));
+                  "inner dead centre, shaft degrees below them; spans in the middle with shaft "
+                  "degrees in brackets. Point at the letters of an event to have them spelt out. "
+                  "Drag to turn the shaft."));
     connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
 }
 
@@ -194,54 +204,96 @@ void TimingCircle::paintBaseline(QPainter& painter, const Frame& place) const {
     }
 }
 
-void TimingCircle::paintEvents(QPainter& painter, const Frame& place) const {
+std::vector<TimingCircle::Label> TimingCircle::labels(const Frame& place) const {
     using Kind = TurnEvent::Kind;
-    const Palette& tones = Palette::of(*this);
     const auto& now = cycle(geometry_->timing);
     const Events angle{now.centres.idc, static_cast<double>(geometry_->pair.cyclesPerTurn())};
-    struct Label {
-        Kind kind;
-        double theta;
-        QColor colour;
-        QRectF box{};
-    };
-    std::array<Label, 5> labels{{{Kind::innerDeadCentre, now.centres.idc, tones.quiet},
-                                 {Kind::exhaustOpens, now.exhaustOpens, tones.exhaust},
-                                 {Kind::inletOpens, now.inletOpens, tones.inlet},
-                                 {Kind::exhaustCloses, now.exhaustCloses, tones.exhaust},
-                                 {Kind::inletCloses, now.inletCloses, tones.inlet}}};
+    std::vector<Label> all;
+    for (const auto& [kind, theta] : {std::pair(Kind::innerDeadCentre, now.centres.idc),
+                                      std::pair(Kind::exhaustOpens, now.exhaustOpens),
+                                      std::pair(Kind::inletOpens, now.inletOpens),
+                                      std::pair(Kind::exhaustCloses, now.exhaustCloses),
+                                      std::pair(Kind::inletCloses, now.inletCloses)}) {
+        Label label;
+        label.kind = kind;
+        label.at = angle.of(theta);
+        label.degrees = std::remainder(label.at / units::degree, 360.0);
+        label.shaftDegrees = label.degrees / geometry_->pair.cyclesPerTurn();
+        all.push_back(label);
+    }
     // From top to bottom on each side, each label below the one before it.
-    std::ranges::sort(labels, {}, [&](const Label& label) {
-        return onCircle({}, 1.0, angle.of(label.theta)).y();
-    });
+    std::ranges::sort(all, {}, [&](const Label& label) { return onCircle({}, 1.0, label.at).y(); });
     double lowest[2] = {0.0, 0.0};
-    for (Label& label : labels) {
-        const double at = angle.of(label.theta);
-        const QPointF rim = onCircle(place.centre, place.dial, at);
-        const double degrees = std::remainder(at / units::degree, 360.0);
-        const QString text = label.kind == Kind::innerDeadCentre
-                                 ? letters(label.kind)
-                                 : tr("%1 %2°\n%3° shaft")
-                                       .arg(letters(label.kind), degreesText(degrees),
-                                            degreesText(degrees / geometry_->pair.cyclesPerTurn()));
-        const QSizeF size = fontMetrics().size(0, text) + QSize(2, 0);
-        const bool right = std::sin(at) >= 0.0;
+    for (Label& label : all) {
+        const QPointF rim = onCircle(place.centre, place.dial, label.at);
+        label.text = label.kind == Kind::innerDeadCentre
+                         ? letters(label.kind)
+                         : tr("%1 %2°\n%3° shaft")
+                               .arg(letters(label.kind), degreesText(label.degrees),
+                                    degreesText(label.shaftDegrees));
+        const QSizeF size = fontMetrics().size(0, label.text) + QSize(2, 0);
+        label.isRight = std::sin(label.at) >= 0.0;
         label.box = QRectF(QPointF(), size);
         if (label.kind == Kind::innerDeadCentre) {
             label.box.moveCenter(rim - QPointF(0, 0.7 * size.height()));
         } else {
-            const QPointF out = onCircle(place.centre, place.dial + 7.0, at);
-            label.box.moveTop(std::max(out.y() - 0.5 * size.height(), lowest[right ? 1 : 0]));
-            label.box.moveLeft(right ? out.x() : out.x() - size.width());
+            const QPointF out = onCircle(place.centre, place.dial + 7.0, label.at);
+            label.box.moveTop(
+                std::max(out.y() - 0.5 * size.height(), lowest[label.isRight ? 1 : 0]));
+            label.box.moveLeft(label.isRight ? out.x() : out.x() - size.width());
             label.box.moveBottom(std::min(label.box.bottom(), height() - 1.0));
-            lowest[right ? 1 : 0] = label.box.bottom();
+            lowest[label.isRight ? 1 : 0] = label.box.bottom();
         }
-        painter.setPen(QPen(label.colour, 1.4));
-        painter.drawLine(onCircle(place.centre, place.inlet - 0.5 * place.width, at),
-                         onCircle(place.centre, place.dial + 5.0, at));
-        painter.drawText(label.box, Qt::AlignVCenter | (right ? Qt::AlignLeft : Qt::AlignRight),
-                         text);
     }
+    return all;
+}
+
+void TimingCircle::paintEvents(QPainter& painter, const Frame& place) const {
+    using Kind = TurnEvent::Kind;
+    const Palette& tones = Palette::of(*this);
+    for (const Label& label : labels(place)) {
+        const QColor colour =
+            label.kind == Kind::innerDeadCentre                                     ? tones.quiet
+            : label.kind == Kind::exhaustOpens || label.kind == Kind::exhaustCloses ? tones.exhaust
+                                                                                    : tones.inlet;
+        painter.setPen(QPen(colour, 1.4));
+        painter.drawLine(onCircle(place.centre, place.inlet - 0.5 * place.width, label.at),
+                         onCircle(place.centre, place.dial + 5.0, label.at));
+        painter.drawText(label.box,
+                         Qt::AlignVCenter | (label.isRight ? Qt::AlignLeft : Qt::AlignRight),
+                         label.text);
+    }
+}
+
+QString TimingCircle::eventAt(const QPointF& position) const {
+    if (!geometry_ || geometry_->timing.cycles().empty())
+        return {};
+    constexpr double reach = 4.0; // [px]
+    const Frame place = frame();
+    for (const Label& label : labels(place)) {
+        const QPointF along = onCircle(place.centre, place.dial, label.at) - place.centre;
+        const QPointF from = position - place.centre;
+        const double across = std::abs(along.x() * from.y() - along.y() * from.x()) / place.dial;
+        const double out = QPointF::dotProduct(along, from) / place.dial;
+        const bool onMark =
+            across < reach && out > place.inlet - 0.5 * place.width && out < place.dial + 5.0;
+        if (label.box.contains(position) || onMark)
+            return tr("%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft")
+                .arg(letters(label.kind), words(label.kind), degreesText(label.degrees, 2),
+                     degreesText(label.shaftDegrees, 2));
+    }
+    return {};
+}
+
+bool TimingCircle::event(QEvent* event) {
+    if (event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        if (const QString text = eventAt(help->pos()); !text.isEmpty()) {
+            QToolTip::showText(help->globalPos(), text, this);
+            return true;
+        }
+    }
+    return QWidget::event(event);
 }
 
 void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {

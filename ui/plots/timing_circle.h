@@ -7,6 +7,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QMenu;
 
 namespace lobewright::ui {
@@ -28,10 +30,13 @@ class TimingCircle : public QWidget, public DataSource {
     void setHandShown(bool shown) { handShown_ = shown; }
     /// The drawing without its ground, for other paper.
     void paintInto(QPainter& painter) const;
+    /// The event whose letters or mark lie here, spelt out with its angles; empty: none.
+    QString eventAt(const QPointF& position) const;
     QSize sizeHint() const override { return {320, 320}; }
     QSize minimumSizeHint() const override { return {160, 140}; }
 
   protected:
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
@@ -40,8 +45,10 @@ class TimingCircle : public QWidget, public DataSource {
 
   private:
     struct Frame; ///< centre and radii for the present size
+    struct Label; ///< of an event on the rim
     Frame frame() const;
     const ports::CycleEvents& cycle(const ports::PortTiming& timing) const;
+    std::vector<Label> labels(const Frame& frame) const;
     void paintDial(QPainter& painter, const Frame& frame) const;
     void paintPorts(QPainter& painter, const Frame& frame) const;
     void paintBaseline(QPainter& painter, const Frame& frame) const;

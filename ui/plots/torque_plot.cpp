@@ -120,10 +120,17 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
         const auto* found = solution()->figure(wanted);
         return found ? found->value : std::nullopt;
     };
-    QString text = tr("mean %1 %3, peak to peak %2 %3")
+    // The supply and auxiliaries take theirs behind the tracks, evenly: not in this curve.
+    const auto brake = figure("brake_torque_Nm");
+    const double shown = unitFor(QStringLiteral("N·m")).shown(brake.value_or(0.0));
+    const bool differs = brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
+    QString text = (differs ? tr("mean at the tracks %1 %3, at the shaft %4 %3; peak to peak %2 %3")
+                            : tr("mean %1 %3, peak to peak %2 %3"))
                        .arg(valueText(totals->mean, totals->max),
                             valueText(totals->max - totals->min, totals->max),
                             unitFor(QStringLiteral("N·m")).text);
+    if (differs)
+        text = text.arg(valueText(shown, totals->max));
     if (const auto ripple = figure("torque_ripple"))
         text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
     painter.setFont(canvas().xAxis->tickLabelFont());

@@ -14,7 +14,7 @@ namespace {
 // Fixed side margins: the cursors of plots that stand above each other stay in line.
 // A drag past the right edge stays there instead of starting the turn again.
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
-constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 58;
+constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
 
 class PaintedLayerable final : public QCPLayerable {
   public:
@@ -101,15 +101,32 @@ void TurnCanvas::setCycles(const mechanism::OpposedPair& pair) {
 void TurnCanvas::setLeftLabel(const QString& quantity, const QString& unit) {
     leftQuantity_ = quantity;
     leftUnit_ = unit;
-    yAxis->setLabel(axisText(quantity, unit));
+    fitLabels();
+}
+
+/// A low plot names only the unit: a title that is cut off at both ends names nothing.
+void TurnCanvas::fitLabels() {
+    const auto fit = [this](QCPAxis& axis, const QString& quantity, const QString& unit) {
+        const QString whole = axisText(quantity, unit);
+        const double room = axisRect()->height() > 1 ? axisRect()->height() : height();
+        const bool fits = QFontMetricsF(axis.labelFont()).horizontalAdvance(whole) <= room;
+        axis.setLabel(fits || unit.isEmpty() ? whole : axisText({}, unit));
+    };
+    fit(*yAxis, leftQuantity_, leftUnit_);
+    fit(*yAxis2, rightQuantity_, rightUnit_);
+}
+
+void TurnCanvas::resizeEvent(QResizeEvent* event) {
+    QCustomPlot::resizeEvent(event);
+    fitLabels();
 }
 
 void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
     rightQuantity_ = quantity;
     rightUnit_ = unit;
     const QString text = axisText(quantity, unit);
-    yAxis2->setLabel(text);
     yAxis2->setVisible(!text.isEmpty());
+    fitLabels();
     axisRect()->setMargins(
         QMargins(leftMargin, 0, text.isEmpty() ? rightMargin : rightAxisMargin, 0));
 }

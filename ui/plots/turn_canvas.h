@@ -79,12 +79,14 @@ class TurnCanvas : public QCustomPlot {
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     enum class Hold { nothing, cursor, grip, pan, range };
     void buildLayers();
     void applyTones();
     void applyShown();
+    void fitLabels();
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);
     void toStop(bool forward);

@@ -1,11 +1,14 @@
 #include "ui/plots/turn_plot.h"
 
 #include "core/units.h"
+#include "ui/plots/angle_ticks.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/readout_strip.h"
 #include "ui/units.h"
 
+#include <QHelpEvent>
 #include <QMenu>
+#include <QToolTip>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -52,6 +55,7 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     layout->addWidget(readout_);
     layout->addWidget(canvas_, 1);
     setFocusProxy(canvas_);
+    canvas_->installEventFilter(this);
     canvas_->setAccessibleName(title);
     canvas_->addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
         paintMarks(painter);
@@ -258,6 +262,41 @@ void TurnPlot::paintMarks(QCPPainter& painter) const {
             break;
         }
     }
+}
+
+/// The event whose letters stand here, spelt out; empty: none.
+QString TurnPlot::eventAt(const QPointF& position) const {
+    const QRectF box = canvas_->inside();
+    const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
+    if (position.y() < box.top() || position.y() > box.top() + 2.2 * metrics.height())
+        return {};
+    constexpr double reach = 8.0; // [px]
+    const TurnEvent* nearest = nullptr;
+    double least = reach;
+    for (const TurnEvent& event : events_) {
+        const double away = std::abs(canvas_->xOf(event.theta) - position.x());
+        if (away < least) {
+            least = away;
+            nearest = &event;
+        }
+    }
+    if (!nearest)
+        return {};
+    const double cycle = cycleAngle(geometry_->pair, nearest->theta) / units::degree;
+    return tr("%1: %2, at %3° of the shaft, %4° of the cycle")
+        .arg(letters(nearest->kind), words(nearest->kind),
+             degreesText(nearest->theta / units::degree, 2), degreesText(cycle, 2));
+}
+
+bool TurnPlot::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == canvas_ && event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        if (const QString text = eventAt(help->pos()); !text.isEmpty()) {
+            QToolTip::showText(help->globalPos(), text, canvas_);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 /// A wedge on the lower edge in the colour of the side: down where the roller leaves the push

@@ -75,10 +75,13 @@ class TurnPlot : public QWidget {
     /// Scales, redraws and reads out again.
     void finishRefill();
 
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     void applyPens();
     void readOut();
     void listReadout();
+    QString eventAt(const QPointF& position) const;
     void paintMarks(QCPPainter& painter) const;
     void paintRattles(QCPPainter& painter) const;
     void paintDots(QCPPainter& painter) const;
