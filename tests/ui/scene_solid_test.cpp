@@ -96,7 +96,7 @@ class Solid : public ::testing::Test {
         solid.show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(&solid, 5000));
     }
-    QImage frame() { return solid.grabFramebuffer(); }
+    QImage frame() { return solid.picture(); }
     /// Share of pixels whose hue is near that of a colour.
     static double share(const QImage& image, const QColor& hue) {
         int found = 0;

@@ -2,16 +2,13 @@
 
 #include "core/units.h"
 #include "ui/palette.h"
-#include "ui/scene/words.h"
 
-#include <QKeyEvent>
-#include <QMouseEvent>
 #include <QOffscreenSurface>
 #include <QOpenGLContext>
+#include <QOpenGLFramebufferObject>
 #include <QOpenGLFunctions>
 #include <QOpenGLShaderProgram>
 #include <QPainter>
-#include <QWheelEvent>
 
 #include <algorithm>
 #include <cmath>
@@ -44,26 +41,20 @@ void main() {
 )";
 
 constexpr float fieldOfView = 32.0F;
+constexpr int samplesPerPixel = 4;
 
 } // namespace
 
-EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent)
-    : QOpenGLWidget(parent), cursor_(cursor) {
+EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("engineSolid"));
     setAccessibleName(tr("The engine in space"));
     setToolTip(tr("Drag to walk round the engine, turn the wheel to come nearer."));
     setFocusPolicy(Qt::StrongFocus);
-    QSurfaceFormat wanted = format();
-    wanted.setDepthBufferSize(24);
-    wanted.setSamples(4);
-    setFormat(wanted);
+    setAttribute(Qt::WA_OpaquePaintEvent);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
 }
 
 EngineSolid::~EngineSolid() {
-    // The base class destroys the context after the members here are gone.
-    if (context())
-        disconnect(context(), nullptr, this, nullptr);
     release();
 }
 
@@ -99,28 +90,40 @@ void EngineSolid::setView(const View& view) {
     update();
 }
 
-void EngineSolid::initializeGL() {
-    connect(context(), &QOpenGLContext::aboutToBeDestroyed, this, &EngineSolid::release,
-            Qt::UniqueConnection);
+bool EngineSolid::makeCurrent() {
+    if (!context_) {
+        context_ = std::make_unique<QOpenGLContext>();
+        surface_ = std::make_unique<QOffscreenSurface>();
+        if (!context_->create())
+            return false;
+        surface_->setFormat(context_->format());
+        surface_->create();
+    }
+    return context_->isValid() && context_->makeCurrent(surface_.get());
+}
+
+bool EngineSolid::initialize() {
+    if (program_)
+        return program_->isLinked();
     program_ = std::make_unique<QOpenGLShaderProgram>();
     program_->addShaderFromSourceCode(QOpenGLShader::Vertex, vertexShader);
     program_->addShaderFromSourceCode(QOpenGLShader::Fragment, fragmentShader);
     program_->bindAttributeLocation("corner", 0);
     program_->bindAttributeLocation("normal", 1);
-    if (!program_->link())
-        program_.reset();
     stale_ = true;
+    return program_->link();
 }
 
 void EngineSolid::release() {
-    if (!context())
+    if (!context_ || !makeCurrent())
         return;
-    makeCurrent();
-    for (Part* part : {&tracks_.inlet, &tracks_.exhaust, &ports_.inlet, &ports_.exhaust, &shaft_,
-                       &piston_, &rod_, &roller_, &liner_, &gas_})
+    for (Part* part :
+         {&tracks_.inlet, &tracks_.exhaust, &ports_.inlet, &ports_.exhaust, &webs_.inlet,
+          &webs_.exhaust, &shaft_, &key_, &piston_, &rod_, &roller_, &liner_, &gas_})
         part->buffer.destroy();
     program_.reset();
-    doneCurrent();
+    target_.reset();
+    context_->doneCurrent();
 }
 
 void EngineSolid::load(Part& part, const SolidMesh& mesh) {
@@ -143,8 +146,7 @@ void EngineSolid::loadParts() {
         load(tracks_[end], trackMesh(pair, end));
         load(ports_[end], portMesh(engine_, end));
     }
-    const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 2.4 * r;
-    load(shaft_, tubeMesh(0.0, sizes.shaftRadius, -reach, reach, 0.0, whole));
+    loadShaft(sizes);
     load(piston_, tubeMesh(0.0, 0.985 * b, 0.0, sizes.pistonLength, 0.0, whole));
     load(rod_, rodMesh(pair));
     const double w = mechanism.roller.width;
@@ -158,6 +160,39 @@ void EngineSolid::loadParts() {
     load(liner_, tubeMesh(b, 1.12 * b, -liner, liner, 0.25 * whole, 0.75 * whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));
     stale_ = false;
+}
+
+/// The shaft, a line along it that shows how it stands, and a web with a hub behind each track.
+void EngineSolid::loadShaft(const SolidSizes& sizes) {
+    const auto& pair = engine_.pair();
+    const auto& mechanism = pair.mechanism();
+    const double r = mechanism.roller.radius, whole = units::turn;
+    const double back = std::abs(rollerOrigin(pair, End::inlet)) + 2.0 * r;
+    const double reach = back + 0.9 * r, s = sizes.shaftRadius;
+    load(shaft_, tubeMesh(0.0, s, -reach, reach, 0.0, whole));
+    const double half = 0.5 * units::degree * 8.0;
+    load(key_, tubeMesh(0.9 * s, 1.08 * s, -reach, reach, -half, half));
+    const double rim = mechanism.pitchRadius - 0.5 * sizes.trackWidth;
+    for (const End end : bothEnds) {
+        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const double face = std::abs(rollerOrigin(pair, end)) + 2.0 * r;
+        const auto part = [&](double outer, double from, double to) {
+            return tubeMesh(s, outer, std::min(sign * from, sign * to),
+                            std::max(sign * from, sign * to), 0.0, whole);
+        };
+        SolidMesh web = part(1.02 * rim, face - 0.5 * r, face);
+        const SolidMesh hub = part(std::min(1.6 * s, rim), face - 1.2 * r, face + 0.5 * r);
+        web.corners.insert(web.corners.end(), hub.corners.begin(), hub.corners.end());
+        load(webs_[end], web);
+    }
+}
+
+QMatrix4x4 EngineSolid::lens() const {
+    QMatrix4x4 screen;
+    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
+    const float size = static_cast<float>(engine_.pair().mechanism().pitchRadius);
+    screen.perspective(fieldOfView, aspect, 0.05F * size, 80.0F * size);
+    return screen;
 }
 
 QMatrix4x4 EngineSolid::camera() const {
@@ -179,13 +214,9 @@ QMatrix4x4 EngineSolid::camera() const {
 }
 
 void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat) {
-    auto* gl = context()->functions();
+    auto* gl = context_->functions();
     program_->setUniformValue("toEye", camera_ * place);
-    QMatrix4x4 screen;
-    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
-    const float size = static_cast<float>(engine_.pair().mechanism().pitchRadius);
-    screen.perspective(fieldOfView, aspect, 0.05F * size, 80.0F * size);
-    program_->setUniformValue("toScreen", screen * camera_ * place);
+    program_->setUniformValue("toScreen", lens() * camera_ * place);
     program_->setUniformValue("tone", QVector3D(colour.redF(), colour.greenF(), colour.blueF()));
     program_->setUniformValue("evenness", flat);
     part.buffer.bind();
@@ -233,13 +264,13 @@ void EngineSolid::drawCylinder(int index) {
     draw(gas_, chamber, !gas ? p.panel : gas->burning ? p.burning : p.gas(gas->burntShare), 1.0F);
 }
 
-void EngineSolid::paintGL() {
+void EngineSolid::drawScene() {
     const Palette& p = Palette::of(*this);
-    auto* gl = context()->functions();
+    auto* gl = context_->functions();
     gl->glClearColor(static_cast<GLfloat>(p.paper.redF()), static_cast<GLfloat>(p.paper.greenF()),
                      static_cast<GLfloat>(p.paper.blueF()), 1.0F);
     gl->glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
-    if (engine_.isEmpty() || !program_)
+    if (engine_.isEmpty() || !initialize())
         return;
     if (stale_)
         loadParts();
@@ -249,83 +280,48 @@ void EngineSolid::paintGL() {
     QMatrix4x4 turned;
     turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
     draw(shaft_, turned, p.metal);
-    for (const End end : bothEnds)
+    draw(key_, turned, p.ink, 1.0F);
+    for (const End end : bothEnds) {
         draw(tracks_[end], turned, p.tint(p.side(end), 0.8));
+        draw(webs_[end], turned, p.metalPale);
+    }
     for (int k = 0; k < engine_.cylinders(); ++k)
         drawCylinder(k);
     program_->release();
     gl->glDisable(GL_DEPTH_TEST);
-    QPainter painter(this);
-    painter.setPen(p.quiet);
-    painter.drawText(QRectF(rect()).adjusted(8, 4, -8, -6), Qt::AlignBottom | Qt::AlignHCenter,
-                     tr("Shaft %1").arg(words::degrees(cursor_.angle(), 1)));
 }
 
-void EngineSolid::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::PaletteChange)
-        update();
-    QOpenGLWidget::changeEvent(event);
-}
-
-void EngineSolid::mousePressEvent(QMouseEvent* event) {
-    last_ = event->position();
-}
-
-void EngineSolid::mouseMoveEvent(QMouseEvent* event) {
-    if (!event->buttons().testFlag(Qt::LeftButton))
-        return;
-    const QPointF way = event->position() - last_;
-    last_ = event->position();
-    View next = view_;
-    next.azimuth += 0.4F * static_cast<float>(way.x());
-    next.height += 0.4F * static_cast<float>(way.y());
-    setView(next);
-}
-
-void EngineSolid::mouseDoubleClickEvent(QMouseEvent*) {
-    setView({});
-}
-
-void EngineSolid::wheelEvent(QWheelEvent* event) {
-    View next = view_;
-    next.distance *= std::pow(0.9F, static_cast<float>(event->angleDelta().y()) / 120.0F);
-    setView(next);
-    event->accept();
-}
-
-void EngineSolid::keyPressEvent(QKeyEvent* event) {
-    View next = view_;
-    switch (event->key()) {
-    case Qt::Key_Left:
-        next.azimuth -= 5.0F;
-        break;
-    case Qt::Key_Right:
-        next.azimuth += 5.0F;
-        break;
-    case Qt::Key_Up:
-        next.height += 5.0F;
-        break;
-    case Qt::Key_Down:
-        next.height -= 5.0F;
-        break;
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        next.distance *= 0.9F;
-        break;
-    case Qt::Key_Minus:
-        next.distance /= 0.9F;
-        break;
-    case Qt::Key_Home:
-        next = {};
-        break;
-    case Qt::Key_Space:
-        cursor_.togglePlaying();
-        return;
-    default:
-        QOpenGLWidget::keyPressEvent(event);
-        return;
+QImage EngineSolid::picture() {
+    if (size().isEmpty() || !makeCurrent())
+        return {};
+    const QSize pixels = size() * devicePixelRatioF();
+    if (!target_ || target_->size() != pixels) {
+        QOpenGLFramebufferObjectFormat format;
+        format.setAttachment(QOpenGLFramebufferObject::CombinedDepthStencil);
+        format.setSamples(samplesPerPixel);
+        target_ = std::make_unique<QOpenGLFramebufferObject>(pixels, format);
     }
-    setView(next);
+    target_->bind();
+    context_->functions()->glViewport(0, 0, pixels.width(), pixels.height());
+    drawScene();
+    target_->release();
+    QImage image = target_->toImage();
+    context_->doneCurrent();
+    image.setDevicePixelRatio(devicePixelRatioF());
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(font());
+    paintWords(painter);
+    return image;
+}
+
+void EngineSolid::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const QImage image = picture();
+    if (image.isNull())
+        painter.fillRect(rect(), Palette::of(*this).paper);
+    else
+        painter.drawImage(QPointF(0, 0), image);
 }
 
 } // namespace lobewright::ui

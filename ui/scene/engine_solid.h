@@ -4,19 +4,25 @@
 #include "ui/scene/shown_engine.h"
 #include "ui/scene/solid_mesh.h"
 
+#include <QImage>
 #include <QMatrix4x4>
 #include <QOpenGLBuffer>
-#include <QOpenGLWidget>
+#include <QWidget>
 
 #include <memory>
 
+class QOffscreenSurface;
+class QOpenGLContext;
+class QOpenGLFramebufferObject;
 class QOpenGLShaderProgram;
 
 namespace lobewright::ui {
 
 /// The whole engine in space: turning tracks, rollers, pistons in opened liners. Drag to orbit,
 /// wheel or + and − to come nearer, arrow keys orbit, Home brings the first view back, Space plays.
-class EngineSolid : public QOpenGLWidget {
+/// Drawn off the screen and painted as a picture: a widget with a surface of its own would make its
+/// window be created anew (a black flash) and every repaint of it pass through OpenGL.
+class EngineSolid : public QWidget {
     Q_OBJECT
 
   public:
@@ -40,10 +46,11 @@ class EngineSolid : public QOpenGLWidget {
     };
     const View& view() const { return view_; }
     void setView(const View& view);
+    /// The picture as it stands; null where OpenGL fails.
+    QImage picture();
 
   protected:
-    void initializeGL() override;
-    void paintGL() override;
+    void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
@@ -56,9 +63,15 @@ class EngineSolid : public QOpenGLWidget {
         QOpenGLBuffer buffer{QOpenGLBuffer::VertexBuffer};
         int size = 0;
     };
+    bool makeCurrent();
+    bool initialize();
+    void drawScene();
+    void paintWords(QPainter& painter) const;
     void load(Part& part, const SolidMesh& mesh);
     void loadParts();
+    void loadShaft(const SolidSizes& sizes);
     void release();
+    QMatrix4x4 lens() const;
     void draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat = 0.0F);
     void drawCylinder(int index);
     QMatrix4x4 camera() const;
@@ -68,10 +81,13 @@ class EngineSolid : public QOpenGLWidget {
     View view_;
     QPointF last_;
     bool stale_ = true;
+    std::unique_ptr<QOffscreenSurface> surface_;
+    std::unique_ptr<QOpenGLContext> context_;
+    std::unique_ptr<QOpenGLFramebufferObject> target_;
     std::unique_ptr<QOpenGLShaderProgram> program_;
     QMatrix4x4 camera_;
-    PerEnd<Part> tracks_, ports_;
-    Part shaft_, piston_, rod_, roller_, liner_, gas_;
+    PerEnd<Part> tracks_, ports_, webs_;
+    Part shaft_, key_, piston_, rod_, roller_, liner_, gas_;
 };
 
 } // namespace lobewright::ui

@@ -7,9 +7,8 @@
 
 namespace lobewright::ui {
 
-/// The place of the engine in space. The OpenGL view exists only while it is seen: one such view
-/// makes every repaint of its whole window pass through OpenGL, which in software rendering takes
-/// longer than the painting itself. Without OpenGL a sentence stands here instead.
+/// The place of the engine in space. The drawing and its OpenGL context exist only while it is
+/// seen. Without OpenGL a sentence stands here instead.
 class SpaceView : public QWidget {
     Q_OBJECT
 
