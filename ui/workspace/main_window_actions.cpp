@@ -18,6 +18,7 @@
 #include "ui/workspace/recent_files.h"
 #include "ui/workspace/samples.h"
 #include "ui/workspace/shortcuts.h"
+#include "ui/workspace/view_themes.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -144,11 +145,9 @@ void MainWindow::buildViewMenu() {
         arrangementGroup_->addAction(action);
     }
     menu->addAction(tr("&Reset this arrangement"), this, [this] { grid_->reset(); });
-    QMenu* everyView = menu->addMenu(tr("Sho&w in the last pane"));
+    QMenu* everyView = menu->addMenu(tr("Sho&w in the lower right pane"));
     everyView->setObjectName(QStringLiteral("everyView"));
-    for (const Views::View& view : views_->all())
-        everyView->addAction(view.title, this, [this, key = view.key] { grid_->reveal(key); })
-            ->setData(view.key);
+    addViewMenus(*everyView, *views_, {}, [this](const QString& key) { grid_->reveal(key); });
     menu->addSeparator();
     sideShown_ = menu->addAction(tr("S&ide panel"));
     sideShown_->setShortcut(QKeySequence(tr("F9")));

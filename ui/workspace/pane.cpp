@@ -64,6 +64,10 @@ void Pane::release(QWidget* owner) {
     view_ = nullptr;
 }
 
+void Pane::setEnlarged(bool enlarged) {
+    enlarge_->setText(enlarged ? tr("Back to all panes") : tr("Enlarge"));
+}
+
 void Pane::mouseDoubleClickEvent(QMouseEvent*) {
     Q_EMIT enlargeWanted();
 }

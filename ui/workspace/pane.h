@@ -21,6 +21,8 @@ class Pane : public QFrame {
     const Views::View* view() const { return view_; }
     /// Lets go of the widget, which then belongs to `owner`.
     void release(QWidget* owner);
+    /// Whether it stands alone in the window: its button then leads back.
+    void setEnlarged(bool enlarged);
 
   Q_SIGNALS:
     /// The person wants to choose another view for this pane, from a menu at this place.

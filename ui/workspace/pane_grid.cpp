@@ -1,6 +1,7 @@
 #include "ui/workspace/pane_grid.h"
 
 #include "ui/workspace/pane.h"
+#include "ui/workspace/view_themes.h"
 
 #include <QMenu>
 #include <QSettings>
@@ -126,15 +127,11 @@ void PaneGrid::setView(Pane& pane, const QString& key) {
 
 void PaneGrid::choose(Pane& pane, const QPoint& globalPosition) {
     QMenu menu(this);
-    for (const Views::View& view : views_.all()) {
-        QAction* action = menu.addAction(view.title);
-        action->setCheckable(true);
-        action->setChecked(pane.view() == &view);
-        connect(action, &QAction::triggered, this, [this, &pane, key = view.key] {
-            setView(pane, key);
-            save();
-        });
-    }
+    addViewMenus(menu, views_, pane.view() ? pane.view()->key : QString(),
+                 [this, &pane](const QString& key) {
+                     setView(pane, key);
+                     save();
+                 });
     menu.exec(globalPosition);
 }
 
@@ -152,8 +149,10 @@ void PaneGrid::enlarge(Pane& pane) {
     if (!enlarged_)
         save(); // the sizes to come back to
     enlarged_ = enlarged_ ? nullptr : &pane;
-    for (Pane* other : panes_)
+    for (Pane* other : panes_) {
         other->setVisible(!enlarged_ || other == enlarged_);
+        other->setEnlarged(other == enlarged_);
+    }
     for (QSplitter* column : columns_)
         column->setVisible(!enlarged_ || column->isAncestorOf(enlarged_));
     if (!enlarged_)
