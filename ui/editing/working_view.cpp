@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
+#include "ui/editing/loop_work.h"
 #include "ui/editing/working_units.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -61,7 +62,9 @@ QString formulaText(const solution::Working& working) {
         shown += isSymbol ? symbolText(piece.text) : sign.toHtmlEscaped();
         afterValue = piece.kind != solution::FormulaPiece::Kind::function;
     }
-    return shown;
+    // As it is written by hand.
+    return shown.replace(QStringLiteral("∮(<i>p</i>, <i>V</i>)"),
+                         QStringLiteral("∮<i>p</i> d<i>V</i>"));
 }
 
 QString withUnit(double value, const std::string& unit, int digits) {
@@ -156,7 +159,7 @@ QString headOf(const ShownWorking& shown) {
     QString html = QStringLiteral("<p style=\"margin-bottom:2px\">%1 = %2</p>")
                        .arg(symbolText(working.symbol), formulaText(working));
     html += QStringLiteral("<p style=\"margin:2px 0\">= %1</p>")
-                .arg(localNumbers(text(solution::withNumbers(working))));
+                .arg(localNumbers(text(withLoopValue(solution::withNumbers(working), working))));
     QString result = figureText(working.value);
     if (!working.unit.empty() && working.unit != "°")
         result += QLatin1Char(' ') + coreText(working.unit);
@@ -172,6 +175,8 @@ QString page(const solution::Solution& solution, const solution::Working& workin
              const QString& quiet) {
     const ShownWorking shown = inDisplayedUnits(working);
     QString html = headOf(shown);
+    if (const QString loop = loopWords(working); !loop.isEmpty())
+        html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">%1</p>").arg(loop);
     html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"2\" width=\"100%\">");
     for (std::size_t i = 0; i < working.operands.size(); ++i) {
         const solution::Operand& operand = shown.working.operands[i];
@@ -260,6 +265,8 @@ void WorkingView::follow(const QUrl& link) {
         Q_EMIT fieldWanted(target);
     else if (link.scheme() == QLatin1String("angle"))
         Q_EMIT angleWanted(target.toDouble());
+    else if (link.scheme() == QLatin1String("view"))
+        Q_EMIT viewWanted(target);
 }
 
 void WorkingView::refill() {

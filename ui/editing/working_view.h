@@ -36,6 +36,8 @@ class WorkingView : public QWidget {
   Q_SIGNALS:
     void fieldWanted(const QString& path);
     void angleWanted(double theta);
+    /// The view of this key shows what the working speaks of.
+    void viewWanted(const QString& key);
     void closed();
 
   private:

@@ -3,6 +3,7 @@
 #include "ui/editing/working_view.h"
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/main_window.h"
+#include "ui/workspace/pane_grid.h"
 
 #include <QSplitter>
 #include <QTabWidget>
@@ -26,6 +27,8 @@ void MainWindow::connectWorking() {
     connect(limits_, &LimitsList::workingWanted, this, &MainWindow::showWorking);
     connect(working_, &WorkingView::fieldWanted, this, &MainWindow::goToField);
     connect(working_, &WorkingView::angleWanted, &cursor_, &TurnCursor::setAngle);
+    connect(working_, &WorkingView::viewWanted, this,
+            [this](const QString& key) { grid_->reveal(key); });
     connect(working_, &WorkingView::closed, working_, &QWidget::hide);
 }
 
