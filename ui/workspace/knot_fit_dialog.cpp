@@ -137,6 +137,7 @@ void KnotFitDialog::refit() {
 void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
     const motion::LiftCurve made = motion::LiftCurve::make({curve.lobes(), fit_->shape}).value();
     const double omega = document_.design().running.speed;
+    plot_->setEnd(end());
     plot_->show(curve, made, fit_->shape, omega);
     const Peaks peaks = peaksOf(curve);
     const auto at = [](double angle) {

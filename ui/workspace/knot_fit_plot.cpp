@@ -19,7 +19,7 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     setAccessibleName(tr("Acceleration before and after, and what is left between the lifts"));
     std::tie(above_, below_) = stackTwoAreas(*this);
     above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Acceleration"), QStringLiteral("m/s²")));
-    below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Lift off by"), QStringLiteral("µm")));
+    below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("Lift error"), QStringLiteral("µm")));
     below_->axis(QCPAxis::atBottom)->setLabel(tr("Angle on the track, °"));
     before_ = graphOn(*this, *above_);
     before_->setName(tr("as it is"));
@@ -36,6 +36,11 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     for (QCPGraph* graph : {before_, after_, knots_})
         graph->addToLegend(legend_);
     setMinimumSize(460, 320);
+    applyTones();
+}
+
+void KnotFitPlot::setEnd(End end) {
+    end_ = end;
     applyTones();
 }
 
@@ -93,11 +98,12 @@ void KnotFitPlot::applyTones() {
     legend_->setBrush(tones.panel);
     legend_->setBorderPen(tones.grid);
     legend_->setTextColor(tones.ink);
-    before_->setPen(QPen(tones.quiet, 2.6));
-    after_->setPen(QPen(tones.ink, 1.4));
-    knots_->setScatterStyle(
-        QCPScatterStyle(QCPScatterStyle::ssCircle, tones.ink, tones.paper, 7.0));
-    deviation_->setPen(QPen(tones.ink, 1.2));
+    // What was stands behind in the tone of a baseline, as in every other plot.
+    const QColor hue = tones.side(end_);
+    before_->setPen(QPen(tones.baseline(hue), 4.0));
+    after_->setPen(QPen(hue, 1.4));
+    knots_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, hue, tones.paper, 7.0));
+    deviation_->setPen(QPen(hue, 1.2));
     replot(QCustomPlot::rpQueuedReplot);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/ends.h"
 #include "core/motion/knot_fit.h"
 #include "ui/plots/custom_plot.h"
 
@@ -12,6 +13,8 @@ class KnotFitPlot : public QCustomPlot {
 
   public:
     explicit KnotFitPlot(QWidget* parent = nullptr);
+    /// The side whose hue the curves have.
+    void setEnd(End end);
 
     /// ω [rad/s] scales the acceleration.
     void show(const motion::LiftCurve& before, const motion::LiftCurve& after,
@@ -29,6 +32,7 @@ class KnotFitPlot : public QCustomPlot {
     QCPAxisRect *above_ = nullptr, *below_ = nullptr;
     QCPGraph *before_ = nullptr, *after_ = nullptr, *knots_ = nullptr, *deviation_ = nullptr;
     QCPLegend* legend_ = nullptr;
+    End end_ = End::inlet;
 };
 
 } // namespace lobewright::ui
