@@ -190,7 +190,8 @@ void FiguresPanel::filterRows() {
         for (int row = 0; row < group->childCount(); ++row) {
             QTreeWidgetItem* item = group->child(row);
             const QString change = item->text(changeColumn);
-            const bool fits = item->text(nameColumn).contains(filter_, Qt::CaseInsensitive) &&
+            const QString name = item->text(nameColumn).remove(QChar::SoftHyphen);
+            const bool fits = name.contains(filter_, Qt::CaseInsensitive) &&
                               !(changedOnly_ && (change.isEmpty() || change == QLatin1String("=")));
             item->setHidden(!fits);
             shown += fits ? 1 : 0;

@@ -93,6 +93,8 @@ int ComparisonTable::wholeWidth() const {
 
 /// What the columns leave belongs to the names; longer ones take more lines.
 void ComparisonTable::shareWidth() {
+    if (rowCount() == 0 || !verticalHeaderItem(rowCount() - 1))
+        return; // heads may resize the table before its names are there
     int longest = 0;
     for (int row = 0; row < rowCount(); ++row)
         longest =
