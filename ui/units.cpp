@@ -101,9 +101,8 @@ const Row* rowOf(const QString& metric) {
 // Units that are words are translated; symbols are not in the list of translations.
 [[maybe_unused]] const char* const unitWords[] = {
     QT_TRANSLATE_NOOP("Units", "shaft °"), QT_TRANSLATE_NOOP("Units", "cycle °"),
-    QT_TRANSLATE_NOOP("Units", "° cycle"),
-    QT_TRANSLATE_NOOP("Units", "rpm"),     QT_TRANSLATE_NOOP("Units", "mm/turn"),
-    QT_TRANSLATE_NOOP("Units", "in/turn")};
+    QT_TRANSLATE_NOOP("Units", "° cycle"), QT_TRANSLATE_NOOP("Units", "rpm"),
+    QT_TRANSLATE_NOOP("Units", "mm/turn"), QT_TRANSLATE_NOOP("Units", "in/turn")};
 
 QString inWords(const char* unit) {
     return QCoreApplication::translate("Units", unit);

@@ -29,9 +29,9 @@ struct Observed {
     double exhaustDrop = 0.0; ///< (chamber − exhaust)/exhaust
     double inletChoking = 1.0, exhaustChoking = 1.0;
     double wallCoefficient = 0.0; ///< multiplier included [W/(m²·K)]
-    double excess = 0.0;       ///< (p − motored p)/motored p while Woschni's term is on
-    double freshRate = 0.0;    ///< drawn from the supply, net [kg/rad]
-    double shortCircuit = 0.0; ///< exhaust outflow − σ·fresh inflow [kg/rad]
+    double excess = 0.0;          ///< (p − motored p)/motored p while Woschni's term is on
+    double freshRate = 0.0;       ///< drawn from the supply, net [kg/rad]
+    double shortCircuit = 0.0;    ///< exhaust outflow − σ·fresh inflow [kg/rad]
     PortResponse inletResponse, exhaustResponse;
     double heatCapacity = 0.0;        ///< Σ m·c_v [J/K]
     double pressurePerAir = 0.0;      ///< ∂p/∂m [Pa/kg]

@@ -29,10 +29,9 @@ void Findings::judged(BandQuantity quantity, Finding finding, double si) {
     const BandUnit unit = bandUnit(quantity);
     finding.value = si / unit.factor;
     finding.unit = unit.symbol;
-    finding.verdict =
-        quantity == BandQuantity::efficiency && si > highestEfficiency
-            ? (finding.note.empty() ? Verdict::contradictory : Verdict::implausible)
-            : judgement.verdict;
+    finding.verdict = quantity == BandQuantity::efficiency && si > highestEfficiency
+                          ? (finding.note.empty() ? Verdict::contradictory : Verdict::implausible)
+                          : judgement.verdict;
     if (judgement.band != nullptr) {
         const Band& band = *judgement.band;
         finding.band = fmt::format("{}, {}", text(band), band.what);

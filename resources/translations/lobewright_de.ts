@@ -48,16 +48,16 @@
         <translation>Haltbarkeit und Ausgleich</translation>
     </message>
     <message>
-        <source>Contact, levers, free bodies, orders</source>
-        <translation>Wälzkontakt, Hebelarme, Kräftebilder, Ordnungen</translation>
-    </message>
-    <message>
         <source>Lobe maker</source>
         <translation>Nocken formen</translation>
     </message>
     <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
         <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
+    </message>
+    <message>
+        <source>Contact, levers, free bodies, bearings, shaking force</source>
+        <translation>Wälzkontakt, Hebelarme, Kräftebilder, Lager, Rüttelkraft</translation>
     </message>
 </context>
 <context>
@@ -361,10 +361,6 @@
         <translation>Zulässige Kontaktpressung</translation>
     </message>
     <message>
-        <source>Allowable over peak contact pressure</source>
-        <translation>Zulässige durch größte Kontaktpressung</translation>
-    </message>
-    <message>
         <source>Ambient pressure</source>
         <translation>Umgebungsdruck</translation>
     </message>
@@ -409,7 +405,7 @@
         <translation>Mit dieser Masse verbleibende Axialkraft</translation>
     </message>
     <message>
-        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
+        <source>Axial force left, one cylinder, share of the inlet piston's</source>
         <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
     </message>
     <message>
@@ -433,7 +429,7 @@
         <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Below this: cos α less the guide&apos;s friction share. Default %1 and %2 (own estimate).</source>
+        <source>Below this: cos α less the guide's friction share. Default %1 and %2 (own estimate).</source>
         <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
     </message>
     <message>
@@ -693,7 +689,7 @@
         <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe %1.</translation>
     </message>
     <message>
-        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
+        <source>Crank degrees from firing top dead centre; "best-torque" searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
         <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
     </message>
     <message>
@@ -729,7 +725,7 @@
         <translation>Zykluswinkel ab innerem Totpunkt</translation>
     </message>
     <message>
-        <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches %1 to +%2 for the highest net work.</source>
+        <source>Cycle degrees from the inner dead centre of the pair; "best-torque" searches %1 to +%2 for the highest net work.</source>
         <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von %1 bis +%2 die größte Nettoarbeit.</translation>
     </message>
     <message>
@@ -1729,7 +1725,7 @@
         <translation>Punkte und Normalen der Flanken, mit dem Fehler der ebenen Näherung.</translation>
     </message>
     <message>
-        <source>Poisson&apos;s ratio</source>
+        <source>Poisson's ratio</source>
         <translation>Querkontraktionszahl</translation>
     </message>
     <message>
@@ -2129,10 +2125,6 @@
         <translation>Leistung der Luftversorgung</translation>
     </message>
     <message>
-        <source>Supply power deducted from brake values (%1 yes, %2 no)</source>
-        <translation>Leistung der Luftversorgung in effektiven Werten abgezogen (%1 ja, %2 nein)</translation>
-    </message>
-    <message>
         <source>Supply power not counted</source>
         <translation>Luftversorgung nicht eingerechnet</translation>
     </message>
@@ -2213,7 +2205,7 @@
         <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = %1 ist die höchste Temperatur um %2 bis %3 K zu hoch.</translation>
     </message>
     <message>
-        <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
+        <source>The track that moves the exhaust pistons: "same" as the inlet track, or a pattern of its own.</source>
         <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
     </message>
     <message>
@@ -2329,7 +2321,7 @@
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s.</source>
+        <source>What is so many times a usual engine's.</source>
         <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
     </message>
     <message>
@@ -2513,10 +2505,6 @@
         <translation>Methan</translation>
     </message>
     <message>
-        <source>n: speed at which the design is computed. Default %1 rev/min.</source>
-        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe %1 1/min.</translation>
-    </message>
-    <message>
         <source>naturally aspirated</source>
         <translation>Saugmotor</translation>
     </message>
@@ -2673,7 +2661,7 @@
         <translation>μ_guide zwischen Kolben und Bohrung unter Seitenkraft. Vorgabe %1.</translation>
     </message>
     <message>
-        <source>μ_s: friction of the slip across the roller&apos;s width. Default %1.</source>
+        <source>μ_s: friction of the slip across the roller's width. Default %1.</source>
         <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe %1.</translation>
     </message>
     <message>
@@ -2782,11 +2770,7 @@
         <translation>de</translation>
     </message>
     <message>
-        <source>Adjuster&apos;s spline holds itself (one) or must be held (zero)</source>
-        <translation>Verzahnung des Verstellers hält sich selbst (eins) oder muss gehalten werden (null)</translation>
-    </message>
-    <message>
-        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
+        <source>Friction of the adjuster's spline less the force along it, least (on half the pitch radius)</source>
         <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
@@ -2814,95 +2798,95 @@
         <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
-        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+        <source>"%1" begins nothing that a formula may hold</source>
+        <translation>"%1" beginnt nichts, was in einer Formel stehen darf</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
-        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+        <source>"%1" does not begin with a number; it must be %2</source>
+        <translation>"%1" beginnt nicht mit einer Zahl; verlangt ist %2</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
-        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+        <source>"%1" has a separator in the number; write 1500.5, with a point and no thousands separators</source>
+        <translation>"%1" hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; has no unit; it must be %2</source>
-        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
+        <source>"%1" has no unit; it must be %2</source>
+        <translation>"%1" hat keine Einheit; verlangt ist %2</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is %2</source>
-        <translation>&quot;%1&quot; %2 ist</translation>
+        <source>"%1" is %2</source>
+        <translation>"%1" %2 ist</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is %2; it must be %3</source>
-        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
+        <source>"%1" is %2; it must be %3</source>
+        <translation>"%1" ist %2; verlangt ist %3</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is given</source>
-        <translation>&quot;%1&quot; angegeben ist</translation>
+        <source>"%1" is given</source>
+        <translation>"%1" angegeben ist</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is given twice; it must be given once</source>
-        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
+        <source>"%1" is given twice; it must be given once</source>
+        <translation>"%1" steht zweimal da; einmal muss es genügen</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no value of this design</source>
-        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+        <source>"%1" is no value of this design</source>
+        <translation>"%1" ist kein Wert dieses Entwurfs</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a function</source>
-        <translation>&quot;%1&quot; ist keine Funktion</translation>
+        <source>"%1" is not a function</source>
+        <translation>"%1" ist keine Funktion</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a key here; %2</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
+        <source>"%1" is not a key here; %2</source>
+        <translation>"%1" ist hier kein Schlüssel; %2</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
+        <source>"%1" is not a key here; the nearest known key is "%2"</source>
+        <translation>"%1" ist hier kein Schlüssel; der nächstliegende bekannte ist "%2"</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
-        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
+        <source>"%1" is not a unit known here; the nearest is "%2"; known: %3</source>
+        <translation>"%1" ist keine hier bekannte Einheit; am nächsten liegt "%2"; bekannt: %3</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not known</source>
-        <translation>&quot;%1&quot; ist unbekannt</translation>
+        <source>"%1" is not known</source>
+        <translation>"%1" ist unbekannt</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is one of %2</source>
-        <translation>&quot;%1&quot; eines von %2 ist</translation>
+        <source>"%1" is one of %2</source>
+        <translation>"%1" eines von %2 ist</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
-        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+        <source>"%1" is the name of another snapshot; no two may be alike</source>
+        <translation>"%1" ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is too large</source>
-        <translation>&quot;%1&quot; ist zu groß</translation>
+        <source>"%1" is too large</source>
+        <translation>"%1" ist zu groß</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; of %2 arguments is not known</source>
-        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
+        <source>"%1" of %2 arguments is not known</source>
+        <translation>"%1" mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands where a value is due</source>
-        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+        <source>"%1" stands where a value is due</source>
+        <translation>"%1" steht, wo ein Wert hingehört</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands where the formula should end</source>
-        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+        <source>"%1" stands where the formula should end</source>
+        <translation>"%1" steht, wo die Formel enden sollte</translation>
     </message>
     <message>
-        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item %1</source>
-        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag %1</translation>
+        <source>"Engine components: piston mean speed", motor-car.net item %1</source>
+        <translation>"Engine components: piston mean speed", motor-car.net, Beitrag %1</translation>
     </message>
     <message>
-        <source>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</source>
-        <translation>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</translation>
+        <source>"What is mean piston speed of engines", engineeringstuff.co.in</source>
+        <translation>"What is mean piston speed of engines", engineeringstuff.co.in</translation>
     </message>
     <message>
-        <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
+        <source>%1 % of one inlet-side piston's inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
         <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
     </message>
     <message>
@@ -3002,8 +2986,8 @@
         <translation>%1 in = %2 m, %3 lb = %4 kg (internationales Yard und Pound, %5)</translation>
     </message>
     <message>
-        <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
-        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
+        <source>%1 is "%2"; it must be "%3" or a group of keys</source>
+        <translation>%1 ist "%2"; verlangt ist "%3" oder eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
         <source>%1 is %2 mm, must %3</source>
@@ -3022,8 +3006,8 @@
         <translation>%1 ist %2, von einem neueren Programm geschrieben; dieses liest bis %3</translation>
     </message>
     <message>
-        <source>%1 is %2; it must be &quot;%3&quot;</source>
-        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
+        <source>%1 is %2; it must be "%3"</source>
+        <translation>%1 ist %2; verlangt ist "%3"</translation>
     </message>
     <message>
         <source>%1 is %2; it must be %3</source>
@@ -3062,8 +3046,8 @@
         <translation>%1 ist %2; verlangt ist eine ganze Zahl von 1 bis %3</translation>
     </message>
     <message>
-        <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
-        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
+        <source>%1 is %2; it must be one of %3; the nearest is "%4"</source>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt "%4"</translation>
     </message>
     <message>
         <source>%1 is %2; it must be true or false</source>
@@ -3078,8 +3062,8 @@
         <translation>%1 ist ein Ordner, keine Entwurfsdatei</translation>
     </message>
     <message>
-        <source>%1 is missing; &quot;%2&quot; must be given</source>
-        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
+        <source>%1 is missing; "%2" must be given</source>
+        <translation>%1 fehlt; "%2" muss angegeben sein</translation>
     </message>
     <message>
         <source>%1 is not a number of JSON; numbers must be finite</source>
@@ -3458,8 +3442,8 @@
         <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
-        <source>Dirac Delta science and engineering encyclopedia, &quot;brake mean effective pressure&quot;</source>
-        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, &quot;brake mean effective pressure&quot;</translation>
+        <source>Dirac Delta science and engineering encyclopedia, "brake mean effective pressure"</source>
+        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, "brake mean effective pressure"</translation>
     </message>
     <message>
         <source>Displaced volume, a second</source>
@@ -3538,8 +3522,8 @@
         <translation>Erster Hauptsatz über einen Zyklus.</translation>
     </message>
     <message>
-        <source>Format is %1; it must be &quot;%2&quot;</source>
-        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
+        <source>Format is %1; it must be "%2"</source>
+        <translation>Das Format ist %1; verlangt ist "%2"</translation>
     </message>
     <message>
         <source>Format version</source>
@@ -3706,7 +3690,7 @@
         <translation>ISO %1: nominelle Lebensdauer, a₁ = %2, kein Beiwert für die Schmierung.</translation>
     </message>
     <message>
-        <source>ISO %1: power mean with exponent %2/%3 over the roller&apos;s turns.</source>
+        <source>ISO %1: power mean with exponent %2/%3 over the roller's turns.</source>
         <translation>ISO %1: Potenzmittel mit dem Exponenten %2/%3 über die Umdrehungen der Rolle.</translation>
     </message>
     <message>
@@ -3724,10 +3708,6 @@
     <message>
         <source>Indicated mean effective pressure at the torque peak</source>
         <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
-    </message>
-    <message>
-        <source>Inertia force there</source>
-        <translation>Trägheitskraft dort</translation>
     </message>
     <message>
         <source>Inlet closing</source>
@@ -3914,7 +3894,7 @@
         <translation>P = ω·T ≤ ω·T_max, exakt</translation>
     </message>
     <message>
-        <source>Path along the track over the roller&apos;s circumference.</source>
+        <source>Path along the track over the roller's circumference.</source>
         <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
     </message>
     <message>
@@ -3980,14 +3960,6 @@
     <message>
         <source>Power that charges the engine, if its shaft pays</source>
         <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
-    </message>
-    <message>
-        <source>Power, speed, displacement and cycles a turn; or the charge pressure.</source>
-        <translation>Leistung, Drehzahl, Hubraum und Zyklen je Umdrehung; oder der Ladedruck.</translation>
-    </message>
-    <message>
-        <source>Pressure angle, %1 side</source>
-        <translation>Eingriffswinkel, %1seite</translation>
     </message>
     <message>
         <source>Rating (gross or net)</source>
@@ -4114,10 +4086,6 @@
         <translation>Summe der Verluste.</translation>
     </message>
     <message>
-        <source>Supply power deducted (%1 yes, %2 no)</source>
-        <translation>Leistung der Luftversorgung abgezogen (%1 ja, %2 nein)</translation>
-    </message>
-    <message>
         <source>Supply power not counted: %1 kW to compress the air.</source>
         <translation>Luftversorgung nicht eingerechnet: %1 kW, um die Luft zu verdichten.</translation>
     </message>
@@ -4128,10 +4096,6 @@
     <message>
         <source>The %1 stands above the highest speed.</source>
         <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
-    </message>
-    <message>
-        <source>The charge needed cannot be computed.</source>
-        <translation>Die erforderliche Ladung lässt sich nicht berechnen.</translation>
     </message>
     <message>
         <source>The charge pressure is not above ambient; it has to be given as absolute pressure.</source>
@@ -4146,7 +4110,7 @@
         <translation>Die Ladung steht %1 Umgebungsdruck.</translation>
     </message>
     <message>
-        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
+        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller's edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
         <translation>Die Kontaktellipse%1 ist %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt: Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
     </message>
     <message>
@@ -4184,10 +4148,6 @@
     <message>
         <source>The numbers listed as missing.</source>
         <translation>Die als fehlend aufgeführten Zahlen.</translation>
-    </message>
-    <message>
-        <source>The power needs %1 times the displacement in air a cycle: %2.</source>
-        <translation>Die Leistung braucht je Zyklus das %1-fache des Hubraums an Luft: %2.</translation>
     </message>
     <message>
         <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
@@ -4242,10 +4202,6 @@
         <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
     </message>
     <message>
-        <source>Torque would have to be at its highest where the power is: the peaks stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
-        <translation>Das Drehmoment müsste dort am höchsten sein, wo es die Leistung ist: Die Spitzen liegen innerhalb von %1 % beieinander, was Motoren nicht tun, wenn nicht ein Regler eingreift.</translation>
-    </message>
-    <message>
         <source>Total torque</source>
         <translation>Gesamtes Drehmoment</translation>
     </message>
@@ -4290,7 +4246,7 @@
         <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
+        <source>What is so many times a usual engine's, and how many times, is not given.</source>
         <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
     </message>
     <message>
@@ -4310,7 +4266,7 @@
         <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
     </message>
     <message>
-        <source>a few per cent of the power: the standards&apos; reference states differ</source>
+        <source>a few per cent of the power: the standards' reference states differ</source>
         <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
     </message>
     <message>
@@ -4322,8 +4278,8 @@
         <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
-        <source>a fuel consumption, e.g. &quot;%1 g/kWh&quot;</source>
-        <translation>ein Kraftstoffverbrauch, z. B. &quot;%1 g/kWh&quot;</translation>
+        <source>a fuel consumption, e.g. "%1 g/kWh"</source>
+        <translation>ein Kraftstoffverbrauch, z. B. "%1 g/kWh"</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -4350,16 +4306,16 @@
         <translation>Eine Voreilung von %1° der Kurbel hält einen Schlitz im inneren Totpunkt offen</translation>
     </message>
     <message>
-        <source>a length, e.g. &quot;%1 mm&quot;</source>
-        <translation>eine Länge, z. B. &quot;%1 mm&quot;</translation>
+        <source>a length, e.g. "%1 mm"</source>
+        <translation>eine Länge, z. B. "%1 mm"</translation>
     </message>
     <message>
         <source>a list</source>
         <translation>eine Liste</translation>
     </message>
     <message>
-        <source>a mass, e.g. &quot;%1 kg&quot;</source>
-        <translation>eine Masse, z. B. &quot;%1 kg&quot;</translation>
+        <source>a mass, e.g. "%1 kg"</source>
+        <translation>eine Masse, z. B. "%1 kg"</translation>
     </message>
     <message>
         <source>a number</source>
@@ -4370,20 +4326,20 @@
         <translation>eine Zahl oder %1</translation>
     </message>
     <message>
-        <source>a number or a percentage, e.g. &quot;%1 %&quot;</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. &quot;%1 %&quot;</translation>
+        <source>a number or a percentage, e.g. "%1 %"</source>
+        <translation>eine Zahl oder Prozentzahl, z. B. "%1 %"</translation>
     </message>
     <message>
         <source>a parenthesis is not closed</source>
         <translation>Eine Klammer ist nicht geschlossen</translation>
     </message>
     <message>
-        <source>a power, e.g. &quot;%1 kW&quot;</source>
-        <translation>eine Leistung, z. B. &quot;%1 kW&quot;</translation>
+        <source>a power, e.g. "%1 kW"</source>
+        <translation>eine Leistung, z. B. "%1 kW"</translation>
     </message>
     <message>
-        <source>a pressure, e.g. &quot;%1 bar&quot;</source>
-        <translation>ein Druck, z. B. &quot;%1 bar&quot;</translation>
+        <source>a pressure, e.g. "%1 bar"</source>
+        <translation>ein Druck, z. B. "%1 bar"</translation>
     </message>
     <message>
         <source>a roller of %1 mm radius undercuts the %2 flank of the %3: worst at pattern angle %4°, %5 mm from the shaft axis, where the relative radius is %6 mm; no cusp is cut up to a radius of %7 mm, or by a gentler lift there</source>
@@ -4394,36 +4350,36 @@
         <translation>ein Rollenradius unter %1 mm schneidet keine Spitze</translation>
     </message>
     <message>
-        <source>a shaft speed, e.g. &quot;%1 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;%1 rpm&quot;</translation>
+        <source>a shaft speed, e.g. "%1 rpm"</source>
+        <translation>eine Drehzahl, z. B. "%1 rpm"</translation>
     </message>
     <message>
         <source>a single value</source>
         <translation>ein einzelner Wert</translation>
     </message>
     <message>
-        <source>a temperature, e.g. &quot;%1 °C&quot;</source>
-        <translation>eine Temperatur, z. B. &quot;%1 °C&quot;</translation>
+        <source>a temperature, e.g. "%1 °C"</source>
+        <translation>eine Temperatur, z. B. "%1 °C"</translation>
     </message>
     <message>
         <source>a text</source>
         <translation>ein Text</translation>
     </message>
     <message>
-        <source>a torque, e.g. &quot;%1 N·m&quot;</source>
-        <translation>ein Drehmoment, z. B. &quot;%1 N·m&quot;</translation>
+        <source>a torque, e.g. "%1 N·m"</source>
+        <translation>ein Drehmoment, z. B. "%1 N·m"</translation>
     </message>
     <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
         <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
     </message>
     <message>
-        <source>a velocity, e.g. &quot;%1 m/s&quot;</source>
-        <translation>eine Geschwindigkeit, z. B. &quot;%1 m/s&quot;</translation>
+        <source>a velocity, e.g. "%1 m/s"</source>
+        <translation>eine Geschwindigkeit, z. B. "%1 m/s"</translation>
     </message>
     <message>
-        <source>a volume, e.g. &quot;%1 L&quot;</source>
-        <translation>ein Volumen, z. B. &quot;%1 L&quot;</translation>
+        <source>a volume, e.g. "%1 L"</source>
+        <translation>ein Volumen, z. B. "%1 L"</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -4478,8 +4434,8 @@
         <translation>Die Amplituden ergeben zusammen %1 mm, verlangt sind mindestens %2 mm</translation>
     </message>
     <message>
-        <source>an angle, e.g. &quot;%1 °&quot;</source>
-        <translation>ein Winkel, z. B. &quot;%1 °&quot;</translation>
+        <source>an angle, e.g. "%1 °"</source>
+        <translation>ein Winkel, z. B. "%1 °"</translation>
     </message>
     <message>
         <source>an edge at %1 mm with a shift of %2 mm never opens or never closes within a stroke of %3 mm</source>
@@ -4878,14 +4834,6 @@
         <translation>h(%1 K) − h(%2 K) von Luft; Austritt aus dem Druckverhältnis, γ = %3 und dem isentropen Wirkungsgrad</translation>
     </message>
     <message>
-        <source>has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
-        <translation>hat %1 Nocken, die Einlassbahn %2: Beide Bahnen müssen dieselbe Periode haben</translation>
-    </message>
-    <message>
-        <source>has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
-        <translation>hat %1 Anstiege je Kurve, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
-    </message>
-    <message>
         <source>has no rows of ports, needs one</source>
         <translation>hat keine Schlitzreihen, braucht eine</translation>
     </message>
@@ -4942,8 +4890,8 @@
         <translation>Innenkante</translation>
     </message>
     <message>
-        <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
-        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+        <source>is "%1", which is not in the table of track materials, and no allowable stress is given</source>
+        <translation>ist "%1"; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
     </message>
     <message>
         <source>is %1 %2, must be positive</source>
@@ -5032,10 +4980,6 @@
     <message>
         <source>lift is %1, must be a number</source>
         <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
-    </message>
-    <message>
-        <source>lift is constant: the track must rise and return</source>
-        <translation>Der Hub ist überall gleich: Die Bahn muss steigen und fallen</translation>
     </message>
     <message>
         <source>lift of %1 m within %2 rad is beyond the range of numbers</source>
@@ -5222,8 +5166,8 @@
         <translation>höchstens der Rollenradius sein, %1 mm, um zwischen die Flanken einer geschlossenen Bahn zu passen</translation>
     </message>
     <message>
-        <source>not valid JSON near &quot;%1&quot;</source>
-        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
+        <source>not valid JSON near "%1"</source>
+        <translation>kein gültiges JSON bei "%1"</translation>
     </message>
     <message>
         <source>note</source>
@@ -5514,7 +5458,7 @@
         <translation>Der Fräserradius ist %1 mm; er muss %2</translation>
     </message>
     <message>
-        <source>the design cannot stand without the adjuster&apos;s setting</source>
+        <source>the design cannot stand without the adjuster's setting</source>
         <translation>der Entwurf kann ohne die Stellung des Verstellers nicht stehen</translation>
     </message>
     <message>
@@ -5598,8 +5542,8 @@
         <translation>die größten Zweitakt-Diesel</translation>
     </message>
     <message>
-        <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+        <source>the line reads "%1"; it must begin with two numbers, angle in degrees and lift in millimetres</source>
+        <translation>In der Zeile steht "%1"; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
     </message>
     <message>
         <source>the mean torque is below %1 % of the peak</source>
@@ -5610,8 +5554,8 @@
         <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
     </message>
     <message>
-        <source>the nearest known key is &quot;%1&quot;</source>
-        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
+        <source>the nearest known key is "%1"</source>
+        <translation>der nächstliegende bekannte ist "%1"</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1 levels; no design needs that</source>
@@ -5626,8 +5570,8 @@
         <translation>Die Zahl der Punkte ist %1, verlangt sind mindestens 2</translation>
     </message>
     <message>
-        <source>the parenthesis of &quot;%1&quot; is not closed</source>
-        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
+        <source>the parenthesis of "%1" is not closed</source>
+        <translation>Die Klammer von "%1" ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the piston rings</source>
@@ -5686,12 +5630,12 @@
         <translation>Der Text endet, bevor der Entwurf vollständig ist</translation>
     </message>
     <message>
-        <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
-        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+        <source>the time is "%1"; it must be a date and time of ISO 8601, or empty</source>
+        <translation>Die Zeit ist "%1"; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
     </message>
     <message>
-        <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
-        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+        <source>the time of the snapshot is "%1"; it must be a date and time of ISO 8601</source>
+        <translation>Die Zeit der Variante ist "%1"; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
     </message>
     <message>
         <source>the top level</source>
@@ -5734,8 +5678,8 @@
         <translation>Es gibt mehr Fehler, als hier aufgezählt sind</translation>
     </message>
     <message>
-        <source>there is no figure &quot;%1&quot;</source>
-        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
+        <source>there is no figure "%1"</source>
+        <translation>Es gibt keinen Kennwert "%1"</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -5962,7 +5906,7 @@
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower&apos;s share of the indicated work.</source>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower's share of the indicated work.</source>
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl fällt; der Anteil des Gebläses an der inneren Arbeit.</translation>
     </message>
     <message>
@@ -6005,16 +5949,632 @@
         <source>rev/min</source>
         <translation>1/min</translation>
     </message>
+    <message>
+        <source>Adjuster's spline holds itself</source>
+        <translation>Verzahnung des Verstellers hält sich selbst</translation>
+    </message>
+    <message>
+        <source>"%1" could be read in two ways; put a space between the number and its unit</source>
+        <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
+    </message>
+    <message>
+        <source>%1 is %2%3; it must be %4%5</source>
+        <translation>%1 ist %2%3; erlaubt ist %4%5</translation>
+    </message>
+    <message>
+        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
+        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, ch. 5, aus dem Gedächtnis). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>%1: not even pressed on the track at rest.</source>
+        <translation>%1: selbst im Stillstand nicht auf die Bahn gedrückt.</translation>
+    </message>
+    <message>
+        <source>%1; %2 and %3</source>
+        <translation>%1; %2 und %3</translation>
+    </message>
+    <message>
+        <source>A cylinder fires</source>
+        <translation>Ein Zylinder zündet</translation>
+    </message>
+    <message>
+        <source>Acceleration of the exhaust piston with the best lead</source>
+        <translation>Beschleunigung des Auslasskolbens bei bester Voreilung</translation>
+    </message>
+    <message>
+        <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
+        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3 mm, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 mm frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
+    </message>
+    <message>
+        <source>Burn start in the middle</source>
+        <translation>Mittlerer Brennbeginn</translation>
+    </message>
+    <message>
+        <source>Burn starts</source>
+        <translation>Brennbeginn</translation>
+    </message>
+    <message>
+        <source>Change of the internal energy</source>
+        <translation>Änderung der inneren Energie</translation>
+    </message>
+    <message>
+        <source>Change of the mass in the chamber</source>
+        <translation>Änderung der Masse im Brennraum</translation>
+    </message>
+    <message>
+        <source>Conservation of mass over a cycle.</source>
+        <translation>Massenerhaltung über einen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Counted by the solver.</source>
+        <translation>Vom Löser gezählt.</translation>
+    </message>
+    <message>
+        <source>Cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
+        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Cylinders that fire there</source>
+        <translation>Zylinder, die dort zünden</translation>
+    </message>
+    <message>
+        <source>Definition: %1 where the track never pushes a moving piston.</source>
+        <translation>Definition: %1, wo die Bahn nie einen bewegten Kolben drückt.</translation>
+    </message>
+    <message>
+        <source>Definition: angle between firings that follow each other.</source>
+        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
+    </message>
+    <message>
+        <source>Definition: the margin is never negative.</source>
+        <translation>Definition: Die Reserve ist nie negativ.</translation>
+    </message>
+    <message>
+        <source>Definition: the most at any angle of the turn.</source>
+        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Delivery ratio %1: more than the displacement, a blower has to deliver it.</source>
+        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern.</translation>
+    </message>
+    <message>
+        <source>Depth over the short half-axis</source>
+        <translation>Tiefe durch kurze Halbachse</translation>
+    </message>
+    <message>
+        <source>Distance of the burn starts</source>
+        <translation>Abstand der Brennbeginne</translation>
+    </message>
+    <message>
+        <source>Distance of the leads</source>
+        <translation>Abstand der Voreilungen</translation>
+    </message>
+    <message>
+        <source>Dormand and Prince, where the equations are not stiff</source>
+        <translation>Dormand und Prince, wo die Gleichungen nicht steif sind</translation>
+    </message>
+    <message>
+        <source>Elliptic integral of the second kind</source>
+        <translation>Elliptisches Integral zweiter Art</translation>
+    </message>
+    <message>
+        <source>Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it down (Norton, Design of Machinery, flywheels).</source>
+        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
+        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Energy to compare with</source>
+        <translation>Energie zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Enthalpy of the fresh gas, from %1 °C</source>
+        <translation>Enthalpie des Frischgases, ab %1 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy of what passes the exhaust ports, from %1 °C</source>
+        <translation>Enthalpie dessen, was die Auslassschlitze durchströmt, ab %1 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy of what passes the inlet ports, from %1 °C</source>
+        <translation>Enthalpie dessen, was die Einlassschlitze durchströmt, ab %1 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the exhaust</source>
+        <translation>Enthalpie mit dem Abgas</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the supply</source>
+        <translation>Enthalpie mit der Ladung</translation>
+    </message>
+    <message>
+        <source>Evaluations in steps</source>
+        <translation>Auswertungen in Schritten</translation>
+    </message>
+    <message>
+        <source>Evaluations where the equations change</source>
+        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
+    </message>
+    <message>
+        <source>Exhaust lead in the middle</source>
+        <translation>Mittlere Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>First law for what the chamber holds over a cycle.</source>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Flow through the exhaust ports, outward</source>
+        <translation>Strom durch die Auslassschlitze, auswärts</translation>
+    </message>
+    <message>
+        <source>Flow through the inlet ports, inward</source>
+        <translation>Strom durch die Einlassschlitze, einwärts</translation>
+    </message>
+    <message>
+        <source>Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.</source>
+        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+    </message>
+    <message>
+        <source>Fresh gas through the inlet ports</source>
+        <translation>Frischgas durch die Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Friction of a helix on half the pitch radius: across it less along it, least over the turn.</source>
+        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Friction of the spline</source>
+        <translation>Reibung der Keilwelle</translation>
+    </message>
+    <message>
+        <source>Fuel burnt</source>
+        <translation>Verbrannter Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Fuel of a cycle times its lower heating value; mg·MJ/kg are J.</source>
+        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
+    </message>
+    <message>
+        <source>Fuel of a cycle, mean</source>
+        <translation>Kraftstoff eines Zyklus, Mittel</translation>
+    </message>
+    <message>
+        <source>Heat released</source>
+        <translation>Freigesetzte Wärme</translation>
+    </message>
+    <message>
+        <source>Heat transfer coefficient of the walls</source>
+        <translation>Wärmeübergangskoeffizient der Wände</translation>
+    </message>
+    <message>
+        <source>Hertz, elliptical contact (Johnson, Contact Mechanics, § %1; Hamrock, Fluid Film Lubrication).</source>
+        <translation>Hertz, elliptischer Kontakt (Johnson, Contact Mechanics, § %1; Hamrock, Fluid Film Lubrication).</translation>
+    </message>
+    <message>
+        <source>In through the inlet ports, net</source>
+        <translation>Durch die Einlassschlitze hinein, netto</translation>
+    </message>
+    <message>
+        <source>Largest of all cycles of a pattern.</source>
+        <translation>Größter Wert aller Zyklen eines Musters.</translation>
+    </message>
+    <message>
+        <source>Last port closing</source>
+        <translation>Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>Least squares: what the best mass leaves of the inlet piston's force.</source>
+        <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
+    </message>
+    <message>
+        <source>Likeness of both accelerations</source>
+        <translation>Ähnlichkeit beider Beschleunigungen</translation>
+    </message>
+    <message>
+        <source>Livengood and Wu %1 with the delay of Douaud and Eyzat %2 (Heywood, eq. %3).</source>
+        <translation>Livengood und Wu %1 mit dem Zündverzug nach Douaud und Eyzat %2 (Heywood, Gl. %3).</translation>
+    </message>
+    <message>
+        <source>Long over short axis of the contact ellipse</source>
+        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
+    </message>
+    <message>
+        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns %1·n degrees in a second.</source>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht %1·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>Mass flow times the work to compress it; none below ambient pressure.</source>
+        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>Mean of all cycles of a pattern.</source>
+        <translation>Mittel aller Zyklen eines Musters.</translation>
+    </message>
+    <message>
+        <source>Mean over the turn.</source>
+        <translation>Mittel über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Mean piston speed as given</source>
+        <translation>Mittlere Kolbengeschwindigkeit wie angegeben</translation>
+    </message>
+    <message>
+        <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
+        <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
+    </message>
+    <message>
+        <source>Newton's law of cooling for two crowns and the liner between them; coefficient of Woschni %1 or Hohenberg %2 (Heywood, § %3).</source>
+        <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni %1 oder Hohenberg %2 (Heywood, § %3).</translation>
+    </message>
+    <message>
+        <source>Nine tenths burnt</source>
+        <translation>Neun Zehntel verbrannt</translation>
+    </message>
+    <message>
+        <source>No fuel burns, so the share is that of the heat and work moved.</source>
+        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
+    </message>
+    <message>
+        <source>Nominal contact safety</source>
+        <translation>Nennsicherheit des Kontakts</translation>
+    </message>
+    <message>
+        <source>Nothing is delivered, so nothing is kept.</source>
+        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
+    </message>
+    <message>
+        <source>Octane number of the fuel</source>
+        <translation>Oktanzahl des Kraftstoffs</translation>
+    </message>
+    <message>
+        <source>Of the cycle that comes nearest to knock.</source>
+        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
+    </message>
+    <message>
+        <source>Of the cycle where most is left over.</source>
+        <translation>Des Zyklus mit dem größten Rest.</translation>
+    </message>
+    <message>
+        <source>Out through the exhaust ports, net</source>
+        <translation>Durch die Auslassschlitze hinaus, netto</translation>
+    </message>
+    <message>
+        <source>Periods that did not repeat their state</source>
+        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
+    </message>
+    <message>
+        <source>Power or torque, speed, displacement and cycles a turn; or the charge pressure.</source>
+        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Pressure angle at the middle of the width, %1 side</source>
+        <translation>Eingriffswinkel in der Mitte der Breite, %1</translation>
+    </message>
+    <message>
+        <source>Pressure angle there</source>
+        <translation>Eingriffswinkel dort</translation>
+    </message>
+    <message>
+        <source>Pressure before the inlet ports</source>
+        <translation>Druck vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Radau, where a port equalises pressures at once</source>
+        <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
+    </message>
+    <message>
+        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 mm wide, above %5 mm (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 mm breit sind, mehr als %5 mm (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+    </message>
+    <message>
+        <source>Searched for; another burn start nearby leaves no cycle to compare with.</source>
+        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Short half-axis of the contact ellipse</source>
+        <translation>Kurze Halbachse der Kontaktellipse</translation>
+    </message>
+    <message>
+        <source>Steps of the explicit method</source>
+        <translation>Schritte des expliziten Verfahrens</translation>
+    </message>
+    <message>
+        <source>Steps of the implicit method</source>
+        <translation>Schritte des impliziten Verfahrens</translation>
+    </message>
+    <message>
+        <source>Supply power deducted</source>
+        <translation>Leistung der Luftversorgung abgezogen</translation>
+    </message>
+    <message>
+        <source>Supply power deducted from brake values</source>
+        <translation>Leistung der Luftversorgung in effektiven Werten abgezogen</translation>
+    </message>
+    <message>
+        <source>S̄p as given</source>
+        <translation>S̄p wie angegeben</translation>
+    </message>
+    <message>
+        <source>Temperature ahead of the flame</source>
+        <translation>Temperatur vor der Flamme</translation>
+    </message>
+    <message>
+        <source>Temperature before the inlet ports</source>
+        <translation>Temperatur vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>The brake efficiency behind this fuel consumption</source>
+        <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
+    </message>
+    <message>
+        <source>The coefficient is a column; the shaft turns %1·n degrees in a second.</source>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht %1·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>The design lets no heat through its walls.</source>
+        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
+    </message>
+    <message>
+        <source>The design says whether anybody pays for the supply.</source>
+        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
+    </message>
+    <message>
+        <source>The ellipse is longest across the roller.</source>
+        <translation>Die Ellipse ist quer zur Rolle am längsten.</translation>
+    </message>
+    <message>
+        <source>The ellipse is longest along the roller.</source>
+        <translation>Die Ellipse ist längs der Rolle am längsten.</translation>
+    </message>
+    <message>
+        <source>The inlet opens %1 shaft ° before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
+        <translation>Der Einlass öffnet %1° Welle vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+    </message>
+    <message>
+        <source>The next fires</source>
+        <translation>Der nächste zündet</translation>
+    </message>
+    <message>
+        <source>The peaks of torque and power stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
+        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
+    </message>
+    <message>
+        <source>The period that repeats the state it began with is the solution and the last.</source>
+        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
+    </message>
+    <message>
+        <source>The search compares %1 places of a pattern. Where accelerations jump, that blurs the lead by up to half a degree.</source>
+        <translation>Die Suche vergleicht %1 Stellen eines Musters. Wo Beschleunigungen springen, verwischt das die Voreilung um bis zu ein halbes Grad.</translation>
+    </message>
+    <message>
+        <source>The shaft drives the blower: its power is always deducted.</source>
+        <translation>Die Welle treibt das Gebläse: seine Leistung wird immer abgezogen.</translation>
+    </message>
+    <message>
+        <source>The solver searches between %1° and %2° of the cycle to %3°; three starts show the same to within their distance.</source>
+        <translation>Der Löser sucht zwischen %1° und %2° des Zyklus auf %3°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+    </message>
+    <message>
+        <source>The speed at which inertia outweighs gas and rings, with the pressure trace of the motored engine held.</source>
+        <translation>Die Drehzahl, bei der die Massenkraft Gas und Ringe überwiegt, bei festgehaltenem Druckverlauf des geschleppten Motors.</translation>
+    </message>
+    <message>
+        <source>Thrust of all rollers on the exhaust track, outward</source>
+        <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
+    </message>
+    <message>
+        <source>Torque lost times the angle of a turn.</source>
+        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Torque of all rollers on the exhaust track</source>
+        <translation>Drehmoment aller Rollen an der Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Torque would have to be nearly at its highest where the power is: the curve would be flat up to there, or a governor cuts in. The speed of highest torque would decide.</source>
+        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
+        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
+        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
+    </message>
+    <message>
+        <source>Virtual work: turning the track by a radian moves it along its helix by lead/%1π.</source>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/%1π.</translation>
+    </message>
+    <message>
+        <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
+        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
+    </message>
+    <message>
+        <source>Without a gas cycle the chamber stands at the pressure under the pistons.</source>
+        <translation>Ohne Gaskreislauf steht der Brennraum unter dem Druck unter den Kolben.</translation>
+    </message>
+    <message>
+        <source>Work moved</source>
+        <translation>Bewegte Arbeit</translation>
+    </message>
+    <message>
+        <source>Work of a mean cycle times the cycles of a turn.</source>
+        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work of a turn: what the gas gives and friction takes must reach the shaft.</source>
+        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
+    </message>
+    <message>
+        <source>Work to compress the air of the supply</source>
+        <translation>Arbeit zum Verdichten der Ladeluft</translation>
+    </message>
+    <message>
+        <source>a burn start that is searched for</source>
+        <translation>einen Brennbeginn, der gesucht wird</translation>
+    </message>
+    <message>
+        <source>a multiple of %1°</source>
+        <translation>ein Vielfaches von %1°</translation>
+    </message>
+    <message>
+        <source>a piston that is never pushed</source>
+        <translation>einen Kolben, der nie gedrückt wird</translation>
+    </message>
+    <message>
+        <source>a whole degree</source>
+        <translation>ein ganzes Grad</translation>
+    </message>
+    <message>
+        <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
+        <translation>Luft beim Schließen des letzten Schlitzes durch λ und das stöchiometrische Verhältnis; geschleppt keiner</translation>
+    </message>
+    <message>
+        <source>an engine without boost reaches that</source>
+        <translation>ein Motor ohne Aufladung erreicht das</translation>
+    </message>
+    <message>
+        <source>at port events, burn, kinks of the motion and where flows turn</source>
+        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+    </message>
+    <message>
+        <source>at the last port closing</source>
+        <translation>beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>complete, for this ellipse</source>
+        <translation>vollständig, für diese Ellipse</translation>
+    </message>
+    <message>
+        <source>cycle %1 of cylinder %2</source>
+        <translation>Zyklus %1 von Zylinder %2</translation>
+    </message>
+    <message>
+        <source>cycle %1 of the pattern</source>
+        <translation>Zyklus %1 des Musters</translation>
+    </message>
+    <message>
+        <source>doubtful</source>
+        <translation>zweifelhaft</translation>
+    </message>
+    <message>
+        <source>end less beginning of the cycle</source>
+        <translation>Ende minus Anfang des Zyklus</translation>
+    </message>
+    <message>
+        <source>found by the search</source>
+        <translation>durch die Suche gefunden</translation>
+    </message>
+    <message>
+        <source>from the ratio of both radii, by elliptic integrals</source>
+        <translation>aus dem Verhältnis beider Radien, mit elliptischen Integralen</translation>
+    </message>
+    <message>
+        <source>fuel heat; motored: pressure times volume at the last port closing</source>
+        <translation>Kraftstoffwärme; geschleppt: Druck mal Volumen beim Schließen des letzten Schlitzes</translation>
+    </message>
+    <message>
+        <source>in the middle of the roller</source>
+        <translation>in der Mitte der Rolle</translation>
+    </message>
+    <message>
+        <source>integrated by the solver</source>
+        <translation>vom Löser integriert</translation>
+    </message>
+    <message>
+        <source>largest shear on the axis of a line contact</source>
+        <translation>größte Schubspannung auf der Achse eines Linienkontakts</translation>
+    </message>
+    <message>
+        <source>largest shear on the axis of the ellipse</source>
+        <translation>größte Schubspannung auf der Achse der Ellipse</translation>
+    </message>
+    <message>
+        <source>lubricated steel on steel (common practice)</source>
+        <translation>geschmierter Stahl auf Stahl (allgemeine Praxis)</translation>
+    </message>
+    <message>
+        <source>more than engines without boost reach</source>
+        <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
+    </message>
+    <message>
+        <source>n: speed at which the design is computed. Default %1/min.</source>
+        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe %1/min.</translation>
+    </message>
+    <message>
+        <source>only the boldest engines without boost reach that</source>
+        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+    </message>
+    <message>
+        <source>product over the root of both squares, summed over the turn, exhaust lead %1°</source>
+        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1°</translation>
+    </message>
+    <message>
+        <source>same engine, burn from %1° of the cycle</source>
+        <translation>derselbe Motor, Verbrennung ab %1° des Zyklus</translation>
+    </message>
+    <message>
+        <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
+        <translation>die Auslassbahn hat %1 Nocken, die Einlassbahn %2: Beide Bahnen müssen dieselbe Periode haben</translation>
+    </message>
+    <message>
+        <source>the exhaust track has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
+        <translation>die Auslassbahn hat %1 Anstiege je Muster, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
+    </message>
+    <message>
+        <source>the integral counts from here</source>
+        <translation>ab hier zählt das Integral</translation>
+    </message>
+    <message>
+        <source>the last one changed it by %1 of its size, at most %2 is asked</source>
+        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>the lift of the inlet track is constant: it must rise and return</source>
+        <translation>der Hub der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
+    </message>
+    <message>
+        <source>then too little is left to knock; from the Wiebe function</source>
+        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>those of steps that were tried in vain included</source>
+        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
+    </message>
+    <message>
+        <source>torque of every piston without its sign, over the turn</source>
+        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
+    </message>
+    <message>
+        <source>torque would fall %1 % from %2 to %3 rpm</source>
+        <translation>das Drehmoment fiele um %1 % von %2 auf %3 1/min</translation>
+    </message>
+    <message>
+        <source>torque would fall only %1 % from %2 to %3 rpm</source>
+        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3 1/min</translation>
+    </message>
+    <message>
+        <source>walls that take no heat</source>
+        <translation>Wände, die keine Wärme aufnehmen</translation>
+    </message>
+    <message>
+        <source>∫ needs two arrays of equal shape</source>
+        <translation>∫ braucht zwei Felder gleicher Form</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
     <message>
         <source>Change %1</source>
         <translation>%1 ändern</translation>
-    </message>
-    <message>
-        <source>Split segment %1</source>
-        <translation>Abschnitt %1 teilen</translation>
     </message>
     <message>
         <source>Add dwell after segment %1</source>
@@ -6043,6 +6603,18 @@
     <message>
         <source>Describe the track by harmonics</source>
         <translation>Bahn durch Harmonische beschreiben</translation>
+    </message>
+    <message>
+        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
+        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+    </message>
+    <message>
+        <source>Split segment %1 into two with a stop between</source>
+        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
+    </message>
+    <message>
+        <source>Split dwell %1</source>
+        <translation>Rast %1 teilen</translation>
     </message>
 </context>
 <context>
@@ -6116,6 +6688,40 @@
     </message>
 </context>
 <context>
+    <name>FigureHelp</name>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresPanel</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>%1 in the baseline</source>
+        <translation>%1 im Bezugsentwurf</translation>
+    </message>
+    <message>
+        <source>%1 against %2 of the baseline</source>
+        <translation>%1 gegenüber %2 im Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
     <name>FrameExport</name>
     <message>
         <source>%1 cannot be written.</source>
@@ -6155,6 +6761,10 @@
     <message>
         <source>Turn into %1 knots, off by %2 µm (%3)</source>
         <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
+    </message>
+    <message>
+        <source>Make the exhaust track its own</source>
+        <translation>Der Auslassbahn eine eigene Form geben</translation>
     </message>
 </context>
 <context>
@@ -6209,6 +6819,13 @@
     <message>
         <source>Move knot %1 (%2)</source>
         <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>LoopWork</name>
+    <message>
+        <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href="view:pressure-volume"&gt;Pressure over volume&lt;/a&gt;.</source>
+        <translation>∮p dV = %1 eines Zylinders je Umdrehung: die Fläche der Schleife in &lt;a href="view:pressure-volume"&gt;Druck über Volumen&lt;/a&gt;.</translation>
     </message>
 </context>
 <context>
@@ -6276,6 +6893,30 @@
         <source>&amp;Print…</source>
         <translation>&amp;Drucken…</translation>
     </message>
+    <message>
+        <source>shaft angle, °</source>
+        <translation>Wellenwinkel, °</translation>
+    </message>
+    <message>
+        <source>Save data</source>
+        <translation>Daten speichern</translation>
+    </message>
+    <message>
+        <source>Comma-separated values (*.csv)</source>
+        <translation>Kommagetrennte Werte (*.csv)</translation>
+    </message>
+    <message>
+        <source>Data not saved</source>
+        <translation>Daten nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Copy &amp;data</source>
+        <translation>&amp;Daten kopieren</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve data…</source>
+        <translation>Daten sp&amp;eichern…</translation>
+    </message>
 </context>
 <context>
     <name>Report</name>
@@ -6310,10 +6951,6 @@
     <message>
         <source>Remark</source>
         <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>Cam-track engine of %1 cylinders, %2 gas cycles a turn each, %3 at %4/min. Computed by Lobewright %5 on %6.</source>
-        <translation>Kurvenbahnmotor mit %1 Zylindern, je %2 Gaszyklen je Umdrehung, %3 bei %4/min. Gerechnet von Lobewright %5 am %6.</translation>
     </message>
     <message>
         <source>motored</source>
@@ -6388,7 +7025,7 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>this report&apos;s speed, %1/min</source>
+        <source>this report's speed, %1/min</source>
         <translation>Drehzahl dieses Berichts, %1/min</translation>
     </message>
     <message>
@@ -6398,10 +7035,6 @@
     <message>
         <source>Page %1</source>
         <translation>Seite %1</translation>
-    </message>
-    <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
     </message>
     <message>
         <source>%1° shaft, %2° cycle</source>
@@ -6571,6 +7204,86 @@
         <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
         <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
+    <message>
+        <source>Cam-track engine; cylinders: %1; gas cycles a turn and cylinder: %2; %3 at %4/min. Computed by Lobewright %5 on %6.</source>
+        <translation>Kurvenbahnmotor; Zylinder: %1; Gaszyklen je Umdrehung und Zylinder: %2; %3 bei %4/min. Gerechnet von Lobewright %5 am %6.</translation>
+    </message>
+    <message>
+        <source>Tracks</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>At the pitch radius, over one turn of the shaft. Undercut margin: by how much the roller's radius may grow before the track has a cusp anywhere on its width; negative: it is undercut.</source>
+        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+    </message>
+    <message>
+        <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
+        <translation>Keile am unteren Rand: wo die Last von Zylinder 1 die Druckflanke der geschlossenen Bahn verlässt (abwärts) oder zu ihr zurückkehrt (aufwärts); dort schlägt die Rolle um.</translation>
+    </message>
+    <message>
+        <source>Tracks unrolled</source>
+        <translation>Bahnen abgewickelt</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Pressure angle</source>
+        <translation>Eingriffswinkel</translation>
+    </message>
+    <message>
+        <source>Relative radius</source>
+        <translation>Ersatzradius</translation>
+    </message>
+    <message>
+        <source>%1 at %2° shaft</source>
+        <translation>%1 bei %2° Welle</translation>
+    </message>
+    <message>
+        <source>Least relative radius over the width</source>
+        <translation>Kleinster Ersatzradius über die Breite</translation>
+    </message>
+    <message>
+        <source>Least relative radius, pull flank</source>
+        <translation>Kleinster Ersatzradius, Zugflanke</translation>
+    </message>
+    <message>
+        <source>Undercut margin of the roller</source>
+        <translation>Abstand der Rolle vom Unterschnitt</translation>
+    </message>
+    <message>
+        <source>The same, pull flank</source>
+        <translation>Dasselbe, Zugflanke</translation>
+    </message>
+    <message>
+        <source>none reached</source>
+        <translation>keiner erreicht</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Lobes</source>
+        <translation>Nocken</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Largest acceleration</source>
+        <translation>Größte Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Largest pressure angle</source>
+        <translation>Größter Eingriffswinkel</translation>
+    </message>
 </context>
 <context>
     <name>Scene</name>
@@ -6593,6 +7306,57 @@
     <message>
         <source>return</source>
         <translation>Fallen</translation>
+    </message>
+</context>
+<context>
+    <name>SearchWords</name>
+    <message>
+        <source>compression ratio</source>
+        <translation>Verdichtung Verdichtungsverhältnis Kompression</translation>
+    </message>
+    <message>
+        <source>displacement swept volume capacity</source>
+        <translation>Hubraum Hubvolumen</translation>
+    </message>
+    <message>
+        <source>stroke travel amplitude</source>
+        <translation>Hub Weg Amplitude</translation>
+    </message>
+    <message>
+        <source>speed rpm revs</source>
+        <translation>Drehzahl Geschwindigkeit Umdrehungen rpm</translation>
+    </message>
+    <message>
+        <source>torque power output</source>
+        <translation>Drehmoment Moment Leistung</translation>
+    </message>
+    <message>
+        <source>overlap blowdown scavenge timing after-charge</source>
+        <translation>Überschneidung Vorauslass Spülung Steuerzeiten Nachladung</translation>
+    </message>
+    <message>
+        <source>boost turbo supercharger charge</source>
+        <translation>Ladedruck Aufladung Lader Gebläse</translation>
+    </message>
+    <message>
+        <source>mass weight</source>
+        <translation>Masse Gewicht</translation>
+    </message>
+    <message>
+        <source>flywheel</source>
+        <translation>Schwungrad Schwungmasse</translation>
+    </message>
+    <message>
+        <source>ignition spark advance</source>
+        <translation>Zündung Zündzeitpunkt</translation>
+    </message>
+    <message>
+        <source>mixture equivalence lambda</source>
+        <translation>Gemisch Lambda Luftverhältnis</translation>
+    </message>
+    <message>
+        <source>undercut pressure angle stress hertz</source>
+        <translation>Unterschnitt Druckwinkel Pressung Hertz</translation>
     </message>
 </context>
 <context>
@@ -6802,11 +7566,34 @@
     </message>
 </context>
 <context>
-    <name>TrackHandles</name>
+    <name>StudyLimits</name>
     <message>
-        <source>at</source>
-        <translation>bei</translation>
+        <source>a roller lifts off</source>
+        <translation>eine Rolle hebt ab</translation>
     </message>
+    <message>
+        <source>peak pressure above its limit</source>
+        <translation>Spitzendruck über seiner Grenze</translation>
+    </message>
+    <message>
+        <source>knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>oil film below its limit</source>
+        <translation>Ölfilm unter seiner Grenze</translation>
+    </message>
+    <message>
+        <source>contact stress above its limit</source>
+        <translation>Kontaktpressung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>mean piston speed above its limit</source>
+        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+</context>
+<context>
+    <name>TrackHandles</name>
     <message>
         <source>lift</source>
         <translation>Hub</translation>
@@ -6838,6 +7625,20 @@
     <message>
         <source>Change exhaust lead</source>
         <translation>Auslassvoreilung ändern</translation>
+    </message>
+    <message>
+        <source>track angle</source>
+        <translation>Bahnwinkel</translation>
+    </message>
+    <message>
+        <source>, plotted %1</source>
+        <translation>, gezeichnet %1</translation>
+    </message>
+    <message>
+        <source>
++ adjuster %1 = %2 in all</source>
+        <translation>
++ Versteller %1 = %2 insgesamt</translation>
     </message>
 </context>
 <context>
@@ -6906,10 +7707,6 @@
         <translation>° Zyklus</translation>
     </message>
     <message>
-        <source>rev/min</source>
-        <translation>1/min</translation>
-    </message>
-    <message>
         <source>mm/turn</source>
         <translation>mm/U</translation>
     </message>
@@ -6920,6 +7717,33 @@
     <message>
         <source>rpm</source>
         <translation>1/min</translation>
+    </message>
+</context>
+<context>
+    <name>ViewThemes</name>
+    <message>
+        <source>&amp;Engine</source>
+        <translation>&amp;Motor</translation>
+    </message>
+    <message>
+        <source>&amp;Tracks and motion</source>
+        <translation>&amp;Bahnen und Bewegung</translation>
+    </message>
+    <message>
+        <source>&amp;Gas and ports</source>
+        <translation>&amp;Gas und Schlitze</translation>
+    </message>
+    <message>
+        <source>&amp;Loads and balance</source>
+        <translation>&amp;Lasten und Ausgleich</translation>
+    </message>
+    <message>
+        <source>&amp;Studies and claims</source>
+        <translation>&amp;Studien und Angaben</translation>
+    </message>
+    <message>
+        <source>L&amp;ists and chosen quantities</source>
+        <translation>L&amp;isten und gewählte Größen</translation>
     </message>
 </context>
 <context>
@@ -7017,16 +7841,8 @@
         <translation>Die nächsten %1 strömt verbranntes Gas durch seinen eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
-        <source>The inlet has been open for %1 already, so burnt gas could enter it: there is no blowdown.</source>
-        <translation>Der Einlass ist schon seit %1 offen, sodass verbranntes Gas eindringen konnte: Es gibt keinen Vorauslass.</translation>
-    </message>
-    <message>
         <source>The inlet opens</source>
         <translation>Der Einlass öffnet</translation>
-    </message>
-    <message>
-        <source>The inlet piston uncovers its ports. Fresh gas can enter at this end and push burnt gas out at the other: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frisches Gas kann an diesem Ende eintreten und verbranntes am anderen hinausschieben: die Spülung.</translation>
     </message>
     <message>
         <source>The inlet piston uncovers its ports with %1 in the chamber and %2 bar in the supply.</source>
@@ -7079,6 +7895,90 @@
     <message>
         <source>Until the exhaust closes too, fresh charge can escape: some exhaust lead would turn the order round.</source>
         <translation>Bis auch der Auslass schließt, kann frische Ladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
+    </message>
+    <message>
+        <source>It burns for %1 of the cycle, while the pistons already part.</source>
+        <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
+    </message>
+    <message>
+        <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, the burn takes %3.</source>
+        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
+    </message>
+    <message>
+        <source>Pressure is %1; at no moment do both pistons stand still together, so the burn of %2 of the cycle goes on in a chamber that changes.</source>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
+    </message>
+    <message>
+        <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
+        <translation>Der Einlass ist schon seit %1 offen, Gas konnte also durch ihn entweichen: Einen Vorauslass gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The exhaust stands above the chamber, so gas flows in from it until the inlet opens %1 later: this blowdown lets nothing out.</source>
+        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
+    </message>
+    <message>
+        <source>In the next %1, the blowdown, air first flows out and then back in, as the growing chamber falls below the exhaust.</source>
+        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+    </message>
+    <message>
+        <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, as the growing chamber falls below the exhaust.</source>
+        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+    </message>
+    <message>
+        <source>For the next %1 air flows out by its own pressure before the inlet opens: the blowdown.</source>
+        <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
+    </message>
+    <message>
+        <source>The inlet piston uncovers its ports. Fresh gas can enter at this end and push out at the other what is inside: scavenging.</source>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
+    </message>
+    <message>
+        <source>The chamber is still above the supply, so some air first flows back into the inlet.</source>
+        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
+    </message>
+    <message>
+        <source>Fresh gas flows in at this end, and nothing leaves before the exhaust opens too.</source>
+        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
+    </message>
+    <message>
+        <source>Gas flows in at both ends, for the chamber stands below the exhaust too; it flows through only once the chamber has filled.</source>
+        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>Fresh air flows in at this end and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
+        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+    </message>
+    <message>
+        <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
+        <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
+    </message>
+    <message>
+        <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already squeezed the chamber above it.</source>
+        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
+    </message>
+    <message>
+        <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge, and then some flows back as the pistons squeeze the chamber above the supply.</source>
+        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
+    </message>
+    <message>
+        <source>Until the exhaust closes too, gas comes back from it, because the chamber stands below it.</source>
+        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
+    </message>
+    <message>
+        <source>Both tracks are fixed to the shaft and turn with it; the pistons only slide, each on a roller that its track pushes inward and the gas pushes back out.</source>
+        <translation>Beide Bahnen sitzen fest auf der Welle und drehen sich mit ihr; die Kolben gleiten nur, jeder auf einer Rolle, die seine Bahn nach innen schiebt und das Gas wieder nach außen.</translation>
+    </message>
+    <message>
+        <source>Here the strokes are %1 mm at the inlet end and %2 mm at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
+        <translation>Hier sind die Hübe %1 mm am Einlassende und %2 mm am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>The exhaust track stands %1 ahead of the inlet track.</source>
+        <translation>Die Auslassbahn steht %1 vor der Einlassbahn.</translation>
+    </message>
+    <message>
+        <source>The exhaust track stands %1 behind the inlet track.</source>
+        <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
     </message>
 </context>
 <context>
@@ -7171,12 +8071,48 @@
         <source>Not possible: %1</source>
         <translation>Nicht möglich: %1</translation>
     </message>
+    <message>
+        <source>Shaking force, largest</source>
+        <translation>Rüttelkraft, größte</translation>
+    </message>
+    <message>
+        <source>Lead alone</source>
+        <translation>Voreilung allein</translation>
+    </message>
+    <message>
+        <source>With the exhaust lead as it is built and the adjuster at rest; what turning and moving add makes the value now</source>
+        <translation>Mit der gebauten Auslassvoreilung und dem Versteller in Ruhe; was Drehen und Schieben hinzufügen, ergibt den Wert jetzt</translation>
+    </message>
+    <message>
+        <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
+        <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
         <translation>ohne</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
     </message>
 </context>
 <context>
@@ -7190,7 +8126,7 @@
         <translation>Lagerlast</translation>
     </message>
     <message>
-        <source>Radial bearing in the plane of this track&apos;s roller axes at outer dead centre, on the shaft.</source>
+        <source>Radial bearing in the plane of this track's roller axes at outer dead centre, on the shaft.</source>
         <translation>Radiallager in der Ebene der Rollenachsen dieser Bahn im äußeren Totpunkt, auf die Welle.</translation>
     </message>
     <message>
@@ -7374,6 +8310,22 @@
         <source>clear the form</source>
         <translation>Formular leeren</translation>
     </message>
+    <message>
+        <source>&amp;Save the findings…</source>
+        <translation>Befunde &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Print the findings…</source>
+        <translation>Befunde &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Save the findings</source>
+        <translation>Befunde speichern</translation>
+    </message>
+    <message>
+        <source>Findings (*.pdf *.txt *.json)</source>
+        <translation>Befunde (*.pdf *.txt *.json)</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClaimsReportView</name>
@@ -7428,6 +8380,10 @@
     <message>
         <source>“%1”</source>
         <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>Estimates only: a verdict compares published numbers with arithmetic and published bands, not with any engine that was built.</source>
+        <translation>Nur Schätzungen: Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und veröffentlichten Bereichen, nicht mit einem gebauten Motor.</translation>
     </message>
 </context>
 <context>
@@ -7502,6 +8458,18 @@
     <message>
         <source>Copy the &amp;table</source>
         <translation>&amp;Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>%1, at %2/min</source>
+        <translation>%1, bei %2/min</translation>
+    </message>
+    <message>
+        <source>Shown: %1</source>
+        <translation>Gezeigt: %1</translation>
+    </message>
+    <message>
+        <source>Shown until the new comparison is there: %1</source>
+        <translation>Gezeigt, bis der neue Vergleich da ist: %1</translation>
     </message>
 </context>
 <context>
@@ -7720,7 +8688,7 @@
         <translation>Grad der Kurve zwischen den Zeilen</translation>
     </message>
     <message>
-        <source>Only the roller&apos;s own radius makes the track exactly</source>
+        <source>Only the roller's own radius makes the track exactly</source>
         <translation>Nur der Radius der Rolle selbst ergibt die genaue Bahn</translation>
     </message>
     <message>
@@ -7838,6 +8806,22 @@
         <source>Move dow&amp;n</source>
         <translation>Nach &amp;unten</translation>
     </message>
+    <message>
+        <source>&amp;Split into two moves with a stop between</source>
+        <translation>In zwei Hübe mit Halt dazwischen &amp;teilen</translation>
+    </message>
+    <message>
+        <source>Every law starts and ends at rest, so the two halves meet at a stop halfway: accelerations about double. Knots keep the curve as it is.</source>
+        <translation>Jedes Gesetz beginnt und endet in Ruhe, die beiden Hälften treffen sich also in einem Halt auf halbem Weg: Die Beschleunigungen verdoppeln sich etwa. Stützpunkte erhalten die Kurve, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Turn the track into &amp;knots, which keep the curve…</source>
+        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten …</translation>
+    </message>
+    <message>
+        <source>Then points can be added anywhere on the curve without a stop</source>
+        <translation>Dann lassen sich überall auf der Kurve Punkte ohne Halt hinzufügen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FieldEditor</name>
@@ -7940,20 +8924,31 @@
         <translation>Kennwerte</translation>
     </message>
     <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>%1 against %2 %3 of the baseline</source>
-        <translation>%1 gegenüber %2 %3 des Bezugsentwurfs</translation>
-    </message>
-    <message>
         <source>Click: how it came about</source>
         <translation>Klick: wie sie zustande kam</translation>
     </message>
     <message>
         <source>Energy</source>
         <translation>Energie</translation>
+    </message>
+    <message>
+        <source>Baseline</source>
+        <translation>Bezug</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FiguresView</name>
+    <message>
+        <source>only what changed</source>
+        <translation>nur Geändertes</translation>
+    </message>
+    <message>
+        <source>Find a figure</source>
+        <translation>Kennwert suchen</translation>
+    </message>
+    <message>
+        <source>Leave out figures that read the same in the baseline</source>
+        <translation>Kennwerte weglassen, die im Bezugsentwurf gleich lauten</translation>
     </message>
 </context>
 <context>
@@ -8056,6 +9051,34 @@
         <source>↑ inward, → with the rotation</source>
         <translation>↑ nach innen, → in Drehrichtung</translation>
     </message>
+    <message>
+        <source>shaft angle, °</source>
+        <translation>Wellenwinkel, °</translation>
+    </message>
+    <message>
+        <source>piston</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>with the rotation</source>
+        <translation>in Drehrichtung</translation>
+    </message>
+    <message>
+        <source>inward</source>
+        <translation>nach innen</translation>
+    </message>
+    <message>
+        <source>inlet</source>
+        <translation>Einlass</translation>
+    </message>
+    <message>
+        <source>exhaust</source>
+        <translation>Auslass</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::HelpWindow</name>
@@ -8109,6 +9132,44 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::HintBar</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close this line</source>
+        <translation>Diese Zeile schließen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::HintStrip</name>
+    <message>
+        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 explains the pane you are in.</source>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+7 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind.</translation>
+    </message>
+    <message>
+        <source>First &amp;steps</source>
+        <translation>Erste &amp;Schritte</translation>
+    </message>
+    <message>
+        <source>Opens the help at the first minutes</source>
+        <translation>Öffnet die Hilfe bei den ersten Minuten</translation>
+    </message>
+    <message>
+        <source>&amp;Got it</source>
+        <translation>&amp;Verstanden</translation>
+    </message>
+    <message>
+        <source>Puts this line away; Help &gt; First hint brings it back</source>
+        <translation>Räumt diese Zeile weg; Hilfe &gt; Erster Hinweis holt sie zurück</translation>
+    </message>
+    <message>
+        <source>First hint</source>
+        <translation>Erster Hinweis</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::KnotFitDialog</name>
     <message>
         <source>Turn a track into knots</source>
@@ -8151,10 +9212,6 @@
         <translation>Stützp&amp;unkte</translation>
     </message>
     <message>
-        <source>%1 knots. Off by at most: lift %2 µm at %3°; velocity %4 m/s (%5 % of its peak) at %6°; acceleration %7 m/s² (%8 % of its peak) at %9°.</source>
-        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 µm bei %3°; Geschwindigkeit %4 m/s (%5 % der Spitze) bei %6°; Beschleunigung %7 m/s² (%8 % der Spitze) bei %9°.</translation>
-    </message>
-    <message>
         <source>The jumps of its acceleration are rounded off: a spline has none.</source>
         <translation>Die Sprünge der Beschleunigung werden abgerundet: Ein Spline hat keine.</translation>
     </message>
@@ -8166,6 +9223,14 @@
         <source>The design would break a rule: %1</source>
         <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
     </message>
+    <message>
+        <source>%1 knots; they give the track as it is.</source>
+        <translation>%1 Stützpunkte; sie geben die Bahn wieder, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.</source>
+        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::KnotFitPlot</name>
@@ -8176,10 +9241,6 @@
     <message>
         <source>Acceleration</source>
         <translation>Beschleunigung</translation>
-    </message>
-    <message>
-        <source>Lift off by</source>
-        <translation>Hubabweichung</translation>
     </message>
     <message>
         <source>Angle on the track, °</source>
@@ -8197,6 +9258,10 @@
         <source>knots</source>
         <translation>Stützpunkte</translation>
     </message>
+    <message>
+        <source>Lift error</source>
+        <translation>Hubfehler</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LawFrames</name>
@@ -8212,10 +9277,6 @@
 <context>
     <name>lobewright::ui::LawPane</name>
     <message>
-        <source>Angle</source>
-        <translation>Winkel</translation>
-    </message>
-    <message>
         <source>N least</source>
         <translation>N min</translation>
     </message>
@@ -8226,10 +9287,6 @@
     <message>
         <source>Factors of the laws and what they mean for this design</source>
         <translation>Kennwerte der Gesetze und was sie für diesen Entwurf bedeuten</translation>
-    </message>
-    <message>
-        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle, least relative radius, nominal contact pressure and least contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitshub über Einheitsspanne; größte Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz erhalten; für die ganze Bahn: größter Eingriffswinkel, kleinster Ersatzradius, Nenn-Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: bester Wert der Spalte. Strg+C kopiert.</translation>
     </message>
     <message>
         <source>Segments that take the law</source>
@@ -8323,6 +9380,18 @@
         <source>Motion laws side by side</source>
         <translation>Bewegungsgesetze nebeneinander</translation>
     </message>
+    <message>
+        <source>Angle, middle</source>
+        <translation>Winkel, Mitte</translation>
+    </message>
+    <message>
+        <source>R_rel, least</source>
+        <translation>R_rel, kleinstes</translation>
+    </message>
+    <message>
+        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, least relative radius anywhere on its width, nominal contact pressure and least contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
+        <translation>Kennwerte für Einheitshub über Einheitsspanne; größte Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz erhalten; für die ganze Bahn: größter Eingriffswinkel in der Mitte der Rolle, kleinster Ersatzradius irgendwo auf ihrer Breite, Nenn-Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: bester Wert der Spalte. Strg+C kopiert.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LeverPlot</name>
@@ -8335,8 +9404,8 @@
         <translation>Hebelarm</translation>
     </message>
     <message>
-        <source>−y&apos; = −dy/dθ: torque per axial force of one piston on the shaft.</source>
-        <translation>−y&apos; = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
+        <source>−y' = −dy/dθ: torque per axial force of one piston on the shaft.</source>
+        <translation>−y' = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -8351,7 +9420,7 @@
         <translation>Kurbel gleichen Hubs</translation>
     </message>
     <message>
-        <source>Crank with the inlet track&apos;s stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
+        <source>Crank with the inlet track's stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
         <translation>Kurbel mit dem Hub der Einlassbahn und der Vergleichspleuelstange, eine Umdrehung je Zyklus, je Winkel ihrer eigenen Umdrehung.</translation>
     </message>
     <message>
@@ -8359,7 +9428,7 @@
         <translation>Das mittlere Drehmoment ist die Arbeit einer Umdrehung / 2π, gleich wie lang der Hebel ist.</translation>
     </message>
     <message>
-        <source> The track&apos;s is longer than the crank&apos;s because it works %1 × a turn.</source>
+        <source> The track's is longer than the crank's because it works %1 × a turn.</source>
         <translation> Der Hebel der Bahn ist länger als der der Kurbel, weil sie %1 × je Umdrehung arbeitet.</translation>
     </message>
     <message>
@@ -8389,6 +9458,14 @@
         <source>%1: %2° on the track, %3</source>
         <translation>%1: %2° auf der Bahn, %3</translation>
     </message>
+    <message>
+        <source>%1 = knot %2 + %3</source>
+        <translation>%1 = Stützpunkt %2 + %3</translation>
+    </message>
+    <message>
+        <source>%1 = knot %2 − %3</source>
+        <translation>%1 = Stützpunkt %2 − %3</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LiftImportDialog</name>
@@ -8399,10 +9476,6 @@
     <message>
         <source>&amp;Use as track</source>
         <translation>Als Bahn &amp;verwenden</translation>
-    </message>
-    <message>
-        <source>A table of angle in degrees and lift in mm over one repetition of the pattern, measured or from elsewhere.</source>
-        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve, gemessen oder von anderswo.</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
@@ -8475,6 +9548,18 @@
     <message>
         <source>The design would break a rule: %1</source>
         <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+    <message>
+        <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
+        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
+    </message>
+    <message>
+        <source>File of the table</source>
+        <translation>Datei der Tabelle</translation>
+    </message>
+    <message>
+        <source>none opened yet</source>
+        <translation>noch keine geöffnet</translation>
     </message>
 </context>
 <context>
@@ -8562,10 +9647,6 @@
         <translation>Die Bohrung abgewickelt, mit Schlitzen und Ringwegen</translation>
     </message>
     <message>
-        <source>Drag the side of a port to change the width of its row.</source>
-        <translation>Die Seite eines Schlitzes ziehen, um die Breite seiner Reihe zu ändern.</translation>
-    </message>
-    <message>
         <source>ring %1</source>
         <translation>Ring %1</translation>
     </message>
@@ -8602,11 +9683,7 @@
         <translation>, %1 bei Versteller in Ruhe</translation>
     </message>
     <message>
-        <source>Inlet end above, once around the bore from left to right</source>
-        <translation>Einlassende oben, von links nach rechts einmal um die Bohrung</translation>
-    </message>
-    <message>
-        <source>Give the piston&apos;s length and rings to see their sweep</source>
+        <source>Give the piston's length and rings to see their sweep</source>
         <translation>Mit Länge und Ringen des Kolbens werden ihre Wege sichtbar</translation>
     </message>
     <message>
@@ -8628,6 +9705,14 @@
     <message>
         <source>Change exhaust port width</source>
         <translation>Breite der Auslassschlitze ändern</translation>
+    </message>
+    <message>
+        <source>The bore unrolled once around, inlet end above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+    </message>
+    <message>
+        <source>Skirts keep %1 to the nearest port at inner dead centre</source>
+        <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
 </context>
 <context>
@@ -8711,6 +9796,10 @@
     <message>
         <source>start of %1</source>
         <translation>Anfang von %1</translation>
+    </message>
+    <message>
+        <source>Factors and junctions</source>
+        <translation>Kennwerte und Übergänge</translation>
     </message>
 </context>
 <context>
@@ -8900,10 +9989,6 @@
         <translation>Anordnung &amp;zurücksetzen</translation>
     </message>
     <message>
-        <source>Sho&amp;w in the last pane</source>
-        <translation>Im letzten &amp;Feld zeigen</translation>
-    </message>
-    <message>
         <source>S&amp;ide panel</source>
         <translation>Seiten&amp;leiste</translation>
     </message>
@@ -8954,10 +10039,6 @@
     <message>
         <source>&amp;Dark</source>
         <translation>&amp;Dunkel</translation>
-    </message>
-    <message>
-        <source>&amp;Turn</source>
-        <translation>D&amp;rehen</translation>
     </message>
     <message>
         <source>&amp;Play</source>
@@ -9199,6 +10280,82 @@
         <source>A drawing as numbered pictures that join into a loop</source>
         <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
     </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
+    </message>
+    <message>
+        <source>“%1” stands behind every plot and figure</source>
+        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
+    </message>
+    <message>
+        <source>A &amp;sample as baseline</source>
+        <translation>Ein &amp;Beispiel als Bezug</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w in the lower right pane</source>
+        <translation>Im Feld &amp;rechts unten zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Motion</source>
+        <translation>Be&amp;wegung</translation>
+    </message>
+    <message>
+        <source>&amp;First hint</source>
+        <translation>&amp;Erster Hinweis</translation>
+    </message>
+    <message>
+        <source>The line that stood above the panes at the first start</source>
+        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Saved. Title and notes are still the sample's.</source>
+        <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
+    </message>
+    <message>
+        <source>Title “%1”, notes empty</source>
+        <translation>Titel „%1“, Notizen leer</translation>
+    </message>
+    <message>
+        <source>Title and notes of its own</source>
+        <translation>Eigener Titel, eigene Notizen</translation>
+    </message>
+    <message>
+        <source>Write them…</source>
+        <translation>Selbst schreiben…</translation>
+    </message>
+    <message>
+        <source>Print this pa&amp;ne…</source>
+        <translation>&amp;Dieses Feld drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Ctrl+P</translation>
+    </message>
+    <message>
+        <source>The view that has the keyboard, else the one under the pointer, on paper or as a PDF</source>
+        <translation>Die Ansicht, die die Tastatur hat, sonst die unter dem Zeiger, auf Papier oder als PDF</translation>
+    </message>
+    <message>
+        <source>Print the &amp;full report…</source>
+        <translation>&amp;Ganzen Bericht drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>The pages of the report on paper</source>
+        <translation>Die Seiten des Berichts auf Papier</translation>
+    </message>
+    <message>
+        <source>Report printed</source>
+        <translation>Bericht gedruckt</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -9276,6 +10433,14 @@
     <message>
         <source>This row cannot be changed that way: the track would not come back to where it starts.</source>
         <translation>So lässt sich diese Zeile nicht ändern: Die Bahn käme nicht zu ihrem Anfang zurück.</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Hub = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
     </message>
 </context>
 <context>
@@ -9363,6 +10528,10 @@
         <source>%1, choose another view</source>
         <translation>%1, andere Ansicht wählen</translation>
     </message>
+    <message>
+        <source>Back to all panes</source>
+        <translation>Zurück zu allen Feldern</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PhasePlot</name>
@@ -9394,16 +10563,8 @@
         <translation>Voriges Ereignis</translation>
     </message>
     <message>
-        <source>To the port event or dead centre before</source>
-        <translation>Zum vorigen Steuerereignis oder Totpunkt</translation>
-    </message>
-    <message>
         <source>Next event</source>
         <translation>Nächstes Ereignis</translation>
-    </message>
-    <message>
-        <source>To the next port event or dead centre</source>
-        <translation>Zum nächsten Steuerereignis oder Totpunkt</translation>
     </message>
     <message>
         <source>Pause</source>
@@ -9456,6 +10617,14 @@
     <message>
         <source>Turn the shaft</source>
         <translation>Welle drehen</translation>
+    </message>
+    <message>
+        <source>To the event before: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
+        <translation>Zum vorigen Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
+    </message>
+    <message>
+        <source>To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
+        <translation>Zum nächsten Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
     </message>
 </context>
 <context>
@@ -9523,6 +10692,18 @@
     <message>
         <source>after-charge</source>
         <translation>Nachladung</translation>
+    </message>
+    <message>
+        <source>Baseline over c&amp;ycle degrees</source>
+        <translation>Bezug über &amp;Zyklusgrad</translation>
+    </message>
+    <message>
+        <source>Equal cycle degrees of both engines stand over each other, whatever their numbers of lobes</source>
+        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
+    </message>
+    <message>
+        <source> (baseline %1)</source>
+        <translation> (Bezug %1)</translation>
     </message>
 </context>
 <context>
@@ -9730,6 +10911,14 @@
         <source>All preferences as they were when the program was new</source>
         <translation>Alle Einstellungen wie beim neuen Programm</translation>
     </message>
+    <message>
+        <source>Start with the &amp;design of last time</source>
+        <translation>Mit dem &amp;letzten Entwurf beginnen</translation>
+    </message>
+    <message>
+        <source>Else the program starts with a sample.</source>
+        <translation>Sonst beginnt das Programm mit einem Beispiel.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PressureVolumePlot</name>
@@ -9748,6 +10937,10 @@
     <message>
         <source>Show the &amp;whole cycle</source>
         <translation>&amp;Ganzen Zyklus zeigen</translation>
+    </message>
+    <message>
+        <source>%1, baseline</source>
+        <translation>%1, Bezug</translation>
     </message>
 </context>
 <context>
@@ -9929,6 +11122,14 @@
         <source>; equal to the present design</source>
         <translation>; gleich dem jetzigen Entwurf</translation>
     </message>
+    <message>
+        <source>baseline</source>
+        <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>; stands behind every plot as baseline</source>
+        <translation>; steht als Bezug hinter jedem Diagramm</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::SpaceView</name>
@@ -10038,6 +11239,14 @@
         <source>&amp;From the start</source>
         <translation>Von &amp;vorn</translation>
     </message>
+    <message>
+        <source>%1 of %2, the shaft has been moved on by %3</source>
+        <translation>%1 von %2, die Welle ist um %3 weitergedreht</translation>
+    </message>
+    <message>
+        <source>&amp;Back to it</source>
+        <translation>&amp;Zurück dorthin</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::StudyPlot</name>
@@ -10062,20 +11271,8 @@
         <translation>ohne</translation>
     </message>
     <message>
-        <source>At %1</source>
-        <translation>Bei %1</translation>
-    </message>
-    <message>
         <source>at</source>
         <translation>bei</translation>
-    </message>
-    <message>
-        <source>now, nearest point</source>
-        <translation>jetzt, nächster Punkt</translation>
-    </message>
-    <message>
-        <source>solving …</source>
-        <translation>rechnet …</translation>
     </message>
     <message>
         <source>not solved: %1 of %2 points</source>
@@ -10100,6 +11297,38 @@
     <message>
         <source>, largest %1 at %2</source>
         <translation>, größter Wert %1 bei %2</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop this study; the points that have come stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>%1, baseline</source>
+        <translation>%1, Bezug</translation>
+    </message>
+    <message>
+        <source>%1, beyond a limit</source>
+        <translation>%1, jenseits einer Grenze</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>now at</source>
+        <translation>jetzt bei</translation>
+    </message>
+    <message>
+        <source>dashed, hollow points: cannot run there,</source>
+        <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
     </message>
 </context>
 <context>
@@ -10186,16 +11415,36 @@
         <source>not counted</source>
         <translation>nicht eingerechnet</translation>
     </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>reached by</source>
+        <translation>erreicht durch</translation>
+    </message>
+    <message>
+        <source>effect</source>
+        <translation>Wirkung</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Bezug</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TimingCircle</name>
     <message>
         <source>Circular timing diagram</source>
         <translation>Steuerdiagramm</translation>
-    </message>
-    <message>
-        <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, with shaft degrees in brackets. Drag to turn the shaft.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, Wellengrad in Klammern. Ziehen dreht die Welle.</translation>
     </message>
     <message>
         <source>%1° shaft</source>
@@ -10222,6 +11471,38 @@
     <message>
         <source>after-charge</source>
         <translation>Nachladung</translation>
+    </message>
+    <message>
+        <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, shaft degrees below them; spans in the middle with shaft degrees in brackets. Point at the letters of an event to have them spelt out. Drag to turn the shaft.</source>
+        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
+    </message>
+    <message>
+        <source>%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft</source>
+        <translation>%1: %2, bei %3° des Zyklus ab innerem Totpunkt, %4° der Welle</translation>
+    </message>
+    <message>
+        <source>baseline %1° (%2°)</source>
+        <translation>Bezug %1° (%2°)</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>shaft angle, °</source>
+        <translation>Wellenwinkel, °</translation>
+    </message>
+    <message>
+        <source>cycle angle, °</source>
+        <translation>Zykluswinkel, °</translation>
+    </message>
+    <message>
+        <source>shaft angle, °, baseline</source>
+        <translation>Wellenwinkel, °, Bezug</translation>
+    </message>
+    <message>
+        <source>cycle angle, °, baseline</source>
+        <translation>Zykluswinkel, °, Bezug</translation>
     </message>
 </context>
 <context>
@@ -10274,7 +11555,7 @@
         <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
     </message>
     <message>
-        <source>−dy/dθ: the track&apos;s equivalent of a crank throw; what turns force into torque.</source>
+        <source>−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.</source>
         <translation>−dy/dθ: das Gegenstück der Bahn zum Kurbelradius; macht aus Kraft Drehmoment.</translation>
     </message>
     <message>
@@ -10308,6 +11589,14 @@
     <message>
         <source>&amp;Lever arm of the tracks</source>
         <translation>&amp;Hebelarm der Bahnen</translation>
+    </message>
+    <message>
+        <source>torque of cylinder %1</source>
+        <translation>Drehmoment von Zylinder %1</translation>
+    </message>
+    <message>
+        <source>mean at the tracks %1 %3, at the shaft %4 %3; peak to peak %2 %3</source>
+        <translation>im Mittel an den Bahnen %1 %3, an der Welle %4 %3; von Spitze zu Spitze %2 %3</translation>
     </message>
 </context>
 <context>
@@ -10343,6 +11632,14 @@
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles and its spin reverses</source>
         <translation>Keile am unteren Rand: wo die Last des Zylinders 1 die Druckflanke der geschlossenen Bahn verlässt (abwärts) oder zu ihr zurückkehrt (aufwärts); die Rolle schlägt um und kehrt ihren Drehsinn um</translation>
     </message>
+    <message>
+        <source>%1, baseline</source>
+        <translation>%1, Bezug</translation>
+    </message>
+    <message>
+        <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
+        <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TurnView</name>
@@ -10358,10 +11655,6 @@
         <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
     </message>
     <message>
-        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus.</translation>
-    </message>
-    <message>
         <source>Inlet track</source>
         <translation>Einlassbahn</translation>
     </message>
@@ -10370,20 +11663,60 @@
         <translation>Auslassbahn</translation>
     </message>
     <message>
-        <source> (same pattern)</source>
-        <translation> (gleiche Kurve)</translation>
-    </message>
-    <message>
-        <source>: pressure angle up to %1</source>
-        <translation>: Eingriffswinkel bis %1</translation>
-    </message>
-    <message>
-        <source>, relative radius down to %1</source>
-        <translation>, Ersatzradius herab bis %1</translation>
-    </message>
-    <message>
         <source>, undercut</source>
         <translation>, Unterschnitt</translation>
+    </message>
+    <message>
+        <source>inner edge</source>
+        <translation>Innenrand</translation>
+    </message>
+    <message>
+        <source>outer edge</source>
+        <translation>Außenrand</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
+    </message>
+    <message>
+        <source>%1 (same pattern)</source>
+        <translation>%1 (gleiche Form)</translation>
+    </message>
+    <message>
+        <source>: pressure angle up to %1 at the middle</source>
+        <translation>: Eingriffswinkel bis %1 in der Mitte</translation>
+    </message>
+    <message>
+        <source>, undercut at %1</source>
+        <translation>, Unterschnitt: %1</translation>
+    </message>
+    <message>
+        <source>, relative radius down to %1 at %2</source>
+        <translation>, Ersatzradius bis hinab zu %1: %2</translation>
+    </message>
+    <message>
+        <source>: angle %1 (middle)</source>
+        <translation>: Winkel %1 (Mitte)</translation>
+    </message>
+    <message>
+        <source>, undercut (%1)</source>
+        <translation>, Unterschnitt (%1)</translation>
+    </message>
+    <message>
+        <source>, radius %1 (%2)</source>
+        <translation>, Radius %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Inlet</source>
+        <translation>Einlass</translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <translation>Auslass</translation>
     </message>
 </context>
 <context>
@@ -10492,19 +11825,19 @@
 <context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
-        <source>Contact angle α, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation>Eingriffswinkel α, tan α = y&apos;/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
+        <source>Contact angle α, tan α = y'/ρ: steeper at the inner edge, so the contact line is twisted.</source>
+        <translation>Eingriffswinkel α, tan α = y'/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
     </message>
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
     <message>
-        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
+        <source>How much larger the roller's radius may be before it cuts a cusp there; a gap: any radius will do.</source>
         <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
     </message>
     <message>
-        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
+        <source>Speed of the track's surface on the roller's, across and along its axis; the roller rolls without slip at its middle only across.</source>
         <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
     </message>
     <message>
@@ -10579,6 +11912,10 @@
         <source>E&amp;xhaust track</source>
         <translation>A&amp;uslassbahn</translation>
     </message>
+    <message>
+        <source>limit %1°, counts at the middle</source>
+        <translation>Grenze %1°, zählt in der Mitte</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::WorkingView</name>
@@ -10615,14 +11952,6 @@
         <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
     </message>
     <message>
-        <source>Formulas are worked out in metric units.</source>
-        <translation>Formeln werden in metrischen Einheiten gerechnet.</translation>
-    </message>
-    <message>
-        <source>In the units chosen: %1.</source>
-        <translation>In den gewählten Einheiten: %1.</translation>
-    </message>
-    <message>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
@@ -10649,6 +11978,14 @@
     <message>
         <source>It comes from the solver as it is: there is no formula to put numbers in.</source>
         <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
+    </message>
+    <message>
+        <source>Worked out from the columns and numbers shown: %1. This design moves too sharply for the step of the columns; the figure itself comes from the solver, which looks closer.</source>
+        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
+    </message>
+    <message>
+        <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
+        <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
     </message>
 </context>
 </TS>

@@ -105,10 +105,11 @@ TEST_F(FiguresTest, NoShownValueIsClippedAtTheUsualWidth) {
             continue;
         QTreeWidgetItemIterator item(&panel);
         for (; *item; ++item) {
-            if ((*item)->parent())
+            if ((*item)->parent()) {
                 EXPECT_LE(panel.fontMetrics().horizontalAdvance((*item)->text(column)),
                           panel.columnWidth(column) - 6)
                     << (*item)->text(column).toStdString();
+            }
         }
     }
     EXPECT_FALSE(panel.isColumnHidden(1));

@@ -81,8 +81,9 @@ TEST(Walk, MotoredEnginesHoldAirAndNothingBurns) {
     for (const WalkStep& step : walkSteps(engineWith(inventedSolution(design)))) {
         EXPECT_FALSE(step.title.contains(QStringLiteral("burn")));
         // Burnt gas may be named only to say what it would do in a fired engine.
-        if (step.text.contains(QStringLiteral("burnt gas")))
+        if (step.text.contains(QStringLiteral("burnt gas"))) {
             EXPECT_TRUE(step.text.contains(QStringLiteral("air"))) << step.text.toStdString();
+        }
         EXPECT_FALSE(step.text.contains(QStringLiteral("while the gas burns")));
     }
 }

@@ -1,7 +1,7 @@
 #include "ui/plots/plot_export.h"
 
-#include "ui/palette.h"
 #include "ui/last_folder.h"
+#include "ui/palette.h"
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_data.h"
 

@@ -64,8 +64,7 @@ void ReportJob::draw(const study::Table& table) {
 std::optional<QString> ReportJob::write() const {
     if (printer_) {
         const auto pages = printReport(content_, *printer_);
-        return pages ? std::nullopt
-                     : std::optional(coreText(pages.problems().front().message));
+        return pages ? std::nullopt : std::optional(coreText(pages.problems().front().message));
     }
     const auto bytes = reportPdf(content_);
     if (!bytes)

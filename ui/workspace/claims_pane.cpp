@@ -226,8 +226,7 @@ std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
 }
 
 void ClaimsPane::askWhereToSaveFindings() {
-    const QString folder =
-        lastFolder();
+    const QString folder = lastFolder();
     QString file = QFileDialog::getSaveFileName(this, tr("Save the findings"),
                                                 folder + QStringLiteral("/findings.pdf"),
                                                 tr("Findings (*.pdf *.txt *.json)"));

@@ -143,8 +143,8 @@ void MainWindow::buildStatusBar() {
     connect(&baseline_, &Baseline::changed, baselineName, [this, baselineName] {
         const QString& name = baseline_.name();
         baselineName->setVisible(baseline_.solution() != nullptr);
-        baselineName->setText(fontMetrics().elidedText(tr("Baseline: %1").arg(name),
-                                                       Qt::ElideRight, longestBaselineName));
+        baselineName->setText(fontMetrics().elidedText(tr("Baseline: %1").arg(name), Qt::ElideRight,
+                                                       longestBaselineName));
         baselineName->setToolTip(tr("“%1” stands behind every plot and figure").arg(name));
     });
     limitsButton_ = new QToolButton(this);
