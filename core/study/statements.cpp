@@ -71,7 +71,7 @@ class StatementCheck {
     }
     /// One more figure that speaks to the statement.
     void say(const std::string& sentence, const std::string& arithmetic) {
-        row_.computed += (row_.computed.empty() ? "" : " ") + sentence;
+        row_.computed += (row_.computed.empty() ? "" : "; ") + sentence;
         row_.arithmetic += (row_.arithmetic.empty() ? "" : "; ") + arithmetic;
     }
     void decide(bool agrees, Confidence confidence) {
@@ -182,7 +182,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
         const double si = finding->value * bandUnit(quantity).factor;
         const Verdict verdict = judge(quantity, si, unboosted).verdict;
         const bool isBeyond = verdict == Verdict::onlyWithBoost || verdict == Verdict::outsideBand;
-        say(fmt::format("{} {:.3g}{}{}: {}.", what, finding->value,
+        say(fmt::format("{} is {:.3g}{}{}: {}", what, finding->value,
                         finding->unit.empty() ? "" : " ", finding->unit,
                         isBeyond                        ? beyond
                         : verdict == Verdict::ambitious ? tuned
@@ -214,7 +214,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
     if (ports != nullptr && ports->value > 1.0) {
         isDoubtful = true;
         say(fmt::format("Delivery ratio {:.3g}: more than the displacement, a blower has to "
-                        "deliver it.",
+                        "deliver it",
                         ports->value),
             fmt::format("{} = {:.4g}", ports->substituted, ports->value));
     }

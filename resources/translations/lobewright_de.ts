@@ -6038,10 +6038,6 @@
         <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
     </message>
     <message>
-        <source>Delivery ratio %1: more than the displacement, a blower has to deliver it.</source>
-        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern.</translation>
-    </message>
-    <message>
         <source>Depth over the short half-axis</source>
         <translation>Tiefe durch kurze Halbachse</translation>
     </message>
@@ -6255,7 +6251,7 @@
     </message>
     <message>
         <source>Pressure angle at the middle of the width, %1 side</source>
-        <translation>Eingriffswinkel in der Mitte der Breite, %1</translation>
+        <translation>Eingriffswinkel in der Mitte der Breite, %1seite</translation>
     </message>
     <message>
         <source>Pressure angle there</source>
@@ -6568,6 +6564,14 @@
     <message>
         <source>∫ needs two arrays of equal shape</source>
         <translation>∫ braucht zwei Felder gleicher Form</translation>
+    </message>
+    <message>
+        <source>%1 is %2%3%4: %5</source>
+        <translation>%1 ist %2%3%4: %5</translation>
+    </message>
+    <message>
+        <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
+        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
     </message>
 </context>
 <context>
@@ -8950,6 +8954,10 @@
         <source>Leave out figures that read the same in the baseline</source>
         <translation>Kennwerte weglassen, die im Bezugsentwurf gleich lauten</translation>
     </message>
+    <message>
+        <source>Leaves the figures whose names hold these words</source>
+        <translation>Lässt die Zahlen stehen, deren Namen diese Wörter enthalten</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FramesDialog</name>
@@ -10173,10 +10181,6 @@
         <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
     </message>
     <message>
-        <source>Kept as baseline; it stands behind every plot</source>
-        <translation>Steht nun als Bezug hinter jedem Diagramm</translation>
-    </message>
-    <message>
         <source>Open as baseline</source>
         <translation>Als Bezug öffnen</translation>
     </message>
@@ -10355,6 +10359,10 @@
     <message>
         <source>Report printed</source>
         <translation>Bericht gedruckt</translation>
+    </message>
+    <message>
+        <source>Kept as baseline</source>
+        <translation>Als Bezug behalten</translation>
     </message>
 </context>
 <context>
@@ -10702,8 +10710,8 @@
         <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
     <message>
-        <source> (baseline %1)</source>
-        <translation> (Bezug %1)</translation>
+        <source> (was %1)</source>
+        <translation> (war %1)</translation>
     </message>
 </context>
 <context>
@@ -11228,10 +11236,6 @@
         <translation>Ein Zyklus, Schritt für Schritt</translation>
     </message>
     <message>
-        <source>Press Next to turn the shaft to the first event of a cycle. Every step tells what happens there and why, with the numbers of the engine on the screen.</source>
-        <translation>Weiter dreht die Welle zum ersten Ereignis eines Zyklus. Jeder Schritt sagt, was dort geschieht und warum, mit den Zahlen des gezeigten Motors.</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -11246,6 +11250,10 @@
     <message>
         <source>&amp;Back to it</source>
         <translation>&amp;Zurück dorthin</translation>
+    </message>
+    <message>
+        <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
+        <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
     </message>
 </context>
 <context>
@@ -11595,8 +11603,8 @@
         <translation>Drehmoment von Zylinder %1</translation>
     </message>
     <message>
-        <source>mean at the tracks %1 %3, at the shaft %4 %3; peak to peak %2 %3</source>
-        <translation>im Mittel an den Bahnen %1 %3, an der Welle %4 %3; von Spitze zu Spitze %2 %3</translation>
+        <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
+        <translation>Mittel %1 (Welle %4), Spitze–Spitze %2 %3</translation>
     </message>
 </context>
 <context>
@@ -11913,8 +11921,8 @@
         <translation>A&amp;uslassbahn</translation>
     </message>
     <message>
-        <source>limit %1°, counts at the middle</source>
-        <translation>Grenze %1°, zählt in der Mitte</translation>
+        <source>limit %1°</source>
+        <translation>Grenze %1°</translation>
     </message>
 </context>
 <context>

@@ -139,7 +139,10 @@ TEST(LiftImport, ReadsTheExportedTableOfEverySample) {
         const auto design = design::loadDesign(entry.path());
         ASSERT_TRUE(design) << entry.path();
         SilentMonitor monitor;
-        const auto text = exportTrack(*design, {End::inlet, ExportKind::liftTable}, monitor);
+        ExportOptions options;
+        options.end = End::inlet;
+        options.kind = ExportKind::liftTable;
+        const auto text = exportTrack(*design, options, monitor);
         ASSERT_TRUE(text) << entry.path();
         const motion::LiftCurve curve = machines::curve(design->tracks.inlet);
         for (const std::string& table : {*text, bare(*text)}) {

@@ -61,7 +61,7 @@ TEST(Statements, NoBoostIsHeldAgainstPressureAndDeliveryToo) {
                        "efficiency": "38 %"})";
     const auto denied = rowOf(example, R"("kind": "boosted", "holds": false)");
     EXPECT_EQ(denied.outcome, Outcome::disagrees);
-    EXPECT_NE(denied.computed.find("torque peak 14 bar: more than engines without boost"),
+    EXPECT_NE(denied.computed.find("torque peak is 14 bar: more than engines without boost"),
               std::string::npos)
         << denied.computed;
     EXPECT_NE(denied.computed.find("a blower has to deliver it"), std::string::npos);

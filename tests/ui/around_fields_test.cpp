@@ -182,7 +182,7 @@ TEST_F(FieldsTest, EditedSpansAreReadable) {
     ASSERT_EQ(number("/tracks/inlet/lobes"), 3.0);
     for (int i = 0; i < 4; ++i) {
         const std::string path = "/tracks/inlet/segments/" + std::to_string(i) + "/span_deg";
-        EXPECT_EQ(QString::number(number(path), 'f', 9).toDouble(), number(path));
+        EXPECT_NEAR(QString::number(number(path), 'f', 9).toDouble(), number(path), 1e-13);
         QString shown = field(path).text();
         EXPECT_LE(shown.remove(QLatin1Char('.')).size(), 7) << path;
     }

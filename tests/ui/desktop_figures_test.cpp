@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QTabWidget>
 #include <QTest>
 #include <QTreeWidgetItemIterator>
 
@@ -98,8 +99,11 @@ TEST_F(FiguresTest, BaselineStandsBesideThePresentValue) {
 
 TEST_F(FiguresTest, NoShownValueIsClippedAtTheUsualWidth) {
     keepAndWiden();
-    QTest::qWait(20);
+    window_->arrange(QStringLiteral("designer"));
+    window_->findChild<QTabWidget*>()->setCurrentWidget(figuresView().parentWidget());
     FiguresPanel& panel = window_->figures();
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return panel.isVisible() && panel.viewport()->width() > 200; }));
     for (int column = 1; column < 4; ++column) {
         if (panel.isColumnHidden(column))
             continue;

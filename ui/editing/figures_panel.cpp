@@ -15,12 +15,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace lobewright::ui {
 
 namespace {
 
-constexpr int leastNameWidth = 104, leastColumn = 24; // [px]
+constexpr int leastNameWidth = 92, leastColumn = 24; // [px]
 
 QString groupTitle(const QString& key) {
     const std::pair<const char*, QString> titles[] = {
@@ -161,7 +162,8 @@ void FiguresPanel::resizeEvent(QResizeEvent* event) {
 /// baseline goes, whose values stand in the tooltips of the changes as well.
 void FiguresPanel::fitColumns() {
     constexpr int margins = 14;
-    int room = viewport()->width() - leastNameWidth;
+    // Before it is shown it has no width yet, and everything may stand.
+    int room = isVisible() ? viewport()->width() - leastNameWidth : std::numeric_limits<int>::max();
     for (const Column column : {nowColumn, changeColumn, baselineColumn}) {
         const bool isWanted = column == nowColumn || baseline_;
         const QString title = headerItem()->text(column);

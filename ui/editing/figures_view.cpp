@@ -13,6 +13,7 @@ FiguresView::FiguresView(QWidget* parent)
       changedOnly_(new QCheckBox(tr("only what changed"), this)), panel_(new FiguresPanel(this)) {
     search_->setPlaceholderText(tr("Find a figure"));
     search_->setAccessibleName(tr("Find a figure"));
+    search_->setToolTip(tr("Leaves the figures whose names hold these words"));
     search_->setClearButtonEnabled(true);
     changedOnly_->setToolTip(tr("Leave out figures that read the same in the baseline"));
     changedOnly_->hide();

@@ -124,7 +124,7 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
     const auto brake = figure("brake_torque_Nm");
     const double shown = unitFor(QStringLiteral("N·m")).shown(brake.value_or(0.0));
     const bool differs = brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
-    QString text = (differs ? tr("mean at the tracks %1 %3, at the shaft %4 %3; peak to peak %2 %3")
+    QString text = (differs ? tr("mean %1 (at the shaft %4), peak to peak %2 %3")
                             : tr("mean %1 %3, peak to peak %2 %3"))
                        .arg(valueText(totals->mean, totals->max),
                             valueText(totals->max - totals->min, totals->max),

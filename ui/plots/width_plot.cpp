@@ -335,7 +335,7 @@ void WidthPlot::paintLimits(QCPPainter& painter) const {
         const double y = canvas().yAxis->coordToPixel(limit.warning / units::degree);
         painter.drawText(
             QPointF(box.left() + 4.0, y - 3.0),
-            tr("limit %1°, counts at the middle").arg(degreesText(limit.warning / units::degree)));
+            tr("limit %1°").arg(degreesText(limit.warning / units::degree)));
     } else if (lessIsWorse()) {
         const double y = canvas().yAxis->coordToPixel(0.0);
         const QRectF below = QRectF(QPointF(box.left(), y), box.bottomRight()).intersected(box);

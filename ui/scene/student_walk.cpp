@@ -121,9 +121,8 @@ void StudentWalk::follow() {
 
 void StudentWalk::tell() {
     const bool told = step_ >= 0;
-    const QString hint = tr("Press Next to turn the shaft to the first event of a cycle. Every "
-                            "step tells what happens there and why, with the numbers of the "
-                            "engine on the screen.");
+    const QString hint = tr("Next turns the shaft to the first event of a cycle and tells what "
+                            "happens there and why.");
     const QString opening = walkOpening(engine_);
     title_->setText(told ? steps_[static_cast<std::size_t>(step_)].title
                          : tr("One cycle, step by step"));

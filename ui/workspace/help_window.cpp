@@ -54,7 +54,9 @@ HelpWindow::HelpWindow(QWidget* parent)
         else
             QDesktopServices::openUrl(url);
     });
-    connect(text_, &QTextBrowser::sourceChanged, this, &HelpWindow::markPage);
+    // The browser's own source() is still that of the page before.
+    connect(text_, &QTextBrowser::sourceChanged, this,
+            [this](const QUrl& url) { markPage(url.fileName()); });
     connect(list_, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
         if (item && !item->data(0, Qt::UserRole).isNull())
             showPage(item->data(0, Qt::UserRole).toString());
@@ -130,7 +132,7 @@ void HelpWindow::listPages() {
         for (const HelpPage& page : helpPages())
             add(page, !page.group.isEmpty());
     }
-    markPage();
+    markPage(page());
 }
 
 void HelpWindow::showPage(const QString& file) {
@@ -149,10 +151,10 @@ QString HelpWindow::page() const {
     return text_->source().fileName();
 }
 
-void HelpWindow::markPage() {
+void HelpWindow::markPage(const QString& file) {
     const QSignalBlocker quiet(list_);
     for (QTreeWidgetItemIterator it(list_); *it; ++it) {
-        if ((*it)->data(0, Qt::UserRole).toString() != page())
+        if ((*it)->data(0, Qt::UserRole).toString() != file)
             continue;
         list_->setCurrentItem(*it);
         list_->scrollToItem(*it);

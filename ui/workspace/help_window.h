@@ -25,7 +25,7 @@ class HelpWindow : public QWidget {
     void buildBar();
     void listPages();
     void showPage(const QString& file);
-    void markPage();
+    void markPage(const QString& file);
     /// The page that fits the search best.
     void showFirstFound();
 

@@ -68,13 +68,18 @@ void MainWindow::buildFileMenu() {
     menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
 }
 
+namespace {
+QString notesOf(const Sample& sample) {
+    return QStringLiteral("<p>%1</p>").arg(coreText(sample.notes.toStdString()).toHtmlEscaped());
+}
+} // namespace
+
 void MainWindow::buildSampleMenu(QMenu& menu) {
     menu.setToolTipsVisible(true);
     for (int i = 0; i < static_cast<int>(samples().size()); ++i) {
         const Sample& sample = samples()[static_cast<size_t>(i)];
         QAction* action = menu.addAction(coreText(sample.title.toStdString()));
-        action->setToolTip(
-            QStringLiteral("<p>%1</p>").arg(coreText(sample.notes.toStdString()).toHtmlEscaped()));
+        action->setToolTip(notesOf(sample));
         connect(action, &QAction::triggered, this, [this, i] {
             if (mayDiscard())
                 openSample(i);
@@ -118,11 +123,14 @@ void MainWindow::buildBaselineMenu() {
     menu->addAction(tr("&Open a file as baseline…"), this, &MainWindow::openBaseline);
     QMenu* sampleMenu = menu->addMenu(tr("A &sample as baseline"));
     sampleMenu->setObjectName(QStringLiteral("sampleBaselines"));
+    sampleMenu->setToolTipsVisible(true);
     for (const Sample& sample : samples()) {
-        sampleMenu->addAction(sample.title, this, [this, &sample] {
+        const QString title = coreText(sample.title.toStdString());
+        QAction* action = sampleMenu->addAction(title, this, [this, &sample, title] {
             if (const auto design = loadSample(sample))
-                baseline_.keep(*design, sample.title);
+                baseline_.keep(*design, title);
         });
+        action->setToolTip(notesOf(sample));
     }
     swapBaseline_ =
         menu->addAction(tr("&Exchange design and baseline"), this, &MainWindow::swapWithBaseline);

@@ -172,7 +172,7 @@ void MainWindow::keepBaseline() {
         return;
     }
     baseline_.keep(solution_, document_.name());
-    statusBar()->showMessage(tr("Kept as baseline; it stands behind every plot"), messageTime);
+    statusBar()->showMessage(tr("Kept as baseline"), messageTime);
 }
 
 void MainWindow::openBaseline() {
