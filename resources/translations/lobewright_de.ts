@@ -10362,7 +10362,7 @@
     </message>
     <message>
         <source>Kept as baseline</source>
-        <translation>Als Bezug behalten</translation>
+        <translation>Bezug gesetzt</translation>
     </message>
 </context>
 <context>
@@ -11580,7 +11580,7 @@
     </message>
     <message>
         <source>, ripple %1</source>
-        <translation>, Ungleichförmigkeit %1</translation>
+        <translation>, Welligkeit %1</translation>
     </message>
     <message>
         <source>lever arm</source>
@@ -11604,7 +11604,7 @@
     </message>
     <message>
         <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
-        <translation>Mittel %1 (Welle %4), Spitze–Spitze %2 %3</translation>
+        <translation>Mittel %1 (Welle %4), Spanne %2 %3</translation>
     </message>
 </context>
 <context>

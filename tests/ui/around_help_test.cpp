@@ -34,9 +34,18 @@ TEST_F(WindowTest, KeyF1OpensThePageOfThePaneThatHasTheKeyboard) {
     EXPECT_EQ(marked(), QLatin1String("ports.md"));
     QTest::qWait(100);
     EXPECT_EQ(marked(), QLatin1String("ports.md"));
+    window_->helpWindow()->close();
     window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     window_->numbers().setFocus();
-    window_->numbers().findChild<QLineEdit*>()->setFocus();
+    for (auto* edit : window_->numbers().findChildren<QLineEdit*>()) {
+        if (edit->isVisible()) {
+            edit->setFocus();
+            break;
+        }
+    }
+    ASSERT_TRUE(window_->numbers().isVisible());
+    EXPECT_EQ(window_->helpPageHere(), QLatin1String("numbers.md"));
     QTest::keyClick(window_.get(), Qt::Key_F1);
     EXPECT_EQ(window_->helpWindow()->page(), QLatin1String("numbers.md"));
 }

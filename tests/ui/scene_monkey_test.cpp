@@ -22,7 +22,7 @@ class Refusing : public QObject {
     Refusing(TurnView& view, const design::Design& start) : design_(start) {
         view.showGeometry(geometryOf(design_));
         connect(&view, &TurnView::edited, this, [this, &view](const Edit& edit) {
-            EXPECT_TRUE(!edit.changes.empty() || edit.replacement);
+            EXPECT_TRUE(!edit.changes.empty() || edit.replacement) << edit.text.toStdString();
             EXPECT_FALSE(edit.text.isEmpty());
             design::Design changed = edit.replacement.value_or(design_);
             for (const auto& change : edit.changes) {

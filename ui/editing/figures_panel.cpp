@@ -21,7 +21,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr int leastNameWidth = 92, leastColumn = 24; // [px]
+constexpr int leastNameWidth = 114, leastColumn = 24; // [px]
 
 QString groupTitle(const QString& key) {
     const std::pair<const char*, QString> titles[] = {

@@ -128,7 +128,8 @@ void StudentWalk::tell() {
                          : tr("One cycle, step by step"));
     text_->setText(told                ? inShownUnits(steps_[static_cast<std::size_t>(step_)].text)
                    : opening.isEmpty() ? hint
-                                       : inShownUnits(opening) + QStringLiteral("\n\n") + hint);
+                                       : inShownUnits(opening));
+    text_->setToolTip(told ? QString() : hint);
     place_->setText(!told           ? QString()
                     : beyond_ > 0.0 ? tr("%1 of %2, the shaft has been moved on by %3")
                                           .arg(step_ + 1)

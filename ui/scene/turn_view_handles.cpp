@@ -89,6 +89,8 @@ void TurnView::announce() {
 
 void TurnView::emitEdit(const Handle& handle, const std::vector<double>& values) {
     Edit edit = handle.edit(values);
+    if (edit.changes.empty() && !edit.replacement)
+        return; // held, not moved
     edit.mergeKey = QString::fromStdString(handle.key);
     Q_EMIT edited(edit);
 }
