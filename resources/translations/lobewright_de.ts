@@ -694,7 +694,7 @@
     </message>
     <message>
         <source>Cranks, same piston speed</source>
-        <translation>Kurbeln, gleiche Kolben­geschwindigkeit</translation>
+        <translation>Kurbeln, gleiche Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>Cranks, same shaft speed</source>
@@ -1446,7 +1446,7 @@
     </message>
     <message>
         <source>Mean piston speed</source>
-        <translation>Mittlere Kolben­geschwindigkeit</translation>
+        <translation>Mittlere Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>Mean pressure before the inlet ports</source>
@@ -1638,7 +1638,7 @@
     </message>
     <message>
         <source>Peak piston speed</source>
-        <translation>Höchste Kolben­geschwindigkeit</translation>
+        <translation>Höchste Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>Peak pressure</source>
@@ -1690,7 +1690,7 @@
     </message>
     <message>
         <source>Piston velocity</source>
-        <translation>Kolben­geschwindigkeit</translation>
+        <translation>Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>Pistons</source>
@@ -2462,7 +2462,7 @@
     </message>
     <message>
         <source>equal mean piston speed</source>
-        <translation>gleiche mittlere Kolben­geschwindigkeit</translation>
+        <translation>gleiche mittlere Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>equal power, enlarged by cylinders</source>
@@ -5039,7 +5039,7 @@
     </message>
     <message>
         <source>mean piston speed</source>
-        <translation>mittlere Kolben­geschwindigkeit</translation>
+        <translation>mittlere Kolben­geschwin­digkeit</translation>
     </message>
     <message>
         <source>medium</source>

@@ -46,7 +46,7 @@ ComparisonPane::ComparisonPane(QWidget* parent)
     split_->setChildrenCollapsible(true);
     split_->setStretchFactor(0, 1);
     split_->setStretchFactor(1, 1);
-    layout()->addWidget(split_);
+    static_cast<QVBoxLayout*>(layout())->addWidget(split_, 1);
     connect(&worker_, &ComparisonWorker::finished, this, &ComparisonPane::arrived);
     connect(&worker_, &ComparisonWorker::failed, this, [this](const Problems& problems) {
         message_->setText(coreText(problems.front().message));

@@ -19,7 +19,7 @@ struct Words {
 };
 
 constexpr std::size_t engineCount = 5;
-constexpr int legendColumn = 190; ///< width of the longest engine name with its line [px]
+constexpr int legendColumn = 205; ///< width of the longest engine name with its line [px]
 /// Of the claimed points, in their order.
 constexpr QCPScatterStyle::ScatterShape marks[] = {
     QCPScatterStyle::ssCrossSquare, QCPScatterStyle::ssPlusCircle, QCPScatterStyle::ssDiamond};
@@ -265,7 +265,7 @@ void ComparisonPlot::showAxes(bool shown) {
 void ComparisonPlot::applyTones() {
     waiting_->setColor(Palette::of(*this).quiet);
     const Palette& tones = Palette::of(*this);
-    applyPlotTones(*this);
+    applyPlotTones(*this, Palette::of(*this));
     for (QCPAxis* axis : {xAxis, yAxis})
         axis->grid()->setZeroLinePen(QPen(tones.quiet, 1)); // curves on both sides of it
     legend->setBrush(tones.panel);

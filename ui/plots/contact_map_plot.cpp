@@ -180,7 +180,7 @@ void ContactMapPlot::moveCursor() {
 }
 
 void ContactMapPlot::applyTones() {
-    applyPlotTones(*this);
+    applyPlotTones(*this, Palette::of(*this));
     const Palette& tones = Palette::of(*this);
     scale_->axis()->setTickLabelColor(tones.ink);
     scale_->axis()->setLabelColor(tones.ink);

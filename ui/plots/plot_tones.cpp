@@ -5,8 +5,7 @@
 
 namespace lobewright::ui {
 
-void applyPlotTones(QCustomPlot& plot) {
-    const Palette& tones = Palette::of(plot);
+void applyPlotTones(QCustomPlot& plot, const Palette& tones) {
     plot.setBackground(tones.paper);
     QFont small = plot.font();
     small.setPointSizeF(small.pointSizeF() * 0.88);

@@ -161,10 +161,10 @@ std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
                           double (ports::CycleEvents::*span)() const) {
         QString value = spanText((cycle.*span)(), cycles, omega);
         if (baseline())
-            value += tr(" (was %1)").arg(
-                degreesText((baseline()->timing.cycles().front().*span)() *
-                            baseline()->pair.cyclesPerTurn() / units::degree) +
-                QChar(0xB0));
+            value += tr(" (was %1)")
+                         .arg(degreesText((baseline()->timing.cycles().front().*span)() *
+                                          baseline()->pair.cyclesPerTurn() / units::degree) +
+                              QChar(0xB0));
         return ReadoutStrip::Item{QPen(colour, 9), label, value, {}, {}};
     };
     std::vector<ReadoutStrip::Item> items = {

@@ -99,7 +99,7 @@ void PressureVolumePlot::moveDot() {
 
 void PressureVolumePlot::applyTones() {
     const Palette& tones = Palette::of(*this);
-    applyPlotTones(*this);
+    applyPlotTones(*this, Palette::of(*this));
     now_->setPen(QPen(tones.ink, 1.8));
     before_->setPen(QPen(tones.baseline(tones.ink), 1.4));
     dot_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.cursor, 8));

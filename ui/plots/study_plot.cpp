@@ -282,8 +282,9 @@ void StudyPlot::refill() {
 }
 
 void StudyPlot::applyTones() {
-    applyPlotTones(*plot_);
+    // The plot inside learns of another theme after its owner.
     const Palette& tones = Palette::of(*this);
+    applyPlotTones(*plot_, tones);
     mark_->setPen(QPen(tones.cursor, 1.2));
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const auto place = static_cast<qsizetype>(i);

@@ -83,10 +83,11 @@ void StudyPlot::readOut(double parameter) {
             if (const auto worst = studyExtreme(points, index, *place)) {
                 const double most = unit.shown(worst->value);
                 // The unit stands behind every value: the strip's own would follow the place.
-                item.value += QLatin1Char(' ') + std::exchange(item.unit, QString());
+                const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
+                item.unit.clear();
+                item.value += behind;
                 item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
-                                  .arg(valueText(most, most) + QLatin1Char(' ') + unit.text,
-                                       shortText(worst->parameter));
+                                  .arg(valueText(most, most) + behind, shortText(worst->parameter));
             }
             item.help = nearest->failure.empty() ? helps_[static_cast<qsizetype>(i)]
                                                  : coreText(nearest->failure);
