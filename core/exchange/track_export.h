@@ -53,7 +53,7 @@ struct ExportOptions {
     /// (cutter path).
     std::optional<double> step;
     std::optional<double> cutterRadius; ///< [m]; absent: that of the roller
-    std::string origin;                 ///< said in the file where its format allows; empty: not
+    std::string origin = {};            ///< said in the file where its format allows; empty: not
 };
 
 /// "mine.lobewright.json, 2024-05-31": the design's file and today, for ExportOptions::origin.
