@@ -34,7 +34,7 @@ TEST_F(CliReport, HasItsPagesTextAndFontsWithoutADisplay) {
     EXPECT_EQ(outcome.err, "");
     const std::string info = ask("pdfinfo r.pdf");
     EXPECT_THAT(info, HasSubstr("Biogas pump set"));
-    EXPECT_THAT(info, HasSubstr("Pages:           5"));
+    EXPECT_THAT(info, HasSubstr("Pages:           6"));
     EXPECT_THAT(info, HasSubstr("(A4)"));
 
     const std::string text = ask("pdftotext -layout r.pdf -");
@@ -55,8 +55,9 @@ TEST_F(CliReport, HasItsPagesTextAndFontsWithoutADisplay) {
                                "qualified engineer",
                                "The design in numbers",
                                "Pitch radius",
-                               "Page 1 of 5",
-                               "Page 5 of 5",
+                               "Tracks",
+                               "Page 1 of 6",
+                               "Page 6 of 6",
                                "Lobewright "}) {
         EXPECT_THAT(text, HasSubstr(wanted));
     }

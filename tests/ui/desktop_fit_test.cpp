@@ -50,6 +50,10 @@ std::vector<Written> writtenIn(QWidget& window) {
         if (!widget->isVisible() || widget->isWindow() || seenPart(*widget).isEmpty())
             continue;
         for (DrawnText& text : drawnText(*widget)) {
+            // Of rows that are half scrolled away only the seen half is written anywhere.
+            text.box &= QRectF(seenPart(*widget));
+            if (text.box.isEmpty())
+                continue;
             const QPointF origin = widget->mapTo(&window, QPoint(0, 0));
             text.box.translate(origin);
             if (!text.clip.isNull())
