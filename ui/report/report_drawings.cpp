@@ -13,6 +13,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace lobewright::ui {
 
 namespace {
@@ -56,6 +58,21 @@ void drawPlot(Sheet& sheet, QCustomPlot& plot, const QRectF& box) {
     painter.restore();
 }
 
+/// What all names say before their last comma is in the title already.
+void dropCommonWords(std::vector<std::pair<QPen, QString>>& legend) {
+    const auto common = [](const QString& name) {
+        return name.left(name.lastIndexOf(QLatin1String(", ")));
+    };
+    const bool isShared = legend.size() > 1 && std::ranges::all_of(legend, [&](const auto& entry) {
+                              return entry.second.contains(QLatin1String(", ")) &&
+                                     common(entry.second) == common(legend.front().second);
+                          });
+    if (!isShared)
+        return;
+    for (auto& [pen, name] : legend)
+        name = name.mid(common(name).size() + 2);
+}
+
 void drawTurnPlot(Sheet& sheet, TurnPlot& plot, const SolutionPointer& solution, double height) {
     plot.setPalette(sheet.tones().widgetPalette());
     plot.setFont(Sheet::font(9.0));
@@ -69,6 +86,7 @@ void drawTurnPlot(Sheet& sheet, TurnPlot& plot, const SolutionPointer& solution,
             legend.emplace_back(curve.now->pen(), curve.look.label);
     }
     const QRectF box = sheet.take(height);
+    dropCommonWords(legend);
     drawLegend(sheet, QRectF(box.topLeft(), QSizeF(box.width(), legendHeight)), plot.title(),
                legend);
     drawPlot(sheet, plot.canvas(), box.adjusted(0, legendHeight, 0, -8));
