@@ -75,12 +75,12 @@ class Ring {
     struct Pose {
         struct Stand {
             double localStart = 0.0; ///< [rad]
-            std::size_t nextStop = 0;
+            std::size_t events = 0;  ///< of its cycle that lie behind it
             Memory memory;
         };
         std::vector<double> y;
         std::vector<Stand> members;
-        std::vector<unsigned> actions; ///< of the stops, in order
+        std::vector<unsigned> actions; ///< of all events, in order
         StepRecord steps;              ///< of the last window, where others follow
         std::vector<FreshInterval> freshIntervals;
     };
@@ -229,6 +229,7 @@ class Ring {
 
     // ring_stops.cpp
     std::size_t stopAfter(double localAngle) const;
+    std::vector<unsigned> eventsUpTo(double localAngle) const;
     double nextStopAngle() const;
     bool applyStops(); ///< true: something happened
     void applyStop(std::size_t member, unsigned actions);

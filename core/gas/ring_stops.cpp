@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace lobewright::gas {
 namespace {
@@ -342,15 +343,25 @@ void Ring::setPlenum(double mass, double temperature) {
     y_[plenumOffset_ + plenumTemperature] = temperature;
 }
 
+/// What happens to a cylinder up to a local angle. Kinks change nothing and may stand anywhere.
+std::vector<unsigned> Ring::eventsUpTo(double localAngle) const {
+    std::vector<unsigned> events;
+    for (const Stop& stop : model_->stops) {
+        if (stop.actions != kink && stop.angle <= localAngle + sameAngle) {
+            events.push_back(stop.actions);
+        }
+    }
+    return events;
+}
+
 Ring::Pose Ring::pose() const {
     Pose pose;
     pose.y = y_;
     for (const Member& member : members_) {
-        pose.members.push_back({member.localStart, stopAfter(member.localStart), member.memory});
+        pose.members.push_back(
+            {member.localStart, eventsUpTo(member.localStart).size(), member.memory});
     }
-    for (const Stop& stop : model_->stops) {
-        pose.actions.push_back(stop.actions);
-    }
+    pose.actions = eventsUpTo(std::numeric_limits<double>::infinity());
     if (!neighbours_.none()) {
         pose.steps = steps_;
         pose.freshIntervals = freshIntervals_;
@@ -360,14 +371,12 @@ Ring::Pose Ring::pose() const {
 
 bool Ring::assume(const Pose& pose) {
     const bool followed = !neighbours_.none();
-    const bool sameEvents = std::equal(
-        pose.actions.begin(), pose.actions.end(), model_->stops.begin(), model_->stops.end(),
-        [](unsigned actions, const Stop& stop) { return actions == stop.actions; });
+    const bool sameEvents = pose.actions == eventsUpTo(std::numeric_limits<double>::infinity());
     const bool sameStands =
         std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
                    [this](const Pose::Stand& stand, const Member& member) {
                        return std::fabs(stand.localStart - member.localStart) < samePose &&
-                              stand.nextStop == stopAfter(member.localStart);
+                              stand.events == eventsUpTo(member.localStart).size();
                    });
     if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameEvents ||
         !sameStands) {
