@@ -27,38 +27,20 @@ RecordedFlows::RecordedFlows(const Model& model, std::shared_ptr<const RecordedT
     model_.chamber = trace_->setup().chamber.get();
 }
 
-RecordedFlows::Place RecordedFlows::placeOf(double theta) const {
-    const RecordedTrace::Setup& setup = trace_->setup();
+/// The local angle of cylinder 1 within the period that the angles of the cycles count from.
+double RecordedFlows::localOf(double theta) const {
     const double period = model_.period();
-    Place place;
-    place.local = theta - setup.cylinderLag.front();
-    const double start = setup.alike ? setup.start : setup.stretches.front().localStart;
-    double into = place.local - start;
-    into -= std::floor(into / period) * period;
-    // angles of the cycles count from the start of the period
-    place.local = start + into;
-    if (place.local >= model_.start + period) {
-        place.local -= period;
-    }
-    if (setup.alike) {
-        const auto last = static_cast<double>(setup.stretches.size() - 1);
-        const double stretch = std::clamp(std::floor(into / setup.window), 0.0, last);
-        place.member = static_cast<std::size_t>(stretch);
-        place.window = into - stretch * setup.window;
-    } else {
-        place.member = static_cast<std::size_t>(setup.cylinderStretch.front());
-        place.window = into;
-    }
-    return place;
+    const double into = theta - trace_->setup().cylinderLag.front() - model_.start;
+    return model_.start + into - std::floor(into / period) * period;
 }
 
-const Memory& RecordedFlows::memoryAt(const Place& place) const {
+const Memory& RecordedFlows::memoryAt(const RecordedTrace::Place& place) const {
     const ModeChange* last = &changes_.front();
     for (const ModeChange& change : changes_) {
         if (change.theta > place.window + sameAngle) {
             break;
         }
-        if (change.member == place.member) {
+        if (change.member == static_cast<std::size_t>(place.stretch)) {
             last = &change;
         }
     }
@@ -95,23 +77,24 @@ GasFlows RecordedFlows::sample(const Samples& theta) const {
     Observed observed;
     double y[cylinderVariables] = {}, dy[cylinderVariables];
     for (Eigen::Index i = 0; i < theta.size(); ++i) {
-        const Place place = placeOf(theta[i]);
+        const double local = localOf(theta[i]);
+        const RecordedTrace::Place place = trace_->placeOf(local, 0);
         const Memory& memory = memoryAt(place);
-        const RecordedTrace::State state = trace_->stateAt(place.local, 0);
+        const RecordedTrace::State state = trace_->stateAt(local, 0);
+        const bool isClosed = !memory.mode.portsOpen();
         y[airMass] = state.airMass;
         y[productsMass] = state.productsMass;
         y[temperature] = state.temperature;
-        y[unburntTemperature] = unburnt(memory, state);
+        y[unburntTemperature] = isClosed ? unburnt(memory, state) : state.temperature;
         const SupplyState supply = supplyAt(model_, trace_->setup().steps, place.window);
-        cylinder.rates(place.local, y, memory, supply, dy, observed);
+        cylinder.rates(local, y, memory, supply, dy, observed);
         flows.inlet[i] = dy[inletMass] * model_.omega;
         flows.inletEnthalpy[i] = perMass(dy[inletEnthalpy], dy[inletMass]);
         flows.fresh[i] = observed.freshRate * model_.omega;
         flows.exhaust[i] = dy[exhaustMass] * model_.omega;
         flows.exhaustEnthalpy[i] = perMass(dy[exhaustEnthalpy], dy[exhaustMass]);
         flows.wallCoefficient[i] = observed.wallCoefficient;
-        flows.unburntTemperature[i] =
-            model_.fired && !memory.mode.portsOpen() ? y[unburntTemperature] : gap;
+        flows.unburntTemperature[i] = model_.fired && isClosed ? y[unburntTemperature] : gap;
         flows.supplyPressure[i] = supply.pressure;
         flows.supplyTemperature[i] = supply.fresh.temperature;
     }

@@ -20,12 +20,8 @@ class RecordedFlows final : public FlowTrace {
     GasFlows sample(const Samples& theta) const override;
 
   private:
-    struct Place {
-        double local = 0.0, window = 0.0; ///< angles [rad]
-        std::size_t member = 0;           ///< which of the cylinders recorded together
-    };
-    Place placeOf(double theta) const;
-    const Memory& memoryAt(const Place& place) const;
+    double localOf(double theta) const;
+    const Memory& memoryAt(const RecordedTrace::Place& place) const;
     /// Of the gas ahead of the flame [K].
     double unburnt(const Memory& memory, const RecordedTrace::State& state) const;
 

@@ -22,7 +22,7 @@ double StepRecord::supplyPressureAt(double window) const {
         return constantPressure;
     }
     const std::size_t step = stepAt(window);
-    const double s = std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+    const double s = shareAt(step, window);
     const double* r = &plenumCoefficients[2 * terms * step];
     return pressurePerState * denseValue(r, s) * denseValue(r + terms, s);
 }
@@ -32,13 +32,17 @@ std::optional<double> StepRecord::plenumTemperatureAt(double window) const {
         return std::nullopt;
     }
     const std::size_t step = stepAt(window);
-    const double s = std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+    const double s = shareAt(step, window);
     return denseValue(&plenumCoefficients[(2 * step + 1) * terms], s);
 }
 
 std::size_t StepRecord::stepAt(double window) const {
     const auto after = std::upper_bound(begin.begin(), begin.end(), window);
     return after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;
+}
+
+double StepRecord::shareAt(std::size_t step, double window) const {
+    return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
 }
 
 RecordedGas StepRecord::gasInStep(std::size_t step, double s, std::size_t index,
@@ -49,7 +53,7 @@ RecordedGas StepRecord::gasInStep(std::size_t step, double s, std::size_t index,
 
 RecordedGas StepRecord::gasAt(double window) const {
     const std::size_t step = stepAt(window);
-    return gasInStep(step, std::clamp((window - begin[step]) / length[step], 0.0, 1.0), 0, 1);
+    return gasInStep(step, shareAt(step, window), 0, 1);
 }
 
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
@@ -69,25 +73,26 @@ RecordedTrace::State RecordedTrace::stateInStep(int step, double s, int stretch)
     return {pressure, gas.temperature, gas.air, gas.products};
 }
 
-RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
+RecordedTrace::Place RecordedTrace::placeOf(double localAngle, int cylinder) const {
     const double period = setup_.chamber->period();
-    int stretch = 0;
-    double window = 0.0;
     if (setup_.alike) {
         double into = localAngle - setup_.start;
         into -= std::floor(into / period) * period;
         const int last = static_cast<int>(setup_.stretches.size()) - 1;
-        stretch = std::clamp(static_cast<int>(into / setup_.window), 0, last);
-        window = into - stretch * setup_.window;
-    } else {
-        stretch = setup_.cylinderStretch[static_cast<std::size_t>(cylinder)];
-        window = localAngle - setup_.stretches[static_cast<std::size_t>(stretch)].localStart;
-        window -= std::floor(window / period) * period;
+        const int stretch = std::clamp(static_cast<int>(into / setup_.window), 0, last);
+        return {stretch, into - stretch * setup_.window};
     }
-    const std::size_t step = setup_.steps.stepAt(window);
-    const double s =
-        std::clamp((window - setup_.steps.begin[step]) / setup_.steps.length[step], 0.0, 1.0);
-    return stateInStep(static_cast<int>(step), s, stretch);
+    const int stretch = setup_.cylinderStretch[static_cast<std::size_t>(cylinder)];
+    double window = localAngle - setup_.stretches[static_cast<std::size_t>(stretch)].localStart;
+    window -= std::floor(window / period) * period;
+    return {stretch, window};
+}
+
+RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
+    const Place place = placeOf(localAngle, cylinder);
+    const std::size_t step = setup_.steps.stepAt(place.window);
+    return stateInStep(static_cast<int>(step), setup_.steps.shareAt(step, place.window),
+                       place.stretch);
 }
 
 GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {

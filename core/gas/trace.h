@@ -34,6 +34,8 @@ struct StepRecord {
     std::optional<double> plenumTemperatureAt(double window) const;
     /// Index of the step that holds a window angle [rad].
     std::size_t stepAt(double window) const;
+    /// Where in a step a window angle falls, 0 … 1.
+    double shareAt(std::size_t step, double window) const;
     /// Cylinder `index` of `count` at the share s of a step.
     RecordedGas gasInStep(std::size_t step, double s, std::size_t index, std::size_t count) const;
     /// The only cylinder of a record at a window angle [rad].
@@ -71,6 +73,12 @@ class RecordedTrace final : public GasTrace {
         double pressure, temperature, airMass, productsMass;
     };
     State stateAt(double localAngle, int cylinder) const;
+    /// Where a local angle was recorded.
+    struct Place {
+        int stretch = 0;
+        double window = 0.0; ///< angle [rad]
+    };
+    Place placeOf(double localAngle, int cylinder) const;
     const Setup& setup() const { return setup_; }
     /// State at the share s of a recorded step.
     State stateInStep(int step, double s, int stretch) const;
