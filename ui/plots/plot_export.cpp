@@ -124,18 +124,30 @@ bool writePicture(QWidget& view, const QString& title, const QString& name) {
     return written && file.commit();
 }
 
-void savePicture(QWidget& view, const QString& title) {
+namespace {
+
+/// Where something of a view is to be written, in the folder of the picture before; empty: nowhere.
+QString askForFile(QWidget& view, const QString& caption, const QString& title,
+                   const QString& ending, const QString& filter) {
     QSettings settings;
     const QString kept = settings.value(QStringLiteral("pictures/folder")).toString();
     const QString folder = !kept.isEmpty() && QDir(kept).exists() ? kept : lastFolder();
-    QString name = QFileDialog::getSaveFileName(
-        view.window(), QObject::tr("Save picture"), folder + QLatin1Char('/') + title + ".png",
-        QObject::tr("Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)"));
+    const QString name = QFileDialog::getSaveFileName(
+        view.window(), caption, folder + QLatin1Char('/') + title + ending, filter);
+    if (name.isEmpty())
+        return name;
+    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
+    return QFileInfo(name).suffix().isEmpty() ? name + ending : name;
+}
+
+} // namespace
+
+void savePicture(QWidget& view, const QString& title) {
+    const QString name =
+        askForFile(view, QObject::tr("Save picture"), title, QStringLiteral(".png"),
+                   QObject::tr("Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)"));
     if (name.isEmpty())
         return;
-    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
-    if (QFileInfo(name).suffix().isEmpty())
-        name += QLatin1String(".png");
     if (!writePicture(view, title, name))
         QMessageBox::warning(view.window(), QObject::tr("Picture not saved"),
                              QObject::tr("%1 could not be written.").arg(name));
@@ -154,16 +166,10 @@ bool writeData(QWidget& view, const QString& name) {
 }
 
 void saveData(QWidget& view, const QString& title) {
-    QSettings settings;
-    const QString folder = settings.value(QStringLiteral("pictures/folder")).toString();
-    QString name = QFileDialog::getSaveFileName(view.window(), QObject::tr("Save data"),
-                                                folder + QLatin1Char('/') + title + ".csv",
-                                                QObject::tr("Comma-separated values (*.csv)"));
+    const QString name = askForFile(view, QObject::tr("Save data"), title, QStringLiteral(".csv"),
+                                    QObject::tr("Comma-separated values (*.csv)"));
     if (name.isEmpty())
         return;
-    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
-    if (QFileInfo(name).suffix().isEmpty())
-        name += QLatin1String(".csv");
     if (!writeData(view, name))
         QMessageBox::warning(view.window(), QObject::tr("Data not saved"),
                              QObject::tr("%1 could not be written.").arg(name));

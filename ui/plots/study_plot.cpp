@@ -4,7 +4,6 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"
-#include "ui/plots/figure_help.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_tones.h"
 #include "ui/units.h"
@@ -239,7 +238,6 @@ void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) con
 void StudyPlot::refill() {
     plot_->clearGraphs();
     graphs_.clear();
-    helps_.clear();
     findBeyond();
     QStringList units;
     for (const QString& figure : figures_) {
@@ -258,7 +256,6 @@ void StudyPlot::refill() {
         fill(*now, now_, figure);
         splitAtLimits(*now, *beyond);
         graphs_.push_back({now, before, beyond});
-        helps_ << (now_.solution ? figureHelp(*now_.solution, figure.toStdString()) : QString());
     }
     plot_->yAxis2->setVisible(units.size() > 1);
     plot_->yAxis->setLabel(unitFor(units.value(0)).text);

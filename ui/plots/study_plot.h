@@ -5,6 +5,7 @@
 #include "ui/plots/shown.h"
 #include "ui/plots/study_runner.h"
 
+#include <QHash>
 #include <QWidget>
 
 #include <map>
@@ -102,6 +103,7 @@ class StudyPlot : public QWidget {
     void splitAtLimits(QCPGraph& good, QCPGraph& beyond) const;
     void findBeyond();
     void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
+    QString helpOn(const QString& figure);
     QString valueWords(const QString& figure, const study::Point* nearest) const;
     void stop();
     void applyTones();
@@ -124,8 +126,9 @@ class StudyPlot : public QWidget {
     struct Graphs {
         QCPGraph *now, *before, *beyond;
     };
-    std::vector<Graphs> graphs_; ///< by figure
-    QStringList helps_;          ///< what each figure is
+    std::vector<Graphs> graphs_;    ///< by figure
+    QHash<QString, QString> helps_; ///< what figures are, once asked for
+    SolutionPointer helpsOf_;
     std::map<double, QString> beyond_;
     std::vector<ReadoutStrip::Item> shown_;
     double readAt_ = 0.0;

@@ -3,6 +3,7 @@
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"
+#include "ui/plots/figure_help.h"
 #include "ui/plots/study_extreme.h"
 #include "ui/plots/study_limits.h"
 #include "ui/plots/study_plot.h"
@@ -59,6 +60,18 @@ QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest
     return value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
 }
 
+/// Kept until another solution comes: points of a study arrive many times a second.
+QString StudyPlot::helpOn(const QString& figure) {
+    if (helpsOf_ != now_.solution) {
+        helps_.clear();
+        helpsOf_ = now_.solution;
+    }
+    const auto kept = helps_.constFind(figure);
+    if (kept != helps_.constEnd() || !now_.solution)
+        return helps_.value(figure);
+    return *helps_.insert(figure, figureHelp(*now_.solution, figure.toStdString()));
+}
+
 void StudyPlot::readOut(double parameter) {
     readAt_ = parameter;
     std::vector<ReadoutStrip::Item> items;
@@ -89,8 +102,7 @@ void StudyPlot::readOut(double parameter) {
                 item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
                                   .arg(valueText(most, most) + behind, shortText(worst->parameter));
             }
-            item.help = nearest->failure.empty() ? helps_[static_cast<qsizetype>(i)]
-                                                 : coreText(nearest->failure);
+            item.help = nearest->failure.empty() ? helpOn(figure) : coreText(nearest->failure);
         }
         items.push_back(std::move(item));
     }
