@@ -110,21 +110,22 @@ WalkStep Teller::ignition(double theta) const {
 
 /// How long both pistons stand still around inner dead centre [rad of the shaft].
 double Teller::commonRest() const {
-    constexpr double step = 0.02 * units::degree;
-    const auto rests = [this](double theta) {
-        return std::ranges::all_of(bothEnds, [&](End end) {
-            const double stroke = engine_.pair().curve(end).stroke();
-            return std::abs(engine_.pair().lift(end, theta).y1) < 1e-6 * stroke;
+    const mechanism::OpposedPair& pair = engine_.pair();
+    double before = pair.period(), after = pair.period();
+    for (const End end : bothEnds) {
+        const double angle = pair.trackAngle(end, cycle_.centres.idc);
+        const auto& plateaus = pair.curve(end).plateaus();
+        const auto into = [&](const motion::Plateau& plateau) {
+            return mechanism::wrapped(angle - plateau.begin, pair.period());
+        };
+        const auto rest = std::ranges::find_if(plateaus, [&](const motion::Plateau& plateau) {
+            return into(plateau) < plateau.end - plateau.begin;
         });
-    };
-    const double idc = cycle_.centres.idc;
-    if (!rests(idc - step) || !rests(idc + step))
-        return 0.0;
-    double before = step, after = step;
-    while (rests(idc - before - step) && before < engine_.pair().period())
-        before += step;
-    while (rests(idc + after + step) && after < engine_.pair().period())
-        after += step;
+        if (rest == plateaus.end())
+            return 0.0;
+        before = std::min(before, into(*rest));
+        after = std::min(after, rest->end - rest->begin - into(*rest));
+    }
     return before + after;
 }
 
