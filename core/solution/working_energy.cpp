@@ -21,6 +21,10 @@ constexpr const char* enthalpyFlow =
     "turns 6·n degrees in a second.";
 constexpr const char* firstLaw = "First law for what the chamber holds over a cycle.";
 constexpr const char* counted = "Counted by the solver.";
+constexpr const char* workAtShaft = "W=figure:shaft_work_J W_g=figure:gas_work_J "
+                                    "W_f=figure:friction_work_J W_m=value:work_moved";
+constexpr const char* workSource =
+    "Work of a turn: what the gas gives and friction takes must reach the shaft.";
 constexpr int allDigits = 15; ///< of sums that nearly cancel
 
 constexpr Recipe recipes[] = {
@@ -108,14 +112,10 @@ constexpr Recipe recipes[] = {
      "H_s=value:worst_supply_enthalpy H_e=value:worst_exhaust_enthalpy "
      "ΔU=value:worst_energy_change Q=value:worst_energy_reference",
      firstLaw, 1e-6, 1e-13, "Of the cycle where most is left over.", allDigits},
-    {"work_residual", "r", "abs(W − (W_g − W_f))/W_m",
-     "W=figure:shaft_work_J W_g=figure:gas_work_J W_f=figure:friction_work_J W_m=value:work_moved",
-     "Work of a turn: what the gas gives and friction takes must reach the shaft.", 1e-6, 1e-13, "",
+    {"work_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13, "",
      allDigits},
-    {"work_balance_residual", "r", "abs(W − (W_g − W_f))/W_m",
-     "W=figure:shaft_work_J W_g=figure:gas_work_J W_f=figure:friction_work_J W_m=value:work_moved",
-     "Work of a turn: what the gas gives and friction takes must reach the shaft.", 1e-6, 1e-13, "",
-     allDigits},
+    {"work_balance_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13,
+     "", allDigits},
     {"cycles", "N", "N_u + 1", "N_u=value:unsteady_periods", counted, 1e-9, 0.0,
      "The period that repeats the state it began with is the solution and the last."},
     {"steps", "S", "S_e + S_i", "S_e=value:explicit_steps S_i=value:implicit_steps", counted},

@@ -38,6 +38,19 @@ bool waitUntilSolved(MainWindow& window) {
     return QTest::qWaitFor([&] { return window.solution() && !window.solver().isBusy(); }, 60000);
 }
 
+/// Shows the window on a file, or on the first sample, and makes the folder for its pictures.
+bool openedAndSolved(MainWindow& window, const QString& folder, const QString& file = {}) {
+    QDir().mkpath(folder);
+    window.show();
+    window.openSomething();
+    if (!file.isEmpty() && !window.openFile(file))
+        return false;
+    const bool isSolved = waitUntilSolved(window);
+    if (!isSolved)
+        std::fputs("the design was not solved\n", stderr);
+    return isSolved;
+}
+
 /// A baseline that differs, as a person comparing two designs would have it.
 void compareWithEarlierPorts(MainWindow& window) {
     window.keepBaseline();
@@ -89,12 +102,9 @@ int pictureKnots(MainWindow& window, const QString& folder) {
 
 /// The tabs beside the panes that no arrangement shows, at the small size and in both themes.
 int takePanels(const QString& folder) {
-    QDir().mkpath(folder);
     const QTemporaryDir recovery;
     MainWindow window({recovery.path(), false});
-    window.show();
-    window.openSomething();
-    if (!waitUntilSolved(window))
+    if (!openedAndSolved(window, folder))
         return 1;
     Q_EMIT window.snapshots().taken(QStringLiteral("As drawn, long dwell"));
     Q_EMIT window.snapshots().compareWanted(0);
@@ -120,12 +130,9 @@ int takePanels(const QString& folder) {
 
 /// Every arrangement in both themes, seen with protanopia, deuteranopia and tritanopia.
 int takeSights(const QString& folder) {
-    QDir().mkpath(folder);
     const QTemporaryDir recovery;
     MainWindow window({recovery.path(), false});
-    window.show();
-    window.openSomething();
-    if (!waitUntilSolved(window))
+    if (!openedAndSolved(window, folder))
         return 1;
     compareWithEarlierPorts(window);
     window.resize(1280, 800);
@@ -151,14 +158,9 @@ int takeSights(const QString& folder) {
 
 /// Every view at the size of a pane, with a baseline, in both themes.
 int takeViews(const QString& folder, const QString& file) {
-    QDir().mkpath(folder);
     const QTemporaryDir recovery;
     MainWindow window({recovery.path(), false});
-    window.show();
-    window.openSomething();
-    if (!file.isEmpty() && !window.openFile(file))
-        return 1;
-    if (!waitUntilSolved(window))
+    if (!openedAndSolved(window, folder, file))
         return 1;
     compareWithEarlierPorts(window);
     for (const char* theme : {"light", "dark"}) {
@@ -180,17 +182,10 @@ int takeViews(const QString& folder, const QString& file) {
 }
 
 int takePictures(const QString& folder, const QString& file) {
-    QDir().mkpath(folder);
     const QTemporaryDir recovery;
     MainWindow window({recovery.path(), false});
-    window.show();
-    window.openSomething();
-    if (!file.isEmpty() && !window.openFile(file))
+    if (!openedAndSolved(window, folder, file))
         return 1;
-    if (!waitUntilSolved(window)) {
-        std::fputs("the sample was not solved\n", stderr);
-        return 1;
-    }
     reviewClaims(window);
     for (const bool compared : {false, true}) {
         if (compared)

@@ -177,11 +177,15 @@ Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& mo
     return study::speedSweep(design, from, to, reportCurvePoints, {}, monitor, sink);
 }
 
+namespace {
+const Problem withoutGas{
+    "", QT_TRANSLATE_NOOP("Core", "the gas cycle could not be solved; a report needs its "
+                                  "solution")};
+} // namespace
+
 Result<QByteArray> reportPdf(const ReportContent& content) {
     if (!content.solution->gas)
-        return Problem{
-            "", QT_TRANSLATE_NOOP("Core", "the gas cycle could not be solved; a report needs its "
-                                          "solution")};
+        return withoutGas;
     QByteArray bytes;
     int pages = 0;
     for (int run = 0; run < 2; ++run) { // the second knows how many pages there are
@@ -195,7 +199,7 @@ Result<QByteArray> reportPdf(const ReportContent& content) {
 
 Result<int> printReport(const ReportContent& content, QPrinter& printer) {
     if (!content.solution->gas)
-        return Problem{"", "the gas cycle could not be solved; a report needs its solution"};
+        return withoutGas;
     printer.setFullPage(true); // the sheets keep margins of their own
     printer.setResolution(dotsPerInch);
     QBuffer counted;

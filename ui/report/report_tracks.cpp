@@ -3,6 +3,7 @@
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/report/report_words.h"
+#include "ui/unit_words.h"
 #include "ui/units.h"
 
 #include <QCoreApplication>
@@ -19,8 +20,7 @@ using Rows = std::vector<Sheet::Row>;
 
 QString quantity(double metric, const QString& unit) {
     const Unit shown = unitFor(unit);
-    const QString space = unit.startsWith(QChar(0xB0)) ? QString() : QStringLiteral(" ");
-    return figureText(shown.shown(metric)) + space + shown.text;
+    return withUnit(figureText(shown.shown(metric)), shown.text);
 }
 
 /// The value that stands furthest from zero in a channel, and where.

@@ -11,7 +11,6 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QClipboard>
-#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -26,7 +25,6 @@
 #include <QPrinter>
 #include <QSaveFile>
 #include <QScrollArea>
-#include <QSettings>
 #include <QSplitter>
 #include <QToolButton>
 #include <QUndoCommand>
