@@ -16,9 +16,9 @@ constexpr double coarseSpacing = 8.0 * units::degree;
 constexpr double fineSpacing = 2.0 * units::degree;
 constexpr double accuracy = 0.05 * units::degree;
 constexpr int roundLimit = 10;
-/// Shares of the allowed evaluations for the look at spaced starts and for the close look; the rest
-/// is for the cycle at the start found.
-constexpr double spacedShare = 0.3, closeShare = 0.3;
+/// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
+/// close look; the rest is for the cycle at the start found.
+constexpr double spacedShare = 0.3, closeShare = 0.43;
 constexpr int rememberedWindows = 6; ///< that the scout's acceleration combines
 
 double workOfWindow(const Ring& ring) {
@@ -149,10 +149,6 @@ std::optional<std::array<double, 5>> worksAround(Trial& trial, double middle, do
     return works;
 }
 
-} // namespace
-
-namespace {
-
 /// Where the burn may start [cycle angle, rad].
 struct Range {
     double low = 0.0, high = 0.0;
@@ -181,13 +177,35 @@ bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, 
     return false;
 }
 
+Range possibleStarts(const Model& model) {
+    const auto [earliestClosed, latestClosed] = model.closedInterval();
+    return {std::max(earliestStart, earliestClosed + accuracy),
+            std::min(latestStart, latestClosed - accuracy)};
+}
+
+/// Looks closely from `best` on and takes the work from what `options` allow.
+Result<bool> bestAround(double best, Model& model, const Range& range, Ring& ring,
+                        CycleOptions& options, Monitor& monitor,
+                        AndersonAcceleration& acceleration) {
+    const long before = ring.work();
+    Trial close(model, ring, closeShare * static_cast<double>(options.maxEvaluations), monitor,
+                acceleration);
+    model.burnStartRough = !lookClosely(close, range, options, best);
+    if (close.problem) {
+        return *close.problem;
+    }
+    options.maxEvaluations -= ring.work() - before;
+    if (auto problem = model.setBurnStart(best)) {
+        return *problem;
+    }
+    return !model.burnStartRough;
+}
+
 } // namespace
 
 Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& options,
                            Monitor& monitor, AndersonAcceleration& acceleration) {
-    const auto [earliestClosed, latestClosed] = model.closedInterval();
-    const Range range{std::max(earliestStart, earliestClosed + accuracy),
-                      std::min(latestStart, latestClosed - accuracy)};
+    const Range range = possibleStarts(model);
     const auto allowed = static_cast<double>(options.maxEvaluations);
 
     const long scouted = scout.work();
@@ -202,18 +220,13 @@ Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& 
     }
     options.maxEvaluations -= scout.work() - scouted;
 
-    double best = *found;
-    const long before = ring.work();
-    Trial close(model, ring, closeShare * allowed, monitor, acceleration);
-    model.burnStartRough = !lookClosely(close, range, options, best);
-    if (close.problem) {
-        return *close.problem;
-    }
-    options.maxEvaluations -= ring.work() - before;
-    if (auto problem = model.setBurnStart(best)) {
-        return *problem;
-    }
-    return !model.burnStartRough;
+    return bestAround(*found, model, range, ring, options, monitor, acceleration);
+}
+
+Result<bool> findBestStartNear(Model& model, Ring& ring, CycleOptions& options, Monitor& monitor,
+                               AndersonAcceleration& acceleration) {
+    const double start = model.burnStart * model.chamber->cyclesPerTurn();
+    return bestAround(start, model, possibleStarts(model), ring, options, monitor, acceleration);
 }
 
 } // namespace lobewright::gas

@@ -16,4 +16,9 @@ namespace lobewright::gas {
 Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& options,
                            Monitor& monitor, AndersonAcceleration& acceleration);
 
+/// The same from the burn start that the model has, near which the best must lie, with a ring that
+/// stands near its steady state there.
+Result<bool> findBestStartNear(Model& model, Ring& ring, CycleOptions& options, Monitor& monitor,
+                               AndersonAcceleration& acceleration);
+
 } // namespace lobewright::gas

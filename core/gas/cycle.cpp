@@ -114,7 +114,7 @@ std::optional<SteadySearch> settleNear(Model& model, Ring& ring, const CycleOpti
                                        Monitor& monitor, AndersonAcceleration& acceleration) {
     const CycleStart* near = startNear(model, options);
     if (!near || (model.searchesBurnStart() && model.setBurnStart(near->burnStart)) ||
-        !ring.assume(near->pose)) {
+        !ring.assume(near->pose) || !ring.setRepeating(ring.repeating())) { // what can be, of sums
         return std::nullopt;
     }
     acceleration = near->acceleration;
@@ -122,6 +122,13 @@ std::optional<SteadySearch> settleNear(Model& model, Ring& ring, const CycleOpti
     limited.maxPeriods = std::min(options.maxPeriods, nearPeriods);
     limited.relativeTolerance = options.nearTolerance;
     limited.steadyTolerance = options.nearSteadiness;
+    if (model.searchesBurnStart() && !options.keepBurnStart) {
+        const Result<bool> found = findBestStartNear(model, ring, limited, monitor, acceleration);
+        if (!found || !*found) {
+            model.burnStartRough = false;
+            return std::nullopt;
+        }
+    }
     Result<SteadySearch> search = findSteadyStateNear(ring, limited, monitor, acceleration);
     if (!search || !search->steady) {
         return std::nullopt;

@@ -74,9 +74,12 @@ struct CycleOptions {
     long maxEvaluations = 1200000;
     /// Integrate evenly phased cylinders on one plenum together although they run alike.
     bool integrateTogether = false;
-    /// The cycle of a similar engine, to begin the search from and to keep the burn start of where
-    /// the best one is asked for. Null, or one that does not fit: everything is searched for.
+    /// The cycle of a similar engine, to begin the search from. Null, or one that does not fit:
+    /// everything is searched for.
     std::shared_ptr<const CycleStart> near = nullptr;
+    /// Where the best burn start is asked for: that of `near` will do. Otherwise the best is looked
+    /// for beside it.
+    bool keepBurnStart = false;
     /// As relativeTolerance and steadyTolerance, for that search.
     double nearTolerance = 1e-7, nearSteadiness = 1e-6;
 };
@@ -177,6 +180,12 @@ struct CycleSolution {
     bool near = false;                       ///< found from there
     std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits
 };
+
+/// Where the period begins in an engine between engines like it: the weighted sum of their starts,
+/// the nearest first, the weights adding up to 1. Null where there is none or one of them is.
+std::shared_ptr<const CycleStart>
+startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
+             const std::vector<double>& weights);
 
 struct WorkingGas;
 

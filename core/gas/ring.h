@@ -271,4 +271,9 @@ class Ring {
     Effort effort_;
 };
 
+/// The weighted sum of poses, the weights adding up to 1; the first where they are of different
+/// kinds of ring or stand between different events. What others follow is the first's. At least one
+/// pose.
+Ring::Pose blend(const std::vector<const Ring::Pose*>& poses, const std::vector<double>& weights);
+
 } // namespace lobewright::gas

@@ -10,7 +10,6 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double sameAngle = 1e-12;     ///< window angles closer than this are one [rad]
-constexpr double samePose = 0.05;       ///< a hand's step moves a period's start less [rad]
 constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no slug is left
 
 } // namespace
@@ -352,44 +351,6 @@ std::vector<unsigned> Ring::eventsUpTo(double localAngle) const {
         }
     }
     return events;
-}
-
-Ring::Pose Ring::pose() const {
-    Pose pose;
-    pose.y = y_;
-    for (const Member& member : members_) {
-        pose.members.push_back(
-            {member.localStart, eventsUpTo(member.localStart).size(), member.memory});
-    }
-    pose.actions = eventsUpTo(std::numeric_limits<double>::infinity());
-    if (!neighbours_.none()) {
-        pose.steps = steps_;
-        pose.freshIntervals = freshIntervals_;
-    }
-    return pose;
-}
-
-bool Ring::assume(const Pose& pose) {
-    const bool followed = !neighbours_.none();
-    const bool sameEvents = pose.actions == eventsUpTo(std::numeric_limits<double>::infinity());
-    const bool sameStands =
-        std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
-                   [this](const Pose::Stand& stand, const Member& member) {
-                       return std::fabs(stand.localStart - member.localStart) < samePose &&
-                              stand.events == eventsUpTo(member.localStart).size();
-                   });
-    if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameEvents ||
-        !sameStands) {
-        return false;
-    }
-    y_ = pose.y;
-    for (std::size_t k = 0; k < members_.size(); ++k) {
-        members_[k].memory = pose.members[k].memory;
-    }
-    if (followed) {
-        neighbours_.remember(pose.steps, pose.freshIntervals);
-    }
-    return true;
 }
 
 std::vector<Stretch> Ring::stretches() const {

@@ -42,6 +42,28 @@ std::shared_ptr<const CycleStart> cycleStart(const Model& model, const Ring& rin
                    ring.pose(), acceleration});
 }
 
+std::shared_ptr<const CycleStart>
+startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
+             const std::vector<double>& weights) {
+    std::vector<const Ring::Pose*> poses;
+    for (const auto& start : starts) {
+        if (!start) {
+            return nullptr;
+        }
+        poses.push_back(&start->pose);
+    }
+    if (poses.empty()) {
+        return nullptr;
+    }
+    auto between = std::make_shared<CycleStart>(*starts.front());
+    between->pose = blend(poses, weights);
+    between->burnStart = 0.0;
+    for (std::size_t i = 0; i < starts.size(); ++i) {
+        between->burnStart += weights[i] * starts[i]->burnStart;
+    }
+    return between;
+}
+
 const CycleStart* startNear(const Model& model, const CycleOptions& options) {
     const CycleStart* near = options.near.get();
     const bool fits = near && near->period == model.period() && near->fired == model.fired;

@@ -114,19 +114,22 @@ constexpr double liveTolerance = 1e-5, liveSteadiness = 1e-4;
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
                                          GasInputs inputs, const gas::PairChamber& chamber,
-                                         Monitor& monitor, bool live,
+                                         Monitor& monitor, const Request& request,
                                          gas::CycleOptions options = {}) {
-    if (previous && previous->inputs == inputs && (live || !previous->live)) {
+    if (previous && previous->inputs == inputs && (request.live || !previous->live)) {
         return previous;
     }
-    if (live && previous && previous->output) {
+    if (!request.live) {
+        options.near = request.near;
+    } else if (previous && previous->output) {
         options.near = previous->output->start;
+        options.keepBurnStart = true;
         options.nearTolerance = liveTolerance;
         options.nearSteadiness = liveSteadiness;
     }
     auto output = solveGas(inputs, chamber, monitor, options);
-    const bool near = output && output->near;
-    return std::make_shared<GasStage>(GasStage{{std::move(inputs), std::move(output)}, near});
+    const bool live = request.live && output && output->near;
+    return std::make_shared<GasStage>(GasStage{{std::move(inputs), std::move(output)}, live});
 }
 
 const gas::GasTrace* traceOf(const std::shared_ptr<const GasStage>& stage) {
@@ -333,7 +336,7 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     Relay relay(monitor);
     const auto inputs = gasInputs(design, stages->timing->inputs);
     const auto solveFired = [&] {
-        stages->gas = gasStage(before.gas, inputs, *stages->chamber, relay, request.live);
+        stages->gas = gasStage(before.gas, inputs, *stages->chamber, relay, request);
     };
     const auto solveMotored = [&] {
         auto motored = inputs;
@@ -341,7 +344,7 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
         gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
         options.maxEvaluations /= 2;
         stages->motoredGas = gasStage(before.motoredGas, std::move(motored), *stages->chamber,
-                                      relay, request.live, options);
+                                      relay, request, options);
     };
     if (!inputs.motored && request.detail == Detail::everything) {
         tbb::parallel_invoke(solveFired, solveMotored);

@@ -85,6 +85,9 @@ struct Request {
     /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
     /// burn start where the best one is asked for, and is as exact as the eye (1e-4).
     bool live = false;
+    /// Where the search for the gas cycle may begin; the answer is as exact as from nowhere, but
+    /// may differ from it within that. Not for `live`.
+    std::shared_ptr<const gas::CycleStart> near = nullptr;
 };
 
 /// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.

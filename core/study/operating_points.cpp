@@ -1,5 +1,7 @@
 #include "core/study/operating_points.h"
 
+#include "core/study/line.h"
+
 #include <fmt/format.h>
 #include <tbb/parallel_for.h>
 
@@ -9,6 +11,8 @@
 #include <limits>
 #include <memory>
 #include <mutex>
+#include <numeric>
+#include <utility>
 
 namespace lobewright::study {
 
@@ -73,13 +77,18 @@ std::vector<std::string> groupsOf(const solution::Solution* solved,
     return groups;
 }
 
+using Start = std::shared_ptr<const gas::CycleStart>;
+
+/// `start`: where the gas cycle is likely to begin; then where it does, null where it was not
+/// found.
 Point solvePoint(std::size_t index, const Variant& variant, const std::vector<std::string>& figures,
-                 Monitor& monitor, Lender& lender) {
+                 Monitor& monitor, Lender& lender, Start& start) {
     Point point{index, variant.parameter, std::vector<std::optional<double>>(figures.size()), {}};
     const auto lent = lender.get();
     solution::Request request(solution::Detail::figures);
     request.groups = groupsOf(lent.get(), figures);
     request.valid = variant.valid;
+    request.near = std::exchange(start, nullptr);
     auto result = solution::solve(variant.design, monitor, lent.get(), request);
     if (!result) {
         point.failure = sentence(result.problems());
@@ -92,10 +101,40 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
         }
     }
     point.failure = whyUnsolved(solved->checks);
+    start = solved->gas ? solved->gas->start : nullptr;
     if (!lent || !lent->gas) {
         lender.offer(solved);
     }
     return point;
+}
+
+/// Where the cycle of a point is likely to begin, from those beside it. Null where one of them has
+/// none.
+Start likelyStart(const Beside& neighbours, const std::vector<Start>& starts) {
+    std::vector<Start> chosen;
+    for (const std::size_t i : neighbours.points) {
+        chosen.push_back(starts[i]);
+    }
+    return gas::startBetween(chosen, neighbours.weights);
+}
+
+std::vector<std::size_t> partOf(std::size_t count, const Shard& shard) {
+    std::vector<std::size_t> part;
+    for (auto i = static_cast<std::size_t>(shard.part); i < count;
+         i += static_cast<std::size_t>(shard.of)) {
+        part.push_back(i);
+    }
+    return part;
+}
+
+/// One round of all points, or several where the earlier tell about the later.
+std::vector<std::vector<std::size_t>> roundsOf(std::size_t count, Course course) {
+    if (course == Course::smooth) {
+        return bisectingRounds(count);
+    }
+    std::vector<std::size_t> all(count);
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    return {all};
 }
 
 /// Labels and units come from a solution. A name that a complete one does not have is a mistake of
@@ -152,12 +191,12 @@ std::vector<double> evenlySpaced(double from, double to, int count) {
 
 Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>& variants,
                             const Shard& shard, const std::vector<std::string>& figures,
-                            Monitor& monitor, const PointSink& sink) {
+                            Monitor& monitor, const PointSink& sink, Course course) {
     assert(!variants.empty() && shard.of >= 1 && shard.part >= 0 && shard.part < shard.of);
-    std::vector<std::size_t> mine;
-    for (auto i = static_cast<std::size_t>(shard.part); i < variants.size();
-         i += static_cast<std::size_t>(shard.of)) {
-        mine.push_back(i);
+    const auto mine = partOf(variants.size(), shard);
+    std::vector<double> parameters;
+    for (const std::size_t i : mine) {
+        parameters.push_back(variants[i].parameter);
     }
     Lender lender;
     std::atomic<bool> stopped = false;
@@ -168,24 +207,38 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
     if (!monitor.step(0.0, "first point")) {
         return Problem{"", "cancelled"};
     }
-    // One point at a time for each thread: points take milliseconds, some many more than others.
-    tbb::parallel_for(
-        tbb::blocked_range<std::size_t>(0, mine.size(), 1),
-        [&](const tbb::blocked_range<std::size_t>& range) {
-            for (auto i = range.begin(); i != range.end() && !stopped; ++i) {
-                auto point = solvePoint(mine[i], variants[mine[i]], figures, pointMonitor, lender);
-                const std::scoped_lock lock(collecting);
-                table.points[i] = std::move(point);
-                ++done;
-                if (!monitor.step(static_cast<double>(done) / static_cast<double>(mine.size()),
-                                  fmt::format("{} of {}", done, mine.size()))) {
-                    stopped = true;
-                } else if (sink) {
-                    sink(table.points[i]);
+    std::vector<Start> starts(mine.size());
+    const auto solveOne = [&](std::size_t i) {
+        auto point =
+            solvePoint(mine[i], variants[mine[i]], figures, pointMonitor, lender, starts[i]);
+        const std::scoped_lock lock(collecting);
+        table.points[i] = std::move(point);
+        ++done;
+        if (!monitor.step(static_cast<double>(done) / static_cast<double>(mine.size()),
+                          fmt::format("{} of {}", done, mine.size()))) {
+            stopped = true;
+        } else if (sink) {
+            sink(table.points[i]);
+        }
+    };
+    std::vector<std::size_t> solvedBefore;
+    for (const auto& round : roundsOf(mine.size(), course)) {
+        for (const std::size_t i : round) {
+            starts[i] = likelyStart(beside(i, solvedBefore, parameters), starts);
+        }
+        // One point at a time for each thread: points take milliseconds, some many more than
+        // others.
+        tbb::parallel_for(
+            tbb::blocked_range<std::size_t>(0, round.size(), 1),
+            [&](const tbb::blocked_range<std::size_t>& range) {
+                for (auto i = range.begin(); i != range.end() && !stopped; ++i) {
+                    solveOne(round[i]);
                 }
-            }
-        },
-        tbb::simple_partitioner{});
+            },
+            tbb::simple_partitioner{});
+        solvedBefore.insert(solvedBefore.end(), round.begin(), round.end());
+        std::sort(solvedBefore.begin(), solvedBefore.end());
+    }
     if (stopped) {
         return Problem{"", "cancelled"};
     }

@@ -59,11 +59,21 @@ std::vector<double> evenlySpaced(double from, double to, int count);
 /// Called once for each solved point, as it comes, from several threads but never at the same time.
 using PointSink = std::function<void(const Point&)>;
 
+/// How the engine changes from variant to variant.
+enum class Course {
+    arbitrary,
+    /// Little by little: searches for gas cycles begin between those of variants beside. A point
+    /// then equals a single solve within the tolerance of that search (1e-6 of the state from cycle
+    /// to cycle), whatever the cores; so do the points of parts and of the whole study.
+    smooth
+};
+
 /// Solves the variants on all cores. Stages that equal those of the first variant are computed
 /// once. Errors: cancelled, or `figures` names a figure that no solution has. A variant that cannot
 /// be solved is a point with a failure.
 Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>& variants,
                             const Shard& shard, const std::vector<std::string>& figures,
-                            Monitor& monitor, const PointSink& sink = {});
+                            Monitor& monitor, const PointSink& sink = {},
+                            Course course = Course::arbitrary);
 
 } // namespace lobewright::study

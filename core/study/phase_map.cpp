@@ -55,7 +55,7 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
     }
     const Column column = lead ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
                                : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
-    return solveVariants(column, variants, shard, phaseMapFigures(), monitor, sink);
+    return solveVariants(column, variants, shard, phaseMapFigures(), monitor, sink, Course::smooth);
 }
 
 } // namespace lobewright::study

@@ -68,7 +68,7 @@ Result<Table> speedSweep(const design::Design& design, double from, double to, i
         }
     }
     return solveVariants({"speed_rpm", "Shaft speed", "1/min"}, variants, shard,
-                         speedSweepFigures(), monitor, sink);
+                         speedSweepFigures(), monitor, sink, Course::smooth);
 }
 
 } // namespace lobewright::study

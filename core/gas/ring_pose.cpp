@@ -1,0 +1,113 @@
+#include "core/gas/ring.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lobewright::gas {
+namespace {
+
+constexpr double samePose = 0.05; ///< a hand's step moves a period's start less [rad]
+
+bool alike(const Ring::Pose& a, const Ring::Pose& b) {
+    return a.y.size() == b.y.size() && a.actions == b.actions &&
+           std::equal(a.members.begin(), a.members.end(), b.members.begin(), b.members.end(),
+                      [](const Ring::Pose::Stand& x, const Ring::Pose::Stand& y) {
+                          return std::fabs(x.localStart - y.localStart) < samePose &&
+                                 x.events == y.events && x.memory.cycle == y.memory.cycle;
+                      });
+}
+
+/// Calls `use` with every number of what a cylinder remembers.
+template <class Use>
+void eachNumber(Memory& memory, Use&& use) {
+    for (double* number : {&memory.trappedMass, &memory.trappedPressure, &memory.trappedTemperature,
+                           &memory.trappedVolume, &memory.trappedAir, &memory.fuelMass,
+                           &memory.burnableFuel, &memory.startPressure, &memory.startVolume,
+                           &memory.motoredIndex, &memory.displacedUntil}) {
+        use(*number);
+    }
+    for (Stream* stream : {&memory.residual, &memory.slug, &memory.exhaustBack}) {
+        for (double* number : {&stream->products, &stream->temperature, &stream->enthalpy,
+                               &stream->gasConstant, &stream->gamma}) {
+            use(*number);
+        }
+    }
+}
+
+std::vector<double> numbersOf(Memory memory) {
+    std::vector<double> numbers;
+    eachNumber(memory, [&](double number) { numbers.push_back(number); });
+    return numbers;
+}
+
+} // namespace
+
+Ring::Pose Ring::pose() const {
+    Pose pose;
+    pose.y = y_;
+    for (const Member& member : members_) {
+        pose.members.push_back(
+            {member.localStart, eventsUpTo(member.localStart).size(), member.memory});
+    }
+    pose.actions = eventsUpTo(std::numeric_limits<double>::infinity());
+    if (!neighbours_.none()) {
+        pose.steps = steps_;
+        pose.freshIntervals = freshIntervals_;
+    }
+    return pose;
+}
+
+bool Ring::assume(const Pose& pose) {
+    const bool followed = !neighbours_.none();
+    const bool sameEvents = pose.actions == eventsUpTo(std::numeric_limits<double>::infinity());
+    const bool sameStands =
+        std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
+                   [this](const Pose::Stand& stand, const Member& member) {
+                       return std::fabs(stand.localStart - member.localStart) < samePose &&
+                              stand.events == eventsUpTo(member.localStart).size();
+                   });
+    if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameEvents ||
+        !sameStands) {
+        return false;
+    }
+    y_ = pose.y;
+    for (std::size_t k = 0; k < members_.size(); ++k) {
+        members_[k].memory = pose.members[k].memory;
+    }
+    if (followed) {
+        neighbours_.remember(pose.steps, pose.freshIntervals);
+    }
+    return true;
+}
+
+Ring::Pose blend(const std::vector<const Ring::Pose*>& poses, const std::vector<double>& weights) {
+    Ring::Pose blended = *poses.front();
+    if (!std::all_of(poses.begin(), poses.end(),
+                     [&](const Ring::Pose* pose) { return alike(*pose, blended); })) {
+        return blended;
+    }
+    for (std::size_t j = 0; j < blended.y.size(); ++j) {
+        blended.y[j] = 0.0;
+        for (std::size_t i = 0; i < poses.size(); ++i) {
+            blended.y[j] += weights[i] * poses[i]->y[j];
+        }
+    }
+    for (std::size_t k = 0; k < blended.members.size(); ++k) {
+        std::vector<std::vector<double>> memories;
+        for (const Ring::Pose* pose : poses) {
+            memories.push_back(numbersOf(pose->members[k].memory));
+        }
+        std::size_t j = 0;
+        eachNumber(blended.members[k].memory, [&](double& number) {
+            number = 0.0;
+            for (std::size_t i = 0; i < poses.size(); ++i) {
+                number += weights[i] * memories[i][j];
+            }
+            ++j;
+        });
+    }
+    return blended;
+}
+
+} // namespace lobewright::gas

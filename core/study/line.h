@@ -1,0 +1,26 @@
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+/// Points of a study along a line, where one tells about those beside it.
+namespace lobewright::study {
+
+/// The order in which to solve `count` points: a few far apart, then those midway between them, and
+/// so on. Every point of a later round lies between points of earlier ones. Depends on nothing but
+/// the count, so that the answers do not depend on the cores.
+std::vector<std::vector<std::size_t>> bisectingRounds(std::size_t count);
+
+/// Points beside another, the nearest first, and what to weigh them with. The weights add up to 1.
+struct Beside {
+    std::vector<std::size_t> points;
+    std::vector<double> weights;
+};
+
+/// Weights of the polynomial through the nearest three `known` points (ascending) on either side of
+/// `point`, fewer near the ends; empty where one side has none. `places` of all points: ascending
+/// or descending, shape (points).
+Beside beside(std::size_t point, const std::vector<std::size_t>& known,
+              const std::vector<double>& places);
+
+} // namespace lobewright::study
