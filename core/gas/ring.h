@@ -74,19 +74,18 @@ class Ring {
     /// A ring between two windows.
     struct Pose {
         struct Stand {
-            double localStart = 0.0; ///< [rad]
-            std::size_t events = 0;  ///< of its cycle that lie behind it
+            double localStart = 0.0;      ///< [rad]
+            std::vector<unsigned> behind; ///< actions of its period that lie behind it
             Memory memory;
         };
         std::vector<double> y;
         std::vector<Stand> members;
-        std::vector<unsigned> actions; ///< of all events, in order
-        StepRecord steps;              ///< of the last window, where others follow
+        StepRecord steps; ///< of the last window, where others follow
         std::vector<FreshInterval> freshIntervals;
     };
     Pose pose() const;
     /// False, and nothing is changed: a pose of another kind of ring, or one in which a cylinder
-    /// stands before or after another event of its cycle.
+    /// has other events behind it.
     bool assume(const Pose& pose);
 
     void setSupply(const SupplyState& supply) {

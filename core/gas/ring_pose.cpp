@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace lobewright::gas {
 namespace {
@@ -10,11 +9,11 @@ namespace {
 constexpr double samePose = 0.05; ///< a hand's step moves a period's start less [rad]
 
 bool alike(const Ring::Pose& a, const Ring::Pose& b) {
-    return a.y.size() == b.y.size() && a.actions == b.actions &&
+    return a.y.size() == b.y.size() &&
            std::equal(a.members.begin(), a.members.end(), b.members.begin(), b.members.end(),
                       [](const Ring::Pose::Stand& x, const Ring::Pose::Stand& y) {
                           return std::fabs(x.localStart - y.localStart) < samePose &&
-                                 x.events == y.events && x.memory.cycle == y.memory.cycle;
+                                 x.behind == y.behind && x.memory.cycle == y.memory.cycle;
                       });
 }
 
@@ -47,10 +46,8 @@ Ring::Pose Ring::pose() const {
     Pose pose;
     pose.y = y_;
     for (const Member& member : members_) {
-        pose.members.push_back(
-            {member.localStart, eventsUpTo(member.localStart).size(), member.memory});
+        pose.members.push_back({member.localStart, eventsUpTo(member.localStart), member.memory});
     }
-    pose.actions = eventsUpTo(std::numeric_limits<double>::infinity());
     if (!neighbours_.none()) {
         pose.steps = steps_;
         pose.freshIntervals = freshIntervals_;
@@ -60,15 +57,13 @@ Ring::Pose Ring::pose() const {
 
 bool Ring::assume(const Pose& pose) {
     const bool followed = !neighbours_.none();
-    const bool sameEvents = pose.actions == eventsUpTo(std::numeric_limits<double>::infinity());
     const bool sameStands =
         std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
                    [this](const Pose::Stand& stand, const Member& member) {
                        return std::fabs(stand.localStart - member.localStart) < samePose &&
-                              stand.events == eventsUpTo(member.localStart).size();
+                              stand.behind == eventsUpTo(member.localStart);
                    });
-    if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameEvents ||
-        !sameStands) {
+    if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameStands) {
         return false;
     }
     y_ = pose.y;
