@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -99,7 +100,7 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     header()->moveSection(baselineColumn, nowColumn);
     setColumnHidden(changeColumn, true);
     setColumnHidden(baselineColumn, true);
-    connect(&Units::instance(), &Units::changed, this, &FiguresPanel::refill);
+    connect(&Units::instance(), &Units::changed, this, &FiguresPanel::refillOnceSeen);
     const auto ask = [this](QTreeWidgetItem* item) {
         const QString figure = item->data(0, Qt::UserRole).toString();
         if (item->parent() && !figure.isEmpty())
@@ -135,12 +136,25 @@ bool FiguresPanel::viewportEvent(QEvent* event) {
 
 void FiguresPanel::showSolution(const SolutionPointer& solution) {
     solution_ = solution;
-    refill();
+    refillOnceSeen();
 }
 
 void FiguresPanel::showBaseline(const SolutionPointer& baseline) {
     baseline_ = baseline;
-    refill();
+    refillOnceSeen();
+}
+
+/// Filling is a fifth of a drag's step, and mostly another tab lies above.
+void FiguresPanel::refillOnceSeen() {
+    isStale_ = !isVisible();
+    if (!isStale_)
+        refill();
+}
+
+void FiguresPanel::showEvent(QShowEvent* event) {
+    if (std::exchange(isStale_, false))
+        refill();
+    QTreeWidget::showEvent(event);
 }
 
 void FiguresPanel::setFilter(const QString& text) {
@@ -230,8 +244,13 @@ void FiguresPanel::refill() {
         group->setData(1, Qt::UserRole, row + 1);
         QTreeWidgetItem* item =
             row < group->childCount() ? group->child(row) : new QTreeWidgetItem(group);
-        item->setText(0, coreTextToWrap(figure.label));
-        item->setData(0, Qt::UserRole, QString::fromStdString(figure.name));
+        const QString name = QString::fromStdString(figure.name);
+        if (item->data(0, Qt::UserRole) != name) {
+            item->setText(0, coreTextToWrap(figure.label));
+            item->setData(0, Qt::UserRole, name);
+            for (const Column column : {nowColumn, changeColumn, baselineColumn})
+                item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+        }
         item->setToolTip(nowColumn, coreText(figure.note));
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
         const FigureChange change =
@@ -252,7 +271,6 @@ void FiguresPanel::refill() {
 
 void FiguresPanel::put(QTreeWidgetItem& item, Column column, const QString& text) {
     item.setText(column, text);
-    item.setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     // Digits are of one width: the text with the most letters is the widest, or nearly so.
     if (text.size() > longest_[column].size())
         longest_[column] = text;

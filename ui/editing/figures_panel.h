@@ -36,10 +36,13 @@ class FiguresPanel : public QTreeWidget {
     bool viewportEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
+    void showEvent(QShowEvent* event) override;
+
   private:
     /// In the order of the model; the baseline stands before the present value on screen.
     enum Column { nameColumn, nowColumn, changeColumn, baselineColumn };
     void refill();
+    void refillOnceSeen();
     void put(QTreeWidgetItem& item, Column column, const QString& text);
     void fitColumns();
     void filterRows();
@@ -48,6 +51,7 @@ class FiguresPanel : public QTreeWidget {
     std::array<QString, 4> longest_; ///< text of each column
     QString filter_;
     bool changedOnly_ = false, isFiltered_ = false;
+    bool isStale_ = false; ///< filled when it is next seen
 };
 
 /// "62.4", "0.312", "2 105": four digits, as figures are quoted.

@@ -2,6 +2,7 @@
 
 #include "core/mechanism/mechanism.h"
 #include "core/units.h"
+#include "ui/plots/thin_line.h"
 #include "ui/units.h"
 
 #include <QMenu>
@@ -79,9 +80,9 @@ void TorquePlot::refill() {
     if (cylindersShown_ && solution() && first.values.size() > 0) {
         const auto angles = mechanism::cylinderAngles(solution()->design.mechanism);
         for (size_t k = 1; k < angles.size(); ++k) {
-            QCPGraph* graph = canvas().addGraph();
+            auto* graph = new ThinGraph(canvas().xAxis, canvas().yAxis); // owned by the plot
             graph->setLayer(QLatin1String(TurnCanvas::baseline));
-            graph->setPen(QPen(tones().quiet, 1, Qt::DotLine));
+            graph->setPen(QPen(tones().tint(tones().quiet, 0.55), 1));
             graph->setName(axisText(tr("torque of cylinder %1").arg(k + 1), first.look.unit));
             QVector<QCPGraphData> points;
             for (const double theta : first.theta) {
@@ -109,12 +110,14 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
         return;
     const QRectF box = canvas().inside();
     const auto yOf = [this](double value) { return canvas().yAxis->coordToPixel(value); };
+    painter.setAntialiasing(false);
     painter.setPen(QPen(tones().ink, 1, Qt::DashLine));
     painter.drawLine(QPointF(box.left(), yOf(totals->mean)),
                      QPointF(box.right(), yOf(totals->mean)));
     painter.setPen(QPen(tones().quiet, 1, Qt::DotLine));
     for (const double edge : {totals->min, totals->max})
         painter.drawLine(QPointF(box.left(), yOf(edge)), QPointF(box.right(), yOf(edge)));
+    painter.setAntialiasing(true);
 
     const auto figure = [this](const char* wanted) -> std::optional<double> {
         const auto* found = solution()->figure(wanted);

@@ -4,6 +4,7 @@
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/readout_strip.h"
+#include "ui/plots/thin_line.h"
 #include "ui/units.h"
 
 #include <QHelpEvent>
@@ -106,9 +107,9 @@ size_t TurnPlot::addCurve(const CurveLook& look) {
     Curve curve;
     curve.look = look;
     QCPAxis* value = look.onRight ? canvas_->yAxis2 : canvas_->yAxis;
-    curve.before = canvas_->addGraph(canvas_->xAxis, value);
+    curve.before = new ThinGraph(canvas_->xAxis, value); // owned by the plot
     curve.before->setLayer(QLatin1String(TurnCanvas::baseline));
-    curve.now = canvas_->addGraph(canvas_->xAxis, value);
+    curve.now = new ThinGraph(canvas_->xAxis, value);
     curves_.push_back(curve);
     applyPens();
     return curves_.size() - 1;
@@ -249,7 +250,9 @@ void TurnPlot::paintMarks(QCPPainter& painter) const {
         QColor faint = colour;
         faint.setAlphaF(0.45F);
         painter.setPen(QPen(faint, 1, Qt::DotLine));
+        painter.setAntialiasing(false); // crisp, and dots cost a tenth
         painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+        painter.setAntialiasing(true);
         const QString text = letters(event.kind);
         const double half = 0.5 * metrics.horizontalAdvance(text);
         for (int line = 0; line < 2; ++line) {

@@ -36,8 +36,11 @@ void TurnView::showGeometry(const GeometryPointer& geometry) {
 }
 
 void TurnView::showSolution(const SolutionPointer& solution) {
+    const bool isShown = solution && !engine_.isEmpty() && engine_.design() == solution->design;
     engine_.setSolution(solution);
-    refresh();
+    // Under the hand the motion was drawn ahead of the gas.
+    if (!isShown || showsGas())
+        refresh();
 }
 
 void TurnView::showBaseline(const SolutionPointer& baseline) {

@@ -61,6 +61,8 @@ class TurnView : public QWidget {
     virtual std::optional<Addition> additionAt(const QPointF&) const { return std::nullopt; }
     /// What the Insert key puts at the shaft angle.
     virtual std::optional<Addition> additionAtAngle() const { return std::nullopt; }
+    /// Whether the drawing shows more of a solution than its motion.
+    virtual bool showsGas() const { return true; }
     /// Whether anything but painting depends on the shaft angle (handles that ride along).
     virtual bool handlesFollowAngle() const { return false; }
 

@@ -3,6 +3,7 @@
 #include "core/track/track.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
+#include "ui/plots/thin_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr int samplesPerTurn = 1440;
+constexpr int fewestSamples = 360, mostSamples = 1440; ///< of a curve over the turn
 
 } // namespace
 
@@ -49,6 +50,10 @@ UnrolledFrame::UnrolledFrame(const ShownEngine& engine, const QRectF& area, doub
     }
 }
 
+int UnrolledFrame::samples() const {
+    return std::clamp(static_cast<int>(right() - left_), fewestSamples, mostSamples);
+}
+
 double UnrolledFrame::right() const {
     return left_ + units::turn * pixelsPerRadian();
 }
@@ -59,9 +64,10 @@ QPointF UnrolledFrame::axisPoint(End end, double u) const {
 
 QPolygonF UnrolledFrame::pitchCurve(End end) const {
     QPolygonF curve;
-    for (int i = 0; i <= samplesPerTurn; ++i)
-        curve << axisPoint(end, units::turn * i / samplesPerTurn);
-    return curve;
+    const int count = samples();
+    for (int i = 0; i <= count; ++i)
+        curve << axisPoint(end, units::turn * i / count);
+    return thinned(curve);
 }
 
 QPolygonF UnrolledFrame::surface(End end, bool pullFlank) const {
@@ -69,21 +75,22 @@ QPolygonF UnrolledFrame::surface(End end, bool pullFlank) const {
     QPolygonF curve;
     // Some way past both ends, because the surface leads or trails its pitch point.
     const double extra = std::abs(r) / pitchRadius_;
-    for (int i = 0; i <= samplesPerTurn; ++i) {
-        const double at = -extra + (units::turn + 2.0 * extra) * i / samplesPerTurn;
+    const int count = samples();
+    for (int i = 0; i <= count; ++i) {
+        const double at = -extra + (units::turn + 2.0 * extra) * i / count;
         const auto lift = engine_->pair().curve(end).at(patternAngle(end, at));
         const double slope = lift.y1 / pitchRadius_;
         const double cosine = 1.0 / std::hypot(1.0, slope);
         curve << QPointF(x(at) + r * slope * cosine * scale_, y(end, lift.y - r * cosine));
     }
-    return curve;
+    return thinned(curve);
 }
 
 TrackLimits trackLimits(const ShownEngine& engine, const UnrolledFrame& frame, End end) {
     const auto& design = engine.design();
     const double pitchRadius = design.mechanism.pitchRadius;
     const auto& roller = design.mechanism.roller;
-    const Samples u = Samples::LinSpaced(samplesPerTurn + 1, 0.0, units::turn);
+    const Samples u = Samples::LinSpaced(mostSamples + 1, 0.0, units::turn);
     const auto lift = engine.pair().curve(end).sample(u + frame.lead(end));
     const Samples angle = track::contactAngle(lift, pitchRadius).abs();
     Samples least = Samples::Constant(u.size(), 1e300);

@@ -46,6 +46,7 @@ class UnrolledFrame {
     QPolygonF surface(End end, bool pullFlank) const;
 
   private:
+    int samples() const; ///< of a curve: one a pixel will do
     const ShownEngine* engine_ = nullptr;
     double scale_ = 1.0;
     double pitchRadius_ = 0.0;

@@ -26,6 +26,7 @@ class UnrolledTracks : public TurnView {
     void layOut() override;
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;
+    bool showsGas() const override { return false; }
     double radiansPerPixel() const override { return 1.0 / frame_.pixelsPerRadian(); }
     bool clickedGround(const QPointF& point) override;
     std::optional<Addition> additionAt(const QPointF& point) const override;

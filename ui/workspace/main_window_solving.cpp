@@ -158,11 +158,15 @@ void MainWindow::solutionFailed(const Problems& problems) {
 }
 
 void MainWindow::showLimitsSummary() {
-    limitsButton_->setText(limits_->summary());
+    if (const QString summary = limits_->summary(); summary != limitsButton_->text())
+        limitsButton_->setText(summary);
     const int graver =
         limits_->count(solution::Severity::error) + limits_->count(solution::Severity::warning);
-    side_->setTabText(static_cast<int>(SideTab::limits),
-                      graver ? tr("Limits (%1)").arg(graver) : tr("Limits"));
+    // A tab lays the whole side out anew even for the same words.
+    const int tab = static_cast<int>(SideTab::limits);
+    const QString title = graver ? tr("Limits (%1)").arg(graver) : tr("Limits");
+    if (side_->tabText(tab) != title)
+        side_->setTabText(tab, title);
 }
 
 } // namespace lobewright::ui
