@@ -92,12 +92,35 @@ void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring
     solution.effort.askedChange = search.asked;
 }
 
+/// As exact as a search near another cycle is to be.
+CycleOptions asNear(CycleOptions options) {
+    options.relativeTolerance = options.nearTolerance;
+    options.steadyTolerance = options.nearSteadiness;
+    return options;
+}
+
+/// Takes the burn start of a similar engine where that will do.
+bool keepsBurnStart(Model& model, const CycleOptions& options) {
+    const CycleStart* near = startNear(model, options);
+    return near && options.keepBurnStart && model.searchesBurnStart() &&
+           !model.setBurnStart(near->burnStart);
+}
+
 /// Moves the burn start to the best torque where that is asked for, looking first with `scout`;
 /// then finds the steady state.
 Result<SteadySearch> settle(Model& model, Ring& scout, Ring& ring, const CycleOptions& options,
                             Monitor& monitor, AndersonAcceleration& acceleration) {
     if (!model.searchesBurnStart()) {
         return findSteadyState(ring, options, monitor, acceleration);
+    }
+    if (keepsBurnStart(model, options)) {
+        Result<SteadySearch> search = findSteadyState(ring, asNear(options), monitor, acceleration);
+        if (!search) {
+            return search;
+        }
+        SteadySearch found = std::move(search).value();
+        found.near = true;
+        return found;
     }
     CycleOptions left = options;
     const Result<bool> learnt = findBestStart(model, scout, ring, left, monitor, acceleration);
@@ -118,10 +141,8 @@ std::optional<SteadySearch> settleNear(Model& model, Ring& ring, const CycleOpti
         return std::nullopt;
     }
     acceleration = near->acceleration;
-    CycleOptions limited = options;
+    CycleOptions limited = asNear(options);
     limited.maxPeriods = std::min(options.maxPeriods, nearPeriods);
-    limited.relativeTolerance = options.nearTolerance;
-    limited.steadyTolerance = options.nearSteadiness;
     if (model.searchesBurnStart() && !options.keepBurnStart) {
         const Result<bool> found = findBestStartNear(model, ring, limited, monitor, acceleration);
         if (!found || !*found) {

@@ -75,7 +75,7 @@ class Ring {
     struct Pose {
         struct Stand {
             double localStart = 0.0;      ///< [rad]
-            std::vector<unsigned> behind; ///< actions of its period that lie behind it
+            std::vector<unsigned> behind; ///< actions since the closing that began its period
             Memory memory;
         };
         std::vector<double> y;
@@ -229,6 +229,7 @@ class Ring {
     // ring_stops.cpp
     std::size_t stopAfter(double localAngle) const;
     std::vector<unsigned> eventsUpTo(double localAngle) const;
+    std::vector<unsigned> eventsBehind(std::size_t member) const;
     double nextStopAngle() const;
     bool applyStops(); ///< true: something happened
     void applyStop(std::size_t member, unsigned actions);

@@ -42,11 +42,17 @@ std::vector<double> numbersOf(Memory memory) {
 
 } // namespace
 
+/// At a closing everything lies ahead, whichever port closes last.
+std::vector<unsigned> Ring::eventsBehind(std::size_t member) const {
+    return standsAtClosing(member) ? std::vector<unsigned>()
+                                   : eventsUpTo(members_[member].localStart);
+}
+
 Ring::Pose Ring::pose() const {
     Pose pose;
     pose.y = y_;
-    for (const Member& member : members_) {
-        pose.members.push_back({member.localStart, eventsUpTo(member.localStart), member.memory});
+    for (std::size_t k = 0; k < members_.size(); ++k) {
+        pose.members.push_back({members_[k].localStart, eventsBehind(k), members_[k].memory});
     }
     if (!neighbours_.none()) {
         pose.steps = steps_;
@@ -57,12 +63,10 @@ Ring::Pose Ring::pose() const {
 
 bool Ring::assume(const Pose& pose) {
     const bool followed = !neighbours_.none();
-    const bool sameStands =
-        std::equal(pose.members.begin(), pose.members.end(), members_.begin(), members_.end(),
-                   [this](const Pose::Stand& stand, const Member& member) {
-                       return std::fabs(stand.localStart - member.localStart) < samePose &&
-                              stand.behind == eventsUpTo(member.localStart);
-                   });
+    bool sameStands = pose.members.size() == members_.size();
+    for (std::size_t k = 0; sameStands && k < members_.size(); ++k) {
+        sameStands = pose.members[k].behind == eventsBehind(k);
+    }
     if (pose.y.size() != y_.size() || followed == pose.steps.begin.empty() || !sameStands) {
         return false;
     }

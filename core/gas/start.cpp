@@ -39,7 +39,7 @@ std::shared_ptr<const CycleStart> cycleStart(const Model& model, const Ring& rin
                                              const AndersonAcceleration& acceleration) {
     return std::make_shared<const CycleStart>(
         CycleStart{model.period(), model.burnStart * model.chamber->cyclesPerTurn(), model.fired,
-                   ring.pose(), acceleration});
+                   model.settings.supply.kind, ring.pose(), acceleration});
 }
 
 std::shared_ptr<const CycleStart>
@@ -66,7 +66,8 @@ startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
 
 const CycleStart* startNear(const Model& model, const CycleOptions& options) {
     const CycleStart* near = options.near.get();
-    const bool fits = near && near->period == model.period() && near->fired == model.fired;
+    const bool fits = near && near->period == model.period() && near->fired == model.fired &&
+                      near->supply == model.settings.supply.kind;
     return fits ? near : nullptr;
 }
 

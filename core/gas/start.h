@@ -18,6 +18,7 @@ struct CycleStart {
     double period = 0.0;    ///< [rad]
     double burnStart = 0.0; ///< cycle angle [rad]
     bool fired = false;
+    SupplyKind supply = SupplyKind::reservoir;
     Ring::Pose pose;
     AndersonAcceleration acceleration; ///< how windows answered to the state they began with
 };

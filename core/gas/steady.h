@@ -15,7 +15,7 @@ struct SteadySearch {
     int unsteady = 0;      ///< windows that did not repeat their state, or not exactly enough
     double asked = 0.0;    ///< the change below which one does
     bool steady = false;   ///< the goal was reached; otherwise the last state is left in the ring
-    bool near = false;     ///< it began where a similar engine's was
+    bool near = false;     ///< it began where a similar engine's was, or kept its burn start
 };
 
 /// Integrates windows, combining them by Anderson's method, until the ring repeats itself within

@@ -83,7 +83,7 @@ struct Request {
     std::vector<std::string> groups; ///< of figures; empty: all of them
     bool valid = false;              ///< the design is known to obey every rule
     /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
-    /// burn start where the best one is asked for, and is as exact as the eye (1e-4).
+    /// burn start where the best one is asked for, and is as exact as the eye (3e-4).
     bool live = false;
     /// Where the search for the gas cycle may begin; the answer is as exact as from nowhere, but
     /// may differ from it within that. Not for `live`.
