@@ -405,7 +405,7 @@
         <translation>Mit dieser Masse verbleibende Axialkraft</translation>
     </message>
     <message>
-        <source>Axial force left, one cylinder, share of the inlet piston's</source>
+        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
         <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
     </message>
     <message>
@@ -429,7 +429,7 @@
         <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Below this: cos α less the guide's friction share. Default %1 and %2 (own estimate).</source>
+        <source>Below this: cos α less the guide&apos;s friction share. Default %1 and %2 (own estimate).</source>
         <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
     </message>
     <message>
@@ -689,7 +689,7 @@
         <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe %1.</translation>
     </message>
     <message>
-        <source>Crank degrees from firing top dead centre; "best-torque" searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
+        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
         <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
     </message>
     <message>
@@ -725,7 +725,7 @@
         <translation>Zykluswinkel ab innerem Totpunkt</translation>
     </message>
     <message>
-        <source>Cycle degrees from the inner dead centre of the pair; "best-torque" searches %1 to +%2 for the highest net work.</source>
+        <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches %1 to +%2 for the highest net work.</source>
         <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von %1 bis +%2 die größte Nettoarbeit.</translation>
     </message>
     <message>
@@ -1725,7 +1725,7 @@
         <translation>Punkte und Normalen der Flanken, mit dem Fehler der ebenen Näherung.</translation>
     </message>
     <message>
-        <source>Poisson's ratio</source>
+        <source>Poisson&apos;s ratio</source>
         <translation>Querkontraktionszahl</translation>
     </message>
     <message>
@@ -2205,7 +2205,7 @@
         <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = %1 ist die höchste Temperatur um %2 bis %3 K zu hoch.</translation>
     </message>
     <message>
-        <source>The track that moves the exhaust pistons: "same" as the inlet track, or a pattern of its own.</source>
+        <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
         <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
     </message>
     <message>
@@ -2321,7 +2321,7 @@
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine's.</source>
+        <source>What is so many times a usual engine&apos;s.</source>
         <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
     </message>
     <message>
@@ -2661,7 +2661,7 @@
         <translation>μ_guide zwischen Kolben und Bohrung unter Seitenkraft. Vorgabe %1.</translation>
     </message>
     <message>
-        <source>μ_s: friction of the slip across the roller's width. Default %1.</source>
+        <source>μ_s: friction of the slip across the roller&apos;s width. Default %1.</source>
         <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe %1.</translation>
     </message>
     <message>
@@ -2770,7 +2770,7 @@
         <translation>de</translation>
     </message>
     <message>
-        <source>Friction of the adjuster's spline less the force along it, least (on half the pitch radius)</source>
+        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
         <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
@@ -2798,95 +2798,95 @@
         <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
-        <source>"%1" begins nothing that a formula may hold</source>
-        <translation>"%1" beginnt nichts, was in einer Formel stehen darf</translation>
+        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
+        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
     </message>
     <message>
-        <source>"%1" does not begin with a number; it must be %2</source>
-        <translation>"%1" beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+        <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
+        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
     </message>
     <message>
-        <source>"%1" has a separator in the number; write 1500.5, with a point and no thousands separators</source>
-        <translation>"%1" hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+        <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
+        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
     </message>
     <message>
-        <source>"%1" has no unit; it must be %2</source>
-        <translation>"%1" hat keine Einheit; verlangt ist %2</translation>
+        <source>&quot;%1&quot; has no unit; it must be %2</source>
+        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
     </message>
     <message>
-        <source>"%1" is %2</source>
-        <translation>"%1" %2 ist</translation>
+        <source>&quot;%1&quot; is %2</source>
+        <translation>&quot;%1&quot; %2 ist</translation>
     </message>
     <message>
-        <source>"%1" is %2; it must be %3</source>
-        <translation>"%1" ist %2; verlangt ist %3</translation>
+        <source>&quot;%1&quot; is %2; it must be %3</source>
+        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
     </message>
     <message>
-        <source>"%1" is given</source>
-        <translation>"%1" angegeben ist</translation>
+        <source>&quot;%1&quot; is given</source>
+        <translation>&quot;%1&quot; angegeben ist</translation>
     </message>
     <message>
-        <source>"%1" is given twice; it must be given once</source>
-        <translation>"%1" steht zweimal da; einmal muss es genügen</translation>
+        <source>&quot;%1&quot; is given twice; it must be given once</source>
+        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
     </message>
     <message>
-        <source>"%1" is no value of this design</source>
-        <translation>"%1" ist kein Wert dieses Entwurfs</translation>
+        <source>&quot;%1&quot; is no value of this design</source>
+        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
     </message>
     <message>
-        <source>"%1" is not a function</source>
-        <translation>"%1" ist keine Funktion</translation>
+        <source>&quot;%1&quot; is not a function</source>
+        <translation>&quot;%1&quot; ist keine Funktion</translation>
     </message>
     <message>
-        <source>"%1" is not a key here; %2</source>
-        <translation>"%1" ist hier kein Schlüssel; %2</translation>
+        <source>&quot;%1&quot; is not a key here; %2</source>
+        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
     </message>
     <message>
-        <source>"%1" is not a key here; the nearest known key is "%2"</source>
-        <translation>"%1" ist hier kein Schlüssel; der nächstliegende bekannte ist "%2"</translation>
+        <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
     </message>
     <message>
-        <source>"%1" is not a unit known here; the nearest is "%2"; known: %3</source>
-        <translation>"%1" ist keine hier bekannte Einheit; am nächsten liegt "%2"; bekannt: %3</translation>
+        <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
+        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
     </message>
     <message>
-        <source>"%1" is not known</source>
-        <translation>"%1" ist unbekannt</translation>
+        <source>&quot;%1&quot; is not known</source>
+        <translation>&quot;%1&quot; ist unbekannt</translation>
     </message>
     <message>
-        <source>"%1" is one of %2</source>
-        <translation>"%1" eines von %2 ist</translation>
+        <source>&quot;%1&quot; is one of %2</source>
+        <translation>&quot;%1&quot; eines von %2 ist</translation>
     </message>
     <message>
-        <source>"%1" is the name of another snapshot; no two may be alike</source>
-        <translation>"%1" ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+        <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
+        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
     </message>
     <message>
-        <source>"%1" is too large</source>
-        <translation>"%1" ist zu groß</translation>
+        <source>&quot;%1&quot; is too large</source>
+        <translation>&quot;%1&quot; ist zu groß</translation>
     </message>
     <message>
-        <source>"%1" of %2 arguments is not known</source>
-        <translation>"%1" mit %2 Argumenten ist unbekannt</translation>
+        <source>&quot;%1&quot; of %2 arguments is not known</source>
+        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
-        <source>"%1" stands where a value is due</source>
-        <translation>"%1" steht, wo ein Wert hingehört</translation>
+        <source>&quot;%1&quot; stands where a value is due</source>
+        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
     </message>
     <message>
-        <source>"%1" stands where the formula should end</source>
-        <translation>"%1" steht, wo die Formel enden sollte</translation>
+        <source>&quot;%1&quot; stands where the formula should end</source>
+        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
     </message>
     <message>
-        <source>"Engine components: piston mean speed", motor-car.net item %1</source>
-        <translation>"Engine components: piston mean speed", motor-car.net, Beitrag %1</translation>
+        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item %1</source>
+        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag %1</translation>
     </message>
     <message>
-        <source>"What is mean piston speed of engines", engineeringstuff.co.in</source>
-        <translation>"What is mean piston speed of engines", engineeringstuff.co.in</translation>
+        <source>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</source>
+        <translation>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</translation>
     </message>
     <message>
-        <source>%1 % of one inlet-side piston's inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
+        <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
         <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
     </message>
     <message>
@@ -2986,8 +2986,8 @@
         <translation>%1 in = %2 m, %3 lb = %4 kg (internationales Yard und Pound, %5)</translation>
     </message>
     <message>
-        <source>%1 is "%2"; it must be "%3" or a group of keys</source>
-        <translation>%1 ist "%2"; verlangt ist "%3" oder eine Gruppe von Schlüsseln</translation>
+        <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
+        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
         <source>%1 is %2 mm, must %3</source>
@@ -3006,8 +3006,8 @@
         <translation>%1 ist %2, von einem neueren Programm geschrieben; dieses liest bis %3</translation>
     </message>
     <message>
-        <source>%1 is %2; it must be "%3"</source>
-        <translation>%1 ist %2; verlangt ist "%3"</translation>
+        <source>%1 is %2; it must be &quot;%3&quot;</source>
+        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
     </message>
     <message>
         <source>%1 is %2; it must be %3</source>
@@ -3046,8 +3046,8 @@
         <translation>%1 ist %2; verlangt ist eine ganze Zahl von 1 bis %3</translation>
     </message>
     <message>
-        <source>%1 is %2; it must be one of %3; the nearest is "%4"</source>
-        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt "%4"</translation>
+        <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
     </message>
     <message>
         <source>%1 is %2; it must be true or false</source>
@@ -3062,8 +3062,8 @@
         <translation>%1 ist ein Ordner, keine Entwurfsdatei</translation>
     </message>
     <message>
-        <source>%1 is missing; "%2" must be given</source>
-        <translation>%1 fehlt; "%2" muss angegeben sein</translation>
+        <source>%1 is missing; &quot;%2&quot; must be given</source>
+        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
     </message>
     <message>
         <source>%1 is not a number of JSON; numbers must be finite</source>
@@ -3442,8 +3442,8 @@
         <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
-        <source>Dirac Delta science and engineering encyclopedia, "brake mean effective pressure"</source>
-        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, "brake mean effective pressure"</translation>
+        <source>Dirac Delta science and engineering encyclopedia, &quot;brake mean effective pressure&quot;</source>
+        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, &quot;brake mean effective pressure&quot;</translation>
     </message>
     <message>
         <source>Displaced volume, a second</source>
@@ -3522,8 +3522,8 @@
         <translation>Erster Hauptsatz über einen Zyklus.</translation>
     </message>
     <message>
-        <source>Format is %1; it must be "%2"</source>
-        <translation>Das Format ist %1; verlangt ist "%2"</translation>
+        <source>Format is %1; it must be &quot;%2&quot;</source>
+        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
     </message>
     <message>
         <source>Format version</source>
@@ -3690,7 +3690,7 @@
         <translation>ISO %1: nominelle Lebensdauer, a₁ = %2, kein Beiwert für die Schmierung.</translation>
     </message>
     <message>
-        <source>ISO %1: power mean with exponent %2/%3 over the roller's turns.</source>
+        <source>ISO %1: power mean with exponent %2/%3 over the roller&apos;s turns.</source>
         <translation>ISO %1: Potenzmittel mit dem Exponenten %2/%3 über die Umdrehungen der Rolle.</translation>
     </message>
     <message>
@@ -3894,7 +3894,7 @@
         <translation>P = ω·T ≤ ω·T_max, exakt</translation>
     </message>
     <message>
-        <source>Path along the track over the roller's circumference.</source>
+        <source>Path along the track over the roller&apos;s circumference.</source>
         <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
     </message>
     <message>
@@ -4110,7 +4110,7 @@
         <translation>Die Ladung steht %1 Umgebungsdruck.</translation>
     </message>
     <message>
-        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller's edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
+        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
         <translation>Die Kontaktellipse%1 ist %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt: Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
     </message>
     <message>
@@ -4246,7 +4246,7 @@
         <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine's, and how many times, is not given.</source>
+        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
         <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
     </message>
     <message>
@@ -4266,7 +4266,7 @@
         <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
     </message>
     <message>
-        <source>a few per cent of the power: the standards' reference states differ</source>
+        <source>a few per cent of the power: the standards&apos; reference states differ</source>
         <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
     </message>
     <message>
@@ -4278,8 +4278,8 @@
         <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
-        <source>a fuel consumption, e.g. "%1 g/kWh"</source>
-        <translation>ein Kraftstoffverbrauch, z. B. "%1 g/kWh"</translation>
+        <source>a fuel consumption, e.g. &quot;%1 g/kWh&quot;</source>
+        <translation>ein Kraftstoffverbrauch, z. B. &quot;%1 g/kWh&quot;</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -4306,16 +4306,16 @@
         <translation>Eine Voreilung von %1° der Kurbel hält einen Schlitz im inneren Totpunkt offen</translation>
     </message>
     <message>
-        <source>a length, e.g. "%1 mm"</source>
-        <translation>eine Länge, z. B. "%1 mm"</translation>
+        <source>a length, e.g. &quot;%1 mm&quot;</source>
+        <translation>eine Länge, z. B. &quot;%1 mm&quot;</translation>
     </message>
     <message>
         <source>a list</source>
         <translation>eine Liste</translation>
     </message>
     <message>
-        <source>a mass, e.g. "%1 kg"</source>
-        <translation>eine Masse, z. B. "%1 kg"</translation>
+        <source>a mass, e.g. &quot;%1 kg&quot;</source>
+        <translation>eine Masse, z. B. &quot;%1 kg&quot;</translation>
     </message>
     <message>
         <source>a number</source>
@@ -4326,20 +4326,20 @@
         <translation>eine Zahl oder %1</translation>
     </message>
     <message>
-        <source>a number or a percentage, e.g. "%1 %"</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. "%1 %"</translation>
+        <source>a number or a percentage, e.g. &quot;%1 %&quot;</source>
+        <translation>eine Zahl oder Prozentzahl, z. B. &quot;%1 %&quot;</translation>
     </message>
     <message>
         <source>a parenthesis is not closed</source>
         <translation>Eine Klammer ist nicht geschlossen</translation>
     </message>
     <message>
-        <source>a power, e.g. "%1 kW"</source>
-        <translation>eine Leistung, z. B. "%1 kW"</translation>
+        <source>a power, e.g. &quot;%1 kW&quot;</source>
+        <translation>eine Leistung, z. B. &quot;%1 kW&quot;</translation>
     </message>
     <message>
-        <source>a pressure, e.g. "%1 bar"</source>
-        <translation>ein Druck, z. B. "%1 bar"</translation>
+        <source>a pressure, e.g. &quot;%1 bar&quot;</source>
+        <translation>ein Druck, z. B. &quot;%1 bar&quot;</translation>
     </message>
     <message>
         <source>a roller of %1 mm radius undercuts the %2 flank of the %3: worst at pattern angle %4°, %5 mm from the shaft axis, where the relative radius is %6 mm; no cusp is cut up to a radius of %7 mm, or by a gentler lift there</source>
@@ -4350,36 +4350,36 @@
         <translation>ein Rollenradius unter %1 mm schneidet keine Spitze</translation>
     </message>
     <message>
-        <source>a shaft speed, e.g. "%1 rpm"</source>
-        <translation>eine Drehzahl, z. B. "%1 rpm"</translation>
+        <source>a shaft speed, e.g. &quot;%1 rpm&quot;</source>
+        <translation>eine Drehzahl, z. B. &quot;%1 rpm&quot;</translation>
     </message>
     <message>
         <source>a single value</source>
         <translation>ein einzelner Wert</translation>
     </message>
     <message>
-        <source>a temperature, e.g. "%1 °C"</source>
-        <translation>eine Temperatur, z. B. "%1 °C"</translation>
+        <source>a temperature, e.g. &quot;%1 °C&quot;</source>
+        <translation>eine Temperatur, z. B. &quot;%1 °C&quot;</translation>
     </message>
     <message>
         <source>a text</source>
         <translation>ein Text</translation>
     </message>
     <message>
-        <source>a torque, e.g. "%1 N·m"</source>
-        <translation>ein Drehmoment, z. B. "%1 N·m"</translation>
+        <source>a torque, e.g. &quot;%1 N·m&quot;</source>
+        <translation>ein Drehmoment, z. B. &quot;%1 N·m&quot;</translation>
     </message>
     <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
         <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
     </message>
     <message>
-        <source>a velocity, e.g. "%1 m/s"</source>
-        <translation>eine Geschwindigkeit, z. B. "%1 m/s"</translation>
+        <source>a velocity, e.g. &quot;%1 m/s&quot;</source>
+        <translation>eine Geschwindigkeit, z. B. &quot;%1 m/s&quot;</translation>
     </message>
     <message>
-        <source>a volume, e.g. "%1 L"</source>
-        <translation>ein Volumen, z. B. "%1 L"</translation>
+        <source>a volume, e.g. &quot;%1 L&quot;</source>
+        <translation>ein Volumen, z. B. &quot;%1 L&quot;</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -4434,8 +4434,8 @@
         <translation>Die Amplituden ergeben zusammen %1 mm, verlangt sind mindestens %2 mm</translation>
     </message>
     <message>
-        <source>an angle, e.g. "%1 °"</source>
-        <translation>ein Winkel, z. B. "%1 °"</translation>
+        <source>an angle, e.g. &quot;%1 °&quot;</source>
+        <translation>ein Winkel, z. B. &quot;%1 °&quot;</translation>
     </message>
     <message>
         <source>an edge at %1 mm with a shift of %2 mm never opens or never closes within a stroke of %3 mm</source>
@@ -4890,8 +4890,8 @@
         <translation>Innenkante</translation>
     </message>
     <message>
-        <source>is "%1", which is not in the table of track materials, and no allowable stress is given</source>
-        <translation>ist "%1"; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+        <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
+        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
     </message>
     <message>
         <source>is %1 %2, must be positive</source>
@@ -5166,8 +5166,8 @@
         <translation>höchstens der Rollenradius sein, %1 mm, um zwischen die Flanken einer geschlossenen Bahn zu passen</translation>
     </message>
     <message>
-        <source>not valid JSON near "%1"</source>
-        <translation>kein gültiges JSON bei "%1"</translation>
+        <source>not valid JSON near &quot;%1&quot;</source>
+        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
     </message>
     <message>
         <source>note</source>
@@ -5458,7 +5458,7 @@
         <translation>Der Fräserradius ist %1 mm; er muss %2</translation>
     </message>
     <message>
-        <source>the design cannot stand without the adjuster's setting</source>
+        <source>the design cannot stand without the adjuster&apos;s setting</source>
         <translation>der Entwurf kann ohne die Stellung des Verstellers nicht stehen</translation>
     </message>
     <message>
@@ -5542,8 +5542,8 @@
         <translation>die größten Zweitakt-Diesel</translation>
     </message>
     <message>
-        <source>the line reads "%1"; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht "%1"; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+        <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
+        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
     </message>
     <message>
         <source>the mean torque is below %1 % of the peak</source>
@@ -5554,8 +5554,8 @@
         <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
     </message>
     <message>
-        <source>the nearest known key is "%1"</source>
-        <translation>der nächstliegende bekannte ist "%1"</translation>
+        <source>the nearest known key is &quot;%1&quot;</source>
+        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1 levels; no design needs that</source>
@@ -5570,8 +5570,8 @@
         <translation>Die Zahl der Punkte ist %1, verlangt sind mindestens 2</translation>
     </message>
     <message>
-        <source>the parenthesis of "%1" is not closed</source>
-        <translation>Die Klammer von "%1" ist nicht geschlossen</translation>
+        <source>the parenthesis of &quot;%1&quot; is not closed</source>
+        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the piston rings</source>
@@ -5630,12 +5630,12 @@
         <translation>Der Text endet, bevor der Entwurf vollständig ist</translation>
     </message>
     <message>
-        <source>the time is "%1"; it must be a date and time of ISO 8601, or empty</source>
-        <translation>Die Zeit ist "%1"; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+        <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
+        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
     </message>
     <message>
-        <source>the time of the snapshot is "%1"; it must be a date and time of ISO 8601</source>
-        <translation>Die Zeit der Variante ist "%1"; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+        <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
+        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
     </message>
     <message>
         <source>the top level</source>
@@ -5678,8 +5678,8 @@
         <translation>Es gibt mehr Fehler, als hier aufgezählt sind</translation>
     </message>
     <message>
-        <source>there is no figure "%1"</source>
-        <translation>Es gibt keinen Kennwert "%1"</translation>
+        <source>there is no figure &quot;%1&quot;</source>
+        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -5906,7 +5906,7 @@
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower's share of the indicated work.</source>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower&apos;s share of the indicated work.</source>
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl fällt; der Anteil des Gebläses an der inneren Arbeit.</translation>
     </message>
     <message>
@@ -5950,11 +5950,11 @@
         <translation>1/min</translation>
     </message>
     <message>
-        <source>Adjuster's spline holds itself</source>
+        <source>Adjuster&apos;s spline holds itself</source>
         <translation>Verzahnung des Verstellers hält sich selbst</translation>
     </message>
     <message>
-        <source>"%1" could be read in two ways; put a space between the number and its unit</source>
+        <source>&quot;%1&quot; could be read in two ways; put a space between the number and its unit</source>
         <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
     </message>
     <message>
@@ -6166,7 +6166,7 @@
         <translation>Schließen des letzten Schlitzes</translation>
     </message>
     <message>
-        <source>Least squares: what the best mass leaves of the inlet piston's force.</source>
+        <source>Least squares: what the best mass leaves of the inlet piston&apos;s force.</source>
         <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
     </message>
     <message>
@@ -6206,7 +6206,7 @@
         <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
     </message>
     <message>
-        <source>Newton's law of cooling for two crowns and the liner between them; coefficient of Woschni %1 or Hohenberg %2 (Heywood, § %3).</source>
+        <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni %1 or Hohenberg %2 (Heywood, § %3).</source>
         <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni %1 oder Hohenberg %2 (Heywood, § %3).</translation>
     </message>
     <message>
@@ -6828,8 +6828,8 @@
 <context>
     <name>LoopWork</name>
     <message>
-        <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href="view:pressure-volume"&gt;Pressure over volume&lt;/a&gt;.</source>
-        <translation>∮p dV = %1 eines Zylinders je Umdrehung: die Fläche der Schleife in &lt;a href="view:pressure-volume"&gt;Druck über Volumen&lt;/a&gt;.</translation>
+        <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href=&quot;view:pressure-volume&quot;&gt;Pressure over volume&lt;/a&gt;.</source>
+        <translation>∮p dV = %1 eines Zylinders je Umdrehung: die Fläche der Schleife in &lt;a href=&quot;view:pressure-volume&quot;&gt;Druck über Volumen&lt;/a&gt;.</translation>
     </message>
 </context>
 <context>
@@ -7029,7 +7029,7 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>this report's speed, %1/min</source>
+        <source>this report&apos;s speed, %1/min</source>
         <translation>Drehzahl dieses Berichts, %1/min</translation>
     </message>
     <message>
@@ -7217,7 +7217,7 @@
         <translation>Bahnen</translation>
     </message>
     <message>
-        <source>At the pitch radius, over one turn of the shaft. Undercut margin: by how much the roller's radius may grow before the track has a cusp anywhere on its width; negative: it is undercut.</source>
+        <source>At the pitch radius, over one turn of the shaft. Undercut margin: by how much the roller&apos;s radius may grow before the track has a cusp anywhere on its width; negative: it is undercut.</source>
         <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
     </message>
     <message>
@@ -7287,6 +7287,34 @@
     <message>
         <source>Largest pressure angle</source>
         <translation>Größter Eingriffswinkel</translation>
+    </message>
+    <message>
+        <source>Beside the baseline “%1”</source>
+        <translation>Neben dem Bezugsentwurf „%1“</translation>
+    </message>
+    <message>
+        <source>The same numbers and the same figures.</source>
+        <translation>Dieselben Zahlen und dieselben Kennwerte.</translation>
+    </message>
+    <message>
+        <source>What is different in the design:</source>
+        <translation>Was am Entwurf anders ist:</translation>
+    </message>
+    <message>
+        <source>What comes of it:</source>
+        <translation>Was sich daraus ergibt:</translation>
+    </message>
+    <message>
+        <source>%1, baseline %2</source>
+        <translation>%1, Bezug %2</translation>
+    </message>
+    <message>
+        <source>%1, not in the baseline</source>
+        <translation>%1, im Bezugsentwurf nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>gone, baseline %1</source>
+        <translation>entfallen, Bezug %1</translation>
     </message>
 </context>
 <context>
@@ -8130,7 +8158,7 @@
         <translation>Lagerlast</translation>
     </message>
     <message>
-        <source>Radial bearing in the plane of this track's roller axes at outer dead centre, on the shaft.</source>
+        <source>Radial bearing in the plane of this track&apos;s roller axes at outer dead centre, on the shaft.</source>
         <translation>Radiallager in der Ebene der Rollenachsen dieser Bahn im äußeren Totpunkt, auf die Welle.</translation>
     </message>
     <message>
@@ -8692,7 +8720,7 @@
         <translation>Grad der Kurve zwischen den Zeilen</translation>
     </message>
     <message>
-        <source>Only the roller's own radius makes the track exactly</source>
+        <source>Only the roller&apos;s own radius makes the track exactly</source>
         <translation>Nur der Radius der Rolle selbst ergibt die genaue Bahn</translation>
     </message>
     <message>
@@ -9149,32 +9177,9 @@
         <source>Close this line</source>
         <translation>Diese Zeile schließen</translation>
     </message>
-</context>
-<context>
-    <name>lobewright::ui::HintStrip</name>
     <message>
-        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 explains the pane you are in.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+7 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind.</translation>
-    </message>
-    <message>
-        <source>First &amp;steps</source>
-        <translation>Erste &amp;Schritte</translation>
-    </message>
-    <message>
-        <source>Opens the help at the first minutes</source>
-        <translation>Öffnet die Hilfe bei den ersten Minuten</translation>
-    </message>
-    <message>
-        <source>&amp;Got it</source>
-        <translation>&amp;Verstanden</translation>
-    </message>
-    <message>
-        <source>Puts this line away; Help &gt; First hint brings it back</source>
-        <translation>Räumt diese Zeile weg; Hilfe &gt; Erster Hinweis holt sie zurück</translation>
-    </message>
-    <message>
-        <source>First hint</source>
-        <translation>Erster Hinweis</translation>
+        <source>Hint</source>
+        <translation>Hinweis</translation>
     </message>
 </context>
 <context>
@@ -9412,8 +9417,8 @@
         <translation>Hebelarm</translation>
     </message>
     <message>
-        <source>−y' = −dy/dθ: torque per axial force of one piston on the shaft.</source>
-        <translation>−y' = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
+        <source>−y&apos; = −dy/dθ: torque per axial force of one piston on the shaft.</source>
+        <translation>−y&apos; = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -9428,7 +9433,7 @@
         <translation>Kurbel gleichen Hubs</translation>
     </message>
     <message>
-        <source>Crank with the inlet track's stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
+        <source>Crank with the inlet track&apos;s stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
         <translation>Kurbel mit dem Hub der Einlassbahn und der Vergleichspleuelstange, eine Umdrehung je Zyklus, je Winkel ihrer eigenen Umdrehung.</translation>
     </message>
     <message>
@@ -9436,7 +9441,7 @@
         <translation>Das mittlere Drehmoment ist die Arbeit einer Umdrehung / 2π, gleich wie lang der Hebel ist.</translation>
     </message>
     <message>
-        <source> The track's is longer than the crank's because it works %1 × a turn.</source>
+        <source> The track&apos;s is longer than the crank&apos;s because it works %1 × a turn.</source>
         <translation> Der Hebel der Bahn ist länger als der der Kurbel, weil sie %1 × je Umdrehung arbeitet.</translation>
     </message>
     <message>
@@ -9691,7 +9696,7 @@
         <translation>, %1 bei Versteller in Ruhe</translation>
     </message>
     <message>
-        <source>Give the piston's length and rings to see their sweep</source>
+        <source>Give the piston&apos;s length and rings to see their sweep</source>
         <translation>Mit Länge und Ringen des Kolbens werden ihre Wege sichtbar</translation>
     </message>
     <message>
@@ -10317,7 +10322,7 @@
         <translation>Was zu sehen ist</translation>
     </message>
     <message>
-        <source>Saved. Title and notes are still the sample's.</source>
+        <source>Saved. Title and notes are still the sample&apos;s.</source>
         <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
     </message>
     <message>
@@ -10363,6 +10368,14 @@
     <message>
         <source>Kept as baseline</source>
         <translation>Bezug gesetzt</translation>
+    </message>
+    <message>
+        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+7 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>Erste Schritte</translation>
     </message>
 </context>
 <context>
@@ -11563,7 +11576,7 @@
         <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
     </message>
     <message>
-        <source>−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.</source>
+        <source>−dy/dθ: the track&apos;s equivalent of a crank throw; what turns force into torque.</source>
         <translation>−dy/dθ: das Gegenstück der Bahn zum Kurbelradius; macht aus Kraft Drehmoment.</translation>
     </message>
     <message>
@@ -11833,19 +11846,19 @@
 <context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
-        <source>Contact angle α, tan α = y'/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation>Eingriffswinkel α, tan α = y'/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
+        <source>Contact angle α, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
+        <translation>Eingriffswinkel α, tan α = y&apos;/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
     </message>
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
     <message>
-        <source>How much larger the roller's radius may be before it cuts a cusp there; a gap: any radius will do.</source>
+        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
         <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
     </message>
     <message>
-        <source>Speed of the track's surface on the roller's, across and along its axis; the roller rolls without slip at its middle only across.</source>
+        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
         <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
     </message>
     <message>

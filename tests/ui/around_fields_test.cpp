@@ -257,6 +257,7 @@ TEST_F(FieldsTest, FirstSavingOffersATitleOfItsOwn) {
 
 TEST(Hints, SampleIsIntroducedOnce) {
     QSettings().clear();
+    QSettings().setValue(QStringLiteral("window/hintSeen"), true); // not the first start
     const QTemporaryDir folder;
     const MainWindow::Options options{folder.filePath("recovery"), true};
     for (const bool first : {true, false}) {

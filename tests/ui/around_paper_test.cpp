@@ -5,18 +5,20 @@
 #include "ui/plots/plot_export.h"
 #include "ui/plots/turn_plot.h"
 #include "ui/workspace/help_window.h"
-#include "ui/workspace/hint_strip.h"
+#include "ui/workspace/hint_bar.h"
 #include "ui/workspace/preferences.h"
 
 #include <QApplication>
 #include <QClipboard>
 #include <QFile>
+#include <QLabel>
 #include <QMenu>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
 #include <QStatusBar>
 #include <QTest>
+#include <QToolButton>
 
 using namespace lobewright;
 using namespace lobewright::ui;
@@ -155,27 +157,35 @@ TEST_F(WindowTest, KeyF1OpensHelpBesideAModalDialog) {
 }
 
 TEST_F(WindowTest, FirstHintIsShownOnceAndOnRequest) {
-    EXPECT_FALSE(window_->findChild<HintStrip*>()->isVisibleTo(window_.get())); // asks nothing
-    const auto hintOf = [&] {
+    const auto hintOf = [](const MainWindow& window) { return window.findChild<HintBar*>(); };
+    const auto saysFirstHint = [](const HintBar& hint) {
+        return hint.isVisible() &&
+               hint.findChild<QLabel*>(QStringLiteral("hintText"))->text().startsWith("New here?");
+    };
+    EXPECT_FALSE(hintOf(*window_)->isVisibleTo(window_.get())); // asks nothing
+    const auto opened = [&] {
         auto window = std::make_unique<MainWindow>(MainWindow::Options{fileIn("recovery"), true});
         window->show();
+        window->openSomething();
         return window;
     };
     {
-        const auto first = hintOf();
-        auto* hint = first->findChild<HintStrip*>();
-        EXPECT_TRUE(hint->isVisible());
-        QTest::mouseClick(hint->findChildren<QPushButton*>().back(), Qt::LeftButton);
-        EXPECT_FALSE(hint->isVisible());
+        const auto first = opened();
+        EXPECT_TRUE(saysFirstHint(*hintOf(*first))); // what the sample is can wait
+        QTest::mouseClick(hintOf(*first)->findChild<QToolButton*>(QStringLiteral("closeHint")),
+                          Qt::LeftButton);
+        EXPECT_FALSE(hintOf(*first)->isVisible());
     }
-    const auto second = hintOf();
-    auto* hint = second->findChild<HintStrip*>();
-    EXPECT_FALSE(hint->isVisible());
+    const auto second = opened();
+    EXPECT_FALSE(saysFirstHint(*hintOf(*second)));
+    EXPECT_TRUE(hintOf(*second)->isVisible()); // now the sample
     for (QAction* action : second->findChildren<QAction*>()) {
         if (QString(action->text()).remove(QLatin1Char('&')) == QLatin1String("First hint"))
             action->trigger();
     }
-    EXPECT_TRUE(hint->isVisible());
+    EXPECT_TRUE(saysFirstHint(*hintOf(*second)));
+    QTest::keyClick(hintOf(*second), Qt::Key_Escape);
+    EXPECT_FALSE(hintOf(*second)->isVisible());
 }
 
 TEST_F(WindowTest, FiguresTellTheirFormulaAndSource) {

@@ -28,6 +28,10 @@ QString change(const std::string& unit, double now, double before, double period
 
 class FiguresTest : public WindowTest {
   protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        shownFigures();
+    }
     QTreeWidgetItem* row(const QString& figure) {
         QTreeWidgetItemIterator item(&window_->figures());
         for (; *item; ++item) {
@@ -100,8 +104,7 @@ TEST_F(FiguresTest, BaselineStandsBesideThePresentValue) {
 TEST_F(FiguresTest, NoShownValueIsClippedAtTheUsualWidth) {
     keepAndWiden();
     window_->arrange(QStringLiteral("designer"));
-    window_->findChild<QTabWidget*>()->setCurrentWidget(figuresView().parentWidget());
-    FiguresPanel& panel = window_->figures();
+    FiguresPanel& panel = shownFigures();
     ASSERT_TRUE(
         QTest::qWaitFor([&] { return panel.isVisible() && panel.viewport()->width() > 200; }));
     for (int column = 1; column < 4; ++column) {

@@ -1,10 +1,12 @@
 #include "tests/ui/desktop_fixture.h"
 
 #include "core/design/file.h"
+#include "ui/editing/figures_panel.h"
 #include "ui/workspace/samples.h"
 
 #include <QApplication>
 #include <QSettings>
+#include <QTabWidget>
 #include <QTest>
 #include <QTimer>
 
@@ -46,6 +48,15 @@ double WindowTest::number(const std::string& path) const {
 
 QWidget& WindowTest::view(const QString& key) {
     return *window_->views().find(key)->widget;
+}
+
+FiguresPanel& WindowTest::shownFigures() {
+    FiguresPanel& panel = window_->figures();
+    QWidget* page = panel.parentWidget();
+    while (!qobject_cast<QTabWidget*>(page->parentWidget()->parentWidget()))
+        page = page->parentWidget();
+    qobject_cast<QTabWidget*>(page->parentWidget()->parentWidget())->setCurrentWidget(page);
+    return panel;
 }
 
 void drag(QWidget& widget, const QPointF& from, const QPointF& to, bool release,

@@ -25,6 +25,8 @@ class WindowTest : public ::testing::Test {
     /// The value of a number of the present design, in the unit of the file.
     double number(const std::string& path) const;
     QWidget& view(const QString& key);
+    /// Brings the tab with the list of figures to the front, which fills it.
+    FiguresPanel& shownFigures();
 
     QTemporaryDir folder_;
     std::unique_ptr<MainWindow> window_;

@@ -1,10 +1,13 @@
 #include "tests/ui/desktop_fixture.h"
+#include "ui/editing/design_edits.h"
 #include "ui/report/report.h"
 #include "ui/report/report_job.h"
 
 #include <QFile>
+#include <QProcess>
 #include <QProgressDialog>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -49,9 +52,29 @@ TEST_F(ReportTest, CancelledReportWritesNothing) {
 TEST_F(ReportTest, FolderThatIsNotThereIsSaid) {
     ReportJob job;
     QSignalSpy failed(&job, &ReportJob::failed);
-    job.start(window_->solution(), QStringLiteral("0"), fileIn(QStringLiteral("none/r.pdf")));
+    job.start({window_->solution(), {}, QStringLiteral("0"), {}},
+              fileIn(QStringLiteral("none/r.pdf")));
     ASSERT_TRUE(failed.wait(60000));
     EXPECT_TRUE(failed[0][0].toString().contains(QStringLiteral("cannot be written")));
+}
+
+TEST_F(ReportTest, SaysWhatIsDifferentFromTheBaseline) {
+    window_->keepBaseline();
+    window_->document().apply(
+        fieldEdit(window_->document().design(), "/mechanism/clearance_mm", 6.25, "clearance"));
+    ASSERT_TRUE(waitUntilSolved());
+    const QString file = fileIn(QStringLiteral("r.pdf"));
+    window_->writeReport(file);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file); }, 60000));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), file, QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished());
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    EXPECT_TRUE(text.contains(QStringLiteral("Beside the baseline")));
+    EXPECT_TRUE(text.contains(QStringLiteral("6.25 mm, baseline 7 mm")));
+    EXPECT_TRUE(text.contains(QRegularExpression(
+        QStringLiteral("Compression ratio +[0-9.]+, baseline [0-9.]+ \\(\\+[0-9.]+ %\\)"))));
 }
 
 TEST_F(ReportTest, SolutionWithoutGasHasNoReport) {

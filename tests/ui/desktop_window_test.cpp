@@ -174,7 +174,7 @@ TEST_F(WindowTest, SavedReopenedAndComparedDesignIsTheSame) {
     type(numberEdit(*window_, "/running/speed_rpm"), QStringLiteral("1222"));
     ASSERT_TRUE(waitUntilSolved());
     EXPECT_TRUE(window_->isWindowModified());
-    FiguresPanel* figures = &window_->figures();
+    FiguresPanel* figures = &shownFigures();
     EXPECT_FALSE(figures->isColumnHidden(2));
 
     ASSERT_TRUE(window_->openFile(file));

@@ -1,3 +1,4 @@
+#include "tests/places.h"
 #include "tests/ui/core_words_list.h"
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/translations.h"
@@ -29,7 +30,7 @@ using namespace lobewright::ui::test;
 
 namespace {
 
-const QString sourceFolder = QStringLiteral(LOBEWRIGHT_SOURCE_DIR);
+const QString sourceFolder = QString::fromStdString(lobewright::test::sourceFolder());
 
 QStringList placesIn(const QString& text) {
     static const QRegularExpression place(QStringLiteral("%\\d+"));
@@ -173,7 +174,7 @@ TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {
     EXPECT_TRUE(names.contains(QStringLiteral("Bohrung")));
     EXPECT_FALSE(names.contains(QStringLiteral("Bore")));
     QStringList figures;
-    for (QTreeWidgetItemIterator it(&window_->figures()); *it; ++it)
+    for (QTreeWidgetItemIterator it(&shownFigures()); *it; ++it)
         figures << (*it)->text(0);
     EXPECT_TRUE(figures.contains(QStringLiteral("Effektives Drehmoment")))
         << figures.join(QStringLiteral("; ")).toStdString();

@@ -3,11 +3,13 @@
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "core/units.h"
+#include "tests/places.h"
 #include "ui/palette.h"
 
 #include <QDir>
 #include <QPixmap>
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <stdexcept>
@@ -102,7 +104,7 @@ SolutionPointer inventedSolution(const design::Design& design) {
 }
 
 SolutionPointer solvedSample(const char* name) {
-    const auto file = std::filesystem::path(LOBEWRIGHT_SOURCE_DIR) / "samples" /
+    const auto file = std::filesystem::path(lobewright::test::sourceFolder()) / "samples" /
                       (std::string(name) + ".lobewright.json");
     const auto design = design::loadDesign(file);
     if (!design)
@@ -150,6 +152,16 @@ void dragMouse(QWidget& widget, const QPointF& from, const QPointF& to,
         send(QEvent::MouseMove, from + (to - from) * i / 8.0, Qt::NoButton, Qt::LeftButton);
     if (release)
         send(QEvent::MouseButtonRelease, to, Qt::LeftButton, Qt::NoButton);
+}
+
+double distanceToStretch(const QPointF& point, const QPointF& from, const QPointF& to) {
+    const QPointF along = to - from;
+    const double length2 = QPointF::dotProduct(along, along);
+    const double share =
+        length2 > 0.0 ? std::clamp(QPointF::dotProduct(point - from, along) / length2, 0.0, 1.0)
+                      : 0.0;
+    const QPointF off = point - from - share * along;
+    return std::hypot(off.x(), off.y());
 }
 
 void keepPicture(QWidget& widget, const QString& name) {

@@ -44,6 +44,9 @@ const Handle& handleNamed(const TurnView& view, const std::string& key);
 void dragMouse(QWidget& widget, const QPointF& from, const QPointF& to,
                Qt::KeyboardModifiers modifiers = Qt::NoModifier, bool release = true);
 
+/// From a point to a stretch of a line.
+double distanceToStretch(const QPointF& point, const QPointF& from, const QPointF& to);
+
 /// Saves a picture of the widget at a size, in light or dark tones, to the folder named by
 /// LOBEWRIGHT_PICTURES, if that is set.
 void keepPicture(QWidget& widget, const QString& name);

@@ -73,8 +73,8 @@ TEST_F(Tracks, RollersTouchBothTracksAndNeverCutIntoThem) {
         for (double u = 0.3; u < 6.0; u += 0.41) {
             const QPointF centre = frame.axisPoint(end, u);
             double least = 1e300;
-            for (const QPointF& point : surface)
-                least = std::min(least, std::hypot(point.x() - centre.x(), point.y() - centre.y()));
+            for (qsizetype i = 1; i < surface.size(); ++i)
+                least = std::min(least, distanceToStretch(centre, surface[i - 1], surface[i]));
             EXPECT_NEAR(least / frame.scale(), 16.0 * mm, 0.03 * mm);
         }
     }

@@ -1,6 +1,7 @@
 #include "ui/plots/stress_plot.h"
 
 #include "core/units.h"
+#include "ui/plots/hatching.h"
 #include "ui/units.h"
 
 #include <QMenu>
@@ -83,7 +84,7 @@ void StressPlot::paintLiftOff(QCPPainter& painter) const {
         for (const Span& span : liftOff_[end]) {
             const QRectF area = areaOf(span);
             painter.fillRect(area, tones().tint(tones().warning, 0.18));
-            painter.fillRect(area, QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern));
+            hatch(painter, area, tones().tint(tones().side(end), 0.6));
         }
     }
 }

@@ -5,6 +5,7 @@
 #include "core/track/undercut.h"
 #include "core/units.h"
 #include "ui/plots/angle_ticks.h"
+#include "ui/plots/hatching.h"
 #include "ui/units.h"
 
 #include <QActionGroup>
@@ -342,7 +343,7 @@ void WidthPlot::paintLimits(QCPPainter& painter) const {
         const double y = canvas().yAxis->coordToPixel(0.0);
         const QRectF below = QRectF(QPointF(box.left(), y), box.bottomRight()).intersected(box);
         if (y < box.bottom())
-            painter.fillRect(below, QBrush(tones().tint(tones().warning, 0.5), Qt::BDiagPattern));
+            hatch(painter, below, tones().tint(tones().warning, 0.5));
         across(0.0, Qt::SolidLine);
     }
 }

@@ -121,6 +121,25 @@ void writePortPage(Sheet& sheet, const ReportContent& content) {
     drawTorqueCurve(sheet, content, 300.0);
 }
 
+void writeBaseline(Sheet& sheet, const ReportContent& content) {
+    const auto& now = *content.solution;
+    const auto& before = *content.baseline;
+    const auto numbers = changedNumbers(now.design, before.design);
+    const auto figures = changedFigures(now, before);
+    sheet.newPage();
+    sheet.heading(Words::tr("Beside the baseline “%1”").arg(content.baselineName));
+    if (numbers.empty() && figures.empty())
+        sheet.paragraph(Words::tr("The same numbers and the same figures."));
+    if (!numbers.empty()) {
+        sheet.caption(Words::tr("What is different in the design:"));
+        sheet.columns(numbers, 1, 8.0);
+    }
+    if (!figures.empty()) {
+        sheet.caption(Words::tr("What comes of it:"));
+        sheet.columns(figures, 1, 8.0);
+    }
+}
+
 void writeSheets(Sheet& sheet, const ReportContent& content) {
     writeTitlePage(sheet, content);
     sheet.newPage();
@@ -132,6 +151,8 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     writePortPage(sheet, content);
     writeTrackPage(sheet, content);
+    if (content.baseline)
+        writeBaseline(sheet, content);
     sheet.newPage();
     sheet.heading(Words::tr("Assumptions and sources"));
     for (const auto& [name, text] : assumptions(*content.solution))

@@ -18,10 +18,12 @@ namespace lobewright::ui {
 
 /// Everything a report is made of; nothing else is looked up while it is drawn.
 struct ReportContent {
-    SolutionPointer solution; ///< with a solved gas cycle
-    study::Table torqueCurve; ///< of the same design, see reportTorqueCurve()
-    QString version;          ///< of the program
-    QDate date;               ///< of the report
+    SolutionPointer solution;           ///< with a solved gas cycle
+    study::Table torqueCurve;           ///< of the same design, see reportTorqueCurve()
+    QString version;                    ///< of the program
+    QDate date;                         ///< of the report
+    SolutionPointer baseline = nullptr; ///< kept in the window; null: none
+    QString baselineName = {};
 };
 
 /// Speeds that the torque curve of a report covers: about 0.3 to 1.8 times the design's [1/min].

@@ -22,25 +22,24 @@ ReportJob::ReportJob(QObject* parent) : QObject(parent) {
     });
 }
 
-void ReportJob::start(const SolutionPointer& solution, const QString& version,
-                      const QString& file) {
+void ReportJob::start(const ReportContent& content, const QString& file) {
     file_ = file;
     printer_.reset();
-    begin(solution, version);
+    begin(content);
 }
 
-void ReportJob::print(const SolutionPointer& solution, const QString& version,
-                      const std::shared_ptr<QPrinter>& printer) {
+void ReportJob::print(const ReportContent& content, const std::shared_ptr<QPrinter>& printer) {
     printer_ = printer;
-    begin(solution, version);
+    begin(content);
 }
 
-void ReportJob::begin(const SolutionPointer& solution, const QString& version) {
-    content_ = {solution, {}, version, QDate::currentDate()};
+void ReportJob::begin(const ReportContent& content) {
+    content_ = content;
+    content_.date = QDate::currentDate();
     points_ = 0;
     busy_ = true;
     number_ = runner_.request(
-        [design = solution->design](Monitor& monitor, const study::PointSink& sink) {
+        [design = content.solution->design](Monitor& monitor, const study::PointSink& sink) {
             return reportTorqueCurve(design, monitor, sink);
         });
 }

@@ -17,11 +17,11 @@ class ReportJob : public QObject {
   public:
     explicit ReportJob(QObject* parent = nullptr);
 
-    /// Replaces a job that still runs. The solution must have a solved gas cycle.
-    void start(const SolutionPointer& solution, const QString& version, const QString& file);
+    /// Replaces a job that still runs. The solution must have a solved gas cycle; torque curve and
+    /// date are the job's to fill in.
+    void start(const ReportContent& content, const QString& file);
     /// The same on paper, or into the file that the printer was told to write.
-    void print(const SolutionPointer& solution, const QString& version,
-               const std::shared_ptr<QPrinter>& printer);
+    void print(const ReportContent& content, const std::shared_ptr<QPrinter>& printer);
     /// Nothing is written any more, no signal follows.
     void cancel();
     bool isBusy() const { return busy_; }
@@ -32,7 +32,7 @@ class ReportJob : public QObject {
     void failed(const QString& reason);
 
   private:
-    void begin(const SolutionPointer& solution, const QString& version);
+    void begin(const ReportContent& content);
     void draw(const study::Table& table);
     std::optional<QString> write() const;
     void fail(const QString& reason);

@@ -22,6 +22,38 @@ struct Words {
 
 using Rows = std::vector<Sheet::Row>;
 
+constexpr const char* mainNames[] = {"brake_power_kW",
+                                     "brake_torque_Nm",
+                                     "brake_efficiency",
+                                     "brake_specific_fuel_g_per_kWh",
+                                     "imep_bar",
+                                     "bmep_bar",
+                                     "fmep_bar",
+                                     "peak_pressure_bar",
+                                     "peak_temperature_K",
+                                     "knock_integral",
+                                     "torque_ripple",
+                                     "displacement_cm3",
+                                     "compression_ratio",
+                                     "trapped_compression_ratio",
+                                     "mean_piston_speed_inlet_m_per_s",
+                                     "delivery_ratio",
+                                     "scavenging_efficiency",
+                                     "trapping_efficiency",
+                                     "supply_power_kW",
+                                     "peak_contact_pressure_inlet_MPa",
+                                     "peak_contact_pressure_exhaust_MPa",
+                                     "contact_safety_inlet",
+                                     "contact_safety_exhaust",
+                                     "peak_pressure_angle_inlet_deg",
+                                     "peak_pressure_angle_exhaust_deg",
+                                     "lift_off_speed_fired_rpm",
+                                     "shaking_force_peak_N",
+                                     "rocking_moment_peak_Nm"};
+constexpr const char* timingNames[] = {"exhaust_opens_deg",  "inlet_opens_deg", "inlet_closes_deg",
+                                       "exhaust_closes_deg", "blowdown_deg",    "overlap_deg",
+                                       "after_charge_deg"};
+
 /// "1.2 kW", "5°", with a true minus sign.
 QString withUnit(QString number, const QString& unit) {
     number.replace(QLatin1Char('-'), QChar(0x2212));
@@ -29,18 +61,39 @@ QString withUnit(QString number, const QString& unit) {
            unit;
 }
 
-void addFigure(Rows& rows, const solution::Solution& solution, const char* name) {
-    const auto* figure = solution.figure(name);
-    if (!figure)
-        return;
-    const Unit unit = unitFor(figure->unit);
-    // The references in brackets are among the assumptions.
-    QString label = coreText(figure->label).section(" (", 0, 0);
+/// Without the references in brackets, which are among the assumptions.
+QString shortLabel(const solution::Figure& figure) {
+    QString label = coreText(figure.label).section(" (", 0, 0);
     if (label.endsWith(QLatin1Char(',')))
         label.chop(1);
-    rows.push_back({label, !figure->value || solution::isYesNo(*figure)
-                               ? figureText(*figure)
-                               : withUnit(figureText(unit.shown(*figure->value)), unit.text)});
+    return label;
+}
+
+QString valueOf(const solution::Figure& figure) {
+    if (!figure.value || solution::isYesNo(figure))
+        return figureText(figure);
+    const Unit unit = unitFor(figure.unit);
+    return withUnit(figureText(unit.shown(*figure.value)), unit.text);
+}
+
+void addFigure(Rows& rows, const solution::Solution& solution, const char* name) {
+    if (const auto* figure = solution.figure(name))
+        rows.push_back({shortLabel(*figure), valueOf(*figure)});
+}
+
+void addChange(Rows& rows, const solution::Solution& now, const solution::Solution& before,
+               const char* name) {
+    const auto* figure = now.figure(name);
+    const auto* old = before.figure(name);
+    if (!figure || !old || figure->value == old->value)
+        return;
+    const auto change = figureChange(*figure, *old, 360.0 / now.pair.cyclesPerTurn());
+    if (change.isEqual())
+        return;
+    QString text = Words::tr("%1, baseline %2").arg(valueOf(*figure), valueOf(*old));
+    if (!change.text.isEmpty())
+        text += QStringLiteral(" (") + change.text + QLatin1Char(')');
+    rows.push_back({shortLabel(*figure), text});
 }
 
 void addEvent(Rows& rows, const solution::Solution& solution, const std::string& key) {
@@ -142,36 +195,42 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
 
 } // namespace
 
+std::vector<Sheet::Row> changedFigures(const solution::Solution& now,
+                                       const solution::Solution& before) {
+    Rows rows;
+    for (const char* name : mainNames)
+        addChange(rows, now, before, name);
+    for (const char* name : timingNames)
+        addChange(rows, now, before, name);
+    return rows;
+}
+
+std::vector<Sheet::Row> changedNumbers(const design::Design& now, const design::Design& before) {
+    Rows rows;
+    const auto name = [](const design::Field& field) {
+        const QString section = sectionTitle(field);
+        const QString label = coreText(field.label);
+        return section.isEmpty() ? label : section + QStringLiteral(": ") + inSentence(label);
+    };
+    for (const design::Field& field : design::fields(now)) {
+        const auto old = design::findField(before, field.path);
+        if (!old)
+            rows.push_back(
+                {name(field), Words::tr("%1, not in the baseline").arg(fieldText(field))});
+        else if (!(old->value == field.value))
+            rows.push_back(
+                {name(field), Words::tr("%1, baseline %2").arg(fieldText(field), fieldText(*old))});
+    }
+    for (const design::Field& old : design::fields(before)) {
+        if (!design::findField(now, old.path))
+            rows.push_back({name(old), Words::tr("gone, baseline %1").arg(fieldText(old))});
+    }
+    return rows;
+}
+
 std::vector<Sheet::Row> mainFigures(const solution::Solution& solution) {
     Rows rows;
-    for (const char* name : {"brake_power_kW",
-                             "brake_torque_Nm",
-                             "brake_efficiency",
-                             "brake_specific_fuel_g_per_kWh",
-                             "imep_bar",
-                             "bmep_bar",
-                             "fmep_bar",
-                             "peak_pressure_bar",
-                             "peak_temperature_K",
-                             "knock_integral",
-                             "torque_ripple",
-                             "displacement_cm3",
-                             "compression_ratio",
-                             "trapped_compression_ratio",
-                             "mean_piston_speed_inlet_m_per_s",
-                             "delivery_ratio",
-                             "scavenging_efficiency",
-                             "trapping_efficiency",
-                             "supply_power_kW",
-                             "peak_contact_pressure_inlet_MPa",
-                             "peak_contact_pressure_exhaust_MPa",
-                             "contact_safety_inlet",
-                             "contact_safety_exhaust",
-                             "peak_pressure_angle_inlet_deg",
-                             "peak_pressure_angle_exhaust_deg",
-                             "lift_off_speed_fired_rpm",
-                             "shaking_force_peak_N",
-                             "rocking_moment_peak_Nm"})
+    for (const char* name : mainNames)
         addFigure(rows, solution, name);
     return rows;
 }

@@ -17,6 +17,11 @@ std::vector<Sheet::Row> mainFigures(const solution::Solution& solution);
 std::vector<Sheet::Row> timingFigures(const solution::Solution& solution);
 /// Extremes of both tracks, and how much a roller could grow before it undercuts.
 std::vector<Sheet::Row> trackFigures(const solution::Solution& solution);
+/// Main figures and port timing that differ from a baseline, with its value and the change.
+std::vector<Sheet::Row> changedFigures(const solution::Solution& now,
+                                       const solution::Solution& before);
+/// Numbers of the design that differ from a baseline's, with the baseline's.
+std::vector<Sheet::Row> changedNumbers(const design::Design& now, const design::Design& before);
 /// Every number of the design under the name of its section.
 std::vector<Sheet::Row> designNumbers(const design::Design& design);
 

@@ -3,7 +3,6 @@
 #include "core/track/track.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
-#include "ui/plots/thin_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -67,7 +66,7 @@ QPolygonF UnrolledFrame::pitchCurve(End end) const {
     const int count = samples();
     for (int i = 0; i <= count; ++i)
         curve << axisPoint(end, units::turn * i / count);
-    return thinned(curve);
+    return curve;
 }
 
 QPolygonF UnrolledFrame::surface(End end, bool pullFlank) const {
@@ -83,14 +82,14 @@ QPolygonF UnrolledFrame::surface(End end, bool pullFlank) const {
         const double cosine = 1.0 / std::hypot(1.0, slope);
         curve << QPointF(x(at) + r * slope * cosine * scale_, y(end, lift.y - r * cosine));
     }
-    return thinned(curve);
+    return curve;
 }
 
 TrackLimits trackLimits(const ShownEngine& engine, const UnrolledFrame& frame, End end) {
     const auto& design = engine.design();
     const double pitchRadius = design.mechanism.pitchRadius;
     const auto& roller = design.mechanism.roller;
-    const Samples u = Samples::LinSpaced(mostSamples + 1, 0.0, units::turn);
+    const Samples u = Samples::LinSpaced(frame.samples() + 1, 0.0, units::turn);
     const auto lift = engine.pair().curve(end).sample(u + frame.lead(end));
     const Samples angle = track::contactAngle(lift, pitchRadius).abs();
     Samples least = Samples::Constant(u.size(), 1e300);

@@ -26,6 +26,7 @@ class UnrolledFrame {
     double u(double x) const { return (x - left_) / pixelsPerRadian(); }
     double left() const { return left_; }
     double right() const;
+    int samples() const; ///< of a curve over the turn: one a pixel will do
     /// +1: inward is downwards on the screen.
     static double inward(End end) { return end == End::inlet ? 1.0 : -1.0; }
     /// Screen height of the roller axis at a lift [m].
@@ -46,7 +47,6 @@ class UnrolledFrame {
     QPolygonF surface(End end, bool pullFlank) const;
 
   private:
-    int samples() const; ///< of a curve: one a pixel will do
     const ShownEngine* engine_ = nullptr;
     double scale_ = 1.0;
     double pitchRadius_ = 0.0;

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/plots/plot_export.h"
+#include "ui/plots/thin_line.h"
 #include "ui/scene/words.h"
 #include "ui/units.h"
 
@@ -58,10 +59,11 @@ void UnrolledTracks::layOut() {
     frame_ = UnrolledFrame(engine(), QRectF(rect()).adjusted(10, 6, -10, -6), line);
     for (const End end : bothEnds) {
         limits_[end] = trackLimits(engine(), frame_, end);
-        surfaces_[end] = frame_.surface(end, false);
-        pullSurfaces_[end] =
-            engine().design().mechanism.closedTrack ? frame_.surface(end, true) : QPolygonF();
-        pitchCurves_[end] = frame_.pitchCurve(end);
+        surfaces_[end] = thinned(frame_.surface(end, false));
+        pullSurfaces_[end] = engine().design().mechanism.closedTrack
+                                 ? thinned(frame_.surface(end, true))
+                                 : QPolygonF();
+        pitchCurves_[end] = thinned(frame_.pitchCurve(end));
     }
     cylinder_ = std::clamp(cylinder_, 0, engine().cylinders() - 1);
 }

@@ -1,6 +1,7 @@
 #include "ui/workspace/hint_bar.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QToolButton>
 
@@ -9,12 +10,17 @@ namespace lobewright::ui {
 HintBar::HintBar(QWidget* parent)
     : QFrame(parent), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
     setObjectName(QStringLiteral("hint"));
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::AlternateBase);
+    setAccessibleName(tr("Hint"));
     line_->setContentsMargins(8, 1, 4, 1);
     line_->addWidget(text_, 1);
     text_->setObjectName(QStringLiteral("hintText"));
     text_->setTextFormat(Qt::PlainText);
     // A long text must not make the window wider.
-    text_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    text_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    text_->setWordWrap(true);
     auto* close = new QToolButton(this);
     close->setObjectName(QStringLiteral("closeHint"));
     close->setText(tr("Close"));
@@ -32,6 +38,7 @@ void HintBar::say(const QString& text, const QString& more, const std::vector<Of
     }
     offers_.clear();
     text_->setText(text);
+    setAccessibleDescription(text);
     text_->setToolTip(more.isEmpty() ? QString()
                                      : QStringLiteral("<p>%1</p>").arg(more.toHtmlEscaped()));
     for (const Offer& offer : offers) {
@@ -45,6 +52,13 @@ void HintBar::say(const QString& text, const QString& more, const std::vector<Of
         offers_.push_back(button);
     }
     show();
+}
+
+void HintBar::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        hide();
+    else
+        QFrame::keyPressEvent(event);
 }
 
 } // namespace lobewright::ui

@@ -10,8 +10,8 @@ class QLabel;
 
 namespace lobewright::ui {
 
-/// One line over the panes that offers something and asks nothing: gone when it is closed, when
-/// what it offers is taken, and when it no longer holds.
+/// A line or two over the panes that offers something and asks nothing: gone when it is closed,
+/// when what it offers is taken, and when it no longer holds.
 class HintBar : public QFrame {
     Q_OBJECT
 
@@ -25,6 +25,9 @@ class HintBar : public QFrame {
 
     /// Takes the place of what was said before. `more` is what the mouse shows.
     void say(const QString& text, const QString& more, const std::vector<Offer>& offers);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     QHBoxLayout* line_;

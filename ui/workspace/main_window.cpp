@@ -12,7 +12,6 @@
 #include "ui/workspace/field_keys.h"
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/hint_bar.h"
-#include "ui/workspace/hint_strip.h"
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
 #include "ui/workspace/recent_files.h"
@@ -82,8 +81,9 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     updateActions();
     updateTitle();
     new DialogHelp(this);
-    if (options_.asksQuestions && HintStrip::isNew())
-        firstHint_->open();
+    greets_ = options_.asksQuestions && isFirstStart();
+    if (greets_)
+        greet();
 }
 
 MainWindow::~MainWindow() {
@@ -124,10 +124,6 @@ void MainWindow::buildCentre() {
     split_->setCollapsible(0, false);
     split_->setCollapsible(1, false);
     playback_ = new PlaybackBar(cursor_, centre);
-    firstHint_ = new HintStrip(centre);
-    connect(firstHint_, &HintStrip::firstStepsWanted, this,
-            [this] { openHelp(QStringLiteral("first-designer.md")); });
-    column->addWidget(firstHint_);
     hint_ = new HintBar(centre);
     column->addWidget(hint_);
     column->addWidget(split_, 1);

@@ -28,13 +28,13 @@ class FiguresBar;
 class FiguresPanel;
 class FieldKeys;
 class HelpWindow;
-class HintStrip;
 class HintBar;
 class LimitsList;
 class NumberPanel;
 class PaneGrid;
 class PlaybackBar;
 class ReportJob;
+struct ReportContent;
 class RecentFiles;
 class SnapshotsPanel;
 class WorkingView;
@@ -159,6 +159,8 @@ class MainWindow : public QMainWindow {
 
     // main_window_hints.cpp
     /// Says once of every sample what it is, and where its notes are.
+    static bool isFirstStart(); ///< on this account
+    void greet();
     void introduceSample();
     /// After the first saving of what began as a sample and still has its title.
     void offerOwnTitle();
@@ -175,6 +177,7 @@ class MainWindow : public QMainWindow {
     // main_window_report.cpp
     void addReportAction(QMenu& menu);
     void askForReport();
+    ReportContent reportContent() const;
     /// False after saying why there can be none.
     bool reportIsPossible();
     /// Runs a job with its progress shown; `done` is said at its end.
@@ -212,7 +215,7 @@ class MainWindow : public QMainWindow {
     SnapshotsPanel* snapshots_ = nullptr;
     WorkingView* working_ = nullptr;
     PlaybackBar* playback_ = nullptr;
-    HintStrip* firstHint_ = nullptr;
+    bool greets_ = false; ///< the first hint comes before what is said of a sample
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;
     QLabel* solveState_ = nullptr;

@@ -8,7 +8,6 @@
 #include "ui/workspace/frames_dialog.h"
 #include "ui/workspace/help_pages.h"
 #include "ui/workspace/help_window.h"
-#include "ui/workspace/hint_strip.h"
 #include "ui/workspace/knot_fit_dialog.h"
 #include "ui/workspace/lift_import_dialog.h"
 #include "ui/workspace/main_window.h"
@@ -229,7 +228,7 @@ void MainWindow::buildHelpMenu() {
                     [this] { openHelp(helpPageHere()); })
         ->setStatusTip(tr("The page of the pane that has the keyboard"));
     menu->addAction(tr("Help &contents"), this, [this] { openHelp(helpPages().front().file); });
-    menu->addAction(tr("&First hint"), firstHint_, &HintStrip::open)
+    menu->addAction(tr("&First hint"), this, &MainWindow::greet)
         ->setStatusTip(tr("The line that stood above the panes at the first start"));
     menu->addAction(tr("&Keyboard shortcuts…"), QKeySequence(tr("Shift+F1")), this,
                     [this] { showShortcuts(this, *menuBar()); });

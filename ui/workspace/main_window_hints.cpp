@@ -4,11 +4,14 @@
 #include <QRegularExpression>
 #include <QSettings>
 
+#include <utility>
+
 namespace lobewright::ui {
 
 namespace {
 
 const auto seenKey = QStringLiteral("samples/seen");
+const auto greetedKey = QStringLiteral("window/hintSeen");
 
 /// The sentence that says what the sample is, after the one that says that it is invented.
 QString firstWords(const QString& notes) {
@@ -18,10 +21,27 @@ QString firstWords(const QString& notes) {
 
 } // namespace
 
+bool MainWindow::isFirstStart() {
+    return !QSettings().value(greetedKey, false).toBool();
+}
+
+void MainWindow::greet() {
+    QSettings().setValue(greetedKey, true);
+    hint_->say(tr("New here? Drag a diamond on the lift curve or a port edge in the section: every "
+                  "plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 "
+                  "explains the pane you are in. Help > First hint brings this line back."),
+               {},
+               {{tr("First steps"), [this] { openHelp(QStringLiteral("first-designer.md")); }}});
+}
+
 void MainWindow::introduceSample() {
     const QString title = QString::fromStdString(document_.design().title);
     const QString notes = QString::fromStdString(document_.design().notes);
     sample_ = SampleWords{document_.design().title, document_.design().notes};
+    if (std::exchange(greets_, false)) { // opening the sample put the line away
+        greet();
+        return;
+    }
     QSettings settings;
     QStringList seen = settings.value(seenKey).toStringList();
     if (!options_.asksQuestions || notes.isEmpty() || seen.contains(title)) {

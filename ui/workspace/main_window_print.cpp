@@ -48,7 +48,7 @@ void MainWindow::askToPrintReport() {
     QPrintDialog dialog(printer.get(), this);
     if (dialog.exec() == QDialog::Accepted)
         makeReport(tr("Report printed"), [this, printer](ReportJob& job) {
-            job.print(solution_, QCoreApplication::applicationVersion(), printer);
+            job.print(reportContent(), printer);
         });
 }
 

@@ -45,12 +45,20 @@ bool MainWindow::reportIsPossible() {
     return false;
 }
 
+ReportContent MainWindow::reportContent() const {
+    return {.solution = solution_,
+            .torqueCurve = {},
+            .version = QCoreApplication::applicationVersion(),
+            .date = {},
+            .baseline = baseline_.solution(),
+            .baselineName = baseline_.name()};
+}
+
 void MainWindow::writeReport(const QString& file) {
     if (!reportIsPossible())
         return;
-    makeReport(tr("Report written to %1").arg(file), [this, file](ReportJob& job) {
-        job.start(solution_, QCoreApplication::applicationVersion(), file);
-    });
+    makeReport(tr("Report written to %1").arg(file),
+               [this, file](ReportJob& job) { job.start(reportContent(), file); });
 }
 
 void MainWindow::makeReport(const QString& done, const std::function<void(ReportJob&)>& start) {
