@@ -1,5 +1,7 @@
 // Holds the layout rules of DEVELOPERS.md: which folder may include which, and no Qt in the core.
 
+#include "tests/places.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -14,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path root = LOBEWRIGHT_SOURCE_DIR;
+const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {"motion", "track",    "mechanism", "ports",

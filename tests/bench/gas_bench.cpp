@@ -12,6 +12,7 @@
 #include "core/study/speed_sweep.h"
 #include "tests/gas/cvode.h"
 #include "tests/gas/engines.h"
+#include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 
@@ -27,7 +28,7 @@ constexpr double mostAdded = 0.2;       ///< by loads, contact and balance to th
 
 design::Design sample(const std::string& name) {
     const auto design =
-        design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name + ".lobewright.json");
+        design::loadDesign(test::sourceFolder() + "/samples/" + name + ".lobewright.json");
     if (!design) {
         throw std::runtime_error(name + ": " + design.problems().front().message);
     }

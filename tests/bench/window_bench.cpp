@@ -2,6 +2,7 @@
 // build/release/tests/bench/bench_window). Run with every plot of the designer's arrangement in
 // sight.
 #include "core/units.h"
+#include "tests/places.h"
 #include "ui/look.h"
 #include "ui/scene/turn_view.h"
 #include "ui/workspace/arrangement.h"
@@ -50,8 +51,8 @@ std::unique_ptr<MainWindow> openedOn(const QString& sample, const QTemporaryDir&
     auto window = std::make_unique<MainWindow>(MainWindow::Options{recovery.path(), false});
     window->resize(1280, 800);
     window->show();
-    window->openFile(
-        QStringLiteral(LOBEWRIGHT_SOURCE_DIR "/samples/%1.lobewright.json").arg(sample));
+    window->openFile(QString::fromStdString(test::sourceFolder() + "/samples/") + sample +
+                     QStringLiteral(".lobewright.json"));
     window->arrange(QStringLiteral("designer"));
     if (!QTest::qWaitFor([&] { return isSettled(*window); }, 60000))
         std::abort();

@@ -1,6 +1,7 @@
 #include "tests/cli/run_cli.h"
 #include "tests/design/bad_designs.h"
 #include "tests/design/sample.h"
+#include "tests/places.h"
 
 #include <gmock/gmock.h>
 
@@ -100,7 +101,7 @@ TEST_F(Cli, AnOutputThatCannotBeWrittenIsSaidAndLeavesNothing) {
 
 TEST_F(Cli, SchemaIsThePublishedOne) {
     const std::string published =
-        contents(fs::path(LOBEWRIGHT_SOURCE_DIR) / "resources" / "design.schema.json");
+        contents(fs::path(test::sourceFolder()) / "resources" / "design.schema.json");
     EXPECT_EQ(run("schema").out, published);
     EXPECT_EQ(run("schema --out schema.json").status, 0);
     EXPECT_EQ(contents(folder_ / "schema.json"), published);
@@ -108,7 +109,7 @@ TEST_F(Cli, SchemaIsThePublishedOne) {
 
 std::vector<std::string> samples() {
     std::vector<std::string> names;
-    for (const auto& entry : fs::directory_iterator(fs::path(LOBEWRIGHT_SOURCE_DIR) / "samples")) {
+    for (const auto& entry : fs::directory_iterator(fs::path(test::sourceFolder()) / "samples")) {
         const std::string file = entry.path().filename().string();
         if (!file.ends_with(".lobewright.json")) {
             continue;

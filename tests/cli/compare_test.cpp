@@ -1,4 +1,5 @@
 #include "tests/cli/run_cli.h"
+#include "tests/places.h"
 
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
@@ -14,8 +15,7 @@ using CompareCommand = CliTest;
 using ClaimsCommand = CliTest;
 
 std::string claims() {
-    return fmt::format("'{}/samples/claims/eight-piston-barrel.claims.json'",
-                       LOBEWRIGHT_SOURCE_DIR);
+    return fmt::format("'{}/samples/claims/eight-piston-barrel.claims.json'", test::sourceFolder());
 }
 
 /// Lines of a table without quoted fields, each by the names of the first.

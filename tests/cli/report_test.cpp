@@ -1,5 +1,6 @@
 #include "tests/cli/run_cli.h"
 #include "tests/design/sample.h"
+#include "tests/places.h"
 
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
@@ -96,7 +97,7 @@ TEST_F(CliReport, CtrlCLeavesNoFile) {
     ASSERT_EQ(outcome.status, 0);
     const std::string line =
         fmt::format("cd '{}' && timeout -s INT 0.4 '{}' report {} --out r.pdf 2>/dev/null",
-                    folder_.string(), LOBEWRIGHT_CLI, sample("sketched-lobes-blown"));
+                    folder_.string(), test::batchProgram(), sample("sketched-lobes-blown"));
     const int status = std::system(line.c_str());
     EXPECT_NE(WEXITSTATUS(status), 0);
     EXPECT_EQ(filesIn(folder_), 0U);

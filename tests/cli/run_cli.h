@@ -1,5 +1,7 @@
 #pragma once
 
+#include "tests/places.h"
+
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
@@ -41,7 +43,7 @@ class CliTest : public ::testing::Test {
         const auto out = folder_ / "stdout";
         const auto err = folder_ / "stderr";
         const std::string command =
-            fmt::format("cd '{}' && '{}' {} >'{}' 2>'{}'", folder_.string(), LOBEWRIGHT_CLI,
+            fmt::format("cd '{}' && '{}' {} >'{}' 2>'{}'", folder_.string(), batchProgram(),
                         arguments, out.string(), err.string());
         const int status = std::system(command.c_str());
         Outcome outcome{WIFEXITED(status) ? WEXITSTATUS(status) : -1, contents(out), contents(err)};
@@ -53,7 +55,7 @@ class CliTest : public ::testing::Test {
         std::ofstream(folder_ / name, std::ios::binary) << text;
     }
     static std::string sample(const std::string& name) {
-        return fmt::format("'{}/samples/{}.lobewright.json'", LOBEWRIGHT_SOURCE_DIR, name);
+        return fmt::format("'{}/samples/{}.lobewright.json'", sourceFolder(), name);
     }
     std::size_t filesIn(const std::filesystem::path& folder) const {
         return static_cast<std::size_t>(

@@ -1,5 +1,6 @@
 #include "core/contact/settings.h"
 #include "core/contact/track_materials.h"
+#include "tests/places.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -11,7 +12,7 @@ namespace lobewright::contact {
 namespace {
 
 TEST(TrackMaterials, BuiltInTableIsTheResourceFile) {
-    std::ifstream file(LOBEWRIGHT_SOURCE_DIR "/resources/track_materials.json");
+    std::ifstream file(lobewright::test::sourceFolder() + "/resources/track_materials.json");
     const auto table = nlohmann::json::parse(file).at("materials");
     ASSERT_EQ(table.size(), trackMaterials().size());
     for (std::size_t i = 0; i < table.size(); ++i) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/design/file.h"
+#include "tests/places.h"
 
 #include <nlohmann/json.hpp>
 
@@ -12,7 +13,8 @@
 namespace lobewright::design::testing {
 
 inline std::string sampleText(const std::string& name = "biogas-pump-set") {
-    const std::filesystem::path folder = std::filesystem::path(LOBEWRIGHT_SOURCE_DIR) / "samples";
+    const std::filesystem::path folder =
+        std::filesystem::path(lobewright::test::sourceFolder()) / "samples";
     std::ifstream stream(folder / (name + ".lobewright.json"));
     std::stringstream text;
     text << stream.rdbuf();

@@ -2,6 +2,7 @@
 #include "core/design/schema.h"
 #include "tests/design/bad_designs.h"
 #include "tests/design/sample.h"
+#include "tests/places.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -16,7 +17,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path source = LOBEWRIGHT_SOURCE_DIR;
+const fs::path source = lobewright::test::sourceFolder();
 const fs::path published = source / "resources" / "design.schema.json";
 
 std::string contents(const fs::path& file) {

@@ -2,6 +2,7 @@
 
 #include "core/design/file.h"
 #include "core/solution/solution.h"
+#include "tests/places.h"
 
 #include <gtest/gtest.h>
 
@@ -12,8 +13,7 @@ namespace lobewright::test {
 
 /// A design of the samples folder; a sample that does not load is a broken test set-up.
 inline design::Design sample(const std::string& name) {
-    auto design = design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name +
-                                     ".lobewright.json");
+    auto design = design::loadDesign(sourceFolder() + "/samples/" + name + ".lobewright.json");
     if (!design) {
         throw std::runtime_error(name + ": " + design.problems().front().path + " " +
                                  design.problems().front().message);

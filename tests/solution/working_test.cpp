@@ -3,6 +3,7 @@
 #include "core/solution/expression.h"
 #include "core/solution/working.h"
 #include "core/units.h"
+#include "tests/places.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -23,7 +24,7 @@ const std::map<std::string, Solution>& solved() {
         std::map<std::string, Solution> list;
         SilentMonitor monitor;
         for (const auto& entry :
-             fs::directory_iterator(fs::path(LOBEWRIGHT_SOURCE_DIR) / "samples")) {
+             fs::directory_iterator(fs::path(test::sourceFolder()) / "samples")) {
             if (!entry.path().string().ends_with(".lobewright.json")) {
                 continue;
             }

@@ -1,6 +1,7 @@
 #include "core/study/claims_file.h"
 #include "core/study/claims_keys.h"
 #include "core/study/claims_report.h"
+#include "tests/places.h"
 #include "tests/study/claims_text.h"
 
 #include <nlohmann/json.hpp>
@@ -11,7 +12,7 @@ namespace lobewright::study {
 namespace {
 
 const std::string example =
-    std::string(LOBEWRIGHT_SOURCE_DIR) + "/samples/claims/eight-piston-barrel.claims.json";
+    test::sourceFolder() + "/samples/claims/eight-piston-barrel.claims.json";
 
 Problems problemsOf(const std::string& groups) {
     const auto read = readClaims(claimsFile(groups));

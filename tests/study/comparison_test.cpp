@@ -1,6 +1,7 @@
 #include "core/design/file.h"
 #include "core/study/comparison.h"
 #include "core/units.h"
+#include "tests/places.h"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +12,7 @@ namespace {
 
 design::Design sample(const std::string& name) {
     const auto design =
-        design::loadDesign(LOBEWRIGHT_SOURCE_DIR "/samples/" + name + ".lobewright.json");
+        design::loadDesign(test::sourceFolder() + "/samples/" + name + ".lobewright.json");
     EXPECT_TRUE(design);
     return *design;
 }

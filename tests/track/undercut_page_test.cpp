@@ -2,6 +2,7 @@
 // verdict is that of a search over the rotation.
 #include "brute_force.h"
 #include "core/track/undercut.h"
+#include "tests/places.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -33,7 +34,7 @@ motion::LiftCurve pageCurve() {
 }
 
 std::string page() {
-    std::ifstream stream(LOBEWRIGHT_SOURCE_DIR "/resources/help/undercut.md");
+    std::ifstream stream(lobewright::test::sourceFolder() + "/resources/help/undercut.md");
     std::stringstream text;
     text << stream.rdbuf();
     std::string all = text.str();

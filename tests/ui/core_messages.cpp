@@ -1,5 +1,6 @@
 #include "tests/ui/core_messages.h"
 
+#include "tests/places.h"
 #include "ui/core_templates.h"
 
 #include <QDirIterator>
@@ -158,8 +159,8 @@ QString bare(const QString& literal) {
 
 QStringList coreLiterals() {
     std::set<QString> found;
-    QDirIterator files(QStringLiteral(LOBEWRIGHT_SOURCE_DIR "/core"), {"*.cpp", "*.h"}, QDir::Files,
-                       QDirIterator::Subdirectories);
+    QDirIterator files(QString::fromStdString(lobewright::test::sourceFolder() + "/core"),
+                       {"*.cpp", "*.h"}, QDir::Files, QDirIterator::Subdirectories);
     while (files.hasNext()) {
         QFile file(files.next());
         if (!file.open(QIODevice::ReadOnly))

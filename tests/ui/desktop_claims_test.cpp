@@ -1,6 +1,7 @@
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 #include "core/units.h"
+#include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/workspace/claims_form.h"
@@ -215,8 +216,8 @@ TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
 
 TEST_F(ClaimsTest, ExampleIsTheShippedFileAndReadFromItsTop) {
     click<QToolButton>("Example");
-    const auto shipped =
-        study::loadClaims(LOBEWRIGHT_SOURCE_DIR "/samples/claims/eight-piston-barrel.claims.json");
+    const auto shipped = study::loadClaims(lobewright::test::sourceFolder() +
+                                           "/samples/claims/eight-piston-barrel.claims.json");
     ASSERT_TRUE(shipped);
     EXPECT_EQ(pane().claims(), *shipped);
     EXPECT_EQ(pane().findChild<ClaimsReportView*>()->verticalScrollBar()->value(), 0);

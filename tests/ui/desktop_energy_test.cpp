@@ -1,3 +1,4 @@
+#include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/plots/figure_bars.h"
 #include "ui/plots/supply_strip.h"
@@ -63,7 +64,7 @@ TEST_F(EnergyTest, BaselineStandsOnTheBars) {
 }
 
 TEST_F(EnergyTest, StripSaysWhoPaysForThePressure) {
-    ASSERT_TRUE(window_->openFile(QStringLiteral(LOBEWRIGHT_SOURCE_DIR) +
+    ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
                                   "/samples/sketched-lobes-blown.lobewright.json"));
     ASSERT_TRUE(waitUntilSolved());
     const auto& stations = strip().stations();

@@ -4,6 +4,7 @@
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 #include "tests/design/bad_designs.h"
+#include "tests/places.h"
 #include "tests/ui/core_words_list.h"
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/english_words.h"
@@ -120,7 +121,7 @@ TEST(GermanMessages, FailedSolvesSayWhyInGerman) {
 }
 
 TEST(GermanMessages, ClaimsReportIsGerman) {
-    QDir folder(QStringLiteral(LOBEWRIGHT_SOURCE_DIR "/samples/claims"));
+    QDir folder(QString::fromStdString(lobewright::test::sourceFolder() + "/samples/claims"));
     const QStringList files = folder.entryList({"*.claims.json"});
     ASSERT_FALSE(files.isEmpty());
     for (const QString& file : files) {

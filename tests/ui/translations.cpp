@@ -1,5 +1,7 @@
 #include "tests/ui/translations.h"
 
+#include "tests/places.h"
+
 #include <QFile>
 #include <QXmlStreamReader>
 
@@ -31,7 +33,8 @@ Messages readTranslations(const QString& name) {
 }
 
 QString germanFile() {
-    return QStringLiteral(LOBEWRIGHT_SOURCE_DIR "/resources/translations/lobewright_de.ts");
+    return QString::fromStdString(lobewright::test::sourceFolder() +
+                                  "/resources/translations/lobewright_de.ts");
 }
 
 } // namespace lobewright::ui::test
