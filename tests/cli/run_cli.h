@@ -43,7 +43,7 @@ class CliTest : public ::testing::Test {
         const auto out = folder_ / "stdout";
         const auto err = folder_ / "stderr";
         const std::string command =
-            fmt::format("cd '{}' && '{}' {} >'{}' 2>'{}'", folder_.string(), batchProgram(),
+            fmt::format("cd '{}' && '{}' {} >'{}' 2>'{}'", folder_.string(), test::batchProgram(),
                         arguments, out.string(), err.string());
         const int status = std::system(command.c_str());
         Outcome outcome{WIFEXITED(status) ? WEXITSTATUS(status) : -1, contents(out), contents(err)};
@@ -55,7 +55,7 @@ class CliTest : public ::testing::Test {
         std::ofstream(folder_ / name, std::ios::binary) << text;
     }
     static std::string sample(const std::string& name) {
-        return fmt::format("'{}/samples/{}.lobewright.json'", sourceFolder(), name);
+        return fmt::format("'{}/samples/{}.lobewright.json'", test::sourceFolder(), name);
     }
     std::size_t filesIn(const std::filesystem::path& folder) const {
         return static_cast<std::size_t>(

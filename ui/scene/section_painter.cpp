@@ -1,6 +1,7 @@
 #include "ui/scene/section_painter.h"
 
 #include "core/units.h"
+#include "ui/plots/thin_line.h"
 #include "ui/scene/words.h"
 #include "ui/units.h"
 
@@ -82,7 +83,7 @@ void SectionPainter::paintBaseline() {
 }
 
 void SectionPainter::paintTrack(End end) {
-    const QPolygonF profile = frame_.trackProfile(end, theta_, false);
+    const QPolygonF profile = thinned(frame_.trackProfile(end, theta_, false));
     QPolygonF body = profile;
     const double face = frame_.blankFace(end);
     body << QPointF(face, profile.last().y()) << QPointF(face, profile.first().y());
@@ -94,7 +95,7 @@ void SectionPainter::paintTrack(End end) {
     painter_.drawPolyline(profile);
     if (!engine_.design().mechanism.closedTrack)
         return;
-    const QPolygonF pull = frame_.trackProfile(end, theta_, true);
+    const QPolygonF pull = thinned(frame_.trackProfile(end, theta_, true));
     const double lip = SectionFrame::outward(end) * 0.45 *
                        engine_.design().mechanism.roller.radius * frame_.scale();
     QPolygonF rib = pull;

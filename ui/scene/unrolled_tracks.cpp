@@ -187,7 +187,7 @@ void UnrolledTracks::paintTrack(QPainter& painter, End end) const {
             old << QPointF(frame_.x(u), frame_.y(end, pair.curve(end).at(u + lead).y));
         }
         painter.setPen(QPen(p.baseline(p.side(end)), 2.4));
-        painter.drawPolyline(old);
+        painter.drawPolyline(thinned(old));
     }
     painter.setPen(QPen(p.side(end), 1.0, Qt::DotLine));
     painter.drawPolyline(pitchCurves_[end]);
