@@ -1,5 +1,6 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/palette.h"
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/port_plot.h"
@@ -9,6 +10,9 @@
 
 #include <QFile>
 #include <QImage>
+#include <QPainter>
+#include <QProcess>
+#include <QSvgRenderer>
 #include <QTest>
 
 #include <cmath>
@@ -105,6 +109,44 @@ TEST_F(WindowTest, WheelZoomsAllPlotsAndDoubleClickShowsTheWholeTurn) {
     EXPECT_EQ(ports.xAxis->range(), torque.xAxis->range());
     QTest::mouseDClick(&torque, Qt::LeftButton, {}, at.toPoint());
     EXPECT_NEAR(ports.xAxis->range().size(), 360.0, 1e-9);
+}
+
+namespace {
+
+/// Mean difference of grey levels, of 255.
+double difference(const QImage& a, const QImage& b) {
+    const QImage other = b.scaled(a.size(), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    double sum = 0.0;
+    for (int y = 0; y < a.height(); ++y) {
+        for (int x = 0; x < a.width(); ++x)
+            sum += std::abs(qGray(a.pixel(x, y)) - qGray(other.pixel(x, y)));
+    }
+    return sum / (a.width() * a.height());
+}
+
+} // namespace
+
+// Plots keep their size beside the rest of the view on devices of every resolution.
+TEST_F(WindowTest, PicturesLookLikeTheScreen) {
+    QWidget& plot = view("ports");
+    QTest::qWait(200); // layout and queued painting
+    const QImage screen = plot.grab().toImage();
+    QImage blank(screen.size(), QImage::Format_RGB32);
+    blank.fill(Palette::of(plot).paper);
+    const double most = 0.6 * difference(screen, blank); // other smoothing of letters
+    const QString stem = fileIn(QStringLiteral("ports"));
+    for (const char* ending : {".png", ".svg", ".pdf"})
+        ASSERT_TRUE(writePicture(plot, QStringLiteral("Ports"), stem + QLatin1String(ending)));
+    EXPECT_LT(difference(screen, QImage(stem + ".png")), most);
+    QImage drawn = blank;
+    QPainter painter(&drawn);
+    QSvgRenderer(stem + ".svg").render(&painter);
+    painter.end();
+    EXPECT_LT(difference(screen, drawn), most);
+    ASSERT_EQ(QProcess::execute(QStringLiteral("pdftoppm"),
+                                {"-r", "96", "-png", "-singlefile", stem + ".pdf", stem + "-page"}),
+              0);
+    EXPECT_LT(difference(screen, QImage(stem + "-page.png")), most);
 }
 
 TEST_F(WindowTest, PictureIsWrittenAsPngSvgAndPdf) {

@@ -6,6 +6,7 @@
 #include "ui/plots/plot_data.h"
 
 #include <QClipboard>
+#include <QDate>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QMenu>
@@ -25,19 +26,18 @@ namespace lobewright::ui {
 
 namespace {
 
-void paintPlot(QCustomPlot& plot, QPainter& painter) {
-    QCPPainter inner;
-    QPicture picture;
-    inner.begin(&picture);
-    inner.setMode(QCPPainter::pmVectorized);
-    inner.setMode(QCPPainter::pmNoCaching);
-    plot.toPainter(&inner, plot.width(), plot.height());
-    inner.end();
-    painter.drawPicture(0, 0, picture);
+/// Dots of an inch on every device that a view is painted on: as on screens, so that letters keep
+/// their size beside the lines.
+constexpr int dotsPerInch = 96;
+
+void paintPlot(QCustomPlot& plot, QCPPainter& painter) {
+    painter.setMode(QCPPainter::pmVectorized);
+    painter.setMode(QCPPainter::pmNoCaching);
+    plot.toPainter(&painter, plot.width(), plot.height());
 }
 
 /// Paints the view, and plots in it as lines and text, not as their screen buffer.
-void paintView(QWidget& view, QPainter& painter) {
+void paintView(QWidget& view, QCPPainter& painter) {
     if (auto* plot = qobject_cast<QCustomPlot*>(&view)) {
         paintPlot(*plot, painter);
         return;
@@ -64,19 +64,30 @@ void paintView(QWidget& view, QPainter& painter) {
 
 QImage image(QWidget& view, double scale) {
     QImage picture(view.size() * scale, QImage::Format_ARGB32_Premultiplied);
-    picture.setDotsPerMeterX(qRound(96 / 0.0254 * scale));
-    picture.setDotsPerMeterY(qRound(96 / 0.0254 * scale));
-    QPainter painter(&picture);
+    const int dotsPerMeter = qRound(dotsPerInch / 0.0254);
+    picture.setDotsPerMeterX(dotsPerMeter);
+    picture.setDotsPerMeterY(dotsPerMeter);
+    QCPPainter painter(&picture);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.scale(scale, scale);
     paintView(view, painter);
+    painter.end();
+    picture.setDotsPerMeterX(qRound(dotsPerMeter * scale)); // of the same size on paper
+    picture.setDotsPerMeterY(qRound(dotsPerMeter * scale));
     return picture;
 }
 
+/// `heading`: a line above the view; may be empty.
 template <class Device>
-void paintPage(QWidget& view, Device& device) {
-    QPainter painter(&device);
-    const QSizeF page(device.width(), device.height());
+void paintPage(QWidget& view, Device& device, const QString& heading = {}) {
+    QCPPainter painter(&device);
+    QSizeF page(device.width(), device.height());
+    if (!heading.isEmpty()) {
+        const double line = 1.6 * painter.fontMetrics().height();
+        painter.drawText(QPointF(0.0, painter.fontMetrics().ascent()), heading);
+        painter.translate(0.0, line);
+        page.rheight() -= line;
+    }
     const double scale = std::min(page.width() / view.width(), page.height() / view.height());
     painter.scale(scale, scale);
     paintView(view, painter);
@@ -88,7 +99,8 @@ bool writeSvg(QWidget& view, const QString& title, QIODevice& file) {
     generator.setSize(view.size());
     generator.setViewBox(view.rect());
     generator.setTitle(title);
-    QPainter painter(&generator);
+    generator.setResolution(dotsPerInch);
+    QCPPainter painter(&generator);
     paintView(view, painter);
     return painter.end();
 }
@@ -100,6 +112,7 @@ bool writePdf(QWidget& view, const QString& title, QIODevice& file) {
     // One page of the size of the view at 96 dots an inch.
     writer.setPageSize(QPageSize(QSizeF(view.size()) * 72.0 / 96.0, QPageSize::Point));
     writer.setPageMargins(QMarginsF());
+    writer.setResolution(dotsPerInch);
     paintPage(view, writer);
     return true;
 }
@@ -187,7 +200,9 @@ void printPicture(QWidget& view, const QString& title) {
     const bool isDark = Palette::of(view).isDark;
     if (isDark)
         view.setPalette(Palette::lightTones().widgetPalette());
-    paintPage(view, printer);
+    printer.setResolution(dotsPerInch);
+    paintPage(view, printer,
+              QObject::tr("%1, %2").arg(title, QDate::currentDate().toString(Qt::ISODate)));
     if (isDark)
         view.setPalette(QPalette());
 }
