@@ -16,6 +16,8 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
@@ -161,6 +163,26 @@ TEST_F(WindowTest, ReleasedHandleAndRestingHandBothSettleTheSolution) {
     const auto fresh = solution::solve(window_->document().design(), silent);
     ASSERT_TRUE(fresh);
     EXPECT_EQ(*window_->solution()->figure("imep_bar")->value, *fresh->figure("imep_bar")->value);
+}
+
+TEST_F(WindowTest, TabGoesDownTheNumbers) {
+    auto& panel = *window_->findChild<NumberPanel*>();
+    NumberEdit& first = numberEdit(*window_, "/running/speed_rpm");
+    first.setFocus();
+    QTest::keyClick(&first, Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(),
+              &numberEdit(*window_, "/running/under_piston_pressure_bar"));
+    // Everything that Tab reaches on the way stands below what it came from.
+    int last = -1;
+    for (int i = 0; i < 12; ++i) {
+        QWidget* now = QApplication::focusWidget();
+        ASSERT_TRUE(panel.isAncestorOf(now));
+        const int y = now->mapTo(&panel, QPoint(0, now->height() / 2)).y() +
+                      panel.findChild<QScrollArea*>()->verticalScrollBar()->value();
+        EXPECT_GE(y, last - now->height()) << i;
+        last = y;
+        QTest::keyClick(now, Qt::Key_Tab);
+    }
 }
 
 TEST_F(WindowTest, SavedReopenedAndComparedDesignIsTheSame) {

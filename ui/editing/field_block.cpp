@@ -11,6 +11,8 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -213,6 +215,20 @@ void FieldBlock::showRowMenu() {
         add(tr("Move dow&n"), RowChange::moveDown);
     }
     menu.exec(rowMenu_->mapToGlobal(QPoint(0, rowMenu_->height())));
+}
+
+std::vector<QWidget*> FieldBlock::inOrder() const {
+    std::map<std::pair<int, int>, QWidget*> places;
+    for (int i = 0; i < grid_->count(); ++i) {
+        int row = 0, column = 0, rows = 0, columns = 0;
+        grid_->getItemPosition(i, &row, &column, &rows, &columns);
+        if (QWidget* widget = grid_->itemAt(i)->widget())
+            places[{row, column}] = widget;
+    }
+    std::vector<QWidget*> ordered;
+    for (const auto& [place, widget] : places)
+        ordered.push_back(widget);
+    return ordered;
 }
 
 } // namespace lobewright::ui

@@ -29,6 +29,8 @@ class FieldBlock : public QWidget {
     const std::string& group() const { return group_; }
     /// Whether these fields stand here already, so that show() is enough.
     bool holds(const std::vector<design::Field>& fields) const;
+    /// What stands in it, row by row.
+    std::vector<QWidget*> inOrder() const;
     void show(const std::vector<design::Field>& fields);
 
     FieldEditor* editor(const std::string& path) const;

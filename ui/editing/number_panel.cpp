@@ -7,8 +7,10 @@
 #include "ui/editing/field_editor.h"
 #include "ui/editing/field_note.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/number_edit.h"
 #include "ui/units.h"
 
+#include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
@@ -60,6 +62,14 @@ NumberPanel::NumberPanel(QWidget* parent)
     column->addStretch(1);
     scroll_->setWidget(content);
     connect(search_, &QLineEdit::textChanged, this, &NumberPanel::search);
+    connect(search_, &QLineEdit::returnPressed, this, [this] {
+        for (auto* edit : scroll_->findChildren<NumberEdit*>()) {
+            if (edit->isVisible()) { // the first that the search leaves
+                edit->setFocus(Qt::ShortcutFocusReason);
+                return;
+            }
+        }
+    });
 }
 
 void NumberPanel::buildChapters(QVBoxLayout* layout) {
@@ -167,14 +177,47 @@ void NumberPanel::show(const design::Design& design) {
         else
             found->push_back(std::move(field));
     }
+    bool isNew = false;
     for (size_t i = 0; i < chapters_.size(); ++i)
-        showChapter(i, perChapter[i]);
+        isNew = showChapter(i, perChapter[i]) || isNew;
+    if (isNew)
+        chainFocus();
     showShapes();
     if (!search_->text().isEmpty())
         search(search_->text());
 }
 
-void NumberPanel::showChapter(size_t index, const Groups& groups) {
+/// The tabulator goes down the panel: blocks are made later than the headings below them.
+void NumberPanel::chainFocus() {
+    QWidget* last = search_;
+    const auto follow = [&last](QWidget* widget) {
+        const QWidget* owner = widget->parentWidget();
+        const bool isPart = qobject_cast<const QComboBox*>(owner) ||
+                            qobject_cast<const QAbstractSpinBox*>(owner) ||
+                            widget->window() != last->window();
+        if (isPart || !(widget->focusPolicy() & Qt::TabFocus))
+            return;
+        setTabOrder(last, widget);
+        last = widget;
+    };
+    for (const ChapterWidgets& chapter : chapters_) {
+        follow(chapter.heading);
+        for (int i = 0; i < chapter.blocks->count(); ++i) {
+            QWidget* block = chapter.blocks->itemAt(i)->widget();
+            if (!block)
+                continue;
+            const auto* fields = qobject_cast<FieldBlock*>(block);
+            for (QWidget* part : fields ? fields->inOrder() : std::vector<QWidget*>{block}) {
+                follow(part);
+                for (QWidget* widget : part->findChildren<QWidget*>())
+                    follow(widget);
+            }
+        }
+    }
+}
+
+/// True: blocks were made for it.
+bool NumberPanel::showChapter(size_t index, const Groups& groups) {
     ChapterWidgets& chapter = chapters_[index];
     size_t kept = 0;
     while (kept < groups.size() && kept < chapter.shown.size() &&
@@ -191,6 +234,7 @@ void NumberPanel::showChapter(size_t index, const Groups& groups) {
         chapter.shown.push_back(makeBlock(groups[i], chapter.body));
         chapter.blocks->addWidget(chapter.shown.back());
     }
+    return kept < groups.size();
 }
 
 FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWidget* parent) {

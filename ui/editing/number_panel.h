@@ -62,7 +62,8 @@ class NumberPanel : public QWidget {
 
     void buildChapters(QVBoxLayout* layout);
     void buildShapeChoice(ChapterWidgets& chapter, End end);
-    void showChapter(size_t index, const Groups& groups);
+    bool showChapter(size_t index, const Groups& groups);
+    void chainFocus();
     FieldBlock* makeBlock(const std::vector<design::Field>& fields, QWidget* parent);
     void showShapes();
     void ask(const std::string& path, const design::FieldValue& value, bool step);
