@@ -107,6 +107,21 @@ std::optional<double> figure(const solution::Solution& solution, const char* nam
     return found && found->value ? std::optional(*found->value * inSI) : std::nullopt;
 }
 
+/// Of this end, or the worse of both where they share the pattern.
+void addLoads(ComparedLaw& row, const solution::Solution& solved, End end, bool isShared) {
+    for (const End each : bothEnds) {
+        if (each != end && !isShared)
+            continue;
+        const auto pressure =
+            figure(solved, "peak_contact_pressure", each, "MPa", units::megapascal);
+        const auto force = figure(solved, "lowest_contact_force", each, "N", 1.0);
+        if (pressure)
+            row.contactPressure = std::max(row.contactPressure.value_or(*pressure), *pressure);
+        if (force)
+            row.leastContactForce = std::min(row.leastContactForce.value_or(*force), *force);
+    }
+}
+
 } // namespace
 
 design::Design withLaw(const design::Design& design, End end, std::optional<int> segment, Law law) {
@@ -144,9 +159,7 @@ Result<std::vector<ComparedLaw>> compareLaws(const design::Design& design, End e
             return solved.problems();
         if (solved) {
             addTrack(row, shape, solved->pair, end);
-            row.contactPressure =
-                figure(*solved, "peak_contact_pressure", end, "MPa", units::megapascal);
-            row.leastContactForce = figure(*solved, "lowest_contact_force", end, "N", 1.0);
+            addLoads(row, *solved, end, !design.tracks.exhaust);
         } else {
             row.problem = solved.problems().front().message;
         }

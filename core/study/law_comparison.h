@@ -23,9 +23,10 @@ struct ComparedLaw {
     double acceleration = 0.0;             ///< [m/s²]
     double jerk = 0.0;                     ///< [m/s³]; infinite where the acceleration jumps
     // Of the whole track.
-    double pressureAngle = 0.0;              ///< largest, at the pitch radius [rad]
-    double relativeRadius = 0.0;             ///< smallest over the width and flanks in use [m]
-    std::optional<double> contactPressure;   ///< nominal peak [Pa]; absent: see problem
+    double pressureAngle = 0.0;  ///< largest, at the pitch radius [rad]
+    double relativeRadius = 0.0; ///< smallest over the width and flanks in use [m]
+    std::optional<double>
+        contactPressure; ///< nominal peak, of both tracks where shared [Pa]; absent: see problem
     std::optional<double> leastContactForce; ///< [N]; negative: the roller wants to lift off
     std::string problem;                     ///< why the design could not be solved with it
 };

@@ -33,7 +33,9 @@ const std::vector<std::string>& phaseMapFigures() {
                                                    "shaking_force_peak_N",
                                                    "rocking_moment_peak_Nm",
                                                    "peak_contact_pressure_inlet_MPa",
-                                                   "peak_contact_pressure_exhaust_MPa"};
+                                                   "peak_contact_pressure_exhaust_MPa",
+                                                   "lowest_contact_force_inlet_N",
+                                                   "lowest_contact_force_exhaust_N"};
     return names;
 }
 

@@ -5906,10 +5906,6 @@
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which falls with speed; the blower&apos;s share of the indicated work.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl fällt; der Anteil des Gebläses an der inneren Arbeit.</translation>
-    </message>
-    <message>
         <source>Lift at inner dead centre</source>
         <translation>Hub im inneren Totpunkt</translation>
     </message>
@@ -6573,6 +6569,10 @@
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
         <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
     </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -6920,6 +6920,10 @@
     <message>
         <source>Sa&amp;ve data…</source>
         <translation>Daten sp&amp;eichern…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -7315,6 +7319,10 @@
     <message>
         <source>gone, baseline %1</source>
         <translation>entfallen, Bezug %1</translation>
+    </message>
+    <message>
+        <source>Shaded: speeds at which the engine cannot be run (%1).</source>
+        <translation>Schattiert: Drehzahlen, bei denen sich der Motor nicht betreiben lässt (%1).</translation>
     </message>
 </context>
 <context>
@@ -9165,6 +9173,10 @@
     <message>
         <source>Pages that hold all these words (Ctrl+F)</source>
         <translation>Seiten, die alle diese Wörter enthalten (Strg+F)</translation>
+    </message>
+    <message>
+        <source>No page holds all these words</source>
+        <translation>Keine Seite enthält alle diese Wörter</translation>
     </message>
 </context>
 <context>
@@ -11478,10 +11490,6 @@
 %3° Welle</translation>
     </message>
     <message>
-        <source>%1 %2° (%3°)</source>
-        <translation>%1 %2° (%3°)</translation>
-    </message>
-    <message>
         <source>blowdown</source>
         <translation>Vorauslass</translation>
     </message>
@@ -11502,10 +11510,6 @@
         <translation>%1: %2, bei %3° des Zyklus ab innerem Totpunkt, %4° der Welle</translation>
     </message>
     <message>
-        <source>baseline %1° (%2°)</source>
-        <translation>Bezug %1° (%2°)</translation>
-    </message>
-    <message>
         <source>event</source>
         <translation>Ereignis</translation>
     </message>
@@ -11524,6 +11528,14 @@
     <message>
         <source>cycle angle, °, baseline</source>
         <translation>Zykluswinkel, °, Bezug</translation>
+    </message>
+    <message>
+        <source>%1° (%2°)</source>
+        <translation>%1° (%2°)</translation>
+    </message>
+    <message>
+        <source>baseline %1</source>
+        <translation>Bezug %1</translation>
     </message>
 </context>
 <context>

@@ -155,11 +155,13 @@ TEST_F(LobeTest, LawsStandSideBySideAndThePresentOneIsMarked) {
     for (int row = 0; row < 7; ++row)
         present += pane.table().item(row, 0)->text().endsWith(QStringLiteral("(present)")) ? 1 : 0;
     EXPECT_EQ(present, 1);
-    // The present law's contact pressure is the design's.
+    // The present law's contact pressure is the design's: the worse of both, which share a pattern.
     for (const study::ComparedLaw& row : pane.laws()) {
         if (row.isPresent) {
             EXPECT_NEAR(*row.contactPressure / units::megapascal,
-                        figure("peak_contact_pressure_inlet_MPa"), 1e-3);
+                        std::max(figure("peak_contact_pressure_inlet_MPa"),
+                                 figure("peak_contact_pressure_exhaust_MPa")),
+                        1e-3);
         }
     }
     EXPECT_EQ(pane.table().item(0, 3)->text(), QString(QChar(0x221E))) << "harmonic beside a dwell";

@@ -72,6 +72,8 @@ TEST_F(ReportTest, SaysWhatIsDifferentFromTheBaseline) {
     ASSERT_TRUE(reader.waitForFinished());
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
     EXPECT_TRUE(text.contains(QStringLiteral("Beside the baseline")));
+    EXPECT_TRUE(text.contains(QRegularExpression(
+        QStringLiteral("Shaded: speeds at which .* \\(.*a roller lifts off.*\\)"))));
     EXPECT_TRUE(text.contains(QStringLiteral("6.25 mm, baseline 7 mm")));
     EXPECT_TRUE(text.contains(QRegularExpression(
         QStringLiteral("Compression ratio +[0-9.]+, baseline [0-9.]+ \\(\\+[0-9.]+ %\\)"))));

@@ -127,6 +127,7 @@ void StudyPlot::start(Run& run) {
     problem_.clear();
     stopped_ = false;
     run.arrived = 0;
+    run.fresh.clear();
     run.wanted = run.solution && !isVisible();
     if (!run.solution || !now_.solution || !isVisible()) {
         run.runner.cancel();
@@ -150,8 +151,33 @@ void StudyPlot::startAnew() {
     refill();
 }
 
+/// In a drag old points are as good as new ones; after a jump both together would zigzag.
+bool StudyPlot::isFarFromBefore(const Run& run, const study::Point& point) const {
+    constexpr double far = 0.05; // of the value
+    const auto old = run.points.find(point.parameter);
+    if (old == run.points.end() || run.fresh.contains(point.parameter))
+        return false;
+    const auto& names = everyFigure();
+    const auto valueOf = [](const study::Point& of, std::size_t i) {
+        constexpr double none = std::numeric_limits<double>::quiet_NaN();
+        return i < of.values.size() ? of.values[i].value_or(none) : none;
+    };
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (!figures_.contains(QString::fromStdString(names[i])))
+            continue;
+        const double now = valueOf(point, i), before = valueOf(old->second, i);
+        if (std::abs(now - before) > far * std::max(std::abs(now), std::abs(before)))
+            return true;
+    }
+    return false;
+}
+
 void StudyPlot::takePoint(Run& run, const study::Point& point) {
+    if (isFarFromBefore(run, point))
+        std::erase_if(run.points,
+                      [&run](const auto& entry) { return !run.fresh.contains(entry.first); });
     run.points.insert_or_assign(point.parameter, point);
+    run.fresh.insert(point.parameter);
     ++run.arrived;
     refill();
     sayState();

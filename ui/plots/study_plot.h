@@ -9,6 +9,7 @@
 #include <QWidget>
 
 #include <map>
+#include <set>
 
 class QCPGraph;
 class QCPItemStraightLine;
@@ -90,7 +91,9 @@ class StudyPlot : public QWidget {
         int arrived = 0;     ///< points of the study that runs
         std::pair<double, double> range;
         std::map<double, study::Point> points;
+        std::set<double> fresh; ///< parameters of those that the study that runs gave
     };
+    bool isFarFromBefore(const Run& run, const study::Point& point) const;
     void connectRun(Run& run);
     void start(Run& run);
     void takePoint(Run& run, const study::Point& point);

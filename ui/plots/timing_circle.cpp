@@ -302,30 +302,47 @@ void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {
     const int cycles = geometry_->pair.cyclesPerTurn();
     const double room = 2.0 * (place.inlet - place.width);
     const double line = fontMetrics().height();
-    std::vector<std::pair<QString, QColor>> lines;
-    const auto add = [&](const QString& name, double (ports::CycleEvents::*span)() const,
-                         const QColor& colour) {
-        lines.emplace_back(tr("%1 %2° (%3°)")
-                               .arg(name, degreesText((now.*span)() * cycles / units::degree),
-                                    degreesText((now.*span)() / units::degree)),
-                           colour);
-        if (!baseline_ || room < 7.0 * line)
-            return;
-        const double before = (cycle(baseline_->timing).*span)();
-        lines.emplace_back(
-            tr("baseline %1° (%2°)")
-                .arg(degreesText(before * baseline_->pair.cyclesPerTurn() / units::degree),
-                     degreesText(before / units::degree)),
-            tones.quiet);
+    using Lines = std::vector<std::pair<QString, QColor>>;
+    const auto linesOf = [&](bool withShaft, bool withBaseline) {
+        Lines lines;
+        const auto angles = [&](double span, int perTurn) {
+            const QString cycle = degreesText(span * perTurn / units::degree);
+            return withShaft ? tr("%1° (%2°)").arg(cycle, degreesText(span / units::degree))
+                             : cycle + QChar(0x00B0);
+        };
+        const auto add = [&](const QString& name, double (ports::CycleEvents::*span)() const,
+                             const QColor& colour) {
+            lines.emplace_back(name + QLatin1Char(' ') + angles((now.*span)(), cycles), colour);
+            if (withBaseline)
+                lines.emplace_back(tr("baseline %1")
+                                       .arg(angles((cycle(baseline_->timing).*span)(),
+                                                   baseline_->pair.cyclesPerTurn())),
+                                   tones.quiet);
+        };
+        add(tr("blowdown"), &ports::CycleEvents::blowdown, tones.exhaust);
+        add(tr("overlap"), &ports::CycleEvents::overlap, tones.ink);
+        add(tr("after-charge"), &ports::CycleEvents::afterCharge, tones.inlet);
+        return lines;
     };
-    add(tr("blowdown"), &ports::CycleEvents::blowdown, tones.exhaust);
-    add(tr("overlap"), &ports::CycleEvents::overlap, tones.ink);
-    add(tr("after-charge"), &ports::CycleEvents::afterCharge, tones.inlet);
+    const auto fits = [&](const Lines& lines) {
+        return static_cast<double>(lines.size() + 1) * line < room &&
+               std::ranges::all_of(lines, [&](const auto& entry) {
+                   return fontMetrics().horizontalAdvance(entry.first) < 0.94 * room;
+               });
+    };
+    // A small circle says less, and nothing where not even that fits: the port plot says the same.
+    Lines lines = linesOf(true, baseline_ != nullptr);
+    if (!fits(lines) && baseline_)
+        lines = linesOf(false, true);
+    if (!fits(lines))
+        lines = linesOf(true, false);
+    if (!fits(lines))
+        lines = linesOf(false, false);
+    if (!fits(lines))
+        return;
     double y = place.centre.y() - 0.5 * static_cast<double>(lines.size()) * line -
                (lines.size() > 3 ? 0.0 : 0.32 * place.inlet);
     for (const auto& [words, colour] : lines) {
-        if (fontMetrics().horizontalAdvance(words) > room * 0.94)
-            return; // too small a circle: the port plot says the same
         const QRectF box(place.centre.x() - 0.5 * room, y, room, line);
         // The hand passes behind the words.
         painter.fillRect(painter.boundingRect(box, Qt::AlignCenter, words).adjusted(-3, 0, 3, 0),

@@ -6,6 +6,7 @@
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/stress_plot.h"
+#include "ui/plots/study_limits.h"
 #include "ui/plots/timing_circle.h"
 #include "ui/plots/torque_plot.h"
 #include "ui/scene/section_painter.h"
@@ -138,6 +139,40 @@ QCPRange addColumn(QCPGraph& graph, const study::Table& table, std::string_view 
     return {range.lower * 1.05, range.upper * 1.12};
 }
 
+/// Shades the speeds at which the engine could not be run, as on the screen. Empty: none; else
+/// every reason.
+QString shadeBeyondLimits(QCustomPlot& plot, const ReportContent& content, const QColor& colour) {
+    const auto& points = content.torqueCurve.points;
+    std::vector<std::string> names;
+    for (const study::Column& column : content.torqueCurve.columns)
+        names.push_back(column.name);
+    const double speed = content.solution->design.running.speed / units::revPerMinute;
+    QStringList reasons;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const QString reason =
+            beyondLimits(*content.solution, names, points[i], points[i].parameter / speed);
+        if (reason.isEmpty())
+            continue;
+        if (!reasons.contains(reason))
+            reasons << reason;
+        const auto between = [&](std::size_t a, std::size_t b) {
+            return 0.5 * (points[a].parameter + points[b].parameter);
+        };
+        auto* shade = new QCPItemRect(&plot);
+        shade->setLayer(QStringLiteral("background"));
+        shade->setPen(Qt::NoPen);
+        shade->setBrush(colour);
+        for (auto* corner : {shade->topLeft, shade->bottomRight}) {
+            corner->setTypeX(QCPItemPosition::ptPlotCoords);
+            corner->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        }
+        shade->topLeft->setCoords(i > 0 ? between(i - 1, i) : points[i].parameter, 0.0);
+        shade->bottomRight->setCoords(
+            i + 1 < points.size() ? between(i, i + 1) : points[i].parameter, 1.0);
+    }
+    return reasons.join(QLatin1String(", "));
+}
+
 } // namespace
 
 void drawSection(Sheet& sheet, const solution::Solution& solution, double height) {
@@ -228,6 +263,10 @@ void drawTorqueCurve(Sheet& sheet, const ReportContent& content, double height) 
     mark->point1->setCoords(speed, 0.0);
     mark->point2->setCoords(speed, 1.0);
     mark->setPen(QPen(tones.cursor, 1, Qt::DotLine));
+    const QColor shade = tones.tint(tones.warning, 0.16);
+    const QString why = shadeBeyondLimits(plot, content, shade);
+    if (!why.isEmpty())
+        sheet.caption(Words::tr("Shaded: speeds at which the engine cannot be run (%1).").arg(why));
     const QRectF box = sheet.take(height);
     drawLegend(sheet, QRectF(box.topLeft(), QSizeF(box.width(), legendHeight)),
                Words::tr("Torque and power against speed"),

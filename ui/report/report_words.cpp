@@ -88,7 +88,7 @@ void addChange(Rows& rows, const solution::Solution& now, const solution::Soluti
     if (!figure || !old || figure->value == old->value)
         return;
     const auto change = figureChange(*figure, *old, 360.0 / now.pair.cyclesPerTurn());
-    if (change.isEqual())
+    if (change.isEqual() || valueOf(*figure) == valueOf(*old))
         return;
     QString text = Words::tr("%1, baseline %2").arg(valueOf(*figure), valueOf(*old));
     if (!change.text.isEmpty())

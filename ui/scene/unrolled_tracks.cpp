@@ -388,6 +388,10 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const double y = end == End::inlet ? frame_.blankFace(end) + 1.0
                                        : frame_.blankFace(end) - line - leadBarRoom;
     QPointF at(frame_.left() + 5.0, y + painter.fontMetrics().ascent());
+    // A thin blank leaves no room beside the track: the words lie over it, on a ground.
+    QColor ground = tones().metalPale;
+    ground.setAlphaF(0.85F);
+    painter.fillRect(QRectF(at.x() - 3.0, y, width(*shown) + 6.0, line), ground);
     at.rx() += paintFigure(painter, at, (*shown)[0], false);
     at.rx() += paintFigure(painter, at, (*shown)[1], isSteep);
     paintFigure(painter, at, (*shown)[2], isUndercut);

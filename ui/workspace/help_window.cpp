@@ -128,6 +128,8 @@ void HelpWindow::listPages() {
     if (!search_->text().trimmed().isEmpty()) {
         for (const HelpPage* page : helpPagesWith(search_->text()))
             add(*page, false);
+        if (list_->topLevelItemCount() == 0)
+            (new QTreeWidgetItem(list_, {tr("No page holds all these words")}))->setFlags({});
     } else {
         for (const HelpPage& page : helpPages())
             add(page, !page.group.isEmpty());
@@ -143,7 +145,7 @@ void HelpWindow::showPage(const QString& file) {
 
 void HelpWindow::showFirstFound() {
     if (const QTreeWidgetItem* first = list_->topLevelItem(0);
-        first && !search_->text().trimmed().isEmpty())
+        first && !search_->text().trimmed().isEmpty() && first->flags() != Qt::NoItemFlags)
         showPage(first->data(0, Qt::UserRole).toString());
 }
 

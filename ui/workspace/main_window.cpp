@@ -40,9 +40,9 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr int messageTime = 8000; // [ms]
-constexpr int sideWidth = 318;
-constexpr int longestBaselineName = 180; // [px]
+constexpr int messageTime = 8000;              // [ms]
+constexpr int sideWidth = 318, wideSide = 480; // narrow screens and wide ones
+constexpr int longestBaselineName = 180;       // [px]
 constexpr QSize firstSize(1280, 800);
 
 /// Tabs with little room around their words: all four fit over the narrow panel, counts included.
@@ -123,6 +123,7 @@ void MainWindow::buildCentre() {
     split_->setStretchFactor(1, 1);
     split_->setCollapsible(0, false);
     split_->setCollapsible(1, false);
+    connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
     hint_ = new HintBar(centre);
     column->addWidget(hint_);
@@ -224,12 +225,26 @@ void MainWindow::saveLayout() {
     grid_->save();
     QSettings settings;
     settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
-    settings.setValue(QStringLiteral("window/split"), split_->saveState());
+    if (isSideChosen_)
+        settings.setValue(QStringLiteral("window/split"), split_->saveState());
     settings.setValue(QStringLiteral("window/chapters"), numbers_->openChapters());
     for (const Views::View& view : views_->all()) {
         if (view.state)
             settings.setValue(QStringLiteral("view/") + view.key, view.state());
     }
+}
+
+/// A fifth of a wide window keeps the names of figures on a line or two.
+void MainWindow::fitSide() {
+    if (isSideChosen_)
+        return;
+    const int wanted = std::clamp(width() / 5, sideWidth, wideSide);
+    split_->setSizes({wanted, width() - wanted});
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+    QMainWindow::resizeEvent(event);
+    fitSide();
 }
 
 void MainWindow::restoreLayout() {
@@ -241,8 +256,8 @@ void MainWindow::restoreLayout() {
         return wanted ? settings.value(QLatin1String(key)) : QVariant();
     };
     restoreGeometry(kept("window/geometry").toByteArray());
-    if (!split_->restoreState(kept("window/split").toByteArray()))
-        split_->setSizes({sideWidth, firstSize.width() - sideWidth});
+    isSideChosen_ = split_->restoreState(kept("window/split").toByteArray());
+    fitSide();
     const QVariant open = kept("window/chapters");
     if (open.isValid())
         numbers_->setOpenChapters(open.toStringList());

@@ -102,6 +102,7 @@ class MainWindow : public QMainWindow {
   protected:
     void closeEvent(QCloseEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -110,6 +111,7 @@ class MainWindow : public QMainWindow {
 
     // main_window.cpp
     void buildCentre();
+    void fitSide();
     void buildStatusBar();
     void connectParts();
     void goToField(const QString& path);
@@ -215,7 +217,8 @@ class MainWindow : public QMainWindow {
     SnapshotsPanel* snapshots_ = nullptr;
     WorkingView* working_ = nullptr;
     PlaybackBar* playback_ = nullptr;
-    bool greets_ = false; ///< the first hint comes before what is said of a sample
+    bool isSideChosen_ = false; ///< the person moved its edge
+    bool greets_ = false;       ///< the first hint comes before what is said of a sample
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;
     QLabel* solveState_ = nullptr;
