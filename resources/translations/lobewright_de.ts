@@ -11631,6 +11631,10 @@
         <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
         <translation>Mittel %1 (Welle %4), Spanne %2 %3</translation>
     </message>
+    <message>
+        <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
+        <translation>Mittel %1 %3 (eine Rolle hebt ab), Spanne %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TurnCanvas</name>

@@ -2,10 +2,12 @@
 // the window is made for.
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/drawn_text.h"
+#include "ui/plots/torque_plot.h"
 #include "ui/workspace/arrangement.h"
 
 #include <QAbstractScrollArea>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSplitterHandle>
 #include <QTest>
@@ -182,6 +184,28 @@ TEST_F(FitTest, NothingIsWrittenOverSomethingElse) {
         EXPECT_GT(writtenIn(*window_).size(), 50U) << "in " << arrangement.key.toStdString();
         EXPECT_EQ(listed(writtenOver(*window_)), "") << "in " << arrangement.key.toStdString();
     }
+}
+
+// What a roller off its track leaves undone is in the brake torque all the same: no comparison.
+TEST_F(WindowTest, TorquePlotSaysThatARollerHasLifted) {
+    auto& canvas = dynamic_cast<TurnPlot&>(view("torque")).canvas();
+    const auto says = [&](const QString& sentence) {
+        const QString words = sentence.section('(', 1).section(QRegularExpression("[%)]"), 0, 0);
+        const auto texts = drawnText(canvas);
+        return std::ranges::any_of(
+            texts, [&](const DrawnText& drawn) { return drawn.text.contains('(' + words); });
+    };
+    const QString lifted = TorquePlot::tr("mean %1 %3 (a roller has lifted), peak to peak %2 %3");
+    const QString compared = TorquePlot::tr("mean %1 (at the shaft %4), peak to peak %2 %3");
+    EXPECT_TRUE(says(compared));
+    EXPECT_FALSE(says(lifted));
+    Edit edit;
+    edit.changes = {{"/running/speed_rpm", 2000.0}};
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    QTest::qWait(100);
+    EXPECT_TRUE(says(lifted));
+    EXPECT_FALSE(says(compared));
 }
 
 TEST_F(FitTest, NoWidgetsOverlapAtTheSmallestScreen) {

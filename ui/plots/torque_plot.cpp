@@ -13,6 +13,8 @@ namespace lobewright::ui {
 
 namespace {
 
+constexpr double undoneWork = 1e-3; ///< share of the work moved
+
 struct Totals {
     double min = 0.0, max = 0.0, mean = 0.0;
 };
@@ -126,9 +128,13 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
     // The supply and auxiliaries take theirs behind the tracks, evenly: not in this curve.
     const auto brake = figure("brake_torque_Nm");
     const double shown = unitFor(QStringLiteral("N·m")).shown(brake.value_or(0.0));
-    const bool differs = brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
-    QString text = (differs ? tr("mean %1 (at the shaft %4), peak to peak %2 %3")
-                            : tr("mean %1 %3, peak to peak %2 %3"))
+    // A roller off its track leaves its work undone, in this curve but not in the brake torque.
+    const bool flies = std::abs(figure("work_balance_residual").value_or(0.0)) > undoneWork;
+    const bool differs =
+        !flies && brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
+    QString text = (flies     ? tr("mean %1 %3 (a roller has lifted), peak to peak %2 %3")
+                    : differs ? tr("mean %1 (at the shaft %4), peak to peak %2 %3")
+                              : tr("mean %1 %3, peak to peak %2 %3"))
                        .arg(valueText(totals->mean, totals->max),
                             valueText(totals->max - totals->min, totals->max),
                             unitFor(QStringLiteral("N·m")).text);
