@@ -109,8 +109,8 @@ bool writePdf(QWidget& view, const QString& title, QIODevice& file) {
     QPdfWriter writer(&file);
     writer.setTitle(title);
     writer.setCreator(QStringLiteral("Lobewright"));
-    // One page of the size of the view at 96 dots an inch.
-    writer.setPageSize(QPageSize(QSizeF(view.size()) * 72.0 / 96.0, QPageSize::Point));
+    // One page of the size of the view.
+    writer.setPageSize(QPageSize(QSizeF(view.size()) * 72.0 / dotsPerInch, QPageSize::Point));
     writer.setPageMargins(QMarginsF());
     writer.setResolution(dotsPerInch);
     paintPage(view, writer);

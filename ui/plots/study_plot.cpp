@@ -126,7 +126,6 @@ void StudyPlot::showBaseline(const SolutionPointer& baseline) {
 void StudyPlot::start(Run& run) {
     problem_.clear();
     stopped_ = false;
-    run.arrived = 0;
     run.fresh.clear();
     run.wanted = run.solution && !isVisible();
     if (!run.solution || !now_.solution || !isVisible()) {
@@ -178,7 +177,6 @@ void StudyPlot::takePoint(Run& run, const study::Point& point) {
                       [&run](const auto& entry) { return !run.fresh.contains(entry.first); });
     run.points.insert_or_assign(point.parameter, point);
     run.fresh.insert(point.parameter);
-    ++run.arrived;
     refill();
     sayState();
 }
@@ -332,7 +330,7 @@ void StudyPlot::sayState() {
         state_->setText(problem_);
     else if (isBusy())
         state_->setText(tr("solving … %1 of %2 points")
-                            .arg(std::min(now_.arrived, pointsWanted()))
+                            .arg(std::min(static_cast<int>(now_.fresh.size()), pointsWanted()))
                             .arg(pointsWanted()));
     else if (stopped_)
         state_->setText(tr("stopped: some points are missing or of an earlier design"));

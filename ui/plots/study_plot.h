@@ -88,7 +88,6 @@ class StudyPlot : public QWidget {
         SolutionPointer solution;
         quint64 number = 0;
         bool wanted = false; ///< to be run as soon as the plot can be seen
-        int arrived = 0;     ///< points of the study that runs
         std::pair<double, double> range;
         std::map<double, study::Point> points;
         std::set<double> fresh; ///< parameters of those that the study that runs gave

@@ -85,12 +85,13 @@ void addChange(Rows& rows, const solution::Solution& now, const solution::Soluti
                const char* name) {
     const auto* figure = now.figure(name);
     const auto* old = before.figure(name);
-    if (!figure || !old || figure->value == old->value)
+    if (!figure || !old)
         return;
+    const QString value = valueOf(*figure), oldValue = valueOf(*old);
     const auto change = figureChange(*figure, *old, 360.0 / now.pair.cyclesPerTurn());
-    if (change.isEqual() || valueOf(*figure) == valueOf(*old))
+    if (change.isEqual() || value == oldValue)
         return;
-    QString text = Words::tr("%1, baseline %2").arg(valueOf(*figure), valueOf(*old));
+    QString text = Words::tr("%1, baseline %2").arg(value, oldValue);
     if (!change.text.isEmpty())
         text += QStringLiteral(" (") + change.text + QLatin1Char(')');
     rows.push_back({shortLabel(*figure), text});
