@@ -1,76 +1,65 @@
 #include "app/cli/command.h"
-#include "app/cli/design_input.h"
-#include "app/cli/progress.h"
-#include "app/cli/report_pdf.h"
-#include "app/cli/solving.h"
-#include "core/design/atomic_file.h"
+#include "app/cli/report_arguments.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <filesystem>
 #include <memory>
+#include <system_error>
+#include <unistd.h>
+#include <vector>
 
 namespace lobewright::cli {
 
 namespace {
 
-struct ReportArguments {
-    DesignArguments design;
-    std::string file;
-};
+/// The report is drawn by the desktop's own plots. They stand in a program of their own, so that
+/// the batch program is built, and runs, without them.
+std::filesystem::path reportProgram() {
+    std::error_code error;
+    const auto self = std::filesystem::read_symlink("/proc/self/exe", error);
+    return self.parent_path() / "lobewright-report";
+}
 
-int reportDesign(const ReportArguments& given) {
-    if (!canReport()) {
-        fmt::print(stderr, "report: this build has no report; it was made without the desktop "
-                           "program, whose plots a report needs\n");
-        return wrongUsage;
+std::vector<std::string> wordsOf(const ReportArguments& given) {
+    std::vector<std::string> words{"lobewright-report", "--out", given.file};
+    if (given.design.speed) {
+        words.insert(words.end(), {"--speed", fmt::format("{}", *given.design.speed)});
     }
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
+    if (given.design.motored) {
+        words.emplace_back("--motored");
     }
-    const auto solved = solveOrReport(given.design.file, std::get<design::Design>(loaded));
-    if (const int* status = std::get_if<int>(&solved)) {
-        return *status;
+    words.insert(words.end(), {"--", given.design.file}); // a name may begin with a dash
+    return words;
+}
+
+/// This process becomes the report program: its messages, exit status and Ctrl-C are the command's.
+int becomeReportProgram(const ReportArguments& given) {
+    const auto program = reportProgram();
+    auto words = wordsOf(given);
+    std::vector<char*> arguments;
+    for (std::string& word : words) {
+        arguments.push_back(word.data());
     }
-    const auto& solution = std::get<solution::Solution>(solved);
-    if (const std::string why = whyNotSolved(solution); !why.empty()) {
-        fmt::print(stderr, "{}: {}\n", given.design.file, why);
-        return notSolvable;
-    }
-    bool wasInterrupted = false;
-    const auto bytes = [&] {
-        Progress progress;
-        auto pdf = reportPdf(solution, progress);
-        wasInterrupted = progress.isInterrupted();
-        return pdf;
-    }();
-    if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
-        return interrupted;
-    }
-    if (!bytes) {
-        report(given.design.file, bytes.problems());
-        return notSolvable;
-    }
-    if (const auto problem = design::writeAtomically(given.file, *bytes)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    arguments.push_back(nullptr);
+    ::execv(program.c_str(), arguments.data());
+    fmt::print(stderr,
+               "report: {} cannot be started: {}. This build has no report if it was made without "
+               "the desktop program, whose plots a report needs\n",
+               program.string(), std::generic_category().message(errno));
+    return wrongUsage;
 }
 
 } // namespace
 
 void addReport(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "report",
-                   "Write a report of one design: drawing, figures, plots, limits, sources");
+    CLI::App* command = addCommand(program, "report", reportDescription);
     const auto given = std::make_shared<ReportArguments>();
-    addDesignArguments(*command, given->design);
-    command->add_option("--out", given->file, "PDF to write")->required()->type_name("FILE.pdf");
-    command->callback([&action, given] { action = [given] { return reportDesign(*given); }; });
+    addReportArguments(*command, *given);
+    command->callback(
+        [&action, given] { action = [given] { return becomeReportProgram(*given); }; });
 }
 
 } // namespace lobewright::cli

@@ -128,12 +128,31 @@ TEST_F(CliReport, FolderThatIsNotThereSaysSo) {
     EXPECT_THAT(outcome.err, HasSubstr("--out: "));
 }
 
+// The batch program alone, as it stands where it was built without the desktop.
+TEST_F(CliReport, WithoutTheReportProgramBesideItSaysWhatIsMissing) {
+    fs::copy_file(test::batchProgram(), folder_ / "lobewright-cli");
+    const std::string line = fmt::format("cd '{}' && ./lobewright-cli report {} --out r.pdf 2>err",
+                                         folder_.string(), sample("classroom-model"));
+    EXPECT_EQ(WEXITSTATUS(std::system(line.c_str())), 2);
+    EXPECT_THAT(contents(folder_ / "err"),
+                HasSubstr((folder_ / "lobewright-report").string() + " cannot be started"));
+    EXPECT_FALSE(fs::exists(folder_ / "r.pdf"));
+}
+
+TEST_F(CliReport, ArgumentsReachTheReportProgram) {
+    auto tree = design::testing::sampleTree();
+    put("-odd name.json", tree.dump());
+    const auto outcome = run("report --speed 777 --motored --out r.pdf -- '-odd name.json'");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(ask("pdftotext -layout r.pdf -"), HasSubstr("777"));
+}
+
 #else
 
 TEST_F(CliReport, BuildWithoutThePlotsSaysThatItHasNone) {
     const auto outcome = run("report " + sample("classroom-model") + " --out r.pdf");
     EXPECT_EQ(outcome.status, 2);
-    EXPECT_THAT(outcome.err, HasSubstr("this build has no report"));
+    EXPECT_THAT(outcome.err, HasSubstr("This build has no report"));
     EXPECT_FALSE(fs::exists(folder_ / "r.pdf"));
 }
 

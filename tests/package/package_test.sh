@@ -25,6 +25,9 @@ runs_from() {
   "$prefix/bin/lobewright-cli" solve "$prefix/share/lobewright/samples/biogas-pump-set.lobewright.json" \
     --out "$place/solved" >/dev/null 2>&1 || fail "the sample is not solved"
   [ -s "$place/solved/summary.json" ] || fail "no summary"
+  "$prefix/bin/lobewright-cli" report "$prefix/share/lobewright/samples/biogas-pump-set.lobewright.json" \
+    --out "$place/report.pdf" 2>/dev/null || fail "no report"
+  [ "$(head -c 5 "$place/report.pdf")" = "%PDF-" ] || fail "the report is no PDF"
   xvfb-run -a -s "-screen 0 1280x800x24" bash -c '
     "$0" & program=$!
     for _ in $(seq 100); do

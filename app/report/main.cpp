@@ -1,0 +1,106 @@
+// Draws the report of one design; the batch program's command `report` becomes this program.
+#include "app/cli/command.h"
+#include "app/cli/progress.h"
+#include "app/cli/report_arguments.h"
+#include "app/cli/solving.h"
+#include "core/design/atomic_file.h"
+#include "ui/report/report.h"
+
+#include <CLI/CLI.hpp>
+#include <QApplication>
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <exception>
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+/// The bytes of the PDF. Computes the torque curve first, under the monitor.
+/// Errors: cancelled, the gas cycle was not solved.
+Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) {
+    auto table = ui::reportTorqueCurve(solution.design, monitor);
+    if (!table) {
+        return table.problems();
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
+    // Nor is there a session whose folders could be missing, as Qt would remark.
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+    int count = 1;
+    char name[] = "lobewright-report";
+    char* arguments[] = {name, nullptr};
+    const QApplication application(count, arguments);
+    const auto bytes = ui::reportPdf({std::make_shared<const solution::Solution>(solution),
+                                      std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
+                                      QDate::currentDate()});
+    if (!bytes) {
+        return bytes.problems();
+    }
+    return bytes->toStdString();
+}
+
+int reportDesign(const ReportArguments& given) {
+    const auto loaded = loadOrReport(given.design);
+    if (const int* status = std::get_if<int>(&loaded)) {
+        return *status;
+    }
+    const auto solved = solveOrReport(given.design.file, std::get<design::Design>(loaded));
+    if (const int* status = std::get_if<int>(&solved)) {
+        return *status;
+    }
+    const auto& solution = std::get<solution::Solution>(solved);
+    if (const std::string why = whyNotSolved(solution); !why.empty()) {
+        fmt::print(stderr, "{}: {}\n", given.design.file, why);
+        return notSolvable;
+    }
+    bool wasInterrupted = false;
+    const auto bytes = [&] {
+        Progress progress;
+        auto pdf = pdfOf(solution, progress);
+        wasInterrupted = progress.isInterrupted();
+        return pdf;
+    }();
+    if (wasInterrupted) {
+        fmt::print(stderr, "stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!bytes) {
+        report(given.design.file, bytes.problems());
+        return notSolvable;
+    }
+    if (const auto problem = design::writeAtomically(given.file, *bytes)) {
+        fmt::print(stderr, "--out: {}\n", problem->message);
+        return wrongUsage;
+    }
+    return done;
+}
+
+int run(int argc, char** argv) {
+    CLI::App program(reportDescription, "lobewright-report");
+    program.set_version_flag("--version", "lobewright-report " LOBEWRIGHT_VERSION);
+    ReportArguments given;
+    addReportArguments(program, given);
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return program.exit(error) == 0 ? done : wrongUsage;
+    }
+    return reportDesign(given);
+}
+
+} // namespace
+
+} // namespace lobewright::cli
+
+int main(int argc, char** argv) {
+    try {
+        return lobewright::cli::run(argc, argv);
+    } catch (const std::exception& error) {
+        fmt::print(stderr, "internal error: {}\n", error.what());
+    } catch (...) {
+        fmt::print(stderr, "internal error\n");
+    }
+    return lobewright::cli::internalError;
+}
