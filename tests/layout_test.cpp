@@ -19,9 +19,9 @@ namespace fs = std::filesystem;
 const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
-const std::vector<std::string> coreOrder = {"motion", "track",    "mechanism", "ports",
-                                            "gas",    "loads",    "contact",   "balance",
-                                            "design", "solution", "study",     "exchange"};
+const std::vector<std::string> coreOrder = {"files",    "motion", "track",   "mechanism", "ports",
+                                            "gas",      "loads",  "contact", "balance",   "design",
+                                            "solution", "study",  "exchange"};
 
 struct Include {
     fs::path file; ///< relative to the project
@@ -117,6 +117,54 @@ TEST(Layout, TopLevelHasOnlyTheAgreedEntries) {
     for (const auto& entry : fs::directory_iterator(root)) {
         const auto name = entry.path().filename().string();
         EXPECT_TRUE(name.front() == '.' || agreed.contains(name)) << name;
+    }
+}
+
+/// Lines of our own code that match, as file:line: text; comments left out.
+std::vector<std::string> linesWith(const std::regex& pattern,
+                                   const std::vector<std::string>& folders) {
+    std::vector<std::string> found;
+    for (const std::string& folder : folders) {
+        for (const auto& entry : fs::recursive_directory_iterator(root / folder)) {
+            const auto extension = entry.path().extension();
+            if (extension != ".h" && extension != ".cpp") {
+                continue;
+            }
+            std::ifstream in(entry.path());
+            std::string line;
+            for (int number = 1; std::getline(in, line); ++number) {
+                if (std::regex_search(line.substr(0, line.find("//")), pattern)) {
+                    found.push_back(fs::relative(entry.path(), root).string() + ":" +
+                                    std::to_string(number) + ": " + line);
+                }
+            }
+        }
+    }
+    return found;
+}
+
+// The C library reads and writes numbers as the user's language does: "7.6667" is 7 in German. Only
+// std::from_chars, std::to_chars and fmt do not care.
+TEST(Layout, NumbersOfFilesNeverKnowTheLanguageOfTheMachine) {
+    const std::regex functions(
+        R"(\b(strto(d|f|ld|l|ul|ll|ull|imax|umax)|sto(d|f|ld|i|l|ul|ll|ull)|ato(f|i|l|ll)|(v|f|s|vs|vf)?scanf|(v|f|s|sn|vs|vsn|vf|d|as|vas)?printf|lexical_cast|setlocale|to_string_with_locale)\s*(<[^>]*>)?\s*\()");
+    const std::regex classes(
+        R"(std::locale(?!::classic)|std::(num_get|num_put|put_time|get_time)|setlocale|\{[^{}]*:[^{}]*L\})");
+    for (const std::string& line : linesWith(functions, {"core", "app", "ui"})) {
+        ADD_FAILURE() << line;
+    }
+    for (const std::string& line : linesWith(classes, {"core", "app", "ui"})) {
+        ADD_FAILURE() << line;
+    }
+    for (const std::string& line :
+         linesWith(std::regex("stringstream\\s"), {"core", "app", "ui"})) {
+        std::ifstream in(root / line.substr(0, line.find(':')));
+        const std::string text{std::istreambuf_iterator<char>(in), {}};
+        EXPECT_NE(text.find("imbue(std::locale::classic())"), std::string::npos) << line;
+    }
+    // What people read on screen may be in their language, what the batch program writes never.
+    for (const std::string& line : linesWith(std::regex(R"(\bQLocale\b)"), {"core", "app"})) {
+        ADD_FAILURE() << line;
     }
 }
 

@@ -1,5 +1,6 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 
@@ -20,10 +21,11 @@ struct ClaimsArguments {
 };
 
 int checkClaims(const ClaimsArguments& arguments) {
-    if (!isReadable(arguments.file)) {
-        return wrongUsage;
+    const auto text = readOrReport(arguments.file, study::largestClaims + 1);
+    if (const int* status = std::get_if<int>(&text)) {
+        return *status;
     }
-    const auto claims = study::loadClaims(arguments.file);
+    const auto claims = study::readClaims(std::get<std::string>(text));
     if (!claims) {
         report(arguments.file, claims.problems());
         return invalidDesign;

@@ -17,6 +17,7 @@ enum ExitStatus {
     wrongUsage = 2,
     invalidDesign = 3, ///< every problem is listed on stderr, each with its path in the file
     notSolvable = 4,   ///< valid, but the computation says why it cannot answer
+    fileFailure = 5,   ///< a file cannot be read or written
     interrupted = 130  ///< stopped by Ctrl-C or a request to end, as shells report it
 };
 

@@ -1,7 +1,7 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "app/cli/progress.h"
-#include "core/design/atomic_file.h"
 #include "core/study/comparison.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
@@ -64,6 +64,10 @@ int compareDesign(const CompareArguments& arguments) {
         fmt::print(stderr, "{}\n", wrong);
         return wrongUsage;
     }
+    const OutputFile out("--out", arguments.file, {arguments.design});
+    if (const int status = out.check()) {
+        return status;
+    }
     const auto* word =
         std::ranges::find(study::basisWords, arguments.basis, &study::BasisWord::key);
     bool wasInterrupted = false;
@@ -81,12 +85,7 @@ int compareDesign(const CompareArguments& arguments) {
         report(arguments.design, compared.problems());
         return compared.problems().front().path.empty() ? notSolvable : invalidDesign;
     }
-    if (const auto problem =
-            design::writeAtomically(arguments.file, study::comparisonCsv(*compared))) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return out.write(study::comparisonCsv(*compared));
 }
 
 } // namespace

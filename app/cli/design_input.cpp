@@ -1,6 +1,7 @@
 #include "app/cli/design_input.h"
 
 #include "app/cli/command.h"
+#include "app/cli/files.h"
 #include "core/design/fields.h"
 #include "core/design/file.h"
 
@@ -8,30 +9,8 @@
 #include <fmt/format.h>
 
 #include <cstdio>
-#include <filesystem>
-#include <system_error>
-#include <unistd.h>
 
 namespace lobewright::cli {
-
-bool isReadable(const std::string& file) {
-    std::error_code error;
-    const auto status = std::filesystem::status(file, error);
-    if (!std::filesystem::exists(status)) {
-        fmt::print(stderr, "{}: there is no such file\n", file);
-        return false;
-    }
-    if (std::filesystem::is_directory(status)) {
-        fmt::print(stderr, "{}: is a folder, not a file to read\n", file);
-        return false;
-    }
-    if (::access(file.c_str(), R_OK) != 0) {
-        fmt::print(stderr, "{}: cannot be read: {}\n", file,
-                   std::generic_category().message(errno));
-        return false;
-    }
-    return true;
-}
 
 void addDesignFile(CLI::App& command, std::string& file) {
     command.add_option("DESIGN", file, "Design file (*.lobewright.json)")->required();
@@ -54,10 +33,11 @@ void report(const std::string& file, const Problems& problems) {
 }
 
 std::variant<design::Design, int> loadOrReport(const std::string& file) {
-    if (!isReadable(file)) {
-        return wrongUsage;
+    const auto text = readOrReport(file, design::largestDesign + 1);
+    if (const int* status = std::get_if<int>(&text)) {
+        return *status;
     }
-    auto loaded = design::loadDesign(file);
+    auto loaded = design::readDesign(std::get<std::string>(text));
     if (!loaded) {
         report(file, loaded.problems());
         return invalidDesign;

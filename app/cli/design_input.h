@@ -30,9 +30,6 @@ std::variant<design::Design, int> loadOrReport(const std::string& file);
 /// The same with speed and motoring applied.
 std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments);
 
-/// False, after the reason has gone to stderr, for a file that is not there: a slip in the command.
-bool isReadable(const std::string& file);
-
 /// Every problem on a line of its own: file, path, message.
 void report(const std::string& file, const Problems& problems);
 

@@ -1,7 +1,7 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "app/cli/progress.h"
-#include "core/design/atomic_file.h"
 #include "core/exchange/track_export.h"
 #include "core/units.h"
 
@@ -102,6 +102,10 @@ int exportDesign(const ExportArguments& given) {
     if (const int* status = std::get_if<int>(&loaded)) {
         return *status;
     }
+    const OutputFile out("--out", given.file, {given.design});
+    if (const int status = out.check()) {
+        return status;
+    }
     bool wasInterrupted = false;
     const auto bytes = [&] {
         Progress progress;
@@ -117,11 +121,7 @@ int exportDesign(const ExportArguments& given) {
     if (!bytes) {
         return refuse(given.design, bytes.problems());
     }
-    if (const auto problem = design::writeAtomically(given.file, *bytes)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return out.write(*bytes);
 }
 
 } // namespace

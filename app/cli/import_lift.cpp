@@ -1,6 +1,6 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
-#include "core/design/atomic_file.h"
+#include "app/cli/files.h"
 #include "core/design/file.h"
 #include "core/exchange/lift_import.h"
 #include "core/units.h"
@@ -9,10 +9,8 @@
 #include <fmt/format.h>
 
 #include <cstdio>
-#include <fstream>
 #include <iterator>
 #include <memory>
-#include <sstream>
 
 namespace lobewright::cli {
 
@@ -28,17 +26,6 @@ struct ImportArguments {
     double tolerance = 5.0; ///< [µm]
     exchange::ImportOptions options;
 };
-
-std::optional<std::string> readFile(const std::string& file) {
-    std::ifstream stream(file, std::ios::binary);
-    std::ostringstream text;
-    text << stream.rdbuf();
-    if (!stream || !text) {
-        fmt::print(stderr, "{}: cannot be read\n", file);
-        return std::nullopt;
-    }
-    return std::move(text).str();
-}
 
 std::string residualTable(const ImportedLift& lift) {
     std::string text = "angle_deg,lift_mm,residual_um\r\n";
@@ -58,34 +45,38 @@ void show(const ImportedLift& lift) {
                lift.meanSquareRoot / micrometre);
 }
 
-/// Status done, or what went wrong after it has been said.
-int write(const std::string& option, const std::string& file, const std::string& bytes) {
-    if (const auto problem = design::writeAtomically(file, bytes)) {
-        fmt::print(stderr, "{}: {}\n", option, problem->message);
-        return wrongUsage;
-    }
-    return done;
-}
-
 int importInto(const ImportArguments& given) {
     const auto loaded = loadOrReport(given.design);
     if (const int* status = std::get_if<int>(&loaded)) {
         return *status;
     }
-    const auto text = readFile(given.table);
-    if (!text) {
+    const auto table = readOrReport(given.table, exchange::largestLiftTable + 1);
+    if (const int* status = std::get_if<int>(&table)) {
+        return *status;
+    }
+    if (given.residuals == given.file) {
+        fmt::print(stderr, "--residuals: names the same file as --out\n");
         return wrongUsage;
+    }
+    const OutputFile out("--out", given.file, {given.design, given.table});
+    const OutputFile residuals("--residuals", given.residuals,
+                               {given.design, given.table, given.file});
+    if (const int status = out.check()) {
+        return status;
+    }
+    if (const int status = given.residuals.empty() ? done : residuals.check()) {
+        return status;
     }
     exchange::ImportOptions options = given.options;
     options.tolerance = given.tolerance * micrometre;
-    const auto lift = exchange::importLift(*text, options);
+    const auto lift = exchange::importLift(std::get<std::string>(table), options);
     if (!lift) {
         report(given.table, lift.problems());
         return wrongUsage;
     }
     show(*lift);
     if (!given.residuals.empty()) {
-        if (const int status = write("--residuals", given.residuals, residualTable(*lift))) {
+        if (const int status = residuals.write(residualTable(*lift))) {
             return status;
         }
     }
@@ -106,7 +97,7 @@ int importInto(const ImportArguments& given) {
         report(given.file, problems);
         return invalidDesign;
     }
-    return write("--out", given.file, design::writeDesign(design));
+    return out.write(design::writeDesign(design));
 }
 
 } // namespace

@@ -22,7 +22,8 @@ constexpr const char* description =
 
 constexpr const char* footer =
     "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 the design is invalid (every problem\n"
-    "listed with its path in the file), 4 valid but not solvable, 130 stopped by Ctrl-C.";
+    "listed with its path in the file), 4 valid but not solvable, 5 a file cannot be read\n"
+    "or written, 130 stopped by Ctrl-C.";
 
 int run(int argc, char** argv) {
     CLI::App program(description, "lobewright-cli");
@@ -60,7 +61,7 @@ int main(int argc, char** argv) {
         if (!isWritten) {
             fmt::print(stderr, "the output cannot be written\n");
         }
-        return isWritten || status != done ? status : internalError;
+        return isWritten || status != done ? status : fileFailure;
     } catch (const std::exception& error) {
         fmt::print(stderr, "internal error: {}\n", error.what());
     } catch (...) {

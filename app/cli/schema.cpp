@@ -1,7 +1,7 @@
 #include "core/design/schema.h"
 
 #include "app/cli/command.h"
-#include "core/design/atomic_file.h"
+#include "app/cli/files.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -19,11 +19,7 @@ int writeSchema(const std::string& file) {
         fmt::print("{}", schema);
         return done;
     }
-    if (const auto problem = design::writeAtomically(file, schema)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return OutputFile("--out", file, {}).write(schema);
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <filesystem>
 #include <memory>
 
 namespace lobewright::cli {
@@ -74,6 +75,11 @@ int solveDesign(const SolveArguments& arguments) {
     if (const int* status = std::get_if<int>(&loaded)) {
         return *status;
     }
+    const std::filesystem::path inputs[] = {arguments.design.file};
+    if (const auto problem = exchange::checkSolutionFolder(arguments.folder, inputs)) {
+        fmt::print(stderr, "--out: {}\n", problem->message);
+        return fileFailure;
+    }
     const auto solved = solveOrReport(arguments.design.file, std::get<design::Design>(loaded));
     if (const int* status = std::get_if<int>(&solved)) {
         return *status;
@@ -83,9 +89,9 @@ int solveDesign(const SolveArguments& arguments) {
         fmt::print(stderr, "{}: not solvable: {}\n", arguments.design.file, why);
         return notSolvable;
     }
-    if (const auto problem = exchange::writeSolution(solution, arguments.folder)) {
+    if (const auto problem = exchange::writeSolution(solution, arguments.folder, inputs)) {
         fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
+        return fileFailure;
     }
     printMainFigures(solution);
     return done;

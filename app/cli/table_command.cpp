@@ -1,8 +1,8 @@
 #include "app/cli/table_command.h"
 
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "app/cli/progress.h"
-#include "core/design/atomic_file.h"
 #include "core/exchange/table_csv.h"
 
 #include <CLI/CLI.hpp>
@@ -60,6 +60,10 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
         fmt::print(stderr, "--shard: \"{}\" is not I/N with 1 ≤ I ≤ N\n", arguments.shard);
         return wrongUsage;
     }
+    const OutputFile out("--out", arguments.file, {designFile});
+    if (const int status = out.check()) {
+        return status;
+    }
     bool wasInterrupted = false;
     const auto table = [&] {
         Progress progress;
@@ -84,12 +88,7 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
                    points.front().failure);
         return notSolvable;
     }
-    if (const auto problem =
-            design::writeAtomically(arguments.file, exchange::tableCsv(*table, shard->part == 0))) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return out.write(exchange::tableCsv(*table, shard->part == 0));
 }
 
 } // namespace lobewright::cli

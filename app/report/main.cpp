@@ -1,9 +1,9 @@
 // Draws the report of one design; the batch program's command `report` becomes this program.
 #include "app/cli/command.h"
+#include "app/cli/files.h"
 #include "app/cli/progress.h"
 #include "app/cli/report_arguments.h"
 #include "app/cli/solving.h"
-#include "core/design/atomic_file.h"
 #include "ui/report/report.h"
 
 #include <CLI/CLI.hpp>
@@ -46,6 +46,10 @@ int reportDesign(const ReportArguments& given) {
     if (const int* status = std::get_if<int>(&loaded)) {
         return *status;
     }
+    const OutputFile out("--out", given.file, {given.design.file});
+    if (const int status = out.check()) {
+        return status;
+    }
     const auto solved = solveOrReport(given.design.file, std::get<design::Design>(loaded));
     if (const int* status = std::get_if<int>(&solved)) {
         return *status;
@@ -70,11 +74,7 @@ int reportDesign(const ReportArguments& given) {
         report(given.design.file, bytes.problems());
         return notSolvable;
     }
-    if (const auto problem = design::writeAtomically(given.file, *bytes)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return out.write(*bytes);
 }
 
 int run(int argc, char** argv) {

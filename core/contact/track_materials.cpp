@@ -1,5 +1,6 @@
 #include "core/contact/track_materials.h"
 
+#include "core/files/classic_locale.h"
 #include "core/units.h"
 #include "track_materials_table.h"
 
@@ -12,6 +13,7 @@ namespace lobewright::contact {
 namespace {
 
 std::vector<TrackMaterial> readTable() {
+    const files::ClassicLocale numbers; // the parser asks the C library
     const auto table = nlohmann::json::parse(trackMaterialsTable);
     std::vector<TrackMaterial> materials;
     for (const auto& row : table.at("materials")) {

@@ -1,5 +1,7 @@
 #include "core/design/document.h"
 
+#include "core/files/classic_locale.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -135,8 +137,9 @@ class TreeBuilder : public json::json_sax_t {
         std::string_view token = text_.substr(start);
         token = token.substr(0, std::min(token.find_first_of(" \t\r\n,]}"), std::size_t{40}));
         std::string lower(token);
-        std::ranges::transform(lower, lower.begin(),
-                               [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+        std::ranges::transform(lower, lower.begin(), [](unsigned char c) {
+            return static_cast<char>(c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c);
+        });
         const auto bare = lower.substr(std::min(lower.find_first_not_of("+-"), lower.size()));
         if (bare.starts_with("nan") || bare.starts_with("inf")) {
             return fmt::format("{} is not a number of JSON; numbers must be finite",
@@ -154,6 +157,7 @@ class TreeBuilder : public json::json_sax_t {
 
 Document parseDocument(std::string_view text) {
     Document document;
+    const files::ClassicLocale numbers; // the parser asks the C library
     TreeBuilder builder(text, document);
     json::sax_parse(text, &builder);
     return document;

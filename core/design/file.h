@@ -3,6 +3,7 @@
 #include "core/design/design.h"
 #include "core/result.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -12,6 +13,8 @@
 namespace lobewright::design {
 
 inline constexpr int formatVersion = 1;
+/// No design file is larger [bytes].
+inline constexpr std::uintmax_t largestDesign = std::uintmax_t{16} << 20;
 
 /// Reads and validates a design. Every problem is reported, each with its path; unknown keys name
 /// the nearest known key. Includes validate().

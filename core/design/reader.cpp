@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <charconv>
 #include <limits>
 
 namespace lobewright::design {
@@ -39,6 +40,12 @@ std::optional<FieldValue> fieldValue(const json& value) {
     return std::nullopt;
 }
 
+std::size_t indexOf(std::string_view digits) {
+    std::size_t index = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), index);
+    return index;
+}
+
 } // namespace
 
 Reader::Reader(const json& root) {
@@ -53,7 +60,7 @@ Problems Reader::finish() {
 const json* Reader::find(std::string_view name) const {
     const json& node = *levels_.back().node;
     if (node.is_array()) {
-        return &node.at(std::stoul(std::string(name)));
+        return &node.at(indexOf(name));
     }
     const auto found = node.find(std::string(name));
     return found == node.end() ? nullptr : &*found;

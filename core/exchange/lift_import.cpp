@@ -247,6 +247,11 @@ ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
 } // namespace
 
 Result<ImportedLift> importLift(std::string_view text, const ImportOptions& options) {
+    if (text.size() > largestLiftTable) {
+        return Problem{"/rows", fmt::format("the table has more than {} bytes (16 MiB); no lift "
+                                            "table is larger",
+                                            largestLiftTable)};
+    }
     const auto read = readTable(text);
     if (!read) {
         return read.problems();

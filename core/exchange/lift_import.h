@@ -3,11 +3,15 @@
 #include "core/motion/pattern.h"
 #include "core/result.h"
 
+#include <cstdint>
 #include <optional>
 #include <string_view>
 #include <vector>
 
 namespace lobewright::exchange {
+
+/// No lift table is larger [bytes].
+inline constexpr std::uintmax_t largestLiftTable = std::uintmax_t{16} << 20;
 
 /// One row of a lift table with what the pattern made of it makes there.
 struct ImportedRow {

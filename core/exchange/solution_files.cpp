@@ -1,11 +1,13 @@
 #include "core/exchange/solution_files.h"
 
-#include "core/design/atomic_file.h"
+#include "core/files/read_file.h"
+#include "core/files/write_file.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <charconv>
 #include <iterator>
 
 namespace lobewright::exchange {
@@ -13,6 +15,9 @@ namespace lobewright::exchange {
 using Json = nlohmann::ordered_json;
 
 namespace {
+
+constexpr const char* channelsName = "channels.csv";
+constexpr const char* summaryName = "summary.json";
 
 const char* word(solution::Severity severity) {
     switch (severity) {
@@ -32,7 +37,10 @@ double degrees(double radians) {
 
 /// Enough digits for any use, few enough that 12.3 is not written 12.300000000000001.
 double rounded(double value) {
-    return std::strtod(fmt::format("{:.12g}", value).c_str(), nullptr);
+    const std::string text = fmt::format("{:.12g}", value);
+    double shortened = value;
+    std::from_chars(text.data(), text.data() + text.size(), shortened);
+    return shortened;
 }
 
 Json cycleEntry(const solution::Solution& solution, std::size_t index) {
@@ -114,17 +122,35 @@ std::string summaryJson(const solution::Solution& solution) {
     return summary.dump(2) + "\n";
 }
 
+std::optional<Problem> checkSolutionFolder(const std::filesystem::path& folder,
+                                           std::span<const std::filesystem::path> inputs) {
+    if (auto problem = files::checkFolder(folder)) {
+        return problem;
+    }
+    if (std::error_code error; !std::filesystem::exists(folder, error)) {
+        return std::nullopt;
+    }
+    for (const char* name : {channelsName, summaryName}) {
+        if (auto problem = files::checkOutput(folder / name, inputs)) {
+            return problem;
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<Problem> writeSolution(const solution::Solution& solution,
-                                     const std::filesystem::path& folder) {
+                                     const std::filesystem::path& folder,
+                                     std::span<const std::filesystem::path> inputs) {
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) {
-        return Problem{folder.string(), fmt::format("cannot be made: {}", error.message())};
+        return Problem{"", fmt::format("folder {} cannot be made: {}", files::shownName(folder),
+                                       error.message())};
     }
-    if (auto problem = design::writeAtomically(folder / "summary.json", summaryJson(solution))) {
-        return problem;
-    }
-    return design::writeAtomically(folder / "channels.csv", channelsCsv(solution));
+    const std::string channels = channelsCsv(solution), summary = summaryJson(solution);
+    const files::Output both[] = {{folder / channelsName, channels},
+                                  {folder / summaryName, summary}};
+    return files::writeFiles(both, inputs);
 }
 
 } // namespace lobewright::exchange

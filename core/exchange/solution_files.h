@@ -5,6 +5,7 @@
 
 #include <filesystem>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace lobewright::exchange {
@@ -17,8 +18,14 @@ std::string channelsCsv(const solution::Solution& solution);
 /// `checks`; null where a figure is not available.
 std::string summaryJson(const solution::Solution& solution);
 
-/// Both files into a folder, made if missing: `summary.json` and `channels.csv`.
+/// What writeSolution() would refuse, asked before solving. Changes nothing.
+std::optional<Problem> checkSolutionFolder(const std::filesystem::path& folder,
+                                           std::span<const std::filesystem::path> inputs = {});
+
+/// Both files into a folder, made if missing: `summary.json` and `channels.csv`, both or none. They
+/// replace none of `inputs`. Returns the problem (path ""), if any.
 std::optional<Problem> writeSolution(const solution::Solution& solution,
-                                     const std::filesystem::path& folder);
+                                     const std::filesystem::path& folder,
+                                     std::span<const std::filesystem::path> inputs = {});
 
 } // namespace lobewright::exchange

@@ -2,6 +2,7 @@
 
 #include "core/exchange/step_solid.h"
 #include "core/exchange/track_text.h"
+#include "core/files/classic_locale.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -14,11 +15,13 @@
 #include <Message_Printer.hxx>
 #include <STEPControl_Writer.hxx>
 #include <Standard_Failure.hxx>
+#include <StepBasic_Product.hxx>
 #include <StepData_Protocol.hxx>
 #include <StepData_StepModel.hxx>
 #include <StepData_StepWriter.hxx>
 #include <TCollection_HAsciiString.hxx>
 #include <XSControl_WorkSession.hxx>
+#include <locale>
 #include <mutex>
 #include <sstream>
 
@@ -94,6 +97,7 @@ class Translator {
             return {};
         }
         Handle(StepData_StepModel) model = writer.Model();
+        namePart(*model, toText(product));
         APIHeaderSection_MakeHeader header(model);
         header.SetName(toText(product));
         header.SetAuthorValue(1, toText(""));
@@ -110,15 +114,29 @@ class Translator {
         StepData_StepWriter text(model);
         text.SendModel(Handle(StepData_Protocol)::DownCast(writer.WS()->Protocol()));
         std::ostringstream stream;
+        stream.imbue(std::locale::classic());
         return text.Print(stream) ? withSingleBackslashes(stream.str()) : std::string();
     }
 
   private:
+    /// The library numbers the parts that it has ever written; a file does not depend on those
+    /// before.
+    static void namePart(const StepData_StepModel& model,
+                         const Handle(TCollection_HAsciiString) & name) {
+        for (int i = 1; i <= model.NbEntities(); ++i) {
+            if (const auto product = Handle(StepBasic_Product)::DownCast(model.Value(i))) {
+                product->SetId(name);
+                product->SetName(name);
+            }
+        }
+    }
+
     static std::mutex& mutex() {
         static std::mutex shared;
         return shared;
     }
     std::lock_guard<std::mutex> lock_;
+    files::ClassicLocale numbers_;
 };
 
 const Problem cancelled{"", "cancelled"};

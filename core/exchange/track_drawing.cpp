@@ -3,6 +3,7 @@
 #include "core/exchange/chord.h"
 #include "core/exchange/track_tables.h"
 #include "core/exchange/track_text.h"
+#include "core/files/classic_locale.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -213,6 +214,7 @@ std::string written(const std::vector<Line>& lines, const std::vector<std::strin
         }
     }
     layers.push_back({"NOTES", foreground, {}});
+    const files::ClassicLocale numbers; // for whatever the library formats itself
     DL_Dxf dxf;
     TextWriter writer;
     for (const std::string& note : notes) {

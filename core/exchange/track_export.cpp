@@ -1,12 +1,12 @@
 #include "core/exchange/track_export.h"
 
-#include "core/design/atomic_file.h"
 #include "core/exchange/step_file.h"
 #include "core/exchange/stl_file.h"
 #include "core/exchange/track_drawing.h"
 #include "core/exchange/track_mesh.h"
 #include "core/exchange/track_part.h"
 #include "core/exchange/track_tables.h"
+#include "core/files/write_file.h"
 #include "core/units.h"
 
 #include <fmt/chrono.h>
@@ -98,7 +98,7 @@ Problems writeTrack(const design::Design& design, const ExportOptions& options,
     if (!monitor.step(0.95, "writing the file")) {
         return {{"", "cancelled"}};
     }
-    if (auto problem = design::writeAtomically(file, *bytes)) {
+    if (auto problem = files::writeFile(file, *bytes)) {
         return {*problem};
     }
     return {};

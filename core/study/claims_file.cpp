@@ -1,8 +1,9 @@
 #include "core/study/claims_file.h"
 
-#include "core/design/atomic_file.h"
 #include "core/design/document.h"
 #include "core/design/nearest.h"
+#include "core/files/read_file.h"
+#include "core/files/write_file.h"
 #include "core/study/claims_keys.h"
 
 #include <fmt/format.h>
@@ -10,8 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
-#include <sstream>
 
 namespace lobewright::study {
 
@@ -21,7 +20,6 @@ using nlohmann::json;
 using nlohmann::ordered_json;
 
 constexpr std::string_view formatName = "lobewright-claims";
-constexpr std::uintmax_t largestFile = std::uintmax_t{1} << 20;
 constexpr std::size_t longestText = 4000;
 constexpr std::size_t mostStatements = 200;
 
@@ -243,6 +241,11 @@ ordered_json written(std::span<const ClaimKey<Group>> keys, const Group& group) 
 } // namespace
 
 Result<Claims> readClaims(std::string_view text) {
+    if (text.size() > largestClaims) {
+        return Problem{"", fmt::format("the file has more than {} bytes (1 MiB); no claims file is "
+                                       "larger",
+                                       largestClaims)};
+    }
     design::Document document = design::parseDocument(text);
     if (!document.problems.empty()) {
         return document.problems;
@@ -273,22 +276,8 @@ Result<Claims> readClaims(std::string_view text) {
 }
 
 Result<Claims> loadClaims(const std::filesystem::path& file) {
-    std::error_code error;
-    const auto size = std::filesystem::file_size(file, error);
-    if (error) {
-        return Problem{"", fmt::format("{} cannot be read: {}", file.string(), error.message())};
-    }
-    if (size > largestFile) {
-        return Problem{"", fmt::format("{} has {} bytes; a claims file has at most {}",
-                                       file.string(), size, largestFile)};
-    }
-    std::ifstream stream(file, std::ios::binary);
-    std::ostringstream content;
-    content << stream.rdbuf();
-    if (!stream) {
-        return Problem{"", fmt::format("{} cannot be read", file.string())};
-    }
-    return readClaims(content.str());
+    const auto text = files::readFile(file, largestClaims + 1);
+    return text ? readClaims(*text) : Result<Claims>(text.problems());
 }
 
 std::string writeClaims(const Claims& claims) {
@@ -307,7 +296,7 @@ std::string writeClaims(const Claims& claims) {
 }
 
 std::optional<Problem> saveClaims(const Claims& claims, const std::filesystem::path& file) {
-    return design::writeAtomically(file, writeClaims(claims));
+    return files::writeFile(file, writeClaims(claims));
 }
 
 } // namespace lobewright::study

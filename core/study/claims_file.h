@@ -3,6 +3,7 @@
 #include "core/result.h"
 #include "core/study/claims.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -13,6 +14,8 @@
 namespace lobewright::study {
 
 inline constexpr int claimsFormatVersion = 1;
+/// No claims file is larger [bytes].
+inline constexpr std::uintmax_t largestClaims = std::uintmax_t{1} << 20;
 
 /// Reads claims. Every problem is reported with its path, the value and the rule; unknown keys and
 /// words name the nearest known one. Contradictory claims are not problems: see checkClaims().

@@ -2926,14 +2926,6 @@
         <translation>%1 bar + (0,97 + 0,15·%2 + 0,05·%3²) bar</translation>
     </message>
     <message>
-        <source>%1 cannot be read</source>
-        <translation>%1 lässt sich nicht lesen</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read to its end</source>
-        <translation>%1 lässt sich nicht bis zum Ende lesen</translation>
-    </message>
-    <message>
         <source>%1 cannot be read: %2</source>
         <translation>%1 lässt sich nicht lesen: %2</translation>
     </message>
@@ -2964,10 +2956,6 @@
     <message>
         <source>%1 goes from %2 mm to %3 mm, %4</source>
         <translation>%1 geht von %2 mm auf %3 mm, %4</translation>
-    </message>
-    <message>
-        <source>%1 has %2 bytes; a claims file has at most %3</source>
-        <translation>%1 hat %2 Byte; eine Datei mit Angaben hat höchstens %3</translation>
     </message>
     <message>
         <source>%1 has %2 bytes; it must have at most %3</source>
@@ -3056,10 +3044,6 @@
     <message>
         <source>%1 is %2; it must be ≥ %3 and ≤ %4</source>
         <translation>%1 ist %2; verlangt ist ≥ %3 und ≤ %4</translation>
-    </message>
-    <message>
-        <source>%1 is a folder, not a design file</source>
-        <translation>%1 ist ein Ordner, keine Entwurfsdatei</translation>
     </message>
     <message>
         <source>%1 is missing; &quot;%2&quot; must be given</source>
@@ -4594,10 +4578,6 @@
         <translation>nicht zu beurteilen</translation>
     </message>
     <message>
-        <source>cannot be made: %1</source>
-        <translation>lässt sich nicht anlegen: %1</translation>
-    </message>
-    <message>
         <source>car and truck diesels</source>
         <translation>Pkw- und Lkw-Diesel</translation>
     </message>
@@ -5480,10 +5460,6 @@
     <message>
         <source>the faces of the %1 do not close to a valid solid at a tolerance of %2 µm</source>
         <translation>Die Flächen der %1 schließen sich bei einer Toleranz von %2 µm nicht zu einem gültigen Körper</translation>
-    </message>
-    <message>
-        <source>the file has %1 bytes; a design has at most %2 (16 MiB)</source>
-        <translation>Die Datei hat %1 Byte; ein Entwurf hat höchstens %2 (16 MiB)</translation>
     </message>
     <message>
         <source>the file holds no group of keys; a design is one JSON object</source>
@@ -6572,6 +6548,46 @@
     <message>
         <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work.</source>
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: it is write-protected</source>
+        <translation>%1 kann nicht geschrieben werden: Die Datei ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: no file can be made in its folder: %2</source>
+        <translation>%1 kann nicht geschrieben werden: Im Ordner lässt sich keine Datei anlegen: %2</translation>
+    </message>
+    <message>
+        <source>%1 is a folder, not a file to read</source>
+        <translation>%1 ist ein Ordner, keine lesbare Datei</translation>
+    </message>
+    <message>
+        <source>%1 is what this command reads; name another file to write</source>
+        <translation>%1 wird von diesem Befehl gelesen; zum Schreiben eine andere Datei angeben</translation>
+    </message>
+    <message>
+        <source>%1 is written, but the disk does not confirm it: %2</source>
+        <translation>%1 ist geschrieben, aber der Datenträger bestätigt es nicht: %2</translation>
+    </message>
+    <message>
+        <source>folder %1 cannot be made: %2</source>
+        <translation>Ordner %1 lässt sich nicht anlegen: %2</translation>
+    </message>
+    <message>
+        <source>no file can be made in folder %1: %2</source>
+        <translation>Im Ordner %1 lässt sich keine Datei anlegen: %2</translation>
+    </message>
+    <message>
+        <source>the file has more than %1 bytes (1 MiB); no claims file is larger</source>
+        <translation>Die Datei hat mehr als %1 Byte (1 MiB); so groß ist keine Datei mit Angaben</translation>
+    </message>
+    <message>
+        <source>the file has more than %1 bytes (16 MiB); no design is larger</source>
+        <translation>Die Datei hat mehr als %1 Byte (16 MiB); so groß ist kein Entwurf</translation>
+    </message>
+    <message>
+        <source>the table has more than %1 bytes (16 MiB); no lift table is larger</source>
+        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
     </message>
 </context>
 <context>

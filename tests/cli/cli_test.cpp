@@ -67,8 +67,7 @@ TEST_F(Cli, CheckListsTheLimits) {
 TEST_F(Cli, WrongUsageEndsInStatus2) {
     for (const std::string& arguments :
          {std::string(), std::string("dance"), "solve " + sample("biogas-pump-set"),
-          std::string("solve --out result"), std::string("solve missing.json --out result"),
-          std::string("check ."), "check " + sample("biogas-pump-set") + " --unknown",
+          std::string("solve --out result"), "check " + sample("biogas-pump-set") + " --unknown",
           "check " + sample("biogas-pump-set") + " --speed fast",
           "check " + sample("biogas-pump-set") + " --speed -5",
           "check " + sample("biogas-pump-set") + " --speed nan"}) {
@@ -94,9 +93,19 @@ TEST_F(Cli, HelpAndVersionAreEverywhere) {
 TEST_F(Cli, AnOutputThatCannotBeWrittenIsSaidAndLeavesNothing) {
     put("file", "");
     const auto outcome = run("solve " + sample("biogas-pump-set") + " --out file");
-    EXPECT_EQ(outcome.status, 2);
+    EXPECT_EQ(outcome.status, 5);
     EXPECT_THAT(outcome.err, HasSubstr("--out"));
     EXPECT_EQ(filesIn(folder_), 1U);
+}
+
+TEST_F(Cli, AnInputThatCannotBeReadEndsInStatus5) {
+    for (const char* arguments :
+         {"solve missing.json --out result", "check .", "claims none.json"}) {
+        const auto outcome = run(arguments);
+        EXPECT_EQ(outcome.status, 5) << arguments << outcome.err;
+        EXPECT_NE(outcome.err, "") << arguments;
+    }
+    EXPECT_FALSE(fs::exists(folder_ / "result"));
 }
 
 TEST_F(Cli, SchemaIsThePublishedOne) {

@@ -100,7 +100,7 @@ TEST_F(ClaimsCommand, InvalidFileListsEveryProblemWithStatus3) {
     EXPECT_THAT(outcome.err, HasSubstr("/engine/bore"));
     EXPECT_THAT(outcome.err, HasSubstr("\"torque\""));
     EXPECT_THAT(outcome.err, HasSubstr("2 problems"));
-    EXPECT_EQ(run("claims nothing.json").status, 2);
+    EXPECT_EQ(run("claims nothing.json").status, 5);
 }
 
 } // namespace

@@ -77,7 +77,7 @@ TEST_F(CliExport, UndercutEndsInStatus4WithItsPlace) {
 TEST_F(CliExport, TableThatCannotBeWrittenSaysWhy) {
     const auto outcome = run("export " + sample("biogas-pump-set") +
                              " --track exhaust --kind csv --out no/such/folder/lift.csv");
-    EXPECT_EQ(outcome.status, 2);
+    EXPECT_EQ(outcome.status, 5);
     EXPECT_THAT(outcome.err, HasSubstr("--out: "));
 }
 
@@ -134,7 +134,7 @@ TEST_F(CliImportLift, RefusesWithoutTouchingTheOutput) {
     };
     EXPECT_EQ(ask("bad.csv").status, 2);
     EXPECT_THAT(ask("bad.csv").err, HasSubstr("bad.csv: /lines/3: "));
-    EXPECT_EQ(ask("missing.csv").status, 2);
+    EXPECT_EQ(ask("missing.csv").status, 5);
     const auto coarse = ask("few.csv --knots 4 --tolerance 0.1");
     EXPECT_EQ(coarse.status, 4);
     EXPECT_THAT(coarse.err, HasSubstr("4 knots do not come within 0.1 µm"));

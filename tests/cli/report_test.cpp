@@ -124,7 +124,7 @@ TEST_F(CliReport, InvalidDesignEndsInStatus3AndDeadEngineInStatus4) {
 
 TEST_F(CliReport, FolderThatIsNotThereSaysSo) {
     const auto outcome = run("report " + sample("classroom-model") + " --out no/such/r.pdf");
-    EXPECT_EQ(outcome.status, 2);
+    EXPECT_EQ(outcome.status, 5);
     EXPECT_THAT(outcome.err, HasSubstr("--out: "));
 }
 

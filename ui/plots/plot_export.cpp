@@ -4,7 +4,9 @@
 #include "ui/palette.h"
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_data.h"
+#include "ui/save_bytes.h"
 
+#include <QBuffer>
 #include <QClipboard>
 #include <QDate>
 #include <QFileDialog>
@@ -17,7 +19,6 @@
 #include <QPdfWriter>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
 #include <QSettings>
 #include <QSvgGenerator>
 #include <QWidget>
@@ -124,9 +125,8 @@ void copyPicture(QWidget& view) {
 }
 
 bool writePicture(QWidget& view, const QString& title, const QString& name) {
-    QSaveFile file(name);
-    if (!file.open(QIODevice::WriteOnly))
-        return false;
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     bool written = false;
     if (name.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive))
         written = writeSvg(view, title, file);
@@ -134,7 +134,7 @@ bool writePicture(QWidget& view, const QString& title, const QString& name) {
         written = writePdf(view, title, file);
     else
         written = image(view, 2.0).save(&file, "PNG");
-    return written && file.commit();
+    return written && !saveBytes(name, file.data());
 }
 
 namespace {
@@ -171,11 +171,7 @@ void copyData(QWidget& view) {
 }
 
 bool writeData(QWidget& view, const QString& name) {
-    QSaveFile file(name);
-    if (!file.open(QIODevice::WriteOnly))
-        return false;
-    file.write(csvOf(dataOf(view)).toUtf8());
-    return file.commit();
+    return !saveBytes(name, csvOf(dataOf(view)).toUtf8());
 }
 
 void saveData(QWidget& view, const QString& title) {

@@ -1,6 +1,6 @@
 #include "ui/report/report_job.h"
 
-#include "core/design/atomic_file.h"
+#include "core/files/write_file.h"
 #include "ui/core_words.h"
 
 namespace lobewright::ui {
@@ -69,7 +69,7 @@ std::optional<QString> ReportJob::write() const {
     if (!bytes)
         return coreText(bytes.problems().front().message);
     const std::string_view view(bytes->constData(), static_cast<size_t>(bytes->size()));
-    if (const auto problem = design::writeAtomically(file_.toStdString(), view))
+    if (const auto problem = files::writeFile(file_.toStdString(), view))
         return coreText(problem->message);
     return std::nullopt;
 }

@@ -1,7 +1,9 @@
 #include "ui/scene/frame_export.h"
 
 #include "core/units.h"
+#include "ui/save_bytes.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
 #include <QImage>
@@ -51,7 +53,7 @@ std::optional<QString> exportFrames(TurnView& view, TurnCursor& cursor, const Fr
     QStringList written;
     const auto undo = [&written] {
         for (const QString& file : written)
-            QFile::remove(file);
+            QFile::remove(file); // what another film left there is replaced already
     };
     for (int i = 0; i < wanted.frames; ++i) {
         cursor.setAngle(units::turn * i / wanted.frames);
@@ -62,13 +64,13 @@ std::optional<QString> exportFrames(TurnView& view, TurnCursor& cursor, const Fr
         const QString file = wanted.folder.filePath(
             QStringLiteral("%1-%2.png")
                 .arg(wanted.stem, QString::number(i + 1).rightJustified(4, QLatin1Char('0'))));
-        const bool saved = image.save(file);
-        if (saved)
-            written << file;
-        if (!saved) {
+        QBuffer bytes;
+        bytes.open(QIODevice::WriteOnly);
+        if (!image.save(&bytes, "PNG") || saveBytes(file, bytes.data())) {
             undo();
             return Words::tr("%1 cannot be written.").arg(file);
         }
+        written << file;
         if (!step(i + 1)) {
             undo();
             return Words::tr("Stopped after %1 of %2 pictures.").arg(i + 1).arg(wanted.frames);

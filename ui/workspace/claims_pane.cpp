@@ -4,6 +4,8 @@
 #include "core/study/claims_report.h"
 #include "ui/core_words.h"
 #include "ui/last_folder.h"
+#include "ui/save_bytes.h"
+#include "ui/save_bytes.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_report_view.h"
 #include "ui/workspace/dialogs.h"
@@ -23,7 +25,6 @@
 #include <QPdfWriter>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QToolButton>
@@ -217,10 +218,7 @@ std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
         bytes = QByteArray::fromStdString(isJson ? study::claimsJson(report_)
                                                  : study::claimsText(report_));
     }
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
-        return Problem{"", "the file cannot be written: " + out.errorString().toStdString()};
-    return std::nullopt;
+    return saveBytes(file, bytes);
 }
 
 void ClaimsPane::askWhereToSaveFindings() {
