@@ -38,7 +38,8 @@ constexpr const char* mainFigures[] = {"brake_power_kW",
                                        "scavenging_efficiency",
                                        "peak_contact_pressure_inlet_MPa",
                                        "peak_contact_pressure_exhaust_MPa",
-                                       "lift_off_speed_fired_rpm",
+                                       "contact_speed_low_fired_rpm",
+                                       "contact_speed_high_fired_rpm",
                                        "shaking_force_peak_N"};
 
 void printMainFigures(const solution::Solution& solution) {

@@ -278,21 +278,43 @@ void closeWork(Loads& loads, const Engine& engine) {
     loads.meanTorque = loads.work.shaft / units::turn;
 }
 
-/// The largest value of f over the samples and the left-hand limits at the junctions.
-Extremum highest(const Loads& loads, const Samples& samples, const Samples& edges) {
-    Extremum result;
-    Eigen::Index at = 0;
-    result.value = samples.maxCoeff(&at);
-    result.theta = loads.theta(at);
-    if (edges.size() > 0 && edges.maxCoeff(&at) > result.value) {
-        result = {edges(at), loads.edgeTheta(at)};
+/// The largest value over the samples and the left-hand limits at the junctions.
+struct Place {
+    Eigen::Index index = 0;
+    bool atEdge = false;
+};
+Place placeOfHighest(const Samples& samples, const Samples& edges) {
+    Place place;
+    const double best = samples.maxCoeff(&place.index);
+    Eigen::Index edge = 0;
+    if (edges.size() > 0 && edges.maxCoeff(&edge) > best) {
+        place = {edge, true};
     }
-    return result;
+    return place;
+}
+
+Extremum extremum(const Loads& loads, const Samples& samples, const Samples& edges,
+                  const Place& place) {
+    return place.atEdge ? Extremum{edges(place.index), loads.edgeTheta(place.index)}
+                        : Extremum{samples(place.index), loads.theta(place.index)};
+}
+
+Extremum highest(const Loads& loads, const Samples& samples, const Samples& edges) {
+    return extremum(loads, samples, edges, placeOfHighest(samples, edges));
 }
 
 Extremum lowest(const Loads& loads, const Samples& samples, const Samples& edges) {
-    const Extremum mirrored = highest(loads, -samples, -edges);
-    return {-mirrored.value, mirrored.theta};
+    return extremum(loads, samples, edges, placeOfHighest(-samples, -edges));
+}
+
+LowestContact lowestContact(const Loads& loads, End end) {
+    const PistonLoads& piston = loads.piston[end];
+    const PistonLoads& edge = loads.edgePiston[end];
+    const Place place = placeOfHighest(-piston.demandedForce, -edge.demandedForce);
+    const PistonLoads& there = place.atEdge ? edge : piston;
+    return {extremum(loads, piston.demandedForce, edge.demandedForce, place),
+            {there.inertiaForce(place.index), there.gasForce(place.index),
+             there.ringFriction(place.index)}};
 }
 
 /// The guide bracket where friction of the guide adds to the load, 1 elsewhere.
@@ -304,7 +326,7 @@ void addExtremes(Loads& loads) {
     for (const End end : bothEnds) {
         const PistonLoads& piston = loads.piston[end];
         const PistonLoads& edge = loads.edgePiston[end];
-        loads.lowestContactForce[end] = lowest(loads, piston.demandedForce, edge.demandedForce);
+        loads.lowestContactForce[end] = lowestContact(loads, end);
         loads.highestContactForce[end] =
             highest(loads, piston.contactForce.abs(), edge.contactForce.abs());
         loads.highestSideForce[end] = highest(loads, piston.sideForce.abs(), edge.sideForce.abs());
@@ -319,22 +341,22 @@ void addTorqueFigures(Loads& loads) {
     loads.ripple = torqueRipple(loads.highestTorque, loads.lowestTorque, loads.meanTorque);
 }
 
-PerEnd<LiftOff> liftOffSpeeds(const Engine& engine, const OnePeriod& period,
-                              const gas::GasTrace* trace, const Samples& pressure) {
-    PerEnd<LiftOff> result;
+PerEnd<ContactSpeeds> speedsOfContact(const Engine& engine, const OnePeriod& period,
+                                      const gas::GasTrace* trace, const Samples& pressure) {
+    PerEnd<ContactSpeeds> result;
     for (const End end : bothEnds) {
-        result[end] = liftOff(engine.inputs.pair, end, engine.setup[end], period.theta,
-                              period.lift[end], pressure, trace);
+        result[end] = contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
+                                    period.lift[end], pressure, trace);
     }
     return result;
 }
 
-void addLiftOff(Loads& loads, const Engine& engine, const OnePeriod& period) {
+void addContactSpeeds(Loads& loads, const Engine& engine, const OnePeriod& period) {
     const gas::GasTrace* motored = engine.inputs.motoredTrace;
-    loads.liftOffFired = liftOffSpeeds(engine, period, engine.inputs.trace, period.pressure);
+    loads.contactSpeeds = speedsOfContact(engine, period, engine.inputs.trace, period.pressure);
     if (motored) {
-        loads.liftOffMotored =
-            liftOffSpeeds(engine, period, motored, motored->sample(period.theta, 0).pressure);
+        loads.contactSpeedsMotored =
+            speedsOfContact(engine, period, motored, motored->sample(period.theta, 0).pressure);
     }
 }
 
@@ -392,7 +414,7 @@ Loads solveLoads(const Inputs& inputs) {
     closeWork(loads, engine);
     addTorqueFigures(loads);
     addExtremes(loads);
-    addLiftOff(loads, engine, period);
+    addContactSpeeds(loads, engine, period);
     loads.firing = firing(inputs.pair);
     return loads;
 }

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/gas/cycle.h"
+#include "core/loads/contact_speeds.h"
 #include "core/loads/free_body.h"
-#include "core/loads/lift_off.h"
 #include "core/loads/piston.h"
 #include "core/mechanism/folded_angles.h"
 
@@ -29,7 +29,7 @@ struct Inputs {
     const Samples& theta;             ///< shaft angles wanted [rad], shape (samples), not empty
     /// Absent: the chamber stands at the under-piston pressure.
     const gas::GasTrace* trace = nullptr;
-    const gas::GasTrace* motoredTrace = nullptr; ///< for the lift-off speed without firing
+    const gas::GasTrace* motoredTrace = nullptr; ///< for the speeds of contact without firing
     /// Shaft angles of cylinder 1 where the pressure is not smooth (port kinks, burn start and end)
     /// [rad]; any period. They only serve accuracy.
     std::vector<double> breaks = {};
@@ -83,6 +83,11 @@ struct Extremum {
     double theta = 0.0; ///< [rad]
 };
 
+/// The lowest contact force and what it is made of.
+struct LowestContact : Extremum {
+    AxialShares shares; ///< along the cylinder; inertia, gas or rings pull where negative
+};
+
 /// Forces at quadrature nodes over one period of cylinder 1: ∮f dθ over the period = Σ w·f.
 struct Nodes {
     Samples theta, weight, pressure;
@@ -112,13 +117,13 @@ struct Loads {
     MeanLosses losses;
     WorkBalance work;
 
-    PerEnd<LiftOff> liftOffFired;
-    std::optional<PerEnd<LiftOff>> liftOffMotored; ///< absent without a motored trace
-    std::vector<FlankChange> flankChanges;         ///< over one period of cylinder 1, ascending
+    PerEnd<ContactSpeeds> contactSpeeds;                       ///< with the trace of this run
+    std::optional<PerEnd<ContactSpeeds>> contactSpeedsMotored; ///< absent without a motored trace
+    std::vector<FlankChange> flankChanges; ///< over one period of cylinder 1, ascending
     /// Extremes of cylinder 1 over the samples and both sides of every junction.
-    PerEnd<Extremum> lowestContactForce;  ///< demanded, so negative where an open track lifts off
-    PerEnd<Extremum> highestContactForce; ///< largest |N|
-    PerEnd<Extremum> highestSideForce;    ///< largest |N·sin α|
+    PerEnd<LowestContact> lowestContactForce; ///< demanded, negative where an open track is left
+    PerEnd<Extremum> highestContactForce;     ///< largest |N|
+    PerEnd<Extremum> highestSideForce;        ///< largest |N·sin α|
     PerEnd<Extremum> jamMargin; ///< lowest bracket where N·ẏ > 0 (1 where there is none)
 };
 

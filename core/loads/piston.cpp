@@ -13,6 +13,16 @@ namespace {
 
 /// Slopes below this share of the stroke per radian are dwells that rounding has touched.
 constexpr double restingSlope = 1e-12;
+/// A piston this near to its stop [m] counts as standing: a gap between roller and track could not
+/// open further than film and elastic approach take up [own estimate].
+constexpr double restingTravel = 1e-6;
+
+/// −1, 0 or 1; y'²/(2·y'') is the travel in which the present acceleration stops the piston.
+double signOfMotion(double y1, double y2, double stroke) {
+    const bool moves =
+        std::abs(y1) > restingSlope * stroke && y1 * y1 > 2.0 * restingTravel * std::abs(y2);
+    return moves ? (y1 > 0.0 ? 1.0 : -1.0) : 0.0;
+}
 
 double pistonArea(double bore) {
     return units::pi * bore * bore / 4.0;
@@ -42,9 +52,9 @@ double effectiveGuideFriction(const Friction& friction, double rollerRadius, dou
     return friction.guide * (1.0 + 2.0 * overhang / length);
 }
 
-Samples motionSign(const Samples& y1, double stroke) {
-    const double rest = restingSlope * stroke;
-    return (y1.abs() > rest).select(y1.sign(), 0.0);
+Samples motionSign(const Samples& y1, const Samples& y2, double stroke) {
+    return y1.binaryExpr(
+        y2, [stroke](double slope, double bend) { return signOfMotion(slope, bend, stroke); });
 }
 
 Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
@@ -84,18 +94,21 @@ Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Sampl
     return sum;
 }
 
-double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
+AxialShares axialShares(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
     const double gauge = pressure - setup.underPistonPressure;
-    const double sign =
-        std::abs(lift.y1) > restingSlope * setup.stroke ? (lift.y1 > 0.0 ? 1.0 : -1.0) : 0.0;
+    const double sign = signOfMotion(lift.y1, lift.y2, setup.stroke);
     double rings = 0.0;
     if (sign != 0.0) {
         rings =
             ringFriction(setup.friction, setup.bore, Samples::Constant(1, setup.omega * lift.y1),
                          Samples::Constant(1, gauge))(0);
     }
-    return setup.mass * setup.omega * setup.omega * lift.y2 + gauge * pistonArea(setup.bore) +
-           rings * sign;
+    return {setup.mass * setup.omega * setup.omega * lift.y2, gauge * pistonArea(setup.bore),
+            rings * sign};
+}
+
+double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
+    return axialShares(setup, lift, pressure).total();
 }
 
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
@@ -105,7 +118,7 @@ PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lif
     const Friction& friction = setup.friction;
     const double guide = effectiveGuideFriction(friction, setup.roller.radius, setup.bore);
     const Samples gauge = pressure - setup.underPistonPressure;
-    const Samples sign = motionSign(lift.y1, setup.stroke);
+    const Samples sign = motionSign(lift.y1, lift.y2, setup.stroke);
     const Samples path = (radius * radius + lift.y1.square()).sqrt();
     const Samples cosine = radius / path;
     const Samples sine = lift.y1 / path;

@@ -76,6 +76,15 @@ PistonLoads transformed(const PistonLoads& piston, Change&& change) {
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure);
 
+/// What the track is asked for at one angle [N], outward load positive.
+struct AxialShares {
+    double inertia = 0.0; ///< m·ÿ
+    double gas = 0.0;     ///< (p − p_under)·A
+    double ring = 0.0;    ///< F_ring·sgn ẏ
+    double total() const { return inertia + gas + ring; }
+};
+AxialShares axialShares(const PistonSetup& setup, const motion::Lift& lift, double pressure);
+
 /// axialDemand at one angle [N].
 double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pressure);
 
@@ -93,7 +102,8 @@ Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Sampl
 /// μ_e = μ·(1 + 2·overhang/guide length) of the guide.
 double effectiveGuideFriction(const Friction& friction, double rollerRadius, double bore);
 
-/// −1, 0 or 1: direction of motion; 0 where the slope is at rounding level (dwells).
-Samples motionSign(const Samples& y1, double stroke);
+/// −1, 0 or 1: direction of motion, from slope and curvature of the lift of equal shape (samples)
+/// [m/rad, m/rad²]; 0 in dwells and within a micrometre of them or of a dead centre.
+Samples motionSign(const Samples& y1, const Samples& y2, double stroke);
 
 } // namespace lobewright::loads

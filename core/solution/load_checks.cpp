@@ -3,24 +3,100 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <string>
+
 namespace lobewright::solution {
 
 namespace {
 
-void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
+/// Where a roller is pulled off, the samples and the places that bound the speed considered.
+struct PulledOff {
+    double force = 0.0; ///< contact force that the motion demands, < 0 [N]
+    double theta = 0.0; ///< [rad]
+    loads::AxialShares shares;
+};
+
+PulledOff worstPull(const StageResults& results, End end) {
     const auto& lowest = results.loads.lowestContactForce[end];
-    const bool canPull = results.pair().mechanism().closedTrack;
-    if (canPull || lowest.value >= 0.0) {
+    const auto& speeds = results.loads.contactSpeeds[end];
+    PulledOff worst{lowest.value, lowest.theta, lowest.shares};
+    for (const auto& bound : {speeds.low, speeds.high}) {
+        if (bound && bound->shares.total() < worst.force) {
+            worst = {bound->shares.total(), bound->theta, bound->shares};
+        }
+    }
+    return worst;
+}
+
+/// Why the roller leaves and what keeps it on, by the share of the force that pulls hardest.
+std::string liftOffSentence(const PulledOff& worst, const std::string& side) {
+    const auto& shares = worst.shares;
+    const double pull = -worst.force;
+    if (shares.inertia <= std::min(shares.gas, shares.ring)) {
+        return fmt::format(
+            "The roller of the {} side leaves its track: inertia exceeds the gas force, and "
+            "following the track would take {:.4g} N of pull. Lower the speed, the piston mass or "
+            "the deceleration, or close the track.",
+            side, pull);
+    }
+    if (shares.gas <= shares.ring) {
+        return fmt::format(
+            "The roller of the {} side leaves its track: the chamber pressure is below the "
+            "pressure "
+            "under the piston, and following the track would take {:.4g} N of pull. Raise the "
+            "supply pressure, lower the pressure under the piston, add a spring or close the "
+            "track.",
+            side, pull);
+    }
+    if (shares.inertia > 0.0) {
+        return fmt::format(
+            "The roller of the {} side leaves its track: ring friction holds the piston back, and "
+            "following the track would take {:.4g} N of pull. Raise the speed, lower the pressure "
+            "under the piston or the ring friction, add a spring or close the track.",
+            side, pull);
+    }
+    return fmt::format(
+        "The roller of the {} side leaves its track: ring friction holds the piston back where "
+        "inertia does not press it on, and following the track would take {:.4g} N of pull. Lower "
+        "the pressure under the piston or the ring friction, add a spring or close the track.",
+        side, pull);
+}
+
+void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
+    if (!results.leavesTrack(end)) {
         return;
     }
-    list.add(
-        {"lift-off", Severity::error,
-         fmt::format(
-             "The roller of the {} side leaves its open track: following it would take {:.4g} N of "
-             "pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.",
-             name(end), -lowest.value),
-         lowest.value, 0.0, "N", fmt::format("/mechanism/piston_mass_kg/{}", name(end)),
-         lowest.theta});
+    const PulledOff worst = worstPull(results, end);
+    list.add({"lift-off", Severity::error, liftOffSentence(worst, name(end)), worst.force, 0.0, "N",
+              fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta});
+}
+
+/// An engine has to pass the speeds below its running speed when it starts.
+void addStartingCheck(CheckList& list, const StageResults& results) {
+    const bool isFired = results.gas && !results.design.running.motored;
+    const auto& motored = results.loads.contactSpeedsMotored;
+    if (results.pair().mechanism().closedTrack || !isFired || !motored ||
+        results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust)) {
+        return;
+    }
+    const loads::SpeedBound* bound = nullptr;
+    for (const End end : bothEnds) {
+        const auto& low = (*motored)[end].low;
+        if (low && (!bound || low->omega > bound->omega)) {
+            bound = &*low;
+        }
+    }
+    if (!bound || bound->omega <= 0.0) {
+        return;
+    }
+    const double rpm = bound->omega / units::revPerMinute;
+    list.add({"contact-when-starting", Severity::remark,
+              fmt::format("When motored, the rollers keep contact only above about {:.0f} rpm: at "
+                          "lower speed ring friction holds the pistons back as they move outward. "
+                          "Start with springs, supply pressure or a closed track.",
+                          rpm),
+              rpm, 0.0, "1/min", "/mechanism/closed_track", bound->theta});
 }
 
 void addFlankChangeCheck(CheckList& list, const StageResults& results) {
@@ -51,6 +127,7 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
              margin.theta},
             margin.value, results.design.limits.guideBracket);
     }
+    addStartingCheck(list, results);
     addFlankChangeCheck(list, results);
 }
 

@@ -3,32 +3,84 @@
 #include "core/solution/stage_results.h"
 #include "core/units.h"
 
+#include <algorithm>
 #include <optional>
 
 namespace lobewright::solution {
 
 namespace {
 
-/// Lowest lift-off speed of the two pistons [rad/s]; absent when neither can lift off.
-std::optional<double> lowest(const PerEnd<loads::LiftOff>& liftOff) {
-    const auto& inlet = liftOff.inlet.omega;
-    const auto& exhaust = liftOff.exhaust.omega;
-    if (inlet && exhaust) {
-        return std::min(*inlet, *exhaust);
+using MaybeContactSpeeds = std::optional<PerEnd<loads::ContactSpeeds>>;
+
+/// The speed above which both pistons keep to their tracks [rad/s]; absent where none does.
+std::optional<double> lowOf(const PerEnd<loads::ContactSpeeds>& speeds) {
+    if (!speeds.inlet.low || !speeds.exhaust.low) {
+        return std::nullopt;
     }
-    return inlet ? inlet : exhaust;
+    return std::max(speeds.inlet.low->omega, speeds.exhaust.low->omega);
 }
 
-void addLiftOff(FigureList& list, const std::string& key, const std::string& label,
-                const std::optional<PerEnd<loads::LiftOff>>& liftOff, bool closed) {
-    std::optional<double> value;
-    std::string note = closed ? "a closed track holds the roller" : "no trace to judge it by";
-    if (liftOff && !closed) {
-        value = lowest(*liftOff);
-        note = "nothing decelerates a piston";
+/// The speed below which they do [rad/s]; absent where neither is ever decelerated.
+std::optional<double> highOf(const PerEnd<loads::ContactSpeeds>& speeds) {
+    std::optional<double> lowest;
+    for (const End end : bothEnds) {
+        if (const auto& bound = speeds[end].high; bound && (!lowest || bound->omega < *lowest)) {
+            lowest = bound->omega;
+        }
     }
-    list.add(key, label, "1/min",
-             value ? std::optional(*value / units::revPerMinute) : std::nullopt, note);
+    return lowest;
+}
+
+/// A bound of the speeds with contact, and why it may be missing.
+struct BoundWords {
+    std::string name, label, noBound;
+};
+
+void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContactSpeeds& speeds,
+                   std::optional<double> (*of)(const PerEnd<loads::ContactSpeeds>&), bool closed) {
+    const bool isJudged = speeds && !closed;
+    const auto omega = isJudged ? of(*speeds) : std::nullopt;
+    list.add(words.name, words.label, "1/min",
+             omega ? std::optional(*omega / units::revPerMinute) : std::nullopt,
+             closed     ? "a closed track holds the roller"
+             : isJudged ? words.noBound
+                        : "no trace to judge it by");
+}
+
+/// Bounds of the speeds with contact, with the pressure traces of this speed held.
+void addContactSpeeds(FigureList& list, const StageResults& results) {
+    const bool closed = results.pair().mechanism().closedTrack;
+    const bool isFired = results.gas && !results.design.running.motored;
+    const MaybeContactSpeeds own = results.loads.contactSpeeds;
+    const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
+    const MaybeContactSpeeds motored =
+        isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
+    constexpr const char* noHigh = "nothing decelerates a piston";
+    constexpr const char* noLow = "no speed keeps contact: gas or ring friction pulls a piston off "
+                                  "its track where inertia does not press it on";
+    addSpeedBound(list,
+                  {"lift_off_speed_fired_rpm", "Lift-off speed with this pressure trace", noHigh},
+                  fired, highOf, closed);
+    addSpeedBound(list, {"lift_off_speed_motored_rpm", "Lift-off speed when motored", noHigh},
+                  motored, highOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_low_fired_rpm",
+                   "Lowest speed with contact, fired (pressure trace held)", noLow},
+                  fired, lowOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_high_fired_rpm",
+                   "Highest speed with contact, fired (pressure trace held)", noHigh},
+                  fired, highOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_low_motored_rpm",
+                   "Lowest speed with contact, motored (pressure trace held)", noLow},
+                  motored, lowOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_high_motored_rpm",
+                   "Highest speed with contact, motored (pressure trace held)", noHigh},
+                  motored, highOf, closed);
+    list.add("keeps_contact", "Rollers keep contact over the whole revolution", "",
+             results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust) ? 0.0 : 1.0);
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
@@ -78,7 +130,6 @@ void addAdjuster(FigureList& list, const StageResults& results) {
 
 void addLoadFigures(FigureList& list, const StageResults& results) {
     const auto& loads = results.loads;
-    const bool closed = results.pair().mechanism().closedTrack;
     list.group("loads");
     addTorqueFigures(list, loads);
     for (const End end : bothEnds) {
@@ -99,12 +150,7 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
                  "Largest pressure angle, " + side + " side", "°",
                  loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
     }
-    const bool fired = results.gas && !results.design.running.motored;
-    addLiftOff(list, "lift_off_speed_fired_rpm", "Lift-off speed with this pressure trace",
-               fired ? std::optional(loads.liftOffFired) : std::nullopt, closed);
-    addLiftOff(list, "lift_off_speed_motored_rpm", "Lift-off speed when motored",
-               fired || !results.gas ? loads.liftOffMotored : std::optional(loads.liftOffFired),
-               closed);
+    addContactSpeeds(list, results);
     list.add("gas_work_J", "Gas work of a turn", "J", loads.work.gas);
     list.add("friction_work_J", "Friction work of a turn", "J", loads.work.friction);
     list.add("shaft_work_J", "Shaft work of a turn", "J", loads.work.shaft);

@@ -21,6 +21,10 @@ struct StageResults {
 
     const mechanism::OpposedPair& pair() const { return timing.pair(); }
     double omega() const { return design.running.speed; }
+    /// Whether a roller of that end leaves its track, which only an open one lets it.
+    bool leavesTrack(End end) const {
+        return !pair().mechanism().closedTrack && !loads.contactSpeeds[end].include(omega());
+    }
 };
 
 } // namespace lobewright::solution

@@ -84,66 +84,58 @@ std::optional<Working> intervalWorking(const Figure& figure, const std::vector<V
         .digits = 12};
 }
 
-/// What decides the lift-off speed: the end, the place and the pressure there.
-struct LiftOffPlace {
+/// The end whose bound decides the speeds with contact, and its bound.
+struct DecidingBound {
     End end = End::inlet;
-    double theta = 0.0, pressure = 0.0;
+    loads::SpeedBound bound;
+    bool noSpeed = false; ///< gas and rings pull where inertia does not press
 };
 
-const gas::GasTrace* traceOf(const std::shared_ptr<const GasStage>& stage) {
-    return stage && stage->output ? stage->output->trace.get() : nullptr;
-}
-
-std::optional<LiftOffPlace> liftOffPlace(const Solution& solution, bool isMotored) {
-    const auto& stages = *solution.stages;
-    const bool isSecond = isMotored && !solution.design.running.motored;
-    const auto& ends = isSecond ? stages.loads->liftOffMotored : stages.loads->liftOffFired;
-    if (!ends) {
+std::optional<DecidingBound> decidingBound(const Solution& solution, bool isMotored, bool isLow) {
+    const auto& all = *solution.stages->loads;
+    const bool isOwn = !isMotored || solution.design.running.motored;
+    const auto speeds = isOwn ? std::optional(all.contactSpeeds) : all.contactSpeedsMotored;
+    if (!speeds) {
         return std::nullopt;
     }
-    const bool isExhaust =
-        ends->exhaust.omega && (!ends->inlet.omega || *ends->exhaust.omega < *ends->inlet.omega);
-    LiftOffPlace place;
-    place.end = isExhaust ? End::exhaust : End::inlet;
-    place.theta = (*ends)[place.end].theta;
-    const gas::GasTrace* trace = traceOf(isSecond ? stages.motoredGas : stages.gas);
-    place.pressure =
-        trace ? trace->pressure(place.theta, 0) : solution.design.running.underPistonPressure;
-    return (*ends)[place.end].omega ? std::optional(place) : std::nullopt;
-}
-
-/// The motion there; at a junction the side that decelerates more.
-motion::LiftSamples motionAt(const Solution& solution, const LiftOffPlace& place) {
-    const auto& pair = solution.pair;
-    const auto after = pair.lift(place.end, place.theta);
-    const auto before = pair.curve(place.end).before(pair.trackAngle(place.end, place.theta));
-    const auto& lift = before.y2 < after.y2 ? before : after;
-    const auto one = [](double number) { return Samples::Constant(1, number); };
-    return {one(lift.y), one(lift.y1), one(lift.y2), one(lift.y3)};
+    std::optional<DecidingBound> decides;
+    for (const End end : bothEnds) {
+        const auto& bound = isLow ? (*speeds)[end].low : (*speeds)[end].high;
+        if (!bound) {
+            continue;
+        }
+        const bool isTighter = !decides || (isLow ? bound->omega > decides->bound.omega
+                                                  : bound->omega < decides->bound.omega);
+        if (isTighter) {
+            decides = DecidingBound{end, *bound, !(*speeds)[end].low};
+        }
+    }
+    return decides;
 }
 
 } // namespace
 
-std::optional<Operand> liftOffValue(const Solution& solution, std::string_view name) {
-    const bool isMotored = name.starts_with("lift_off_motored");
-    const auto place = liftOffPlace(solution, isMotored);
-    if (!place) {
+std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_view name) {
+    const auto decides = decidingBound(solution, name.find("_motored_") != name.npos,
+                                       name.starts_with("contact_low_"));
+    if (!decides) {
         return std::nullopt;
     }
-    const auto& design = solution.design;
-    const auto setup = loads::pistonSetup(solution.pair, place->end, design.friction,
-                                          design.running.speed, design.running.underPistonPressure);
-    const auto piston = loads::pistonLoads(setup, motionAt(solution, *place),
-                                           Samples::Constant(1, place->pressure));
-    const std::string ofSide = fmt::format(", {} side", lobewright::name(place->end));
+    const auto& [end, bound, noSpeed] = *decides;
+    const std::string ofSide = fmt::format(", {} side", lobewright::name(end));
     if (name.ends_with("_gas")) {
-        return reading("", "Gas force" + ofSide, "N", piston.gasForce[0], place->theta);
+        return reading("", "Gas force" + ofSide, "N", bound.shares.gas, bound.theta);
     }
     if (name.ends_with("_ring")) {
-        return reading("", "Friction of the piston rings" + ofSide, "N", piston.ringFriction[0],
-                       place->theta);
+        return reading("", "Friction of the piston rings" + ofSide, "N", bound.shares.ring,
+                       bound.theta);
     }
-    return reading("", "Inertia force" + ofSide, "N", piston.inertiaForce[0], place->theta);
+    if (name.ends_with("_pull")) {
+        return noSpeed ? std::optional(reading("", "Force of gas and rings" + ofSide, "N",
+                                               bound.shares.gas + bound.shares.ring, bound.theta))
+                       : std::nullopt;
+    }
+    return reading("", "Inertia force" + ofSide, "N", bound.shares.inertia, bound.theta);
 }
 
 std::optional<Working> firingWorking(const Solution& solution, const Figure& figure) {

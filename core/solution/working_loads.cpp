@@ -27,6 +27,26 @@ constexpr const char* hertz =
     "evenly over the width, so nominal.";
 constexpr const char* contactSource = "Largest over the turn and the width.";
 
+constexpr const char* noSpeed =
+    "Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.";
+constexpr const char* highestSpeed = "n·√(max(0, (F_g + F_r)/(−F_m)))";
+constexpr const char* firedHigh =
+    "The speed at which the deceleration outweighs gas and rings, with this pressure trace held.";
+constexpr const char* motoredHigh =
+    "The speed at which the deceleration outweighs gas and rings, with the pressure trace of the "
+    "motored engine held.";
+constexpr const char* firedLow =
+    "The speed below which inertia presses less than gas and rings pull, with this pressure trace "
+    "held.";
+constexpr const char* motoredLow =
+    "The speed below which inertia presses less than gas and rings pull, with the pressure trace "
+    "of the motored engine held.";
+
+constexpr const char* withinBounds =
+    "max(0, (n − n_l + 1e-9)/abs(n − n_l + 1e-9))·max(0, (n_h − n + 1e-9)/abs(n_h − n + 1e-9))";
+constexpr const char* boundsSource =
+    "Definition: 1 where the speed is between its bounds for this pressure trace.";
+
 constexpr Recipe loadTable[] = {
     {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J", "Work of a turn over its angle."},
     {"highest_torque_Nm", "T_max", "max(T)", "T=channel:torque_total_Nm", searched, sampled},
@@ -84,17 +104,62 @@ constexpr Recipe loadTable[] = {
      "v=channel:velocity_{side}_m_per_s", searched, sampled},
     {"peak_pressure_angle_{side}_deg", "α_max", "max(abs(α))",
      "α=channel:pressure_angle_{side}_deg", searched, sampled},
-    {"lift_off_speed_fired_rpm", "n_l", "n·√(max(0, (F_g + F_r)/(−F_m)))",
-     "n=field:/running/speed_rpm F_g=value:lift_off_fired_gas F_r=value:lift_off_fired_ring "
-     "F_m=value:lift_off_fired_inertia",
-     "The speed at which inertia outweighs gas and rings, with this pressure trace held.", 1e-5,
-     1e-6, "0: not even pressed on the track at rest."},
-    {"lift_off_speed_motored_rpm", "n_l", "n·√(max(0, (F_g + F_r)/(−F_m)))",
-     "n=field:/running/speed_rpm F_g=value:lift_off_motored_gas F_r=value:lift_off_motored_ring "
-     "F_m=value:lift_off_motored_inertia",
-     "The speed at which inertia outweighs gas and rings, with the pressure trace of the motored "
-     "engine held.",
-     1e-5, 1e-6, "0: not even pressed on the track at rest."},
+    {"lift_off_speed_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
+    {"lift_off_speed_fired_rpm", "n_h", highestSpeed,
+     "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
+     "F_r=value:contact_high_fired_ring "
+     "F_m=value:contact_high_fired_inertia",
+     firedHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+    {"lift_off_speed_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
+    {"lift_off_speed_motored_rpm", "n_h", highestSpeed,
+     "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
+     "F_r=value:contact_high_motored_ring "
+     "F_m=value:contact_high_motored_inertia",
+     motoredHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+    {"contact_speed_high_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
+    {"contact_speed_high_fired_rpm", "n_h", highestSpeed,
+     "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
+     "F_r=value:contact_high_fired_ring "
+     "F_m=value:contact_high_fired_inertia",
+     firedHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+    {"contact_speed_high_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
+    {"contact_speed_high_motored_rpm", "n_h", highestSpeed,
+     "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
+     "F_r=value:contact_high_motored_ring "
+     "F_m=value:contact_high_motored_inertia",
+     motoredHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+    {"contact_speed_low_fired_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
+     "n=field:/running/speed_rpm F_g=value:contact_low_fired_gas F_r=value:contact_low_fired_ring "
+     "F_m=value:contact_low_fired_inertia",
+     firedLow, 1e-5, 1e-6, "0: gas and rings press the piston on at any speed."},
+    {"contact_speed_low_motored_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
+     "n=field:/running/speed_rpm F_g=value:contact_low_motored_gas "
+     "F_r=value:contact_low_motored_ring "
+     "F_m=value:contact_low_motored_inertia",
+     motoredLow, 1e-5, 1e-6, "0: gas and rings press the piston on at any speed."},
+    {"keeps_contact", "k", "1", "closed=value:closed_track",
+     "Definition: a closed track also carries the roller on its outer flank."},
+    {"keeps_contact",
+     "k",
+     withinBounds,
+     "n=field:/running/speed_rpm n_l=figure:contact_speed_low_fired_rpm "
+     "n_h=figure:contact_speed_high_fired_rpm",
+     boundsSource,
+     1e-9,
+     0.0,
+     {},
+     12},
+    {"keeps_contact",
+     "k",
+     withinBounds,
+     "n=field:/running/speed_rpm n_l=figure:contact_speed_low_motored_rpm "
+     "n_h=figure:contact_speed_high_motored_rpm",
+     boundsSource,
+     1e-9,
+     0.0,
+     {},
+     12},
+    {"keeps_contact", "k", "0", "F=value:contact_high_own_pull", noSpeed},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
      "alike=value:cylinders_alike",
@@ -306,6 +371,11 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
                    ? std::optional(inner("Holds for", "", 1.0, "a piston that is never pushed"))
                    : std::nullopt;
     }
+    if (name == "closed_track") {
+        return solution.design.mechanism.closedTrack
+                   ? std::optional(inner("Holds for", "", 1.0, "a closed track"))
+                   : std::nullopt;
+    }
     if (name == "spline_friction") {
         Operand operand = inner("Friction of the spline", "", loads::Spline().friction,
                                 "lubricated steel on steel (common practice)");
@@ -320,8 +390,8 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         return fieldOr(solution, "/friction/guide_length_mm", "/mechanism/bore_mm",
                        "none is given: the bore");
     }
-    if (name.starts_with("lift_off_")) {
-        return liftOffValue(solution, name);
+    if (name.starts_with("contact_high_") || name.starts_with("contact_low_")) {
+        return contactSpeedValue(solution, name);
     }
     if (name.starts_with("worst_")) {
         return worstContact(solution, name);

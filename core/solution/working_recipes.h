@@ -42,7 +42,7 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name);
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> loadValue(const Solution& solution, std::string_view name);
-std::optional<Operand> liftOffValue(const Solution& solution, std::string_view name);
+std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_view name);
 std::optional<Operand> crownValue(const Solution& solution, std::string_view name);
 std::optional<Operand> balanceValue(const Solution& solution, std::string_view name);
 

@@ -128,7 +128,7 @@ CrankPistonLoads crankPistonLoads(const CrankPiston& piston, const loads::Fricti
     const double area = units::pi * piston.bore * piston.bore / 4.0;
     CrankPistonLoads loads;
     loads.lift = piston.crank.at(tau);
-    const Samples sign = loads::motionSign(loads.lift.y1, piston.crank.stroke());
+    const Samples sign = loads::motionSign(loads.lift.y1, loads.lift.y2, piston.crank.stroke());
     loads.inertiaForce = piston.mass * omega * omega * loads.lift.y2;
     loads.ringFriction = friction
                              ? Samples(sign * loads::ringFriction(*friction, piston.bore,

@@ -35,7 +35,8 @@ const std::vector<std::string>& phaseMapFigures() {
                                                    "peak_contact_pressure_inlet_MPa",
                                                    "peak_contact_pressure_exhaust_MPa",
                                                    "lowest_contact_force_inlet_N",
-                                                   "lowest_contact_force_exhaust_N"};
+                                                   "lowest_contact_force_exhaust_N",
+                                                   "keeps_contact"};
     return names;
 }
 

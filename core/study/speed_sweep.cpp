@@ -42,7 +42,8 @@ const std::vector<std::string>& speedSweepFigures() {
                                                    "lowest_contact_force_exhaust_N",
                                                    "shaking_force_peak_N",
                                                    "lowest_film_ratio_inlet",
-                                                   "lowest_film_ratio_exhaust"};
+                                                   "lowest_film_ratio_exhaust",
+                                                   "keeps_contact"};
     return names;
 }
 

@@ -4142,10 +4142,6 @@
         <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE %1-01-0974).</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its open track: following it would take %2 N of pull; less speed, a lighter piston, a gentler lobe or a closed track keeps it on.</source>
-        <translation>Die Rolle der %1seite verlässt ihre offene Bahn: Ihr zu folgen würde %2 N Zug kosten; weniger Drehzahl, ein leichterer Kolben, ein sanfterer Nocken oder eine geschlossene Bahn hält sie.</translation>
-    </message>
-    <message>
         <source>The shaft turns %1·n degrees in a millisecond.</source>
         <translation>Die Welle dreht in einer Millisekunde um %1·n Grad.</translation>
     </message>
@@ -4156,10 +4152,6 @@
     <message>
         <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
         <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
-    </message>
-    <message>
-        <source>The speed at which inertia outweighs gas and rings, with this pressure trace held.</source>
-        <translation>Die Drehzahl, bei der die Trägheit Gas und Ringe überwiegt, dieser Druckverlauf festgehalten.</translation>
     </message>
     <message>
         <source>The torque peak alone gives more power than the claimed highest power.</source>
@@ -5870,18 +5862,6 @@
         <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that %1 degrees of the shaft are %2 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit).</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Zyklen in einer Umdrehung, sodass %1 Grad der Welle %2 Grad eines Zyklus sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Eingriffswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten).</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigener Zyklus. Zu beachten: die beiden Zyklen nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jeden Zyklus aufgeführt; was der schnelle Nocken an Eingriffswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of %1 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt.</translation>
-    </message>
-    <message>
         <source>Lift at inner dead centre</source>
         <translation>Hub im inneren Totpunkt</translation>
     </message>
@@ -5936,10 +5916,6 @@
     <message>
         <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
         <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, ch. 5, aus dem Gedächtnis). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>%1: not even pressed on the track at rest.</source>
-        <translation>%1: selbst im Stillstand nicht auf die Bahn gedrückt.</translation>
     </message>
     <message>
         <source>%1; %2 and %3</source>
@@ -6330,10 +6306,6 @@
         <translation>Der Löser sucht zwischen %1° und %2° des Zyklus auf %3°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
     </message>
     <message>
-        <source>The speed at which inertia outweighs gas and rings, with the pressure trace of the motored engine held.</source>
-        <translation>Die Drehzahl, bei der die Massenkraft Gas und Ringe überwiegt, bei festgehaltenem Druckverlauf des geschleppten Motors.</translation>
-    </message>
-    <message>
         <source>Thrust of all rollers on the exhaust track, outward</source>
         <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
     </message>
@@ -6546,10 +6518,6 @@
         <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit.</translation>
-    </message>
-    <message>
         <source>%1 cannot be written: it is write-protected</source>
         <translation>%1 kann nicht geschrieben werden: Die Datei ist schreibgeschützt</translation>
     </message>
@@ -6588,6 +6556,110 @@
     <message>
         <source>the table has more than %1 bytes (16 MiB); no lift table is larger</source>
         <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
+    </message>
+    <message>
+        <source>%1: gas and rings do not press the piston on.</source>
+        <translation>%1: Gas und Ringe drücken den Kolben nicht an.</translation>
+    </message>
+    <message>
+        <source>%1: gas and rings press the piston on at any speed.</source>
+        <translation>%1: Gas und Ringe drücken den Kolben bei jeder Drehzahl an.</translation>
+    </message>
+    <message>
+        <source>Definition: %1 where the speed is between its bounds for this pressure trace.</source>
+        <translation>Definition: %1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
+    </message>
+    <message>
+        <source>Definition: a closed track also carries the roller on its outer flank.</source>
+        <translation>Definition: Eine geschlossene Bahn führt die Rolle auch an ihrer äußeren Flanke.</translation>
+    </message>
+    <message>
+        <source>Force of gas and rings</source>
+        <translation>Kraft von Gas und Ringen</translation>
+    </message>
+    <message>
+        <source>Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.</source>
+        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl hält der Kontakt.</translation>
+    </message>
+    <message>
+        <source>Highest speed with contact, fired (pressure trace held)</source>
+        <translation>Höchste Drehzahl mit Kontakt, gefeuert (Druckverlauf festgehalten)</translation>
+    </message>
+    <message>
+        <source>Highest speed with contact, motored (pressure trace held)</source>
+        <translation>Höchste Drehzahl mit Kontakt, geschleppt (Druckverlauf festgehalten)</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that %1 degrees of the shaft are %2 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about %3 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass %1 Grad der Welle %2 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa %3 1/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about %1 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa %1 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of %1 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about %2 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa %2 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about %1 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa %1 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Lowest speed with contact, fired (pressure trace held)</source>
+        <translation>Niedrigste Drehzahl mit Kontakt, gefeuert (Druckverlauf festgehalten)</translation>
+    </message>
+    <message>
+        <source>Lowest speed with contact, motored (pressure trace held)</source>
+        <translation>Niedrigste Drehzahl mit Kontakt, geschleppt (Druckverlauf festgehalten)</translation>
+    </message>
+    <message>
+        <source>Rollers keep contact over the whole revolution</source>
+        <translation>Rollen halten während der ganzen Umdrehung Kontakt</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 N of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 N Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 N of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 N Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 N of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 N Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 N of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 N Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The speed at which the deceleration outweighs gas and rings, with the pressure trace of the motored engine held.</source>
+        <translation>Die Drehzahl, bei der die Massenkraft der Verzögerung Gas und Ringe überwiegt, bei festgehaltenem Druckverlauf des geschleppten Motors.</translation>
+    </message>
+    <message>
+        <source>The speed at which the deceleration outweighs gas and rings, with this pressure trace held.</source>
+        <translation>Die Drehzahl, bei der die Massenkraft der Verzögerung Gas und Ringe überwiegt, bei festgehaltenem Druckverlauf.</translation>
+    </message>
+    <message>
+        <source>The speed below which inertia presses less than gas and rings pull, with the pressure trace of the motored engine held.</source>
+        <translation>Die Drehzahl, unter der die Trägheit weniger drückt, als Gas und Ringe ziehen, bei festgehaltenem Druckverlauf des geschleppten Motors.</translation>
+    </message>
+    <message>
+        <source>The speed below which inertia presses less than gas and rings pull, with this pressure trace held.</source>
+        <translation>Die Drehzahl, unter der die Trägheit weniger drückt, als Gas und Ringe ziehen, bei festgehaltenem Druckverlauf.</translation>
+    </message>
+    <message>
+        <source>When motored, the rollers keep contact only above about %1 rpm: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
+        <translation>Geschleppt halten die Rollen nur über etwa %1 1/min Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
+    </message>
+    <message>
+        <source>a closed track</source>
+        <translation>eine geschlossene Bahn</translation>
+    </message>
+    <message>
+        <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
+        <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
 </context>
 <context>

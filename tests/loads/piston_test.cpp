@@ -144,14 +144,25 @@ TEST(RingFriction, VanishesWithoutTensionAndGas) {
     EXPECT_EQ(ringFriction(f, 0.064, one(5.0), one(-1e5))(0), 0.0);
 }
 
-TEST(MotionSign, IsZeroAtRoundingLevelOnly) {
+TEST(MotionSign, IsZeroAtRoundingLevel) {
     Samples y1(4);
     y1 << 1e-15, -1e-15, 1e-9, -1e-9;
-    const Samples sign = motionSign(y1, 0.036);
+    const Samples sign = motionSign(y1, Samples::Zero(4), 0.036);
     EXPECT_EQ(sign(0), 0.0);
     EXPECT_EQ(sign(1), 0.0);
     EXPECT_EQ(sign(2), 1.0);
     EXPECT_EQ(sign(3), -1.0);
+}
+
+// A harmonic lift stands 1 µm from its end where 1 − cos x = 2 µm/S.
+TEST(MotionSign, IsZeroWithinAMicrometreOfTheStop) {
+    const double edge = std::acos(1.0 - 2e-6 / 0.036);
+    Samples x(3);
+    x << 0.99 * edge, 1.01 * edge, -1.01 * edge;
+    const Samples sign = motionSign(0.018 * x.sin(), 0.018 * x.cos(), 0.036);
+    EXPECT_EQ(sign(0), 0.0);
+    EXPECT_EQ(sign(1), 1.0);
+    EXPECT_EQ(sign(2), -1.0);
 }
 
 // On a flat track the slip is |ρ − R|: its mean is L/4. Elsewhere against tanh-sinh quadrature.

@@ -8,9 +8,15 @@ namespace lobewright {
 namespace {
 
 using solution::Severity;
+using test::figure;
 using test::fires;
 using test::sample;
 using test::solved;
+
+const solution::Check* checkOf(const solution::Solution& solution, const std::string& id) {
+    const auto found = std::ranges::find(solution.checks, id, &solution::Check::id);
+    return found == solution.checks.end() ? nullptr : &*found;
+}
 
 TEST(CheckList, KeepsQuietWithinTheLimitAndNamesTheThresholdThatBroke) {
     solution::CheckList list;
@@ -55,7 +61,40 @@ TEST(Checks, AHugeRollerUndercutsAndTheAdviceIsARadiusThatDoesNot) {
 TEST(Checks, OverspeedLiftsTheRollerAndSaysSo) {
     auto design = sample("biogas-pump-set");
     design.running.speed *= 4.0;
-    EXPECT_TRUE(fires(solved(design), "lift-off"));
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "lift-off");
+    ASSERT_NE(check, nullptr);
+    EXPECT_NE(check->message.find("Lower the speed"), std::string::npos) << check->message;
+    EXPECT_EQ(figure(solution, "keeps_contact"), 0.0);
+}
+
+// Below its lower bound more speed helps, not less.
+TEST(Checks, ALiftOffByRingFrictionAsksForMoreSpeed) {
+    auto design = sample("biogas-pump-set");
+    design.running.speed = 250.0 * units::revPerMinute;
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "lift-off");
+    ASSERT_NE(check, nullptr);
+    EXPECT_NE(check->message.find("Raise the speed"), std::string::npos) << check->message;
+    EXPECT_EQ(check->message.find("Lower the speed"), std::string::npos) << check->message;
+    EXPECT_LT(check->value, 0.0);
+    EXPECT_GT(figure(solution, "contact_speed_low_fired_rpm"), 250.0);
+    EXPECT_GT(figure(solution, "contact_speed_high_fired_rpm"), 250.0);
+    EXPECT_EQ(figure(solution, "keeps_contact"), 0.0);
+    design.mechanism.closedTrack = true;
+    EXPECT_EQ(figure(solved(design), "keeps_contact"), 1.0);
+}
+
+TEST(Checks, AnEngineThatKeepsContactOnlyWithSpeedSaysSoForItsStart) {
+    const auto solution = solved(sample("biogas-pump-set"));
+    const auto* check = checkOf(solution, "contact-when-starting");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::remark);
+    EXPECT_NEAR(check->value, figure(solution, "contact_speed_low_motored_rpm"), 1e-9);
+    auto pressed = sample("biogas-pump-set");
+    pressed.gas.supply.pressure = 1.6e5;
+    pressed.gas.exhaustPressure = 1.5e5;
+    EXPECT_FALSE(fires(solved(pressed), "contact-when-starting"));
 }
 
 TEST(Checks, AnUnpaidSupplyIsSaidBesideTheBrakeValues) {
@@ -66,11 +105,6 @@ TEST(Checks, AnUnpaidSupplyIsSaidBesideTheBrakeValues) {
     EXPECT_TRUE(fires(solved(design), "supply-power-not-counted"));
     design.gas.supply.unpaid = false;
     EXPECT_FALSE(fires(solved(design), "supply-power-not-counted"));
-}
-
-const solution::Check* checkOf(const solution::Solution& solution, const std::string& id) {
-    const auto found = std::ranges::find(solution.checks, id, &solution::Check::id);
-    return found == solution.checks.end() ? nullptr : &*found;
 }
 
 TEST(Checks, AShortSkirtIsNamedWithItsDepthAndAngle) {

@@ -75,7 +75,7 @@ TEST(CrankLoads, ForcesOnAPistonCloseAPolygon) {
     const CrankPistonLoads loads =
         crankPistonLoads(piston, &friction, 400.0, 1e5, tau, Samples::Constant(37, 8e5));
     const Samples sine = piston.crank.rodSine(tau);
-    const Samples sign = loads::motionSign(loads.lift.y1, 0.08);
+    const Samples sign = loads::motionSign(loads.lift.y1, loads.lift.y2, 0.08);
     const Samples axial = loads.rodForce * (1.0 - sine.square()).sqrt() -
                           friction.guide * loads.sideForce.abs() * sign - loads.ringFriction -
                           loads.inertiaForce - 7e5 * units::pi * 0.01 / 4.0;

@@ -29,12 +29,8 @@ QString beyondLimits(const solution::Solution& solution, const std::vector<std::
     };
     const design::Design& design = solution.design;
     const design::Limits& limits = design.limits;
-    for (const End end : bothEnds) {
-        const std::string side = name(end);
-        const auto force = value("lowest_contact_force_" + side + "_N");
-        if (force && *force <= 0.0 && !design.mechanism.closedTrack)
-            return Words::tr("a roller lifts off");
-    }
+    if (value("keeps_contact") == 0.0)
+        return Words::tr("a roller lifts off");
     if (value("peak_pressure_bar").value_or(0.0) * units::bar > limits.peakPressure.error)
         return Words::tr("peak pressure above its limit");
     if (value("knock_integral").value_or(0.0) > limits.knockIntegral.error)
