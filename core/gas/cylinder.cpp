@@ -10,7 +10,7 @@
 
 namespace lobewright::gas {
 
-struct Cylinder::Charge {
+struct Cylinder::Gas {
     const ChamberGeometry& geometry;
     double air, products, mass, temperature, pressure;
     double massTimesConstant; ///< m·R [J/K]
@@ -24,14 +24,19 @@ struct Cylinder::Charge {
     }
 };
 
+/// Pascal that a kilogram through the port adds to the chamber.
+static double rise(const Observed& seen, const PortResponse& port) {
+    return (1.0 - port.products) * seen.pressurePerAir + port.products * seen.pressurePerProducts +
+           port.energy / seen.heatCapacity * seen.pressurePerKelvin;
+}
+
 double Observed::relaxation() const {
-    double sum = 0.0;
-    for (const PortResponse& port : {inletResponse, exhaustResponse}) {
-        sum -= port.slope *
-               ((1.0 - port.products) * pressurePerAir + port.products * pressurePerProducts +
-                port.energy / heatCapacity * pressurePerKelvin);
-    }
-    return sum;
+    return -inletResponse.slope * rise(*this, inletResponse) -
+           exhaustResponse.slope * rise(*this, exhaustResponse);
+}
+
+double Observed::drive() const {
+    return inletResponse.outerSlope * rise(*this, inletResponse);
 }
 
 const ChamberGeometry& Cylinder::geometry(double angle) {
@@ -63,20 +68,20 @@ void Cylinder::rates(double angle, const double* y, const Memory& memory, const 
         air * gas.air.gasConstant() + products * gas.products.gasConstant();
     const ChamberGeometry& g = geometry(angle);
     const double mass = air + products;
-    const Charge charge{g,
-                        air,
-                        products,
-                        mass,
-                        t,
-                        massTimesConstant * t / g.volume,
-                        massTimesConstant,
-                        gas.air.heat(t),
-                        gas.products.heat(t),
-                        gas.air.enthalpy(t),
-                        gas.products.enthalpy(t),
-                        y[freshMass] / mass,
-                        gas.air.gasConstant(),
-                        gas.products.gasConstant()};
+    const Gas charge{g,
+                     air,
+                     products,
+                     mass,
+                     t,
+                     massTimesConstant * t / g.volume,
+                     massTimesConstant,
+                     gas.air.heat(t),
+                     gas.products.heat(t),
+                     gas.air.enthalpy(t),
+                     gas.products.enthalpy(t),
+                     y[freshMass] / mass,
+                     gas.air.gasConstant(),
+                     gas.products.gasConstant()};
     std::fill(dy, dy + cylinderVariables, 0.0);
     observed = {};
     observed.angle = angle;
@@ -104,6 +109,7 @@ void Cylinder::rates(double angle, const double* y, const Memory& memory, const 
     observed.pressurePerAir = charge.constantAir * t / g.volume;
     observed.pressurePerProducts = charge.constantProducts * t / g.volume;
     observed.pressurePerKelvin = massTimesConstant / g.volume;
+    observed.expansion = (1.0 + massTimesConstant / heatCapacity) * g.volumeRate / g.volume;
     dy[airMass] = balance.air;
     dy[productsMass] = balance.products;
     dy[temperature] =
@@ -131,7 +137,7 @@ void Cylinder::burn(double angle, const Memory& memory, double* dy, Balance& bal
 
 /// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
 /// the mean of the chamber (after Benson & Brandham 1969).
-Stream Cylinder::leaving(const Charge& charge, const Memory& memory) const {
+Stream Cylinder::leaving(const Gas& charge, const Memory& memory) const {
     Stream stream;
     stream.temperature = charge.temperature;
     double heat = 0.0;
@@ -150,7 +156,7 @@ Stream Cylinder::leaving(const Charge& charge, const Memory& memory) const {
     return stream;
 }
 
-void Cylinder::passInlet(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply,
                          double* dy, Balance& balance, Observed& observed) const {
     const bool slug = memory.mode.inlet == InletFlow::slug;
     const Stream& stream = slug ? memory.slug : supply.fresh;
@@ -162,10 +168,13 @@ void Cylinder::passInlet(const Charge& charge, const Memory& memory, const Suppl
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
     const double ratio = charge.pressure / supply.pressure;
-    observed.inletResponse = {conductance * psi.slope / supply.pressure,
-                              conductance / supply.pressure * (psi.value - ratio * psi.slope),
-                              stream.products,
-                              stream.enthalpy - charge.internalEnergy(stream.products)};
+    observed.inletResponse = {
+        conductance * psi.slope / supply.pressure,
+        conductance / supply.pressure * (psi.value - ratio * psi.slope),
+        in / std::copysign(std::max(std::fabs(supply.pressure - charge.pressure),
+                                    laminarDrop * supply.pressure),
+                           in),
+        stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
     balance.air += in * (1.0 - stream.products);
     balance.products += in * stream.products;
     balance.energy += in * stream.enthalpy;
@@ -182,7 +191,7 @@ void Cylinder::passInlet(const Charge& charge, const Memory& memory, const Suppl
     }
 }
 
-void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
                              double* dy, Balance& balance, Observed& observed) const {
     const Stream stream = leaving(charge, memory);
     const FlowFunction psi = flowFunction(supply.pressure / charge.pressure, stream.gamma);
@@ -192,7 +201,7 @@ void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const S
     const double out = conductance * psi.value;
     observed.inletResponse = {conductance * supply.pressure * psi.slope /
                                   (charge.pressure * charge.pressure),
-                              -conductance / charge.pressure * psi.slope, stream.products,
+                              -conductance / charge.pressure * psi.slope, 0.0, stream.products,
                               stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
@@ -211,7 +220,7 @@ void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const S
     }
 }
 
-void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply,
                            double* dy, Balance& balance, Observed& observed) const {
     const double exhaustPressure = model_->settings.exhaustPressure;
     observed.exhaustDrop = (charge.pressure - exhaustPressure) / exhaustPressure;
@@ -223,7 +232,8 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
             orificeFlow(area, exhaustPressure, stream.temperature, stream.gasConstant, 1.0) /
             model_->omega;
         const double in = conductance * psi.value;
-        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, stream.products,
+        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, 0.0,
+                                    stream.products,
                                     stream.enthalpy - charge.internalEnergy(stream.products)};
         observed.exhaustChoking = psi.choking;
         balance.air += in * (1.0 - stream.products);
@@ -240,7 +250,7 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
         model_->omega;
     const double out = conductance * psi.value;
     observed.exhaustResponse = {
-        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0,
+        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0, 0.0,
         stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.exhaustChoking = psi.choking;
     const double offered =
@@ -276,7 +286,7 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
     }
 }
 
-double Cylinder::wallCoefficient(const Charge& charge, const Memory& memory,
+double Cylinder::wallCoefficient(const Gas& charge, const Memory& memory,
                                  Observed& observed) const {
     const double p = charge.pressure;
     if (model_->settings.wallHeat.model == WallHeatModel::hohenberg) {
@@ -297,7 +307,7 @@ double Cylinder::wallCoefficient(const Charge& charge, const Memory& memory,
            std::exp(0.8 * std::log(p * speed) - 0.55 * std::log(charge.temperature));
 }
 
-void Cylinder::wallLoss(const Charge& charge, const Memory& memory, double* dy, Balance& balance,
+void Cylinder::wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
                         Observed& observed) const {
     const WallHeat& wall = model_->settings.wallHeat;
     const double coefficient = wall.multiplier * wallCoefficient(charge, memory, observed);
@@ -310,7 +320,7 @@ void Cylinder::wallLoss(const Charge& charge, const Memory& memory, double* dy, 
     balance.energy -= dy[wallHeat];
 }
 
-void Cylinder::countKnock(const Charge& charge, const Memory& memory, const double* y,
+void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double* y,
                           double* dy) const {
     double unburnt = charge.temperature;
     if (memory.mode.burnStarted) {

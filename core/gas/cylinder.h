@@ -17,6 +17,7 @@ struct SupplyState {
 struct PortResponse {
     double slope = 0.0;      ///< ∂(flow in)/∂p [kg/(rad·Pa)], ≤ 0 near equilibrium
     double outerSlope = 0.0; ///< the same with the pressure outside
+    double secant = 0.0;     ///< flow over the difference of the pressures [kg/(rad·Pa)], ≥ 0
     double products = 0.0;   ///< share of products of the stream
     double energy = 0.0; ///< what a kilogram adds to the internal energy beyond its own, h − u [J]
 };
@@ -37,9 +38,13 @@ struct Observed {
     double pressurePerAir = 0.0;      ///< ∂p/∂m [Pa/kg]
     double pressurePerProducts = 0.0; ///< [Pa/kg]
     double pressurePerKelvin = 0.0;   ///< [Pa/K]
+    double expansion = 0.0;           ///< rate at which a surplus of pressure falls as the volume
+                                      ///< grows, γ·V'/V [1/rad]
 
     /// Rate at which the chamber pressure relaxes towards that outside the ports [1/rad], ≥ 0.
     double relaxation() const;
+    /// How fast the chamber pressure rises with that of the supply [1/rad], ≥ 0.
+    double drive() const;
 };
 
 /// Changes that end a step. The margin of an event is positive while the present mode holds.
@@ -81,20 +86,20 @@ class Cylinder {
         double air = 0.0, products = 0.0; ///< [kg]
         double energy = 0.0;              ///< heat and enthalpy [J]
     };
-    struct Charge; ///< the gas in the chamber with its properties
+    struct Gas; ///< in the chamber, with its properties
 
     void burn(double angle, const Memory& memory, double* dy, Balance& balance) const;
-    Stream leaving(const Charge& charge, const Memory& memory) const;
-    void passInlet(const Charge& charge, const Memory& memory, const SupplyState& supply,
-                   double* dy, Balance& balance, Observed& observed) const;
-    void inletBackFlow(const Charge& charge, const Memory& memory, const SupplyState& supply,
+    Stream leaving(const Gas& charge, const Memory& memory) const;
+    void passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
+                   Balance& balance, Observed& observed) const;
+    void inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
                        double* dy, Balance& balance, Observed& observed) const;
-    void passExhaust(const Charge& charge, const Memory& memory, const SupplyState& supply,
-                     double* dy, Balance& balance, Observed& observed) const;
-    void wallLoss(const Charge& charge, const Memory& memory, double* dy, Balance& balance,
+    void passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
+                     Balance& balance, Observed& observed) const;
+    void wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
                   Observed& observed) const;
-    double wallCoefficient(const Charge& charge, const Memory& memory, Observed& observed) const;
-    void countKnock(const Charge& charge, const Memory& memory, const double* y, double* dy) const;
+    double wallCoefficient(const Gas& charge, const Memory& memory, Observed& observed) const;
+    void countKnock(const Gas& charge, const Memory& memory, const double* y, double* dy) const;
 
     const Model* model_;
     double geometryAngle_ = -1e300;
