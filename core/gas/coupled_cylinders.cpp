@@ -450,7 +450,7 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     const double renewed = delivery() / after.plenum[plenumMass];
     const double pressure = meanPlenumPressure();
     const double above = 1.0 - model_->settings.exhaustPressure / pressure;
-    for (const auto [variable, gain] :
+    for (const auto& [variable, gain] :
          {std::pair(plenumMass, above / renewed),
           std::pair(plenumTemperature, 1.0 / -std::expm1(-renewed))}) {
         const double from = before.plenum[static_cast<std::size_t>(variable)];
