@@ -6661,6 +6661,10 @@
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
         <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
+    <message>
+        <source>The cycle repeats itself to %1 and no better.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
