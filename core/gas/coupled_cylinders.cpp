@@ -325,6 +325,7 @@ std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTo
 
 std::optional<Problem> CoupledCylinders::advanceAlone(State& state, double tolerance) {
     closed_.written = &records_.front();
+    closed_.rough = tolerance > roughTolerance;
     alone_.cylinders = {&closed_};
     for (std::size_t j = 0; j < cycles(); ++j) {
         closed_.begin(state.charges.front(), j);
@@ -361,16 +362,18 @@ std::optional<Problem> CoupledCylinders::enter(const Entry& entry, const State& 
     cylinder.row = entry.row;
     cylinder.weight = weights_[entry.row];
     cylinder.written = &records_[entry.row];
+    cylinder.rough = tolerance > roughTolerance;
     cylinder.begin(state.charges[entry.row * cycles() + entry.cycle], entry.cycle);
     alone_.cylinders = {&cylinder};
     return run(cylinder, inletOpens, tolerance);
 }
 
-void CoupledCylinders::put(const Breathing& breathing) {
+void CoupledCylinders::put(const Breathing& breathing, double tolerance) {
     RunningCylinder& cylinder = breathing_.emplace_back(*model_);
     cylinder.row = breathing.row;
     cylinder.weight = weights_[breathing.row];
     cylinder.written = &records_[breathing.row];
+    cylinder.rough = tolerance > roughTolerance;
     cylinder.y = breathing.y;
     cylinder.memory = breathing.memory;
     cylinder.angle = breathing.angle;
@@ -395,7 +398,7 @@ void CoupledCylinders::leave(State& state) {
 std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double tolerance) {
     breathing_.clear();
     for (const Breathing& breathing : state.breathing) {
-        put(breathing);
+        put(breathing, tolerance);
     }
     together_.plenum = state.plenum;
     for (const int counted : {blowerWork, pressureSum, temperatureSum}) {

@@ -102,7 +102,7 @@ class CoupledCylinders {
     std::optional<Problem> enter(const Entry& entry, const State& state, double tolerance);
     void leave(State& state);
     std::optional<Problem> breatheTo(double theta, double tolerance);
-    void put(const Breathing& breathing);
+    void put(const Breathing& breathing, double tolerance);
 
     const Model* model_;
     std::vector<double> lags_; ///< of the cylinders that run differently [rad]

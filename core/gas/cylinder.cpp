@@ -1,5 +1,6 @@
 #include "core/gas/cylinder.h"
 
+#include "core/gas/knock.h"
 #include "core/gas/orifice.h"
 #include "core/gas/wall_heat.h"
 #include "core/gas/wiebe.h"
@@ -33,10 +34,6 @@ static double rise(const Observed& seen, const PortResponse& port) {
 double Observed::relaxation() const {
     return -inletResponse.slope * rise(*this, inletResponse) -
            exhaustResponse.slope * rise(*this, exhaustResponse);
-}
-
-double Observed::drive() const {
-    return inletResponse.outerSlope * rise(*this, inletResponse);
 }
 
 const ChamberGeometry& Cylinder::geometry(double angle) {
@@ -109,7 +106,6 @@ void Cylinder::rates(double angle, const double* y, const Memory& memory, const 
     observed.pressurePerAir = charge.constantAir * t / g.volume;
     observed.pressurePerProducts = charge.constantProducts * t / g.volume;
     observed.pressurePerKelvin = massTimesConstant / g.volume;
-    observed.expansion = (1.0 + massTimesConstant / heatCapacity) * g.volumeRate / g.volume;
     dy[airMass] = balance.air;
     dy[productsMass] = balance.products;
     dy[temperature] =
@@ -168,13 +164,10 @@ void Cylinder::passInlet(const Gas& charge, const Memory& memory, const SupplySt
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
     const double ratio = charge.pressure / supply.pressure;
-    observed.inletResponse = {
-        conductance * psi.slope / supply.pressure,
-        conductance / supply.pressure * (psi.value - ratio * psi.slope),
-        in / std::copysign(std::max(std::fabs(supply.pressure - charge.pressure),
-                                    laminarDrop * supply.pressure),
-                           in),
-        stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
+    observed.inletResponse = {conductance * psi.slope / supply.pressure,
+                              conductance / supply.pressure * (psi.value - ratio * psi.slope),
+                              stream.products,
+                              stream.enthalpy - charge.internalEnergy(stream.products)};
     balance.air += in * (1.0 - stream.products);
     balance.products += in * stream.products;
     balance.energy += in * stream.enthalpy;
@@ -201,7 +194,7 @@ void Cylinder::inletBackFlow(const Gas& charge, const Memory& memory, const Supp
     const double out = conductance * psi.value;
     observed.inletResponse = {conductance * supply.pressure * psi.slope /
                                   (charge.pressure * charge.pressure),
-                              -conductance / charge.pressure * psi.slope, 0.0, stream.products,
+                              -conductance / charge.pressure * psi.slope, stream.products,
                               stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
     observed.inletChoking = psi.choking;
@@ -232,8 +225,7 @@ void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const Supply
             orificeFlow(area, exhaustPressure, stream.temperature, stream.gasConstant, 1.0) /
             model_->omega;
         const double in = conductance * psi.value;
-        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, 0.0,
-                                    stream.products,
+        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, stream.products,
                                     stream.enthalpy - charge.internalEnergy(stream.products)};
         observed.exhaustChoking = psi.choking;
         balance.air += in * (1.0 - stream.products);
@@ -250,7 +242,7 @@ void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const Supply
         model_->omega;
     const double out = conductance * psi.value;
     observed.exhaustResponse = {
-        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0, 0.0,
+        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0,
         stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
     observed.exhaustChoking = psi.choking;
     const double offered =
@@ -296,15 +288,14 @@ double Cylinder::wallCoefficient(const Gas& charge, const Memory& memory,
     double speed =
         (memory.mode.portsOpen() ? woschniExchange : woschniClosed) * model_->meanPistonSpeed;
     if (memory.mode.combustionHeat) {
-        const double motored =
-            memory.startPressure *
-            std::exp(memory.motoredIndex * std::log(memory.startVolume / charge.geometry.volume));
+        const double motored = memory.startPressure *
+                               exponential(memory.motoredIndex *
+                                           logarithm(memory.startVolume / charge.geometry.volume));
         observed.excess = (p - motored) / motored;
         speed += woschniCombustion * model_->chamber->sweptVolume() * memory.trappedTemperature /
                  (memory.trappedPressure * memory.trappedVolume) * std::max(p - motored, 0.0);
     }
-    return model_->woschniFactor *
-           std::exp(0.8 * std::log(p * speed) - 0.55 * std::log(charge.temperature));
+    return model_->woschniFactor * woschniOfGas(p, charge.temperature, speed);
 }
 
 void Cylinder::wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
@@ -339,9 +330,8 @@ void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double*
             charge.geometry.volumeRate / charge.geometry.volume;
         dy[unburntTemperature] = constant * unburnt / heat * pressureRise;
     }
-    const double delay =
-        model_->delayFactor * std::exp(3800.0 / unburnt - 1.7 * std::log(charge.pressure));
-    dy[knockIntegral] = 1.0 / (delay * model_->omega);
+    dy[knockIntegral] =
+        1.0 / (model_->delayFactor * delayOfGas(charge.pressure, unburnt) * model_->omega);
 }
 
 Margins Cylinder::margins(const double* y, const Memory& memory, const Observed& observed) const {

@@ -17,7 +17,6 @@ struct SupplyState {
 struct PortResponse {
     double slope = 0.0;      ///< ∂(flow in)/∂p [kg/(rad·Pa)], ≤ 0 near equilibrium
     double outerSlope = 0.0; ///< the same with the pressure outside
-    double secant = 0.0;     ///< flow over the difference of the pressures [kg/(rad·Pa)], ≥ 0
     double products = 0.0;   ///< share of products of the stream
     double energy = 0.0; ///< what a kilogram adds to the internal energy beyond its own, h − u [J]
 };
@@ -38,13 +37,9 @@ struct Observed {
     double pressurePerAir = 0.0;      ///< ∂p/∂m [Pa/kg]
     double pressurePerProducts = 0.0; ///< [Pa/kg]
     double pressurePerKelvin = 0.0;   ///< [Pa/K]
-    double expansion = 0.0;           ///< rate at which a surplus of pressure falls as the volume
-                                      ///< grows, γ·V'/V [1/rad]
 
     /// Rate at which the chamber pressure relaxes towards that outside the ports [1/rad], ≥ 0.
     double relaxation() const;
-    /// How fast the chamber pressure rises with that of the supply [1/rad], ≥ 0.
-    double drive() const;
 };
 
 /// Changes that end a step. The margin of an event is positive while the present mode holds.

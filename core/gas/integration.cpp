@@ -14,6 +14,8 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double sameAngle = 1e-12;         ///< [rad]
+constexpr double coldest = 50.0;            ///< [K]; outside, the gas model means nothing
+constexpr double hottest = 8000.0;          ///< [K]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
@@ -41,6 +43,21 @@ PlenumState scalesOfPlenum(const Model& model) {
     scales[blowerWork] = model.energyScale;
     scales[pressureSum] = supply.ambientPressure;
     return scales;
+}
+
+/// Events that only tell where a formula bends; a rough integration need not know.
+bool isHint(Event event) {
+    switch (event) {
+    case Event::inletChokes:
+    case Event::exhaustChokes:
+    case Event::motoredPressureCrossed:
+    case Event::fitBreakCrossed:
+    case Event::shortCircuitLimited:
+    case Event::knockReached:
+        return true;
+    default:
+        return false;
+    }
 }
 
 constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
@@ -143,6 +160,7 @@ void Integration::scatter() {
 std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
+    rough_ = relativeTolerance > roughTolerance;
     gather();
     refresh();
     const double from = theta;
@@ -248,7 +266,9 @@ void Integration::settle() {
         if (cylinder.memory.mode.portsOpen()) {
             relaxation_ = std::max(relaxation_, cylinder.observed.relaxation());
         }
-        cylinder.settled = cylinder.observed;
+        if (stiff_) {
+            cylinder.settled = cylinder.observed;
+        }
     }
     if (hasPlenum_) {
         relaxation_ = std::max(relaxation_, plenumRelaxation());
@@ -276,6 +296,9 @@ void Integration::chooseMethod(double stop) {
     const double relaxations = relaxation_ * (stop - x_);
     if (!stiff_ && relaxations > enter) {
         stiff_ = true;
+        for (RunningCylinder* cylinder : cylinders) {
+            cylinder->settled = cylinder->observed;
+        }
     } else if (stiff_ && relaxations < leave) {
         stiff_ = false;
         h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
@@ -462,7 +485,7 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
                                                        cylinder.memory, cylinder.observed);
         for (int event = 0; event < eventCount; ++event) {
             const auto index = static_cast<std::size_t>(event);
-            if (end[index] >= -slack_) {
+            if (end[index] >= -slack_ || (rough_ && isHint(static_cast<Event>(event)))) {
                 continue;
             }
             // already past: change at once, but only once at the same angle
@@ -574,13 +597,17 @@ void Integration::findStiffDerivatives() {
 }
 
 std::optional<Problem> Integration::impossibleState() {
-    scatter();
-    for (const RunningCylinder* cylinder : cylinders) {
-        if (auto problem = cylinder->impossibleState()) {
-            return problem;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* y = variables(k);
+        const double mass = y[airMass] + y[productsMass];
+        if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
+            return Problem{"", fmt::format("the gas ran out of every range at {:.1f}° of the "
+                                           "shaft: {:.4g} K, {:.4g} mg in the chamber",
+                                           (offsets_[k] + x_) / units::degree, y[temperature],
+                                           mass / units::milligram)};
         }
     }
-    if (hasPlenum_ && !(plenum[plenumMass] > 0.0)) {
+    if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
         return Problem{"/gas/supply/plenum_cm3",
                        "the plenum ran empty: the cylinders take all that the blower delivers at "
                        "once; the plenum must hold more"};

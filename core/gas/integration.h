@@ -23,6 +23,9 @@ enum PlenumVariable : int {
 };
 using PlenumState = std::array<double, plenumVariables>;
 
+/// Above this tolerance an integration is rough: it runs over kinks and bends of formulas.
+inline constexpr double roughTolerance = 1e-5;
+
 /// Follows cylinders along the shaft angle: one alone on a constant supply, or several with the
 /// plenum that they draw from. The step adapts itself, and ends where the equations change between
 /// stops. Where the gas follows the pressure outside its ports too closely for an explicit method,
@@ -120,6 +123,7 @@ class Integration {
     Methods* methods_ = nullptr;
     std::vector<double> y_, dy_, weights_, scratch_, scratchRates_;
     std::vector<double> offsets_; ///< angle of a cylinder − x [rad]
+    bool rough_ = false;          ///< only a rough answer is wanted
     bool stiff_ = false;          ///< the implicit method is at work
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]

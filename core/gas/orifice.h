@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/gas/elementary.h"
+
 #include <cmath>
 
 namespace lobewright::gas {
@@ -37,10 +39,10 @@ inline FlowFunction flowFunction(double ratio, double gamma) {
         return {s * (first + third * s * s), -(first + 3.0 * third * s * s) / laminarDrop,
                 1.0 - critical};
     }
-    const double power = std::exp(exponent * std::log(ratio));
+    const double power = exponential(exponent * logarithm(ratio));
     const double choking = power - critical;
     if (choking <= 0.0) {
-        return {std::sqrt(gamma * std::exp((gamma + 1.0) / (gamma - 1.0) * std::log(critical))),
+        return {std::sqrt(gamma * exponential((gamma + 1.0) / (gamma - 1.0) * logarithm(critical))),
                 0.0, choking};
     }
     const double value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));

@@ -1,9 +1,6 @@
 #include "core/gas/running_cylinder.h"
 
 #include "core/gas/wall_heat.h"
-#include "core/units.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -13,8 +10,6 @@ namespace {
 
 constexpr double sameAngle = 1e-12;     ///< [rad]
 constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no slug is left
-constexpr double coldest = 50.0;        ///< [K]; outside, the gas model means nothing
-constexpr double hottest = 8000.0;      ///< [K]
 
 } // namespace
 
@@ -57,6 +52,14 @@ void RunningCylinder::findNextStop() {
     while (nextStop < model_->stops.size() && model_->stops[nextStop].angle <= angle + sameAngle) {
         ++nextStop;
     }
+    passKinks();
+}
+
+/// A rough integration does not stop where the geometry is merely not smooth.
+void RunningCylinder::passKinks() {
+    while (rough && nextStop < model_->stops.size() && model_->stops[nextStop].actions == kink) {
+        ++nextStop;
+    }
 }
 
 double RunningCylinder::nextStopAngle() const {
@@ -82,6 +85,7 @@ unsigned RunningCylinder::applyStops(double supplyPressure) {
         applyStop(actions, supplyPressure);
         applied |= actions;
         hintsStale = true;
+        passKinks();
     }
     return applied;
 }
@@ -274,16 +278,6 @@ void RunningCylinder::count() {
     cycle.massChange += y[airMass] + y[productsMass] - countedMass_;
     cycle.energyChange += equations.internalEnergy(y.data()) - countedEnergy_;
     startCounting();
-}
-
-std::optional<Problem> RunningCylinder::impossibleState() const {
-    const double mass = y[airMass] + y[productsMass];
-    if (y[temperature] > coldest && y[temperature] < hottest && mass > 0.0) {
-        return std::nullopt;
-    }
-    return Problem{"", fmt::format("the gas ran out of every range at {:.1f}° of the shaft: "
-                                   "{:.4g} K, {:.4g} mg in the chamber",
-                                   angle / units::degree, y[temperature], mass / units::milligram)};
 }
 
 } // namespace lobewright::gas

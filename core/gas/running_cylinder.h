@@ -56,7 +56,6 @@ class RunningCylinder {
     void toggle(Event event);
     void startCounting();
     void count(); ///< moves what was counted into the record
-    std::optional<Problem> impossibleState() const;
 
     Cylinder equations;
     std::array<double, cylinderVariables> y{};
@@ -65,6 +64,7 @@ class RunningCylinder {
     double weight = 1.0; ///< cylinders it stands for
     std::size_t row = 0; ///< which of the cylinders that run differently
     std::size_t nextStop = 0;
+    bool rough = false; ///< stops only where something happens
     CylinderRecord* written = nullptr;
     Observed observed;         ///< of the latest evaluation of the rates
     Observed settled;          ///< at the start of the step
@@ -74,6 +74,7 @@ class RunningCylinder {
 
   private:
     CycleRecord& record() { return written->cycles[static_cast<std::size_t>(memory.cycle)]; }
+    void passKinks();
     void applyStop(unsigned actions, double supplyPressure);
     void openInlet(double supplyPressure);
     void openExhaust();

@@ -12,7 +12,7 @@ namespace {
 struct Stage {
     double tolerance, until;
 };
-constexpr Stage approach{5e-5, 3e-3}; // the fewest evaluations over four samples at 21 speeds
+constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir and on a plenum
 /// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
 /// its direction the map has kinks, around which the acceleration may circle for ever.
 constexpr int acceleratedPeriods = 25, plainPeriods = 15;
