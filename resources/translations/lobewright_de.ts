@@ -6661,6 +6661,118 @@
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
         <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is listed twice; each option must be listed once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no choice of %2; it must be one of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no input of this design that can have an origin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has only one limit; lower and upper limit must both be given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; it must be one of its options, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must lie within its range, %3 to %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no choice; it can have a range, not options</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no number; it can have options, not a range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a number that can take any value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given: published. Measured: off a picture or a part. Derived: follows from other inputs by a rule. Assumed: guessed. Chosen: a decision of one&apos;s own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inputs of one group move together within their ranges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest value that is plausible, in the unit of the input.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the rule that a derived or assumed value follows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a choice: the words that are plausible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Origin and range of inputs, by JSON pointer; an input without an entry is chosen. Does not change what is computed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest value that is plausible, in the unit of the input.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as %1th and %2th percentile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the value is published, measured or worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closing in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the engine cannot be built or run anywhere between %1 and %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lower limit of %1 is %2; it must be below the upper limit, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the range is %1 to %2; it must ascend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the range of %1 is %2 to %3; its ends must be %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the range of %1 is %2 to %3; its limits must be %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the result is not available there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the target must be a finite number</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
