@@ -2,9 +2,9 @@
 
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "app/cli/progress.h"
 #include "app/cli/solving.h"
-#include "core/design/atomic_file.h"
 #include "core/design/file.h"
 
 #include <CLI/CLI.hpp>
@@ -67,8 +67,8 @@ void sayNotReachable(const study::Goal& goal, const study::GoalAnswer& answer) {
 }
 
 /// Status done once the changed design is written and what changed is told.
-int writeChanged(const SolveForArguments& given, const design::Design& design,
-                 const design::Design& changed) {
+int writeChanged(const SolveForArguments& given, const OutputFile& out,
+                 const design::Design& design, const design::Design& changed) {
     const auto before = solveOrReport(given.design.file, design);
     const auto after = solveOrReport(given.design.file, changed);
     for (const auto* solved : {&before, &after}) {
@@ -77,11 +77,7 @@ int writeChanged(const SolveForArguments& given, const design::Design& design,
         }
     }
     showDifferences(std::get<solution::Solution>(before), std::get<solution::Solution>(after));
-    if (const auto problem = design::writeAtomically(given.file, design::writeDesign(changed))) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
-        return wrongUsage;
-    }
-    return done;
+    return out.write(design::writeDesign(changed));
 }
 
 int solveFor(const SolveForArguments& given) {
@@ -90,6 +86,10 @@ int solveFor(const SolveForArguments& given) {
         return *status;
     }
     const auto& design = std::get<design::Design>(loaded);
+    const OutputFile out("--out", given.file, {given.design.file});
+    if (const int status = out.check()) {
+        return status;
+    }
     bool wasInterrupted = false;
     const auto answer = [&] {
         Progress progress;
@@ -118,7 +118,7 @@ int solveFor(const SolveForArguments& given) {
         fmt::print("{}\n", shown(trial, *answer));
     }
     const double near = given.near.value_or(std::get<double>(answer->input.value));
-    return writeChanged(given, design,
+    return writeChanged(given, out, design,
                         study::withGoal(design, given.goal, chosen(*answer, near).input));
 }
 
