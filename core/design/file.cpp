@@ -31,6 +31,9 @@ Result<Design> readDesign(std::string_view text) {
     problems.insert(problems.end(), broken.begin(), broken.end());
     const Problems kept = brokenSnapshotRules(design, problems);
     problems.insert(problems.end(), kept.begin(), kept.end());
+    if (problems.empty()) {
+        problems = brokenKnowledgeRules(design);
+    }
     if (!problems.empty()) {
         return problems;
     }

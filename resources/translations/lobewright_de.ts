@@ -6665,6 +6665,118 @@
         <source>The cycle repeats itself to %1 and no better.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is listed twice; each option must be listed once</source>
+        <translation>„%1“ ist zweimal aufgeführt; jede Möglichkeit muss einmal aufgeführt sein</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no choice of %2; it must be one of %3</source>
+        <translation>„%1“ steht für %2 nicht zur Wahl; zulässig sind %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no input of this design that can have an origin</source>
+        <translation>„%1“ bezeichnet keine Eingabe dieses Entwurfs, die eine Herkunft haben kann</translation>
+    </message>
+    <message>
+        <source>%1 has only one limit; lower and upper limit must both be given</source>
+        <translation>%1 hat nur eine Grenze; untere und obere Grenze müssen beide angegeben sein</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; it must be one of its options, %3</source>
+        <translation>%1 ist „%2“; der Wert muss unter den Möglichkeiten sein: %3</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must lie within its range, %3 to %4</source>
+        <translation>%1 ist %2; der Wert muss in seinem Bereich von %3 bis %4 liegen</translation>
+    </message>
+    <message>
+        <source>%1 is no choice; it can have a range, not options</source>
+        <translation>%1 ist keine Auswahl; möglich ist ein Bereich, keine Liste</translation>
+    </message>
+    <message>
+        <source>%1 is no number; it can have options, not a range</source>
+        <translation>%1 ist keine Zahl; möglich ist eine Liste, kein Bereich</translation>
+    </message>
+    <message>
+        <source>%1 is not a number that can take any value</source>
+        <translation>%1 ist keine Zahl, die jeden Wert annehmen kann</translation>
+    </message>
+    <message>
+        <source>Given: published. Measured: off a picture or a part. Derived: follows from other inputs by a rule. Assumed: guessed. Chosen: a decision of one&apos;s own.</source>
+        <translation>Angegeben: veröffentlicht. Gemessen: an Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+    </message>
+    <message>
+        <source>Inputs of one group move together within their ranges.</source>
+        <translation>Eingaben einer Gruppe bewegen sich gemeinsam in ihren Bereichen.</translation>
+    </message>
+    <message>
+        <source>Largest value that is plausible, in the unit of the input.</source>
+        <translation>Größter plausibler Wert, in der Einheit der Eingabe.</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Name of the rule that a derived or assumed value follows.</source>
+        <translation>Name der Regel, der ein abgeleiteter oder angenommener Wert folgt.</translation>
+    </message>
+    <message>
+        <source>Of a choice: the words that are plausible.</source>
+        <translation>Bei einer Auswahl: die plausiblen Möglichkeiten.</translation>
+    </message>
+    <message>
+        <source>Origin and range of inputs, by JSON pointer; an input without an entry is chosen. Does not change what is computed.</source>
+        <translation>Herkunft und Bereich der Eingaben, nach JSON-Zeiger; eine Eingabe ohne Eintrag ist gewählt. Ändert nichts an der Rechnung.</translation>
+    </message>
+    <message>
+        <source>Smallest value that is plausible, in the unit of the input.</source>
+        <translation>Kleinster plausibler Wert, in der Einheit der Eingabe.</translation>
+    </message>
+    <message>
+        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as %1th and %2th percentile.</source>
+        <translation>Gleichverteilt zwischen den Grenzen, dreieckig mit dem Wert als Modus oder normalverteilt mit den Grenzen als %1. und %2. Perzentil.</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Where the value is published, measured or worked out.</source>
+        <translation>Wo der Wert veröffentlicht, gemessen oder hergeleitet ist.</translation>
+    </message>
+    <message>
+        <source>closing in</source>
+        <translation>wird eingegrenzt</translation>
+    </message>
+    <message>
+        <source>the engine cannot be built or run anywhere between %1 and %2: %3</source>
+        <translation>zwischen %1 und %2 lässt sich der Motor nirgends bauen oder betreiben: %3</translation>
+    </message>
+    <message>
+        <source>the lower limit of %1 is %2; it must be below the upper limit, %3</source>
+        <translation>die untere Grenze von %1 ist %2; sie muss unter der oberen Grenze %3 liegen</translation>
+    </message>
+    <message>
+        <source>the range is %1 to %2; it must ascend</source>
+        <translation>der Bereich ist %1 bis %2; er muss ansteigen</translation>
+    </message>
+    <message>
+        <source>the range of %1 is %2 to %3; its ends must be %4</source>
+        <translation>der Bereich von %1 ist %2 bis %3; seine Enden müssen %4 sein</translation>
+    </message>
+    <message>
+        <source>the range of %1 is %2 to %3; its limits must be %4</source>
+        <translation>der Bereich von %1 ist %2 bis %3; seine Grenzen müssen %4 sein</translation>
+    </message>
+    <message>
+        <source>the result is not available there</source>
+        <translation>das Ergebnis ist dort nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>the target must be a finite number</source>
+        <translation>das Ziel muss eine endliche Zahl sein</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
