@@ -1,13 +1,12 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/say.h"
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
-#include <cstdio>
 #include <memory>
 #include <string>
 
@@ -31,7 +30,7 @@ int checkClaims(const ClaimsArguments& arguments) {
         return invalidDesign;
     }
     const study::ClaimsReport result = study::checkClaims(*claims);
-    fmt::print("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
+    put("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
     return done;
 }
 

@@ -1,5 +1,7 @@
 #include "core/study/claims_report.h"
 
+#include "core/printable.h"
+
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -24,8 +26,8 @@ std::size_t columns(std::string_view text) {
 }
 
 /// Lines of at most `width` columns, broken at spaces, all indented.
-std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
-    const std::string margin(indent, ' ');
+std::string wrapped(std::string_view given, std::size_t indent, std::size_t width) {
+    const std::string text = printable(given), margin(indent, ' ');
     std::string result, line;
     const auto flush = [&] {
         if (!line.empty()) {
@@ -35,7 +37,7 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
     };
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t space = std::min(text.find(' ', at), text.size());
-        const std::string_view word = text.substr(at, space - at);
+        const std::string_view word = std::string_view(text).substr(at, space - at);
         if (!line.empty() && indent + columns(line) + 1 + columns(word) > width) {
             flush();
         }
@@ -121,7 +123,7 @@ std::string ReportText::of(const ClaimsReport& report) {
     const Claims& claims = report.claims;
     std::string text;
     if (!claims.title.empty()) {
-        text += claims.title + "\n";
+        text += printable(claims.title) + "\n";
     }
     if (!claims.source.empty()) {
         text += wrapped(claims.source + (claims.date.empty() ? "" : ", " + claims.date), 0, width_);
