@@ -15,6 +15,7 @@
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
 #include "ui/workspace/recent_files.h"
+#include "ui/workspace/stale_mark.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -75,7 +76,9 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
         options_.recoveryFolder =
             QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
             QStringLiteral("/recovery");
-    autosave_ = std::make_unique<Autosave>(document_, options_.recoveryFolder);
+    safekeeping_ = std::make_unique<Safekeeping>(document_, options_.recoveryFolder, *this, *hint_,
+                                                 *recoveryState_);
+    connect(safekeeping_.get(), &Safekeeping::answered, this, &MainWindow::goOnWith);
     applyPreferences(Preferences::load());
     restoreLayout();
     updateActions();
@@ -123,6 +126,7 @@ void MainWindow::buildCentre() {
     split_->setStretchFactor(1, 1);
     split_->setCollapsible(0, false);
     split_->setCollapsible(1, false);
+    stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
     hint_ = new HintBar(centre);
@@ -147,18 +151,24 @@ void MainWindow::buildStatusBar() {
     limitsButton_ = new QToolButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
+    recoveryState_ = new QLabel(this);
+    recoveryState_->setObjectName(QStringLiteral("recoveryState"));
+    recoveryState_->hide();
     solveState_ = new QLabel(this);
+    solveState_->setObjectName(QStringLiteral("solveState"));
     progress_ = new QProgressBar(this);
+    progress_->setObjectName(QStringLiteral("solveProgress"));
+    progress_->setAccessibleName(tr("Progress of solving"));
     progress_->setRange(0, 1000);
     progress_->setMaximumWidth(140);
     progress_->setTextVisible(false);
     progress_->hide();
     cancel_ = new QToolButton(this);
-    cancel_->setText(tr("Cancel"));
-    cancel_->setToolTip(tr("Stop solving; what is shown stays"));
+    cancel_->setObjectName(QStringLiteral("stopSolving"));
     cancel_->hide();
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
+    statusBar()->addPermanentWidget(recoveryState_);
     statusBar()->addPermanentWidget(limitsButton_);
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
