@@ -10591,6 +10591,10 @@
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
         <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
     </message>
+    <message>
+        <source>Nothing is called “%1”, nor explained by these words.</source>
+        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::OrderBars</name>
@@ -12196,7 +12200,7 @@
     <name>lobewright::ui::FileConflict</name>
     <message>
         <source>Snapshots</source>
-        <translation>Momentaufnahmen</translation>
+        <translation>Varianten</translation>
     </message>
     <message>
         <source>File changed by another program</source>

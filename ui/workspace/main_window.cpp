@@ -1,5 +1,6 @@
 #include "ui/workspace/main_window.h"
 
+#include "ui/calm_wheel.h"
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/figures_view.h"
@@ -71,6 +72,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildStatusBar();
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
+    new CalmWheel(this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -165,6 +167,8 @@ void MainWindow::buildStatusBar() {
     progress_->hide();
     cancel_ = new QToolButton(this);
     cancel_->setObjectName(QStringLiteral("stopSolving"));
+    cancel_->setText(tr("Stop"));
+    cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
