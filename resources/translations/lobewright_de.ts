@@ -6777,6 +6777,18 @@
         <source>the target must be a finite number</source>
         <translation>das Ziel muss eine endliche Zahl sein</translation>
     </message>
+    <message>
+        <source>the calculation failed by a mistake of the program</source>
+        <translation>die Berechnung ist an einem Fehler des Programms gescheitert</translation>
+    </message>
+    <message>
+        <source>the calculation failed by a mistake of the program (%1)</source>
+        <translation>die Berechnung ist an einem Fehler des Programms gescheitert (%1)</translation>
+    </message>
+    <message>
+        <source>the memory does not suffice for this calculation</source>
+        <translation>der Speicher reicht für diese Berechnung nicht aus</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -6832,8 +6844,16 @@
         <translation>Kurvenbahnmotoren entwerfen und beurteilen.</translation>
     </message>
     <message>
-        <source>Design to open.</source>
-        <translation>Entwurf, der geöffnet wird.</translation>
+        <source>Design to open; each in a window of its own.</source>
+        <translation>Zu öffnender Entwurf; jeder in einem eigenen Fenster.</translation>
+    </message>
+    <message>
+        <source>File not opened</source>
+        <translation>Datei nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>No further window can be opened for %1.</source>
+        <translation>Für %1 kann kein weiteres Fenster geöffnet werden.</translation>
     </message>
 </context>
 <context>
@@ -10054,24 +10074,12 @@
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop solving; what is shown stays</source>
-        <translation>Rechnung abbrechen; Gezeigtes bleibt stehen</translation>
-    </message>
-    <message>
         <source>Solving</source>
         <translation>Rechnet</translation>
     </message>
     <message>
-        <source>Stopped: shown is an earlier design</source>
-        <translation>Abgebrochen: Gezeigt wird ein früherer Entwurf</translation>
-    </message>
-    <message>
         <source>Solved in %1 ms</source>
         <translation>Gelöst in %1 ms</translation>
-    </message>
-    <message>
-        <source>Not solved: shown is an earlier design</source>
-        <translation>Nicht gelöst: Gezeigt wird ein früherer Entwurf</translation>
     </message>
     <message>
         <source>Limits (%1)</source>
@@ -10350,26 +10358,6 @@
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <source>Unsaved work found</source>
-        <translation>Nicht gespeicherte Arbeit gefunden</translation>
-    </message>
-    <message>
-        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
-        <translation>Das Programm endete unerwartet, während „%1“ geändert wurde. Die Änderungen bis %2 sind noch da.</translation>
-    </message>
-    <message>
-        <source>&amp;Recover them</source>
-        <translation>&amp;Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>&amp;Discard them</source>
-        <translation>&amp;Verwerfen</translation>
-    </message>
-    <message>
-        <source>Ask again &amp;later</source>
-        <translation>&amp;Später fragen</translation>
-    </message>
-    <message>
         <source>Save the design as</source>
         <translation>Entwurf speichern unter</translation>
     </message>
@@ -10593,6 +10581,46 @@
         <source>First steps</source>
         <translation>Erste Schritte</translation>
     </message>
+    <message>
+        <source>Progress of solving</source>
+        <translation>Fortschritt der Berechnung</translation>
+    </message>
+    <message>
+        <source>Reloaded; Undo brings back what was here</source>
+        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop solving; the results stay those of the earlier input</source>
+        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Results of the earlier input; solving</source>
+        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
+    </message>
+    <message>
+        <source>Solving: results are of the earlier input</source>
+        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Stopped: results are of the earlier input</source>
+        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solve</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Solve the present input after all</source>
+        <translation>Die jetzige Eingabe doch berechnen</translation>
+    </message>
+    <message>
+        <source>Not solved: results are of the earlier input</source>
+        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -10678,6 +10706,10 @@
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
         <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+    </message>
+    <message>
+        <source>Nothing is called “%1”, nor explained by these words.</source>
+        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
     </message>
 </context>
 <context>
@@ -12227,6 +12259,201 @@
     <message>
         <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>FileConflict</name>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>FileToWrite</name>
+    <message>
+        <source>“%1” is already in the folder %2. Replace it?</source>
+        <translation>„%1“ gibt es im Ordner %2 schon. Ersetzen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files of these names are already in the folder %1, “%2” among them. Replace them?</source>
+        <translation>
+            <numerusform>%n Datei dieses Namens gibt es im Ordner %1 schon: „%2“. Ersetzen?</numerusform>
+            <numerusform>%n Dateien dieser Namen gibt es im Ordner %1 schon, darunter „%2“. Ersetzen?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Replace what is there?</source>
+        <translation>Vorhandenes ersetzen?</translation>
+    </message>
+    <message>
+        <source>&amp;Replace</source>
+        <translation>E&amp;rsetzen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Autosave</name>
+    <message>
+        <source>the folder %1 cannot be written</source>
+        <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Document</name>
+    <message>
+        <source>Reload the file</source>
+        <translation>Datei neu laden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FileConflict</name>
+    <message>
+        <source>Snapshots</source>
+        <translation>Varianten</translation>
+    </message>
+    <message>
+        <source>File changed by another program</source>
+        <translation>Datei von einem anderen Programm geändert</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
+        <translation>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>In this window</source>
+        <translation>In diesem Fenster</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>In der Datei</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Overwrite the file</source>
+        <translation>Datei ü&amp;berschreiben</translation>
+    </message>
+    <message>
+        <source>The design of this window is saved; what the file holds now is lost</source>
+        <translation>Der Entwurf dieses Fensters wird gespeichert; der jetzige Inhalt der Datei geht verloren</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Both stay: this window goes into another file</source>
+        <translation>Beides bleibt: dieses Fenster wird in eine andere Datei gespeichert</translation>
+    </message>
+    <message>
+        <source>&amp;Reload the file</source>
+        <translation>Datei neu &amp;laden</translation>
+    </message>
+    <message>
+        <source>This window takes what the file holds; can be undone</source>
+        <translation>Dieses Fenster übernimmt den Inhalt der Datei; lässt sich rückgängig machen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Safekeeping</name>
+    <message>
+        <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
+        <translation>Ungespeicherte Arbeit wird nicht gesichert: %1. Was nicht gespeichert ist, geht verloren, wenn Programm oder Rechner ausfallen.</translation>
+    </message>
+    <message>
+        <source>Recovery off</source>
+        <translation>Sicherung aus</translation>
+    </message>
+    <message>
+        <source>Unsaved work that cannot be read</source>
+        <translation>Ungespeicherte Arbeit, die nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>A copy of unsaved work (“%1”, %2) cannot be read by this version of the program: %3
+
+It was not deleted. It is kept as %4</source>
+        <translation>Eine Sicherung ungespeicherter Arbeit („%1“, %2) kann diese Version des Programms nicht lesen: %3
+
+Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
+        <translation>Das Programm wurde nicht ordentlich beendet, während „%1“ bearbeitet wurde. Die Änderungen bis %2 sind noch da.</translation>
+    </message>
+    <message>
+        <source>&amp;Recover them</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Discard them</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
+        <source>Ask again &amp;later</source>
+        <translation>&amp;Später wieder fragen</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+    </message>
+    <message>
+        <source>Compare…</source>
+        <translation>Vergleichen…</translation>
+    </message>
+    <message>
+        <source>Nothing is unsaved.</source>
+        <translation>Es ist nichts ungespeichert.</translation>
+    </message>
+    <message>
+        <source>Save your work now: no copy for recovery could be written.</source>
+        <translation>Bitte jetzt speichern: eine Sicherung konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>A copy of your unsaved work was written for recovery.</source>
+        <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
+    </message>
+    <message>
+        <source>A mistake of the program</source>
+        <translation>Fehler des Programms</translation>
+    </message>
+    <message>
+        <source>Something in the program went wrong, and that part was stopped: %1
+
+The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
+        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+
+Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
     </message>
 </context>
 </TS>
