@@ -48,8 +48,9 @@ Samples margin(const motion::LiftSamples& lift, double rho, const mechanism::Mec
             const motion::Lift at{lift.y[i], lift.y1[i], lift.y2[i], lift.y3[i]};
             limit = std::min(limit, track::rollerRadiusLimit(at, rho, flank));
         }
-        room[i] = std::isfinite(limit) ? limit - mechanism.roller.radius
-                                       : std::numeric_limits<double>::quiet_NaN();
+        room[i] = track::isAnyRadius(limit, mechanism.pitchRadius)
+                      ? std::numeric_limits<double>::quiet_NaN()
+                      : limit - mechanism.roller.radius;
     }
     return room;
 }
