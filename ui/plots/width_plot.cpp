@@ -80,7 +80,7 @@ QString unitOf(WidthPlot::Quantity quantity) {
 QString helpOf(WidthPlot::Quantity quantity) {
     switch (quantity) {
     case WidthPlot::Quantity::pressureAngle:
-        return WidthPlot::tr("Contact angle α, tan α = y'/ρ: steeper at the inner edge, so the "
+        return WidthPlot::tr("Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, so the "
                              "contact line is twisted.");
     case WidthPlot::Quantity::relativeRadius:
         return WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the "
