@@ -35,13 +35,6 @@ void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
               .range = aboveUpTo(0.0, 2000.0),
               .help = "From the crown to the end of the skirt."},
              piston.length);
-    v.number({.name = "roller_axis_mm",
-              .label = "Crown to roller axis",
-              .unit = in::mm,
-              .range = aboveUpTo(0.0, 4000.0),
-              .help = "From the crown to the roller axis; empty: as far as the skirt, the roller "
-                      "and the rim of a closed track need."},
-             piston.rollerAxis);
     v.numbers({.name = "ring_distances_mm",
                .label = "Ring distances",
                .range = between(0.0, 12.0),

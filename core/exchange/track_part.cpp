@@ -116,7 +116,7 @@ class Builder {
             part_.faceInner = part_.boreRadius;
         }
         part_.backHeight = -r - blank.backThickness.value_or(width);
-        part_.frontHeight = part_.curve().stroke() + r + track::frontThickness(blank, part_.roller);
+        part_.frontHeight = part_.curve().stroke() + r + blank.frontThickness.value_or(width);
         checkBlank(innerEdge, contact, smallestSection(slope, r));
     }
 

@@ -73,7 +73,7 @@ std::optional<double> trackDistance(const mechanism::OpposedPair& pair) {
     }
     return mechanism.clearance + pair.curve(End::inlet).stroke() +
            pair.curve(End::exhaust).stroke() + pair.shift(End::exhaust) +
-           2.0 * mechanism.piston->rollerAxis.value_or(mechanism.piston->length);
+           2.0 * mechanism.piston->length;
 }
 
 void addFrameFriction(Samples& sum, End end, const PistonLoads& piston) {

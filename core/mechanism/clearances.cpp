@@ -71,21 +71,9 @@ std::optional<RollerGap> tightestRollerGap(const OpposedPair& pair) {
 
 double crownToRollerAxis(const Mechanism& mechanism, double skirtLength, double stroke,
                          double rimThickness) {
-    if (mechanism.piston && mechanism.piston->rollerAxis) {
-        return *mechanism.piston->rollerAxis;
-    }
     const double r = mechanism.roller.radius;
     const double behind = mechanism.closedTrack ? rimHeight(mechanism, stroke, rimThickness) : r;
     return skirtLength + behind + 0.2 * r;
-}
-
-std::optional<double> skirtToRim(const OpposedPair& pair, End end, double rimThickness) {
-    const Mechanism& mechanism = pair.mechanism();
-    if (!mechanism.closedTrack || !mechanism.piston || !mechanism.piston->rollerAxis) {
-        return std::nullopt;
-    }
-    return *mechanism.piston->rollerAxis - mechanism.piston->length -
-           rimHeight(mechanism, pair.curve(end).stroke(), rimThickness);
 }
 
 } // namespace lobewright::mechanism

@@ -21,15 +21,11 @@ struct RollerGap {
 /// cylinder.
 std::optional<RollerGap> tightestRollerGap(const OpposedPair& pair);
 
-/// From crown to roller axis [m]: as given, else what the parts need: behind a skirt of this length
-/// [m] the roller, and the rim over the pull flank of a closed track, whose plane lies the stroke,
-/// the roller radius and `rimThickness` [m] inward of the roller axis at outer dead centre; and a
-/// fifth of the roller radius as clearance [own estimate].
+/// From crown to roller axis as the parts need it [m]: behind a skirt of this length [m] the
+/// roller, and the rim over the pull flank of a closed track, whose plane lies the stroke, the
+/// roller radius and `rimThickness` [m] inward of the roller axis at outer dead centre; and a fifth
+/// of the roller radius as clearance [own estimate].
 double crownToRollerAxis(const Mechanism& mechanism, double skirtLength, double stroke,
                          double rimThickness);
-
-/// Gap between skirt and rim of a closed track at outer dead centre [m]; < 0: they meet. Absent on
-/// an open track, and where the distance from crown to roller axis is not given.
-std::optional<double> skirtToRim(const OpposedPair& pair, End end, double rimThickness);
 
 } // namespace lobewright::mechanism

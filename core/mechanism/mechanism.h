@@ -19,7 +19,6 @@ struct Adjuster {
 struct PistonGeometry {
     double length = 0.0;               ///< crown to skirt end [m]
     std::vector<double> ringDistances; ///< from the crown [m], ascending
-    std::optional<double> rollerAxis = {}; ///< crown to roller axis [m]; absent: as parts need
     bool operator==(const PistonGeometry&) const = default;
 };
 

@@ -48,9 +48,8 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 
-/// Rollers of neighbouring cylinders, and skirts against the rims of closed tracks, which are
-/// `rimThickness` [m] thick over the pull flank.
-void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair, double rimThickness);
+/// Rollers of neighbouring cylinders.
+void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair);
 
 /// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
 /// angles [rad].

@@ -1,7 +1,5 @@
 #pragma once
 
-#include "core/track/roller.h"
-
 #include <optional>
 
 namespace lobewright::track {
@@ -18,10 +16,5 @@ struct Blank {
     std::optional<double> frontThickness; ///< above the highest place of the pull flank [m]
     bool operator==(const Blank&) const = default;
 };
-
-/// Material over the pull flank where it is highest [m].
-inline double frontThickness(const Blank& blank, const Roller& roller) {
-    return blank.frontThickness.value_or(roller.width);
-}
 
 } // namespace lobewright::track

@@ -151,20 +151,6 @@ TEST(Checks, RollersThatMeetTheirNeighboursAreAnError) {
     EXPECT_EQ(check->path, "/mechanism/roller/radius_mm");
 }
 
-// Stroke 34, roller radius 24, rim as thick as the roller is wide, 20 mm: 78 mm behind the skirt.
-TEST(Checks, ASkirtInTheRimOfAClosedTrackIsAnError) {
-    auto design = sample("biogas-pump-set");
-    design.mechanism.closedTrack = true;
-    design.mechanism.piston->rollerAxis = (74.0 + 77.0) * 1e-3;
-    const auto solution = solved(design);
-    const auto* check = checkOf(solution, "skirt-meets-rim");
-    ASSERT_NE(check, nullptr);
-    EXPECT_NEAR(check->value, -1.0, 1e-9);
-    EXPECT_EQ(check->path, "/mechanism/piston/roller_axis_mm");
-    design.mechanism.piston->rollerAxis = (74.0 + 79.0) * 1e-3;
-    EXPECT_FALSE(fires(solved(design), "skirt-meets-rim"));
-}
-
 TEST(Checks, AnInletThatOpensFirstIsNamedWithItsLead) {
     auto design = sample("biogas-pump-set");
     EXPECT_FALSE(fires(solved(design), "inlet-opens-first"));

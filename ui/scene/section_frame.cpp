@@ -35,7 +35,7 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
     halfBore_ = 0.5 * mechanism.bore;
     wall_ = 0.08 * mechanism.bore;
     pistonLength_ = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
-    const double rim = track::frontThickness(engine.design().trackBlank, mechanism.roller);
+    const double rim = engine.design().trackBlank.frontThickness.value_or(mechanism.roller.width);
     const double stroke = std::max(engine.pair().curve(End::inlet).stroke(),
                                    engine.pair().curve(End::exhaust).stroke());
     axisDistance_ = mechanism::crownToRollerAxis(mechanism, pistonLength_, stroke, rim);
