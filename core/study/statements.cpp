@@ -52,9 +52,8 @@ StatementRow StatementCheck::check() {
 
 void StatementCheck::strokes() {
     const auto& value = row_.statement.value;
-    const auto m = engine_.reciprocations          ? engine_.reciprocations
-                   : engine_.drive == Drive::crank ? std::optional(1.0)
-                                                   : std::nullopt;
+    const double m = engine_.reciprocations.value_or(1.0);
+    const bool isKnown = engine_.reciprocations || engine_.drive == Drive::crank;
     if (!value) {
         open("The number of strokes is not given as a value.", "The number.");
         return;
@@ -70,16 +69,16 @@ void StatementCheck::strokes() {
         row_.overturnedBy = "Another cycle.";
         return;
     }
-    if (!m || !engine_.eventsPerTurn || !engine_.cylinders) {
+    if (!isKnown || !engine_.eventsPerTurn || !engine_.cylinders) {
         open("Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of "
              "reciprocations a turn, power strokes a turn and chambers are given.",
              "Reciprocations a turn, power strokes a turn and the number of chambers.");
         return;
     }
     const double c = *engine_.eventsPerTurn / *engine_.cylinders;
-    const double counted = 2.0 * *m / c;
+    const double counted = 2.0 * m / c;
     row_.computed = fmt::format("A piston makes {:.4g} strokes for each power stroke.", counted);
-    row_.arithmetic = fmt::format("2·{:.6g}/({:.6g}/{:.6g}) = {:.4g}", *m, *engine_.eventsPerTurn,
+    row_.arithmetic = fmt::format("2·{:.6g}/({:.6g}/{:.6g}) = {:.4g}", m, *engine_.eventsPerTurn,
                                   *engine_.cylinders, counted);
     decide(isAbout(counted, *value), Confidence::high);
     row_.overturnedBy = "A different count of power strokes a chamber and turn, or of lobes.";
