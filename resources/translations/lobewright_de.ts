@@ -6661,6 +6661,46 @@
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
         <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
+    <message>
+        <source>%1 has %2 characters; it must have at most %3</source>
+        <translation>%1 hat %2 Zeichen; zulässig sind höchstens %3</translation>
+    </message>
+    <message>
+        <source>JSON for Modern C++</source>
+        <translation>JSON for Modern C++</translation>
+    </message>
+    <message>
+        <source>Open CASCADE %1</source>
+        <translation>Open CASCADE %1</translation>
+    </message>
+    <message>
+        <source>a key has %1 bytes; keys have at most %2</source>
+        <translation>Ein Schlüssel hat %1 Byte; zulässig sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>compiler %1</source>
+        <translation>Compiler %1</translation>
+    </message>
+    <message>
+        <source>dxflib %1</source>
+        <translation>dxflib %1</translation>
+    </message>
+    <message>
+        <source>oneTBB %1</source>
+        <translation>oneTBB %1</translation>
+    </message>
+    <message>
+        <source>the table has more than %1 rows</source>
+        <translation>Die Tabelle hat mehr als %1 Zeilen</translation>
+    </message>
+    <message>
+        <source>there are more than %1 blanks in a row</source>
+        <translation>Mehr als %1 Leerzeichen stehen hintereinander</translation>
+    </message>
+    <message>
+        <source>there are more than %1 values; no design needs that many</source>
+        <translation>Die Datei hat mehr als %1 Werte; so viele braucht kein Entwurf</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -6718,6 +6758,18 @@
     <message>
         <source>Design to open.</source>
         <translation>Entwurf, der geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Displays version information.</source>
+        <translation>Zeigt Versionsangaben an.</translation>
+    </message>
+    <message>
+        <source>lobewright: no display can be opened. Start it in a graphical session, or use lobewright-cli, which needs none.</source>
+        <translation>lobewright: Es lässt sich keine Anzeige öffnen. In einer grafischen Sitzung starten oder lobewright-cli verwenden, das keine braucht.</translation>
+    </message>
+    <message>
+        <source>Only one design can be opened.</source>
+        <translation>Es lässt sich nur ein Entwurf öffnen.</translation>
     </message>
 </context>
 <context>
