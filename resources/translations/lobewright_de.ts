@@ -6735,7 +6735,7 @@
     </message>
     <message>
         <source>%1 has %2 characters; it must have at most %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat %2 Zeichen; zulässig sind höchstens %3</translation>
     </message>
     <message>
         <source>%1 kW at that speed</source>
@@ -6859,7 +6859,7 @@
     </message>
     <message>
         <source>JSON for Modern C++</source>
-        <translation type="unfinished"></translation>
+        <translation>JSON for Modern C++</translation>
     </message>
     <message>
         <source>Length</source>
@@ -6911,7 +6911,7 @@
     </message>
     <message>
         <source>Open CASCADE %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Open CASCADE %1</translation>
     </message>
     <message>
         <source>Over all.</source>
@@ -6987,7 +6987,7 @@
     </message>
     <message>
         <source>a key has %1 bytes; keys have at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel hat %1 Byte; zulässig sind höchstens %2</translation>
     </message>
     <message>
         <source>above the program&apos;s own estimate</source>
@@ -6999,11 +6999,11 @@
     </message>
     <message>
         <source>compiler %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Compiler %1</translation>
     </message>
     <message>
         <source>dxflib %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dxflib %1</translation>
     </message>
     <message>
         <source>firing interval</source>
@@ -7035,7 +7035,7 @@
     </message>
     <message>
         <source>oneTBB %1</source>
-        <translation type="unfinished"></translation>
+        <translation>oneTBB %1</translation>
     </message>
     <message>
         <source>r/l of all cranks. Default %1 (own estimate).</source>
@@ -7087,15 +7087,15 @@
     </message>
     <message>
         <source>the table has more than %1 rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle hat mehr als %1 Zeilen</translation>
     </message>
     <message>
         <source>there are more than %1 blanks in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als %1 Leerzeichen stehen hintereinander</translation>
     </message>
     <message>
         <source>there are more than %1 values; no design needs that many</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat mehr als %1 Werte; so viele braucht kein Entwurf</translation>
     </message>
     <message>
         <source>torque at low speed</source>
@@ -7185,7 +7185,15 @@
     </message>
     <message>
         <source>Displays version information.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt Versionsangaben an.</translation>
+    </message>
+    <message>
+        <source>lobewright: no display can be opened. Start it in a graphical session, or use lobewright-cli, which needs none.</source>
+        <translation>lobewright: Es lässt sich keine Anzeige öffnen. In einer grafischen Sitzung starten oder lobewright-cli verwenden, das keine braucht.</translation>
+    </message>
+    <message>
+        <source>Only one design can be opened.</source>
+        <translation>Es lässt sich nur ein Entwurf öffnen.</translation>
     </message>
 </context>
 <context>
