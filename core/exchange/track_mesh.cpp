@@ -1,12 +1,14 @@
 #include "core/exchange/track_mesh.h"
 
 #include "core/exchange/refine.h"
+#include "core/exchange/stop.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace lobewright::exchange {
@@ -30,11 +32,12 @@ struct Grid {
 
 class Gridder {
   public:
-    Gridder(const TrackPart& part, double begin, double chordError)
-        : part_(part), begin_(begin), allowed_(edgeShare * chordError) {}
+    Gridder(const TrackPart& part, double begin, double chordError, Monitor& monitor)
+        : part_(part), begin_(begin), allowed_(edgeShare * chordError),
+          stop_(monitor, 0.1, "dividing the faces") {}
 
-    /// The smallest grid of several that keeps the chord error.
-    Grid best() const {
+    /// The smallest grid of several that keeps the chord error; nothing when the work is to stop.
+    std::optional<Grid> best() {
         Grid best;
         for (int across : stationCounts) {
             if (across < stationCounts[std::size(stationCounts) - 1] && !isFineAcross(across)) {
@@ -48,7 +51,7 @@ class Gridder {
             }
             best = std::move(grid);
         }
-        return best;
+        return stop_.isWanted() ? std::nullopt : std::optional(std::move(best));
     }
 
   private:
@@ -58,7 +61,7 @@ class Gridder {
 
     /// Whether the lines between neighbouring stations keep the chord error, which no finer
     /// division along the track can better.
-    bool isFineAcross(int across) const {
+    bool isFineAcross(int across) {
         constexpr int places = 64; // in each stretch
         const motion::LiftCurve& curve = part_.curve();
         const std::vector<double>& bounds = curve.divisions();
@@ -66,6 +69,9 @@ class Gridder {
             for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
                 for (int k = 0; k < places; ++k) {
                     const double phi = bounds[i] + (bounds[i + 1] - bounds[i]) * (k + 0.5) / places;
+                    if (stop_.isWanted()) {
+                        return true;
+                    }
                     if (!isLineFine(form, phi, across)) {
                         return false;
                     }
@@ -85,9 +91,10 @@ class Gridder {
         return true;
     }
 
-    std::vector<double> along(int across) const {
+    /// When the work is to stop everything counts as fine.
+    std::vector<double> along(int across) {
         const auto isFine = [&](double a, double b) {
-            return std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
+            return stop_.isWanted() || std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
                 return isWallFine(form, a, b) && isFaceFine(form, a, b, across);
             });
         };
@@ -138,6 +145,7 @@ class Gridder {
 
     const TrackPart& part_;
     double begin_, allowed_;
+    Stop stop_;
 };
 
 /// A closed line about the shaft: polar angles descending over one turn, and its vertices.
@@ -163,13 +171,21 @@ class Mesher {
         if (!monitor_.step(0.05, "dividing the faces")) {
             return Problem{"", "cancelled"};
         }
-        const Grid grid = Gridder(part_, begin, chordError_).best();
+        const auto grid = Gridder(part_, begin, chordError_, monitor_).best();
+        if (!grid) {
+            return Problem{"", "cancelled"};
+        }
         std::vector<Face> faces;
         for (const FlankForm& form : part_.flanks) {
-            if (!monitor_.step(0.2 + 0.3 * static_cast<double>(faces.size()), "placing points")) {
+            const double done = 0.2 + 0.3 * static_cast<double>(faces.size());
+            if (!monitor_.step(done, "placing points")) {
                 return Problem{"", "cancelled"};
             }
-            faces.push_back(face(form, grid));
+            Stop stop(monitor_, done, "placing points");
+            faces.push_back(face(form, *grid, stop));
+            if (stop.isWanted()) {
+                return Problem{"", "cancelled"};
+            }
         }
         if (!monitor_.step(0.8, "joining the walls")) {
             return Problem{"", "cancelled"};
@@ -197,14 +213,14 @@ class Mesher {
                                                            : std::array{a, b, c});
     }
 
-    Face face(const FlankForm& form, const Grid& grid) {
+    Face face(const FlankForm& form, const Grid& grid, Stop& stop) {
         const double period = form.curve.period();
         const std::size_t perLobe = grid.phi.size() - 1;
         const std::size_t count = perLobe * static_cast<std::size_t>(form.curve.lobes());
         const auto stations = static_cast<std::size_t>(grid.across) + 1;
         const auto first = static_cast<std::uint32_t>(points_.size());
         Face result;
-        for (std::size_t i = 0; i < count; ++i) {
+        for (std::size_t i = 0; i < count && !stop.isWanted(); ++i) {
             const std::size_t lobe = i / perLobe;
             const double phi = grid.phi[i % perLobe] + static_cast<double>(lobe) * period;
             for (std::size_t j = 0; j < stations; ++j) {
