@@ -153,7 +153,8 @@ TEST(Layout, DesktopFoldersIncludeOnlyFoldersAboveThem) {
 /// Open CASCADE takes longer to read than all other headers: only what makes STEP solids pays.
 TEST(Layout, OnlyTheStepFilesReadOpenCascade) {
     for (const auto& include : includesBelow("core")) {
-        if (include.target.ends_with(".hxx")) {
+        // The number of its version is a header of one page.
+        if (include.target.ends_with(".hxx") && include.target != "Standard_Version.hxx") {
             EXPECT_EQ(include.file.filename().string().rfind("step_", 0), 0u) << where(include);
         }
     }

@@ -1,8 +1,8 @@
 #include "core/exchange/libraries.h"
 #include "ui/faults.h"
 #include "ui/language.h"
-#include "ui/libraries.h"
 #include "ui/plain_message.h"
+#include "ui/workspace/libraries.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
@@ -58,13 +58,12 @@ bool asksForWords(int argc, char** argv) {
 
 /// Where no window can be opened Qt ends with an abort and advises to install the program anew.
 void sayThatThereIsNoDisplay(QtMsgType type, const QMessageLogContext&, const QString& message) {
-    std::fprintf(stderr, "%s\n", message.toLocal8Bit().constData());
+    say(stderr, message);
     if (type != QtFatalMsg)
         return;
-    std::fputs("lobewright: there is no display to open a window on. Start it in a desktop "
-               "session, or use lobewright-cli, which needs none.\n",
-               stderr);
-    std::fflush(stderr);
+    say(stderr, QCoreApplication::translate(
+                    "Desktop", "lobewright: there is no display to open a window on. Start it in a "
+                               "desktop session, or use lobewright-cli, which needs none."));
     std::_Exit(EXIT_FAILURE);
 }
 

@@ -8,7 +8,7 @@
 #include "app/cli/solving.h"
 #include "core/files/source_date.h"
 #include "core/printable.h"
-#include "ui/libraries.h"
+#include "ui/workspace/libraries.h"
 #include "ui/report/report.h"
 
 #include <CLI/CLI.hpp>

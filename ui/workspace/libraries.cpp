@@ -1,4 +1,4 @@
-#include "ui/libraries.h"
+#include "ui/workspace/libraries.h"
 
 #include "ui/plots/custom_plot.h"
 
