@@ -87,7 +87,7 @@ void count(CycleSolution& solution, const SteadySearch& search, const CoupledCyl
     solution.effort.unsteadyPeriods = search.unsteady;
     solution.effort.lastChange = search.change;
     solution.effort.askedChange = search.asked;
-    solution.rhsEvaluations = cylinders.rateEvaluations();
+    solution.rhsEvaluations = solution.effort.stepEvaluations + solution.effort.restartEvaluations;
     solution.steps = solution.effort.explicitSteps + solution.effort.implicitSteps;
 }
 
@@ -178,31 +178,17 @@ Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOption
     return search.find(left, monitor, *learnt);
 }
 
-Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
-                            const CycleOptions& options) {
-    const Phases phases = phasesOf(run, model.period());
-    CoupledCylinders cylinders(model, phases, options.integrateTogether);
-    const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
-    SteadyState search(model, cylinders, memory);
-    std::optional<SteadySearch> near = settleNear(model, search, options, monitor);
-    if (!near) {
-        search.acceleration = AndersonAcceleration(memory);
-        const Result<SteadySearch> found = settle(model, search, options, monitor);
-        if (!found) {
-            return found.problems();
-        }
-        near = *found;
-    }
-    if (!near->steady) {
-        return notSteady(*near);
-    }
+/// What the cylinders hold after the search.
+Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const SteadySearch& found,
+                                 const Phases& phases, const RunConditions& run) {
+    CoupledCylinders& cylinders = search.cylinders();
     cylinders.sortRecords();
     Result<CycleSolution> compiled = compile(model, cylinders, phases, run);
     if (!compiled) {
         return compiled;
     }
     CycleSolution solution = std::move(compiled).value();
-    count(solution, *near, cylinders);
+    count(solution, found, cylinders);
     solution.start = std::make_shared<const CycleStart>(
         CycleStart{model.period(), model.burnStart * model.chamber->cyclesPerTurn(), model.fired,
                    model.settings.supply.kind, search.state, search.acceleration});
@@ -217,11 +203,34 @@ Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& mon
         solution.plenumPressure = cylinders.meanPlenumPressure();
         solution.plenumTemperature = cylinders.meanPlenumTemperature();
     }
-    if (near->rough) {
+    if (found.rough) {
         solution.remarks.push_back(
-            fmt::format("The cycle repeats itself to {:.1g} and no better.", near->change));
+            fmt::format("The cycle repeats itself to {:.1g} and no better.", found.change));
     }
     return solution;
+}
+
+Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
+                            const CycleOptions& options) {
+    const Phases phases = phasesOf(run, model.period());
+    const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
+    if (options.near) {
+        CoupledCylinders cylinders(model, phases, options.integrateTogether);
+        SteadyState search(model, cylinders, memory);
+        if (const auto found = settleNear(model, search, options, monitor)) {
+            return solutionOf(model, search, *found, phases, run);
+        }
+    }
+    CoupledCylinders cylinders(model, phases, options.integrateTogether);
+    SteadyState search(model, cylinders, memory);
+    const Result<SteadySearch> found = settle(model, search, options, monitor);
+    if (!found) {
+        return found.problems();
+    }
+    if (!found->steady) {
+        return notSteady(*found);
+    }
+    return solutionOf(model, search, *found, phases, run);
 }
 
 } // namespace

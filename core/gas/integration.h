@@ -24,7 +24,7 @@ enum PlenumVariable : int {
 using PlenumState = std::array<double, plenumVariables>;
 
 /// Above this tolerance an integration is rough: it runs over kinks and bends of formulas.
-inline constexpr double roughTolerance = 1e-5;
+inline constexpr double roughTolerance = 4e-5;
 
 /// Follows cylinders along the shaft angle: one alone on a constant supply, or several with the
 /// plenum that they draw from. The step adapts itself, and ends where the equations change between

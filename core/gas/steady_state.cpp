@@ -18,9 +18,9 @@ constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir a
 constexpr int acceleratedPeriods = 25, plainPeriods = 15;
 /// Periods in which the best change has not halved, after which no better is to be had.
 constexpr int patience = 20;
-/// Where the acceleration sees the answer farther from a state than this, the state only seems to
-/// repeat: a large plenum fills slowly.
-constexpr double mostDistance = 1e-5;
+/// Where the acceleration sees the answer farther from a state than this many times the change
+/// asked for, the state only seems to repeat: a large plenum fills slowly.
+constexpr double mostDistance = 10.0;
 constexpr double leastAir = 1e-3; ///< less than this share of the charge is none
 constexpr int airlessPeriods = 6; ///< in a row, after which the engine is taken to be dead
 
@@ -87,7 +87,8 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             predicted = acceleration.next(from, mapped, comparable);
         }
         const double distance = (predicted - from).cwiseAbs().maxCoeff();
-        search.steady = exact && search.change < search.asked && distance < mostDistance;
+        search.steady =
+            exact && search.change < search.asked && distance < mostDistance * search.asked;
         if (!search.steady && exact && search.change < goodEnough) {
             search.rough = search.steady = progress.stands(search.windows);
         }

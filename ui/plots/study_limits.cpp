@@ -1,6 +1,7 @@
 #include "ui/plots/study_limits.h"
 
 #include "core/units.h"
+#include "ui/core_words.h"
 
 #include <QCoreApplication>
 
@@ -29,6 +30,8 @@ QString beyondLimits(const solution::Solution& solution, const std::vector<std::
     };
     const design::Design& design = solution.design;
     const design::Limits& limits = design.limits;
+    if (!point.failure.empty())
+        return Words::tr("not solved: %1").arg(coreText(point.failure));
     if (value("keeps_contact") == 0.0)
         return Words::tr("a roller lifts off");
     if (value("peak_pressure_bar").value_or(0.0) * units::bar > limits.peakPressure.error)
