@@ -36,6 +36,7 @@ void addClaims(CLI::App& program, Action& action);
 void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
+void addSolveFor(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);

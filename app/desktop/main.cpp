@@ -1,10 +1,13 @@
 #include "core/exchange/libraries.h"
+#include "ui/faults.h"
 #include "ui/language.h"
 #include "ui/libraries.h"
+#include "ui/plain_message.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QProcess>
 
 #include <algorithm>
 #include <cstdio>
@@ -23,9 +26,10 @@ void name(QCoreApplication& application) {
 void describe(QCommandLineParser& arguments) {
     arguments.setApplicationDescription(
         QCoreApplication::translate("Desktop", "Design and judge cam-track engines."));
-    arguments.addPositionalArgument(QStringLiteral("FILE"),
-                                    QCoreApplication::translate("Desktop", "Design to open."),
-                                    QStringLiteral("[FILE]"));
+    arguments.addPositionalArgument(
+        QStringLiteral("FILE"),
+        QCoreApplication::translate("Desktop", "Design to open; each in a window of its own."),
+        QStringLiteral("[FILE…]"));
     arguments.addHelpOption();
     arguments.addOption({{QStringLiteral("v"), QStringLiteral("version")},
                          QCoreApplication::translate("Desktop", "Displays version information.")});
@@ -44,17 +48,6 @@ void sayVersion() {
     }
 }
 
-/// Qt ends with a core dump and the advice to install it anew where no display can be opened.
-void sayThatThereIsNoDisplay(QtMsgType type, const QMessageLogContext&, const QString& text) {
-    if (type != QtFatalMsg)
-        return;
-    say(stderr, text.section(QLatin1Char('\n'), 0, 0));
-    say(stderr, QCoreApplication::translate(
-                    "Desktop", "lobewright: no display can be opened. Start it in a graphical "
-                               "session, or use lobewright-cli, which needs none."));
-    std::_Exit(EXIT_FAILURE);
-}
-
 /// What asks for words and not for a window is answered where there is no display.
 bool asksForWords(int argc, char** argv) {
     return std::any_of(argv + 1, argv + argc, [](std::string_view argument) {
@@ -63,9 +56,33 @@ bool asksForWords(int argc, char** argv) {
     });
 }
 
+/// Where no window can be opened Qt ends with an abort and advises to install the program anew.
+void sayThatThereIsNoDisplay(QtMsgType type, const QMessageLogContext&, const QString& message) {
+    std::fprintf(stderr, "%s\n", message.toLocal8Bit().constData());
+    if (type != QtFatalMsg)
+        return;
+    std::fputs("lobewright: there is no display to open a window on. Start it in a desktop "
+               "session, or use lobewright-cli, which needs none.\n",
+               stderr);
+    std::fflush(stderr);
+    std::_Exit(EXIT_FAILURE);
+}
+
+/// Every design has a program of its own, so that a failure takes one design at most.
+void openElsewhere(const QStringList& files, QWidget& window) {
+    for (const QString& file : files) {
+        if (!QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                     {QStringLiteral("--"), file}))
+            lobewright::ui::warn(
+                &window, QCoreApplication::translate("Desktop", "File not opened"),
+                QCoreApplication::translate("Desktop", "No further window can be opened for %1.")
+                    .arg(file));
+    }
+}
+
 } // namespace
 
-/// lobewright [FILE]: the desktop program.
+/// lobewright [FILE…]: the desktop program.
 int main(int argc, char** argv) {
     if (asksForWords(argc, argv)) {
         QCoreApplication application(argc, argv);
@@ -76,24 +93,21 @@ int main(int argc, char** argv) {
         sayVersion();
         return EXIT_SUCCESS;
     }
-    qInstallMessageHandler(sayThatThereIsNoDisplay);
-    QApplication application(argc, argv);
-    qInstallMessageHandler(nullptr);
+    const QtMessageHandler usual = qInstallMessageHandler(sayThatThereIsNoDisplay);
+    lobewright::ui::GuardedApplication application(argc, argv);
+    qInstallMessageHandler(usual);
     name(application);
     QApplication::setDesktopFileName(QStringLiteral("local.lobewright.lobewright"));
     QCommandLineParser arguments;
     describe(arguments);
     arguments.process(application);
-    if (arguments.positionalArguments().size() > 1) {
-        say(stderr, QCoreApplication::translate("Desktop", "Only one design can be opened."));
-        constexpr int wrongUsage = 2;
-        return wrongUsage;
-    }
 
     using namespace lobewright::ui;
     applyToProgram(Preferences::load());
     MainWindow window;
     window.show();
-    window.openSomething(arguments.positionalArguments().value(0));
+    const QStringList files = arguments.positionalArguments();
+    openElsewhere(files.mid(1), window);
+    window.openSomething(files.value(0));
     return QApplication::exec();
 }

@@ -31,6 +31,9 @@ Result<Design> readDesign(std::string_view text) {
     addProblems(problems, broken);
     const Problems kept = brokenSnapshotRules(design, problems);
     addProblems(problems, kept);
+    if (problems.empty()) {
+        problems = brokenKnowledgeRules(design);
+    }
     if (!problems.empty()) {
         return problems;
     }

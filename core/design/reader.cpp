@@ -189,14 +189,32 @@ std::optional<std::size_t> Reader::enterList(const Key& key, std::size_t) {
     return size;
 }
 
-void Reader::enterItem(std::size_t index) {
+void Reader::enterObject(const json& item, const std::string& place) {
     static const json nothing = json::object();
-    const json& item = levels_.back().node->at(index);
     if (!item.is_object()) {
-        report(pathOf(std::to_string(index)),
-               fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
+        report(place, fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
     }
     levels_.push_back({item.is_object() ? &item : &nothing, {}, !item.is_object()});
+}
+
+void Reader::enterItem(std::size_t index) {
+    enterObject(levels_.back().node->at(index), pathOf(std::to_string(index)));
+}
+
+std::optional<std::vector<std::string>> Reader::enterEntries(const Key& key,
+                                                             std::vector<std::string>) {
+    if (!enter(key)) {
+        return std::nullopt;
+    }
+    std::vector<std::string> names;
+    for (const auto& entry : levels_.back().node->items()) {
+        names.push_back(entry.key());
+    }
+    return names;
+}
+
+void Reader::enterEntry(const std::string& name) {
+    enterObject(levels_.back().node->at(name), pathOf(name));
 }
 
 bool Reader::isPresent(const Key& key, const PresenceWords& words, bool) {

@@ -1,4 +1,5 @@
 #include "core/design/catalogue.h"
+#include "core/design/document.h"
 #include "core/printable.h"
 
 #include <fmt/format.h>
@@ -65,7 +66,7 @@ std::string Condition::describe() const {
 
 namespace {
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     constexpr std::size_t longest = 60;
     if (text.size() <= longest) {
         return fmt::format("\"{}\"", printable(text));
@@ -82,7 +83,7 @@ std::string show(const FieldValue& value) {
         std::string operator()(double number) const { return fmt::format("{}", number); }
         std::string operator()(int number) const { return fmt::format("{}", number); }
         std::string operator()(bool flag) const { return flag ? "true" : "false"; }
-        std::string operator()(const std::string& text) const { return quoted(text); }
+        std::string operator()(const std::string& text) const { return inQuotes(text); }
         std::string operator()(std::monostate) const { return "null"; }
     } const text;
     return std::visit(text, value);
@@ -198,6 +199,10 @@ void Visitor::push(std::string_view name, std::string_view label, bool required)
     places_.push_back(std::move(place));
 }
 
+std::string Visitor::pathOf(std::string_view name) const {
+    return pointer(path(), name);
+}
+
 bool Visitor::isRequired(const Key& key) const {
     return key.presence == Presence::inherited ? places_.back().required
                                                : key.presence == Presence::required;
@@ -251,6 +256,23 @@ void Visitor::numbers(const Key& key, const Key& item, std::vector<double>& valu
         numbered.name = name;
         numbered.label = itemLabel;
         number(numbered, values[i]);
+    }
+    leaveList();
+    pop();
+}
+
+void Visitor::texts(const Key& key, const Key& item, std::vector<std::string>& values) {
+    const auto size = enterList(key, values.size());
+    if (!size) {
+        return;
+    }
+    values.resize(*size);
+    push(key.name, key.label, true);
+    for (std::size_t i = 0; i < *size; ++i) {
+        const std::string name = std::to_string(i);
+        Key numbered = item;
+        numbered.name = name;
+        text(numbered, values[i]);
     }
     leaveList();
     pop();

@@ -89,10 +89,18 @@ std::string ReportText::quoted(std::string_view label, std::string_view text) co
 }
 
 std::string ReportText::finding(const Finding& finding) const {
-    std::string text = wrapped(fmt::format("{}: {:.5g}{}{} — {}", said(finding.quantity),
-                                           finding.value, finding.unit.empty() ? "" : " ",
-                                           finding.unit, said(name(finding.verdict))),
-                               2, width_);
+    const auto valued = [&](double value, Verdict verdict) {
+        return fmt::format("{:.5g}{}{} — {}", value, finding.unit.empty() ? "" : " ", finding.unit,
+                           said(name(verdict)));
+    };
+    std::string text =
+        wrapped(said(finding.quantity) +
+                    (finding.readings.empty() ? ": " + valued(finding.value, finding.verdict) : ""),
+                2, width_);
+    for (const Reading& reading : finding.readings) {
+        text +=
+            wrapped(said(reading.what) + ": " + valued(reading.value, reading.verdict), 4, width_);
+    }
     text += quoted("arithmetic", said(finding.formula) + " = " + said(finding.substituted));
     text += labelled("band", finding.band);
     text += labelled("source", finding.source);
@@ -151,6 +159,11 @@ std::string ReportText::of(const ClaimsReport& report) {
 }
 
 ordered_json findingJson(const Finding& finding) {
+    ordered_json readings = ordered_json::array();
+    for (const Reading& reading : finding.readings) {
+        readings.push_back(
+            {{"what", reading.what}, {"value", reading.value}, {"verdict", name(reading.verdict)}});
+    }
     return {{"id", finding.id},
             {"quantity", finding.quantity},
             {"formula", finding.formula},
@@ -160,7 +173,8 @@ ordered_json findingJson(const Finding& finding) {
             {"band", finding.band},
             {"source", finding.source},
             {"verdict", name(finding.verdict)},
-            {"note", finding.note}};
+            {"note", finding.note},
+            {"readings", readings}};
 }
 
 } // namespace

@@ -45,6 +45,9 @@ void collect(const nlohmann::json& schema, const std::string& path, std::set<std
     if (schema.contains("items")) {
         collect(schema["items"], path + "/*", paths, root);
     }
+    if (schema.contains("additionalProperties") && schema["additionalProperties"].is_object()) {
+        collect(schema["additionalProperties"], path + "/*", paths, root);
+    }
     if (schema.contains("properties")) {
         for (const auto& entry : schema["properties"].items()) {
             const std::string place = path + "/" + entry.key();
@@ -64,9 +67,9 @@ TEST(PublishedSchema, HasTheKeysOfTheCatalogue) {
     const auto schema = nlohmann::json::parse(contents(published));
     collect(schema, "", inSchema, schema);
     std::set<std::string> known(keyPaths().begin(), keyPaths().end());
-    for (const char* entry :
-         {"/mechanism/piston/ring_distances_mm/*", "/mechanism/cylinder_angles_deg/*"}) {
-        EXPECT_EQ(known.erase(entry), 1U) << entry; // numbers, no keys
+    for (const char* entry : {"/mechanism/piston/ring_distances_mm/*",
+                              "/mechanism/cylinder_angles_deg/*", "/knowledge/*/options/*"}) {
+        EXPECT_EQ(known.erase(entry), 1U) << entry; // single values, no keys
         EXPECT_EQ(known.erase(std::string("/snapshots/*/design") + entry), 1U) << entry;
     }
     EXPECT_EQ(inSchema, known);
@@ -189,6 +192,15 @@ TEST_F(IndependentValidator, AcceptsSamplesAndWrittenDesignsAndRefusesBadOnes) {
     blown.gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
     blown.gas.burn.bestTorque = true;
     put("good/blower.json", writeDesign(blown));
+    Design guessed = testing::sample();
+    guessed.knowledge["/mechanism/bore_mm"] = {.origin = Origin::measured,
+                                               .low = 55.0,
+                                               .high = 62.0,
+                                               .spread = Spread::normal,
+                                               .group = "section",
+                                               .source = "side view, p. 2"};
+    guessed.knowledge["/gas/scavenging/model"] = {.options = {"perfect-mixing"}};
+    put("good/knowledge.json", writeDesign(guessed));
     Design keeping = testing::sample();
     keeping.snapshots = {{"with a blower", "2026-03-01T14:05:00Z", blown},
                          {"as drawn", "", keeping}};
