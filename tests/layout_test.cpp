@@ -221,4 +221,13 @@ TEST(Layout, NumbersOfFilesNeverKnowTheLanguageOfTheMachine) {
     }
 }
 
+// fmt::print throws where the stream cannot be written, in the middle of the work or of another
+// mistake's message; app/cli/say.h does not.
+TEST(Layout, WhatIsPrintedNeverEndsTheProgram) {
+    for (const std::string& line :
+         linesWith(std::regex(R"(fmt::print\()"), {"core", "app", "ui"})) {
+        ADD_FAILURE() << line;
+    }
+}
+
 } // namespace

@@ -3,16 +3,18 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 #include "app/cli/solving.h"
 #include "core/design/file.h"
+#include "core/printable.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <memory>
 
 namespace lobewright::cli {
@@ -44,13 +46,13 @@ study::Trial chosen(const study::GoalAnswer& answer, double near) {
 }
 
 void showDifferences(const solution::Solution& before, const solution::Solution& after) {
-    fmt::print("\n{:<38} {:>14} {:>14}\n", "result", "before", "after");
+    put("\n{:<38} {:>14} {:>14}\n", "result", "before", "after");
     const auto text = [](const solution::Figure& figure) {
         return figure.value ? fmt::format("{:.6g}", *figure.value) : std::string("-");
     };
     for (const auto& difference : study::figureDifferences(before, after)) {
-        fmt::print("{:<38} {:>14} {:>14}\n", difference.after.name, text(difference.before),
-                   text(difference.after));
+        put("{:<38} {:>14} {:>14}\n", difference.after.name, text(difference.before),
+            text(difference.after));
     }
 }
 
@@ -58,12 +60,11 @@ void sayNotReachable(const study::Goal& goal, const study::GoalAnswer& answer) {
     const char* which = goal.target > answer.highest.result  ? "largest"
                         : goal.target < answer.lowest.result ? "smallest"
                                                              : "nearest";
-    fmt::print(stderr,
-               "{} = {:.9g} is not reachable between {:.9g} and {:.9g}{}: the {} is {:.9g}{} at "
-               "{:.9g}{}\n",
-               goal.result, goal.target, goal.from, goal.to, spaced(answer.input.unit), which,
-               answer.nearest.result, spaced(answer.result.unit), answer.nearest.input,
-               spaced(answer.input.unit));
+    say("{} = {:.9g} is not reachable between {:.9g} and {:.9g}{}: the {} is {:.9g}{} at "
+        "{:.9g}{}\n",
+        goal.result, goal.target, goal.from, goal.to, spaced(answer.input.unit), which,
+        answer.nearest.result, spaced(answer.result.unit), answer.nearest.input,
+        spaced(answer.input.unit));
 }
 
 /// Status done once the changed design is written and what changed is told.
@@ -98,7 +99,7 @@ int solveFor(const SolveForArguments& given) {
         return found;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!answer) {
@@ -106,16 +107,16 @@ int solveFor(const SolveForArguments& given) {
         return wrongUsage;
     }
     if (answer->failed > 0) {
-        fmt::print(stderr, "{} of {} values cannot be built or run: {}\n", answer->failed,
-                   study::sweepPoints, answer->failure);
+        say("{} of {} values cannot be built or run: {}\n", answer->failed, study::sweepPoints,
+            printable(answer->failure));
     }
     if (answer->solutions.empty()) {
         sayNotReachable(given.goal, *answer);
         return notSolvable;
     }
-    fmt::print("{} against {}\n", answer->result.name, given.goal.input);
+    put("{} against {}\n", answer->result.name, printable(given.goal.input));
     for (const auto& trial : answer->solutions) {
-        fmt::print("{}\n", shown(trial, *answer));
+        put("{}\n", shown(trial, *answer));
     }
     const double near = given.near.value_or(std::get<double>(answer->input.value));
     return writeChanged(given, out, design,
@@ -132,17 +133,16 @@ void addSolveFor(CLI::App& program, Action& action) {
     command->add_option("--result", given->goal.result, "Name of a result in summary.json")
         ->required()
         ->type_name("NAME");
-    command->add_option("--value", given->goal.target, "Its target, in the unit of its name")
+    addNumber(*command, "--value", given->goal.target, "Its target, in the unit of its name")
         ->required();
     command->add_option("--vary", given->goal.input, "JSON pointer of the input, /gas/lambda")
         ->required()
         ->type_name("POINTER");
-    command->add_option("--from", given->goal.from, "Lower end of its range, as in the file")
+    addNumber(*command, "--from", given->goal.from, "Lower end of its range, as in the file")
         ->required();
-    command->add_option("--to", given->goal.to, "Upper end of its range")->required();
-    command->add_option("--near", given->near,
-                        "Of several solutions write the one nearest to this; the present value "
-                        "unless given");
+    addNumber(*command, "--to", given->goal.to, "Upper end of its range")->required();
+    addNumber(*command, "--near", given->near,
+              "Of several solutions write the one nearest to this; the present value unless given");
     command->add_option("--out", given->file, "Design file to write")
         ->required()
         ->type_name("DESIGN");
