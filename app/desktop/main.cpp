@@ -1,5 +1,7 @@
+#include "core/exchange/libraries.h"
 #include "ui/faults.h"
 #include "ui/language.h"
+#include "ui/libraries.h"
 #include "ui/plain_message.h"
 #include "ui/workspace/main_window.h"
 
@@ -29,7 +31,21 @@ void describe(QCommandLineParser& arguments) {
         QCoreApplication::translate("Desktop", "Design to open; each in a window of its own."),
         QStringLiteral("[FILE…]"));
     arguments.addHelpOption();
-    arguments.addVersionOption();
+    arguments.addOption({{QStringLiteral("v"), QStringLiteral("version")},
+                         QCoreApplication::translate("Desktop", "Displays version information.")});
+}
+
+void say(std::FILE* stream, const QString& text) {
+    std::fputs(qPrintable(text + QLatin1Char('\n')), stream);
+}
+
+/// The program and what it is made of.
+void sayVersion() {
+    say(stdout, QStringLiteral("Lobewright " LOBEWRIGHT_VERSION));
+    for (const auto& made : {lobewright::exchange::libraries(), lobewright::ui::libraries()}) {
+        for (const std::string& library : made)
+            say(stdout, QStringLiteral("  ") + QString::fromStdString(library));
+    }
 }
 
 /// What asks for words and not for a window is answered where there is no display.
@@ -73,7 +89,9 @@ int main(int argc, char** argv) {
         name(application);
         QCommandLineParser arguments;
         describe(arguments);
-        arguments.process(application); // says them and ends
+        arguments.process(application); // says the help and ends
+        sayVersion();
+        return EXIT_SUCCESS;
     }
     const QtMessageHandler usual = qInstallMessageHandler(sayThatThereIsNoDisplay);
     lobewright::ui::GuardedApplication application(argc, argv);

@@ -74,6 +74,7 @@ void describeEngine(Visitor& v, Design& design) {
               [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
+    describeKnowledge(v, design.knowledge);
 }
 
 void Visitor::snapshotDesign(Design& design) {

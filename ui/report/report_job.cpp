@@ -36,7 +36,7 @@ void ReportJob::print(const ReportContent& content, const std::shared_ptr<QPrint
 
 void ReportJob::begin(const ReportContent& content) {
     content_ = content;
-    content_.date = QDate::currentDate();
+    content_.date = reportDate();
     points_ = 0;
     busy_ = true;
     number_ = runner_.request(

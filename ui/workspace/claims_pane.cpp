@@ -136,11 +136,20 @@ void ClaimsPane::take(const study::Claims& claims, const QString& what) {
 
 void ClaimsPane::set(const study::Claims& claims) {
     claims_ = claims;
-    report_ = study::checkClaims(claims_);
+    report_ = study::checkClaims(claims_, design_.get());
     form_->show(claims_);
     view_->show(report_);
     Q_EMIT claimsChanged(claims_);
     Q_EMIT stateChanged();
+}
+
+void ClaimsPane::showSolution(const SolutionPointer& solution) {
+    const bool wasUsed = design_ && study::isSameEngine(claims_, *design_);
+    design_ = solution && solution->gas ? solution : nullptr;
+    if (!wasUsed && !(design_ && study::isSameEngine(claims_, *design_)))
+        return;
+    report_ = study::checkClaims(claims_, design_.get());
+    view_->show(report_);
 }
 
 Problems ClaimsPane::open(const QString& file) {

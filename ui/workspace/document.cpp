@@ -15,15 +15,21 @@ namespace {
 Result<design::Design> edited(const design::Design& design, const Edit& edit) {
     design::Design candidate = edit.replacement.value_or(design);
     candidate.snapshots = edit.snapshots.value_or(design.snapshots);
+    if (edit.knowledge)
+        candidate.knowledge = *edit.knowledge;
     for (const FieldChange& change : edit.changes) {
         auto next = design::withField(candidate, change.path, change.value);
         if (!next)
             return next.problems();
         candidate = std::move(next).value();
     }
+    if (!edit.knowledge)
+        candidate.knowledge = design::settledKnowledge(candidate);
     // The snapshots there are keep the rules: a drag need not ask each of them again.
     Problems problems =
         edit.snapshots ? design::validate(candidate) : design::validateEngine(candidate);
+    const Problems unknown = design::brokenKnowledgeRules(candidate);
+    problems.insert(problems.end(), unknown.begin(), unknown.end());
     if (!problems.empty())
         return problems;
     return candidate;
