@@ -9,6 +9,10 @@ PlainMessage::PlainMessage(Icon icon, const QString& title, const QString& text,
     setText(text);
 }
 
+QString plainToolTip(const QString& text) {
+    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
+}
+
 void warn(QWidget* parent, const QString& title, const QString& text) {
     PlainMessage(QMessageBox::Warning, title, text, QMessageBox::Ok, parent).exec();
 }

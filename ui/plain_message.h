@@ -14,6 +14,9 @@ class PlainMessage : public QMessageBox {
                  QWidget* parent);
 };
 
+/// A tooltip that shows its words as they are, broken into lines.
+QString plainToolTip(const QString& text);
+
 /// Says something that went wrong and waits until it is read.
 void warn(QWidget* parent, const QString& title, const QString& text);
 

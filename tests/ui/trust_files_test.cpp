@@ -10,6 +10,8 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
+#include <QLabel>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
@@ -143,6 +145,26 @@ TEST_F(NothingReplacedUnasked, ResultsAndPicturesOverATurn) {
     EXPECT_TRUE(asked.contains(picture)) << asked.toStdString();
     EXPECT_EQ(contents(fileIn(picture)), before);
     EXPECT_EQ(QDir(folder_.path()).entryList({"*.png"}).size(), 1);
+}
+
+// Names come from strangers: in messages and labels they are words, never markup.
+TEST_F(NothingReplacedUnasked, NamesOfFilesAreNoMarkup) {
+    const QString name = "<img src=x><b>bold<!--b-->.lobewright.json";
+    ASSERT_TRUE(window_->saveTo(fileIn(name)));
+    window_->keepBaseline();
+    const auto* shown = window_->findChild<QLabel*>("baselineName");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return shown->isVisible(); }, 20000));
+    EXPECT_EQ(shown->textFormat(), Qt::PlainText);
+    EXPECT_FALSE(shown->toolTip().contains("<b>")) << shown->toolTip().toStdString();
+    put(name);
+    Qt::TextFormat format = Qt::RichText;
+    DialogSeries dialogs({[&](QDialog& dialog) {
+        format = dynamic_cast<QMessageBox&>(dialog).textFormat();
+        dialog.reject();
+    }});
+    EXPECT_FALSE(mayReplace(window_.get(), {fileIn(name)}));
+    EXPECT_TRUE(dialogs.waitUntilOver());
+    EXPECT_EQ(format, Qt::PlainText);
 }
 
 TEST(WithEnding, AddsTheEndingOfTheChosenKindOnce) {

@@ -16,6 +16,7 @@ constexpr int border = 4, gap = 2;
 
 FieldNote::FieldNote(QWidget* ground) : QLabel(ground) {
     setObjectName(QStringLiteral("problem"));
+    setTextFormat(Qt::PlainText); // what was typed is quoted
     setWordWrap(true);
     setMargin(border);
     setFrameShape(QFrame::Box);

@@ -1,6 +1,7 @@
 #include "ui/editing/snapshots_panel.h"
 
 #include "core/design/snapshot.h"
+#include "ui/plain_message.h"
 
 #include <QAction>
 #include <QDateTime>
@@ -165,10 +166,10 @@ void SnapshotsPanel::markRows() {
                                                     : states.join(QStringLiteral(", ")));
         item->setToolTip(
             nameColumn,
-            tr("%1, taken %2%3")
-                    .arg(item->text(nameColumn), takenText(snapshots_[i].taken),
-                         isPresent ? tr("; equal to the present design") : QString()) +
-                (isBaseline ? tr("; stands behind every plot as baseline") : QString()));
+            plainToolTip(tr("%1, taken %2%3")
+                             .arg(item->text(nameColumn), takenText(snapshots_[i].taken),
+                                  isPresent ? tr("; equal to the present design") : QString()) +
+                         (isBaseline ? tr("; stands behind every plot as baseline") : QString())));
     }
 }
 

@@ -41,6 +41,7 @@ MarkedEdit marked(QWidget* editor, QWidget* parent) {
     column->addWidget(editor);
     auto* rule = new QLabel(both);
     rule->setObjectName(QStringLiteral("problem"));
+    rule->setTextFormat(Qt::PlainText); // what was typed is quoted
     rule->setWordWrap(true);
     rule->hide();
     column->addWidget(rule);

@@ -1,6 +1,7 @@
 #include "ui/workspace/dialogs.h"
 
 #include "ui/core_words.h"
+#include "ui/plain_message.h"
 
 #include <QCoreApplication>
 #include <QDialog>
@@ -76,6 +77,7 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
         Words::tr("%1 holds no design that can be used. The present design stays as it is.")
             .arg(QFileInfo(file).fileName()),
         &dialog);
+    intro->setTextFormat(Qt::PlainText);
     intro->setWordWrap(true);
     auto* list = new QTreeWidget(&dialog);
     list->setHeaderLabels({Words::tr("Place in the file"), Words::tr("What is wrong")});
@@ -87,7 +89,7 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
         const QString message = coreText(problem.message);
         auto* item =
             new QTreeWidgetItem(list, {path.isEmpty() ? Words::tr("whole file") : path, message});
-        item->setToolTip(1, message);
+        item->setToolTip(1, plainToolTip(message));
     }
     list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);

@@ -146,6 +146,7 @@ void ExportDialog::buildForm() {
 void ExportDialog::buildFoot() {
     auto* column = static_cast<QVBoxLayout*>(layout());
     message_ = new QLabel(this);
+    message_->setTextFormat(Qt::PlainText);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
     message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);

@@ -45,6 +45,7 @@ void FramesDialog::buildForm() {
     form->addRow(tr("Si&ze in pixels"), size_);
     message_ = new QLabel(tr("Numbered PNG files, from shaft angle 0° onward."), this);
     message_->setObjectName(QStringLiteral("message"));
+    message_->setTextFormat(Qt::PlainText);
     message_->setWordWrap(true);
     progress_ = new QProgressBar(this);
     progress_->setAccessibleName(tr("Progress"));

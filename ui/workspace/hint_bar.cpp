@@ -1,5 +1,7 @@
 #include "ui/workspace/hint_bar.h"
 
+#include "ui/plain_message.h"
+
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -39,8 +41,7 @@ void HintBar::say(const QString& text, const QString& more, const std::vector<Of
     offers_.clear();
     text_->setText(text);
     setAccessibleDescription(text);
-    text_->setToolTip(more.isEmpty() ? QString()
-                                     : QStringLiteral("<p>%1</p>").arg(more.toHtmlEscaped()));
+    text_->setToolTip(more.isEmpty() ? QString() : plainToolTip(more));
     for (const Offer& offer : offers) {
         auto* button = new QToolButton(this);
         button->setText(offer.text);

@@ -44,6 +44,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     buildForm();
     plot_ = new LiftImportPlot(this);
     message_ = new QLabel(this);
+    message_->setTextFormat(Qt::PlainText);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
     message_->setMinimumHeight(3 * fontMetrics().lineSpacing());

@@ -8,6 +8,7 @@
 #include "ui/editing/number_panel.h"
 #include "ui/editing/snapshots_panel.h"
 #include "ui/editing/working_view.h"
+#include "ui/plain_message.h"
 #include "ui/units.h"
 #include "ui/workspace/dialog_help.h"
 #include "ui/workspace/field_keys.h"
@@ -142,13 +143,15 @@ void MainWindow::buildStatusBar() {
     figuresBar_ = new FiguresBar(this);
     auto* baselineName = new QLabel(this);
     baselineName->setObjectName(QStringLiteral("baselineName"));
+    baselineName->setTextFormat(Qt::PlainText);
     baselineName->hide();
     connect(&baseline_, &Baseline::changed, baselineName, [this, baselineName] {
         const QString& name = baseline_.name();
         baselineName->setVisible(baseline_.solution() != nullptr);
         baselineName->setText(fontMetrics().elidedText(tr("Baseline: %1").arg(name), Qt::ElideRight,
                                                        longestBaselineName));
-        baselineName->setToolTip(tr("“%1” stands behind every plot and figure").arg(name));
+        baselineName->setToolTip(
+            plainToolTip(tr("“%1” stands behind every plot and figure").arg(name)));
     });
     limitsButton_ = new QToolButton(this);
     limitsButton_->setAutoRaise(true);

@@ -1,5 +1,7 @@
 #include "ui/workspace/recent_files.h"
 
+#include "ui/plain_message.h"
+
 #include <QFileInfo>
 #include <QSettings>
 
@@ -44,7 +46,7 @@ void RecentFiles::rebuild() {
         QString name = QFileInfo(file).fileName();
         name.replace(QLatin1Char('&'), QLatin1String("&&"));
         QAction* action = addAction(QStringLiteral("&%1  %2").arg(++number % 10).arg(name));
-        action->setToolTip(file);
+        action->setToolTip(plainToolTip(file));
         action->setStatusTip(file);
         connect(action, &QAction::triggered, this, [this, file] { Q_EMIT fileChosen(file); });
     }

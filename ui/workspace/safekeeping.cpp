@@ -44,7 +44,7 @@ void Safekeeping::showRecoveryState() {
            "the computer fails.")
             .arg(coreText(problem->message));
     state_.setText(tr("Recovery off"));
-    state_.setToolTip(QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()));
+    state_.setToolTip(plainToolTip(text));
     state_.setAccessibleDescription(text);
     hint_.say(text, {}, {});
 }
