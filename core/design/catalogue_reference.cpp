@@ -93,9 +93,9 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
 
 void describeReference(Visitor& v, Reference& reference) {
     v.number({.name = "rod_ratio",
-              .label = "Rod ratio",
+              .label = "Crank radius / rod length",
               .range = between(0.01, 0.9),
-              .help = "λ: crank radius by rod length of all cranks. Default 0.28 (own estimate)."},
+              .help = "r/l of all cranks. Default 0.28 (own estimate)."},
              reference.rodRatio);
     v.number({.name = "crank_bearing_fmep_bar",
               .label = "Friction of the crank bearings",

@@ -777,10 +777,6 @@
         <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
-        <source>Depth of the largest shear stress</source>
-        <translation>Tiefe der größten Schubspannung</translation>
-    </message>
-    <message>
         <source>Diameter of a cylinder.</source>
         <translation>Durchmesser eines Zylinders.</translation>
     </message>
@@ -931,10 +927,6 @@
     <message>
         <source>Exhaust valves</source>
         <translation>Auslassventile</translation>
-    </message>
-    <message>
-        <source>Film ratio</source>
-        <translation>Filmverhältnis</translation>
     </message>
     <message>
         <source>Flame- or induction-hardened steel, quality ME</source>
@@ -1301,10 +1293,6 @@
         <translation>Größte Rüttelkraft</translation>
     </message>
     <message>
-        <source>Largest shear stress under the surface</source>
-        <translation>Größte Schubspannung unter der Oberfläche</translation>
-    </message>
-    <message>
         <source>Largest slip over the width</source>
         <translation>Größter Schlupf über die Breite</translation>
     </message>
@@ -1363,10 +1351,6 @@
     <message>
         <source>Lowest contact force that the motion demands</source>
         <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
-    </message>
-    <message>
-        <source>Lowest film ratio λ</source>
-        <translation>Kleinstes Filmverhältnis λ</translation>
     </message>
     <message>
         <source>Lowest jam margin of the guide</source>
@@ -1891,10 +1875,6 @@
     <message>
         <source>Rocking moment about y, shaft order %1</source>
         <translation>Kippmoment um y, Wellenordnung %1</translation>
-    </message>
-    <message>
-        <source>Rod ratio</source>
-        <translation>Schubstangenverhältnis</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -2639,10 +2619,6 @@
     <message>
         <source>η₀ at track temperature. Default %1 Pa·s.</source>
         <translation>η₀ bei Temperatur der Bahn. Vorgabe %1 Pa·s.</translation>
-    </message>
-    <message>
-        <source>λ: crank radius by rod length of all cranks. Default %1 (own estimate).</source>
-        <translation>λ: Kurbelradius durch Pleuellänge aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>λ: trapped air over the air that the fuel needs; above %1 is lean. The gas model holds from %2 up.</source>
@@ -3498,10 +3474,6 @@
         <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
     </message>
     <message>
-        <source>Film ratio λ</source>
-        <translation>Filmverhältnis λ</translation>
-    </message>
-    <message>
         <source>First law over a cycle.</source>
         <translation>Erster Hauptsatz über einen Zyklus.</translation>
     </message>
@@ -3748,10 +3720,6 @@
     <message>
         <source>Largest shaking force along the cylinders</source>
         <translation>Größte Rüttelkraft längs der Zylinder</translation>
-    </message>
-    <message>
-        <source>Largest shear over peak pressure</source>
-        <translation>Größte Schubspannung durch größte Pressung</translation>
     </message>
     <message>
         <source>Largest side force of a piston</source>
@@ -5402,10 +5370,6 @@
         <translation>Der Hub ist %1 mm, er muss positiv sein, mindestens %2 mm</translation>
     </message>
     <message>
-        <source>swept volume is %1 m³ and rod ratio %2; they must be positive, the ratio below 1</source>
-        <translation>Das Hubvolumen ist %1 m³ und das Schubstangenverhältnis %2; sie müssen positiv sein, das Verhältnis unter 1</translation>
-    </message>
-    <message>
         <source>the %1 is %2 mm; it must %3</source>
         <translation>%1: %2 mm; muss %3</translation>
     </message>
@@ -6660,6 +6624,46 @@
     <message>
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
         <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
+    </message>
+    <message>
+        <source>Crank radius / rod length</source>
+        <translation>Kurbelradius / Pleuellänge</translation>
+    </message>
+    <message>
+        <source>Depth of the maximum shear stress</source>
+        <translation>Tiefe der größten Schubspannung</translation>
+    </message>
+    <message>
+        <source>Lowest specific film thickness Λ</source>
+        <translation>Kleinste bezogene Filmdicke Λ</translation>
+    </message>
+    <message>
+        <source>Maximum shear stress over peak pressure</source>
+        <translation>Größte Schubspannung durch größte Pressung</translation>
+    </message>
+    <message>
+        <source>Maximum subsurface shear stress</source>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
+        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1 mm, wo beide auf gleicher Höhe stehen. Rollenradius unter %2 mm, größeren Teilkreisradius oder weniger Zylinder wählen.</translation>
+    </message>
+    <message>
+        <source>Specific film thickness</source>
+        <translation>Bezogene Filmdicke</translation>
+    </message>
+    <message>
+        <source>Specific film thickness Λ</source>
+        <translation>Bezogene Filmdicke Λ</translation>
+    </message>
+    <message>
+        <source>r/l of all cranks. Default %1 (own estimate).</source>
+        <translation>r/l aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
+        <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
 </context>
 <context>
