@@ -49,9 +49,10 @@ void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::
         ->required();
     command
         .add_option(
-            "--shard", arguments.shard,
+            "--part", arguments.shard,
             "Only part I of N (job arrays); the parts concatenate, sort by the first column")
         ->type_name("I/N");
+    command.add_option("--shard", arguments.shard)->group(""); // its former name, not listed
     command.add_option("--out", arguments.file, "Table to write")
         ->required()
         ->type_name("FILE.csv");
@@ -96,7 +97,7 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
                const RangeStudy& study) {
     const auto shard = readShard(arguments.shard);
     if (!shard) {
-        say("--shard: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(arguments.shard));
+        say("--part: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(arguments.shard));
         return wrongUsage;
     }
     const OutputFile out("--out", arguments.file, {designFile});

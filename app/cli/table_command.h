@@ -22,7 +22,7 @@ struct RangeArguments {
     std::string file;  ///< of the table
 };
 
-/// --from --to --points [--shard I/N] --out FILE.csv
+/// --from --to --points [--part I/N] --out FILE.csv
 void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit);
 
 /// A study of one design over a range.
@@ -34,7 +34,7 @@ struct RangeStudy {
 };
 
 /// Computes a table under progress and Ctrl-C and writes it as RFC 4180 text, all or nothing. With
-/// --shard only the first part carries the line of names, so that the parts concatenate. Stopped by
+/// --part only the first part carries the line of names, so that the parts concatenate. Stopped by
 /// Ctrl-C, it keeps the points that are done in a file beside it, NAME.unfinished.csv.
 int writeTable(const std::string& designFile, const RangeArguments& arguments,
                const RangeStudy& study);

@@ -6831,11 +6831,11 @@
     </message>
     <message>
         <source>Crank radius / rod length</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelradius / Pleuellänge</translation>
     </message>
     <message>
         <source>Depth of the maximum shear stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der größten Schubspannung</translation>
     </message>
     <message>
         <source>Diameter</source>
@@ -6875,7 +6875,7 @@
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bezogene Filmdicke Λ</translation>
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
@@ -6883,11 +6883,11 @@
     </message>
     <message>
         <source>Maximum shear stress over peak pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Schubspannung durch größte Pressung</translation>
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
     </message>
     <message>
         <source>Neither length nor diameter is given.</source>
@@ -6923,7 +6923,7 @@
     </message>
     <message>
         <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1 mm, wo beide auf gleicher Höhe stehen. Rollenradius unter %2 mm, größeren Teilkreisradius oder weniger Zylinder wählen.</translation>
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
@@ -6931,11 +6931,11 @@
     </message>
     <message>
         <source>Specific film thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezogene Filmdicke</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezogene Filmdicke Λ</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -7039,7 +7039,7 @@
     </message>
     <message>
         <source>r/l of all cranks. Default %1 (own estimate).</source>
-        <translation type="unfinished"></translation>
+        <translation>r/l aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>racing and light aircraft two-strokes</source>
@@ -7063,7 +7063,7 @@
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1 mm</source>

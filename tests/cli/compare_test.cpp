@@ -15,7 +15,7 @@ using CompareCommand = CliTest;
 using ClaimsCommand = CliTest;
 
 std::string claims() {
-    return fmt::format("'{}/samples/claims/eight-piston-barrel.claims.json'", test::sourceFolder());
+    return fmt::format("'{}/samples/claims/irrigation-set.claims.json'", test::sourceFolder());
 }
 
 /// Lines of a table without quoted fields, each by the names of the first.

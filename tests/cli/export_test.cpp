@@ -121,7 +121,7 @@ TEST_F(CliImportLift, WholeTurnIsTakenAsItIsExported) {
     const auto outcome = run("import-lift " + sample("biogas-pump-set") +
                              " turn.csv --track inlet --out knots.lobewright.json");
     ASSERT_EQ(outcome.status, 0) << outcome.err;
-    EXPECT_THAT(outcome.out, HasSubstr("720 rows, 2 lobes a turn, "));
+    EXPECT_THAT(outcome.out, HasSubstr("721 rows, 2 lobes a turn, "));
 }
 
 TEST_F(CliImportLift, RefusesWithoutTouchingTheOutput) {

@@ -93,7 +93,7 @@ Written everything() {
     written["bore"] = fmt::format("{:.17g}", design.mechanism.bore);
     written["schema"] = design::designSchema();
     const auto claims = must(study::loadClaims(test::sourceFolder() +
-                                               "/samples/claims/eight-piston-barrel.claims.json"));
+                                               "/samples/claims/irrigation-set.claims.json"));
     written["claims"] = study::writeClaims(claims);
     written["claims.json"] = study::claimsJson(study::checkClaims(claims));
     written["claims.txt"] = study::claimsText(study::checkClaims(claims));

@@ -217,7 +217,7 @@ TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
 TEST_F(ClaimsTest, ExampleIsTheShippedFileAndReadFromItsTop) {
     click<QToolButton>("Example");
     const auto shipped = study::loadClaims(lobewright::test::sourceFolder() +
-                                           "/samples/claims/eight-piston-barrel.claims.json");
+                                           "/samples/claims/irrigation-set.claims.json");
     ASSERT_TRUE(shipped);
     EXPECT_EQ(pane().claims(), *shipped);
     EXPECT_EQ(pane().findChild<ClaimsReportView*>()->verticalScrollBar()->value(), 0);
@@ -261,18 +261,18 @@ TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     click<QToolButton>("Example");
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
     ComparisonPlot& plot = comparison.plot();
-    // 590 lb·ft = 799.93 N·m at 1600 rpm; 260 hp at 2400 rpm = 771.4 N·m.
+    // 360 N·m at 1000 rpm; 48 kW at 1400 rpm = 327.40 N·m.
     ASSERT_EQ(plot.graphCount(), 2);
-    EXPECT_NEAR(plot.graph(0)->dataMainKey(0), 1600.0, 1e-9);
-    EXPECT_NEAR(plot.graph(0)->dataMainValue(0), 799.93, 0.01);
-    EXPECT_NEAR(plot.graph(1)->dataMainKey(0), 2400.0, 1e-9);
-    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 771.4, 0.1);
-    EXPECT_TRUE(plot.xAxis->range().contains(2400.0));
-    EXPECT_TRUE(plot.yAxis->range().contains(800.0));
+    EXPECT_NEAR(plot.graph(0)->dataMainKey(0), 1000.0, 1e-9);
+    EXPECT_NEAR(plot.graph(0)->dataMainValue(0), 360.0, 1e-9);
+    EXPECT_NEAR(plot.graph(1)->dataMainKey(0), 1400.0, 1e-9);
+    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 327.40, 0.01);
+    EXPECT_TRUE(plot.xAxis->range().contains(1400.0));
+    EXPECT_TRUE(plot.yAxis->range().contains(360.0));
     // Over the power curve the same points stand as power; over a turn they have no place.
     comparison.setQuantity(ComparedQuantity::powerCurve);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
-    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 260.0 * 0.74569987, 1e-4);
+    EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 48.0, 1e-9);
     comparison.setQuantity(ComparedQuantity::torque);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
     EXPECT_EQ(plot.graphCount(), 0);

@@ -184,7 +184,7 @@ void ClaimsPane::askWhereToSave() {
 }
 
 void ClaimsPane::fillInExample() {
-    QFile file(QStringLiteral(":/claims/eight-piston-barrel.claims.json"));
+    QFile file(QStringLiteral(":/claims/irrigation-set.claims.json"));
     file.open(QIODevice::ReadOnly);
     const auto claims = study::readClaims(file.readAll().toStdString());
     Q_ASSERT(claims);
