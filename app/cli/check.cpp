@@ -30,7 +30,7 @@ const char* word(Severity severity) {
 }
 
 void print(const Check& check) {
-    fmt::print("{:<8} {:<24} {}", word(check.severity), check.id, check.message);
+    fmt::print("{:<8} {:<24} {}", word(check.severity), check.id, check.message.english());
     fmt::print(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit.empty() ? "" : " ", check.unit,
                check.limit);
     if (check.angle) {

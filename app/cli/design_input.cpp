@@ -26,7 +26,7 @@ void addDesignArguments(CLI::App& command, DesignArguments& arguments) {
 void report(const std::string& file, const Problems& problems) {
     for (const Problem& problem : problems) {
         fmt::print(stderr, "{}: {}{}{}\n", file, problem.path, problem.path.empty() ? "" : ": ",
-                   problem.message);
+                   problem.message.english());
     }
     fmt::print(stderr, "{}: {} problem{}\n", file, problems.size(),
                problems.size() == 1 ? "" : "s");
@@ -55,7 +55,7 @@ std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments)
     if (arguments.speed) {
         auto changed = design::withField(*design, "/running/speed_rpm", *arguments.speed);
         if (!changed) {
-            fmt::print(stderr, "--speed: {}\n", changed.problems().front().message);
+            fmt::print(stderr, "--speed: {}\n", changed.problems().front().message.english());
             return wrongUsage;
         }
         *design = std::move(changed).value();

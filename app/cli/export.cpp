@@ -82,10 +82,10 @@ int refuse(const std::string& file, const Problems& problems) {
         const std::string option = optionOf(problem);
         isUsage = isUsage && !option.empty();
         if (!option.empty()) {
-            fmt::print(stderr, "{}: {}\n", option, problem.message);
+            fmt::print(stderr, "{}: {}\n", option, problem.message.english());
         } else {
             fmt::print(stderr, "{}: {}{}{}\n", file, problem.path, problem.path.empty() ? "" : ": ",
-                       problem.message);
+                       problem.message.english());
         }
     }
     return isUsage ? wrongUsage : notSolvable;
@@ -134,7 +134,7 @@ void addExport(CLI::App& program, Action& action) {
     std::string help = "What to write:";
     for (const ExportWords& kind : exchange::exportWords) {
         kinds.emplace(kind.key);
-        help += fmt::format("\n{}: {}", kind.key, kind.help);
+        help += fmt::format("\n{}: {}", kind.key, kind.help.text);
     }
     addDesignFile(*command, given->design);
     command->add_option("--track", given->track, "Which track: inlet or exhaust")

@@ -13,7 +13,7 @@ namespace lobewright::cli {
 std::variant<std::string, int> readOrReport(const std::string& file, std::uintmax_t most) {
     auto bytes = files::readFile(file, most);
     if (!bytes) {
-        fmt::print(stderr, "{}\n", bytes.problems().front().message);
+        fmt::print(stderr, "{}\n", bytes.problems().front().message.english());
         return fileFailure;
     }
     return std::move(bytes).value();
@@ -25,7 +25,7 @@ int statusOf(const std::string& option, const std::optional<Problem>& problem) {
     if (!problem) {
         return done;
     }
-    fmt::print(stderr, "{}: {}\n", option, problem->message);
+    fmt::print(stderr, "{}: {}\n", option, problem->message.english());
     return fileFailure;
 }
 

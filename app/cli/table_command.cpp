@@ -85,7 +85,7 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
                                        [](const auto& point) { return !point.failure.empty(); });
     if (noneSolved) {
         fmt::print(stderr, "{}: not solvable at any point: {}\n", designFile,
-                   points.front().failure);
+                   points.front().failure.english());
         return notSolvable;
     }
     return out.write(exchange::tableCsv(*table, shard->part == 0));

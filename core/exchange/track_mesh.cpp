@@ -9,6 +9,8 @@
 #include <cmath>
 #include <utility>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -160,19 +162,20 @@ class Mesher {
 
     Result<Mesh> run() {
         const double begin = sectors(part_.curve()).bounds.front();
-        if (!monitor_.step(0.05, "dividing the faces")) {
-            return Problem{"", "cancelled"};
+        if (!monitor_.step(0.05, LW_TEXT("dividing the faces"))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         const Grid grid = Gridder(part_, begin, chordError_).best();
         std::vector<Face> faces;
         for (const FlankForm& form : part_.flanks) {
-            if (!monitor_.step(0.2 + 0.3 * static_cast<double>(faces.size()), "placing points")) {
-                return Problem{"", "cancelled"};
+            if (!monitor_.step(0.2 + 0.3 * static_cast<double>(faces.size()),
+                               LW_TEXT("placing points"))) {
+                return Problem{"", LW_TEXT("cancelled")};
             }
             faces.push_back(face(form, grid));
         }
-        if (!monitor_.step(0.8, "joining the walls")) {
-            return Problem{"", "cancelled"};
+        if (!monitor_.step(0.8, LW_TEXT("joining the walls"))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         close(faces, part_.placement().polarAngle(begin));
         mesh_.vertices.resize(3, static_cast<Eigen::Index>(points_.size()));
@@ -298,8 +301,8 @@ class Mesher {
 Result<Mesh> trackMesh(const TrackPart& part, double chordError, Monitor& monitor) {
     if (!(chordError >= finest)) {
         return Problem{"/tolerance_um",
-                       fmt::format("the chord error is {:.3g} µm; it must be at least {:.3g} µm",
-                                   chordError / units::micrometre, finest / units::micrometre)};
+                       Message(LW_TEXT("the chord error is %1; it must be at least %2"),
+                               Amount(chordError, in::um, 3), Amount(finest, in::um, 3))};
     }
     return Mesher(part, monitor, chordError).run();
 }

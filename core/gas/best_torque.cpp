@@ -7,6 +7,8 @@
 #include <array>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -216,7 +218,8 @@ Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& 
         return *spaced.problem;
     }
     if (!spaced.anySteady) {
-        return Problem{"", "no burn start between -60 and 20° gives a cyclic steady state"};
+        return Problem{"",
+                       LW_TEXT("no burn start between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.work() - scouted;
 

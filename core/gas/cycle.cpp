@@ -20,6 +20,8 @@
 #include <limits>
 #include <numeric>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -58,7 +60,7 @@ Result<CycleSolution> compile(const Model& model, const Ring& ring, const Phases
     }
     for (const CycleFigures& cycle : solution.cycles) {
         if (!std::isfinite(cycle.work) || !std::isfinite(cycle.peakPressure)) {
-            return Problem{"", "the gas cycle has no finite solution"};
+            return Problem{"", LW_TEXT("the gas cycle has no finite solution")};
         }
     }
     return solution;
@@ -76,9 +78,9 @@ double reservoirPower(const Model& model, const CycleSolution& solution, int cyl
 }
 
 Problem notSteady(const SteadySearch& search) {
-    return {"", fmt::format("no cyclic steady state after {} cycles: the state still changes by "
-                            "{:.2g} from one to the next",
-                            search.windows, search.change)};
+    return {"", Message(LW_TEXT("no cyclic steady state after %1 cycles: the state still changes "
+                                "by %2 from one to the next"),
+                        search.windows, number(search.change, 2))};
 }
 
 void count(CycleSolution& solution, const SteadySearch& search, const Ring& ring) {

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -266,23 +268,27 @@ std::optional<Problem> Ring::impossibleState(double theta) const {
         if (y[temperature] > coldest && y[temperature] < hottest && mass > 0.0) {
             continue;
         }
-        return Problem{"", fmt::format("the gas ran out of every range at {:.1f}° of the shaft: "
-                                       "{:.4g} K, {:.4g} mg in the chamber",
-                                       (theta + members_[k].offset) / units::degree, y[temperature],
-                                       mass / units::milligram)};
+        return Problem{
+            "",
+            Message(
+                LW_TEXT("the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber"),
+                withDecimals(toSi(in::degrees, (theta + members_[k].offset) / units::degree),
+                             in::degrees, 1),
+                amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
     }
     if (hasPlenum() && !(y_[plenumOffset_ + plenumMass] > 0.0)) {
-        return Problem{"/gas/supply/plenum_cm3",
-                       "the plenum ran empty: the cylinders take all that the blower delivers at "
-                       "once; the plenum must hold more"};
+        return Problem{
+            "/gas/supply/plenum_cm3",
+            LW_TEXT("the plenum ran empty: the cylinders take all that the blower delivers at "
+                    "once; the plenum must hold more")};
     }
     return std::nullopt;
 }
 
 Problem Ring::stalled() const {
-    return {"", fmt::format("the gas equations could not be followed past {:.3f}° of the shaft: "
-                            "the steps became too small",
-                            (theta_ + members_[0].offset) / units::degree)};
+    return {"", Message(LW_TEXT("the gas equations could not be followed past %1 of the shaft: the "
+                                "steps became too small"),
+                        withDecimals(theta_ + members_[0].offset, in::degrees, 3))};
 }
 
 } // namespace lobewright::gas

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -22,10 +24,9 @@ constexpr double leastAir = 1e-3; ///< less than this share of the charge is non
 constexpr int airlessWindows = 6; ///< in a row, after which the engine is taken to be dead
 
 Problem noAir(double share) {
-    return {"",
-            fmt::format("no air for the engine to burn ({:.2g} of the charge is fresh): look at "
-                        "the ports, the supply and the exhaust pressure",
-                        share)};
+    return {"", Message(LW_TEXT("no air for the engine to burn (%1 of the charge is fresh): look "
+                                "at the ports, the supply and the exhaust pressure"),
+                        number(share, 2))};
 }
 
 /// `tolerance`: of the integrator in the first window.
@@ -65,8 +66,8 @@ Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor
             return search;
         }
         const double done = std::clamp(std::log(change) / std::log(goal), 0.0, 1.0);
-        if (!monitor.step(done, fmt::format("gas cycle {}", search.windows))) {
-            return Problem{"", "cancelled"};
+        if (!monitor.step(done, Message(LW_TEXT("gas cycle %1"), search.windows))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         const int turn = search.windows / windowsPerPeriod % (acceleratedPeriods + plainPeriods);
         if (turn >= acceleratedPeriods) {
@@ -84,7 +85,8 @@ Result<SteadySearch> searchFrom(Ring& ring, const CycleOptions& options, Monitor
             acceleration.restart();
             state = mapped;
             if (!ring.setRepeating(state)) {
-                return Problem{"", "the gas ran out of every range at the last port closing"};
+                return Problem{"",
+                               LW_TEXT("the gas ran out of every range at the last port closing")};
             }
         }
         state = ring.repeating(); // what could not be is bent back

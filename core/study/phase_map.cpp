@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 const std::vector<std::string>& phaseMapFigures() {
@@ -44,10 +46,12 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
                        double to, int points, const Shard& shard, Monitor& monitor,
                        const PointSink& sink) {
     if (!(std::abs(from) <= 360.0 && std::abs(to) <= 360.0)) {
-        return Problem{"", fmt::format("angles are {} and {}°, must lie within ±360°", from, to)};
+        return Problem{"", Message(LW_TEXT("angles are %1 and %2, must lie within ±360°"),
+                                   asTyped(from, in::degrees).bare(), asTyped(to, in::degrees))};
     }
     if (points < 2) {
-        return Problem{"", fmt::format("the number of points is {}, must be at least 2", points)};
+        return Problem{"",
+                       Message(LW_TEXT("the number of points is %1, must be at least 2"), points)};
     }
     const bool lead = parameter == PhaseParameter::exhaustLead;
     std::vector<Variant> variants;
@@ -56,8 +60,9 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
         auto& mechanism = variants.back().design.mechanism;
         (lead ? mechanism.exhaustLead : mechanism.adjuster.setting) = angle * units::degree;
     }
-    const Column column = lead ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
-                               : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
+    const Column column =
+        lead ? Column{"exhaust_lead_deg", LW_TEXT("Exhaust lead"), "shaft °"}
+             : Column{"adjuster_setting_deg", LW_TEXT("Adjuster setting"), "shaft °"};
     return solveVariants(column, variants, shard, phaseMapFigures(), monitor, sink, Course::smooth);
 }
 

@@ -1,7 +1,6 @@
 #include "ui/plots/comparison_table.h"
 
-#include "core/solution/yes_no.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
@@ -63,11 +62,10 @@ void ComparisonTable::show(study::Comparison comparison) {
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
             const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
-            auto* item =
-                new QTableWidgetItem(!figure.value ? QStringLiteral("–")
-                                     : solution::isYesNo(figure)
-                                         ? figureText(figure)
-                                         : figureText(unitFor(figure.unit).shown(*figure.value)));
+            auto* item = new QTableWidgetItem(
+                !figure.value    ? QStringLiteral("–")
+                : figure.isYesNo ? figureText(figure)
+                                 : figureText(unitFor(figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);

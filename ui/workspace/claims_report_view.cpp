@@ -1,6 +1,6 @@
 #include "ui/workspace/claims_report_view.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/palette.h"
 
@@ -14,7 +14,7 @@ namespace lobewright::ui {
 namespace {
 
 /// With the numbers that are put into a formula as the language writes them.
-QString arithmetic(const std::string& text) {
+QString arithmetic(const Message& text) {
     return localNumbers(coreText(text));
 }
 
@@ -51,7 +51,7 @@ void ClaimsReportView::addHeading(const QString& title) {
     page_ += QStringLiteral("<h4>%1</h4>").arg(title.toHtmlEscaped());
 }
 
-void ClaimsReportView::addRow(const QString& what, const QString& value, std::string_view verdict,
+void ClaimsReportView::addRow(const QString& what, const QString& value, TextId verdict,
                               bool isBad) {
     const QColor tone = isBad ? tones().warning : tones().ink;
     page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
@@ -84,7 +84,7 @@ void ClaimsReportView::addFindings() {
         const bool isPlain = finding.verdict == study::Verdict::computed;
         addRow(coreText(finding.quantity),
                figureText(finding.value) + QLatin1Char(' ') + QString::fromStdString(finding.unit),
-               isPlain ? std::string_view() : study::name(finding.verdict), isBad(finding.verdict));
+               isPlain ? TextId{} : study::name(finding.verdict), isBad(finding.verdict));
         addDetail({}, coreText(finding.formula) + QStringLiteral(" = ") +
                           arithmetic(finding.substituted));
         addDetail(tr("band"), arithmetic(finding.band));
@@ -144,7 +144,7 @@ void ClaimsReportView::makePage() {
         addMissing();
     if (!report_.assumptions.empty()) {
         addHeading(tr("Assumed"));
-        for (const std::string& assumption : report_.assumptions)
+        for (const Message& assumption : report_.assumptions)
             addDetail({}, coreText(assumption));
     }
 }

@@ -1,6 +1,6 @@
 #include "ui/workspace/dialogs.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 
 #include <QCoreApplication>
 #include <QDialog>

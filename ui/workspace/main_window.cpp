@@ -1,6 +1,6 @@
 #include "ui/workspace/main_window.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/figures_view.h"
 #include "ui/editing/limits_list.h"
@@ -170,7 +170,7 @@ void MainWindow::connectParts() {
     connect(&document_, &Document::modifiedChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::refused, this, [this](const Problems& problems) {
-        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+        statusBar()->showMessage(coreText(problems.front().message), messageTime);
     });
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
     connect(numbers_, &NumberPanel::edited, this,
@@ -196,7 +196,7 @@ void MainWindow::connectParts() {
         updateActions();
     });
     connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {
-        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+        statusBar()->showMessage(coreText(problems.front().message), messageTime);
     });
 }
 

@@ -1,5 +1,6 @@
 #include "core/design/file.h"
 #include "core/exchange/solution_files.h"
+#include "ui/core_text.h"
 #include "ui/last_folder.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
@@ -118,7 +119,7 @@ bool MainWindow::saveAs() {
 bool MainWindow::saveTo(const QString& file) {
     fieldKeys_->commit();
     if (const auto problem = document_.save(file)) {
-        QMessageBox::warning(this, tr("Not saved"), QString::fromStdString(problem->message));
+        QMessageBox::warning(this, tr("Not saved"), coreText(problem->message));
         return false;
     }
     noteFolder(file);
@@ -147,7 +148,7 @@ void MainWindow::askForResultsFolder() {
 
 bool MainWindow::exportResults(const QString& folder) {
     if (const auto problem = exchange::writeSolution(*solution_, folder.toStdString())) {
-        QMessageBox::warning(this, tr("Not exported"), QString::fromStdString(problem->message));
+        QMessageBox::warning(this, tr("Not exported"), coreText(problem->message));
         return false;
     }
     statusBar()->showMessage(tr("channels.csv and summary.json written to %1").arg(folder),
