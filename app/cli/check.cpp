@@ -30,7 +30,7 @@ const char* word(Severity severity) {
 }
 
 void print(const Check& check) {
-    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message));
+    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message.english()));
     put(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit.empty() ? "" : " ", check.unit,
         check.limit);
     if (check.angle) {

@@ -1,4 +1,3 @@
-#include "core/solution/yes_no.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
@@ -89,10 +88,9 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
         ASSERT_EQ(engine.problem, "");
         for (int row = 0; row < table.rowCount(); ++row) {
             const auto& figure = engine.figures[static_cast<std::size_t>(row)];
-            EXPECT_EQ(table.item(row, column)->text(), !figure.value ? QStringLiteral("–")
-                                                       : solution::isYesNo(figure)
-                                                           ? figureText(figure)
-                                                           : figureText(*figure.value))
+            EXPECT_EQ(table.item(row, column)->text(), !figure.value    ? QStringLiteral("–")
+                                                       : figure.isYesNo ? figureText(figure)
+                                                                        : figureText(*figure.value))
                 << figure.name << " of " << study::label(engine.engine);
         }
     }
@@ -256,7 +254,7 @@ TEST_F(ComparisonTest, AReferenceThatCannotRunSaysWhyAndLeavesTheOthers) {
     Edit edit;
     edit.changes = {{"/reference/rod_ratio", 0.9}, {"/friction/guide_coefficient", 0.9}};
     const Problems problems = window_->document().apply(edit);
-    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message;
+    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message.english();
     ASSERT_TRUE(waitUntilSolved());
     ASSERT_TRUE(waitUntilCompared());
     EXPECT_EQ(pane().plot().plottableCount(), 3);

@@ -3,7 +3,7 @@
 #include "core/files/source_date.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/turn_events.h"
 #include "ui/report/report_drawings.h"
