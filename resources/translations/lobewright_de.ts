@@ -6663,7 +6663,7 @@
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kreisprozess wiederholt sich auf %1 genau und nicht genauer.</translation>
     </message>
 </context>
 <context>
@@ -7699,6 +7699,10 @@
 </context>
 <context>
     <name>StudyLimits</name>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
+    </message>
     <message>
         <source>a roller lifts off</source>
         <translation>eine Rolle hebt ab</translation>
