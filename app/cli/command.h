@@ -21,6 +21,9 @@ enum ExitStatus {
     interrupted = 130  ///< stopped by Ctrl-C or a request to end, as shells report it
 };
 
+/// Of one study, so that its table stays within what a person can look at.
+inline constexpr int mostPoints = 100000;
+
 /// What the chosen command does once all arguments have been read.
 using Action = std::function<int()>;
 
@@ -33,6 +36,7 @@ void addClaims(CLI::App& program, Action& action);
 void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
+void addSolveFor(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);

@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <functional>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -93,6 +94,7 @@ class Visitor {
     /// A number, or one word instead of it.
     void numberOrWord(const Key& key, double& value, const Word& word, bool& isWord);
     void numbers(const Key& key, const Key& item, std::vector<double>& values);
+    void texts(const Key& key, const Key& item, std::vector<std::string>& values);
     void integer(const Key& key, int& value);
     void flag(const Key& key, bool& value);
     void text(const Key& key, std::string& value);
@@ -110,6 +112,10 @@ class Visitor {
                   Body body);
     template <class Item, class Body>
     void list(const Key& key, std::string_view itemLabel, std::vector<Item>& items, Body body);
+    /// A section whose keys are not fixed; the body sees each entry.
+    template <class Item, class Body>
+    void entries(const Key& key, std::string_view itemLabel, std::map<std::string, Item>& items,
+                 Body body);
     /// Keys that are used only under a condition. The body also runs where a visitor wants to see
     /// unused keys.
     template <class Body>
@@ -136,6 +142,16 @@ class Visitor {
     virtual void leaveList() {}
     virtual void enterItem(std::size_t index) { (void)index; }
     virtual void leaveItem() {}
+    /// Sections without fixed keys: the entries to walk, nothing to leave them as they are.
+    virtual std::optional<std::vector<std::string>> enterEntries(const Key& key,
+                                                                 std::vector<std::string> names) {
+        (void)key;
+        (void)names;
+        return std::nullopt;
+    }
+    virtual void leaveEntries() {}
+    virtual void enterEntry(const std::string& name) { (void)name; }
+    virtual void leaveEntry() {}
     /// True for a visitor that fills lists and optional sections itself: it gets new ones.
     virtual bool startsEmpty() const { return false; }
     /// Whether an optional section or list is there.
@@ -148,7 +164,7 @@ class Visitor {
 
     bool isRequired(const Key& key) const;
     const std::string& path() const { return places_.back().path; }
-    std::string pathOf(std::string_view name) const { return path() + "/" + std::string(name); }
+    std::string pathOf(std::string_view name) const; ///< of a key of the section at hand
     const std::string& label() const { return places_.back().label; }
 
   private:
@@ -168,6 +184,7 @@ void describe(Visitor& visitor, Design& design);
 void describeEngine(Visitor& visitor, Design& design);
 void describeSnapshots(Visitor& visitor, std::vector<Snapshot>& snapshots);
 void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
+void describeKnowledge(Visitor& visitor, Knowledge& knowledge);
 void describeTracks(Visitor& visitor, Tracks& tracks);
 void describePorts(Visitor& visitor, ports::Rows& rows);
 void describeGas(Visitor& visitor, gas::Settings& gas);
@@ -178,6 +195,9 @@ void describeReference(Visitor& visitor, Reference& reference);
 void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
 
+/// The bounds of a key are those of what could be built and run, generously: from model engines of
+/// a few millimetres to engines larger than any ship's. They are there so that every value within
+/// them can be computed with; whether it is a good one is for the limits list to say.
 inline constexpr Range between(double min, double max) {
     return {min, max, false, false};
 }
@@ -251,6 +271,29 @@ void Visitor::list(const Key& key, std::string_view itemLabel, std::vector<Item>
         pop();
     }
     leaveList();
+    pop();
+}
+
+template <class Item, class Body>
+void Visitor::entries(const Key& key, std::string_view itemLabel,
+                      std::map<std::string, Item>& items, Body body) {
+    std::vector<std::string> present;
+    for (const auto& entry : items) {
+        present.push_back(entry.first);
+    }
+    const auto names = enterEntries(key, std::move(present));
+    if (!names) {
+        return;
+    }
+    push(key.name, key.label, true);
+    for (const std::string& name : *names) {
+        enterEntry(name);
+        push(name, itemLabel, true);
+        body(items[name]);
+        leaveEntry();
+        pop();
+    }
+    leaveEntries();
     pop();
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/contact/settings.h"
+#include "core/design/knowledge.h"
 #include "core/design/reference.h"
 #include "core/ends.h"
 #include "core/gas/settings.h"
@@ -71,6 +72,7 @@ struct Design {
     Reference reference;
     track::Blank trackBlank;
     Limits limits;
+    Knowledge knowledge;             ///< origins and ranges of inputs; no stage looks at them
     std::vector<Snapshot> snapshots; ///< alternatives kept beside it; no stage looks at them
     bool operator==(const Design&) const = default;
 };

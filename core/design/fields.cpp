@@ -26,6 +26,7 @@ std::vector<std::string> labelsOf(std::span<const Word> words) {
 
 class FieldLister final : public Visitor {
   public:
+    explicit FieldLister(bool ofAllKinds) : ofAllKinds_(ofAllKinds) {}
     std::vector<Field> fields;
 
     bool walksSnapshots() const override { return false; }
@@ -50,7 +51,18 @@ class FieldLister final : public Visitor {
                 {}});
         return now;
     }
+    bool enterBranch(const Condition&, bool applies) override { return applies || ofAllKinds_; }
+
+  private:
+    bool ofAllKinds_;
 };
+
+std::vector<Field> listed(const Design& design, bool ofAllKinds) {
+    FieldLister lister(ofAllKinds);
+    Design shown = design;
+    describe(lister, shown);
+    return std::move(lister.fields);
+}
 
 /// Changes the one value at a path.
 class FieldSetter final : public Visitor {
@@ -121,6 +133,10 @@ class RangeCheck final : public Visitor {
         }
         return size;
     }
+    std::optional<std::vector<std::string>> enterEntries(const Key&,
+                                                         std::vector<std::string> names) override {
+        return names;
+    }
     bool isPresent(const Key&, const PresenceWords&, bool now) override { return now; }
 
   private:
@@ -130,10 +146,11 @@ class RangeCheck final : public Visitor {
 } // namespace
 
 std::vector<Field> fields(const Design& design) {
-    FieldLister lister;
-    Design shown = design;
-    describe(lister, shown);
-    return std::move(lister.fields);
+    return listed(design, false);
+}
+
+std::vector<Field> fieldsOfAllKinds(const Design& design) {
+    return listed(design, true);
 }
 
 std::optional<Field> findField(const Design& design, std::string_view path) {
@@ -154,6 +171,18 @@ Result<Design> withField(const Design& design, std::string_view path, const Fiel
     }
     if (!setter.isFound()) {
         return Problem{std::string(path), fmt::format("\"{}\" is no value of this design", path)};
+    }
+    return changed;
+}
+
+Result<Design> withFields(const Design& design, const FieldValues& values) {
+    Design changed = design;
+    for (const auto& [path, value] : values) {
+        auto next = withField(changed, path, value);
+        if (!next) {
+            return next.problems();
+        }
+        changed = std::move(next).value();
     }
     return changed;
 }

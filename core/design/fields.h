@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -50,8 +51,15 @@ struct Field {
 /// Snapshots are kept as a whole: their values are no fields.
 std::vector<Field> fields(const Design& design);
 
+/// The same with the keys of kinds that the design does not use at present.
+std::vector<Field> fieldsOfAllKinds(const Design& design);
+
 /// A copy of the design with one value changed. Errors: unknown path, wrong type, out of range.
 Result<Design> withField(const Design& design, std::string_view path, const FieldValue& value);
+
+/// The same for several values, in this order.
+using FieldValues = std::vector<std::pair<std::string, FieldValue>>;
+Result<Design> withFields(const Design& design, const FieldValues& values);
 
 /// Every single value outside its range and every list with too few or too many entries.
 enum class WithSnapshots { no, yes };

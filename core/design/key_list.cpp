@@ -24,6 +24,11 @@ class KeyCollector final : public Visitor {
         add(key.name);
         return 1;
     }
+    std::optional<std::vector<std::string>> enterEntries(const Key& key,
+                                                         std::vector<std::string>) override {
+        add(key.name);
+        return std::vector<std::string>{"*"};
+    }
     bool isPresent(const Key&, const PresenceWords&, bool) override { return true; }
     bool enterBranch(const Condition&, bool) override { return true; }
 

@@ -16,9 +16,6 @@ namespace {
 
 using nlohmann::json;
 
-/// A list of a million wrong keys helps nobody.
-constexpr std::size_t mostProblems = 500;
-
 const char* typeName(const json& value) {
     return value.is_object() ? "a group of keys" : value.is_array() ? "a list" : "a single value";
 }
@@ -72,11 +69,7 @@ const json* Reader::child(std::string_view name) {
 }
 
 void Reader::report(const std::string& path, std::string message) {
-    if (problems_.size() < mostProblems) {
-        problems_.push_back({path, std::move(message)});
-    } else if (problems_.size() == mostProblems) {
-        problems_.push_back({"", "there are more problems than are listed here"});
-    }
+    addProblem(problems_, {path, std::move(message)});
 }
 
 bool Reader::reportUnused(const Key& key, const json* value) {
@@ -196,14 +189,32 @@ std::optional<std::size_t> Reader::enterList(const Key& key, std::size_t) {
     return size;
 }
 
-void Reader::enterItem(std::size_t index) {
+void Reader::enterObject(const json& item, const std::string& place) {
     static const json nothing = json::object();
-    const json& item = levels_.back().node->at(index);
     if (!item.is_object()) {
-        report(pathOf(std::to_string(index)),
-               fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
+        report(place, fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
     }
     levels_.push_back({item.is_object() ? &item : &nothing, {}, !item.is_object()});
+}
+
+void Reader::enterItem(std::size_t index) {
+    enterObject(levels_.back().node->at(index), pathOf(std::to_string(index)));
+}
+
+std::optional<std::vector<std::string>> Reader::enterEntries(const Key& key,
+                                                             std::vector<std::string>) {
+    if (!enter(key)) {
+        return std::nullopt;
+    }
+    std::vector<std::string> names;
+    for (const auto& entry : levels_.back().node->items()) {
+        names.push_back(entry.key());
+    }
+    return names;
+}
+
+void Reader::enterEntry(const std::string& name) {
+    enterObject(levels_.back().node->at(name), pathOf(name));
 }
 
 bool Reader::isPresent(const Key& key, const PresenceWords& words, bool) {
@@ -255,6 +266,9 @@ void Reader::reportUnknownKeys() {
         const auto isKnown = std::ranges::find(level.known, entry.key()) != level.known.end();
         if (isKnown) {
             continue;
+        }
+        if (problems_.size() > mostProblems) {
+            return; // looking for the nearest key takes its time
         }
         const std::string name = excerpt(entry.key());
         const std::string home = sectionOf(entry.key());

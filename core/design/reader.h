@@ -25,6 +25,11 @@ class Reader final : public Visitor {
     void leaveList() override { levels_.pop_back(); }
     void enterItem(std::size_t index) override;
     void leaveItem() override { leave(); }
+    std::optional<std::vector<std::string>> enterEntries(const Key& key,
+                                                         std::vector<std::string> names) override;
+    void leaveEntries() override { levels_.pop_back(); }
+    void enterEntry(const std::string& name) override;
+    void leaveEntry() override { leave(); }
     bool isPresent(const Key& key, const PresenceWords& words, bool now) override;
     bool enterBranch(const Condition& condition, bool applies) override;
     void leaveBranch() override { unused_ = nullptr; }
@@ -41,6 +46,7 @@ class Reader final : public Visitor {
     const nlohmann::json* find(std::string_view name) const;
     /// The same; notes the key as known.
     const nlohmann::json* child(std::string_view name);
+    void enterObject(const nlohmann::json& item, const std::string& place);
     bool reportUnused(const Key& key, const nlohmann::json* value);
     void reportMissing(const Key& key);
     void reportUnknownKeys();

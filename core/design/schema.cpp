@@ -161,6 +161,20 @@ class SchemaWriter final : public Visitor {
         open(item);
     }
     void leaveItem() override { leave(); }
+    std::optional<std::vector<std::string>> enterEntries(const Key& key,
+                                                         std::vector<std::string>) override {
+        Tree& object = add(key, container(key, "object"));
+        object["propertyNames"] = {{"pattern", "^(/[^/]+)+$"}};
+        levels_.push_back({&object, {}, {}});
+        return std::vector<std::string>{"*"};
+    }
+    void leaveEntries() override { levels_.pop_back(); }
+    void enterEntry(const std::string&) override {
+        Tree& entry = (*levels_.back().object)["additionalProperties"];
+        entry["type"] = "object";
+        open(entry);
+    }
+    void leaveEntry() override { leave(); }
     bool isPresent(const Key& key, const PresenceWords& presence, bool) override {
         absent_ = presence.absentIsWord ? Tree(presence.words[0].key) : Tree();
         isOptional_ = true;

@@ -174,6 +174,9 @@ Problems brokenSnapshotRules(const Design& design, const Problems& known) {
              brokenRules(snapshots[i].design, inside(known, place + "/design"))) {
             problems.push_back({place + "/design" + problem.path, problem.message});
         }
+        for (const Problem& problem : brokenKnowledgeRules(snapshots[i].design)) {
+            problems.push_back({place + "/design" + problem.path, problem.message});
+        }
     }
     return problems;
 }

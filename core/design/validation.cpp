@@ -231,6 +231,8 @@ Problems validate(const Design& design) {
     Problems problems = checkRanges(design);
     Problems broken = brokenRules(design, problems);
     problems.insert(problems.end(), broken.begin(), broken.end());
+    broken = brokenKnowledgeRules(design);
+    problems.insert(problems.end(), broken.begin(), broken.end());
     broken = brokenSnapshotRules(design, problems);
     problems.insert(problems.end(), broken.begin(), broken.end());
     return problems;

@@ -1,4 +1,6 @@
 #include "core/design/catalogue.h"
+#include "core/design/document.h"
+#include "core/printable.h"
 
 #include <fmt/format.h>
 
@@ -64,16 +66,16 @@ std::string Condition::describe() const {
 
 namespace {
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     constexpr std::size_t longest = 60;
     if (text.size() <= longest) {
-        return fmt::format("\"{}\"", text);
+        return fmt::format("\"{}\"", printable(text));
     }
     std::size_t cut = longest;
     while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0U) == 0x80U) {
         --cut; // never inside a character
     }
-    return fmt::format("\"{}…\"", text.substr(0, cut));
+    return fmt::format("\"{}…\"", printable(text.substr(0, cut)));
 }
 
 std::string show(const FieldValue& value) {
@@ -81,7 +83,7 @@ std::string show(const FieldValue& value) {
         std::string operator()(double number) const { return fmt::format("{}", number); }
         std::string operator()(int number) const { return fmt::format("{}", number); }
         std::string operator()(bool flag) const { return flag ? "true" : "false"; }
-        std::string operator()(const std::string& text) const { return quoted(text); }
+        std::string operator()(const std::string& text) const { return inQuotes(text); }
         std::string operator()(std::monostate) const { return "null"; }
     } const text;
     return std::visit(text, value);
@@ -159,10 +161,10 @@ Result<FieldValue> admitText(const Scalar& scalar, const std::string& text) {
     if (scalar.kind != FieldKind::text && !isWord(scalar.words, text)) {
         return broken(scalar, text);
     }
-    const double length = static_cast<double>(text.size());
-    if (scalar.kind == FieldKind::text && length > scalar.key.range.max) {
-        return Problem{"", fmt::format("{} has {} bytes; it must have at most {}", scalar.key.label,
-                                       text.size(), scalar.key.range.max)};
+    const std::size_t length = characterCount(text); // as a JSON Schema counts
+    if (scalar.kind == FieldKind::text && static_cast<double>(length) > scalar.key.range.max) {
+        return Problem{"", fmt::format("{} has {} characters; it must have at most {}",
+                                       scalar.key.label, length, scalar.key.range.max)};
     }
     return FieldValue{text};
 }
@@ -195,6 +197,10 @@ Result<FieldValue> admit(const Scalar& scalar, const FieldValue& value) {
 void Visitor::push(std::string_view name, std::string_view label, bool required) {
     Place place{pathOf(name), std::string(label), required};
     places_.push_back(std::move(place));
+}
+
+std::string Visitor::pathOf(std::string_view name) const {
+    return pointer(path(), name);
 }
 
 bool Visitor::isRequired(const Key& key) const {
@@ -250,6 +256,23 @@ void Visitor::numbers(const Key& key, const Key& item, std::vector<double>& valu
         numbered.name = name;
         numbered.label = itemLabel;
         number(numbered, values[i]);
+    }
+    leaveList();
+    pop();
+}
+
+void Visitor::texts(const Key& key, const Key& item, std::vector<std::string>& values) {
+    const auto size = enterList(key, values.size());
+    if (!size) {
+        return;
+    }
+    values.resize(*size);
+    push(key.name, key.label, true);
+    for (std::size_t i = 0; i < *size; ++i) {
+        const std::string name = std::to_string(i);
+        Key numbered = item;
+        numbered.name = name;
+        text(numbered, values[i]);
     }
     leaveList();
     pop();

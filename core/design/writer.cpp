@@ -23,7 +23,9 @@ class Writer final : public Visitor {
             Tree operator()(bool value) const { return value; }
             Tree operator()(const std::string& value) const { return value; }
         } const tree;
-        const bool isNull = std::holds_alternative<std::monostate>(scalar.value);
+        const auto* word = std::get_if<std::string>(&scalar.value);
+        const bool isNull =
+            std::holds_alternative<std::monostate>(scalar.value) || (word && word->empty());
         if (!isNull || scalar.key.writtenWhenNull) {
             put(scalar.key.name, std::visit(tree, scalar.value));
         }
@@ -46,6 +48,19 @@ class Writer final : public Visitor {
     void leaveList() override { nodes_.pop_back(); }
     void enterItem(std::size_t) override { nodes_.push_back(&put({}, Tree::object())); }
     void leaveItem() override { nodes_.pop_back(); }
+    std::optional<std::vector<std::string>> enterEntries(const Key& key,
+                                                         std::vector<std::string> names) override {
+        if (names.empty() && !key.writtenWhenNull) {
+            return std::nullopt;
+        }
+        enter(key);
+        return names;
+    }
+    void leaveEntries() override { leave(); }
+    void enterEntry(const std::string& name) override {
+        nodes_.push_back(&put(name, Tree::object()));
+    }
+    void leaveEntry() override { leave(); }
     bool isPresent(const Key& key, const PresenceWords& words, bool now) override {
         if (!now) {
             put(key.name, words.absentIsWord ? Tree(std::string(words.words[0].key)) : Tree());

@@ -30,6 +30,8 @@ struct Edit {
     QString mergeKey;
     /// The list of snapshots as it shall be; none: it stays.
     std::optional<std::vector<design::Snapshot>> snapshots = std::nullopt;
+    /// Origins and ranges as they shall be; none: they stay, widened to hold the new values.
+    std::optional<design::Knowledge> knowledge = std::nullopt;
 };
 
 } // namespace lobewright::ui

@@ -255,6 +255,25 @@ bool isDwell(const design::Design& design, const std::string& listPath, int inde
     return shape && shape->segments[static_cast<size_t>(index)].kind == SegmentKind::dwell;
 }
 
+/// Where a row stands after the change; none: it is gone.
+std::optional<int> placeAfter(RowChange change, int index, int row) {
+    switch (change) {
+    case RowChange::remove:
+        if (row == index)
+            return std::nullopt;
+        return row > index ? row - 1 : row;
+    case RowChange::moveUp:
+        return row == index ? row - 1 : row == index - 1 ? row + 1 : row;
+    case RowChange::moveDown:
+        return row == index ? row + 1 : row == index + 1 ? row - 1 : row;
+    case RowChange::split:
+    case RowChange::addDwell:
+    case RowChange::addBelow:
+        break;
+    }
+    return row > index ? row + 1 : row;
+}
+
 } // namespace
 
 bool isRowList(const std::string& path) {
@@ -272,6 +291,8 @@ std::optional<Edit> rowEdit(const design::Design& design, const std::string& lis
     edit.text = words(change).arg(index + 1);
     if (change == RowChange::split && isDwell(design, listPath, index))
         edit.text = Words::tr("Split dwell %1").arg(index + 1);
+    next.knowledge = design::movedRows(design.knowledge, listPath,
+                                       [&](int row) { return placeAfter(change, index, row); });
     edit.replacement = std::move(next);
     return edit;
 }

@@ -1,0 +1,152 @@
+#include "core/study/solve_for.h"
+
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "app/cli/files.h"
+#include "app/cli/progress.h"
+#include "app/cli/solving.h"
+#include "core/design/file.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct SolveForArguments {
+    DesignArguments design;
+    study::Goal goal;
+    std::optional<double> near;
+    std::string file;
+};
+
+std::string spaced(const std::string& unit) {
+    return unit.empty() ? std::string() : " " + unit;
+}
+
+/// "2.17 bar: 60 kW"
+std::string shown(const study::Trial& trial, const study::GoalAnswer& answer) {
+    return fmt::format("{:.9g}{}: {:.9g}{}", trial.input, spaced(answer.input.unit), trial.result,
+                       spaced(answer.result.unit));
+}
+
+/// The solution nearest to where the person wants it.
+study::Trial chosen(const study::GoalAnswer& answer, double near) {
+    return std::ranges::min(answer.solutions, {}, [near](const study::Trial& trial) {
+        return std::abs(trial.input - near);
+    });
+}
+
+void showDifferences(const solution::Solution& before, const solution::Solution& after) {
+    fmt::print("\n{:<38} {:>14} {:>14}\n", "result", "before", "after");
+    const auto text = [](const solution::Figure& figure) {
+        return figure.value ? fmt::format("{:.6g}", *figure.value) : std::string("-");
+    };
+    for (const auto& difference : study::figureDifferences(before, after)) {
+        fmt::print("{:<38} {:>14} {:>14}\n", difference.after.name, text(difference.before),
+                   text(difference.after));
+    }
+}
+
+void sayNotReachable(const study::Goal& goal, const study::GoalAnswer& answer) {
+    const char* which = goal.target > answer.highest.result  ? "largest"
+                        : goal.target < answer.lowest.result ? "smallest"
+                                                             : "nearest";
+    fmt::print(stderr,
+               "{} = {:.9g} is not reachable between {:.9g} and {:.9g}{}: the {} is {:.9g}{} at "
+               "{:.9g}{}\n",
+               goal.result, goal.target, goal.from, goal.to, spaced(answer.input.unit), which,
+               answer.nearest.result, spaced(answer.result.unit), answer.nearest.input,
+               spaced(answer.input.unit));
+}
+
+/// Status done once the changed design is written and what changed is told.
+int writeChanged(const SolveForArguments& given, const OutputFile& out,
+                 const design::Design& design, const design::Design& changed) {
+    const auto before = solveOrReport(given.design.file, design);
+    const auto after = solveOrReport(given.design.file, changed);
+    for (const auto* solved : {&before, &after}) {
+        if (const int* status = std::get_if<int>(solved)) {
+            return *status;
+        }
+    }
+    showDifferences(std::get<solution::Solution>(before), std::get<solution::Solution>(after));
+    return out.write(design::writeDesign(changed));
+}
+
+int solveFor(const SolveForArguments& given) {
+    const auto loaded = loadOrReport(given.design);
+    if (const int* status = std::get_if<int>(&loaded)) {
+        return *status;
+    }
+    const auto& design = std::get<design::Design>(loaded);
+    const OutputFile out("--out", given.file, {given.design.file});
+    if (const int status = out.check()) {
+        return status;
+    }
+    bool wasInterrupted = false;
+    const auto answer = [&] {
+        Progress progress;
+        auto found = study::solveFor(design, given.goal, progress);
+        wasInterrupted = progress.isInterrupted();
+        return found;
+    }();
+    if (wasInterrupted) {
+        fmt::print(stderr, "stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!answer) {
+        report(given.design.file, answer.problems());
+        return wrongUsage;
+    }
+    if (answer->failed > 0) {
+        fmt::print(stderr, "{} of {} values cannot be built or run: {}\n", answer->failed,
+                   study::sweepPoints, answer->failure);
+    }
+    if (answer->solutions.empty()) {
+        sayNotReachable(given.goal, *answer);
+        return notSolvable;
+    }
+    fmt::print("{} against {}\n", answer->result.name, given.goal.input);
+    for (const auto& trial : answer->solutions) {
+        fmt::print("{}\n", shown(trial, *answer));
+    }
+    const double near = given.near.value_or(std::get<double>(answer->input.value));
+    return writeChanged(given, out, design,
+                        study::withGoal(design, given.goal, chosen(*answer, near).input));
+}
+
+} // namespace
+
+void addSolveFor(CLI::App& program, Action& action) {
+    CLI::App* command = addCommand(program, "solve-for",
+                                   "Find the value of one input that gives a result its target");
+    const auto given = std::make_shared<SolveForArguments>();
+    addDesignArguments(*command, given->design);
+    command->add_option("--result", given->goal.result, "Name of a result in summary.json")
+        ->required()
+        ->type_name("NAME");
+    command->add_option("--value", given->goal.target, "Its target, in the unit of its name")
+        ->required();
+    command->add_option("--vary", given->goal.input, "JSON pointer of the input, /gas/lambda")
+        ->required()
+        ->type_name("POINTER");
+    command->add_option("--from", given->goal.from, "Lower end of its range, as in the file")
+        ->required();
+    command->add_option("--to", given->goal.to, "Upper end of its range")->required();
+    command->add_option("--near", given->near,
+                        "Of several solutions write the one nearest to this; the present value "
+                        "unless given");
+    command->add_option("--out", given->file, "Design file to write")
+        ->required()
+        ->type_name("DESIGN");
+    command->callback([&action, given] { action = [given] { return solveFor(*given); }; });
+}
+
+} // namespace lobewright::cli
