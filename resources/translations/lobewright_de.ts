@@ -6599,7 +6599,7 @@
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kreisprozess wiederholt sich auf %1 genau und nicht genauer.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is listed twice; each option must be listed once</source>
@@ -8231,6 +8231,10 @@
     <message>
         <source>mean piston speed above its limit</source>
         <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
     </message>
 </context>
 <context>
