@@ -7419,6 +7419,13 @@
     </message>
 </context>
 <context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
+</context>
+<context>
     <name>LoopWork</name>
     <message>
         <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href=&quot;view:pressure-volume&quot;&gt;Pressure over volume&lt;/a&gt;.</source>
