@@ -12820,4 +12820,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
     </message>
 </context>
+<context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
+</context>
 </TS>
