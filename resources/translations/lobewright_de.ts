@@ -6767,11 +6767,11 @@
     </message>
     <message>
         <source>%1 bar/(%2 bar) = %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bar/(%2 bar) = %3</translation>
     </message>
     <message>
         <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
     </message>
     <message>
         <source>%1 has %2 characters; it must have at most %3</source>
@@ -6779,115 +6779,115 @@
     </message>
     <message>
         <source>%1 kW at that speed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kW bei dieser Drehzahl</translation>
     </message>
     <message>
         <source>%1 lobe</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>2·%1 mm + %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>2·%1 mm + %2 mm</translation>
     </message>
     <message>
         <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch mit seinen Bedingungen oder ein gerechneter Entwurf des Motors.</translation>
     </message>
     <message>
         <source>A motoring test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch.</translation>
     </message>
     <message>
         <source>A test over a hundred hours with the oil weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
         <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
     </message>
     <message>
         <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
     </message>
     <message>
         <source>An outline drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
         <source>Another count of lobes or of power strokes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
     </message>
     <message>
         <source>Another cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Arbeitsverfahren.</translation>
     </message>
     <message>
         <source>Another number of power strokes per turn, or supply pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
         <source>Another reference engine: each reading is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Vergleichsmotor: Jede Lesart ist gezeigt.</translation>
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Drehzahl darunter.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, Hub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
     </message>
     <message>
         <source>Firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>From %1 to %2 the volume at inner dead centre shrinks to %3 of itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 bis %2 schrumpft das Volumen im inneren Totpunkt auf das %3-Fache.</translation>
     </message>
     <message>
         <source>Highest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>JSON for Modern C++</source>
@@ -6895,39 +6895,39 @@
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Length and diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge und Durchmesser.</translation>
     </message>
     <message>
         <source>Lowest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölmasse je effektiver Arbeit.</translation>
     </message>
     <message>
         <source>Neither length nor diameter is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder Länge noch Durchmesser ist angegeben.</translation>
     </message>
     <message>
         <source>No arithmetic on published figures gives the friction of an engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
         <source>Nothing that the size could be held against is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
     </message>
     <message>
         <source>Of the range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bereichs.</translation>
     </message>
     <message>
         <source>Oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>Open CASCADE %1</source>
@@ -6935,63 +6935,63 @@
     </message>
     <message>
         <source>Over all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsmotor</translation>
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenwinkel von einer Zündung zur nächsten.</translation>
     </message>
     <message>
         <source>Speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>The interval, and the power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>The lowest and the highest ratio.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das niedrigste und das höchste Verhältnis.</translation>
     </message>
     <message>
         <source>The oil consumption is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ölverbrauch ist nicht angegeben.</translation>
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ladedruck des gebauten Motors.</translation>
     </message>
     <message>
         <source>The travel of the adjuster as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg des gebauten Verstellers.</translation>
     </message>
     <message>
         <source>Torque, displacement, and power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungleich verteilte Zylinder oder Zylinder, die zusammen zünden.</translation>
     </message>
     <message>
         <source>Which engine the usual one is; every reading is shown where it is not said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Motor der übliche ist; wo das nicht gesagt ist, wird jede Lesart gezeigt.</translation>
     </message>
     <message>
         <source>a key has %1 bytes; keys have at most %2</source>
@@ -6999,11 +6999,11 @@
     </message>
     <message>
         <source>above the program&apos;s own estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>über der eigenen Schätzung des Programms</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis</translation>
     </message>
     <message>
         <source>compiler %1</source>
@@ -7015,31 +7015,31 @@
     </message>
     <message>
         <source>firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>friction as at the end of the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung wie am Ende der Näherung</translation>
     </message>
     <message>
         <source>friction by the fit extended</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung nach der fortgesetzten Näherung</translation>
     </message>
     <message>
         <source>friction compared with a usual engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung verglichen mit einem üblichen Motor</translation>
     </message>
     <message>
         <source>oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>oneTBB %1</source>
@@ -7047,43 +7047,43 @@
     </message>
     <message>
         <source>racing and light aircraft two-strokes</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
     <message>
         <source>range of the compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
         <source>secondary value, not checked against the printed source</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation type="unfinished"></translation>
+        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
     </message>
     <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
-        <translation type="unfinished"></translation>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
     </message>
     <message>
         <source>the open design fires every %1° at the shortest</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>the table has more than %1 rows</source>
@@ -7099,23 +7099,23 @@
     </message>
     <message>
         <source>torque at low speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment bei niedriger Drehzahl</translation>
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>within the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Näherung</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
 </context>
 <context>
@@ -7279,6 +7279,43 @@
     <message>
         <source>%1 against %2 of the baseline</source>
         <translation>%1 gegenüber %2 im Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
+    <name>FileConflict</name>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>FileToWrite</name>
+    <message>
+        <source>“%1” is already in the folder %2. Replace it?</source>
+        <translation>„%1“ gibt es im Ordner %2 schon. Ersetzen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files of these names are already in the folder %1, “%2” among them. Replace them?</source>
+        <translation>
+            <numerusform>%n Datei dieses Namens gibt es im Ordner %1 schon: „%2“. Ersetzen?</numerusform>
+            <numerusform>%n Dateien dieser Namen gibt es im Ordner %1 schon, darunter „%2“. Ersetzen?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Replace what is there?</source>
+        <translation>Vorhandenes ersetzen?</translation>
+    </message>
+    <message>
+        <source>&amp;Replace</source>
+        <translation>E&amp;rsetzen</translation>
     </message>
 </context>
 <context>
@@ -8578,7 +8615,7 @@
     </message>
     <message>
         <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist verbrannt: Was dieser Druck auf dem Weg nach außen zurückgibt, ist weniger, als das Verdichten kostete; die Welle muss angetrieben werden.</translation>
     </message>
 </context>
 <context>
@@ -8686,6 +8723,13 @@
     <message>
         <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
         <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Autosave</name>
+    <message>
+        <source>the folder %1 cannot be written</source>
+        <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
     </message>
 </context>
 <context>
@@ -9166,11 +9210,11 @@
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezogene Filmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -9202,6 +9246,13 @@
     <message>
         <source>Shaft %1, seen from the inlet end</source>
         <translation>Welle %1, vom Einlassende gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Document</name>
+    <message>
+        <source>Reload the file</source>
+        <translation>Datei neu laden</translation>
     </message>
 </context>
 <context>
@@ -9478,11 +9529,11 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht %1 zum Drehen</translation>
     </message>
     <message>
         <source>Driven by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angetrieben mit %1</translation>
     </message>
 </context>
 <context>
@@ -9561,6 +9612,75 @@
     <message>
         <source>Leaves the figures whose names hold these words</source>
         <translation>Lässt die Zahlen stehen, deren Namen diese Wörter enthalten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FileConflict</name>
+    <message>
+        <source>Snapshots</source>
+        <translation>Varianten</translation>
+    </message>
+    <message>
+        <source>File changed by another program</source>
+        <translation>Datei von einem anderen Programm geändert</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
+        <translation>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>In this window</source>
+        <translation>In diesem Fenster</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>In der Datei</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Overwrite the file</source>
+        <translation>Datei ü&amp;berschreiben</translation>
+    </message>
+    <message>
+        <source>The design of this window is saved; what the file holds now is lost</source>
+        <translation>Der Entwurf dieses Fensters wird gespeichert; der jetzige Inhalt der Datei geht verloren</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Both stay: this window goes into another file</source>
+        <translation>Beides bleibt: dieses Fenster wird in eine andere Datei gespeichert</translation>
+    </message>
+    <message>
+        <source>&amp;Reload the file</source>
+        <translation>Datei neu &amp;laden</translation>
+    </message>
+    <message>
+        <source>This window takes what the file holds; can be undone</source>
+        <translation>Dieses Fenster übernimmt den Inhalt der Datei; lässt sich rückgängig machen</translation>
     </message>
 </context>
 <context>
@@ -10010,35 +10130,35 @@
     </message>
     <message>
         <source>Lever arm compared with a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebelarm verglichen mit einer Kurbel</translation>
     </message>
     <message>
         <source>Geared crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersetzte Kurbel</translation>
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel auf eigener Welle</translation>
     </message>
     <message>
         <source>The same crank without gear, one cycle per revolution of its own shaft, drawn at the same point of the cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Kurbel ohne Übersetzung, ein Arbeitsspiel je Umdrehung ihrer eigenen Welle, an derselben Stelle des Arbeitsspiels gezeichnet.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel %2. Beide machen ein Arbeitsspiel je Umdrehung: Nur das Bewegungsgesetz unterscheidet sie.</translation>
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -11587,6 +11707,81 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::Safekeeping</name>
+    <message>
+        <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
+        <translation>Ungespeicherte Arbeit wird nicht gesichert: %1. Was nicht gespeichert ist, geht verloren, wenn Programm oder Rechner ausfallen.</translation>
+    </message>
+    <message>
+        <source>Recovery off</source>
+        <translation>Sicherung aus</translation>
+    </message>
+    <message>
+        <source>Unsaved work that cannot be read</source>
+        <translation>Ungespeicherte Arbeit, die nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>A copy of unsaved work (“%1”, %2) cannot be read by this version of the program: %3
+
+It was not deleted. It is kept as %4</source>
+        <translation>Eine Sicherung ungespeicherter Arbeit („%1“, %2) kann diese Version des Programms nicht lesen: %3
+
+Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
+        <translation>Das Programm wurde nicht ordentlich beendet, während „%1“ bearbeitet wurde. Die Änderungen bis %2 sind noch da.</translation>
+    </message>
+    <message>
+        <source>&amp;Recover them</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Discard them</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
+        <source>Ask again &amp;later</source>
+        <translation>&amp;Später wieder fragen</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+    </message>
+    <message>
+        <source>Compare…</source>
+        <translation>Vergleichen…</translation>
+    </message>
+    <message>
+        <source>Nothing is unsaved.</source>
+        <translation>Es ist nichts ungespeichert.</translation>
+    </message>
+    <message>
+        <source>Save your work now: no copy for recovery could be written.</source>
+        <translation>Bitte jetzt speichern: eine Sicherung konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>A copy of your unsaved work was written for recovery.</source>
+        <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
+    </message>
+    <message>
+        <source>A mistake of the program</source>
+        <translation>Fehler des Programms</translation>
+    </message>
+    <message>
+        <source>Something in the program went wrong, and that part was stopped: %1
+
+The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
+        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+
+Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -12539,7 +12734,7 @@
     </message>
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
     </message>
 </context>
 <context>
@@ -12611,201 +12806,6 @@
     <message>
         <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>FileConflict</name>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-</context>
-<context>
-    <name>FileToWrite</name>
-    <message>
-        <source>“%1” is already in the folder %2. Replace it?</source>
-        <translation>„%1“ gibt es im Ordner %2 schon. Ersetzen?</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n files of these names are already in the folder %1, “%2” among them. Replace them?</source>
-        <translation>
-            <numerusform>%n Datei dieses Namens gibt es im Ordner %1 schon: „%2“. Ersetzen?</numerusform>
-            <numerusform>%n Dateien dieser Namen gibt es im Ordner %1 schon, darunter „%2“. Ersetzen?</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Replace what is there?</source>
-        <translation>Vorhandenes ersetzen?</translation>
-    </message>
-    <message>
-        <source>&amp;Replace</source>
-        <translation>E&amp;rsetzen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::Autosave</name>
-    <message>
-        <source>the folder %1 cannot be written</source>
-        <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::Document</name>
-    <message>
-        <source>Reload the file</source>
-        <translation>Datei neu laden</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::FileConflict</name>
-    <message>
-        <source>Snapshots</source>
-        <translation>Varianten</translation>
-    </message>
-    <message>
-        <source>File changed by another program</source>
-        <translation>Datei von einem anderen Programm geändert</translation>
-    </message>
-    <message numerus="yes">
-        <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
-        <translation>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
-    </message>
-    <message>
-        <source>Differences</source>
-        <translation>Abweichungen</translation>
-    </message>
-    <message>
-        <source>Input</source>
-        <translation>Eingabe</translation>
-    </message>
-    <message>
-        <source>In this window</source>
-        <translation>In diesem Fenster</translation>
-    </message>
-    <message>
-        <source>In the file</source>
-        <translation>In der Datei</translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>und %n weitere</numerusform>
-            <numerusform>und %n weitere</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>&amp;Overwrite the file</source>
-        <translation>Datei ü&amp;berschreiben</translation>
-    </message>
-    <message>
-        <source>The design of this window is saved; what the file holds now is lost</source>
-        <translation>Der Entwurf dieses Fensters wird gespeichert; der jetzige Inhalt der Datei geht verloren</translation>
-    </message>
-    <message>
-        <source>Save &amp;as…</source>
-        <translation>Speichern &amp;unter…</translation>
-    </message>
-    <message>
-        <source>Both stay: this window goes into another file</source>
-        <translation>Beides bleibt: dieses Fenster wird in eine andere Datei gespeichert</translation>
-    </message>
-    <message>
-        <source>&amp;Reload the file</source>
-        <translation>Datei neu &amp;laden</translation>
-    </message>
-    <message>
-        <source>This window takes what the file holds; can be undone</source>
-        <translation>Dieses Fenster übernimmt den Inhalt der Datei; lässt sich rückgängig machen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::Safekeeping</name>
-    <message>
-        <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
-        <translation>Ungespeicherte Arbeit wird nicht gesichert: %1. Was nicht gespeichert ist, geht verloren, wenn Programm oder Rechner ausfallen.</translation>
-    </message>
-    <message>
-        <source>Recovery off</source>
-        <translation>Sicherung aus</translation>
-    </message>
-    <message>
-        <source>Unsaved work that cannot be read</source>
-        <translation>Ungespeicherte Arbeit, die nicht lesbar ist</translation>
-    </message>
-    <message>
-        <source>A copy of unsaved work (“%1”, %2) cannot be read by this version of the program: %3
-
-It was not deleted. It is kept as %4</source>
-        <translation>Eine Sicherung ungespeicherter Arbeit („%1“, %2) kann diese Version des Programms nicht lesen: %3
-
-Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
-    </message>
-    <message>
-        <source>Unsaved work found</source>
-        <translation>Ungespeicherte Arbeit gefunden</translation>
-    </message>
-    <message>
-        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
-        <translation>Das Programm wurde nicht ordentlich beendet, während „%1“ bearbeitet wurde. Die Änderungen bis %2 sind noch da.</translation>
-    </message>
-    <message>
-        <source>&amp;Recover them</source>
-        <translation>&amp;Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>&amp;Discard them</source>
-        <translation>&amp;Verwerfen</translation>
-    </message>
-    <message>
-        <source>Ask again &amp;later</source>
-        <translation>&amp;Später wieder fragen</translation>
-    </message>
-    <message>
-        <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
-    </message>
-    <message>
-        <source>Compare…</source>
-        <translation>Vergleichen…</translation>
-    </message>
-    <message>
-        <source>Nothing is unsaved.</source>
-        <translation>Es ist nichts ungespeichert.</translation>
-    </message>
-    <message>
-        <source>Save your work now: no copy for recovery could be written.</source>
-        <translation>Bitte jetzt speichern: eine Sicherung konnte nicht geschrieben werden.</translation>
-    </message>
-    <message>
-        <source>A copy of your unsaved work was written for recovery.</source>
-        <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
-    </message>
-    <message>
-        <source>A mistake of the program</source>
-        <translation>Fehler des Programms</translation>
-    </message>
-    <message>
-        <source>Something in the program went wrong, and that part was stopped: %1
-
-The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
-        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
-
-Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
     </message>
 </context>
 </TS>
