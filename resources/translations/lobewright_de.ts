@@ -6727,11 +6727,11 @@
     </message>
     <message>
         <source>%1 bar/(%2 bar) = %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bar/(%2 bar) = %3</translation>
     </message>
     <message>
         <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
     </message>
     <message>
         <source>%1 has %2 characters; it must have at most %3</source>
@@ -6739,95 +6739,95 @@
     </message>
     <message>
         <source>%1 kW at that speed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kW bei dieser Drehzahl</translation>
     </message>
     <message>
         <source>%1 lobe</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>2·%1 mm + %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>2·%1 mm + %2 mm</translation>
     </message>
     <message>
         <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch mit seinen Bedingungen oder ein gerechneter Entwurf des Motors.</translation>
     </message>
     <message>
         <source>A motoring test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch.</translation>
     </message>
     <message>
         <source>A test over a hundred hours with the oil weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
         <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
     </message>
     <message>
         <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
     </message>
     <message>
         <source>An outline drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
         <source>Another count of lobes or of power strokes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
     </message>
     <message>
         <source>Another cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Arbeitsverfahren.</translation>
     </message>
     <message>
         <source>Another number of power strokes per turn, or supply pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
         <source>Another reference engine: each reading is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Vergleichsmotor: Jede Lesart ist gezeigt.</translation>
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Drehzahl darunter.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, Hub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
     </message>
     <message>
         <source>Crank radius / rod length</source>
@@ -6839,23 +6839,23 @@
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
     </message>
     <message>
         <source>Firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>From %1 to %2 the volume at inner dead centre shrinks to %3 of itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 bis %2 schrumpft das Volumen im inneren Totpunkt auf das %3-Fache.</translation>
     </message>
     <message>
         <source>Highest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>JSON for Modern C++</source>
@@ -6863,15 +6863,15 @@
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Length and diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge und Durchmesser.</translation>
     </message>
     <message>
         <source>Lowest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
@@ -6879,7 +6879,7 @@
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölmasse je effektiver Arbeit.</translation>
     </message>
     <message>
         <source>Maximum shear stress over peak pressure</source>
@@ -6891,23 +6891,23 @@
     </message>
     <message>
         <source>Neither length nor diameter is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder Länge noch Durchmesser ist angegeben.</translation>
     </message>
     <message>
         <source>No arithmetic on published figures gives the friction of an engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
         <source>Nothing that the size could be held against is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
     </message>
     <message>
         <source>Of the range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bereichs.</translation>
     </message>
     <message>
         <source>Oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>Open CASCADE %1</source>
@@ -6915,11 +6915,11 @@
     </message>
     <message>
         <source>Over all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsmotor</translation>
     </message>
     <message>
         <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
@@ -6927,7 +6927,7 @@
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenwinkel von einer Zündung zur nächsten.</translation>
     </message>
     <message>
         <source>Specific film thickness</source>
@@ -6939,51 +6939,51 @@
     </message>
     <message>
         <source>Speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>The interval, and the power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>The lowest and the highest ratio.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das niedrigste und das höchste Verhältnis.</translation>
     </message>
     <message>
         <source>The oil consumption is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ölverbrauch ist nicht angegeben.</translation>
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ladedruck des gebauten Motors.</translation>
     </message>
     <message>
         <source>The travel of the adjuster as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg des gebauten Verstellers.</translation>
     </message>
     <message>
         <source>Torque, displacement, and power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungleich verteilte Zylinder oder Zylinder, die zusammen zünden.</translation>
     </message>
     <message>
         <source>Which engine the usual one is; every reading is shown where it is not said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Motor der übliche ist; wo das nicht gesagt ist, wird jede Lesart gezeigt.</translation>
     </message>
     <message>
         <source>a key has %1 bytes; keys have at most %2</source>
@@ -6991,11 +6991,11 @@
     </message>
     <message>
         <source>above the program&apos;s own estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>über der eigenen Schätzung des Programms</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis</translation>
     </message>
     <message>
         <source>compiler %1</source>
@@ -7007,31 +7007,31 @@
     </message>
     <message>
         <source>firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>friction as at the end of the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung wie am Ende der Näherung</translation>
     </message>
     <message>
         <source>friction by the fit extended</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung nach der fortgesetzten Näherung</translation>
     </message>
     <message>
         <source>friction compared with a usual engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung verglichen mit einem üblichen Motor</translation>
     </message>
     <message>
         <source>oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>oneTBB %1</source>
@@ -7043,23 +7043,23 @@
     </message>
     <message>
         <source>racing and light aircraft two-strokes</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
     <message>
         <source>range of the compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
         <source>secondary value, not checked against the printed source</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation type="unfinished"></translation>
+        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
@@ -7067,23 +7067,23 @@
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
     </message>
     <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
-        <translation type="unfinished"></translation>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
     </message>
     <message>
         <source>the open design fires every %1° at the shortest</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>the table has more than %1 rows</source>
@@ -7099,23 +7099,23 @@
     </message>
     <message>
         <source>torque at low speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment bei niedriger Drehzahl</translation>
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>within the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Näherung</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
 </context>
 <context>
@@ -8627,7 +8627,7 @@
     </message>
     <message>
         <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist verbrannt: Was dieser Druck auf dem Weg nach außen zurückgibt, ist weniger, als das Verdichten kostete; die Welle muss angetrieben werden.</translation>
     </message>
 </context>
 <context>
@@ -9222,11 +9222,11 @@
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezogene Filmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -9541,11 +9541,11 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht %1 zum Drehen</translation>
     </message>
     <message>
         <source>Driven by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angetrieben mit %1</translation>
     </message>
 </context>
 <context>
@@ -10142,35 +10142,35 @@
     </message>
     <message>
         <source>Lever arm compared with a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebelarm verglichen mit einer Kurbel</translation>
     </message>
     <message>
         <source>Geared crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersetzte Kurbel</translation>
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel auf eigener Welle</translation>
     </message>
     <message>
         <source>The same crank without gear, one cycle per revolution of its own shaft, drawn at the same point of the cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Kurbel ohne Übersetzung, ein Arbeitsspiel je Umdrehung ihrer eigenen Welle, an derselben Stelle des Arbeitsspiels gezeichnet.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel %2. Beide machen ein Arbeitsspiel je Umdrehung: Nur das Bewegungsgesetz unterscheidet sie.</translation>
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -12746,7 +12746,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
     </message>
 </context>
 <context>
