@@ -37,7 +37,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
     if (!node.is_object()) {
         return;
     }
-    for (const auto& [name, child] : node.value("properties", json::object()).items()) {
+    const json properties = node.value("properties", json::object());
+    for (const auto& [name, child] : properties.items()) {
         keys.insert(path + "/" + name);
         addKeys(child, path + "/" + name, keys);
     }
@@ -45,7 +46,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
         addKeys(node["items"], path + "/*", keys);
     }
     for (const char* list : {"oneOf", "anyOf", "allOf"}) {
-        for (const json& choice : node.value(list, json::array())) {
+        const json choices = node.value(list, json::array());
+        for (const json& choice : choices) {
             addKeys(choice, path, keys);
         }
     }
@@ -54,7 +56,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
             addKeys(node[branch], path, keys);
         }
     }
-    for (const auto& [name, child] : node.value("$defs", json::object()).items()) {
+    const json definitions = node.value("$defs", json::object());
+    for (const auto& [name, child] : definitions.items()) {
         addKeys(child, "$" + name, keys);
     }
 }
