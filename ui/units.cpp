@@ -10,92 +10,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <vector>
 
 namespace lobewright::ui {
 
 namespace {
 
-// Exact by definition: international inch, avoirdupois pound, standard gravity (NIST SP 811).
-constexpr double inch = 25.4;                             // [mm]
-constexpr double pound = 0.45359237;                      // [kg]
-constexpr double gravity = 9.80665;                       // [m/s²]
-constexpr double poundForce = pound * gravity;            // [N]
-constexpr double foot = 0.3048;                           // [m]
-constexpr double psi = poundForce / (inch * inch * 1e-6); // [Pa]
-constexpr double horsepower = 550.0 * foot * poundForce;  // [W]
-
-struct Row {
-    const char* metric;
-    const char* inch; ///< the same text: common to both systems
-    double factor = 1.0;
-    double offset = 0.0;
-};
-
-constexpr double thermalUnit = 1055.05585262; // international table [J]
-
-const std::vector<Row>& table() {
-    static const std::vector<Row> rows = {
-        {"mm", "in", 1.0 / inch},
-        {"µm", "µin", 1e3 / inch},
-        {"m", "ft", 1.0 / foot},
-        {"mm²", "in²", 1.0 / (inch * inch)},
-        {"cm²", "in²", 100.0 / (inch * inch)},
-        {"cm³", "in³", 1000.0 / (inch * inch * inch)},
-        {"1/mm", "1/in", inch},
-        {"mm/rad", "in/rad", 1.0 / inch},
-        {"mm/rad³", "in/rad³", 1.0 / inch},
-        {"mm/rad²", "in/rad²", 1.0 / inch},
-        {"mm/°", "in/°", 1.0 / inch},
-        {"mm/turn", "in/turn", 1.0 / inch},
-        {"m/s", "ft/s", 1.0 / foot},
-        {"m/s²", "ft/s²", 1.0 / foot},
-        {"m/s³", "ft/s³", 1.0 / foot},
-        {"s/m", "s/ft", foot},
-        {"N", "lbf", 1.0 / poundForce},
-        {"kN", "lbf", 1000.0 / poundForce},
-        {"N·m", "lb·ft", 1.0 / (poundForce * foot)},
-        {"J", "ft·lbf", 1.0 / (poundForce * foot)},
-        {"bar", "psi", 1e5 / psi},
-        {"MPa", "ksi", 1e3 / psi},
-        {"GPa", "10⁶ psi", 1e3 / psi},
-        {"1/GPa", "10⁻⁶/psi", psi / 1e3},
-        {"Pa·s", "µreyn", 1e6 / psi},
-        {"kW", "hp", 1e3 / horsepower},
-        {"W", "hp", 1.0 / horsepower},
-        {"W/mm²", "hp/in²", inch * inch / horsepower},
-        {"kg", "lb", 1.0 / pound},
-        {"g", "lb", 1e-3 / pound},
-        {"mg", "gr", 1e-6 / pound * 7000.0},
-        {"kg/h", "lb/h", 1.0 / pound},
-        {"g/kWh", "lb/hp·h", 1e-3 / pound * horsepower * 1e-3},
-        {"kg·m²", "lb·ft²", 1.0 / (pound * foot * foot)},
-        {"g/s", "lb/s", 1e-3 / pound},
-        {"kJ/kg", "Btu/lb", 1e3 * pound / thermalUnit},
-        {"MJ/kg", "Btu/lb", 1e6 * pound / thermalUnit},
-        {"J/(kg·K)", "ft·lbf/(lb·°F)", pound / (1.8 * poundForce * foot)},
-        {"W/(m²·K)", "Btu/(h·ft²·°F)", 3600.0 * foot * foot / (1.8 * thermalUnit)},
-        {"K", "°F", 1.8, -459.67},
-        {"", ""},
-        {"°", "°"},
-        {"shaft °", "shaft °"},
-        {"cycle °", "cycle °"},
-        {"° cycle", "° cycle"},
-        {"1/min", "1/min"},
-        {"rpm", "rpm"},
-        {"1/h", "1/h"},
-        {"h", "h"},
-        {"ms", "ms"},
-        {"s", "s"},
-        {"%", "%"},
-    };
-    return rows;
-}
-
-const Row* rowOf(const QString& metric) {
-    const auto found = std::ranges::find_if(
-        table(), [&](const Row& row) { return metric == QString::fromUtf8(row.metric); });
-    return found == table().end() ? nullptr : &*found;
+const lobewright::Unit* rowOf(const QString& metric) {
+    return findUnit(metric.toStdString());
 }
 
 // Units that are words are translated; symbols are not in the list of translations.
@@ -104,8 +25,8 @@ const Row* rowOf(const QString& metric) {
     QT_TRANSLATE_NOOP("Units", "° cycle"), QT_TRANSLATE_NOOP("Units", "rpm"),
     QT_TRANSLATE_NOOP("Units", "mm/turn"), QT_TRANSLATE_NOOP("Units", "in/turn")};
 
-QString inWords(const char* unit) {
-    return QCoreApplication::translate("Units", unit);
+QString inWords(std::string_view unit) {
+    return QCoreApplication::translate("Units", std::string(unit).c_str());
 }
 
 const auto setting = QStringLiteral("window/units");
@@ -114,9 +35,10 @@ const auto setting = QStringLiteral("window/units");
 const QRegularExpression& quantityPattern() {
     static const QRegularExpression pattern = [] {
         QStringList units;
-        for (const Row& row : table()) {
-            if (row.factor != 1.0)
-                units << QRegularExpression::escape(QString::fromUtf8(row.metric));
+        for (const lobewright::Unit* row : allUnits()) {
+            if (!row->inchSymbol.empty())
+                units << QRegularExpression::escape(
+                    QString::fromStdString(std::string(row->symbol)));
         }
         std::ranges::sort(units, std::ranges::greater(), &QString::size);
         return QRegularExpression(
@@ -173,12 +95,14 @@ void Units::restore() {
 }
 
 Unit unitFor(const QString& metric) {
-    const Row* row = rowOf(metric);
-    if (!row)
-        return {metric};
-    if (Units::instance().system() == UnitSystem::metric)
-        return {inWords(row->metric)};
-    return {inWords(row->inch), row->factor, row->offset};
+    const lobewright::Unit* row = rowOf(metric);
+    return row ? unitFor(*row) : Unit{metric};
+}
+
+Unit unitFor(const lobewright::Unit& metric) {
+    if (Units::instance().system() == UnitSystem::metric || metric.inchSymbol.empty())
+        return {inWords(metric.symbol)};
+    return {inWords(metric.inchSymbol), metric.inchFactor, metric.inchOffset};
 }
 
 Unit unitFor(const std::string& metric) {
@@ -186,7 +110,7 @@ Unit unitFor(const std::string& metric) {
 }
 
 QString metricWord(const QString& metric) {
-    return rowOf(metric) ? inWords(rowOf(metric)->metric) : metric;
+    return rowOf(metric) ? inWords(rowOf(metric)->symbol) : metric;
 }
 
 bool isKnownUnit(const QString& metric) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/samples.h"
+#include "core/units/unit.h"
 
 #include <QObject>
 #include <QString>
@@ -57,6 +58,7 @@ class Units : public QObject {
 /// is.
 Unit unitFor(const QString& metric);
 Unit unitFor(const std::string& metric);
+Unit unitFor(const lobewright::Unit& metric);
 /// A metric unit in the language of the program, whatever is displayed.
 QString metricWord(const QString& metric);
 /// Whether the table of units knows it, as converted or as common to both systems.

@@ -1,6 +1,5 @@
 #include "core/design/catalogue.h"
 
-#include "core/design/catalogue_units.h"
 #include "core/design/file.h"
 #include "core/design/snapshot.h"
 

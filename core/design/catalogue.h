@@ -2,6 +2,7 @@
 
 #include "core/design/design.h"
 #include "core/design/fields.h"
+#include "core/units/unit.h"
 
 #include <array>
 #include <cstddef>
@@ -17,18 +18,6 @@
 /// key, with its label, unit, range and help, to a visitor; reader, writer, field list,
 /// single-value edits, range checks and the schema are visitors, so that no key is written twice.
 namespace lobewright::design {
-
-/// SI = value·factor/divisor. Two numbers, because division by 1000 is exact where multiplication
-/// by 1e-3 is not.
-struct Unit {
-    std::string_view symbol;
-    double factor = 1.0;
-    double divisor = 1.0;
-};
-double toSi(const Unit& unit, double value);
-/// The shortest decimal that toSi() turns into exactly `si`; where no double does, the nearest with
-/// 15 digits.
-double fromSi(const Unit& unit, double si);
 
 /// Whether a key may be left out. `inherited`: as the section it stands in.
 enum class Presence { inherited, required, optional };

@@ -1,5 +1,5 @@
 #include "core/contact/track_materials.h"
-#include "core/design/catalogue_units.h"
+#include "core/design/catalogue.h"
 
 namespace lobewright::design {
 

@@ -1,5 +1,4 @@
 #include "core/design/catalogue.h"
-#include "core/design/catalogue_units.h"
 
 namespace lobewright::design {
 

@@ -1,5 +1,5 @@
 #include "core/design/catalogue.h"
-#include "core/design/catalogue_units.h"
+#include "core/design/catalogue.h"
 
 namespace lobewright::design {
 

@@ -1,4 +1,4 @@
-#include "core/design/catalogue_units.h"
+#include "core/design/catalogue.h"
 
 #include <variant>
 

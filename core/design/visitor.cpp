@@ -4,40 +4,9 @@
 
 #include <fmt/format.h>
 
-#include <charconv>
-#include <limits>
+#include <cmath>
 
 namespace lobewright::design {
-
-double toSi(const Unit& unit, double value) {
-    return value * unit.factor / unit.divisor;
-}
-
-double fromSi(const Unit& unit, double si) {
-    const double guess = si * unit.divisor / unit.factor;
-    // 15 digits always survive decimal → double → decimal; 17 tell every double from its
-    // neighbours.
-    const auto rounded = [guess](int digits) {
-        const std::string text = fmt::format("{:.{}e}", guess, digits - 1);
-        double value = guess;
-        std::from_chars(text.data(), text.data() + text.size(), value);
-        return value;
-    };
-    constexpr double infinity = std::numeric_limits<double>::infinity();
-    for (const int digits : {15, 16, 17}) {
-        const double candidate = rounded(digits);
-        if (toSi(unit, candidate) == si) {
-            return candidate;
-        }
-    }
-    for (const double candidate :
-         {guess, std::nextafter(guess, infinity), std::nextafter(guess, -infinity)}) {
-        if (toSi(unit, candidate) == si) {
-            return candidate;
-        }
-    }
-    return rounded(15);
-}
 
 std::string Range::describe() const {
     if (minExcluded) {
