@@ -11,9 +11,9 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {addSolve,  addSweep,    addPhaseMap, addCompare,
-                                   addClaims, addSolveFor, addExport,   addImportLift,
-                                   addReport, addCheck,    addSchema};
+constexpr AddCommand commands[] = {addSolve,      addSweep,    addPhaseMap, addCompare,
+                                   addClaims,     addSolveFor, addDraft,    addExport,
+                                   addImportLift, addReport,   addCheck,    addSchema};
 
 constexpr const char* version = "lobewright-cli " LOBEWRIGHT_VERSION;
 
