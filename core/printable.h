@@ -37,6 +37,15 @@ constexpr Utf8Character firstCharacter(std::string_view text) {
                                                            : Utf8Character{};
 }
 
+/// Characters of UTF-8 text, bytes that are none counted as one each.
+constexpr std::size_t characterCount(std::string_view text) {
+    std::size_t count = 0;
+    for (; !text.empty(); ++count) {
+        text.remove_prefix(firstCharacter(text).bytes);
+    }
+    return count;
+}
+
 /// Whether a character steers a terminal or the order of a line instead of being read: controls,
 /// line and paragraph separators, marks that turn the direction of text.
 constexpr bool isSteering(std::uint32_t code) {

@@ -1,11 +1,16 @@
 #!/usr/bin/env bash
 # Installs the Debian packages of packages.txt that are missing; needs root or sudo only if there are any.
+#   resources/install-packages.sh [PART …]   toolchain, core, desktop, tests; all of them unless given
 set -euo pipefail
 list="$(dirname "$(readlink -f "$0")")/packages.txt"
+wanted() {
+  [ $# -gt 0 ] || set -- toolchain core desktop tests
+  awk -v parts=" $* " '/^# ---/ { taken = index(parts, " " $3 " ") } /^[^#]/ && taken' "$list"
+}
 missing=()
 while read -r package; do
   dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'install ok installed' || missing+=("$package")
-done < <(grep -vE '^\s*(#|$)' "$list")
+done < <(wanted "$@")
 [ ${#missing[@]} -eq 0 ] && exit 0
 command -v apt-get >/dev/null || {
   echo "These packages are missing, and there is no apt-get here to install them: ${missing[*]}" >&2

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <optional>
 #include <regex>
 #include <set>
 #include <string>
@@ -104,6 +105,57 @@ TEST(Layout, EveryCoreFolderIsKnown) {
 TEST(Layout, DesktopNeverIncludesThePrograms) {
     for (const auto& include : includesBelow("ui")) {
         EXPECT_NE(include.target.rfind("app/", 0), 0u) << where(include);
+    }
+}
+
+/// "ui/<folder>/file.h"; "" for files directly in ui.
+std::optional<std::string> uiFolder(const fs::path& path) {
+    auto part = path.begin();
+    if (part == path.end() || *part != "ui") {
+        return {};
+    }
+    return std::distance(path.begin(), path.end()) < 3 ? "" : (++part)->string();
+}
+
+/// A folder of ui may include itself, those of its step and those before; editing and plots still
+/// know each other.
+std::optional<std::size_t> uiStep(const std::string& folder) {
+    const std::vector<std::set<std::string>> steps = {
+        {""}, {"editing", "plots"}, {"scene"}, {"report"}, {"workspace"}};
+    for (std::size_t step = 0; step < steps.size(); ++step) {
+        if (steps[step].contains(folder)) {
+            return step;
+        }
+    }
+    return {};
+}
+
+TEST(Layout, DesktopFoldersIncludeOnlyFoldersAboveThem) {
+    std::size_t looked = 0;
+    for (const auto& include : includesBelow("ui")) {
+        const auto from = uiFolder(include.file);
+        const auto to = uiFolder(include.target);
+        if (!from || !to) {
+            continue;
+        }
+        ++looked;
+        ASSERT_TRUE(uiStep(*from)) << where(include) << ": unknown folder";
+        ASSERT_TRUE(uiStep(*to)) << where(include) << ": unknown folder";
+        // The table of units still asks two views for their words.
+        const bool isKnown =
+            include.file == "ui/units.cpp" &&
+            (include.target == "ui/plots/curve.h" || include.target == "ui/scene/words.h");
+        EXPECT_TRUE(isKnown || *uiStep(*to) <= *uiStep(*from)) << where(include);
+    }
+    EXPECT_GT(looked, 100u);
+}
+
+/// Open CASCADE takes longer to read than all other headers: only what makes STEP solids pays.
+TEST(Layout, OnlyTheStepFilesReadOpenCascade) {
+    for (const auto& include : includesBelow("core")) {
+        if (include.target.ends_with(".hxx")) {
+            EXPECT_EQ(include.file.filename().string().rfind("step_", 0), 0u) << where(include);
+        }
     }
 }
 

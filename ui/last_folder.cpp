@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <QSettings>
 #include <QStandardPaths>
 
@@ -27,7 +28,9 @@ void noteFolder(const QString& file) {
 }
 
 QString fileStem(const QString& name) {
-    return name.toLower().replace(QLatin1Char(' '), QLatin1Char('-'));
+    // A slash would lead into another folder.
+    static const QRegularExpression others(QStringLiteral("[\\s/\\\\\\x00-\\x1f]+"));
+    return name.toLower().replace(others, QStringLiteral("-"));
 }
 
 } // namespace lobewright::ui

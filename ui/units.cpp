@@ -207,9 +207,14 @@ QString axisText(const QString& quantity, const QString& metric) {
     return quantity + QStringLiteral(", ") + unit;
 }
 
+double withoutNoise(double value) {
+    return std::abs(value) < 1e-9 ? 0.0 : value;
+}
+
 QString quantityText(double metric, const QString& unit) {
     const Unit shown = unitFor(unit);
-    return withUnit(shortText(shown.shown(metric)), shown.text);
+    const double value = unit.isEmpty() ? metric : withoutNoise(shown.shown(metric));
+    return withUnit(shortText(value), shown.text);
 }
 
 QString quantityText(double metric, const QString& unit, int metricDecimals) {

@@ -66,6 +66,9 @@ bool isKnownUnit(const QString& metric);
 QString axisText(const QString& quantity, const QString& metric);
 /// "12.5 mm" or "35°": value and unit, as shown now; four digits.
 QString quantityText(double metric, const QString& unit);
+/// 0 for what is only rounding left by sums that cancel: amounts that have a unit are of ordinary
+/// size in it, so that a billionth of it is nothing.
+double withoutNoise(double value);
 /// The same with fixed decimals, stated for the metric unit.
 QString quantityText(double metric, const QString& unit, int metricDecimals);
 

@@ -1,13 +1,13 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/say.h"
 #include "app/cli/solving.h"
+#include "core/printable.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
-#include <cstdio>
 #include <memory>
 
 namespace lobewright::cli {
@@ -30,13 +30,13 @@ const char* word(Severity severity) {
 }
 
 void print(const Check& check) {
-    fmt::print("{:<8} {:<24} {}", word(check.severity), check.id, check.message);
-    fmt::print(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit.empty() ? "" : " ", check.unit,
-               check.limit);
+    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message));
+    put(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit.empty() ? "" : " ", check.unit,
+        check.limit);
     if (check.angle) {
-        fmt::print(", at {:.1f}° of the shaft", *check.angle / units::degree);
+        put(", at {:.1f}° of the shaft", *check.angle / units::degree);
     }
-    fmt::print("]{}{}\n", check.path.empty() ? "" : " ", check.path);
+    put("]{}{}\n", check.path.empty() ? "" : " ", check.path);
 }
 
 int checkDesign(const DesignArguments& arguments) {
@@ -59,10 +59,10 @@ int checkDesign(const DesignArguments& arguments) {
             }
         }
     }
-    fmt::print("errors: {}, warnings: {}, remarks: {}\n", count(Severity::error),
-               count(Severity::warning), count(Severity::remark));
+    put("errors: {}, warnings: {}, remarks: {}\n", count(Severity::error), count(Severity::warning),
+        count(Severity::remark));
     if (const std::string why = whyNotSolved(solution); !why.empty()) {
-        fmt::print(stderr, "{}: not solvable: {}\n", arguments.file, why);
+        say("{}: not solvable: {}\n", printable(arguments.file), why);
         return notSolvable;
     }
     return done;

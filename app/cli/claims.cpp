@@ -1,14 +1,15 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/say.h"
+#include "app/cli/solving.h"
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
-#include <cstdio>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace lobewright::cli {
@@ -18,6 +19,7 @@ namespace {
 struct ClaimsArguments {
     std::string file;
     bool asJson = false;
+    std::string design; ///< empty: none
 };
 
 int checkClaims(const ClaimsArguments& arguments) {
@@ -30,8 +32,20 @@ int checkClaims(const ClaimsArguments& arguments) {
         report(arguments.file, claims.problems());
         return invalidDesign;
     }
-    const study::ClaimsReport result = study::checkClaims(*claims);
-    fmt::print("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
+    std::optional<solution::Solution> design;
+    if (!arguments.design.empty()) {
+        const auto loaded = loadOrReport(arguments.design);
+        if (const int* status = std::get_if<int>(&loaded)) {
+            return *status;
+        }
+        auto solved = solveOrReport(arguments.design, std::get<design::Design>(loaded));
+        if (const int* status = std::get_if<int>(&solved)) {
+            return *status;
+        }
+        design = std::get<solution::Solution>(std::move(solved));
+    }
+    const study::ClaimsReport result = study::checkClaims(*claims, design ? &*design : nullptr);
+    put("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
     return done;
 }
 
@@ -42,6 +56,8 @@ void addClaims(CLI::App& program, Action& action) {
         addCommand(program, "claims", "Hold published figures and statements against arithmetic");
     const auto arguments = std::make_shared<ClaimsArguments>();
     command->add_option("FILE", arguments->file, "Claims file, *.claims.json")->required();
+    command->add_option("--design", arguments->design,
+                        "Design that statements are answered from where it is the same engine");
     command->add_flag("--json", arguments->asJson, "For machines: JSON instead of text");
     command->callback(
         [&action, arguments] { action = [arguments] { return checkClaims(*arguments); }; });

@@ -21,6 +21,9 @@ enum ExitStatus {
     interrupted = 130  ///< stopped by Ctrl-C or a request to end, as shells report it
 };
 
+/// Of one study, so that its table stays within what a person can look at.
+inline constexpr int mostPoints = 100000;
+
 /// What the chosen command does once all arguments have been read.
 using Action = std::function<int()>;
 

@@ -1,7 +1,9 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 #include "core/study/comparison.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
@@ -10,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cstdio>
 #include <memory>
 #include <optional>
 #include <string>
@@ -61,7 +62,7 @@ int compareDesign(const CompareArguments& arguments) {
     std::string wrong;
     const std::vector<double> speeds = speedsOf(arguments, design, wrong);
     if (!wrong.empty()) {
-        fmt::print(stderr, "{}\n", wrong);
+        say("{}\n", wrong);
         return wrongUsage;
     }
     const OutputFile out("--out", arguments.file, {arguments.design});
@@ -78,7 +79,7 @@ int compareDesign(const CompareArguments& arguments) {
         return result;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!compared) {
@@ -96,12 +97,12 @@ void addCompare(CLI::App& program, Action& action) {
                    "One design beside the same pistons on cranks and a conventional four-stroke");
     const auto arguments = std::make_shared<CompareArguments>();
     addDesignFile(*command, arguments->design);
-    auto* speed = command->add_option("--speed", arguments->speed, "Shaft speed [1/min]");
-    command->add_option("--from", arguments->from, "First shaft speed [1/min]")->excludes(speed);
-    command->add_option("--to", arguments->to, "Last shaft speed [1/min]")->excludes(speed);
-    command->add_option("--points", arguments->points, "Number of speeds, both ends included")
-        ->excludes(speed)
-        ->check(CLI::Range(2, 100000));
+    auto* speed = addNumber(*command, "--speed", arguments->speed, "Shaft speed [1/min]");
+    addNumber(*command, "--from", arguments->from, "First shaft speed [1/min]")->excludes(speed);
+    addNumber(*command, "--to", arguments->to, "Last shaft speed [1/min]")->excludes(speed);
+    addNumber(*command, "--points", arguments->points, 2, mostPoints,
+              "Number of speeds, both ends included")
+        ->excludes(speed);
     std::vector<std::string> bases;
     for (const study::BasisWord& word : study::basisWords) {
         bases.emplace_back(word.key);

@@ -2,13 +2,13 @@
 
 #include "app/cli/command.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
+#include "app/cli/say.h"
 #include "core/design/fields.h"
 #include "core/design/file.h"
+#include "core/printable.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
-
-#include <cstdio>
 
 namespace lobewright::cli {
 
@@ -18,18 +18,18 @@ void addDesignFile(CLI::App& command, std::string& file) {
 
 void addDesignArguments(CLI::App& command, DesignArguments& arguments) {
     addDesignFile(command, arguments.file);
-    command.add_option("--speed", arguments.speed, "Shaft speed in 1/min, instead of the file's")
+    addNumber(command, "--speed", arguments.speed, "Shaft speed in 1/min, instead of the file's")
         ->type_name("RPM");
     command.add_flag("--motored", arguments.motored, "Turn the engine from outside, without fuel");
 }
 
 void report(const std::string& file, const Problems& problems) {
+    const std::string name = printable(file);
     for (const Problem& problem : problems) {
-        fmt::print(stderr, "{}: {}{}{}\n", file, problem.path, problem.path.empty() ? "" : ": ",
-                   problem.message);
+        say("{}: {}{}{}\n", name, printable(problem.path), problem.path.empty() ? "" : ": ",
+            printable(problem.message));
     }
-    fmt::print(stderr, "{}: {} problem{}\n", file, problems.size(),
-               problems.size() == 1 ? "" : "s");
+    say("{}: {} problem{}\n", name, problems.size(), problems.size() == 1 ? "" : "s");
 }
 
 std::variant<design::Design, int> loadOrReport(const std::string& file) {
@@ -55,7 +55,7 @@ std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments)
     if (arguments.speed) {
         auto changed = design::withField(*design, "/running/speed_rpm", *arguments.speed);
         if (!changed) {
-            fmt::print(stderr, "--speed: {}\n", changed.problems().front().message);
+            say("--speed: {}\n", changed.problems().front().message);
             return wrongUsage;
         }
         *design = std::move(changed).value();

@@ -1,15 +1,17 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 #include "core/exchange/track_export.h"
+#include "core/printable.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cstdio>
 #include <memory>
 #include <set>
 
@@ -82,10 +84,10 @@ int refuse(const std::string& file, const Problems& problems) {
         const std::string option = optionOf(problem);
         isUsage = isUsage && !option.empty();
         if (!option.empty()) {
-            fmt::print(stderr, "{}: {}\n", option, problem.message);
+            say("{}: {}\n", option, problem.message);
         } else {
-            fmt::print(stderr, "{}: {}{}{}\n", file, problem.path, problem.path.empty() ? "" : ": ",
-                       problem.message);
+            say("{}: {}{}{}\n", printable(file), printable(problem.path),
+                problem.path.empty() ? "" : ": ", printable(problem.message));
         }
     }
     return isUsage ? wrongUsage : notSolvable;
@@ -95,7 +97,7 @@ int exportDesign(const ExportArguments& given) {
     const ExportWords& kind =
         *std::ranges::find(exchange::exportWords, std::string_view(given.kind), &ExportWords::key);
     if (const auto useless = uselessOption(given, kind)) {
-        fmt::print(stderr, "{}\n", *useless);
+        say("{}\n", *useless);
         return wrongUsage;
     }
     const auto loaded = loadOrReport(given.design);
@@ -115,7 +117,7 @@ int exportDesign(const ExportArguments& given) {
         return result;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!bytes) {
@@ -142,26 +144,20 @@ void addExport(CLI::App& program, Action& action) {
         ->check(CLI::IsMember({"inlet", "exhaust"}));
     command->add_option("--kind", given->kind, help)->required()->check(CLI::IsMember(kinds));
     command->add_option("--out", given->file, "File to write")->required()->type_name("FILE");
-    command
-        ->add_option("--tolerance", given->tolerance,
-                     "Largest distance from the exact track in µm, 1 unless given (step, stl, dxf, "
-                     "cutter-path)")
+    addNumber(*command, "--tolerance", given->tolerance,
+              "Largest distance from the exact track in µm, 1 unless given (step, stl, dxf, "
+              "cutter-path)")
         ->type_name("UM");
-    command
-        ->add_option("--radii", given->radii,
-                     "Cylinders about the shaft in mm, separated by commas; both edges and the "
-                     "middle of the roller unless given (dxf, inspection)")
-        ->delimiter(',')
+    addNumbers(*command, "--radii", given->radii,
+               "Cylinders about the shaft in mm, separated by commas; both edges and the middle of "
+               "the roller unless given (dxf, inspection)")
         ->type_name("MM,MM");
-    command
-        ->add_option(
-            "--step", given->step,
-            "Degrees between rows (csv 0.5, inspection 5 unless given; cutter-path: as the "
-            "tolerance asks)")
+    addNumber(*command, "--step", given->step,
+              "Degrees between rows (csv 0.5, inspection 5 unless given; cutter-path: as the "
+              "tolerance asks)")
         ->type_name("DEG");
-    command
-        ->add_option("--cutter-radius", given->cutterRadius,
-                     "Radius of the cutter in mm, that of the roller unless given (cutter-path)")
+    addNumber(*command, "--cutter-radius", given->cutterRadius,
+              "Radius of the cutter in mm, that of the roller unless given (cutter-path)")
         ->type_name("MM");
     command->callback([&action, given] { action = [given] { return exportDesign(*given); }; });
 }

@@ -1,19 +1,16 @@
 #include "app/cli/files.h"
 
 #include "app/cli/command.h"
+#include "app/cli/say.h"
 #include "core/files/read_file.h"
 #include "core/files/write_file.h"
-
-#include <fmt/format.h>
-
-#include <cstdio>
 
 namespace lobewright::cli {
 
 std::variant<std::string, int> readOrReport(const std::string& file, std::uintmax_t most) {
     auto bytes = files::readFile(file, most);
     if (!bytes) {
-        fmt::print(stderr, "{}\n", bytes.problems().front().message);
+        say("{}\n", bytes.problems().front().message);
         return fileFailure;
     }
     return std::move(bytes).value();
@@ -25,7 +22,7 @@ int statusOf(const std::string& option, const std::optional<Problem>& problem) {
     if (!problem) {
         return done;
     }
-    fmt::print(stderr, "{}: {}\n", option, problem->message);
+    say("{}: {}\n", option, problem->message);
     return fileFailure;
 }
 

@@ -1,14 +1,16 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
+#include "app/cli/say.h"
 #include "core/design/file.h"
 #include "core/exchange/lift_import.h"
+#include "core/printable.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <cstdio>
 #include <iterator>
 #include <memory>
 
@@ -38,11 +40,10 @@ std::string residualTable(const ImportedLift& lift) {
 
 void show(const ImportedLift& lift) {
     const auto& knots = std::get<motion::KnotShape>(lift.pattern.shape).knots;
-    fmt::print("{} rows, {} lobe{} a turn, {} knots\n", lift.rows.size(), lift.pattern.lobes,
-               lift.pattern.lobes == 1 ? "" : "s", knots.size());
-    fmt::print("largest residual {:.3g} µm at {:.6g}°, root mean square {:.3g} µm\n",
-               lift.largestResidual / micrometre, lift.angle / degree,
-               lift.meanSquareRoot / micrometre);
+    put("{} rows, {} lobe{} a turn, {} knots\n", lift.rows.size(), lift.pattern.lobes,
+        lift.pattern.lobes == 1 ? "" : "s", knots.size());
+    put("largest residual {:.3g} µm at {:.6g}°, root mean square {:.3g} µm\n",
+        lift.largestResidual / micrometre, lift.angle / degree, lift.meanSquareRoot / micrometre);
 }
 
 int importInto(const ImportArguments& given) {
@@ -55,7 +56,7 @@ int importInto(const ImportArguments& given) {
         return *status;
     }
     if (given.residuals == given.file) {
-        fmt::print(stderr, "--residuals: names the same file as --out\n");
+        say("--residuals: names the same file as --out\n");
         return wrongUsage;
     }
     const OutputFile out("--out", given.file, {given.design, given.table});
@@ -81,10 +82,9 @@ int importInto(const ImportArguments& given) {
         }
     }
     if (!lift->withinTolerance) {
-        fmt::print(stderr,
-                   "{}: {} knots do not come within {:.6g} µm; allow more knots or a wider "
-                   "tolerance; nothing was written\n",
-                   given.table, options.mostKnots, given.tolerance);
+        say("{}: {} knots do not come within {:.6g} µm; allow more knots or a wider "
+            "tolerance; nothing was written\n",
+            printable(given.table), options.mostKnots, given.tolerance);
         return notSolvable;
     }
     auto design = std::get<design::Design>(loaded);
@@ -120,16 +120,14 @@ void addImportLift(CLI::App& program, Action& action) {
     command->add_option("--out", given->file, "Design file to write")
         ->required()
         ->type_name("FILE");
-    command
-        ->add_option("--tolerance", given->tolerance,
-                     "Largest residual allowed in µm, above the noise of the table; 5 unless given")
+    addNumber(*command, "--tolerance", given->tolerance,
+              "Largest residual allowed in µm, above the noise of the table; 5 unless given")
         ->type_name("UM");
-    command
-        ->add_option("--lobes", given->options.lobes,
-                     "Repetitions of the pattern a turn; from the table unless given")
-        ->check(CLI::Range(1, 24));
-    command->add_option("--knots", given->options.mostKnots, "Knots allowed; 120 unless given")
-        ->check(CLI::Range(3, 500));
+    constexpr int mostLobes = 24, fewestKnots = 3, mostKnots = 500;
+    addNumber(*command, "--lobes", given->options.lobes, 1, mostLobes,
+              "Repetitions of the pattern a turn; from the table unless given");
+    addNumber(*command, "--knots", given->options.mostKnots, fewestKnots, mostKnots,
+              "Knots allowed; 120 unless given");
     command->add_option("--residuals", given->residuals, "Write the residual of every row here")
         ->type_name("FILE.csv");
     command->callback([&action, given] { action = [given] { return importInto(*given); }; });

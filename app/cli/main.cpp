@@ -1,11 +1,14 @@
 #include "app/cli/command.h"
+#include "app/cli/program.h"
+#include "core/design/nearest.h"
+#include "core/printable.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <cstdio>
-#include <exception>
+#include <algorithm>
 #include <string>
+#include <vector>
 
 namespace lobewright::cli {
 
@@ -15,16 +18,32 @@ constexpr AddCommand commands[] = {addSolve,      addSweep,    addPhaseMap, addC
                                    addClaims,     addSolveFor, addDraft,    addExport,
                                    addImportLift, addReport,   addCheck,    addSchema};
 
-constexpr const char* version = "lobewright-cli " LOBEWRIGHT_VERSION;
-
 constexpr const char* description =
     "Lobewright computes engines whose opposed pistons run on undulating tracks.\n"
     "Estimates only: nothing it says makes a design fit to build or to run.";
 
 constexpr const char* footer =
     "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 the design is invalid (every problem\n"
-    "listed with its path in the file), 4 valid but not solvable, 5 a file cannot be read\n"
-    "or written, 130 stopped by Ctrl-C.";
+    "listed with its path in the file), 4 valid but not solvable, 5 a file cannot be read or\n"
+    "written, 130 stopped by Ctrl-C.";
+
+std::string version() {
+    return versionOf("lobewright-cli");
+}
+
+/// The name of the command where it is none, with the one that may have been meant.
+std::string wrongCommand(const CLI::App& program, int argc, char** argv) {
+    const std::string given = argc > 1 ? argv[1] : "";
+    std::vector<std::string> names;
+    for (const CLI::App* command : program.get_subcommands({})) {
+        names.push_back(command->get_name());
+    }
+    if (given.empty() || given.front() == '-' || std::ranges::find(names, given) != names.end()) {
+        return {};
+    }
+    return fmt::format("\"{}\" is no command; the nearest is \"{}\"", printable(given),
+                       design::nearest(given, names));
+}
 
 int run(int argc, char** argv) {
     CLI::App program(description, "lobewright-cli");
@@ -35,10 +54,13 @@ int run(int argc, char** argv) {
     for (const AddCommand add : commands) {
         add(program, action);
     }
+    if (const std::string why = wrongCommand(program, argc, argv); !why.empty()) {
+        return refuse(why);
+    }
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
-        return program.exit(error) == 0 ? done : wrongUsage;
+        return endOf(program, error);
     }
     return action();
 }
@@ -56,17 +78,5 @@ CLI::App* addCommand(CLI::App& program, std::string_view name, std::string_view 
 
 int main(int argc, char** argv) {
     using namespace lobewright::cli;
-    try {
-        const int status = run(argc, argv);
-        const bool isWritten = std::fflush(stdout) == 0 && std::ferror(stdout) == 0;
-        if (!isWritten) {
-            fmt::print(stderr, "the output cannot be written\n");
-        }
-        return isWritten || status != done ? status : fileFailure;
-    } catch (const std::exception& error) {
-        fmt::print(stderr, "internal error: {}\n", error.what());
-    } catch (...) {
-        fmt::print(stderr, "internal error\n");
-    }
-    return internalError;
+    return runGuarded([&] { return run(argc, argv); });
 }

@@ -25,19 +25,23 @@ int mapPhase(const PhaseMapArguments& arguments) {
         return *status;
     }
     const auto& range = arguments.range;
+    const auto compute = [&](const study::Shard& shard, Monitor& monitor,
+                             const study::PointSink& sink) {
+        return study::phaseMap(std::get<design::Design>(loaded), arguments.over, range.from,
+                               range.to, range.points, shard, monitor, sink);
+    };
     return writeTable(
-        arguments.design.file, range, [&](const study::Shard& shard, Monitor& monitor) {
-            return study::phaseMap(std::get<design::Design>(loaded), arguments.over, range.from,
-                                   range.to, range.points, shard, monitor);
-        });
+        arguments.design.file, range,
+        {study::phaseMapParameter(arguments.over), study::phaseMapFigures(), compute});
 }
 
 } // namespace
 
 void addPhaseMap(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "phase-map",
-                   "One design over its exhaust lead or adjuster setting; write a table");
+    CLI::App* command = addCommand(
+        program, "phase-map",
+        "One design over its exhaust lead or adjuster setting; write a table. Stopped by "
+        "Ctrl-C, the points that are done are kept in NAME.unfinished.csv");
     const auto arguments = std::make_shared<PhaseMapArguments>();
     addDesignArguments(*command, arguments->design);
     addRangeArguments(*command, arguments->range, "shaft °");

@@ -1,6 +1,6 @@
 #include "app/cli/progress.h"
 
-#include <fmt/format.h>
+#include "app/cli/say.h"
 
 #include <algorithm>
 #include <atomic>
@@ -32,7 +32,7 @@ Progress::~Progress() {
     ::sigaction(SIGINT, &interrupt_, nullptr);
     ::sigaction(SIGTERM, &terminate_, nullptr);
     if (isShown_) {
-        fmt::print(stderr, "\r\033[K");
+        say("\r\033[K");
     }
 }
 
@@ -44,8 +44,7 @@ bool Progress::step(double fraction, std::string_view what) {
         if (now - lastShown_ >= pause) {
             lastShown_ = now;
             isShown_ = true;
-            fmt::print(stderr, "\r{:3.0f} %  {}\033[K", 100.0 * std::clamp(fraction, 0.0, 1.0),
-                       what);
+            say("\r{:3.0f} %  {}\033[K", 100.0 * std::clamp(fraction, 0.0, 1.0), what);
             std::fflush(stderr);
         }
     }

@@ -1,10 +1,11 @@
 #include "app/cli/command.h"
 #include "app/cli/report_arguments.h"
+#include "app/cli/say.h"
+#include "core/printable.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <cstdio>
 #include <filesystem>
 #include <memory>
 #include <system_error>
@@ -45,10 +46,9 @@ int becomeReportProgram(const ReportArguments& given) {
     }
     arguments.push_back(nullptr);
     ::execv(program.c_str(), arguments.data());
-    fmt::print(stderr,
-               "report: {} cannot be started: {}. This build has no report if it was made without "
-               "the desktop program, whose plots a report needs\n",
-               program.string(), std::generic_category().message(errno));
+    say("report: {} cannot be started: {}. This build has no report if it was made without "
+        "the desktop program, whose plots a report needs\n",
+        printable(program.native()), std::generic_category().message(errno));
     return wrongUsage;
 }
 

@@ -2,11 +2,10 @@
 
 #include "app/cli/command.h"
 #include "app/cli/files.h"
+#include "app/cli/say.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
-#include <cstdio>
 #include <memory>
 
 namespace lobewright::cli {
@@ -16,7 +15,7 @@ namespace {
 int writeSchema(const std::string& file) {
     const std::string schema = design::designSchema();
     if (file.empty()) {
-        fmt::print("{}", schema);
+        put("{}", schema);
         return done;
     }
     return OutputFile("--out", file, {}).write(schema);

@@ -1,7 +1,9 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/say.h"
 #include "app/cli/solving.h"
 #include "core/exchange/solution_files.h"
+#include "core/printable.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>
@@ -43,17 +45,17 @@ constexpr const char* mainFigures[] = {"brake_power_kW",
                                        "shaking_force_peak_N"};
 
 void printMainFigures(const solution::Solution& solution) {
-    fmt::print("{}, {:.0f}/min\n", solution.design.title,
-               solution.design.running.speed / units::revPerMinute);
+    put("{}, {:.0f}/min\n", printable(solution.design.title),
+        solution.design.running.speed / units::revPerMinute);
     for (const char* name : mainFigures) {
         const auto* figure = solution.figure(name);
         if (!figure) {
             continue;
         }
         if (figure->value) {
-            fmt::print("  {:<52} {:>10.4g} {}\n", figure->label, *figure->value, figure->unit);
+            put("  {:<52} {:>10.4g} {}\n", figure->label, *figure->value, figure->unit);
         } else {
-            fmt::print("  {:<52} {:>10} ({})\n", figure->label, "–", figure->note);
+            put("  {:<52} {:>10} ({})\n", figure->label, "–", figure->note);
         }
     }
     const auto count = [&](solution::Severity severity) {
@@ -63,12 +65,12 @@ void printMainFigures(const solution::Solution& solution) {
         const auto number = count(severity);
         return fmt::format("{} {}{}", number, word, number == 1 ? "" : "s");
     };
-    fmt::print("  limits: {}, {}, {}\n", counted(solution::Severity::error, "error"),
-               counted(solution::Severity::warning, "warning"),
-               counted(solution::Severity::remark, "remark"));
-    fmt::print("Estimates only: residuals say how well the equations are solved, but correlations "
-               "are good "
-               "to ±10–20 %.\nHave a qualified engineer review before metal is cut.\n");
+    put("  limits: {}, {}, {}\n", counted(solution::Severity::error, "error"),
+        counted(solution::Severity::warning, "warning"),
+        counted(solution::Severity::remark, "remark"));
+    put("Estimates only: residuals say how well the equations are solved, but correlations "
+        "are good "
+        "to ±10–20 %.\nHave a qualified engineer review before metal is cut.\n");
 }
 
 int solveDesign(const SolveArguments& arguments) {
@@ -78,7 +80,7 @@ int solveDesign(const SolveArguments& arguments) {
     }
     const std::filesystem::path inputs[] = {arguments.design.file};
     if (const auto problem = exchange::checkSolutionFolder(arguments.folder, inputs)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
+        say("--out: {}\n", problem->message);
         return fileFailure;
     }
     const auto solved = solveOrReport(arguments.design.file, std::get<design::Design>(loaded));
@@ -87,11 +89,11 @@ int solveDesign(const SolveArguments& arguments) {
     }
     const auto& solution = std::get<solution::Solution>(solved);
     if (const std::string why = whyNotSolved(solution); !why.empty()) {
-        fmt::print(stderr, "{}: not solvable: {}\n", arguments.design.file, why);
+        say("{}: not solvable: {}\n", printable(arguments.design.file), why);
         return notSolvable;
     }
     if (const auto problem = exchange::writeSolution(solution, arguments.folder, inputs)) {
-        fmt::print(stderr, "--out: {}\n", problem->message);
+        say("--out: {}\n", problem->message);
         return fileFailure;
     }
     printMainFigures(solution);

@@ -3,10 +3,9 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 
 #include <fmt/format.h>
-
-#include <cstdio>
 
 namespace lobewright::cli {
 
@@ -20,7 +19,7 @@ std::variant<solution::Solution, int> solveOrReport(const std::string& file,
         return solved;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!result) {

@@ -21,16 +21,22 @@ int sweepDesign(const SweepArguments& arguments) {
         return *status;
     }
     const auto& range = arguments.range;
-    return writeTable(arguments.design, range, [&](const study::Shard& shard, Monitor& monitor) {
+    const auto compute = [&](const study::Shard& shard, Monitor& monitor,
+                             const study::PointSink& sink) {
         return study::speedSweep(std::get<design::Design>(loaded), range.from, range.to,
-                                 range.points, shard, monitor);
-    });
+                                 range.points, shard, monitor, sink);
+    };
+    return writeTable(arguments.design, range,
+                      {study::speedSweepParameter(), study::speedSweepFigures(), compute});
 }
 
 } // namespace
 
 void addSweep(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "sweep", "One design at many speeds; write a table");
+    CLI::App* command = addCommand(
+        program, "sweep",
+        "One design at many speeds; write a table. Stopped by Ctrl-C, the points that are "
+        "done are kept in NAME.unfinished.csv");
     const auto arguments = std::make_shared<SweepArguments>();
     addDesignFile(*command, arguments->design);
     addRangeArguments(*command, arguments->range, "1/min");

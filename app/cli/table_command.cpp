@@ -2,15 +2,19 @@
 
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
+#include "app/cli/number_option.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 #include "core/exchange/table_csv.h"
+#include "core/printable.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 #include <cstdio>
+#include <filesystem>
+#include <system_error>
 
 namespace lobewright::cli {
 
@@ -38,11 +42,11 @@ std::optional<study::Shard> readShard(const std::string& text) {
 } // namespace
 
 void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit) {
-    command.add_option("--from", arguments.from, "First value [" + unit + "]")->required();
-    command.add_option("--to", arguments.to, "Last value [" + unit + "]")->required();
-    command.add_option("--points", arguments.points, "Number of values, both ends included")
-        ->required()
-        ->check(CLI::Range(2, 100000));
+    addNumber(command, "--from", arguments.from, "First value [" + unit + "]")->required();
+    addNumber(command, "--to", arguments.to, "Last value [" + unit + "]")->required();
+    addNumber(command, "--points", arguments.points, 2, mostPoints,
+              "Number of values, both ends included")
+        ->required();
     command
         .add_option(
             "--shard", arguments.shard,
@@ -53,11 +57,46 @@ void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::
         ->type_name("FILE.csv");
 }
 
+namespace {
+
+/// "sweep.csv" gives "sweep.unfinished.csv".
+std::string unfinishedName(const std::string& file) {
+    std::filesystem::path name = file;
+    name.replace_extension(".unfinished" + name.extension().native());
+    return name.native();
+}
+
+/// Hours of a long study are not thrown away: what is done goes into a file that says by its name
+/// that it is not all. The file that was asked for stays as it is.
+int keepUnfinished(const std::string& designFile, const RangeArguments& arguments,
+                   const RangeStudy& study, std::vector<study::Point> points) {
+    std::error_code error;
+    const auto status = std::filesystem::status(arguments.file, error);
+    const bool isFile = !std::filesystem::exists(status) || is_regular_file(status);
+    if (points.empty() || !isFile) {
+        say("stopped; nothing was written\n");
+        return interrupted;
+    }
+    std::ranges::sort(points, {}, &study::Point::index);
+    study::Table table{study.parameter, {}, std::move(points)};
+    for (const std::string& name : study.figures) {
+        table.columns.push_back({name, name, ""});
+    }
+    const std::string file = unfinishedName(arguments.file);
+    if (OutputFile("--out", file, {designFile}).write(exchange::tableCsv(table)) == done) {
+        say("stopped; the {} points that are done are in {}; {} was not written\n",
+            table.points.size(), printable(file), printable(arguments.file));
+    }
+    return interrupted;
+}
+
+} // namespace
+
 int writeTable(const std::string& designFile, const RangeArguments& arguments,
-               const std::function<Result<study::Table>(const study::Shard&, Monitor&)>& compute) {
+               const RangeStudy& study) {
     const auto shard = readShard(arguments.shard);
     if (!shard) {
-        fmt::print(stderr, "--shard: \"{}\" is not I/N with 1 ≤ I ≤ N\n", arguments.shard);
+        say("--shard: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(arguments.shard));
         return wrongUsage;
     }
     const OutputFile out("--out", arguments.file, {designFile});
@@ -65,27 +104,27 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
         return status;
     }
     bool wasInterrupted = false;
+    std::vector<study::Point> points;
     const auto table = [&] {
         Progress progress;
-        auto result = compute(*shard, progress);
+        auto result = study.compute(*shard, progress,
+                                    [&](const study::Point& point) { points.push_back(point); });
         wasInterrupted = progress.isInterrupted();
         return result;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
-        return interrupted;
+        return keepUnfinished(designFile, arguments, study, std::move(points));
     }
     if (!table) {
         report(designFile, table.problems());
         return table.problems().front().path.empty() ? wrongUsage : invalidDesign;
     }
-    const auto& points = table->points;
     const bool noneSolved =
-        !points.empty() && std::all_of(points.begin(), points.end(),
-                                       [](const auto& point) { return !point.failure.empty(); });
+        !table->points.empty() &&
+        std::ranges::none_of(table->points, &std::string::empty, &study::Point::failure);
     if (noneSolved) {
-        fmt::print(stderr, "{}: not solvable at any point: {}\n", designFile,
-                   points.front().failure);
+        say("{}: not solvable at any point: {}\n", printable(designFile),
+            printable(table->points.front().failure));
         return notSolvable;
     }
     return out.write(exchange::tableCsv(*table, shard->part == 0));

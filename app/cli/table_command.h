@@ -6,6 +6,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace CLI {
 class App;
@@ -24,9 +25,18 @@ struct RangeArguments {
 /// --from --to --points [--shard I/N] --out FILE.csv
 void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit);
 
+/// A study of one design over a range.
+struct RangeStudy {
+    study::Column parameter;
+    std::vector<std::string> figures;
+    std::function<Result<study::Table>(const study::Shard&, Monitor&, const study::PointSink&)>
+        compute;
+};
+
 /// Computes a table under progress and Ctrl-C and writes it as RFC 4180 text, all or nothing. With
-/// --shard only the first part carries the line of names, so that the parts concatenate.
+/// --shard only the first part carries the line of names, so that the parts concatenate. Stopped by
+/// Ctrl-C, it keeps the points that are done in a file beside it, NAME.unfinished.csv.
 int writeTable(const std::string& designFile, const RangeArguments& arguments,
-               const std::function<Result<study::Table>(const study::Shard&, Monitor&)>& compute);
+               const RangeStudy& study);
 
 } // namespace lobewright::cli

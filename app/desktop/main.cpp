@@ -1,10 +1,17 @@
+#include "core/exchange/libraries.h"
+#include "ui/faults.h"
 #include "ui/language.h"
+#include "ui/libraries.h"
+#include "ui/plain_message.h"
 #include "ui/workspace/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QProcess>
 
 #include <algorithm>
+#include <cstdio>
+#include <cstdlib>
 #include <string_view>
 
 namespace {
@@ -19,11 +26,26 @@ void name(QCoreApplication& application) {
 void describe(QCommandLineParser& arguments) {
     arguments.setApplicationDescription(
         QCoreApplication::translate("Desktop", "Design and judge cam-track engines."));
-    arguments.addPositionalArgument(QStringLiteral("FILE"),
-                                    QCoreApplication::translate("Desktop", "Design to open."),
-                                    QStringLiteral("[FILE]"));
+    arguments.addPositionalArgument(
+        QStringLiteral("FILE"),
+        QCoreApplication::translate("Desktop", "Design to open; each in a window of its own."),
+        QStringLiteral("[FILE…]"));
     arguments.addHelpOption();
-    arguments.addVersionOption();
+    arguments.addOption({{QStringLiteral("v"), QStringLiteral("version")},
+                         QCoreApplication::translate("Desktop", "Displays version information.")});
+}
+
+void say(std::FILE* stream, const QString& text) {
+    std::fputs(qPrintable(text + QLatin1Char('\n')), stream);
+}
+
+/// The program and what it is made of.
+void sayVersion() {
+    say(stdout, QStringLiteral("Lobewright " LOBEWRIGHT_VERSION));
+    for (const auto& made : {lobewright::exchange::libraries(), lobewright::ui::libraries()}) {
+        for (const std::string& library : made)
+            say(stdout, QStringLiteral("  ") + QString::fromStdString(library));
+    }
 }
 
 /// What asks for words and not for a window is answered where there is no display.
@@ -34,18 +56,46 @@ bool asksForWords(int argc, char** argv) {
     });
 }
 
+/// Where no window can be opened Qt ends with an abort and advises to install the program anew.
+void sayThatThereIsNoDisplay(QtMsgType type, const QMessageLogContext&, const QString& message) {
+    std::fprintf(stderr, "%s\n", message.toLocal8Bit().constData());
+    if (type != QtFatalMsg)
+        return;
+    std::fputs("lobewright: there is no display to open a window on. Start it in a desktop "
+               "session, or use lobewright-cli, which needs none.\n",
+               stderr);
+    std::fflush(stderr);
+    std::_Exit(EXIT_FAILURE);
+}
+
+/// Every design has a program of its own, so that a failure takes one design at most.
+void openElsewhere(const QStringList& files, QWidget& window) {
+    for (const QString& file : files) {
+        if (!QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                     {QStringLiteral("--"), file}))
+            lobewright::ui::warn(
+                &window, QCoreApplication::translate("Desktop", "File not opened"),
+                QCoreApplication::translate("Desktop", "No further window can be opened for %1.")
+                    .arg(file));
+    }
+}
+
 } // namespace
 
-/// lobewright [FILE]: the desktop program.
+/// lobewright [FILE…]: the desktop program.
 int main(int argc, char** argv) {
     if (asksForWords(argc, argv)) {
         QCoreApplication application(argc, argv);
         name(application);
         QCommandLineParser arguments;
         describe(arguments);
-        arguments.process(application); // says them and ends
+        arguments.process(application); // says the help and ends
+        sayVersion();
+        return EXIT_SUCCESS;
     }
-    QApplication application(argc, argv);
+    const QtMessageHandler usual = qInstallMessageHandler(sayThatThereIsNoDisplay);
+    lobewright::ui::GuardedApplication application(argc, argv);
+    qInstallMessageHandler(usual);
     name(application);
     QApplication::setDesktopFileName(QStringLiteral("local.lobewright.lobewright"));
     QCommandLineParser arguments;
@@ -56,6 +106,8 @@ int main(int argc, char** argv) {
     applyToProgram(Preferences::load());
     MainWindow window;
     window.show();
-    window.openSomething(arguments.positionalArguments().value(0));
+    const QStringList files = arguments.positionalArguments();
+    openElsewhere(files.mid(1), window);
+    window.openSomething(files.value(0));
     return QApplication::exec();
 }

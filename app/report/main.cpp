@@ -1,17 +1,20 @@
 // Draws the report of one design; the batch program's command `report` becomes this program.
 #include "app/cli/command.h"
 #include "app/cli/files.h"
+#include "app/cli/program.h"
 #include "app/cli/progress.h"
 #include "app/cli/report_arguments.h"
+#include "app/cli/say.h"
 #include "app/cli/solving.h"
+#include "core/files/source_date.h"
+#include "core/printable.h"
+#include "ui/libraries.h"
 #include "ui/report/report.h"
 
 #include <CLI/CLI.hpp>
 #include <QApplication>
 #include <fmt/format.h>
 
-#include <cstdio>
-#include <exception>
 #include <memory>
 
 namespace lobewright::cli {
@@ -26,6 +29,9 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
         return table.problems();
     }
     qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
+    if (files::isDateFixed()) {
+        qputenv("TZ", "UTC0"); // the offset from it is written too
+    }
     // Nor is there a session whose folders could be missing, as Qt would remark.
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
     int count = 1;
@@ -34,7 +40,7 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
     const QApplication application(count, arguments);
     const auto bytes = ui::reportPdf({std::make_shared<const solution::Solution>(solution),
                                       std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
-                                      QDate::currentDate()});
+                                      ui::reportDate()});
     if (!bytes) {
         return bytes.problems();
     }
@@ -56,7 +62,7 @@ int reportDesign(const ReportArguments& given) {
     }
     const auto& solution = std::get<solution::Solution>(solved);
     if (const std::string why = whyNotSolved(solution); !why.empty()) {
-        fmt::print(stderr, "{}: {}\n", given.design.file, why);
+        say("{}: {}\n", printable(given.design.file), why);
         return notSolvable;
     }
     bool wasInterrupted = false;
@@ -67,7 +73,7 @@ int reportDesign(const ReportArguments& given) {
         return pdf;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!bytes) {
@@ -79,13 +85,14 @@ int reportDesign(const ReportArguments& given) {
 
 int run(int argc, char** argv) {
     CLI::App program(reportDescription, "lobewright-report");
-    program.set_version_flag("--version", "lobewright-report " LOBEWRIGHT_VERSION);
+    program.set_version_flag("--version",
+                             [] { return versionOf("lobewright-report", ui::libraries()); });
     ReportArguments given;
     addReportArguments(program, given);
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
-        return program.exit(error) == 0 ? done : wrongUsage;
+        return endOf(program, error);
     }
     return reportDesign(given);
 }
@@ -95,12 +102,6 @@ int run(int argc, char** argv) {
 } // namespace lobewright::cli
 
 int main(int argc, char** argv) {
-    try {
-        return lobewright::cli::run(argc, argv);
-    } catch (const std::exception& error) {
-        fmt::print(stderr, "internal error: {}\n", error.what());
-    } catch (...) {
-        fmt::print(stderr, "internal error\n");
-    }
-    return lobewright::cli::internalError;
+    using namespace lobewright::cli;
+    return runGuarded([&] { return run(argc, argv); });
 }

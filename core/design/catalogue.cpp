@@ -10,7 +10,7 @@ void describeRunning(Visitor& v, Running& running) {
     v.number({.name = "speed_rpm",
               .label = "Shaft speed",
               .unit = in::rpm,
-              .range = aboveUpTo(0.0, 30000.0),
+              .range = between(5.0, 30000.0),
               .help = "n: speed at which the design is computed. Default 1500/min."},
              running.speed);
     v.number({.name = "under_piston_pressure_bar",

@@ -195,6 +195,9 @@ void describeReference(Visitor& visitor, Reference& reference);
 void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
 
+/// The bounds of a key are those of what could be built and run, generously: from model engines of
+/// a few millimetres to engines larger than any ship's. They are there so that every value within
+/// them can be computed with; whether it is a good one is for the limits list to say.
 inline constexpr Range between(double min, double max) {
     return {min, max, false, false};
 }

@@ -9,7 +9,7 @@ void describeRing(Visitor& v, loads::PistonRing& ring) {
     v.number({.name = "height_mm",
               .label = "Ring height",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 50.0),
+              .range = between(0.1, 50.0),
               .help = "h: axial height of the running face."},
              ring.height);
     v.number({.name = "tension_pressure_MPa",
@@ -49,13 +49,13 @@ void describeRingFriction(Visitor& v, loads::Friction& friction) {
     v.number({.name = "ring_critical_duty",
               .label = "Critical duty number",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(1e-6, 1.0),
               .help = "D_c: duty number above which the film carries the ring. Default 1e-4."},
              friction.ringCriticalDuty);
     v.number({.name = "liner_viscosity_Pa_s",
               .label = "Oil viscosity at the liner",
               .unit = in::pascalSecond,
-              .range = aboveUpTo(0.0, 10.0),
+              .range = between(1e-5, 10.0),
               .help = "η at liner temperature. Default 0.008 Pa·s."},
              friction.linerViscosity);
 }
@@ -76,7 +76,7 @@ void describeGuideFriction(Visitor& v, loads::Friction& friction) {
     v.number({.name = "guide_length_mm",
               .label = "Guide length",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(1.0, 2000.0),
               .help = "Length over which the piston is guided; empty: the bore."},
              friction.guideLength);
 }
@@ -119,7 +119,7 @@ void describeBody(Visitor& v, contact::Elastic& elastic, double& roughness) {
     v.number({.name = "elastic_modulus_GPa",
               .label = "Elastic modulus",
               .unit = in::GPa,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.1, 2000.0),
               .help = "E. Default 206 GPa, steel."},
              elastic.modulus);
     v.number({.name = "poisson_ratio",
@@ -131,7 +131,7 @@ void describeBody(Visitor& v, contact::Elastic& elastic, double& roughness) {
     v.number({.name = "roughness_um",
               .label = "Surface roughness",
               .unit = in::um,
-              .range = aboveUpTo(0.0, 100.0),
+              .range = between(0.001, 100.0),
               .help = "Rq, root mean square. Default 0.2 µm for the track, 0.1 µm for the roller."},
              roughness);
 }
@@ -149,7 +149,7 @@ void describeMaterials(Visitor& v, contact::Materials& materials) {
     v.number({.name = "allowable_stress_MPa",
               .label = "Allowable contact stress",
               .unit = in::MPa,
-              .range = aboveUpTo(0.0, 10000.0),
+              .range = between(1.0, 10000.0),
               .help = "σ_allow of the track; empty: from the table of track materials."},
              materials.allowableStress);
     v.section({.name = "track", .label = "Track surface"},
@@ -186,13 +186,13 @@ void describeContact(Visitor& v, Design& design) {
         v.number({.name = "viscosity_Pa_s",
                   .label = "Oil viscosity at the track",
                   .unit = in::pascalSecond,
-                  .range = aboveUpTo(0.0, 10.0),
+                  .range = between(1e-5, 10.0),
                   .help = "η₀ at track temperature. Default 0.010 Pa·s."},
                  design.lubricant.viscosity);
         v.number({.name = "pressure_coefficient_per_GPa",
                   .label = "Pressure-viscosity coefficient",
                   .unit = in::perGPa,
-                  .range = aboveUpTo(0.0, 100.0),
+                  .range = between(0.1, 100.0),
                   .help = "α_p. Default 20 1/GPa, mineral oil."},
                  design.lubricant.pressureCoefficient);
     });
@@ -201,14 +201,14 @@ void describeContact(Visitor& v, Design& design) {
                   v.number({.name = "dynamic_rating_kN",
                             .label = "Dynamic rating",
                             .unit = in::kN,
-                            .range = aboveUpTo(0.0, 100000.0),
+                            .range = between(0.01, 100000.0),
                             .help = "C as a track roller (outer ring loaded, ISO 281); empty: no "
                                     "life is computed."},
                            design.rollerBearing.dynamicRating);
                   v.number({.name = "static_rating_kN",
                             .label = "Static rating",
                             .unit = in::kN,
-                            .range = aboveUpTo(0.0, 100000.0),
+                            .range = between(0.01, 100000.0),
                             .help = "C₀ as a track roller (ISO 76); empty: no static safety is "
                                     "computed."},
                            design.rollerBearing.staticRating);

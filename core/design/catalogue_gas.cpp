@@ -47,7 +47,7 @@ void describeBurn(Visitor& v, gas::Burn& burn) {
     v.number({.name = "duration_deg",
               .label = "Burn duration",
               .unit = in::cycleDegrees,
-              .range = aboveUpTo(0.0, 180.0),
+              .range = between(1.0, 180.0),
               .help = "Cycle degrees from the start to the end of the Wiebe function. Default 50 "
                       "(own estimate)."},
              burn.duration);
@@ -89,13 +89,13 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
     v.number({.name = "displacement_cm3_per_turn",
               .label = "Blower displacement",
               .unit = in::cm3,
-              .range = aboveUpTo(0.0, 1e6),
+              .range = between(0.1, 1e6),
               .help = "Volume swept in one turn of the blower. Default 500 cm³ (own estimate)."},
              supply.displacement);
     v.number({.name = "drive_ratio",
               .label = "Blower drive ratio",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 100.0),
+              .range = between(0.01, 100.0),
               .help = "Turns of the blower for one turn of the shaft."},
              supply.driveRatio);
     v.number({.name = "volumetric_efficiency",
@@ -107,7 +107,7 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
     v.number({.name = "plenum_cm3",
               .label = "Plenum volume",
               .unit = in::cm3,
-              .range = aboveUpTo(0.0, 1e6),
+              .range = between(0.1, 1e6),
               .help = "Volume between blower and inlet ports. Default 3000 cm³ (own estimate)."},
              supply.plenumVolume);
     v.number({.name = "after_cooler_outlet_K",
@@ -220,7 +220,7 @@ void describeGas(Visitor& v, gas::Settings& gas) {
     v.number({.name = "combustion_efficiency",
               .label = "Combustion efficiency",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "η_c: share of the heating value released by the fuel that burns. Default "
                       "0.97 (own estimate)."},
              gas.combustionEfficiency);

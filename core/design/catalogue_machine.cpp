@@ -32,7 +32,7 @@ void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
     v.number({.name = "length_mm",
               .label = "Piston length",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(1.0, 2000.0),
               .help = "From the crown to the end of the skirt."},
              piston.length);
     v.numbers({.name = "ring_distances_mm",
@@ -51,20 +51,20 @@ void describeRoller(Visitor& v, track::Roller& roller) {
     v.number({.name = "radius_mm",
               .label = "Roller radius",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 1000.0),
+              .range = between(0.5, 1000.0),
               .help = "r: the roller runs on the track with its axis radial to the shaft."},
              roller.radius);
     v.number({.name = "width_mm",
               .label = "Roller width",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 1000.0),
+              .range = between(0.5, 1000.0),
               .help = "b: length of the roller along its axis; its middle stands at the pitch "
                       "radius."},
              roller.width);
     v.number({.name = "crown_radius_mm",
               .label = "Roller crown radius",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 100000.0),
+              .range = between(1.0, 100000.0),
               .help = "Radius of the barrel profile across the width; empty for a cylindrical "
                       "roller."},
              roller.crownRadius);
@@ -80,13 +80,13 @@ void describePistonMass(Visitor& v, PerEnd<double>& mass) {
     v.number({.name = "inlet",
               .label = "Piston mass, inlet side",
               .unit = in::kg,
-              .range = aboveUpTo(0.0, 500.0),
+              .range = between(0.001, 500.0),
               .help = "Everything that moves with the inlet piston, roller included."},
              mass.inlet);
     v.number({.name = "exhaust",
               .label = "Piston mass, exhaust side",
               .unit = in::kg,
-              .range = aboveUpTo(0.0, 500.0),
+              .range = between(0.001, 500.0),
               .help = "Everything that moves with the exhaust piston, roller included."},
              mass.exhaust);
 }
@@ -117,20 +117,20 @@ void describeSpaces(Visitor& v, mechanism::Mechanism& m) {
     v.number({.name = "pitch_radius_mm",
               .label = "Pitch radius",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 5000.0),
+              .range = between(2.0, 5000.0),
               .help = "R: radius of the cylinder circle about the shaft axis, where the middle of "
                       "every roller runs."},
              m.pitchRadius);
     v.number({.name = "bore_mm",
               .label = "Bore",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 1000.0),
+              .range = between(2.0, 1000.0),
               .help = "Inner diameter of every cylinder."},
              m.bore);
     v.number({.name = "clearance_mm",
               .label = "Crown clearance",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 1000.0),
+              .range = between(0.01, 1000.0),
               .help = "Gap between the two crowns when both pistons stand at inner dead centre "
                       "without exhaust lead."},
              m.clearance);
@@ -181,20 +181,20 @@ void describeRow(Visitor& v, ports::Row& row) {
     v.number({.name = "edge_mm",
               .label = "Inner edge",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.05, 2000.0),
               .help = "Distance of the inner port edge from the crown at outer dead centre, "
                       "measured inward. A larger edge opens earlier."},
              row.edge);
     v.number({.name = "height_mm",
               .label = "Port height",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.05, 2000.0),
               .help = "Height of the port along the cylinder."},
              row.height);
     v.number({.name = "width_mm",
               .label = "Port width",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 1000.0),
+              .range = between(0.05, 1000.0),
               .help = "Chord of one port across the bore."},
              row.width);
     v.integer({.name = "count",
@@ -211,7 +211,7 @@ void describeRow(Visitor& v, ports::Row& row) {
     v.number({.name = "discharge_coefficient",
               .label = "Discharge coefficient",
               .unit = in::pure,
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "C_d: effective over geometric area; 0.6 to 0.8 is common practice."},
              row.dischargeCoefficient);
 }

@@ -18,25 +18,25 @@ void describeValves(Visitor& v, FourStroke& engine) {
               engine.exhaustValves);
     v.number({.name = "inlet_seat_to_bore",
               .label = "Inlet seat by bore",
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from "
                       "memory)."},
              engine.inletSeat);
     v.number({.name = "exhaust_seat_to_bore",
               .label = "Exhaust seat by bore",
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from "
                       "memory)."},
              engine.exhaustSeat);
     v.number({.name = "valve_lift_to_seat",
               .label = "Valve lift by seat",
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "Largest lift by inner seat diameter; the lift follows a squared sine. "
                       "Default 0.25."},
              engine.valveLift);
     v.number({.name = "discharge_coefficient",
               .label = "Discharge coefficient of the valves",
-              .range = aboveUpTo(0.0, 1.0),
+              .range = between(0.01, 1.0),
               .help = "C_d by curtain or seat area, whichever is smaller. Default 0.65."},
              engine.dischargeCoefficient);
 }
@@ -74,7 +74,7 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
              engine.strokeToBore);
     v.number({.name = "compression_ratio",
               .label = "Compression ratio of the four-stroke",
-              .range = aboveUpTo(1.0, 40.0),
+              .range = between(1.1, 40.0),
               .help = "Geometric. Default 10.5."},
              engine.compressionRatio);
     describeValves(v, engine);
@@ -93,9 +93,9 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
 
 void describeReference(Visitor& v, Reference& reference) {
     v.number({.name = "rod_ratio",
-              .label = "Rod ratio",
+              .label = "Crank radius / rod length",
               .range = between(0.01, 0.9),
-              .help = "λ: crank radius by rod length of all cranks. Default 0.28 (own estimate)."},
+              .help = "r/l of all cranks. Default 0.28 (own estimate)."},
              reference.rodRatio);
     v.number({.name = "crank_bearing_fmep_bar",
               .label = "Friction of the crank bearings",

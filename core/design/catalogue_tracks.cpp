@@ -34,7 +34,7 @@ void describeSegment(Visitor& v, motion::Segment& segment) {
     v.number({.name = "span_deg",
               .label = "Span",
               .unit = in::degrees,
-              .range = aboveUpTo(0.0, 360.0),
+              .range = between(0.01, 360.0),
               .help = "Shaft degrees of this segment. The spans of a pattern add up to 360° "
                       "divided by the lobes."},
              segment.span);
@@ -104,7 +104,7 @@ void describeSegments(Visitor& v, motion::SegmentShape& shape) {
     v.number({.name = "stroke_mm",
               .label = "Stroke",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.1, 2000.0),
               .help = "S: travel of the piston from outer to inner dead centre."},
              shape.stroke);
     v.list({.name = "segments",
@@ -198,7 +198,7 @@ void describeTrackBlank(Visitor& v, track::Blank& blank) {
     v.number({.name = "bore_diameter_mm",
               .label = "Bore diameter",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 20000.0),
+              .range = between(1.0, 20000.0),
               .help =
                   "Bore of the ring that the track is cut into. Empty: an open track is a tenth "
                   "of the roller width wider than the roller on the inside; under the groove "
@@ -207,7 +207,7 @@ void describeTrackBlank(Visitor& v, track::Blank& blank) {
     v.number({.name = "outside_diameter_mm",
               .label = "Outside diameter",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 20000.0),
+              .range = between(1.0, 20000.0),
               .help =
                   "Outside of the ring that the track is cut into. Empty: a tenth of the roller "
                   "width beyond the outermost contact (own estimate)."},
@@ -215,7 +215,7 @@ void describeTrackBlank(Visitor& v, track::Blank& blank) {
     v.number({.name = "groove_diameter_mm",
               .label = "Groove diameter",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 20000.0),
+              .range = between(1.0, 20000.0),
               .help = "Floor of the groove between the flanks of a closed track, which opens "
                       "outward. Empty: a tenth of the roller width inside the roller (own "
                       "estimate)."},
@@ -223,14 +223,14 @@ void describeTrackBlank(Visitor& v, track::Blank& blank) {
     v.number({.name = "back_thickness_mm",
               .label = "Back thickness",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.1, 2000.0),
               .help = "Material behind the push flank at its lowest place. Empty: the roller width "
                       "(own estimate)."},
              blank.backThickness);
     v.number({.name = "front_thickness_mm",
               .label = "Front thickness",
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 2000.0),
+              .range = between(0.1, 2000.0),
               .help = "Material before the pull flank of a closed track at its highest place. "
                       "Empty: the roller width (own estimate)."},
              blank.frontThickness);

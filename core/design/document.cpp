@@ -1,11 +1,11 @@
 #include "core/design/document.h"
 
 #include "core/files/classic_locale.h"
+#include "core/printable.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 
 namespace lobewright::design {
 
@@ -14,6 +14,10 @@ namespace {
 using nlohmann::json;
 
 constexpr std::size_t deepest = 32;
+constexpr std::size_t longestKey = 200; // bytes
+/// A design with a hundred snapshots, each with all the knots and ports that are allowed, has half
+/// a million.
+constexpr std::size_t mostValues = 600'000;
 
 /// Builds the tree from the parser's events and knows the path of the event at hand.
 class TreeBuilder : public json::json_sax_t {
@@ -37,19 +41,22 @@ class TreeBuilder : public json::json_sax_t {
 
     bool key(string_t& name) override {
         Level& level = levels_.back();
-        level.key = name;
+        level.key = name.substr(0, longestKey);
         level.expectsValue = true;
+        if (name.size() > longestKey) {
+            return refuse(
+                fmt::format("a key has {} bytes; keys have at most {}", name.size(), longestKey));
+        }
         if (level.node->contains(name)) {
-            document_.problems.push_back(
-                {path(),
-                 fmt::format("\"{}\" is given twice; it must be given once", excerpt(name))});
+            return refuse(
+                fmt::format("\"{}\" is given twice; it must be given once", excerpt(name)));
         }
         return true;
     }
 
     bool parse_error(std::size_t position, const std::string&,
                      const nlohmann::detail::exception& error) override {
-        document_.problems.push_back({path(), reason(position, error)});
+        addProblem(document_.problems, {path(), reason(position, error)});
         return false;
     }
 
@@ -74,7 +81,18 @@ class TreeBuilder : public json::json_sax_t {
         return text;
     }
 
+    /// False, so that the parser stops, where no more problems are told.
+    bool refuse(std::string message) {
+        return addProblem(document_.problems, {path(), std::move(message)});
+    }
+
+    /// Where the value is now; nullptr, so that the parser stops, where there are too many.
     json* put(json value) {
+        if (++values_ > mostValues) {
+            refuse(fmt::format("there are more than {} values; no design needs that many",
+                               mostValues));
+            return nullptr;
+        }
         if (levels_.empty()) {
             document_.root = std::move(value);
             return &document_.root;
@@ -93,14 +111,15 @@ class TreeBuilder : public json::json_sax_t {
 
     bool open(json container) {
         if (levels_.size() >= deepest) {
-            document_.problems.push_back(
-                {path(), fmt::format("the nesting is deeper than {} levels; no design needs that",
-                                     deepest)});
+            refuse(
+                fmt::format("the nesting is deeper than {} levels; no design needs that", deepest));
             return false;
         }
         json* node = put(std::move(container));
-        levels_.push_back({node, {}, false});
-        return true;
+        if (node != nullptr) {
+            levels_.push_back({node, {}, false});
+        }
+        return node != nullptr;
     }
 
     bool close() {
@@ -151,12 +170,55 @@ class TreeBuilder : public json::json_sax_t {
     std::string_view text_;
     Document& document_;
     std::vector<Level> levels_;
+    std::size_t values_ = 0;
 };
+
+} // namespace
+
+bool addProblem(Problems& problems, Problem problem) {
+    if (problems.size() < mostProblems) {
+        problems.push_back(std::move(problem));
+    } else if (problems.size() == mostProblems) {
+        problems.push_back({"", "there are more problems than are listed here"});
+    }
+    return problems.size() <= mostProblems;
+}
+
+void addProblems(Problems& problems, const Problems& more) {
+    for (const Problem& problem : more) {
+        if (!addProblem(problems, problem)) {
+            return;
+        }
+    }
+}
+
+namespace {
+
+/// The parser repeats everything since its last token, each blank in eight letters, where it stops
+/// at an error.
+constexpr std::size_t mostBlanks = 100'000;
+
+bool hasTooManyBlanks(std::string_view text) {
+    std::size_t run = 0;
+    for (const char c : text) {
+        const bool isBlank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
+        run = isBlank ? run + 1 : 0;
+        if (run > mostBlanks) {
+            return true;
+        }
+    }
+    return false;
+}
 
 } // namespace
 
 Document parseDocument(std::string_view text) {
     Document document;
+    if (hasTooManyBlanks(text)) {
+        addProblem(document.problems,
+                   {"", fmt::format("there are more than {} blanks in a row", mostBlanks)});
+        return document;
+    }
     const files::ClassicLocale numbers; // the parser asks the C library
     TreeBuilder builder(text, document);
     json::sax_parse(text, &builder);
@@ -179,13 +241,11 @@ std::string pointer(const std::string& parent, std::string_view part) {
 
 std::string excerpt(std::string_view text) {
     constexpr std::size_t longest = 60;
-    std::string shown;
-    for (const char c : text.substr(0, longest)) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool isPlain = byte >= 0x20U && byte < 0x7FU;
-        shown += isPlain ? c : (byte < 0x20U || byte == 0x7FU ? ' ' : '?');
+    std::size_t end = 0;
+    for (std::size_t i = 0; i < longest && end < text.size(); ++i) {
+        end += firstCharacter(text.substr(end)).bytes;
     }
-    return text.size() > longest ? shown + "..." : shown;
+    return printable(text.substr(0, end)) + (end < text.size() ? "..." : "");
 }
 
 } // namespace lobewright::design

@@ -12,17 +12,29 @@ namespace lobewright::design {
 
 struct Document {
     nlohmann::json root;
-    Problems problems; ///< of syntax, keys given twice and nesting; the tree is unusable with any
+    /// Of syntax, keys given twice, nesting and size; the tree is unusable with any.
+    Problems problems;
 };
 
+/// A list of a million wrong keys helps nobody: so many problems of a file are told.
+inline constexpr std::size_t mostProblems = 100;
+
+/// Adds a problem to those of a file; beyond the most only a word that there are more. False: the
+/// list is full.
+bool addProblem(Problems& problems, Problem problem);
+/// The same for many.
+void addProblems(Problems& problems, const Problems& more);
+
 /// Parses JSON without recursion. Refuses NaN and infinities, numbers too large for a double, keys
-/// given twice in one object, and nesting deeper than any design needs.
+/// given twice in one object, and nesting deeper, keys longer and values more than any design
+/// needs: whatever the text, memory and time stay within a small multiple of those of a large
+/// design.
 Document parseDocument(std::string_view text);
 
 /// `parent` with one more part, escaped as RFC 6901 asks.
 std::string pointer(const std::string& parent, std::string_view part);
 
-/// The text made fit for a message: control characters shown as spaces, at most 60 bytes.
+/// The text made fit for a message: printable(), at most 60 characters.
 std::string excerpt(std::string_view text);
 
 } // namespace lobewright::design

@@ -28,9 +28,9 @@ Result<Design> readDesign(std::string_view text) {
     describe(reader, design);
     Problems problems = reader.finish();
     const Problems broken = brokenRules(design, problems);
-    problems.insert(problems.end(), broken.begin(), broken.end());
+    addProblems(problems, broken);
     const Problems kept = brokenSnapshotRules(design, problems);
-    problems.insert(problems.end(), kept.begin(), kept.end());
+    addProblems(problems, kept);
     if (problems.empty()) {
         problems = brokenKnowledgeRules(design);
     }

@@ -16,9 +16,6 @@ namespace {
 
 using nlohmann::json;
 
-/// A list of a million wrong keys helps nobody.
-constexpr std::size_t mostProblems = 500;
-
 const char* typeName(const json& value) {
     return value.is_object() ? "a group of keys" : value.is_array() ? "a list" : "a single value";
 }
@@ -72,11 +69,7 @@ const json* Reader::child(std::string_view name) {
 }
 
 void Reader::report(const std::string& path, std::string message) {
-    if (problems_.size() < mostProblems) {
-        problems_.push_back({path, std::move(message)});
-    } else if (problems_.size() == mostProblems) {
-        problems_.push_back({"", "there are more problems than are listed here"});
-    }
+    addProblem(problems_, {path, std::move(message)});
 }
 
 bool Reader::reportUnused(const Key& key, const json* value) {
@@ -273,6 +266,9 @@ void Reader::reportUnknownKeys() {
         const auto isKnown = std::ranges::find(level.known, entry.key()) != level.known.end();
         if (isKnown) {
             continue;
+        }
+        if (problems_.size() > mostProblems) {
+            return; // looking for the nearest key takes its time
         }
         const std::string name = excerpt(entry.key());
         const std::string home = sectionOf(entry.key());

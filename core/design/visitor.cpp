@@ -1,5 +1,6 @@
 #include "core/design/catalogue.h"
 #include "core/design/document.h"
+#include "core/printable.h"
 
 #include <fmt/format.h>
 
@@ -68,13 +69,13 @@ namespace {
 std::string inQuotes(std::string_view text) {
     constexpr std::size_t longest = 60;
     if (text.size() <= longest) {
-        return fmt::format("\"{}\"", text);
+        return fmt::format("\"{}\"", printable(text));
     }
     std::size_t cut = longest;
     while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0U) == 0x80U) {
         --cut; // never inside a character
     }
-    return fmt::format("\"{}…\"", text.substr(0, cut));
+    return fmt::format("\"{}…\"", printable(text.substr(0, cut)));
 }
 
 std::string show(const FieldValue& value) {
@@ -160,10 +161,10 @@ Result<FieldValue> admitText(const Scalar& scalar, const std::string& text) {
     if (scalar.kind != FieldKind::text && !isWord(scalar.words, text)) {
         return broken(scalar, text);
     }
-    const double length = static_cast<double>(text.size());
-    if (scalar.kind == FieldKind::text && length > scalar.key.range.max) {
-        return Problem{"", fmt::format("{} has {} bytes; it must have at most {}", scalar.key.label,
-                                       text.size(), scalar.key.range.max)};
+    const std::size_t length = characterCount(text); // as a JSON Schema counts
+    if (scalar.kind == FieldKind::text && static_cast<double>(length) > scalar.key.range.max) {
+        return Problem{"", fmt::format("{} has {} characters; it must have at most {}",
+                                       scalar.key.label, length, scalar.key.range.max)};
     }
     return FieldValue{text};
 }

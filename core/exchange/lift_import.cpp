@@ -1,5 +1,6 @@
 #include "core/exchange/lift_import.h"
 
+#include "core/design/document.h"
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
@@ -16,6 +17,8 @@ namespace {
 
 constexpr std::string_view blanks = " \t\r";
 constexpr int mostLobes = 24; // as a design allows
+/// A row for every hundredth of a degree, over several turns.
+constexpr std::size_t mostRows = 100'000;
 
 std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(blanks);
@@ -113,6 +116,9 @@ Result<Table> readTable(std::string_view text) {
         }
         const Fields fields = split(line);
         const auto angle = number(fields.first), lift = number(fields.second);
+        if (table.angles.size() == mostRows) {
+            return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
+        }
         if (angle && lift) {
             table.angles.push_back(*angle * units::degree);
             table.lifts.push_back(*lift * units::millimetre);
@@ -268,7 +274,9 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     const auto fit = motion::fitKnots(goesOn ? firstPeriod(table, period) : table, *lobes,
                                       {options.tolerance, options.mostKnots});
     if (!fit) {
-        return fit.problems();
+        Problems told; // one bad column has as many as the table has rows
+        design::addProblems(told, fit.problems());
+        return told;
     }
     const auto curve = motion::LiftCurve::make({*lobes, fit->shape});
     if (!curve) {

@@ -3,8 +3,10 @@
 #include "core/exchange/step_solid.h"
 #include "core/exchange/track_text.h"
 #include "core/files/classic_locale.h"
+#include "core/files/source_date.h"
 #include "core/units.h"
 
+#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include <APIHeaderSection_MakeHeader.hxx>
@@ -100,6 +102,7 @@ class Translator {
         namePart(*model, toText(product));
         APIHeaderSection_MakeHeader header(model);
         header.SetName(toText(product));
+        header.SetTimeStamp(toText(fmt::format("{:%Y-%m-%dT%H:%M:%S}", files::dateOfFiles())));
         header.SetAuthorValue(1, toText(""));
         header.SetOrganizationValue(1, toText(""));
         header.SetOriginatingSystem(toText("Lobewright"));

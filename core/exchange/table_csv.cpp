@@ -40,7 +40,7 @@ std::string tableCsv(const study::Table& table, bool withNames) {
         for (const auto& value : point.values) {
             text += ',';
             if (value) {
-                fmt::format_to(out, "{:.9g}", *value);
+                fmt::format_to(out, "{:.{}g}", *value, tableDigits);
             }
         }
         fmt::format_to(out, ",{}\r\n", quoted(point.failure));

@@ -6,14 +6,14 @@
 #include "core/exchange/track_mesh.h"
 #include "core/exchange/track_part.h"
 #include "core/exchange/track_tables.h"
+#include "core/files/source_date.h"
 #include "core/files/write_file.h"
+#include "core/printable.h"
 #include "core/units.h"
 
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <ctime>
 
 namespace lobewright::exchange {
 
@@ -69,8 +69,7 @@ const ExportWords& words(ExportKind kind) {
 }
 
 std::string originOf(const std::filesystem::path& designFile) {
-    const std::time_t now = std::time(nullptr);
-    return fmt::format("{}, {:%Y-%m-%d}", designFile.filename().string(), fmt::localtime(now));
+    return fmt::format("{}, {}", printable(designFile.filename().native()), files::dayOfFiles());
 }
 
 Result<std::string> exportTrack(const design::Design& design, const ExportOptions& options,

@@ -69,13 +69,10 @@ Eigen::Vector2d developed(const TrackPart& part, const FlankForm& form, double c
 std::vector<double> cutterAngles(const TrackPart& part, const FlankForm& form,
                                  const CutterTableOptions& options) {
     if (options.step) {
-        return *turnSteps(*options.step);
+        return *closedTurn(*options.step);
     }
     const auto curve = [&](double phi) { return developed(part, form, options.cutterRadius, phi); };
-    std::vector<double> angles =
-        chordParameters(stretchBounds(form.curve, 0.0, units::turn), curve, options.tolerance);
-    angles.pop_back(); // the turn closes
-    return angles;
+    return chordParameters(stretchBounds(form.curve, 0.0, units::turn), curve, options.tolerance);
 }
 
 std::string deviationLine(const FlankForm& form, const track::CutterDeviations& edges) {
@@ -92,16 +89,19 @@ std::string deviationLine(const FlankForm& form, const track::CutterDeviations& 
 } // namespace
 
 Result<std::string> liftTable(const TrackPart& part, double step, Monitor& monitor) {
-    const auto steps = turnSteps(step);
+    const auto steps = closedTurn(step);
     if (!steps) {
         return steps.problems();
     }
     const Samples phi = toSamples(*steps);
-    const motion::LiftSamples lift = part.curve().sample(phi);
+    Samples places = phi;
+    places.tail(1) = phi.head(1); // exactly the first row again, junction or not
+    const motion::LiftSamples lift = part.curve().sample(places);
     std::string text = commented(
         headLines(part,
                   "lift of the roller axis from outer dead centre, with its derivatives, over one "
-                  "turn; at a junction the derivatives after it",
+                  "turn, the first row repeated at 360 degrees; at a junction the derivatives "
+                  "after it",
                   "lift rounded to 1e-6 mm"));
     text += "pattern_angle_deg,lift_mm,velocity_mm_per_deg,acceleration_mm_per_deg2,"
             "jerk_mm_per_deg3\r\n";
@@ -132,7 +132,7 @@ Result<std::string> cutterTable(const TrackPart& part, const CutterTableOptions&
     std::vector<std::string> head = headLines(
         part,
         fmt::format("path of a cylindrical cutter of radius {:.6g} mm, its axis radial to the "
-                    "shaft, over one turn",
+                    "shaft, over one turn; the last row of each flank closes the path",
                     options.cutterRadius / millimetre),
         options.step ? fmt::format("rows every {:.6g} degrees of pattern angle, rounded to 1e-6",
                                    *options.step / degree)

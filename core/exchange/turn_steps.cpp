@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <utility>
 
 namespace lobewright::exchange {
 
@@ -22,6 +23,16 @@ Result<std::vector<double>> turnSteps(double step) {
         angles[i] = static_cast<double>(i) * step;
     }
     return angles;
+}
+
+Result<std::vector<double>> closedTurn(double step) {
+    auto angles = turnSteps(step);
+    if (!angles) {
+        return angles;
+    }
+    std::vector<double> closed = std::move(angles).value();
+    closed.push_back(units::turn);
+    return closed;
 }
 
 } // namespace lobewright::exchange

@@ -1,6 +1,5 @@
 #include "core/gas/best_torque.h"
 
-#include "core/gas/steady.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -19,26 +18,14 @@ constexpr int roundLimit = 10;
 /// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
 /// close look; the rest is for the cycle at the start found.
 constexpr double spacedShare = 0.3, closeShare = 0.43;
-constexpr int rememberedWindows = 6; ///< that the scout's acceleration combines
-
-double workOfWindow(const Ring& ring) {
-    double sum = 0.0;
-    for (const auto& row : ring.records()) {
-        for (const CycleRecord& record : row) {
-            sum += record.of(work);
-        }
-    }
-    return sum;
-}
 
 /// Net work in steady state over the burn start.
 class Trial {
   public:
     /// May do `evaluations` of one cylinder's rates.
-    Trial(Model& model, Ring& ring, double evaluations, Monitor& monitor,
-          AndersonAcceleration& acceleration)
-        : model_(model), ring_(ring), monitor_(monitor), acceleration_(acceleration),
-          last_(ring.work() + static_cast<long>(evaluations)) {}
+    Trial(Model& model, SteadyState& search, double evaluations, Monitor& monitor)
+        : model_(model), search_(search), monitor_(monitor),
+          last_(search.cylinders().rateEvaluations() + static_cast<long>(evaluations)) {}
 
     /// Absent: the search failed; see `problem`. A start for which no steady state is found (an
     /// engine on the edge of misfire) counts as worthless instead: others may well be steady.
@@ -48,28 +35,27 @@ class Trial {
             return std::nullopt;
         }
         CycleOptions limited = options;
-        limited.maxEvaluations = std::max(0L, last_ - ring_.work());
-        const auto search = findSteadyStateNear(ring_, limited, monitor_, acceleration_);
-        if (!search) {
-            problem = search.problems().front();
+        limited.maxEvaluations = std::max(0L, last_ - search_.cylinders().rateEvaluations());
+        const auto found = search_.find(limited, monitor_, true);
+        if (!found) {
+            problem = found.problems().front();
             return std::nullopt;
         }
-        if (!search->steady) {
+        if (!found->steady) {
             return worthless;
         }
         anySteady = true;
-        return workOfWindow(ring_);
+        return search_.cylinders().sumOf(gas::work);
     }
-    bool exhausted() const { return ring_.work() >= last_; }
+    bool exhausted() const { return search_.cylinders().rateEvaluations() >= last_; }
     static constexpr double worthless = -1e300;
     bool anySteady = false;
     std::optional<Problem> problem;
 
   private:
     Model& model_;
-    Ring& ring_;
+    SteadyState& search_;
     Monitor& monitor_;
-    AndersonAcceleration& acceleration_;
     long last_; ///< amount of work at which the search ends
 };
 
@@ -184,17 +170,15 @@ Range possibleStarts(const Model& model) {
 }
 
 /// Looks closely from `best` on and takes the work from what `options` allow.
-Result<bool> bestAround(double best, Model& model, const Range& range, Ring& ring,
-                        CycleOptions& options, Monitor& monitor,
-                        AndersonAcceleration& acceleration) {
-    const long before = ring.work();
-    Trial close(model, ring, closeShare * static_cast<double>(options.maxEvaluations), monitor,
-                acceleration);
+Result<bool> bestAround(double best, Model& model, const Range& range, SteadyState& search,
+                        CycleOptions& options, Monitor& monitor) {
+    const long before = search.cylinders().rateEvaluations();
+    Trial close(model, search, closeShare * static_cast<double>(options.maxEvaluations), monitor);
     model.burnStartRough = !lookClosely(close, range, options, best);
     if (close.problem) {
         return *close.problem;
     }
-    options.maxEvaluations -= ring.work() - before;
+    options.maxEvaluations -= search.cylinders().rateEvaluations() - before;
     if (auto problem = model.setBurnStart(best)) {
         return *problem;
     }
@@ -203,14 +187,12 @@ Result<bool> bestAround(double best, Model& model, const Range& range, Ring& rin
 
 } // namespace
 
-Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& options,
-                           Monitor& monitor, AndersonAcceleration& acceleration) {
+Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search,
+                           CycleOptions& options, Monitor& monitor) {
     const Range range = possibleStarts(model);
     const auto allowed = static_cast<double>(options.maxEvaluations);
-
-    const long scouted = scout.work();
-    AndersonAcceleration scoutAcceleration(rememberedWindows);
-    Trial spaced(model, scout, spacedShare * allowed, monitor, scoutAcceleration);
+    const long before = scout.cylinders().rateEvaluations();
+    Trial spaced(model, scout, spacedShare * allowed, monitor);
     const std::optional<double> found = bestOfSpaced(spaced, range.low, range.high, options);
     if (!found) {
         return *spaced.problem;
@@ -218,15 +200,14 @@ Result<bool> findBestStart(Model& model, Ring& scout, Ring& ring, CycleOptions& 
     if (!spaced.anySteady) {
         return Problem{"", "no burn start between -60 and 20° gives a cyclic steady state"};
     }
-    options.maxEvaluations -= scout.work() - scouted;
-
-    return bestAround(*found, model, range, ring, options, monitor, acceleration);
+    options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
+    return bestAround(*found, model, range, search, options, monitor);
 }
 
-Result<bool> findBestStartNear(Model& model, Ring& ring, CycleOptions& options, Monitor& monitor,
-                               AndersonAcceleration& acceleration) {
+Result<bool> findBestStartNear(Model& model, SteadyState& search, CycleOptions& options,
+                               Monitor& monitor) {
     const double start = model.burnStart * model.chamber->cyclesPerTurn();
-    return bestAround(start, model, possibleStarts(model), ring, options, monitor, acceleration);
+    return bestAround(start, model, possibleStarts(model), search, options, monitor);
 }
 
 } // namespace lobewright::gas

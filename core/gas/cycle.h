@@ -61,7 +61,7 @@ struct RunConditions {
     std::vector<double> cylinderAngles; ///< ψ_k [rad]
 };
 
-struct CycleStart; ///< where a converged period begins; see start.h
+struct CycleStart; ///< where a converged period begins; see steady_state.h
 
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
@@ -70,9 +70,10 @@ struct CycleOptions {
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
     /// Evaluations of one cylinder's rates after which the search gives up, that for the best burn
-    /// start included; less than half a second's worth.
-    long maxEvaluations = 1200000;
-    /// Integrate evenly phased cylinders on one plenum together although they run alike.
+    /// start included; some seconds' worth, of which ordinary engines need a thousandth.
+    long maxEvaluations = 6000000;
+    /// Integrate evenly phased cylinders on one plenum over the whole period although they run
+    /// alike.
     bool integrateTogether = false;
     /// The cycle of a similar engine, to begin the search from. Null, or one that does not fit:
     /// everything is searched for.

@@ -1,5 +1,6 @@
 #include "core/gas/cylinder.h"
 
+#include "core/gas/knock.h"
 #include "core/gas/orifice.h"
 #include "core/gas/wall_heat.h"
 #include "core/gas/wiebe.h"
@@ -10,7 +11,7 @@
 
 namespace lobewright::gas {
 
-struct Cylinder::Charge {
+struct Cylinder::Gas {
     const ChamberGeometry& geometry;
     double air, products, mass, temperature, pressure;
     double massTimesConstant; ///< m·R [J/K]
@@ -24,14 +25,15 @@ struct Cylinder::Charge {
     }
 };
 
+/// Pascal that a kilogram through the port adds to the chamber.
+static double rise(const Observed& seen, const PortResponse& port) {
+    return (1.0 - port.products) * seen.pressurePerAir + port.products * seen.pressurePerProducts +
+           port.energy / seen.heatCapacity * seen.pressurePerKelvin;
+}
+
 double Observed::relaxation() const {
-    double sum = 0.0;
-    for (const PortResponse& port : {inletResponse, exhaustResponse}) {
-        sum -= port.slope *
-               ((1.0 - port.products) * pressurePerAir + port.products * pressurePerProducts +
-                port.energy / heatCapacity * pressurePerKelvin);
-    }
-    return sum;
+    return -inletResponse.slope * rise(*this, inletResponse) -
+           exhaustResponse.slope * rise(*this, exhaustResponse);
 }
 
 const ChamberGeometry& Cylinder::geometry(double angle) {
@@ -63,20 +65,20 @@ void Cylinder::rates(double angle, const double* y, const Memory& memory, const 
         air * gas.air.gasConstant() + products * gas.products.gasConstant();
     const ChamberGeometry& g = geometry(angle);
     const double mass = air + products;
-    const Charge charge{g,
-                        air,
-                        products,
-                        mass,
-                        t,
-                        massTimesConstant * t / g.volume,
-                        massTimesConstant,
-                        gas.air.heat(t),
-                        gas.products.heat(t),
-                        gas.air.enthalpy(t),
-                        gas.products.enthalpy(t),
-                        y[freshMass] / mass,
-                        gas.air.gasConstant(),
-                        gas.products.gasConstant()};
+    const Gas charge{g,
+                     air,
+                     products,
+                     mass,
+                     t,
+                     massTimesConstant * t / g.volume,
+                     massTimesConstant,
+                     gas.air.heat(t),
+                     gas.products.heat(t),
+                     gas.air.enthalpy(t),
+                     gas.products.enthalpy(t),
+                     y[freshMass] / mass,
+                     gas.air.gasConstant(),
+                     gas.products.gasConstant()};
     std::fill(dy, dy + cylinderVariables, 0.0);
     observed = {};
     observed.angle = angle;
@@ -131,7 +133,7 @@ void Cylinder::burn(double angle, const Memory& memory, double* dy, Balance& bal
 
 /// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
 /// the mean of the chamber (after Benson & Brandham 1969).
-Stream Cylinder::leaving(const Charge& charge, const Memory& memory) const {
+Stream Cylinder::leaving(const Gas& charge, const Memory& memory) const {
     Stream stream;
     stream.temperature = charge.temperature;
     double heat = 0.0;
@@ -150,7 +152,7 @@ Stream Cylinder::leaving(const Charge& charge, const Memory& memory) const {
     return stream;
 }
 
-void Cylinder::passInlet(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply,
                          double* dy, Balance& balance, Observed& observed) const {
     const bool slug = memory.mode.inlet == InletFlow::slug;
     const Stream& stream = slug ? memory.slug : supply.fresh;
@@ -182,7 +184,7 @@ void Cylinder::passInlet(const Charge& charge, const Memory& memory, const Suppl
     }
 }
 
-void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
                              double* dy, Balance& balance, Observed& observed) const {
     const Stream stream = leaving(charge, memory);
     const FlowFunction psi = flowFunction(supply.pressure / charge.pressure, stream.gamma);
@@ -211,7 +213,7 @@ void Cylinder::inletBackFlow(const Charge& charge, const Memory& memory, const S
     }
 }
 
-void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const SupplyState& supply,
+void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply,
                            double* dy, Balance& balance, Observed& observed) const {
     const double exhaustPressure = model_->settings.exhaustPressure;
     observed.exhaustDrop = (charge.pressure - exhaustPressure) / exhaustPressure;
@@ -276,7 +278,7 @@ void Cylinder::passExhaust(const Charge& charge, const Memory& memory, const Sup
     }
 }
 
-double Cylinder::wallCoefficient(const Charge& charge, const Memory& memory,
+double Cylinder::wallCoefficient(const Gas& charge, const Memory& memory,
                                  Observed& observed) const {
     const double p = charge.pressure;
     if (model_->settings.wallHeat.model == WallHeatModel::hohenberg) {
@@ -286,18 +288,17 @@ double Cylinder::wallCoefficient(const Charge& charge, const Memory& memory,
     double speed =
         (memory.mode.portsOpen() ? woschniExchange : woschniClosed) * model_->meanPistonSpeed;
     if (memory.mode.combustionHeat) {
-        const double motored =
-            memory.startPressure *
-            std::exp(memory.motoredIndex * std::log(memory.startVolume / charge.geometry.volume));
+        const double motored = memory.startPressure *
+                               exponential(memory.motoredIndex *
+                                           logarithm(memory.startVolume / charge.geometry.volume));
         observed.excess = (p - motored) / motored;
         speed += woschniCombustion * model_->chamber->sweptVolume() * memory.trappedTemperature /
                  (memory.trappedPressure * memory.trappedVolume) * std::max(p - motored, 0.0);
     }
-    return model_->woschniFactor *
-           std::exp(0.8 * std::log(p * speed) - 0.55 * std::log(charge.temperature));
+    return model_->woschniFactor * woschniOfGas(p, charge.temperature, speed);
 }
 
-void Cylinder::wallLoss(const Charge& charge, const Memory& memory, double* dy, Balance& balance,
+void Cylinder::wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
                         Observed& observed) const {
     const WallHeat& wall = model_->settings.wallHeat;
     const double coefficient = wall.multiplier * wallCoefficient(charge, memory, observed);
@@ -310,7 +311,7 @@ void Cylinder::wallLoss(const Charge& charge, const Memory& memory, double* dy, 
     balance.energy -= dy[wallHeat];
 }
 
-void Cylinder::countKnock(const Charge& charge, const Memory& memory, const double* y,
+void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double* y,
                           double* dy) const {
     double unburnt = charge.temperature;
     if (memory.mode.burnStarted) {
@@ -329,9 +330,8 @@ void Cylinder::countKnock(const Charge& charge, const Memory& memory, const doub
             charge.geometry.volumeRate / charge.geometry.volume;
         dy[unburntTemperature] = constant * unburnt / heat * pressureRise;
     }
-    const double delay =
-        model_->delayFactor * std::exp(3800.0 / unburnt - 1.7 * std::log(charge.pressure));
-    dy[knockIntegral] = 1.0 / (delay * model_->omega);
+    dy[knockIntegral] =
+        1.0 / (model_->delayFactor * delayOfGas(charge.pressure, unburnt) * model_->omega);
 }
 
 Margins Cylinder::margins(const double* y, const Memory& memory, const Observed& observed) const {

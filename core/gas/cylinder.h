@@ -81,20 +81,20 @@ class Cylinder {
         double air = 0.0, products = 0.0; ///< [kg]
         double energy = 0.0;              ///< heat and enthalpy [J]
     };
-    struct Charge; ///< the gas in the chamber with its properties
+    struct Gas; ///< in the chamber, with its properties
 
     void burn(double angle, const Memory& memory, double* dy, Balance& balance) const;
-    Stream leaving(const Charge& charge, const Memory& memory) const;
-    void passInlet(const Charge& charge, const Memory& memory, const SupplyState& supply,
-                   double* dy, Balance& balance, Observed& observed) const;
-    void inletBackFlow(const Charge& charge, const Memory& memory, const SupplyState& supply,
+    Stream leaving(const Gas& charge, const Memory& memory) const;
+    void passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
+                   Balance& balance, Observed& observed) const;
+    void inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
                        double* dy, Balance& balance, Observed& observed) const;
-    void passExhaust(const Charge& charge, const Memory& memory, const SupplyState& supply,
-                     double* dy, Balance& balance, Observed& observed) const;
-    void wallLoss(const Charge& charge, const Memory& memory, double* dy, Balance& balance,
+    void passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
+                     Balance& balance, Observed& observed) const;
+    void wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
                   Observed& observed) const;
-    double wallCoefficient(const Charge& charge, const Memory& memory, Observed& observed) const;
-    void countKnock(const Charge& charge, const Memory& memory, const double* y, double* dy) const;
+    double wallCoefficient(const Gas& charge, const Memory& memory, Observed& observed) const;
+    void countKnock(const Gas& charge, const Memory& memory, const double* y, double* dy) const;
 
     const Model* model_;
     double geometryAngle_ = -1e300;

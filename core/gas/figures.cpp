@@ -55,24 +55,16 @@ std::size_t cycleAt(const Model& model, double local) {
 
 std::vector<CyclePeaks> findPeaks(const Model& model, const RecordedTrace& trace, int cylinder) {
     std::vector<CyclePeaks> peaks(model.chamber->cycles().size());
-    const RecordedTrace::Setup& setup = trace.setup();
-    const std::size_t stretches = setup.stretches.size();
-    for (std::size_t b = 0; b < stretches; ++b) {
-        if (!setup.alike &&
-            static_cast<int>(b) != setup.cylinderStretch[static_cast<std::size_t>(cylinder)]) {
-            continue;
-        }
-        double previousLength = setup.steps.length.front();
-        for (std::size_t i = 0; i < setup.steps.begin.size(); ++i) {
-            const double local = setup.stretches[b].localStart + setup.steps.begin[i];
-            const double reach = std::max(previousLength, setup.steps.length[i]);
-            previousLength = setup.steps.length[i];
-            const RecordedTrace::State state =
-                trace.stateInStep(static_cast<int>(i), 0.0, static_cast<int>(b));
-            CyclePeaks& cycle = peaks[cycleAt(model, local)];
-            cycle.pressure.offer(state.pressure, local, reach);
-            cycle.temperature.offer(state.temperature, local, reach);
-        }
+    const StepRecord& record = trace.recordOf(cylinder);
+    double previousLength = record.length.front();
+    for (std::size_t i = 0; i < record.begin.size(); ++i) {
+        const double local = model.start + record.begin[i];
+        const double reach = std::max(previousLength, record.length[i]);
+        previousLength = record.length[i];
+        const RecordedTrace::State state = trace.stateInStep(record, i, 0.0);
+        CyclePeaks& cycle = peaks[cycleAt(model, local)];
+        cycle.pressure.offer(state.pressure, local, reach);
+        cycle.temperature.offer(state.temperature, local, reach);
     }
     for (CyclePeaks& cycle : peaks) {
         cycle.pressure.refine([&](double x) { return trace.stateAt(x, cylinder).pressure; });

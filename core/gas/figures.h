@@ -2,7 +2,7 @@
 
 #include "core/gas/cycle.h"
 #include "core/gas/model.h"
-#include "core/gas/ring.h"
+#include "core/gas/running_cylinder.h"
 #include "core/gas/trace.h"
 
 #include <string>

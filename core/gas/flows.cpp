@@ -34,17 +34,11 @@ double RecordedFlows::localOf(double theta) const {
     return model_.start + into - std::floor(into / period) * period;
 }
 
-const Memory& RecordedFlows::memoryAt(const RecordedTrace::Place& place) const {
-    const ModeChange* last = &changes_.front();
-    for (const ModeChange& change : changes_) {
-        if (change.theta > place.window + sameAngle) {
-            break;
-        }
-        if (change.member == static_cast<std::size_t>(place.stretch)) {
-            last = &change;
-        }
-    }
-    return last->memory;
+const Memory& RecordedFlows::memoryAt(double window) const {
+    const auto after = std::upper_bound(
+        changes_.begin(), changes_.end(), window + sameAngle,
+        [](double angle, const ModeChange& change) { return angle < change.window; });
+    return after == changes_.begin() ? after->memory : std::prev(after)->memory;
 }
 
 double RecordedFlows::unburnt(const Memory& memory, const RecordedTrace::State& state) const {
@@ -78,15 +72,15 @@ GasFlows RecordedFlows::sample(const Samples& theta) const {
     double y[cylinderVariables] = {}, dy[cylinderVariables];
     for (Eigen::Index i = 0; i < theta.size(); ++i) {
         const double local = localOf(theta[i]);
-        const RecordedTrace::Place place = trace_->placeOf(local, 0);
-        const Memory& memory = memoryAt(place);
+        const double window = trace_->windowOf(local);
+        const Memory& memory = memoryAt(window);
         const RecordedTrace::State state = trace_->stateAt(local, 0);
         const bool isClosed = !memory.mode.portsOpen();
         y[airMass] = state.airMass;
         y[productsMass] = state.productsMass;
         y[temperature] = state.temperature;
         y[unburntTemperature] = isClosed ? unburnt(memory, state) : state.temperature;
-        const SupplyState supply = supplyAt(model_, trace_->setup().steps, place.window);
+        const SupplyState supply = trace_->setup().supply.at(window, model_);
         cylinder.rates(local, y, memory, supply, dy, observed);
         flows.inlet[i] = dy[inletMass] * model_.omega;
         flows.inletEnthalpy[i] = perMass(dy[inletEnthalpy], dy[inletMass]);

@@ -2,7 +2,7 @@
 
 #include "core/gas/cycle.h"
 #include "core/gas/model.h"
-#include "core/gas/ring.h"
+#include "core/gas/running_cylinder.h"
 #include "core/gas/trace.h"
 
 #include <memory>
@@ -21,7 +21,7 @@ class RecordedFlows final : public FlowTrace {
 
   private:
     double localOf(double theta) const;
-    const Memory& memoryAt(const RecordedTrace::Place& place) const;
+    const Memory& memoryAt(double window) const;
     /// Of the gas ahead of the flame [K].
     double unburnt(const Memory& memory, const RecordedTrace::State& state) const;
 

@@ -183,12 +183,12 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
     const double cyclesPerTurn = chamber.cyclesPerTurn();
     model.meanPistonSpeed = chamber.meanStrokeSum() * cyclesPerTurn * run.omega / units::turn;
     model.burnDuration = settings.burn.duration / cyclesPerTurn;
-    model.woschniFactor = woschniCoefficient(model.bore, 1.0, 1.0, 1.0);
+    model.woschniFactor = woschniOfBore(model.bore);
     const std::optional<double> octane =
         gas.octaneNumber && settings.octaneNumber ? settings.octaneNumber : gas.octaneNumber;
     model.knock = model.fired && octane.has_value();
     if (model.knock) {
-        model.delayFactor = ignitionDelay(*octane, 1.0, 3800.0) / std::exp(1.0);
+        model.delayFactor = delayOfFuel(*octane);
     }
     model.exhaustCrown =
         settings.wallHeat.exhaustCrownTemperature.value_or(settings.wallHeat.crownTemperature);

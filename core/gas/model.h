@@ -44,8 +44,8 @@ struct Model {
     double burnStart = 0.0;         ///< shaft angle from IDC [rad]
     double burnDuration = 0.0;      ///< shaft angle [rad]
     bool burnStartRough = false;    ///< the search for the best one was cut short
-    double woschniFactor = 0.0;     ///< 3.26·B^−0.2 in SI pressure
-    double delayFactor = 0.0;       ///< ignition delay at 1 Pa without the temperature [s]
+    double woschniFactor = 0.0;     ///< woschniOfBore
+    double delayFactor = 0.0;       ///< delayOfFuel [s]
     double massScale = 0.0;         ///< a charge [kg]
     double energyScale = 0.0;       ///< its enthalpy [J]
     double exhaustCrown = 0.0;      ///< [K]

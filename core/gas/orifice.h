@@ -1,13 +1,16 @@
 #pragma once
 
+#include "core/gas/elementary.h"
+
 #include <cmath>
 
 namespace lobewright::gas {
 
-/// Below this relative pressure drop the flow is taken as laminar, proportional to the drop. It
-/// removes the infinite slope of the orifice law where the flow turns round (own estimate; at 1 bar
-/// the drop is 0.1 Pa).
-inline constexpr double laminarDrop = 1e-6;
+/// Below this relative pressure drop the flow is taken as laminar, proportional to the drop to
+/// begin with (own estimate; at 1 bar the drop is 10 Pa). Where the flow hardly knows its direction
+/// the infinite slope of the ideal law is noise, not physics; the work of a cycle moves by less
+/// than 1e-5.
+inline constexpr double laminarDrop = 1e-4;
 
 /// Flow function ψ of an isentropic compressible orifice: ṁ = C_d·A·p₀/√(R·T₀)·ψ.
 struct FlowFunction {
@@ -22,20 +25,24 @@ inline FlowFunction flowFunction(double ratio, double gamma) {
     const double drop = 1.0 - ratio;
     const double exponent = (gamma - 1.0) / gamma;
     const double critical = 2.0 / (gamma + 1.0);
-    if (std::fabs(drop) < laminarDrop) {
-        const double s = drop / laminarDrop; // C¹ with √(2·drop) at s = 1
-        const double scale = 0.25 * std::sqrt(2.0 * laminarDrop);
-        return {scale * s * (5.0 - s * s), -scale / laminarDrop * (5.0 - 3.0 * s * s),
-                1.0 - critical};
-    }
     if (ratio > 1.0) {
         const FlowFunction reversed = flowFunction(1.0 / ratio, gamma);
         return {-reversed.value, reversed.slope / (ratio * ratio), reversed.choking};
     }
-    const double power = std::exp(exponent * std::log(ratio));
+    if (drop < laminarDrop) {
+        // odd cubic that meets the ideal law, ψ² = 2·drop·(1 − 1.5·drop/γ + …), with its slope
+        const double s = drop / laminarDrop;
+        const double q = 0.75 * laminarDrop / gamma;
+        const double scale = 0.25 * std::sqrt(2.0 * laminarDrop);
+        const double first = scale * (5.0 - 3.0 * q);
+        const double third = -scale * (1.0 + q);
+        return {s * (first + third * s * s), -(first + 3.0 * third * s * s) / laminarDrop,
+                1.0 - critical};
+    }
+    const double power = exponential(exponent * logarithm(ratio));
     const double choking = power - critical;
     if (choking <= 0.0) {
-        return {std::sqrt(gamma * std::exp((gamma + 1.0) / (gamma - 1.0) * std::log(critical))),
+        return {std::sqrt(gamma * exponential((gamma + 1.0) / (gamma - 1.0) * logarithm(critical))),
                 0.0, choking};
     }
     const double value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));

@@ -46,6 +46,16 @@ struct Stream {
     double gamma = 0.0;
 };
 
+/// What a cylinder carries from one period into the next, at the closing where its period begins.
+struct Charge {
+    double air = 0.0, products = 0.0; ///< [kg]
+    double temperature = 0.0;         ///< [K]
+    double slugMass = 0.0, slugProducts = 0.0,
+           slugEnthalpy = 0.0;       ///< in the runner [kg], [kg], [J]
+    double exhaustProducts = 0.0;    ///< share of the last period's outflow
+    double exhaustTemperature = 0.0; ///< of it [K]
+};
+
 enum class InletFlow { closed, fresh, slug, back };
 enum class ExhaustFlow { closed, out, back };
 

@@ -5,94 +5,97 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <numeric>
 
 namespace lobewright::gas {
 
 static_assert(StepRecord::terms == DenseStep::denseTerms);
 
+namespace {
+
+/// Index of the last of ascending values that is not greater; the first where all are.
+std::size_t lastNotAfter(const std::vector<double>& values, double value) {
+    const auto after = std::upper_bound(values.begin(), values.end(), value);
+    return after == values.begin() ? 0 : static_cast<std::size_t>(after - values.begin()) - 1;
+}
+
+} // namespace
+
 void StepRecord::clear() {
     begin.clear();
     length.clear();
     coefficients.clear();
-    plenumCoefficients.clear();
 }
 
-double StepRecord::supplyPressureAt(double window) const {
-    if (plenumCoefficients.empty()) {
-        return constantPressure;
+void StepRecord::sort() {
+    if (std::is_sorted(begin.begin(), begin.end())) {
+        return;
     }
-    const std::size_t step = stepAt(window);
-    const double s = shareAt(step, window);
-    const double* r = &plenumCoefficients[2 * terms * step];
-    return pressurePerState * denseValue(r, s) * denseValue(r + terms, s);
-}
-
-std::optional<double> StepRecord::plenumTemperatureAt(double window) const {
-    if (plenumCoefficients.empty()) {
-        return std::nullopt;
+    std::vector<std::size_t> order(begin.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::sort(order.begin(), order.end(),
+              [this](std::size_t a, std::size_t b) { return begin[a] < begin[b]; });
+    const StepRecord old = *this;
+    clear();
+    for (const std::size_t i : order) {
+        begin.push_back(old.begin[i]);
+        length.push_back(old.length[i]);
+        const auto first =
+            old.coefficients.begin() + static_cast<std::ptrdiff_t>(i * variables * terms);
+        coefficients.insert(coefficients.end(), first, first + variables * terms);
     }
-    const std::size_t step = stepAt(window);
-    const double s = shareAt(step, window);
-    return denseValue(&plenumCoefficients[(2 * step + 1) * terms], s);
 }
 
 std::size_t StepRecord::stepAt(double window) const {
-    const auto after = std::upper_bound(begin.begin(), begin.end(), window);
-    return after == begin.begin() ? 0 : static_cast<std::size_t>(after - begin.begin()) - 1;
+    return lastNotAfter(begin, window);
 }
 
 double StepRecord::shareAt(std::size_t step, double window) const {
     return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
 }
 
-RecordedGas StepRecord::gasInStep(std::size_t step, double s, std::size_t index,
-                                  std::size_t count) const {
-    const double* r = &coefficients[(step * count + index) * variables * terms];
+RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
+    const double* r = &coefficients[step * variables * terms];
     return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
 }
 
-RecordedGas StepRecord::gasAt(double window) const {
-    const std::size_t step = stepAt(window);
-    return gasInStep(step, shareAt(step, window), 0, 1);
+SupplyState SupplyTrace::at(double window, const Model& model) const {
+    if (begin.empty()) {
+        return constant;
+    }
+    const double into = window - std::floor(window / span) * span;
+    const std::size_t step = lastNotAfter(begin, into);
+    const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
+    const double* r = &coefficients[2 * StepRecord::terms * step];
+    const double temperature = denseValue(r + StepRecord::terms, s);
+    return {pressurePerState * denseValue(r, s) * temperature, model.freshStream(temperature)};
 }
 
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
-    assert(!setup_.steps.begin.empty());
+    assert(!setup_.records.empty() && !setup_.records.front().begin.empty());
 }
 
-RecordedTrace::State RecordedTrace::stateInStep(int step, double s, int stretch) const {
-    const auto index = static_cast<std::size_t>(step);
-    const auto cylinder = static_cast<std::size_t>(stretch);
-    const RecordedGas gas = setup_.steps.gasInStep(index, s, cylinder, setup_.stretches.size());
-    const double local = setup_.stretches[cylinder].localStart + setup_.steps.begin[index] +
-                         s * setup_.steps.length[index];
-    const double volume = setup_.chamber->at(local).volume;
+RecordedTrace::State RecordedTrace::stateInStep(const StepRecord& record, std::size_t step,
+                                                double s) const {
+    const RecordedGas gas = record.gasInStep(step, s);
+    const double local = setup_.start + record.begin[step] + s * record.length[step];
     const double pressure =
         (gas.air * setup_.airConstant + gas.products * setup_.productsConstant) * gas.temperature /
-        volume;
+        setup_.chamber->at(local).volume;
     return {pressure, gas.temperature, gas.air, gas.products};
 }
 
-RecordedTrace::Place RecordedTrace::placeOf(double localAngle, int cylinder) const {
+double RecordedTrace::windowOf(double localAngle) const {
     const double period = setup_.chamber->period();
-    if (setup_.alike) {
-        double into = localAngle - setup_.start;
-        into -= std::floor(into / period) * period;
-        const int last = static_cast<int>(setup_.stretches.size()) - 1;
-        const int stretch = std::clamp(static_cast<int>(into / setup_.window), 0, last);
-        return {stretch, into - stretch * setup_.window};
-    }
-    const int stretch = setup_.cylinderStretch[static_cast<std::size_t>(cylinder)];
-    double window = localAngle - setup_.stretches[static_cast<std::size_t>(stretch)].localStart;
-    window -= std::floor(window / period) * period;
-    return {stretch, window};
+    const double into = localAngle - setup_.start;
+    return into - std::floor(into / period) * period;
 }
 
 RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
-    const Place place = placeOf(localAngle, cylinder);
-    const std::size_t step = setup_.steps.stepAt(place.window);
-    return stateInStep(static_cast<int>(step), setup_.steps.shareAt(step, place.window),
-                       place.stretch);
+    const StepRecord& record = recordOf(cylinder);
+    const double window = windowOf(localAngle);
+    const std::size_t step = record.stepAt(window);
+    return stateInStep(record, step, record.shareAt(step, window));
 }
 
 GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {

@@ -1,10 +1,10 @@
 #pragma once
 
 #include "core/gas/cycle.h"
+#include "core/gas/cylinder.h"
 #include "core/gas/fuel.h"
 
 #include <memory>
-#include <optional>
 #include <vector>
 
 namespace lobewright::gas {
@@ -15,73 +15,64 @@ struct RecordedGas {
     double temperature = 0.0;         ///< [K]
 };
 
-/// The continuous extension of every step of one window, for the three variables that give the
-/// state of the gas.
+/// The continuous extension of every step of one cylinder's period, for the state of the gas.
 struct StepRecord {
     static constexpr int terms = 5;     ///< coefficients a variable
     static constexpr int variables = 3; ///< air, products, temperature
-    std::vector<double> begin, length;  ///< window angle [rad]
-    std::vector<double> coefficients;   ///< terms × variables × cylinders × steps, terms fastest
-
-    /// The same of the plenum's mass and temperature, terms × 2 × steps; empty without one.
-    std::vector<double> plenumCoefficients;
-    double pressurePerState = 0.0; ///< plenum pressure = this·mass·temperature [Pa/(kg·K)]
-    double constantPressure = 0.0; ///< of the supply, without a plenum [Pa]
+    std::vector<double> begin, length;  ///< window angle, from the start of the period [rad]
+    std::vector<double> coefficients;   ///< terms × variables × steps, terms fastest
 
     void clear();
-    double supplyPressureAt(double window) const; ///< [Pa]
-    /// Temperature in the plenum [K]; absent without one.
-    std::optional<double> plenumTemperatureAt(double window) const;
+    void sort(); ///< by angle: parts of a period may have been recorded in another order
     /// Index of the step that holds a window angle [rad].
     std::size_t stepAt(double window) const;
     /// Where in a step a window angle falls, 0 … 1.
     double shareAt(std::size_t step, double window) const;
-    /// Cylinder `index` of `count` at the share s of a step.
-    RecordedGas gasInStep(std::size_t step, double s, std::size_t index, std::size_t count) const;
-    /// The only cylinder of a record at a window angle [rad].
-    RecordedGas gasAt(double window) const;
+    RecordedGas gasInStep(std::size_t step, double s) const;
 };
 
-/// Which stretch of the recorded window shows a cylinder at a local angle.
-struct Stretch {
-    double localStart = 0.0; ///< local angle at the start of the window [rad]
+/// The supply over the shaft angle: constant, or the recorded steps of a plenum.
+struct SupplyTrace {
+    SupplyState constant;              ///< where there are no steps
+    double span = 0.0;                 ///< after which the plenum repeats [rad]
+    double pressurePerState = 0.0;     ///< pressure = this·mass·temperature [Pa/(kg·K)]
+    std::vector<double> begin, length; ///< [rad]
+    std::vector<double> coefficients;  ///< of mass and temperature, terms × 2 × steps
+    /// At an angle from the start of cylinder 1's period [rad].
+    SupplyState at(double window, const Model& model) const;
 };
 
-/// A periodic solution made of the recorded steps. Cylinders that run alike share the stretches:
-/// stretch b shows the b-th part of the period. Otherwise stretch r is the whole period of one
-/// cylinder.
+/// A periodic solution made of the recorded steps of every cylinder that runs differently.
 class RecordedTrace final : public GasTrace {
   public:
     struct Setup {
         std::shared_ptr<const Chamber> chamber;
         double airConstant = 0.0, productsConstant = 0.0; ///< R [J/(kg·K)]
-        double start = 0.0;  ///< local angle where the period starts [rad]
-        double window = 0.0; ///< length of the record [rad]
-        bool alike = true;   ///< stretches are parts of one period
-        std::vector<Stretch> stretches;
-        std::vector<double> cylinderLag;  ///< local angle = θ − lag, a cylinder [rad]
-        std::vector<int> cylinderStretch; ///< used when not alike
-        StepRecord steps;
+        double start = 0.0;              ///< local angle where the period starts [rad]
+        std::vector<double> cylinderLag; ///< local angle = θ − lag, a cylinder [rad]
+        std::vector<int> ofCylinder;     ///< which record shows a cylinder
+        std::vector<StepRecord> records;
+        SupplyTrace supply; ///< by θ − start
     };
     explicit RecordedTrace(Setup setup);
 
     GasSamples sample(const Samples& theta, int cylinder) const override;
     double pressure(double theta, int cylinder) const override;
 
-    /// State of the gas at one local angle of a stretch group.
     struct State {
         double pressure, temperature, airMass, productsMass;
     };
+    /// The gas at a local angle of a cylinder.
     State stateAt(double localAngle, int cylinder) const;
-    /// Where a local angle was recorded.
-    struct Place {
-        int stretch = 0;
-        double window = 0.0; ///< angle [rad]
-    };
-    Place placeOf(double localAngle, int cylinder) const;
+    /// Local angle less the start of the period, 0 … period [rad].
+    double windowOf(double localAngle) const;
     const Setup& setup() const { return setup_; }
+    const StepRecord& recordOf(int cylinder) const {
+        return setup_.records[static_cast<std::size_t>(
+            setup_.ofCylinder[static_cast<std::size_t>(cylinder)])];
+    }
     /// State at the share s of a recorded step.
-    State stateInStep(int step, double s, int stretch) const;
+    State stateInStep(const StepRecord& record, std::size_t step, double s) const;
 
   private:
     Setup setup_;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/gas/elementary.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,10 +10,21 @@ namespace lobewright::gas {
 /// Woschni's coefficient [W/(m²·K)]: h = 3.26·B^−0.2·p^0.8·T^−0.55·w^0.8 with p in kPa.
 /// bore [m], pressure [Pa], temperature [K], gas speed w [m/s], all > 0.
 /// [Woschni 1967, SAE 670931; Heywood, §12.4.3 (from memory)]
+inline double woschniCoefficient(double bore, double pressure, double temperature, double gasSpeed);
+
+/// Of it what the bore decides: 3.26·B^−0.2.
+inline double woschniOfBore(double bore) {
+    return 3.26 * std::pow(bore, -0.2);
+}
+
+/// Of it what the gas decides.
+inline double woschniOfGas(double pressure, double temperature, double gasSpeed) {
+    return exponential(0.8 * logarithm(1e-3 * pressure * gasSpeed) - 0.55 * logarithm(temperature));
+}
+
 inline double woschniCoefficient(double bore, double pressure, double temperature,
                                  double gasSpeed) {
-    return 3.26 * std::pow(bore, -0.2) *
-           std::exp(0.8 * std::log(1e-3 * pressure * gasSpeed) - 0.55 * std::log(temperature));
+    return woschniOfBore(bore) * woschniOfGas(pressure, temperature, gasSpeed);
 }
 
 inline constexpr double woschniExchange = 6.18;      ///< C₁ while a port is open
@@ -36,9 +49,9 @@ inline double motoredIndex(double closingPressure, double closingVolume, double 
 /// [Hohenberg 1979, SAE 790825 (from memory)]
 inline double hohenbergCoefficient(double volume, double pressure, double temperature,
                                    double meanPistonSpeed) {
-    return 130.0 * std::exp(-0.06 * std::log(volume) +
-                            0.8 * std::log(1e-5 * pressure * (meanPistonSpeed + 1.4)) -
-                            0.4 * std::log(temperature));
+    return 130.0 * exponential(-0.06 * logarithm(volume) +
+                               0.8 * logarithm(1e-5 * pressure * (meanPistonSpeed + 1.4)) -
+                               0.4 * logarithm(temperature));
 }
 
 } // namespace lobewright::gas

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/gas/elementary.h"
+
 #include <cmath>
 
 namespace lobewright::gas {
@@ -18,8 +20,8 @@ inline double wiebeRate(double xi, double a, double m) {
     if (xi < 0.0 || xi > 1.0) {
         return 0.0;
     }
-    const double power = std::pow(xi, m);
-    return a * (m + 1.0) * power * std::exp(-a * power * xi);
+    const double power = xi > 0.0 ? exponential(m * logarithm(xi)) : (m > 0.0 ? 0.0 : 1.0);
+    return a * (m + 1.0) * power * exponential(-a * power * xi);
 }
 
 /// ξ at which a share of everything that burns until ξ = 1 has burnt; 0 ≤ share ≤ 1.

@@ -3,10 +3,12 @@
 #include "core/motion/lift_form.h"
 #include "core/units.h"
 
+#include <Eigen/Cholesky>
 #include <Eigen/QR>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace lobewright::motion {
@@ -209,30 +211,94 @@ Result<Rows> openRows(const LiftTable& table, double period, double tolerance) {
     return rows;
 }
 
-/// Least-squares knots, evenly spaced: the splines with one knot at 1 m and the others at 0 are
-/// copies of one, turned from knot to knot.
-KnotFit leastSquares(const Rows& rows, double period, int count) {
-    KnotShape cardinal;
-    for (int j = 0; j < count; ++j)
-        cardinal.knots.push_back({period * j / count, j == 0 ? 1.0 : 0.0, {}});
-    const LiftForm form = makeForm(cardinal, period).value();
-    const double offset = form.pieces.front().base;
-    Eigen::MatrixXd basis(rows.angles.size(), count);
-    for (Eigen::Index j = 0; j < count; ++j) {
-        for (Eigen::Index i = 0; i < rows.angles.size(); ++i) {
-            basis(i, j) = form.at(rows.angles(i) - period * static_cast<double>(j) / count,
-                                  LiftForm::Side::after)
-                              .y -
-                          offset;
+/// The six quintic B-splines on evenly spaced knots that are not 0 in one interval, `u` of 0 … 1
+/// into it, by their recurrence [de Boor 2001, ch. IX, eq. 14].
+std::array<double, 6> basisAt(double u) {
+    std::array<double, 6> values{1.0};
+    for (int degree = 1; degree < 6; ++degree) {
+        for (int r = degree; r >= 0; --r) {
+            const auto i = static_cast<std::size_t>(r);
+            const double below = r > 0 ? (u + degree - r) * values[i - 1] : 0.0;
+            const double same = r < degree ? (r + 1 - u) * values[i] : 0.0;
+            values[i] = (below + same) / degree;
         }
     }
-    const Eigen::VectorXd lifts = basis.colPivHouseholderQr().solve(rows.lifts.matrix());
+    return values;
+}
+
+/// Periodic quintic splines on evenly spaced knots, written in B-splines: each row of a table
+/// touches six of them, so that the work grows with the rows and not with rows times knots squared.
+class EvenSpline {
+  public:
+    EvenSpline(double period, int count) : period_(period), count_(count) {}
+
+    /// Where an angle lies: the first of its six splines, and their values.
+    struct Place {
+        int first;
+        std::array<double, 6> values;
+    };
+    Place at(double angle) const {
+        const double turns = angle / period_;
+        const double x = (turns - std::floor(turns)) * count_;
+        const int interval = std::min(static_cast<int>(x), count_ - 1);
+        return {interval, basisAt(x - interval)};
+    }
+    Eigen::Index index(const Place& place, int r) const { return (place.first + r) % count_; }
+
+    double value(const Place& place, const Eigen::VectorXd& weights) const {
+        double sum = 0.0;
+        for (int r = 0; r < 6; ++r) {
+            sum += place.values[static_cast<std::size_t>(r)] * weights(index(place, r));
+        }
+        return sum;
+    }
+
+    /// Least squares by the normal equations: evenly spaced B-splines are so nearly independent of
+    /// each other that squaring their condition costs two or three digits of sixteen.
+    Eigen::VectorXd fitted(const Rows& rows) const {
+        Eigen::MatrixXd normal = Eigen::MatrixXd::Zero(count_, count_);
+        Eigen::VectorXd right = Eigen::VectorXd::Zero(count_);
+        for (Eigen::Index i = 0; i < rows.angles.size(); ++i) {
+            const Place place = at(rows.angles(i));
+            for (int r = 0; r < 6; ++r) {
+                const double value = place.values[static_cast<std::size_t>(r)];
+                right(index(place, r)) += value * rows.lifts(i);
+                for (int q = 0; q < 6; ++q) {
+                    normal(index(place, r), index(place, q)) +=
+                        value * place.values[static_cast<std::size_t>(q)];
+                }
+            }
+        }
+        const Eigen::LDLT<Eigen::MatrixXd> solver(normal);
+        constexpr double independent = 1e-12; // below it rows are missing where knots are
+        const auto pivots = solver.vectorD();
+        return pivots.minCoeff() > independent * pivots.maxCoeff()
+                   ? Eigen::VectorXd(solver.solve(right))
+                   : Eigen::VectorXd(normal.colPivHouseholderQr().solve(right));
+    }
+
+  private:
+    double period_;
+    int count_;
+};
+
+/// Least-squares knots, evenly spaced.
+KnotFit leastSquares(const Rows& rows, double period, int count) {
+    const EvenSpline spline(period, count);
+    const Eigen::VectorXd weights = spline.fitted(rows);
     KnotFit fit;
-    for (int j = 0; j < count; ++j)
-        fit.shape.knots.push_back({period * j / count, lifts(j), {}});
-    Eigen::Index worst = 0;
-    fit.largestError = (basis * lifts - rows.lifts.matrix()).cwiseAbs().maxCoeff(&worst);
-    fit.angle = rows.angles(worst);
+    for (int j = 0; j < count; ++j) {
+        const EvenSpline::Place knot{j, basisAt(0.0)};
+        fit.shape.knots.push_back({period * j / count, spline.value(knot, weights), {}});
+    }
+    for (Eigen::Index i = 0; i < rows.angles.size(); ++i) {
+        const double error =
+            std::abs(spline.value(spline.at(rows.angles(i)), weights) - rows.lifts(i));
+        if (error >= fit.largestError) {
+            fit.largestError = error;
+            fit.angle = rows.angles(i);
+        }
+    }
     return fit;
 }
 
@@ -299,7 +365,9 @@ Result<KnotFit> fitKnots(const LiftTable& table, int lobes, const FitOptions& op
     const int supported = static_cast<int>(period / rows->widestGap * (1.0 + 1e-9));
     const int most = std::min(options.mostKnots, supported);
     KnotFit closest;
-    for (int count = 3; count <= most; ++count) {
+    // The fewest knots, where they are many to a few in the hundred.
+    constexpr int share = 32;
+    for (int count = 3; count <= most; count += std::max(1, count / share)) {
         KnotFit fit = leastSquares(*rows, period, count);
         fit.withinTolerance = fit.largestError <= options.tolerance;
         if (closest.shape.knots.empty() || fit.largestError < closest.largestError)

@@ -48,6 +48,9 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 
+/// Rollers of neighbouring cylinders.
+void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair);
+
 /// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
 /// angles [rad].
 void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samples& theta);

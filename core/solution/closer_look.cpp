@@ -53,6 +53,7 @@ LeverArms leverArms(const Solution& solution) {
         arms.track[end] = loads::leverArm(pair.lift(end, solution.theta).y1);
         arms.crank[end] =
             loads::crankLeverArm(pair.curve(end).stroke(), solution.design.reference.rodRatio, tau);
+        arms.geared[end] = pair.cyclesPerTurn() * arms.crank[end];
     }
     return arms;
 }

@@ -32,10 +32,12 @@ std::optional<SupplyPath> supplyPath(const Solution& solution);
 std::optional<contact::ContactMap> contactMap(const Solution& solution, End end, int widths);
 
 /// Lever arm −y' of a track at the samples, and that of a crank with the track's stroke and the
-/// reference rod ratio [m]. The crank turns once a cycle and stands at its inner dead centre with
-/// the pair; per angle of its own turn its lever is what is given here.
+/// reference rod [m], which stands at its inner dead centre with the pair.
 struct LeverArms {
-    PerEnd<Samples> track, crank;
+    PerEnd<Samples> track;
+    PerEnd<Samples> crank; ///< per angle of its own shaft, which turns once a cycle
+    PerEnd<Samples>
+        geared; ///< the same crank, geared to as many cycles per revolution as the track
 };
 LeverArms leverArms(const Solution& solution);
 

@@ -12,7 +12,7 @@ namespace lobewright::solution {
 
 namespace {
 
-/// 0 means "nothing presses here" for film and λ: a gap on screens and in tables.
+/// 0 means "nothing presses here" for film and Λ: a gap on screens and in tables.
 Samples gapWhereZero(const Samples& values) {
     return (values > 0.0).select(values, std::numeric_limits<double>::quiet_NaN());
 }
@@ -57,16 +57,16 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     const std::string why = "the roller never presses on its track";
     list.add("peak_contact_pressure_" + side + "_MPa", "Nominal peak contact pressure" + ofSide,
              "MPa", valueOf(track.highestPressure, units::megapascal), why);
-    list.add("deepest_shear_" + side + "_MPa", "Largest shear stress under the surface" + ofSide,
+    list.add("deepest_shear_" + side + "_MPa", "Maximum subsurface shear stress" + ofSide,
              "MPa", track.deepestShear.maxCoeff() / units::megapascal);
     Eigen::Index deepest = 0;
     track.deepestShear.maxCoeff(&deepest);
-    list.add("shear_depth_" + side + "_mm", "Depth of the largest shear stress" + ofSide, "mm",
+    list.add("shear_depth_" + side + "_mm", "Depth of the maximum shear stress" + ofSide, "mm",
              track.shearDepth[deepest] / units::millimetre);
     list.add("contact_safety_" + side, "Nominal contact safety" + ofSide, "", track.safety, why);
     list.add("lowest_film_" + side + "_um", "Thinnest oil film" + ofSide, "µm",
              valueOf(track.lowestFilm, units::micrometre), why);
-    list.add("lowest_film_ratio_" + side, "Lowest film ratio λ" + ofSide, "",
+    list.add("lowest_film_ratio_" + side, "Lowest specific film thickness Λ" + ofSide, "",
              valueOf(track.lowestFilmRatio), why);
     list.add("highest_slip_" + side + "_m_per_s", "Largest slip over the width" + ofSide, "m/s",
              track.highestSlip.value);
@@ -94,7 +94,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
             *track.safety, limits.contactSafety);
     }
     if (track.lowestFilmRatio) {
-        list.atLeast({"film", "Film ratio λ" + ofSide, "", "/lubricant/viscosity_Pa_s",
+        list.atLeast({"film", "Specific film thickness Λ" + ofSide, "", "/lubricant/viscosity_Pa_s",
                       "thicker oil, smoother surfaces or more speed thickens the film",
                       track.lowestFilmRatio->theta},
                      track.lowestFilmRatio->value, limits.filmRatio);
@@ -149,9 +149,9 @@ void addContactDetailChannels(ChannelList& list, const contact::Contact& contact
                      "µm", station.halfWidth, units::micrometre);
         }
         list.add("deepest_shear_" + side + "_MPa",
-                 "Largest shear stress under the surface, " + side + " side", "τ", "MPa",
+                 "Maximum subsurface shear stress, " + side + " side", "τ", "MPa",
                  track.deepestShear, units::megapascal);
-        list.add("film_ratio_" + side, "Film ratio, " + side + " side", "λ", "",
+        list.add("film_ratio_" + side, "Specific film thickness, " + side + " side", "Λ", "",
                  gapWhereZero(track.filmRatio));
         list.add("slip_" + side + "_m_per_s", "Largest slip over the width, " + side + " side", "v",
                  "m/s", track.slip);

@@ -247,6 +247,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     }
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
+    addClearanceChecks(list, results.pair());
     addPortChecks(list, results.timing);
     addOpeningOrderCheck(list, results.timing);
     addLinerChecks(list, results.timing, results.theta);

@@ -20,8 +20,8 @@ struct OverCycles {
 const OverCycles* find(std::string_view figure) {
     static const OverCycles all[] = {
         {"imep_bar", "p_i", &Cycle::imep, units::bar},
-        {"delivery_ratio", "Λ", &Cycle::deliveryRatio},
-        {"scavenge_ratio", "Λ_s", &Cycle::scavengeRatio},
+        {"delivery_ratio", "DR", &Cycle::deliveryRatio},
+        {"scavenge_ratio", "SR", &Cycle::scavengeRatio},
         {"trapping_efficiency", "η_t", &Cycle::trappingEfficiency},
         {"scavenging_efficiency", "η_s", &Cycle::scavengingEfficiency},
         {"charging_efficiency", "η_ch", &Cycle::chargingEfficiency},

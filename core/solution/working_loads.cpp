@@ -205,7 +205,7 @@ constexpr Recipe contactTable[] = {
      "Ratio of stresses; allowable stress as in ISO 6336-5 unless given."},
     {"lowest_film_{side}_um", "h", "min(f)", "f=channel:film_{side}_um",
      "Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.", 5e-3},
-    {"lowest_film_ratio_{side}", "λ", "h/√(R_t² + R_r²)",
+    {"lowest_film_ratio_{side}", "Λ", "h/√(R_t² + R_r²)",
      "h=figure:lowest_film_{side}_um R_t=field:/materials/track/roughness_um "
      "R_r=field:/materials/roller/roughness_um",
      "Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication)."},
@@ -404,7 +404,7 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
             return std::nullopt;
         }
         Operand operand =
-            inner("Largest shear over peak pressure", "", contact::lineDeepestShear().ratio);
+            inner("Maximum shear stress over peak pressure", "", contact::lineDeepestShear().ratio);
         operand.kind = Operand::Kind::constant;
         operand.note = "Johnson, Contact Mechanics, § 4.2";
         return operand;

@@ -63,20 +63,20 @@ constexpr Recipe recipes[] = {
      "Heat a cycle over the lower heating value, times the cycles in an hour."},
     {"brake_specific_fuel_g_per_kWh", "b_e", "1000·B/P",
      "B=figure:fuel_flow_kg_per_h P=figure:brake_power_kW", "Heywood, § 2.8."},
-    {"delivery_ratio", "Λ", "B·R·T_a/(6·z·c·n·p_a·V_s)",
+    {"delivery_ratio", "DR", "B·R·T_a/(6·z·c·n·p_a·V_s)",
      "B=figure:air_flow_kg_per_h R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K z=field:/mechanism/cylinders "
      "c=figure:cycles_per_turn n=field:/running/speed_rpm "
      "p_a=field:/gas/supply/ambient_pressure_bar V_s=figure:swept_volume_cm3",
      exchange},
-    {"scavenge_ratio", "Λ_s", "1000000·B/(60·z·c·n·m)",
+    {"scavenge_ratio", "SR", "1000000·B/(60·z·c·n·m)",
      "B=figure:air_flow_kg_per_h z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "n=field:/running/speed_rpm m=figure:trapped_mass_mg one=value:single_cycle",
      exchange, steady},
-    {"trapping_efficiency", "η_t", "η_ch/Λ",
-     "η_ch=figure:charging_efficiency Λ=figure:delivery_ratio one=value:single_cycle", exchange,
+    {"trapping_efficiency", "η_t", "η_ch/DR",
+     "η_ch=figure:charging_efficiency DR=figure:delivery_ratio one=value:single_cycle", exchange,
      steady},
-    {"trapping_efficiency", "η_t", "0·Λ", "Λ=figure:delivery_ratio one=value:single_cycle",
+    {"trapping_efficiency", "η_t", "0·DR", "DR=figure:delivery_ratio one=value:single_cycle",
      "Nothing is delivered, so nothing is kept."},
     {"scavenging_efficiency", "η_s", "m_r/m",
      "m_r=value:fresh_mass m=figure:trapped_mass_mg one=value:single_cycle", exchange, steady},

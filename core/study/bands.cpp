@@ -15,16 +15,11 @@ constexpr double atmosphere = 101325.0;
 constexpr double kilowattPerLitre = 1e6;
 constexpr double kilowattPerKilogram = 1e3;
 
-constexpr std::string_view pressureEncyclopedia =
-    "Dirac Delta science and engineering encyclopedia, \"brake mean effective pressure\"";
+constexpr std::string_view commonPractice = "common practice";
 constexpr std::string_view typicalEngines =
     "Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1";
 constexpr std::string_view portedEngines = "Blair 1996, Design and Simulation of Two-Stroke "
                                            "Engines, SAE R-161, ch. 6";
-constexpr std::string_view speedEncyclopedia =
-    "\"Engine components: piston mean speed\", motor-car.net item 14842";
-constexpr std::string_view speedGuide =
-    "\"What is mean piston speed of engines\", engineeringstuff.co.in";
 constexpr std::string_view ownEstimate = "own estimate";
 constexpr std::string_view volumetric =
     "Heywood 1988, Internal Combustion Engine Fundamentals, §2.10";
@@ -50,21 +45,21 @@ void addPressureBands(std::vector<Band>& list) {
     };
     constexpr double atm = atmosphere;
     add(four, spark, natural, ordinary, 8.5 * bar, 10.5 * bar, "spark-ignition four-strokes",
-        pressureEncyclopedia, false);
+        commonPractice, false);
     add(four, spark, natural, ordinary, 7 * atm, 10 * atm,
         "small and car spark-ignition four-strokes", typicalEngines, true);
     add(four, spark, natural, bold, 10.5 * bar, 15 * bar, "racing four-strokes", ownEstimate, true);
-    add(four, spark, boosted, ordinary, 12.5 * bar, 17 * bar, "turbocharged cars",
-        pressureEncyclopedia, false);
-    add(four, any, boosted, bold, 17 * bar, 28 * bar, "highly boosted four-strokes",
-        pressureEncyclopedia, false);
+    add(four, spark, boosted, ordinary, 12.5 * bar, 17 * bar, "turbocharged cars", commonPractice,
+        false);
+    add(four, any, boosted, bold, 17 * bar, 28 * bar, "highly boosted four-strokes", commonPractice,
+        false);
     add(four, compression, natural, ordinary, 7 * bar, 9 * bar, "four-stroke diesels",
-        pressureEncyclopedia, false);
+        commonPractice, false);
     add(four, compression, natural, ordinary, 5 * atm, 7.5 * atm, "car diesels", typicalEngines,
         true);
     add(four, compression, natural, bold, 6 * atm, 9 * atm, "truck diesels", typicalEngines, true);
     add(four, compression, boosted, ordinary, 14 * bar, 19 * bar, "turbocharged car diesels",
-        pressureEncyclopedia, false);
+        commonPractice, false);
     add(four, compression, boosted, ordinary, 12 * atm, 18 * atm, "turbocharged truck diesels",
         typicalEngines, true);
     add(four, compression, boosted, bold, 5 * atm, 23 * atm, "large four-stroke diesels",
@@ -76,17 +71,17 @@ void addPressureBands(std::vector<Band>& list) {
     add(two, compression, boosted, ordinary, 9 * atm, 17 * atm, "the largest two-stroke diesels",
         typicalEngines, true);
     add(two, compression, boosted, bold, 17 * atm, 19 * bar, "large two-stroke diesels",
-        pressureEncyclopedia, false);
+        commonPractice, false);
 }
 
 void addSpeedBands(std::vector<Band>& list) {
     constexpr auto q = BandQuantity::meanPistonSpeed;
-    list.push_back({q, any, any, any, ordinary, 8.0, 15.0, "engines in general", speedGuide});
-    list.push_back({q, any, spark, any, ordinary, 8.0, 16.0, "petrol engines", speedEncyclopedia});
-    list.push_back({q, any, spark, any, bold, 20.0, 25.0, "sports engines", speedEncyclopedia});
-    list.push_back({q, any, spark, any, bold, 25.0, 30.0, "racing engines", speedEncyclopedia});
+    list.push_back({q, any, any, any, ordinary, 8.0, 15.0, "engines in general", commonPractice});
+    list.push_back({q, any, spark, any, ordinary, 8.0, 16.0, "petrol engines", commonPractice});
+    list.push_back({q, any, spark, any, bold, 20.0, 25.0, "sports engines", commonPractice});
+    list.push_back({q, any, spark, any, bold, 25.0, 30.0, "racing engines", commonPractice});
     list.push_back({q, any, compression, any, ordinary, 8.5, 14.0, "low- to high-speed diesels",
-                    speedEncyclopedia});
+                    commonPractice});
 }
 
 void addPowerBands(std::vector<Band>& list) {
@@ -101,20 +96,26 @@ void addPowerBands(std::vector<Band>& list) {
     volume(any, spark, natural, bold, 60, 150, "sports and racing engines", ownEstimate);
     volume(any, spark, boosted, ordinary, 60, 110, "turbocharged cars", ownEstimate);
     volume(any, spark, boosted, bold, 110, 200, "boosted racing engines", ownEstimate);
+    // 5.5 atm at 100 cycles/s is 56 kW/L, 11 bar at 200 cycles/s is 220 kW/L.
+    volume(two, spark, natural, ordinary, 20, 60, "small two-strokes", typicalEngines);
+    volume(two, spark, natural, bold, 60, 220, "racing two-strokes with tuned exhaust",
+           ownEstimate);
     volume(any, compression, natural, ordinary, 15, 22, "car and truck diesels", typicalEngines);
     volume(any, compression, boosted, ordinary, 18, 26, "turbocharged truck diesels",
            typicalEngines);
     volume(any, compression, boosted, bold, 26, 75, "turbocharged car diesels", ownEstimate);
     // Published as mass per power; the ends change places.
-    const auto mass = [&](auto ignition, auto charging, BandLevel level, double heavy, double light,
+    const auto mass = [&](auto cycle, auto ignition, BandLevel level, double heavy, double light,
                           std::string_view what, std::string_view source) {
-        list.push_back({m, any, ignition, charging, level, kilowattPerKilogram / heavy,
+        list.push_back({m, cycle, ignition, any, level, kilowattPerKilogram / heavy,
                         kilowattPerKilogram / light, what, source, true});
     };
-    mass(spark, any, ordinary, 5.5, 2.0, "small and car engines", typicalEngines);
-    mass(spark, any, bold, 2.0, 0.8, "light aircraft engines", ownEstimate);
-    mass(compression, any, ordinary, 7.0, 2.5, "car and truck diesels", typicalEngines);
-    mass(compression, any, bold, 2.5, 1.4, "light diesels", ownEstimate);
+    mass(any, spark, ordinary, 5.5, 2.0, "small and car engines", typicalEngines);
+    mass(any, spark, bold, 2.0, 0.8, "light aircraft engines", ownEstimate);
+    mass(two, spark, ordinary, 5.5, 2.0, "small two-strokes", typicalEngines);
+    mass(two, spark, bold, 2.0, 0.4, "racing and light aircraft two-strokes", ownEstimate);
+    mass(any, compression, ordinary, 7.0, 2.5, "car and truck diesels", typicalEngines);
+    mass(any, compression, bold, 2.5, 1.4, "light diesels", ownEstimate);
 }
 
 void addAirAndFuelBands(std::vector<Band>& list) {
@@ -241,7 +242,10 @@ Judgement judgeByLevel(BandQuantity quantity, double value, const EngineClass& e
                     : highest;
         }
     }
-    return {highest == nullptr ? Verdict::computed : Verdict::outsideBand, highest, ""};
+    return {highest == nullptr               ? Verdict::computed
+            : highest->source == ownEstimate ? Verdict::outsideEstimate
+                                             : Verdict::outsideBand,
+            highest, ""};
 }
 
 std::string assumed(const EngineClass& engine) {
@@ -282,6 +286,8 @@ std::string_view name(Verdict verdict) {
         return "only with boost";
     case Verdict::outsideBand:
         return "outside the band of the named source";
+    case Verdict::outsideEstimate:
+        return "above the program's own estimate";
     case Verdict::implausible:
         return "implausible";
     case Verdict::contradictory:
@@ -330,8 +336,12 @@ std::string text(const Band& band) {
 }
 
 std::string describeSource(const Band& band) {
-    const bool isRecalled = band.fromMemory && band.source != ownEstimate;
-    return fmt::format("{}{}", band.source, isRecalled ? " (from memory)" : "");
+    const bool isRecalled =
+        band.fromMemory && band.source != ownEstimate && band.source != commonPractice;
+    return fmt::format("{}{}", band.source,
+                       isRecalled ? " (secondary value, not checked against the printed "
+                                    "source)"
+                                  : "");
 }
 
 } // namespace lobewright::study

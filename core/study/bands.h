@@ -48,13 +48,14 @@ struct EngineClass {
 };
 
 enum class Verdict {
-    computed,      ///< a figure without a band
-    ordinary,      ///< within what such engines do, or below
-    ambitious,     ///< only the boldest of them do it
-    onlyWithBoost, ///< within what boosted engines do, above what others do
-    outsideBand,   ///< above every band that applies
-    implausible,   ///< not contradictory, but hardly meant
-    contradictory  ///< arithmetic on the given numbers says no
+    computed,        ///< a figure without a band
+    ordinary,        ///< within what such engines do, or below
+    ambitious,       ///< only the boldest of them do it
+    onlyWithBoost,   ///< within what boosted engines do, above what others do
+    outsideBand,     ///< above every band that applies
+    outsideEstimate, ///< the same, the highest band an own estimate
+    implausible,     ///< not contradictory, but hardly meant
+    contradictory    ///< arithmetic on the given numbers says no
 };
 std::string_view name(Verdict verdict);
 

@@ -73,8 +73,16 @@ enum class StatementKind {
     boosted,
     balanced,
     timesUsual,
-    other
+    other,
+    firingInterval,
+    compressionRange,
+    size,
+    friction,
+    lowSpeedTorque,
+    oilConsumption
 };
+/// The engine that a "usual" one is. A crank engine has the cycle of the claimed one.
+enum class UsualEngine { fourStroke, twoStroke, crank };
 /// What a "so many times a usual engine" refers to.
 enum class UsualMeasure {
     powerPerDisplacement,
@@ -91,8 +99,14 @@ struct Statement {
     std::optional<double> value;                  ///< strokes, events, times
     std::optional<bool> holds;                    ///< boosted, balanced: what is said
     std::optional<UsualMeasure> measure;          ///< times a usual engine
+    std::optional<UsualEngine> usual;             ///< which; absent: not said
     std::optional<Amount> exhaustLead;            ///< balanced: shaft angle
     std::optional<Amount> inletMass, exhaustMass; ///< balanced: of one piston with its roller
+    std::optional<Amount> interval;               ///< firing: shaft angle
+    std::optional<double> lowRatio, highRatio;    ///< compression range
+    std::optional<Amount> length, diameter;       ///< size, over all
+    std::optional<Amount> torque, speed;          ///< low-speed torque
+    std::optional<Amount> oilConsumption;         ///< mass per brake work
     bool operator==(const Statement&) const = default;
 };
 

@@ -51,7 +51,8 @@ double turnsPerSecond(double omega);
 void addFindings(ClaimsReport& report, const ClaimBasis& basis);
 void addConflicts(ClaimsReport& report, const ClaimBasis& basis);
 void addMissing(ClaimsReport& report, const ClaimBasis& basis);
+/// `design`: of the same engine, or null.
 StatementRow checkStatement(const Statement& statement, const ClaimsReport& report,
-                            const ClaimBasis& basis);
+                            const ClaimBasis& basis, const solution::Solution* design);
 
 } // namespace lobewright::study

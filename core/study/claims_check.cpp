@@ -3,8 +3,11 @@
 #include "core/study/claims_basis.h"
 #include "core/study/claims_keys.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 namespace lobewright::study {
 
@@ -128,16 +131,90 @@ void addMissing(ClaimsReport& report, const ClaimBasis& basis) {
     }
 }
 
-ClaimsReport checkClaims(const Claims& claims) {
+namespace {
+
+/// Lobes that a cam track is read with where their number is not said.
+constexpr int readLobes[] = {1, 2};
+
+/// Figures that depend on the number of lobes, which is not said: one value for each, side by side.
+void addLobeReadings(ClaimsReport& report, const Claims& claims) {
+    std::vector<ClaimsReport> read;
+    for (const int lobes : readLobes) {
+        ClaimsReport& one = read.emplace_back();
+        one.claims = claims;
+        one.claims.engine.reciprocations = lobes;
+        addFindings(one, claimBasis(one.claims));
+    }
+    for (Finding& finding : report.findings) {
+        std::vector<Reading> readings;
+        for (std::size_t i = 0; i < read.size(); ++i) {
+            if (const Finding* found = read[i].finding(finding.id)) {
+                const int lobes = readLobes[i];
+                readings.push_back({lobes == 1 ? "1 lobe" : fmt::format("{} lobes", lobes),
+                                    found->value, found->verdict});
+            }
+        }
+        const bool differ =
+            readings.size() == read.size() && readings.front().value != readings.back().value;
+        if (differ) {
+            finding.readings = std::move(readings);
+            finding.verdict = finding.readings.front().verdict == finding.readings.back().verdict
+                                  ? finding.verdict
+                                  : Verdict::computed;
+        }
+    }
+}
+
+double figureOf(const solution::Solution& design, std::string_view name) {
+    const auto* figure = design.figure(name);
+    return figure != nullptr ? figure->value.value_or(0.0) : 0.0;
+}
+
+} // namespace
+
+bool isSameEngine(const Claims& claims, const solution::Solution& design) {
+    const ClaimedEngine& engine = claims.engine;
+    const auto& pair = design.pair;
+    int compared = 0;
+    bool isSame = engine.cycle.value_or(StrokeCycle::twoStroke) == StrokeCycle::twoStroke &&
+                  engine.drive.value_or(Drive::camTrack) == Drive::camTrack;
+    const auto compare = [&](std::optional<double> claimed, double own) {
+        if (claimed) {
+            ++compared;
+            isSame = isSame && std::abs(*claimed - own) <= 2.0 * roundingOfFigures * own;
+        }
+    };
+    const auto si = [](const std::optional<Amount>& amount) {
+        return amount ? std::optional(amount->si) : std::nullopt;
+    };
+    compare(engine.cylinders, pair.mechanism().cylinders);
+    compare(engine.reciprocations, pair.cyclesPerTurn());
+    compare(engine.eventsPerTurn, pair.mechanism().cylinders * pair.cyclesPerTurn());
+    compare(si(engine.displacement), 1e-6 * figureOf(design, "displacement_cm3"));
+    compare(si(engine.bore), pair.mechanism().bore);
+    compare(si(engine.stroke), pair.curve(End::inlet).stroke());
+    return isSame && compared >= 2;
+}
+
+ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design) {
     const ClaimBasis basis = claimBasis(claims);
     ClaimsReport report;
     report.claims = claims;
     report.assumptions = basis.assumptions;
+    const bool isSame = design != nullptr && isSameEngine(claims, *design);
+    if (isSame) {
+        report.assumptions.emplace_back(
+            "The open design is the engine claimed: no number given for it differs.");
+    }
     addFindings(report, basis);
+    if (basis.cyclesPerTurn && basis.cyclesPerTurn->assumed) {
+        addLobeReadings(report, claims);
+    }
     addConflicts(report, basis);
     addMissing(report, basis);
     for (const Statement& statement : claims.statements) {
-        report.statements.push_back(checkStatement(statement, report, basis));
+        report.statements.push_back(
+            checkStatement(statement, report, basis, isSame ? design : nullptr));
     }
     return report;
 }

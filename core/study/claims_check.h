@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/solution/solution.h"
 #include "core/study/bands.h"
 #include "core/study/claims.h"
 
@@ -11,6 +12,13 @@
 /// Claims held against arithmetic: everything that follows from the given numbers, placed in
 /// published bands, with the arithmetic shown.
 namespace lobewright::study {
+
+/// One of several values of a figure, none of which is to be preferred.
+struct Reading {
+    std::string what; ///< "1 lobe"
+    double value = 0.0;
+    Verdict verdict = Verdict::computed;
+};
 
 /// One figure that follows from the claims.
 struct Finding {
@@ -24,6 +32,8 @@ struct Finding {
     std::string source{}; ///< of the band or of the formula; may be empty
     Verdict verdict = Verdict::computed;
     std::string note{}; ///< assumptions of this row, may be empty
+    /// Where the claims leave open which value it is; `value` then is only the first of them.
+    std::vector<Reading> readings{};
 };
 
 /// Given numbers that do not fit each other.
@@ -87,8 +97,13 @@ struct ClaimsReport {
 inline constexpr double roundingOfFigures = 0.01;
 
 /// Everything that follows. Never fails: what cannot be computed is listed as missing. Every number
-/// of the report is finite.
-ClaimsReport checkClaims(const Claims& claims);
+/// of the report is finite. `design`: a solved design, or null; where it is the engine that the
+/// claims speak of, statements on balance, boost and size are answered from it.
+ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design = nullptr);
+
+/// Whether the claims speak of this design: no given number of chambers, lobes, cycle, bore, stroke
+/// or displacement differs by more than rounding, and at least two of them are given.
+bool isSameEngine(const Claims& claims, const solution::Solution& design);
 
 /// The torque and power points, for laying over a torque curve; a power without its speed is placed
 /// at the lowest speed at which the claimed torque can give it.

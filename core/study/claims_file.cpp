@@ -81,7 +81,7 @@ class ClaimsReader {
                 if (!value.is_null()) {
                     readKey(*key, value, place, group);
                 }
-            } else if (std::ranges::find(alsoKnown, name) == alsoKnown.end()) {
+            } else if (!isFull() && std::ranges::find(alsoKnown, name) == alsoKnown.end()) {
                 auto known = alsoKnown;
                 for (const auto& one : keys) {
                     known.emplace_back(one.name);
@@ -134,8 +134,9 @@ class ClaimsReader {
     Problems finish() { return std::move(problems_); }
 
   private:
+    bool isFull() const { return problems_.size() > design::mostProblems; }
     void report(const std::string& path, std::string message) {
-        problems_.push_back({path, std::move(message)});
+        design::addProblem(problems_, {path, std::move(message)});
     }
 
     template <class Group>

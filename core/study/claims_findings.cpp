@@ -10,6 +10,13 @@
 
 namespace lobewright::study {
 
+namespace {
+
+/// Where the fit of motored friction ends, in 1000/min [own estimate from the engines it is of].
+constexpr double highestFittedSpeed = 7.0;
+
+} // namespace
+
 void Findings::all() {
     conversions();
     cyclesAndDisplacement();
@@ -150,10 +157,12 @@ void Findings::meanPressure(const PressurePlace& place, double pressure, const s
     const double thousands = basis_.reciprocations->value * omega / units::revPerMinute / 1000.0;
     const bool isGiven = figures_.frictionPressure.has_value();
     // The fit is of motored crank engines: reciprocations a minute stand for their speed.
-    const double friction = isGiven
-                                ? figures_.frictionPressure->si
-                                : (0.97 + 0.15 * thousands + 0.05 * thousands * thousands) * 1e5;
-    add({fmt::format("indicated-pressure-{}", place.id), place.indicated, "imep = bmep + fmep",
+    const auto fit = [](double speed) {
+        return (0.97 + 0.15 * speed + 0.05 * speed * speed) * 1e5;
+    };
+    const double friction = isGiven ? figures_.frictionPressure->si : fit(thousands);
+    Finding& found = add(
+        {fmt::format("indicated-pressure-{}", place.id), place.indicated, "imep = bmep + fmep",
          isGiven ? fmt::format("{:.6g} bar + {:.6g} bar", pressure / 1e5, friction / 1e5)
                  : fmt::format("{:.6g} bar + (0.97 + 0.15·{:.4g} + 0.05·{:.4g}²) bar",
                                pressure / 1e5, thousands, thousands),
@@ -162,7 +171,16 @@ void Findings::meanPressure(const PressurePlace& place, double pressure, const s
              ? "fmep as given"
              : "Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min "
                "(from memory)",
-         Verdict::computed, thousands > 7.0 && !isGiven ? "friction far outside the fit" : ""});
+         Verdict::computed, ""});
+    if (thousands > highestFittedSpeed && !isGiven) {
+        found.note = fmt::format("the fit ends at {:.0f}/min: beyond it only a range can be told",
+                                 1e3 * highestFittedSpeed);
+        found.readings = {
+            {"friction as at the end of the fit", (pressure + fit(highestFittedSpeed)) / 1e5,
+             Verdict::computed},
+            {"friction by the fit extended", (pressure + friction) / 1e5, Verdict::computed}};
+        found.value = found.readings.front().value;
+    }
 }
 
 void Findings::pressures() {

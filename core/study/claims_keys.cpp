@@ -2,6 +2,8 @@
 
 #include "core/units.h"
 
+#include <algorithm>
+
 namespace lobewright::study {
 
 namespace {
@@ -90,7 +92,13 @@ ClaimKey<Statement> kindKey() {
                    {"boosted", "boosted or not"},
                    {"balanced", "perfectly balanced"},
                    {"times-usual", "so many times a usual engine"},
-                   {"other", "something else"}});
+                   {"other", "something else"},
+                   {"firing-interval", "firing interval"},
+                   {"compression-range", "range of the compression ratio"},
+                   {"size", "size"},
+                   {"friction", "friction compared with a usual engine"},
+                   {"low-speed-torque", "torque at low speed"},
+                   {"oil-consumption", "oil consumption"}});
     key.chosen = [](const Statement& statement) {
         return std::optional(static_cast<std::size_t>(statement.kind));
     };
@@ -203,29 +211,63 @@ std::vector<ClaimKey<ClaimedConditions>> makeConditionKeys() {
     };
 }
 
+/// A key that statements of some kinds only have.
+ClaimKey<Statement> only(std::vector<StatementKind> kinds, ClaimKey<Statement> key) {
+    key.kinds = std::move(kinds);
+    return key;
+}
+
 std::vector<ClaimKey<Statement>> makeStatementKeys() {
     using S = Statement;
-    using enum Dimension;
+    using enum StatementKind;
+    using Dimension::angle, Dimension::mass, Dimension::fuelConsumption;
     return {
         textKey<S>("claim", "Claim", &S::claim, "In the words of the source."),
         textKey<S>("source", "Source", &S::source, "Where it stands."),
         textKey<S>("date", "Date", &S::date, "When it was said or read."),
         kindKey(),
-        countKey<S>("value", "Value", 0.0, &S::value, "Number of strokes, of events, or of times."),
-        flagKey<S>("holds", "Said to hold", &S::holds, "Boosted, balanced: what is said."),
-        choiceKey<S>("measure", "Measure",
-                     {{"power-per-displacement", "power per displacement"},
-                      {"torque-per-displacement", "torque per displacement"},
-                      {"power-per-mass", "power per mass"},
-                      {"efficiency", "efficiency"},
-                      {"power-strokes", "power strokes per chamber and turn"}},
-                     &S::measure, "What is so many times a usual engine's."),
-        within(amountKey<S>("exhaust_lead", "Exhaust lead", angle, &S::exhaustLead,
-                            "By which the exhaust piston is ahead, shaft angle."),
-               -units::pi, units::pi),
-        amountKey<S>("inlet_piston_mass", "Mass of an inlet-side piston", mass, &S::inletMass, ""),
-        amountKey<S>("exhaust_piston_mass", "Mass of an exhaust-side piston", mass, &S::exhaustMass,
-                     ""),
+        only({strokes, eventsPerChamberAndTurn, eventsPerTurn, timesUsual, friction},
+             countKey<S>("value", "Value", 0.0, &S::value,
+                         "Number of strokes, of events, or of times.")),
+        only({boosted, balanced},
+             flagKey<S>("holds", "Said to hold", &S::holds, "Boosted, balanced: what is said.")),
+        only({timesUsual}, choiceKey<S>("measure", "Measure",
+                                        {{"power-per-displacement", "power per displacement"},
+                                         {"torque-per-displacement", "torque per displacement"},
+                                         {"power-per-mass", "power per mass"},
+                                         {"efficiency", "efficiency"},
+                                         {"power-strokes", "power strokes per chamber and turn"}},
+                                        &S::measure, "What is so many times a usual engine's.")),
+        only({timesUsual}, choiceKey<S>("usual_engine", "Reference engine",
+                                        {{"four-stroke", "four-stroke on a crank"},
+                                         {"two-stroke", "two-stroke on a crank"},
+                                         {"crank", "the same cycle on a crank"}},
+                                        &S::usual,
+                                        "Which engine the usual one is; every reading is shown "
+                                        "where it is not said.")),
+        only({balanced}, within(amountKey<S>("exhaust_lead", "Exhaust lead", angle, &S::exhaustLead,
+                                             "By which the exhaust piston is ahead, shaft angle."),
+                                -units::pi, units::pi)),
+        only({balanced}, amountKey<S>("inlet_piston_mass", "Mass of an inlet-side piston", mass,
+                                      &S::inletMass, "")),
+        only({balanced}, amountKey<S>("exhaust_piston_mass", "Mass of an exhaust-side piston", mass,
+                                      &S::exhaustMass, "")),
+        only({firingInterval},
+             within(amountKey<S>("interval", "Firing interval", angle, &S::interval,
+                                 "Shaft angle from one firing to the next."),
+                    1e-3, 4.0 * units::pi)),
+        only({compressionRange}, countKey<S>("lowest_ratio", "Lowest compression ratio", 1.01,
+                                             &S::lowRatio, "Of the range.")),
+        only({compressionRange}, countKey<S>("highest_ratio", "Highest compression ratio", 1.01,
+                                             &S::highRatio, "Of the range.")),
+        only({size}, amountKey<S>("length", "Length", Dimension::length, &S::length, "Over all.")),
+        only({size},
+             amountKey<S>("diameter", "Diameter", Dimension::length, &S::diameter, "Over all.")),
+        only({lowSpeedTorque}, amountKey<S>("torque", "Torque", Dimension::torque, &S::torque,
+                                            "At the speed below.")),
+        only({lowSpeedTorque}, amountKey<S>("speed", "Speed", Dimension::speed, &S::speed, "")),
+        only({oilConsumption}, amountKey<S>("oil_consumption", "Oil consumption", fuelConsumption,
+                                            &S::oilConsumption, "Mass of oil per brake work.")),
     };
 }
 
@@ -259,6 +301,10 @@ std::span<const ClaimKey<ClaimedConditions>> claimConditionKeys() {
 std::span<const ClaimKey<Statement>> statementKeys() {
     static const auto keys = makeStatementKeys();
     return keys;
+}
+
+bool belongsTo(const ClaimKey<Statement>& key, StatementKind kind) {
+    return key.kinds.empty() || std::ranges::find(key.kinds, kind) != key.kinds.end();
 }
 
 } // namespace lobewright::study

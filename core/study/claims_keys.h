@@ -26,7 +26,8 @@ struct ClaimKey {
     std::vector<ClaimWord> words{};            ///< choices
     /// Admissible values in SI. The widest span keeps every product of claims finite.
     double least = 1e-12, most = 1e12;
-    bool whole = false; ///< counts: whole numbers only
+    bool whole = false;                 ///< counts: whole numbers only
+    std::vector<StatementKind> kinds{}; ///< statements that have the key; empty: all
 
     std::optional<Amount> Group::*amount = nullptr;
     std::optional<double> Group::*count = nullptr;
@@ -42,6 +43,9 @@ std::span<const ClaimKey<ClaimedEngine>> claimEngineKeys();
 std::span<const ClaimKey<ClaimedFigures>> claimFigureKeys();
 std::span<const ClaimKey<ClaimedConditions>> claimConditionKeys();
 std::span<const ClaimKey<Statement>> statementKeys();
+
+/// Whether a statement of this kind has the key.
+bool belongsTo(const ClaimKey<Statement>& key, StatementKind kind);
 
 /// Shows every key of one group with the group: f(key, group).
 template <class F>

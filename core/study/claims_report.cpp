@@ -1,5 +1,7 @@
 #include "core/study/claims_report.h"
 
+#include "core/printable.h"
+
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -24,8 +26,8 @@ std::size_t columns(std::string_view text) {
 }
 
 /// Lines of at most `width` columns, broken at spaces, all indented.
-std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
-    const std::string margin(indent, ' ');
+std::string wrapped(std::string_view given, std::size_t indent, std::size_t width) {
+    const std::string text = printable(given), margin(indent, ' ');
     std::string result, line;
     const auto flush = [&] {
         if (!line.empty()) {
@@ -35,7 +37,7 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
     };
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t space = std::min(text.find(' ', at), text.size());
-        const std::string_view word = text.substr(at, space - at);
+        const std::string_view word = std::string_view(text).substr(at, space - at);
         if (!line.empty() && indent + columns(line) + 1 + columns(word) > width) {
             flush();
         }
@@ -87,10 +89,18 @@ std::string ReportText::quoted(std::string_view label, std::string_view text) co
 }
 
 std::string ReportText::finding(const Finding& finding) const {
-    std::string text = wrapped(fmt::format("{}: {:.5g}{}{} — {}", said(finding.quantity),
-                                           finding.value, finding.unit.empty() ? "" : " ",
-                                           finding.unit, said(name(finding.verdict))),
-                               2, width_);
+    const auto valued = [&](double value, Verdict verdict) {
+        return fmt::format("{:.5g}{}{} — {}", value, finding.unit.empty() ? "" : " ", finding.unit,
+                           said(name(verdict)));
+    };
+    std::string text =
+        wrapped(said(finding.quantity) +
+                    (finding.readings.empty() ? ": " + valued(finding.value, finding.verdict) : ""),
+                2, width_);
+    for (const Reading& reading : finding.readings) {
+        text +=
+            wrapped(said(reading.what) + ": " + valued(reading.value, reading.verdict), 4, width_);
+    }
     text += quoted("arithmetic", said(finding.formula) + " = " + said(finding.substituted));
     text += labelled("band", finding.band);
     text += labelled("source", finding.source);
@@ -121,7 +131,7 @@ std::string ReportText::of(const ClaimsReport& report) {
     const Claims& claims = report.claims;
     std::string text;
     if (!claims.title.empty()) {
-        text += claims.title + "\n";
+        text += printable(claims.title) + "\n";
     }
     if (!claims.source.empty()) {
         text += wrapped(claims.source + (claims.date.empty() ? "" : ", " + claims.date), 0, width_);
@@ -149,6 +159,11 @@ std::string ReportText::of(const ClaimsReport& report) {
 }
 
 ordered_json findingJson(const Finding& finding) {
+    ordered_json readings = ordered_json::array();
+    for (const Reading& reading : finding.readings) {
+        readings.push_back(
+            {{"what", reading.what}, {"value", reading.value}, {"verdict", name(reading.verdict)}});
+    }
     return {{"id", finding.id},
             {"quantity", finding.quantity},
             {"formula", finding.formula},
@@ -158,7 +173,8 @@ ordered_json findingJson(const Finding& finding) {
             {"band", finding.band},
             {"source", finding.source},
             {"verdict", name(finding.verdict)},
-            {"note", finding.note}};
+            {"note", finding.note},
+            {"readings", readings}};
 }
 
 } // namespace

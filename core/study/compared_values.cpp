@@ -17,6 +17,7 @@ struct ComparedColumn {
     double factor; ///< SI by table unit
     bool grows;    ///< in proportion to the number of cylinders
     std::function<std::optional<double>(const ComparedValues&)> value; ///< SI
+    const char* absent = "not available for this engine";
 };
 
 std::vector<ComparedColumn> geometryColumns() {
@@ -64,16 +65,21 @@ std::vector<ComparedColumn> pressureColumns() {
         return ComparedColumn{name,       label, "bar",
                               units::bar, false, [member](const V& v) { return v.*member; }};
     };
+    const auto friction = [&pressure](const char* name, const char* label, auto member) {
+        ComparedColumn column = pressure(name, label, member);
+        column.absent = withinTheFit;
+        return column;
+    };
     return {
         {"burn_start_deg", "Start of burn, degrees of a reciprocation", "°", units::degree, false,
          [](const V& v) { return v.burnStart; }},
         pressure("imep_bar", "Indicated mean effective pressure", &V::imep),
-        pressure("fmep_ring_bar", "Friction of the piston rings", &V::fmepRing),
-        pressure("fmep_guide_bar", "Friction of guides or skirts", &V::fmepGuide),
+        friction("fmep_ring_bar", "Friction of the piston rings", &V::fmepRing),
+        friction("fmep_guide_bar", "Friction of guides or skirts", &V::fmepGuide),
         pressure("fmep_drive_bar", "Friction of rollers and bearings, or the whole fit",
                  &V::fmepDrive),
         pressure("fmep_supply_bar", "Blower or compressor, deducted", &V::fmepSupply),
-        pressure("fmep_auxiliary_bar", "Auxiliaries", &V::fmepAuxiliary),
+        friction("fmep_auxiliary_bar", "Auxiliaries", &V::fmepAuxiliary),
         {"bmep_bar", "Brake mean effective pressure", "bar", units::bar, false,
          [](const V& v) { return v.bmep(); }},
         {"brake_torque_Nm", "Brake torque", "N·m", 1.0, true,
@@ -217,7 +223,7 @@ double ComparedValues::wallHeatShare() const {
 
 double ComparedValues::frictionShare() const {
     const double heat = mean(&gas::CycleFigures::fuelHeat);
-    return heat > 0.0 ? (fmepRing + fmepGuide + fmepDrive) * sweptVolume / heat : 0.0;
+    return heat > 0.0 ? mechanicalFmep() * sweptVolume / heat : 0.0;
 }
 
 std::vector<solution::Figure> comparedFigures(const ComparedValues& values, double scale,
@@ -232,7 +238,7 @@ std::vector<solution::Figure> comparedFigures(const ComparedValues& values, doub
         if (one.value) {
             *one.value *= (column.grows ? scale : 1.0) / column.factor;
         } else {
-            one.note = "not available for this engine";
+            one.note = column.absent;
         }
         figures.push_back(one);
     }

@@ -20,9 +20,12 @@ struct ComparedValues {
     double surfaceToVolume = 0.0; ///< at the least volume [1/m]
     double meanPistonSpeed = 0.0, peakPistonSpeed = 0.0, peakAcceleration = 0.0;
     double leverArm = 0.0; ///< largest [m], referred to the output shaft
-    double imep = 0.0, fmepRing = 0.0, fmepGuide = 0.0, fmepDrive = 0.0;
-    double fmepSupply = 0.0, fmepAuxiliary = 0.0; ///< deducted
-    double supplyPower = 0.0;                     ///< [W]
+    double imep = 0.0;
+    /// Absent: within fmepDrive, which then is a fit of all friction.
+    std::optional<double> fmepRing, fmepGuide, fmepAuxiliary;
+    double fmepDrive = 0.0;
+    double fmepSupply = 0.0;  ///< deducted
+    double supplyPower = 0.0; ///< [W]
     bool supplyPaid = true;
     std::vector<gas::CycleFigures> cycles;
     std::optional<double> burnStart; ///< in degrees of one reciprocation [rad]
@@ -34,7 +37,10 @@ struct ComparedValues {
     double shakingForce = 0.0;       ///< largest [N]
     std::optional<double> rockingMoment;
 
-    double fmep() const { return fmepRing + fmepGuide + fmepDrive + fmepSupply + fmepAuxiliary; }
+    double mechanicalFmep() const {
+        return fmepRing.value_or(0.0) + fmepGuide.value_or(0.0) + fmepDrive;
+    }
+    double fmep() const { return mechanicalFmep() + fmepSupply + fmepAuxiliary.value_or(0.0); }
     double bmep() const { return imep - fmep(); }
     double cyclesPerSecond() const; ///< all cylinders
     double power() const;           ///< brake [W]

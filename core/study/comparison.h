@@ -59,6 +59,9 @@ struct ComparedCurves {
     Samples totalTorque;  ///< whole engine on the output shaft [N·m]
 };
 
+/// Note of a loss that a fit of the whole friction contains without telling it apart.
+inline constexpr const char* withinTheFit = "within the fit";
+
 /// One row. All rows of a comparison have the same figures in the same order.
 struct ComparedEngine {
     Compared engine = Compared::camTrack;

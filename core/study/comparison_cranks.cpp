@@ -326,7 +326,8 @@ Result<ComparedResult> fourStrokeEngine(const solution::Solution& solution, bool
     values.compressionRatio = wanted.compressionRatio;
     values.meanPistonSpeed = 2.0 * values.stroke * omega / units::turn;
     values.fmepDrive = fourStrokeFmep(omega);
-    deductSupply(values, 0.0); // the friction fit holds the auxiliaries
+    deductSupply(values, 0.0);
+    values.fmepAuxiliary.reset(); // the friction fit holds the auxiliaries, as it does the rings
     const double friction = torqueOf(values, values.fmepDrive);
     values.ripple = rippleLess(loads, friction);
     return ComparedResult{values, curvesOf(engine, loads, *chamber, 1.0, friction)};

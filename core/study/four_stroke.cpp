@@ -76,7 +76,7 @@ Result<FourStrokeChamber> FourStrokeChamber::make(const design::FourStroke& engi
     Problems problems = validate(engine);
     if (!(sweptVolume > 0.0) || !(rodRatio > 0.0 && rodRatio < 1.0)) {
         problems.push_back({"/reference/rod_ratio",
-                            fmt::format("swept volume is {:.4g} m³ and rod ratio {:.4g}; they must "
+                            fmt::format("swept volume is {:.4g} m³ and crank radius / rod length {:.4g}; they must "
                                         "be positive, the ratio below 1",
                                         sweptVolume, rodRatio)});
     }

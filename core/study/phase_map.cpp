@@ -40,6 +40,12 @@ const std::vector<std::string>& phaseMapFigures() {
     return names;
 }
 
+Column phaseMapParameter(PhaseParameter parameter) {
+    return parameter == PhaseParameter::exhaustLead
+               ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
+               : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
+}
+
 Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, double from,
                        double to, int points, const Shard& shard, Monitor& monitor,
                        const PointSink& sink) {
@@ -56,9 +62,8 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
         auto& mechanism = variants.back().design.mechanism;
         (lead ? mechanism.exhaustLead : mechanism.adjuster.setting) = angle * units::degree;
     }
-    const Column column = lead ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
-                               : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
-    return solveVariants(column, variants, shard, phaseMapFigures(), monitor, sink, Course::smooth);
+    return solveVariants(phaseMapParameter(parameter), variants, shard, phaseMapFigures(), monitor,
+                         sink, Course::smooth);
 }
 
 } // namespace lobewright::study

@@ -13,6 +13,9 @@ enum class PhaseParameter {
 /// Figures of the phase map, by name.
 const std::vector<std::string>& phaseMapFigures();
 
+/// What a phase map varies.
+Column phaseMapParameter(PhaseParameter parameter);
+
 /// A design over a range of exhaust lead or adjuster setting [shaft °]; points ≥ 2.
 /// Errors: range or count out of bounds (path ""), cancelled. A setting at which crowns meet or a
 /// port never opens is a point with a failure that says so.

@@ -47,6 +47,10 @@ const std::vector<std::string>& speedSweepFigures() {
     return names;
 }
 
+Column speedSweepParameter() {
+    return {"speed_rpm", "Shaft speed", "1/min"};
+}
+
 Result<Table> speedSweep(const design::Design& design, double from, double to, int points,
                          const Shard& shard, Monitor& monitor, const PointSink& sink) {
     if (!(from > 0.0 && to > 0.0 && std::isfinite(from) && std::isfinite(to))) {
@@ -68,8 +72,8 @@ Result<Table> speedSweep(const design::Design& design, double from, double to, i
             variant.valid = true;
         }
     }
-    return solveVariants({"speed_rpm", "Shaft speed", "1/min"}, variants, shard,
-                         speedSweepFigures(), monitor, sink, Course::smooth);
+    return solveVariants(speedSweepParameter(), variants, shard, speedSweepFigures(), monitor, sink,
+                         Course::smooth);
 }
 
 } // namespace lobewright::study

@@ -7,6 +7,9 @@ namespace lobewright::study {
 /// Figures of the speed sweep, by name.
 const std::vector<std::string>& speedSweepFigures();
 
+/// What a speed sweep varies.
+Column speedSweepParameter();
+
 /// A design at many speeds. from, to: shaft speed [1/min], > 0; points ≥ 2.
 /// Errors: range or count not positive (path ""), cancelled, the design is invalid.
 Result<Table> speedSweep(const design::Design& design, double from, double to, int points,

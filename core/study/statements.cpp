@@ -1,109 +1,84 @@
-#include "core/study/claims_basis.h"
+#include "core/study/statement_check.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <cmath>
-
-/// Statements in words: each becomes a row with what arithmetic says to it.
 namespace lobewright::study {
 
-namespace {
-
-/// A ratio stated to a digit or two agrees within this much [own estimate].
-constexpr double looseness = 0.10;
-
-bool isAbout(double one, double other, double tolerance = roundingOfFigures) {
-    return std::abs(one - other) <= tolerance * std::max(std::abs(one), std::abs(other));
+StatementRow StatementCheck::check() {
+    switch (row_.statement.kind) {
+    case StatementKind::strokes:
+        strokes();
+        break;
+    case StatementKind::eventsPerChamberAndTurn:
+        eventsPerChamber();
+        break;
+    case StatementKind::eventsPerTurn:
+        events();
+        break;
+    case StatementKind::boosted:
+        boost();
+        break;
+    case StatementKind::balanced:
+        balance();
+        break;
+    case StatementKind::timesUsual:
+        timesUsual();
+        break;
+    case StatementKind::other:
+        other();
+        break;
+    case StatementKind::firingInterval:
+        firingInterval();
+        break;
+    case StatementKind::compressionRange:
+        compressionRange();
+        break;
+    case StatementKind::size:
+        size();
+        break;
+    case StatementKind::friction:
+        friction();
+        break;
+    case StatementKind::lowSpeedTorque:
+        lowSpeedTorque();
+        break;
+    case StatementKind::oilConsumption:
+        oilConsumption();
+        break;
+    }
+    return std::move(row_);
 }
-
-class StatementCheck {
-  public:
-    StatementCheck(const Statement& statement, const ClaimsReport& report, const ClaimBasis& basis)
-        : report_(report), basis_(basis), engine_(report.claims.engine) {
-        row_.statement = statement;
-    }
-
-    StatementRow check() {
-        switch (row_.statement.kind) {
-        case StatementKind::strokes:
-            strokes();
-            break;
-        case StatementKind::eventsPerChamberAndTurn:
-            eventsPerChamber();
-            break;
-        case StatementKind::eventsPerTurn:
-            events();
-            break;
-        case StatementKind::boosted:
-            boost();
-            break;
-        case StatementKind::balanced:
-            balance();
-            break;
-        case StatementKind::timesUsual:
-            timesUsual();
-            break;
-        case StatementKind::other:
-            other();
-            break;
-        }
-        return std::move(row_);
-    }
-
-  private:
-    void strokes();
-    void eventsPerChamber();
-    void events();
-    void boost();
-    void boostFromFigures(bool saysBoosted);
-    void balance();
-    void timesUsual();
-    void powerStrokes(double times);
-    void other();
-
-    void open(std::string why, std::string overturnedBy) {
-        row_.computed = std::move(why);
-        row_.outcome = Outcome::open;
-        row_.confidence = Confidence::low;
-        row_.overturnedBy = std::move(overturnedBy);
-    }
-    /// One more figure that speaks to the statement.
-    void say(const std::string& sentence, const std::string& arithmetic) {
-        row_.computed += (row_.computed.empty() ? "" : "; ") + sentence;
-        row_.arithmetic += (row_.arithmetic.empty() ? "" : "; ") + arithmetic;
-    }
-    void decide(bool agrees, Confidence confidence) {
-        row_.outcome = agrees ? Outcome::agrees : Outcome::disagrees;
-        row_.confidence = confidence;
-    }
-
-    const ClaimsReport& report_;
-    const ClaimBasis& basis_;
-    const ClaimedEngine& engine_;
-    StatementRow row_;
-};
 
 void StatementCheck::strokes() {
     const auto& value = row_.statement.value;
-    const auto m = engine_.reciprocations          ? engine_.reciprocations
-                   : engine_.drive == Drive::crank ? std::optional(1.0)
-                                                   : std::nullopt;
+    const double m = engine_.reciprocations.value_or(1.0);
+    const bool isKnown = engine_.reciprocations || engine_.drive == Drive::crank;
     if (!value) {
         open("The number of strokes is not given as a value.", "The number.");
         return;
     }
-    if (!m || !engine_.eventsPerTurn || !engine_.cylinders) {
+    if (engine_.cycle) {
+        const double counted = *engine_.cycle == StrokeCycle::twoStroke ? 2.0 : 4.0;
+        row_.computed =
+            fmt::format("A piston makes {:.4g} strokes for each power stroke.", counted);
+        row_.arithmetic = *engine_.cycle == StrokeCycle::twoStroke
+                              ? "two-stroke cycle: compression and expansion"
+                              : "four-stroke cycle: intake, compression, expansion, exhaust";
+        decide(isAbout(counted, *value), Confidence::high);
+        row_.overturnedBy = "Another cycle.";
+        return;
+    }
+    if (!isKnown || !engine_.eventsPerTurn || !engine_.cylinders) {
         open("Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of "
              "reciprocations a turn, power strokes a turn and chambers are given.",
              "Reciprocations a turn, power strokes a turn and the number of chambers.");
         return;
     }
     const double c = *engine_.eventsPerTurn / *engine_.cylinders;
-    const double counted = 2.0 * *m / c;
+    const double counted = 2.0 * m / c;
     row_.computed = fmt::format("A piston makes {:.4g} strokes for each power stroke.", counted);
-    row_.arithmetic = fmt::format("2·{:.6g}/({:.6g}/{:.6g}) = {:.4g}", *m, *engine_.eventsPerTurn,
+    row_.arithmetic = fmt::format("2·{:.6g}/({:.6g}/{:.6g}) = {:.4g}", m, *engine_.eventsPerTurn,
                                   *engine_.cylinders, counted);
     decide(isAbout(counted, *value), Confidence::high);
     row_.overturnedBy = "A different count of power strokes a chamber and turn, or of lobes.";
@@ -164,6 +139,17 @@ void StatementCheck::boost() {
         row_.overturnedBy = "Another charge pressure.";
         return;
     }
+    if (const auto supply = own("supply_pressure_bar")) {
+        const double ambient = design_->design.gas.supply.ambientPressure / units::bar;
+        const bool isBoosted = *supply > ambient * (1.0 + roundingOfFigures);
+        row_.computed = isBoosted ? "The open design is supplied above ambient pressure."
+                                  : "The open design is not supplied above ambient pressure.";
+        row_.arithmetic =
+            fmt::format("{:.4g} bar/({:.4g} bar) = {:.4g}", *supply, ambient, *supply / ambient);
+        decide(isBoosted == saysBoosted, Confidence::medium);
+        row_.overturnedBy = "The supply pressure of the engine as built.";
+        return;
+    }
     boostFromFigures(saysBoosted);
 }
 
@@ -181,7 +167,9 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
         }
         const double si = finding->value * bandUnit(quantity).factor;
         const Verdict verdict = judge(quantity, si, unboosted).verdict;
-        const bool isBeyond = verdict == Verdict::onlyWithBoost || verdict == Verdict::outsideBand;
+        const bool isBeyond = verdict == Verdict::onlyWithBoost ||
+                              verdict == Verdict::outsideBand ||
+                              verdict == Verdict::outsideEstimate;
         say(fmt::format("{} is {:.3g}{}{}: {}", what, finding->value,
                         finding->unit.empty() ? "" : " ", finding->unit,
                         isBeyond                        ? beyond
@@ -233,15 +221,28 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
 }
 
 void StatementCheck::balance() {
-    const Statement& s = row_.statement;
+    Statement s = row_.statement;
     row_.overturnedBy = "Masses and exhaust lead as built, weighed and measured.";
+    if (design_ != nullptr) { // what the statement does not say, the design does
+        const auto& mechanism = design_->pair.mechanism();
+        const auto fill = [](std::optional<Amount>& amount, double si) {
+            if (!amount) {
+                amount.emplace().si = si;
+            }
+        };
+        fill(s.exhaustLead, mechanism.exhaustLead + mechanism.adjuster.setting);
+        fill(s.inletMass, mechanism.pistonMass.inlet);
+        fill(s.exhaustMass, mechanism.pistonMass.exhaust);
+    }
     if (!s.exhaustLead && !(s.inletMass && s.exhaustMass)) {
         open("Opposed pistons cancel only with equal masses, equal tracks and no exhaust lead; "
              "neither lead nor masses are given.",
              row_.overturnedBy);
         return;
     }
-    const double m = basis_.reciprocations ? basis_.reciprocations->value : 1.0;
+    const double m = design_ != nullptr      ? design_->pair.cyclesPerTurn()
+                     : basis_.reciprocations ? basis_.reciprocations->value
+                                             : 1.0;
     const double lead = s.exhaustLead ? s.exhaustLead->si : 0.0;
     const double heavier = s.inletMass && s.exhaustMass ? s.exhaustMass->si / s.inletMass->si : 1.0;
     // Two equal waves of order m, one `heavier` and ahead by m·lead.
@@ -256,8 +257,9 @@ void StatementCheck::balance() {
     const bool isComplete = s.exhaustLead && s.inletMass && s.exhaustMass;
     const bool balanced = rest < 1e-3;
     const bool saysBalanced = s.holds.value_or(true);
-    decide(balanced == saysBalanced,
-           isComplete && basis_.reciprocations ? Confidence::high : Confidence::medium);
+    decide(balanced == saysBalanced, isComplete && basis_.reciprocations && design_ == nullptr
+                                         ? Confidence::high
+                                         : Confidence::medium);
     if (balanced && !isComplete) {
         row_.outcome = Outcome::open;
     }
@@ -269,13 +271,39 @@ void StatementCheck::powerStrokes(double times) {
         return;
     }
     const Derived& c = *basis_.cyclesPerTurn;
-    const double ratio = c.value / 0.5;
-    row_.computed = fmt::format("{:.4g} times the power strokes of a four-stroke crank engine, a "
-                                "chamber and turn.",
-                                ratio);
-    row_.arithmetic = fmt::format("{:.4g}/0.5 = {:.4g}", c.value, ratio);
-    decide(isAbout(ratio, times, 0.02), c.assumed ? Confidence::medium : Confidence::high);
-    row_.overturnedBy = "Comparison with a two-stroke, which has one a turn.";
+    const bool isTwoStroke =
+        basis_.cycle.value_or(StrokeCycle::twoStroke) == StrokeCycle::twoStroke;
+    struct Reference {
+        UsualEngine engine;
+        double cycles; ///< per chamber and turn
+    };
+    const Reference references[] = {{UsualEngine::fourStroke, 0.5},
+                                    {UsualEngine::twoStroke, 1.0},
+                                    {UsualEngine::crank, isTwoStroke ? 1.0 : 0.5}};
+    const auto& asked = row_.statement.usual;
+    bool agrees = false;
+    for (const Reference& reference : references) {
+        const double ratio = c.value / reference.cycles;
+        const bool isAsked = !asked || *asked == reference.engine;
+        agrees = agrees || (isAsked && isAbout(ratio, times, 0.02));
+        const std::string arithmetic =
+            fmt::format("{:.4g}/{:.4g} = {:.4g}", c.value, reference.cycles, ratio);
+        switch (reference.engine) {
+        case UsualEngine::fourStroke:
+            say(fmt::format("{:.4g} times the power strokes of a four-stroke on a crank", ratio),
+                arithmetic);
+            break;
+        case UsualEngine::twoStroke:
+            say(fmt::format("{:.4g} times those of a two-stroke on a crank", ratio), arithmetic);
+            break;
+        case UsualEngine::crank:
+            say(fmt::format("{:.4g} times those of the same cycle on a crank", ratio), arithmetic);
+            break;
+        }
+    }
+    decide(agrees, asked && !c.assumed ? Confidence::high : Confidence::medium);
+    row_.overturnedBy = asked ? "Another count of lobes or of power strokes."
+                              : "Another reference engine: each reading is shown.";
 }
 
 void StatementCheck::timesUsual() {
@@ -289,8 +317,14 @@ void StatementCheck::timesUsual() {
         powerStrokes(*s.value);
         return;
     }
-    // A usual engine: four-stroke, without boost, of the same ignition.
-    EngineClass usual{StrokeCycle::fourStroke, engine_.ignition.value_or(Ignition::spark),
+    // A usual engine: without boost, of the same ignition; a four-stroke unless it is said which.
+    const UsualEngine reference = s.usual.value_or(UsualEngine::fourStroke);
+    const StrokeCycle usualCycle = reference == UsualEngine::fourStroke ? StrokeCycle::fourStroke
+                                   : reference == UsualEngine::twoStroke
+                                       ? StrokeCycle::twoStroke
+                                       : basis_.cycle.value_or(StrokeCycle::fourStroke);
+    const double usualCycles = usualCycle == StrokeCycle::fourStroke ? 0.5 : 1.0;
+    EngineClass usual{usualCycle, engine_.ignition.value_or(Ignition::spark),
                       Charging::naturallyAspirated};
     const bool isTorque = *s.measure == UsualMeasure::torquePerDisplacement;
     const BandQuantity quantity =
@@ -298,13 +332,13 @@ void StatementCheck::timesUsual() {
         : *s.measure == UsualMeasure::powerPerDisplacement ? BandQuantity::specificPower
         : *s.measure == UsualMeasure::powerPerMass         ? BandQuantity::powerPerMass
                                                            : BandQuantity::efficiency;
-    const Finding* own =
+    const Finding* found =
         report_.finding(isTorque ? "mean-effective-pressure-at-torque"
                         : quantity == BandQuantity::specificPower ? "specific-power"
                         : quantity == BandQuantity::powerPerMass  ? "power-per-mass"
                         : report_.claims.figures.efficiency       ? "efficiency"
                                                                   : "efficiency-from-consumption");
-    if (own == nullptr) {
+    if (found == nullptr) {
         open("The figure itself cannot be computed.", "The numbers listed as missing.");
         return;
     }
@@ -312,14 +346,15 @@ void StatementCheck::timesUsual() {
     const BandUnit unit = bandUnit(quantity);
     // Torque a turn and displacement is bmep·c/2π: an engine with more cycles a turn has more of it
     // at the same pressure.
-    const double own4 = isTorque ? own->value * basis_.cyclesPerTurn->value / 0.5 : own->value;
+    const double own4 =
+        isTorque ? found->value * basis_.cyclesPerTurn->value / usualCycles : found->value;
     const double low = judgement.band->low / unit.factor;
     const double high = judgement.band->high / unit.factor;
     row_.computed =
         fmt::format("{:.3g} … {:.3g} times a usual engine ({}).{}", own4 / high, own4 / low,
                     judgement.band->what,
                     isTorque ? fmt::format(" A cycle and displacement it is {:.3g} … {:.3g} times.",
-                                           own->value / high, own->value / low)
+                                           found->value / high, found->value / low)
                              : "");
     row_.arithmetic = fmt::format("{:.5g} {}/({}) = {:.3g} … {:.3g}", own4, unit.symbol,
                                   text(*judgement.band), own4 / high, own4 / low);
@@ -335,11 +370,9 @@ void StatementCheck::other() {
          "A figure with its unit and the conditions under which it was measured.");
 }
 
-} // namespace
-
 StatementRow checkStatement(const Statement& statement, const ClaimsReport& report,
-                            const ClaimBasis& basis) {
-    return StatementCheck(statement, report, basis).check();
+                            const ClaimBasis& basis, const solution::Solution* design) {
+    return StatementCheck(statement, report, basis, design).check();
 }
 
 } // namespace lobewright::study

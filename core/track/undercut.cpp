@@ -95,8 +95,8 @@ Smallest smallest(const LiftCurve& curve, Width width, const F& f) {
     return best;
 }
 
-std::optional<Smallest> finite(const Smallest& found) {
-    return std::isfinite(found.value) ? std::optional(found) : std::nullopt;
+std::optional<Smallest> finite(const Smallest& found, double pitchRadius) {
+    return isAnyRadius(found.value, pitchRadius) ? std::nullopt : std::optional(found);
 }
 
 } // namespace
@@ -113,9 +113,10 @@ Smallest smallestRelativeRadius(const LiftCurve& curve, double pitchRadius, cons
 std::optional<Smallest> largestRollerRadius(const LiftCurve& curve, double pitchRadius,
                                             double width, Flank flank) {
     assert(width > 0.0 && pitchRadius > 0.5 * width);
-    return finite(smallest(
-        curve, {pitchRadius - 0.5 * width, pitchRadius + 0.5 * width},
-        [&](const Lift& lift, double rho) { return rollerRadiusLimit(lift, rho, flank); }));
+    return finite(
+        smallest(curve, {pitchRadius - 0.5 * width, pitchRadius + 0.5 * width},
+                 [&](const Lift& lift, double rho) { return rollerRadiusLimit(lift, rho, flank); }),
+        pitchRadius);
 }
 
 std::optional<Smallest> largestCutterRadius(const LiftCurve& curve, double pitchRadius,
@@ -126,7 +127,8 @@ std::optional<Smallest> largestCutterRadius(const LiftCurve& curve, double pitch
                                const double concave = -sign(flank) * pitchCurvature(lift, rho);
                                return concave > 0.0 ? roller.radius + 1.0 / concave
                                                     : std::numeric_limits<double>::infinity();
-                           }));
+                           }),
+                  pitchRadius);
 }
 
 } // namespace lobewright::track

@@ -25,6 +25,12 @@ struct Smallest {
 Smallest smallestRelativeRadius(const motion::LiftCurve& curve, double pitchRadius,
                                 const Roller& roller, Flank flank);
 
+/// Whether a limit [m] this large means that any roller or cutter will do: a track that is flat but
+/// for rounding has a limit of astronomic size. A thousand pitch radii [own estimate].
+inline bool isAnyRadius(double limit, double pitchRadius) {
+    return !(limit < 1e3 * pitchRadius);
+}
+
 /// Largest roller radius that cuts no cusp anywhere on a width of this pitch radius [m]; absent
 /// when every radius will do. The roller's own radius is not used.
 std::optional<Smallest> largestRollerRadius(const motion::LiftCurve& curve, double pitchRadius,

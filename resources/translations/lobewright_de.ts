@@ -777,10 +777,6 @@
         <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
-        <source>Depth of the largest shear stress</source>
-        <translation>Tiefe der größten Schubspannung</translation>
-    </message>
-    <message>
         <source>Diameter of a cylinder.</source>
         <translation>Durchmesser eines Zylinders.</translation>
     </message>
@@ -931,10 +927,6 @@
     <message>
         <source>Exhaust valves</source>
         <translation>Auslassventile</translation>
-    </message>
-    <message>
-        <source>Film ratio</source>
-        <translation>Filmverhältnis</translation>
     </message>
     <message>
         <source>Flame- or induction-hardened steel, quality ME</source>
@@ -1301,10 +1293,6 @@
         <translation>Größte Rüttelkraft</translation>
     </message>
     <message>
-        <source>Largest shear stress under the surface</source>
-        <translation>Größte Schubspannung unter der Oberfläche</translation>
-    </message>
-    <message>
         <source>Largest slip over the width</source>
         <translation>Größter Schlupf über die Breite</translation>
     </message>
@@ -1363,10 +1351,6 @@
     <message>
         <source>Lowest contact force that the motion demands</source>
         <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
-    </message>
-    <message>
-        <source>Lowest film ratio λ</source>
-        <translation>Kleinstes Filmverhältnis λ</translation>
     </message>
     <message>
         <source>Lowest jam margin of the guide</source>
@@ -1891,10 +1875,6 @@
     <message>
         <source>Rocking moment about y, shaft order %1</source>
         <translation>Kippmoment um y, Wellenordnung %1</translation>
-    </message>
-    <message>
-        <source>Rod ratio</source>
-        <translation>Schubstangenverhältnis</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -2641,10 +2621,6 @@
         <translation>η₀ bei Temperatur der Bahn. Vorgabe %1 Pa·s.</translation>
     </message>
     <message>
-        <source>λ: crank radius by rod length of all cranks. Default %1 (own estimate).</source>
-        <translation>λ: Kurbelradius durch Pleuellänge aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>λ: trapped air over the air that the fuel needs; above %1 is lean. The gas model holds from %2 up.</source>
         <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über %1 ist mager. Das Gasmodell gilt ab %2.</translation>
     </message>
@@ -2878,14 +2854,6 @@
         <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
     </message>
     <message>
-        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item %1</source>
-        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag %1</translation>
-    </message>
-    <message>
-        <source>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</source>
-        <translation>&quot;What is mean piston speed of engines&quot;, engineeringstuff.co.in</translation>
-    </message>
-    <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
         <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
     </message>
@@ -3110,10 +3078,6 @@
         <translation>%1 dies: Die Drehzahl ist nur eine Schranke</translation>
     </message>
     <message>
-        <source>%1 times the power strokes of a four-stroke crank engine, a chamber and turn.</source>
-        <translation>Das %1-fache der Arbeitshübe eines Viertakters mit Kurbel, je Brennraum und Umdrehung.</translation>
-    </message>
-    <message>
         <source>%1 track</source>
         <translation>%1bahn</translation>
     </message>
@@ -3326,10 +3290,6 @@
         <translation>Umsetzungsgrad, der vorhandene Sauerstoff und der Rest der Wiebe-Funktion.</translation>
     </message>
     <message>
-        <source>Comparison with a two-stroke, which has one a turn.</source>
-        <translation>Vergleich mit einem Zweitakter, der einen je Umdrehung hat.</translation>
-    </message>
-    <message>
         <source>Contact force there</source>
         <translation>Kontaktkraft dort</translation>
     </message>
@@ -3426,10 +3386,6 @@
         <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
-        <source>Dirac Delta science and engineering encyclopedia, &quot;brake mean effective pressure&quot;</source>
-        <translation>Dirac Delta, Enzyklopädie der Wissenschaft und Technik, &quot;brake mean effective pressure&quot;</translation>
-    </message>
-    <message>
         <source>Displaced volume, a second</source>
         <translation>Verdrängtes Volumen je Sekunde</translation>
     </message>
@@ -3496,10 +3452,6 @@
     <message>
         <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
         <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
-    </message>
-    <message>
-        <source>Film ratio λ</source>
-        <translation>Filmverhältnis λ</translation>
     </message>
     <message>
         <source>First law over a cycle.</source>
@@ -3748,10 +3700,6 @@
     <message>
         <source>Largest shaking force along the cylinders</source>
         <translation>Größte Rüttelkraft längs der Zylinder</translation>
-    </message>
-    <message>
-        <source>Largest shear over peak pressure</source>
-        <translation>Größte Schubspannung durch größte Pressung</translation>
     </message>
     <message>
         <source>Largest side force of a piston</source>
@@ -4754,20 +4702,12 @@
         <translation>Viertakter, volumetrischer Wirkungsgrad</translation>
     </message>
     <message>
-        <source>friction far outside the fit</source>
-        <translation>Reibung weit außerhalb der Formel</translation>
-    </message>
-    <message>
         <source>friction force times lever over the turn, summed between events by quadrature</source>
         <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
     </message>
     <message>
         <source>from inner dead centre</source>
         <translation>ab innerem Totpunkt</translation>
-    </message>
-    <message>
-        <source>from memory</source>
-        <translation>aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>from the composition of fuel and dry air</source>
@@ -5400,10 +5340,6 @@
     <message>
         <source>stroke is %1 mm, must be positive, at least %2 mm</source>
         <translation>Der Hub ist %1 mm, er muss positiv sein, mindestens %2 mm</translation>
-    </message>
-    <message>
-        <source>swept volume is %1 m³ and rod ratio %2; they must be positive, the ratio below 1</source>
-        <translation>Das Hubvolumen ist %1 m³ und das Schubstangenverhältnis %2; sie müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
         <source>the %1 is %2 mm; it must %3</source>
@@ -6662,6 +6598,10 @@
         <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
     <message>
+        <source>The cycle repeats itself to %1 and no better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is listed twice; each option must be listed once</source>
         <translation>„%1“ ist zweimal aufgeführt; jede Möglichkeit muss einmal aufgeführt sein</translation>
     </message>
@@ -6773,6 +6713,410 @@
         <source>the target must be a finite number</source>
         <translation>das Ziel muss eine endliche Zahl sein</translation>
     </message>
+    <message>
+        <source>the calculation failed by a mistake of the program</source>
+        <translation>die Berechnung ist an einem Fehler des Programms gescheitert</translation>
+    </message>
+    <message>
+        <source>the calculation failed by a mistake of the program (%1)</source>
+        <translation>die Berechnung ist an einem Fehler des Programms gescheitert (%1)</translation>
+    </message>
+    <message>
+        <source>the memory does not suffice for this calculation</source>
+        <translation>der Speicher reicht für diese Berechnung nicht aus</translation>
+    </message>
+    <message>
+        <source>%1 bar/(%2 bar) = %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has %2 characters; it must have at most %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kW at that speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lobe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times the power strokes of a four-stroke on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times those of a two-stroke on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times those of the same cycle on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2·%1 mm + %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2π·%1/(%2·%3) = %4 bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A motoring test with its conditions, or a solved design of the engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A motoring test.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A test over a hundred hours with the oil weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An outline drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another count of lobes or of power strokes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another cycle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another number of power strokes per turn, or supply pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another reference engine: each reading is shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the speed below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore, stroke and layout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both ends of the range are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure %1 bar: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank radius / rod length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth of the maximum shear stress</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing interval</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 to %2 the volume at inner dead centre shrinks to %3 of itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Highest compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>JSON for Modern C++</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length and diameter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest specific film thickness Λ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass of oil per brake work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maximum shear stress over peak pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maximum subsurface shear stress</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither length nor diameter is given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No arithmetic on published figures gives the friction of an engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that the size could be held against is given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the range.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil consumption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open CASCADE %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reference engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shaft angle from one firing to the next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific film thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific film thickness Λ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The interval, and the power strokes per turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lowest and the highest ratio.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The oil consumption is not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The open design is not supplied above ambient pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The open design is supplied above ambient pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The open design is the engine claimed: no number given for it differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The supply pressure of the engine as built.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The travel of the adjuster as built.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque, displacement, and power strokes per turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which engine the usual one is; every reading is shown where it is not said.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a key has %1 bytes; keys have at most %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above the program&apos;s own estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compiler %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dxflib %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>firing interval</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>four-stroke on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>friction as at the end of the fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>friction by the fit extended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>friction compared with a usual engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil consumption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oneTBB %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>r/l of all cranks. Default %1 (own estimate).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>racing and light aircraft two-strokes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>range of the compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>secondary value, not checked against the printed source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bores of the open design alone need a diameter of %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fit ends at %1/min: beyond it only a range can be told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the open design fires every %1° at the shortest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the open design has %1 as it is set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same cycle on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the table has more than %1 rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are more than %1 blanks in a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are more than %1 values; no design needs that many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque at low speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-stroke cycle: compression and expansion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-stroke on a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>within the fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without bowls a piston or track has to move by %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -6828,8 +7172,20 @@
         <translation>Kurvenbahnmotoren entwerfen und beurteilen.</translation>
     </message>
     <message>
-        <source>Design to open.</source>
-        <translation>Entwurf, der geöffnet wird.</translation>
+        <source>Design to open; each in a window of its own.</source>
+        <translation>Zu öffnender Entwurf; jeder in einem eigenen Fenster.</translation>
+    </message>
+    <message>
+        <source>File not opened</source>
+        <translation>Datei nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>No further window can be opened for %1.</source>
+        <translation>Für %1 kann kein weiteres Fenster geöffnet werden.</translation>
+    </message>
+    <message>
+        <source>Displays version information.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6923,6 +7279,43 @@
     <message>
         <source>%1 against %2 of the baseline</source>
         <translation>%1 gegenüber %2 im Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
+    <name>FileConflict</name>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>FileToWrite</name>
+    <message>
+        <source>“%1” is already in the folder %2. Replace it?</source>
+        <translation>„%1“ gibt es im Ordner %2 schon. Ersetzen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files of these names are already in the folder %1, “%2” among them. Replace them?</source>
+        <translation>
+            <numerusform>%n Datei dieses Namens gibt es im Ordner %1 schon: „%2“. Ersetzen?</numerusform>
+            <numerusform>%n Dateien dieser Namen gibt es im Ordner %1 schon, darunter „%2“. Ersetzen?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Replace what is there?</source>
+        <translation>Vorhandenes ersetzen?</translation>
+    </message>
+    <message>
+        <source>&amp;Replace</source>
+        <translation>E&amp;rsetzen</translation>
     </message>
 </context>
 <context>
@@ -8220,6 +8613,10 @@
         <source>The exhaust track stands %1 behind the inlet track.</source>
         <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
     </message>
+    <message>
+        <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::AdjusterPanel</name>
@@ -8326,6 +8723,13 @@
     <message>
         <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
         <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Autosave</name>
+    <message>
+        <source>the folder %1 cannot be written</source>
+        <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
     </message>
 </context>
 <context>
@@ -8753,16 +9157,8 @@
         <translation>Nenn-Kontaktpressung</translation>
     </message>
     <message>
-        <source>Deepest shear stress</source>
-        <translation>Größte Schubspannung in der Tiefe</translation>
-    </message>
-    <message>
         <source>Oil film</source>
         <translation>Ölfilm</translation>
-    </message>
-    <message>
-        <source>Film ratio λ</source>
-        <translation>Filmverhältnis λ</translation>
     </message>
     <message>
         <source>Slip</source>
@@ -8812,6 +9208,14 @@
         <source>; crowned: one film a contact</source>
         <translation>; ballig: ein Film je Kontakt</translation>
     </message>
+    <message>
+        <source>Maximum subsurface shear stress</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific film thickness Λ</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::CylinderCircle</name>
@@ -8842,6 +9246,13 @@
     <message>
         <source>Shaft %1, seen from the inlet end</source>
         <translation>Welle %1, vom Einlassende gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Document</name>
+    <message>
+        <source>Reload the file</source>
+        <translation>Datei neu laden</translation>
     </message>
 </context>
 <context>
@@ -9116,6 +9527,14 @@
         <source>Click: how it came about</source>
         <translation>Klick: wie sie zustande kam</translation>
     </message>
+    <message>
+        <source>Needs %1 to turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Driven by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FiguresPanel</name>
@@ -9193,6 +9612,75 @@
     <message>
         <source>Leaves the figures whose names hold these words</source>
         <translation>Lässt die Zahlen stehen, deren Namen diese Wörter enthalten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::FileConflict</name>
+    <message>
+        <source>Snapshots</source>
+        <translation>Varianten</translation>
+    </message>
+    <message>
+        <source>File changed by another program</source>
+        <translation>Datei von einem anderen Programm geändert</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
+        <translation>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>In this window</source>
+        <translation>In diesem Fenster</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>In der Datei</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Overwrite the file</source>
+        <translation>Datei ü&amp;berschreiben</translation>
+    </message>
+    <message>
+        <source>The design of this window is saved; what the file holds now is lost</source>
+        <translation>Der Entwurf dieses Fensters wird gespeichert; der jetzige Inhalt der Datei geht verloren</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Both stay: this window goes into another file</source>
+        <translation>Beides bleibt: dieses Fenster wird in eine andere Datei gespeichert</translation>
+    </message>
+    <message>
+        <source>&amp;Reload the file</source>
+        <translation>Datei neu &amp;laden</translation>
+    </message>
+    <message>
+        <source>This window takes what the file holds; can be undone</source>
+        <translation>Dieses Fenster übernimmt den Inhalt der Datei; lässt sich rückgängig machen</translation>
     </message>
 </context>
 <context>
@@ -9621,10 +10109,6 @@
 <context>
     <name>lobewright::ui::LeverPlot</name>
     <message>
-        <source>Lever arm beside a crank</source>
-        <translation>Hebelarm neben einer Kurbel</translation>
-    </message>
-    <message>
         <source>lever arm</source>
         <translation>Hebelarm</translation>
     </message>
@@ -9641,24 +10125,40 @@
         <translation>Auslassbahn</translation>
     </message>
     <message>
-        <source>Crank of equal stroke</source>
-        <translation>Kurbel gleichen Hubs</translation>
-    </message>
-    <message>
-        <source>Crank with the inlet track&apos;s stroke and the reference rod, one turn a cycle, per angle of its own turn.</source>
-        <translation>Kurbel mit dem Hub der Einlassbahn und der Vergleichspleuelstange, eine Umdrehung je Zyklus, je Winkel ihrer eigenen Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Mean torque is the work of a turn / 2π, whatever the lever.</source>
-        <translation>Das mittlere Drehmoment ist die Arbeit einer Umdrehung / 2π, gleich wie lang der Hebel ist.</translation>
-    </message>
-    <message>
-        <source> The track&apos;s is longer than the crank&apos;s because it works %1 × a turn.</source>
-        <translation> Der Hebel der Bahn ist länger als der der Kurbel, weil sie %1 × je Umdrehung arbeitet.</translation>
-    </message>
-    <message>
         <source> Here %1 / 2π = %2.</source>
         <translation> Hier: %1 / 2π = %2.</translation>
+    </message>
+    <message>
+        <source>Lever arm compared with a crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Geared crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank on its own shaft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same crank without gear, one cycle per revolution of its own shaft, drawn at the same point of the cycle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10050,24 +10550,12 @@
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop solving; what is shown stays</source>
-        <translation>Rechnung abbrechen; Gezeigtes bleibt stehen</translation>
-    </message>
-    <message>
         <source>Solving</source>
         <translation>Rechnet</translation>
     </message>
     <message>
-        <source>Stopped: shown is an earlier design</source>
-        <translation>Abgebrochen: Gezeigt wird ein früherer Entwurf</translation>
-    </message>
-    <message>
         <source>Solved in %1 ms</source>
         <translation>Gelöst in %1 ms</translation>
-    </message>
-    <message>
-        <source>Not solved: shown is an earlier design</source>
-        <translation>Nicht gelöst: Gezeigt wird ein früherer Entwurf</translation>
     </message>
     <message>
         <source>Limits (%1)</source>
@@ -10346,26 +10834,6 @@
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <source>Unsaved work found</source>
-        <translation>Nicht gespeicherte Arbeit gefunden</translation>
-    </message>
-    <message>
-        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
-        <translation>Das Programm endete unerwartet, während „%1“ geändert wurde. Die Änderungen bis %2 sind noch da.</translation>
-    </message>
-    <message>
-        <source>&amp;Recover them</source>
-        <translation>&amp;Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>&amp;Discard them</source>
-        <translation>&amp;Verwerfen</translation>
-    </message>
-    <message>
-        <source>Ask again &amp;later</source>
-        <translation>&amp;Später fragen</translation>
-    </message>
-    <message>
         <source>Save the design as</source>
         <translation>Entwurf speichern unter</translation>
     </message>
@@ -10589,6 +11057,46 @@
         <source>First steps</source>
         <translation>Erste Schritte</translation>
     </message>
+    <message>
+        <source>Progress of solving</source>
+        <translation>Fortschritt der Berechnung</translation>
+    </message>
+    <message>
+        <source>Reloaded; Undo brings back what was here</source>
+        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop solving; the results stay those of the earlier input</source>
+        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Results of the earlier input; solving</source>
+        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
+    </message>
+    <message>
+        <source>Solving: results are of the earlier input</source>
+        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Stopped: results are of the earlier input</source>
+        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solve</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Solve the present input after all</source>
+        <translation>Die jetzige Eingabe doch berechnen</translation>
+    </message>
+    <message>
+        <source>Not solved: results are of the earlier input</source>
+        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -10674,6 +11182,10 @@
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
         <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+    </message>
+    <message>
+        <source>Nothing is called “%1”, nor explained by these words.</source>
+        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
     </message>
 </context>
 <context>
@@ -11195,6 +11707,81 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::Safekeeping</name>
+    <message>
+        <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
+        <translation>Ungespeicherte Arbeit wird nicht gesichert: %1. Was nicht gespeichert ist, geht verloren, wenn Programm oder Rechner ausfallen.</translation>
+    </message>
+    <message>
+        <source>Recovery off</source>
+        <translation>Sicherung aus</translation>
+    </message>
+    <message>
+        <source>Unsaved work that cannot be read</source>
+        <translation>Ungespeicherte Arbeit, die nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>A copy of unsaved work (“%1”, %2) cannot be read by this version of the program: %3
+
+It was not deleted. It is kept as %4</source>
+        <translation>Eine Sicherung ungespeicherter Arbeit („%1“, %2) kann diese Version des Programms nicht lesen: %3
+
+Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program did not end properly while “%1” was being changed. The changes up to %2 are still there.</source>
+        <translation>Das Programm wurde nicht ordentlich beendet, während „%1“ bearbeitet wurde. Die Änderungen bis %2 sind noch da.</translation>
+    </message>
+    <message>
+        <source>&amp;Recover them</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Discard them</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
+        <source>Ask again &amp;later</source>
+        <translation>&amp;Später wieder fragen</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
+        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+    </message>
+    <message>
+        <source>Compare…</source>
+        <translation>Vergleichen…</translation>
+    </message>
+    <message>
+        <source>Nothing is unsaved.</source>
+        <translation>Es ist nichts ungespeichert.</translation>
+    </message>
+    <message>
+        <source>Save your work now: no copy for recovery could be written.</source>
+        <translation>Bitte jetzt speichern: eine Sicherung konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>A copy of your unsaved work was written for recovery.</source>
+        <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
+    </message>
+    <message>
+        <source>A mistake of the program</source>
+        <translation>Fehler des Programms</translation>
+    </message>
+    <message>
+        <source>Something in the program went wrong, and that part was stopped: %1
+
+The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
+        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+
+Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -11498,10 +12085,6 @@
     <message>
         <source>to</source>
         <translation>bis</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>ohne</translation>
     </message>
     <message>
         <source>at</source>
@@ -12062,10 +12645,6 @@
 <context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
-        <source>Contact angle α, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation>Eingriffswinkel α, tan α = y&apos;/ρ: an der Innenkante steiler, deshalb ist die Berührlinie verwunden.</translation>
-    </message>
-    <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
@@ -12152,6 +12731,10 @@
     <message>
         <source>limit %1°</source>
         <translation>Grenze %1°</translation>
+    </message>
+    <message>
+        <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

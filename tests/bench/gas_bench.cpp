@@ -5,8 +5,8 @@
 #include "core/balance/balance.h"
 #include "core/contact/contact.h"
 #include "core/design/file.h"
+#include "core/gas/coupled_cylinders.h"
 #include "core/gas/pair_chamber.h"
-#include "core/gas/start.h"
 #include "core/loads/loads.h"
 #include "core/solution/solution.h"
 #include "core/study/speed_sweep.h"
@@ -109,28 +109,31 @@ double seconds() {
 /// told where ports turn and need not search for it; both see the same rates.
 class Period {
   public:
-    explicit Period(const gas::Engine& engine) : engine_(engine), model_(model()), ring_(steady()) {
-        begin_ = ring_;
-        ring_.keepRestarts = true;
-        require(!ring_.advance(1e-12));
-        restarts_ = ring_.restarts;
-        reference_ = work(ring_);
+    explicit Period(const gas::Engine& engine)
+        : engine_(engine), model_(model()), supply_(gas::constantSupply(model_, 0.0)),
+          cylinder_(model_, supply_), begin_(steady()) {
+        gas::CoupledCylinders reference(model_, supply_);
+        reference.alone().keepRestarts = true;
+        gas::CoupledCylinders::State state = begin_;
+        require(!reference.advance(state, 1e-12));
+        restarts_ = reference.alone().restarts;
+        reference_ = reference.sumOf(gas::work);
         ends_ = endsOfStretches();
     }
 
     /// Error in work of our integrator.
     double ours(double tolerance) const {
-        gas::Ring ring = begin_;
-        require(!ring.advance(tolerance));
-        return std::fabs(work(ring) / reference_ - 1.0);
+        gas::CoupledCylinders::State state = begin_;
+        require(!cylinder_.advance(state, tolerance));
+        return std::fabs(cylinder_.sumOf(gas::work) / reference_ - 1.0);
     }
 
     /// Error in work of CVODE.
     double theirs(double tolerance, testing::Cvode::Method method) const {
-        const std::vector<gas::Ring::Snapshot> states = integrate(tolerance, method);
+        const std::vector<Values> states = integrate(tolerance, method);
         double error = 0.0;
         for (std::size_t i = 0; i < states.size(); ++i) {
-            error += states[i].y[gas::work] - ends_[i].y[gas::work];
+            error += states[i][gas::work] - ends_[i][gas::work];
         }
         return std::fabs(error / reference_);
     }
@@ -141,37 +144,32 @@ class Period {
             throw std::runtime_error("the period could not be integrated");
         }
     }
-    static double work(const gas::Ring& ring) {
-        return ring.records().front().front().of(gas::work);
-    }
     gas::Model model() const {
         return gas::makeModel(engine_.chamber, engine_.settings,
                               gas::workingGas(engine_.settings.fuel), engine_.run)
             .value();
     }
-    gas::Ring steady() const {
-        const gas::SupplyState supply = gas::constantSupply(model_, 0.0);
-        gas::Ring ring(model_, supply);
-        ring.place(0, gas::guessedCharge(model_, supply));
+    gas::CoupledCylinders::State steady() const {
+        gas::CoupledCylinders::State state;
+        state.charges = {gas::guessedCharge(model_, supply_)};
         for (int i = 0; i < 30; ++i) {
-            require(!ring.advance(1e-9));
+            require(!cylinder_.advance(state, 1e-9));
         }
-        return ring;
+        return state;
     }
-    std::vector<gas::Ring::Snapshot> endsOfStretches() const {
+    using Values = std::array<double, gas::cylinderVariables>;
+    std::vector<Values> endsOfStretches() const {
         return integrate(1e-12, testing::Cvode::Method::adams);
     }
 
     /// State at the end of each smooth stretch. From one to the next the state is carried over;
     /// what the change itself does to it is taken from the reference.
-    std::vector<gas::Ring::Snapshot> integrate(double tolerance,
-                                               testing::Cvode::Method method) const {
+    std::vector<Values> integrate(double tolerance, testing::Cvode::Method method) const {
         gas::Cylinder cylinder(model_);
         gas::Memory memory;
         gas::Observed observed;
-        const gas::SupplyState supply = gas::constantSupply(model_, 0.0);
         const auto rates = [&](double theta, const double* y, double* dy) {
-            cylinder.rates(model_.start + theta, y, memory, supply, dy, observed);
+            cylinder.rates(theta, y, memory, supply_, dy, observed);
         };
         std::vector<double> absolute(gas::cylinderVariables, tolerance * model_.massScale);
         absolute[gas::temperature] = absolute[gas::unburntTemperature] = 300.0 * tolerance;
@@ -182,20 +180,20 @@ class Period {
             absolute[static_cast<std::size_t>(energy)] = tolerance * model_.energyScale;
         }
         testing::Cvode cvode(rates, tolerance, absolute, method);
-        std::vector<gas::Ring::Snapshot> states;
-        std::vector<double> y(restarts_[0].snapshot.y.begin(), restarts_[0].snapshot.y.end());
+        std::vector<Values> states;
+        std::vector<double> y(restarts_[0].y.begin(), restarts_[0].y.end());
         for (std::size_t i = 0; i < restarts_.size(); ++i) {
             const bool last = i + 1 == restarts_.size();
-            const double stop = last ? ring_.window() : restarts_[i + 1].theta;
-            memory = restarts_[i].snapshot.memory;
-            if (stop - restarts_[i].theta > 1e-9) {
-                cvode.integrate(restarts_[i].theta, stop, y);
+            const double stop = last ? model_.start + model_.period() : restarts_[i + 1].angle;
+            memory = restarts_[i].memory;
+            if (stop - restarts_[i].angle > 1e-9) {
+                cvode.integrate(restarts_[i].angle, stop, y);
             }
             states.push_back({});
-            std::copy(y.begin(), y.end(), states.back().y.begin());
+            std::copy(y.begin(), y.end(), states.back().begin());
             for (std::size_t v = 0; v < y.size() && !last; ++v) {
-                const double exact = ends_.empty() ? y[v] : ends_[i].y[v];
-                y[v] += restarts_[i + 1].snapshot.y[v] - exact;
+                const double exact = ends_.empty() ? y[v] : ends_[i][v];
+                y[v] += restarts_[i + 1].y[v] - exact;
             }
         }
         return states;
@@ -203,9 +201,11 @@ class Period {
 
     gas::Engine engine_;
     gas::Model model_;
-    gas::Ring ring_, begin_{ring_};
-    std::vector<gas::Ring::Restart> restarts_;
-    std::vector<gas::Ring::Snapshot> ends_;
+    gas::SupplyState supply_;
+    mutable gas::CoupledCylinders cylinder_;
+    gas::CoupledCylinders::State begin_;
+    std::vector<gas::Integration::Restart> restarts_;
+    std::vector<Values> ends_;
     double reference_ = 0.0;
 };
 

@@ -2,6 +2,7 @@
 
 #include "tests/cli/run_cli.h"
 #include "tests/design/sample.h"
+#include "tests/files/device.h"
 
 #include <gmock/gmock.h>
 
@@ -42,9 +43,10 @@ TEST_F(CliOutput, IsNeverTheDesignThatIsRead) {
 }
 
 TEST_F(CliOutput, GoesIntoADevice) {
-    ASSERT_EQ(exportTo("/dev/null").status, 0);
-    EXPECT_TRUE(fs::is_character_file("/dev/null"));
-    const auto full = exportTo("/dev/full");
+    const fs::path null = test::device(folder_, "null");
+    ASSERT_EQ(exportTo(null.string()).status, 0);
+    EXPECT_TRUE(fs::is_character_file(null));
+    const auto full = exportTo(test::device(folder_, "full").string());
     EXPECT_EQ(full.status, 5);
     EXPECT_THAT(full.err, HasSubstr("No space left"));
     EXPECT_THAT(exportTo("/dev/stdout").out, HasSubstr("# Part: "));

@@ -106,7 +106,7 @@ TEST(BadInput, MessagesCarryTheValueAndTheRule) {
     tree["mechanism"]["bore_mm"] = -3;
     const auto result = readDesign(tree.dump());
     ASSERT_FALSE(result);
-    EXPECT_EQ(result.problems().front().message, "Bore is -3 mm; it must be > 0 and ≤ 1000 mm");
+    EXPECT_EQ(result.problems().front().message, "Bore is -3 mm; it must be ≥ 2 and ≤ 1000 mm");
 }
 
 TEST(BadInput, SyntaxProblemsNameLineAndColumn) {

@@ -40,7 +40,7 @@ TEST(DesignFile, TypedDecimalsComeBackAsTyped) {
         tree["mechanism"]["exhaust_lead_deg"] = typed;
         tree["mechanism"]["clearance_mm"] = typed;
         tree["gas"]["exhaust_pressure_bar"] = (50 + i) / 1000.0;
-        tree["running"]["speed_rpm"] = typed;
+        tree["running"]["speed_rpm"] = (500 + i) / 100.0;
         tree["mechanism"]["recess_cm3"] = typed;
         const auto design = readDesign(tree.dump());
         ASSERT_TRUE(design) << listed(design.problems());

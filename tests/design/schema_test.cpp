@@ -1,7 +1,10 @@
+#include "core/design/document.h"
 #include "core/design/key_list.h"
+#include "core/design/reader.h"
 #include "core/design/schema.h"
 #include "tests/design/bad_designs.h"
 #include "tests/design/sample.h"
+#include "tests/design/schema_check.h"
 #include "tests/places.h"
 
 #include <gmock/gmock.h>
@@ -70,6 +73,89 @@ TEST(PublishedSchema, HasTheKeysOfTheCatalogue) {
         EXPECT_EQ(known.erase(std::string("/snapshots/*/design") + entry), 1U) << entry;
     }
     EXPECT_EQ(inSchema, known);
+}
+
+/// Whether schema and reader of single values agree on a tree; both reasons where they do not.
+std::string disagreement(const nlohmann::json& schema, const nlohmann::json& tree) {
+    Reader reader(tree);
+    Design design;
+    describe(reader, design);
+    const Problems problems = reader.finish();
+    const std::string broken = testing::brokenSchemaRule(schema, tree);
+    return problems.empty() == broken.empty()
+               ? std::string()
+               : "schema: \"" + broken + "\"; program: \"" + testing::listed(problems) + "\"";
+}
+
+TEST(PublishedSchema, AcceptsWhatTheProgramAccepts) {
+    const auto schema = nlohmann::json::parse(contents(published));
+    for (const char* sample : {"biogas-pump-set", "sketched-lobes-blown", "unequal-lobes"}) {
+        const auto tree = testing::sampleTree(sample);
+        EXPECT_EQ(disagreement(schema, tree), "") << sample;
+    }
+    for (const auto& bad : testing::badDesigns()) {
+        const Document document = parseDocument(bad.text);
+        if (document.problems.empty() && document.root.is_object()) {
+            EXPECT_EQ(disagreement(schema, document.root), "") << bad.name;
+        }
+    }
+}
+
+// Every value of a design, and every group, replaced by what may stand elsewhere in a file.
+TEST(PublishedSchema, AgreesWithTheProgramOnEveryOddValue) {
+    const auto schema = nlohmann::json::parse(contents(published));
+    const std::vector<nlohmann::json> odd = {nullptr,
+                                             true,
+                                             0,
+                                             -1,
+                                             1,
+                                             2.5,
+                                             1e300,
+                                             -1e-300,
+                                             65,
+                                             "",
+                                             "same",
+                                             "off",
+                                             "reservoir",
+                                             std::string(501, 'x'),
+                                             nlohmann::json::array(),
+                                             nlohmann::json::array({1.0}),
+                                             nlohmann::json::object(),
+                                             nlohmann::json::object({{"kind", "rise"}})};
+    for (const char* sample : {"biogas-pump-set", "sketched-lobes-blown"}) {
+        const auto tree = testing::sampleTree(sample);
+        const auto flat = tree.flatten();
+        std::set<std::string> places;
+        for (const auto& leaf : flat.items()) {
+            for (std::string place = leaf.key(); !place.empty();
+                 place = place.substr(0, place.rfind('/'))) {
+                places.insert(place);
+            }
+        }
+        for (const std::string& place : places) {
+            for (const auto& value : odd) {
+                auto changed = tree;
+                changed[nlohmann::json::json_pointer(place)] = value;
+                EXPECT_EQ(disagreement(schema, changed), "")
+                    << place << " is " << value.dump().substr(0, 40);
+            }
+        }
+    }
+}
+
+TEST(PublishedSchema, CountsCharactersAsTheProgramDoes) {
+    const auto schema = nlohmann::json::parse(contents(published));
+    auto tree = testing::sampleTree();
+    std::string title;
+    for (int i = 0; i < 500; ++i) {
+        title += "ü";
+    }
+    tree["title"] = title;
+    EXPECT_EQ(disagreement(schema, tree), "");
+    EXPECT_TRUE(readDesign(tree.dump())) << "500 characters, 1000 bytes";
+    tree["title"] = title + "ü";
+    EXPECT_EQ(disagreement(schema, tree), "");
+    EXPECT_FALSE(readDesign(tree.dump()));
 }
 
 /// Files of good and bad designs, judged by an independent validator of JSON Schema.

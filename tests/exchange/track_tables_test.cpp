@@ -26,7 +26,7 @@ TEST(LiftTable, HoldsLiftAndDerivativesPerDegreeOverOneTurn) {
     SilentMonitor monitor;
     const TrackPart track = part(design::testing::sample());
     const ReadTable table = read(liftTable(track, 0.5 * degree, monitor));
-    ASSERT_EQ(table.rows.size(), 720U);
+    ASSERT_EQ(table.rows.size(), 721U);
     EXPECT_THAT(table.head(), HasSubstr("Design: Biogas pump set"));
     EXPECT_THAT(table.head(), HasSubstr("Units: millimetres and degrees"));
     EXPECT_THAT(table.head(), HasSubstr("Tolerance: "));
@@ -41,6 +41,45 @@ TEST(LiftTable, HoldsLiftAndDerivativesPerDegreeOverOneTurn) {
         highest = std::max(highest, table.at(i, "lift_mm"));
     }
     EXPECT_NEAR(highest, 34.0, 1e-6); // stroke of the sample
+}
+
+/// Every row but its angles is that of the first row.
+void expectClosed(const ReadTable& table, std::size_t first, std::size_t last) {
+    EXPECT_NEAR(table.at(last, "pattern_angle_deg") - table.at(first, "pattern_angle_deg"), 360.0,
+                1e-9);
+    for (const std::string& name : table.names) {
+        if (name == "rotary_angle_deg") {
+            EXPECT_NEAR(std::abs(table.at(last, name) - table.at(first, name)), 360.0, 1e-6);
+        } else if (name != "flank" && name != "pattern_angle_deg") {
+            EXPECT_NEAR(table.at(last, name), table.at(first, name), 2e-6) << name;
+        }
+    }
+}
+
+// A dwell at outer dead centre closes the pattern; a step that does not divide the turn all the
+// less ends before it.
+TEST(LiftTable, ComesRoundToItsFirstRow) {
+    SilentMonitor monitor;
+    const TrackPart track = part(design::testing::sample());
+    for (const double step : {0.5, 0.7}) {
+        const ReadTable table = read(liftTable(track, step * degree, monitor));
+        expectClosed(table, 0, table.rows.size() - 1);
+    }
+}
+
+TEST(CutterTable, ComesRoundToItsFirstRow) {
+    SilentMonitor monitor;
+    const TrackPart track = part(designWith(skewTrack(), true));
+    for (const std::optional<double> step :
+         {std::optional<double>(), std::optional(0.7 * degree)}) {
+        const ReadTable table = read(cutterTable(track, {0.010, 1e-6, step}, monitor));
+        std::size_t pull = 0;
+        while (table.text(pull, "flank") == "push") {
+            ++pull;
+        }
+        expectClosed(table, 0, pull - 1);
+        expectClosed(table, pull, table.rows.size() - 1);
+    }
 }
 
 TEST(LiftTable, RefusesStepsOutOfRange) {
@@ -60,7 +99,7 @@ TEST(CutterTable, CutterTouchesTheFlankAtThePitchRadius) {
         const TrackPart track = part(designWith(skewTrack(), isClosed), end);
         const double cutter = 0.010;
         const ReadTable table = read(cutterTable(track, {cutter, 1e-6, 0.25 * degree}, monitor));
-        ASSERT_EQ(table.rows.size(), 1440U * track.flanks.size());
+        ASSERT_EQ(table.rows.size(), 1441U * track.flanks.size());
         for (const FlankForm& form : track.flanks) {
             const std::string word = form.flank == track::Flank::push ? "push" : "pull";
             double closest = 1.0;

@@ -1,4 +1,5 @@
 #include "core/files/write_file.h"
+#include "tests/files/device.h"
 #include "tests/files/folder.h"
 
 #include <fcntl.h>
@@ -116,9 +117,12 @@ TEST(WriteFile, SurvivesAPipeThatNobodyReads) {
 }
 
 TEST(WriteFile, WritesIntoDevices) {
-    EXPECT_EQ(said(writeFile("/dev/null", "gone")), "");
-    EXPECT_TRUE(fs::is_character_file("/dev/null"));
-    EXPECT_NE(said(writeFile("/dev/full", "no room")).find("No space"), std::string::npos);
+    const Folder folder;
+    const fs::path null = test::device(folder.path(), "null");
+    EXPECT_EQ(said(writeFile(null, "gone")), "");
+    EXPECT_TRUE(fs::is_character_file(null));
+    const fs::path full = test::device(folder.path(), "full");
+    EXPECT_NE(said(writeFile(full, "no room")).find("No space"), std::string::npos);
 }
 
 TEST(WriteFile, AddsToAFileThatIsTheStandardOutput) {

@@ -40,13 +40,6 @@ T required(const Result<T>& result) {
     return *result;
 }
 
-PairChamber chamberOf(const mechanism::Mechanism& mechanism, const motion::Pattern& pattern,
-                      const ports::Rows& rows) {
-    const motion::LiftCurve curve = required(motion::LiftCurve::make(pattern));
-    const auto pair = required(mechanism::OpposedPair::make(mechanism, {curve, curve}));
-    return PairChamber(required(ports::PortTiming::make(rows, pair)));
-}
-
 mechanism::Mechanism mechanismOf(double bore, double clearance, double leadDegrees) {
     mechanism::Mechanism mechanism;
     mechanism.pitchRadius = 95.0 * units::millimetre;
@@ -59,6 +52,13 @@ mechanism::Mechanism mechanismOf(double bore, double clearance, double leadDegre
 }
 
 } // namespace
+
+PairChamber chamberOf(const mechanism::Mechanism& mechanism, const motion::Pattern& pattern,
+                      const ports::Rows& rows) {
+    const motion::LiftCurve curve = required(motion::LiftCurve::make(pattern));
+    const auto pair = required(mechanism::OpposedPair::make(mechanism, {curve, curve}));
+    return PairChamber(required(ports::PortTiming::make(rows, pair)));
+}
 
 RunConditions running(double revPerMinute, int cylinders, bool motored) {
     RunConditions run;

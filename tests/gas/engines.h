@@ -21,6 +21,10 @@ Engine classroomEngine();
 /// Three lobes, one cylinder, hydrogen.
 Engine buoyEngine();
 
+/// Both tracks cut to one pattern. Aborts where that cannot be built.
+PairChamber chamberOf(const mechanism::Mechanism& mechanism, const motion::Pattern& pattern,
+                      const ports::Rows& rows);
+
 /// Cylinders evenly spaced on the circle.
 RunConditions running(double revPerMinute, int cylinders = 1, bool motored = false);
 

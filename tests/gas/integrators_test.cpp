@@ -1,6 +1,6 @@
+#include "core/gas/coupled_cylinders.h"
 #include "core/gas/dormand_prince.h"
 #include "core/gas/radau.h"
-#include "core/gas/start.h"
 #include "tests/gas/engines.h"
 
 #include <gtest/gtest.h>
@@ -76,23 +76,24 @@ TEST(Rates, DependOnTheCoupledVariablesOnly) {
     const Model model =
         makeModel(engine.chamber, engine.settings, workingGas(Fuel::petrol), engine.run).value();
     const SupplyState supply = constantSupply(model, 0.0);
-    Ring ring(model, supply);
-    ring.place(0, guessedCharge(model, supply));
-    ring.keepRestarts = true;
-    ASSERT_FALSE(ring.advance(1e-5));
-    ASSERT_FALSE(ring.advance(1e-5));
-    ASSERT_GT(ring.restarts.size(), 20u);
+    CoupledCylinders cylinders(model, supply);
+    CoupledCylinders::State state;
+    state.charges = {guessedCharge(model, supply)};
+    ASSERT_FALSE(cylinders.advance(state, 1e-5));
+    cylinders.alone().keepRestarts = true;
+    ASSERT_FALSE(cylinders.advance(state, 1e-5));
+    const auto& restarts = cylinders.alone().restarts;
+    ASSERT_GT(restarts.size(), 20u);
     Cylinder cylinder(model);
     Observed observed;
-    for (const Ring::Restart& restart : ring.restarts) {
-        std::array<double, cylinderVariables> y = restart.snapshot.y, before{}, after{};
-        const double angle = model.start + restart.theta;
-        cylinder.rates(angle, y.data(), restart.snapshot.memory, supply, before.data(), observed);
+    for (const Integration::Restart& restart : restarts) {
+        std::array<double, cylinderVariables> y = restart.y, before{}, after{};
+        cylinder.rates(restart.angle, y.data(), restart.memory, supply, before.data(), observed);
         for (int i = coupledVariables; i < cylinderVariables; ++i) {
             y[static_cast<std::size_t>(i)] += 0.3;
         }
-        cylinder.rates(angle, y.data(), restart.snapshot.memory, supply, after.data(), observed);
-        EXPECT_EQ(before, after) << restart.theta;
+        cylinder.rates(restart.angle, y.data(), restart.memory, supply, after.data(), observed);
+        EXPECT_EQ(before, after) << restart.angle;
     }
 }
 

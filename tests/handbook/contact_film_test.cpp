@@ -27,6 +27,24 @@ TEST(FilmHandbook, LineCaseIsMet) {
     EXPECT_NEAR(h * 1e6, 0.485101, 0.08 * h * 1e6);
 }
 
+// Speed and load apart, so that each exponent shows: figures of the 1968 formula, evaluated
+// outside, and of Pan and Hamrock 1989, H = 1.714·U^0.694·G^0.568·W^−0.128 (from memory), as the
+// other opinion.
+TEST(FilmHandbook, LineCasesOfOtherLoadsAndSpeedsAreMet) {
+    const struct {
+        double load, speed, film, other; ///< [N], [m/s], [µm]
+    } rows[] = {{500, 10, 0.704662, 0.651377},
+                {20000, 10, 0.436227, 0.406227},
+                {5000, 1, 0.104227, 0.098137},
+                {5000, 40, 1.378550, 1.269585}};
+    for (const auto& row : rows) {
+        const double h =
+            lineFilm(oil, one(row.load), 0.02, one(row.speed), one(radius), modulus)(0);
+        EXPECT_NEAR(h * 1e6, row.film, 1e-6);
+        EXPECT_NEAR(h * 1e6, row.other, 0.085 * row.film);
+    }
+}
+
 TEST(FilmHandbook, EllipticalCasesAreMet) {
     const double k = ellipticity(0.5 / radius).k;
     EXPECT_NEAR(ellipticalFilm(oil, one(5000), one(k), one(10), one(radius), modulus)(0) * 1e6,

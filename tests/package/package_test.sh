@@ -50,7 +50,7 @@ installed=(share/applications/local.lobewright.lobewright.desktop
   share/lobewright/design.schema.json
   share/lobewright/samples/biogas-pump-set.lobewright.json
   share/doc/lobewright/help/contents.md share/doc/lobewright/help/de/contents.md
-  share/doc/lobewright/copyright)
+  share/doc/lobewright/copyright share/doc/lobewright/changelog)
 
 prefix="$place/prefix"
 cmake --install "$build" --prefix "$prefix" >/dev/null

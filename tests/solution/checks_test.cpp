@@ -139,6 +139,18 @@ TEST(Checks, ARingOverWidePortsIsNamedWhereItPassesThem) {
     EXPECT_LE(ring, 9.5e-3);
 }
 
+TEST(Checks, RollersThatMeetTheirNeighboursAreAnError) {
+    auto design = sample("biogas-pump-set");
+    design.mechanism.cylinders = 6;
+    EXPECT_FALSE(fires(solved(design), "rollers-meet"));
+    design.mechanism.roller.radius = 70.0e-3;
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "rollers-meet");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::error);
+    EXPECT_EQ(check->path, "/mechanism/roller/radius_mm");
+}
+
 TEST(Checks, AnInletThatOpensFirstIsNamedWithItsLead) {
     auto design = sample("biogas-pump-set");
     EXPECT_FALSE(fires(solved(design), "inlet-opens-first"));

@@ -45,9 +45,11 @@ TEST_P(EachSample, LeverOfTrackAndCrankSumToTheStroke) {
         const double stroke = pair.curve(end).stroke();
         const double strokes = trapezoid(solution.theta, arms.track[end].abs()) / (2.0 * stroke);
         EXPECT_NEAR(strokes, pair.cyclesPerTurn(), 1e-3 * strokes);
-        // dτ = c·dθ: out and back over each of the c crank turns.
-        EXPECT_NEAR(pair.cyclesPerTurn() * trapezoid(solution.theta, arms.crank[end].abs()),
-                    2.0 * stroke * pair.cyclesPerTurn(), 1e-3 * stroke * pair.cyclesPerTurn());
+        // Geared, the crank makes the strokes of the track in the same shaft angle.
+        EXPECT_NEAR(trapezoid(solution.theta, arms.geared[end].abs()) / (2.0 * stroke),
+                    pair.cyclesPerTurn(), 1e-3 * strokes);
+        EXPECT_NEAR(arms.geared[end].maxCoeff(), pair.cyclesPerTurn() * arms.crank[end].maxCoeff(),
+                    1e-12);
     }
 }
 

@@ -114,10 +114,24 @@ TEST(Bands, ABolderFigureNeverGetsAMilderVerdict) {
                     EXPECT_GE(static_cast<int>(verdict), last) << value;
                     last = static_cast<int>(verdict);
                 }
-                EXPECT_EQ(last, static_cast<int>(Verdict::outsideBand));
+                EXPECT_TRUE(last == static_cast<int>(Verdict::outsideBand) ||
+                            last == static_cast<int>(Verdict::outsideEstimate));
             }
         }
     }
+}
+
+TEST(Bands, TwoStrokesHavePowersOfTheirOwn) {
+    const EngineClass tuned{two, spark, natural};
+    EXPECT_EQ(judge(BandQuantity::specificPower, 130e6, tuned).verdict, Verdict::ambitious);
+    EXPECT_EQ(judge(BandQuantity::specificPower, 50e6, tuned).verdict, Verdict::ordinary);
+    EXPECT_EQ(judge(BandQuantity::powerPerMass, 1.0e3 / 0.5, tuned).verdict, Verdict::ambitious);
+}
+
+TEST(Bands, AnOwnEstimateIsNoNamedSource) {
+    const Judgement beyond = judge(BandQuantity::specificPower, 900e6, {two, spark, natural});
+    EXPECT_EQ(beyond.verdict, Verdict::outsideEstimate);
+    EXPECT_EQ(describeSource(*beyond.band), "own estimate");
 }
 
 TEST(Bands, EveryBandHasASourceAndAnOrder) {

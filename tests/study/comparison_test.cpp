@@ -171,11 +171,28 @@ TEST(Comparison, FrictionPartsAddUpToTheDifferenceOfIndicatedAndBrake) {
         double sum = 0.0;
         for (const char* part : {"fmep_ring_bar", "fmep_guide_bar", "fmep_drive_bar",
                                  "fmep_supply_bar", "fmep_auxiliary_bar"}) {
-            sum += value(comparison, engine, part);
+            sum +=
+                comparison.engines[static_cast<std::size_t>(engine)].figure(part)->value.value_or(
+                    0.0);
         }
         EXPECT_NEAR(value(comparison, engine, "imep_bar") - value(comparison, engine, "bmep_bar"),
                     sum, 1e-9);
     }
+}
+
+// The fit of the four-stroke does not tell rings, guides and auxiliaries apart: no figure, not 0.
+TEST(Comparison, FrictionWithinTheFitIsNoFigure) {
+    const Comparison comparison = compared(pumpSet());
+    for (const Compared engine : {ambient, fed}) {
+        for (const char* part : {"fmep_ring_bar", "fmep_guide_bar", "fmep_auxiliary_bar"}) {
+            const auto* figure = comparison.engines[static_cast<std::size_t>(engine)].figure(part);
+            ASSERT_NE(figure, nullptr);
+            EXPECT_FALSE(figure->value) << part;
+            EXPECT_EQ(figure->note, withinTheFit);
+        }
+        EXPECT_GT(value(comparison, engine, "fmep_drive_bar"), 0.5);
+    }
+    EXPECT_GT(value(comparison, slow, "fmep_ring_bar"), 0.0);
 }
 
 TEST(Comparison, LeverArmOfTheCranksIsHalfTheStrokeAndABit) {

@@ -1,3 +1,6 @@
+#include "core/study/claims_keys.h"
+#include "core/study/claims_report.h"
+#include "tests/solution/solved_sample.h"
 #include "tests/study/claims_text.h"
 
 namespace lobewright::study {
@@ -103,6 +106,104 @@ TEST(Statements, TimesAUsualEngineIsComparedWithTheBand) {
     EXPECT_EQ(rowOf(barrel, R"("kind": "times-usual", "value": 4)").outcome, Outcome::open);
 }
 
+// Two lobes give two power strokes a chamber and turn, a two-stroke on a crank one.
+TEST(Statements, PowerStrokesAreComparedWithTheReferenceEngine) {
+    const std::string twice = R"("kind": "times-usual", "measure": "power-strokes", "value": 2)";
+    const auto open = rowOf(barrel, twice);
+    EXPECT_EQ(open.outcome, Outcome::agrees);
+    EXPECT_NE(open.computed.find("4 times the power strokes of a four-stroke"), std::string::npos);
+    EXPECT_NE(open.computed.find("2 times those of a two-stroke"), std::string::npos);
+    EXPECT_EQ(rowOf(barrel, twice + R"(, "usual_engine": "two-stroke")").outcome, Outcome::agrees);
+    EXPECT_EQ(rowOf(barrel, twice + R"(, "usual_engine": "four-stroke")").outcome,
+              Outcome::disagrees);
+}
+
+TEST(Statements, StrokesFollowFromTheCycleAlone) {
+    const char* engine = R"("engine": {"cycle": "two-stroke"})";
+    EXPECT_EQ(rowOf(engine, R"("kind": "strokes", "value": 1)").outcome, Outcome::disagrees);
+    EXPECT_EQ(rowOf(engine, R"("kind": "strokes", "value": 2)").outcome, Outcome::agrees);
+}
+
+TEST(Statements, AnEvenFiringIntervalIsTheTurnByThePowerStrokes) {
+    // 4 chambers with 8 power strokes a turn: 45°
+    EXPECT_EQ(rowOf(barrel, R"("kind": "firing-interval", "interval": "45 deg")").outcome,
+              Outcome::agrees);
+    EXPECT_EQ(rowOf(barrel, R"("kind": "firing-interval", "interval": "90 deg")").outcome,
+              Outcome::disagrees);
+}
+
+TEST(Statements, TorqueAtLowSpeedIsJudgedByItsPressure) {
+    // 2π·250/(2·1.8e-3) = 4.36 bar, a small two-stroke's; 500 N·m: 8.73 bar, a racing one's
+    EXPECT_EQ(rowOf(barrel, R"("kind": "low-speed-torque", "torque": "250 N·m")").outcome,
+              Outcome::agrees);
+    EXPECT_NE(rowOf(barrel, R"("kind": "low-speed-torque", "torque": "900 N·m")").outcome,
+              Outcome::agrees);
+}
+
+TEST(Statements, EachKindHasItsOwnKeysOnly) {
+    int value = 0, lead = 0;
+    for (const auto& key : statementKeys()) {
+        value += key.name == "value" && belongsTo(key, StatementKind::balanced) ? 1 : 0;
+        lead += key.name == "exhaust_lead" && belongsTo(key, StatementKind::balanced) ? 1 : 0;
+        EXPECT_EQ(key.name == "claim" || key.name == "source" || key.name == "date" ||
+                      key.name == "kind",
+                  belongsTo(key, StatementKind::other))
+            << key.name;
+    }
+    EXPECT_EQ(value, 0);
+    EXPECT_EQ(lead, 1);
+}
+
+// The open design is the engine claimed: balance and boost are answered from it.
+TEST(Statements, AreAnsweredFromTheOpenDesignOfTheSameEngine) {
+    const auto solved = lobewright::test::solved(lobewright::test::sample("biogas-pump-set"));
+    const auto claimsWith = [](const char* engine) {
+        return claimsOf(std::string(R"("engine": )") + engine + R"(,
+            "statements": [
+              {"claim": "Perfectly balanced", "kind": "balanced", "holds": true},
+              {"claim": "Without a blower", "kind": "boosted", "holds": false},
+              {"claim": "Fits a bucket", "kind": "size", "diameter": "200 mm"}])");
+    };
+    const auto same = claimsWith(
+        R"({"cycle": "two-stroke", "cylinders": 3, "reciprocations_per_turn": 2, "bore": "58 mm"})");
+    ASSERT_TRUE(isSameEngine(same, solved));
+    const ClaimsReport report = checkClaims(same, &solved);
+    // 2·sin(5°) of the equal part, and the masses 0.78 and 0.82 kg differ: not perfectly.
+    EXPECT_EQ(report.statements[0].outcome, Outcome::disagrees);
+    EXPECT_EQ(report.statements[1].outcome, Outcome::disagrees) << "supplied at 1.08 bar";
+    EXPECT_EQ(report.statements[2].outcome, Outcome::disagrees) << "2·104 + 58 = 266 mm";
+    EXPECT_EQ(checkClaims(same).statements[0].outcome, Outcome::open);
+
+    const auto other = claimsWith(R"({"cycle": "two-stroke", "cylinders": 4, "bore": "58 mm"})");
+    EXPECT_FALSE(isSameEngine(other, solved));
+    EXPECT_EQ(checkClaims(other, &solved).statements[0].outcome, Outcome::open);
+}
+
+// Lobes not said: a reading for one lobe and for two, none of them the figure.
+TEST(Findings, StandSideBySideWhereTheNumberOfLobesIsOpen) {
+    const ClaimsReport report = reportOf(R"("engine": {"cycle": "two-stroke", "drive": "cam-track",
+        "displacement": "2 L"}, "figures": {"torque": "300 N·m"})");
+    const Finding* pressure = report.finding("mean-effective-pressure-at-torque");
+    ASSERT_NE(pressure, nullptr);
+    ASSERT_EQ(pressure->readings.size(), 2U);
+    // 2π·300/(1·0.002) = 9.42 bar
+    EXPECT_NEAR(pressure->readings[0].value, 9.42478, 1e-4);
+    EXPECT_NEAR(pressure->readings[1].value, 4.71239, 1e-4);
+    EXPECT_NE(claimsText(report).find("2 lobes: 4.7124 bar"), std::string::npos);
+}
+
+TEST(Findings, FrictionBeyondItsFitIsARange) {
+    const ClaimsReport report = reportOf(R"("engine": {"cycle": "two-stroke",
+        "reciprocations_per_turn": 4, "displacement": "2 L"},
+        "figures": {"power": "60 kW", "power_speed": "3000 rpm"})");
+    const Finding* pressure = report.finding("indicated-pressure-at-power");
+    ASSERT_NE(pressure, nullptr);
+    ASSERT_EQ(pressure->readings.size(), 2U);
+    // 12,000 reciprocations a minute; the fit ends at 7,000: 0.97 + 1.05 + 2.45 = 4.47 bar, and
+    // 0.97 + 1.8 + 7.2 = 9.97 bar extended
+    EXPECT_NEAR(pressure->readings[1].value - pressure->readings[0].value, 9.97 - 4.47, 1e-9);
+}
+
 TEST(Statements, TorqueIsComparedATurnAndACycle) {
     // bmep 2π·400/(2·1.8e-3) = 6.98 bar; a turn and displacement ·4 = 27.9 bar of a four-stroke
     const auto row =
@@ -112,8 +213,10 @@ TEST(Statements, TorqueIsComparedATurnAndACycle) {
 }
 
 TEST(Statements, EveryKindHasARowWithoutAnyNumberGiven) {
-    for (const char* kind : {"strokes", "events-per-chamber-and-turn", "events-per-turn", "boosted",
-                             "balanced", "times-usual", "other"}) {
+    for (const char* kind :
+         {"strokes", "events-per-chamber-and-turn", "events-per-turn", "boosted", "balanced",
+          "times-usual", "other", "firing-interval", "compression-range", "size", "friction",
+          "low-speed-torque", "oil-consumption"}) {
         const auto row = rowOf(R"("notes": "")", std::string(R"("kind": ")") + kind + R"(")");
         EXPECT_EQ(row.outcome, Outcome::open) << kind;
         EXPECT_EQ(row.confidence, Confidence::low) << kind;

@@ -82,12 +82,15 @@ TEST_F(LoadsTest, PistonForcesFollowTheCursorAndClose) {
 
 TEST_F(LoadsTest, LeverPlotShowsBothTracksAndTheCrank) {
     auto& lever = shown<LeverPlot>("lever");
-    ASSERT_EQ(lever.curves().size(), 3U);
+    ASSERT_EQ(lever.curves().size(), 4U);
     // A crank's throw is half the stroke; with a rod its lever is a little longer.
     const double stroke = window_->solution()->pair.curve(End::inlet).stroke() / units::millimetre;
-    const double throwOfCrank = lever.curves()[2].values.maxCoeff();
+    const double throwOfCrank = lever.curves()[3].values.maxCoeff();
     EXPECT_GE(throwOfCrank, 0.5 * stroke);
     EXPECT_LT(throwOfCrank, 0.56 * stroke);
+    // Geared to the cycles of the track it is as much longer as it turns faster.
+    EXPECT_NEAR(lever.curves()[2].values.maxCoeff(),
+                window_->solution()->pair.cyclesPerTurn() * throwOfCrank, 1e-9);
 }
 
 TEST_F(LoadsTest, BearingLoadsAreThereOrTheReasonIs) {

@@ -1,4 +1,5 @@
 #include "core/units.h"
+#include "tests/solution/solved_sample.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/palette.h"
 #include "ui/plots/angle_ticks.h"
@@ -218,4 +219,25 @@ TEST_F(WindowTest, ABaselineWithOtherLobesIsLaidOverCycleDegrees) {
     ports.setBaselineByCycle(true);
     EXPECT_LT(furthest(), 0.01 * largest);
     EXPECT_EQ(ports.state(), QStringLiteral("baseline-by-cycle"));
+}
+
+// Unequal lobes: a cycle lasts from the last port closing of the one before to its own, wherever
+// the nearest inner dead centre is.
+TEST(CyclePlace, ChangesAtTheLastPortClosing) {
+    const auto solution = lobewright::test::solved(lobewright::test::sample("unequal-lobes"));
+    const auto& cycles = solution.timing.cycles();
+    ASSERT_EQ(cycles.size(), 2U);
+    for (size_t i = 0; i < 2; ++i) {
+        const double closing = cycles[i].lastClosing();
+        for (const double turns : {-1.0, 0.0, 1.0}) {
+            const double at = closing + turns * solution.pair.period();
+            const CyclePlace before = cyclePlace(solution.timing, at - 1e-6);
+            EXPECT_EQ(before.cycle, i);
+            EXPECT_NEAR(before.offset, closing - 1e-6 - cycles[i].centres.idc, 1e-9);
+            EXPECT_EQ(cyclePlace(solution.timing, at + 1e-6).cycle, 1 - i);
+        }
+        // The scavenging of a cycle is its own although the next inner dead centre is nearer.
+        const double scavenging = 0.5 * (cycles[i].inletOpens + cycles[i].inletCloses);
+        EXPECT_EQ(cyclePlace(solution.timing, scavenging).cycle, i);
+    }
 }

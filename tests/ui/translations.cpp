@@ -25,7 +25,7 @@ Messages readTranslations(const QString& name) {
             message.source = xml.readElementText();
         else if (xml.isStartElement() && xml.name() == QLatin1String("translation")) {
             message.finished = !xml.attributes().hasAttribute(QLatin1String("type"));
-            message.translation = xml.readElementText();
+            message.translation = xml.readElementText(QXmlStreamReader::IncludeChildElements);
         } else if (xml.isEndElement() && xml.name() == QLatin1String("message"))
             all[{context, message.source}] = message;
     }

@@ -49,6 +49,14 @@ bool matches(const design::Field& field, const QString& text) {
 
 } // namespace
 
+Match matchOf(const QString& name, const QString& text) {
+    if (name.compare(text, Qt::CaseInsensitive) == 0)
+        return Match::exactly;
+    if (name.startsWith(text, Qt::CaseInsensitive))
+        return Match::atTheBeginning;
+    return name.contains(text, Qt::CaseInsensitive) ? Match::within : Match::none;
+}
+
 FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWidget* parent)
     : QWidget(parent), group_(fields.front().group), row_(rowOf(group_)),
       grid_(new QGridLayout(this)) {
@@ -171,6 +179,20 @@ bool FieldBlock::filter(const QString& text, bool wholeChapter) {
     }
     setVisible(any);
     return any;
+}
+
+std::pair<Match, FieldEditor*> FieldBlock::best(const QString& text) const {
+    std::pair<Match, FieldEditor*> found{Match::none, nullptr};
+    for (const std::string& path : order_) {
+        FieldEditor* editor = cells_.at(path).editor;
+        if (editor->isHidden())
+            continue;
+        const Match match =
+            std::max(Match::elsewhere, matchOf(coreText(editor->field().label), text.trimmed()));
+        if (match > found.first)
+            found = {match, editor};
+    }
+    return found;
 }
 
 bool FieldBlock::isMovingSegment() const {

@@ -17,6 +17,11 @@ namespace lobewright::ui {
 
 class FieldEditor;
 
+/// How well a text that is looked for names something; better ones are greater.
+enum class Match { none, elsewhere, within, atTheBeginning, exactly };
+/// By the name itself, ignoring case.
+Match matchOf(const QString& name, const QString& text);
+
 /// The fields of one section of the design file, or of one row of a list, under a heading.
 /// Rows of lists get a button with what can be done to them.
 class FieldBlock : public QWidget {
@@ -39,6 +44,9 @@ class FieldBlock : public QWidget {
     QWidget* anchor(const std::string& path) const;
     /// Shows only fields that have the text in label, help or path; true when any is left.
     bool filter(const QString& text, bool wholeChapter);
+    /// The field shown that the text names best, the first of equals; `elsewhere` where the text is
+    /// not in its name.
+    std::pair<Match, FieldEditor*> best(const QString& text) const;
 
   Q_SIGNALS:
     void wanted(const std::string& path, const lobewright::design::FieldValue& value);

@@ -50,7 +50,8 @@ QString figureText(const solution::Figure& figure) {
     if (solution::isYesNo(figure))
         return *figure.value != 0.0 ? Words::tr("yes") : Words::tr("no");
     const Unit unit = unitFor(figure.unit);
-    return withUnit(figureText(unit.shown(*figure.value)), unit.text);
+    const double value = unit.shown(*figure.value);
+    return withUnit(figureText(figure.unit.empty() ? value : withoutNoise(value)), unit.text);
 }
 
 FigureChange figureChange(const solution::Figure& now, const solution::Figure& before,

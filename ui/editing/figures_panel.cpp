@@ -167,6 +167,19 @@ void FiguresPanel::setChangedOnly(bool only) {
     filterRows();
 }
 
+void FiguresPanel::choose(const QString& figure) {
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        for (int row = 0; row < topLevelItem(i)->childCount(); ++row) {
+            QTreeWidgetItem* item = topLevelItem(i)->child(row);
+            if (item->data(0, Qt::UserRole).toString() != figure)
+                continue;
+            setCurrentItem(item);
+            scrollToItem(item);
+            return;
+        }
+    }
+}
+
 void FiguresPanel::resizeEvent(QResizeEvent* event) {
     QTreeWidget::resizeEvent(event);
     fitColumns();

@@ -26,6 +26,8 @@ class FiguresPanel : public QTreeWidget {
     void setFilter(const QString& text);
     /// Only figures that read otherwise than in the baseline.
     void setChangedOnly(bool only);
+    /// Makes this figure the current one of the list and brings it into sight.
+    void choose(const QString& figure);
 
   Q_SIGNALS:
     /// The person wants to see how the figure of this name came about.

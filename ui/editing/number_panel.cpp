@@ -7,10 +7,10 @@
 #include "ui/editing/field_editor.h"
 #include "ui/editing/field_note.h"
 #include "ui/editing/knot_edits.h"
-#include "ui/editing/number_edit.h"
 #include "ui/units.h"
 
 #include <QAbstractSpinBox>
+#include <QAccessible>
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
@@ -37,10 +37,23 @@ QString longLabel(const design::Field& field) {
                   : NumberPanel::tr("%1: %2").arg(chapter, label);
 }
 
+/// To the first part of an input that can take it: of "MBT or a number" that may be the list.
+void giveKeyboard(QWidget& input) {
+    for (auto* part : input.findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (part->isEnabled() && part->focusPolicy() != Qt::NoFocus) {
+            part->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+    }
+    QWidget* keyboard = input.focusProxy() ? input.focusProxy() : &input;
+    keyboard->setFocus(Qt::ShortcutFocusReason);
+}
+
 } // namespace
 
 NumberPanel::NumberPanel(QWidget* parent)
-    : QWidget(parent), search_(new QLineEdit(this)), scroll_(new QScrollArea(this)) {
+    : QWidget(parent), search_(new QLineEdit(this)), nothing_(new QLabel(this)),
+      scroll_(new QScrollArea(this)) {
     search_->setPlaceholderText(tr("Find a number"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Find a number"));
@@ -52,7 +65,12 @@ NumberPanel::NumberPanel(QWidget* parent)
     layout->setContentsMargins(6, 6, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(search_);
+    layout->addWidget(nothing_);
     layout->addWidget(scroll_, 1);
+    nothing_->setObjectName(QStringLiteral("nothingFound"));
+    nothing_->setTextFormat(Qt::PlainText);
+    nothing_->setWordWrap(true);
+    nothing_->hide();
     auto* content = new QWidget(scroll_);
     note_ = new FieldNote(content);
     auto* column = new QVBoxLayout(content);
@@ -63,12 +81,11 @@ NumberPanel::NumberPanel(QWidget* parent)
     scroll_->setWidget(content);
     connect(search_, &QLineEdit::textChanged, this, &NumberPanel::search);
     connect(search_, &QLineEdit::returnPressed, this, [this] {
-        for (auto* edit : scroll_->findChildren<NumberEdit*>()) {
-            if (edit->isVisible()) { // the first that the search leaves
-                edit->setFocus(Qt::ShortcutFocusReason);
-                return;
-            }
-        }
+        QWidget* found = search_->text().isEmpty() ? nullptr : bestFound();
+        if (!found)
+            return;
+        scroll_->ensureWidgetVisible(found, 10, 60);
+        giveKeyboard(*found);
     });
 }
 
@@ -350,8 +367,7 @@ void NumberPanel::goTo(const QString& path) {
             // The layout of a chapter just opened is done in the next round of events.
             QTimer::singleShot(0, target, [this, target] {
                 scroll_->ensureWidgetVisible(target, 10, 60);
-                QWidget* keyboard = target->focusProxy() ? target->focusProxy() : target;
-                keyboard->setFocus(Qt::ShortcutFocusReason);
+                giveKeyboard(*target);
             });
             return;
         }
@@ -370,8 +386,22 @@ void NumberPanel::setOpen(size_t index, bool open) {
     chapters_[index].body->setVisible(open);
 }
 
+QWidget* NumberPanel::bestFound() const {
+    std::pair<Match, QWidget*> found{Match::none, nullptr};
+    for (const ChapterWidgets& chapter : chapters_) {
+        if (chapter.body->isHidden())
+            continue;
+        for (const FieldBlock* block : chapter.shown) {
+            if (const auto [match, editor] = block->best(search_->text()); match > found.first)
+                found = {match, editor};
+        }
+    }
+    return found.second;
+}
+
 void NumberPanel::search(const QString& text) {
     clearProblem();
+    bool isFound = false;
     for (size_t i = 0; i < chapters_.size(); ++i) {
         ChapterWidgets& chapter = chapters_[i];
         const bool titleHas =
@@ -379,9 +409,17 @@ void NumberPanel::search(const QString& text) {
         bool any = titleHas;
         for (FieldBlock* block : chapter.shown)
             any = block->filter(text, titleHas) || any;
+        isFound = isFound || any;
         chapter.heading->setVisible(text.isEmpty() || any);
         chapter.body->setVisible(text.isEmpty() ? chapter.heading->isChecked() : any);
     }
+    nothing_->setVisible(!text.isEmpty() && !isFound);
+    if (nothing_->isHidden())
+        return;
+    nothing_->setText(tr("Nothing is called “%1”, nor explained by these words.").arg(text));
+    nothing_->setAccessibleName(nothing_->text());
+    QAccessibleEvent alert(nothing_, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
 }
 
 QStringList NumberPanel::openChapters() const {

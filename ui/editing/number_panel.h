@@ -10,6 +10,7 @@
 #include <vector>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QScrollArea;
 class QToolButton;
@@ -71,9 +72,12 @@ class NumberPanel : public QWidget {
     void clearProblem();
     void setOpen(size_t chapter, bool open);
     void search(const QString& text);
+    /// What the text looked for names best, the first of equals; null: nothing.
+    QWidget* bestFound() const;
     FieldBlock* blockOf(const std::string& path) const;
 
     QLineEdit* search_;
+    QLabel* nothing_; ///< says that nothing was found
     QScrollArea* scroll_;
     std::vector<ChapterWidgets> chapters_;
     design::Design design_;

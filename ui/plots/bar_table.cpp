@@ -18,11 +18,11 @@ constexpr double edge = 8.0; // [px]
 constexpr double labelShare = 0.46, valueShare = 0.2;
 
 double largestOf(const BarTable::Section& section) {
-    double largest = 0.0;
+    double largest = section.scale;
     for (const BarTable::Row& row : section.rows)
         largest = std::max(
             {largest, std::abs(row.value.value_or(0.0)), std::abs(row.before.value_or(0.0))});
-    return largest;
+    return withoutNoise(largest);
 }
 
 } // namespace

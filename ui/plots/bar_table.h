@@ -10,7 +10,8 @@
 namespace lobewright::ui {
 
 /// A table whose rows carry a bar: name, value, length of the value against the largest of its
-/// section; the baseline's value as a mark on the bar. Longer than its place: it scrolls.
+/// section or of sections on one scale; the baseline's value as a mark on the bar. Longer than its
+/// place: it scrolls.
 class BarTable : public QWidget, public DataSource {
     Q_OBJECT
 
@@ -28,6 +29,7 @@ class BarTable : public QWidget, public DataSource {
         QString remark; ///< a sentence below the title, may be empty
         std::vector<Row> rows;
         bool oneBar = false; ///< the rows as parts of one bar above them
+        double scale = 0.0;  ///< a full bar is at least this, for sections to be compared
     };
 
     explicit BarTable(QWidget* parent = nullptr);

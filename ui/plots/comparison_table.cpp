@@ -63,11 +63,12 @@ void ComparisonTable::show(study::Comparison comparison) {
         setHorizontalHeaderItem(column, head);
         for (int row = 0; row < rowCount(); ++row) {
             const solution::Figure& figure = engine.figures[static_cast<std::size_t>(row)];
-            auto* item =
-                new QTableWidgetItem(!figure.value ? QStringLiteral("–")
-                                     : solution::isYesNo(figure)
-                                         ? figureText(figure)
-                                         : figureText(unitFor(figure.unit).shown(*figure.value)));
+            auto* item = new QTableWidgetItem(
+                !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
+                : !figure.value                                     ? QStringLiteral("–")
+                : solution::isYesNo(figure)
+                    ? figureText(figure)
+                    : figureText(unitFor(figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);

@@ -1,5 +1,7 @@
 #include "ui/plots/comparison_worker.h"
 
+#include "ui/faults.h"
+
 #include <QtConcurrent>
 
 #include <chrono>
@@ -92,7 +94,7 @@ void ComparisonWorker::start() {
     watcher_.setFuture(
         QtConcurrent::run([this, work = std::exchange(next_, {}), stopped = stopped_] {
             StoppableMonitor monitor(*this, stopped);
-            auto result = work(monitor);
+            auto result = guardedWork([&] { return work(monitor); });
             return result ? Answer{std::move(result).value(), {}} : Answer{{}, result.problems()};
         }));
 }

@@ -31,11 +31,11 @@ const QuantityLook& lookOf(ContactMapPlot::Quantity quantity) {
     static const QuantityLook looks[] = {
         {"pressure", ContactMapPlot::tr("Nominal contact stress"), QStringLiteral("MPa"),
          units::megapascal, &contact::ContactMap::pressure},
-        {"shear", ContactMapPlot::tr("Deepest shear stress"), QStringLiteral("MPa"),
+        {"shear", ContactMapPlot::tr("Maximum subsurface shear stress"), QStringLiteral("MPa"),
          units::megapascal, &contact::ContactMap::shear},
         {"film", ContactMapPlot::tr("Oil film"), QStringLiteral("µm"), units::micrometre,
          &contact::ContactMap::film},
-        {"film_ratio", ContactMapPlot::tr("Film ratio λ"), QString(), 1.0,
+        {"film_ratio", ContactMapPlot::tr("Specific film thickness Λ"), QString(), 1.0,
          &contact::ContactMap::filmRatio},
         {"slip", ContactMapPlot::tr("Slip"), QStringLiteral("m/s"), 1.0,
          &contact::ContactMap::slip}};

@@ -92,6 +92,10 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
             friction.remark =
                 tr("%1 in all.").arg(quantityText(*figure.value, QStringLiteral("bar")));
     }
+    for (const Section* section : {&in, &out})
+        for (const Row& each : section->rows)
+            in.scale = std::max(in.scale, std::abs(each.value.value_or(0.0)));
+    out.scale = in.scale; // a joule is as long on either side
     const auto counted = solution.figure("supply_power_counted");
     if (counted && counted->value && *counted->value == 0.0)
         friction.remark += ' ' + tr("Supply power is not counted.");

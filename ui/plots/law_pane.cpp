@@ -5,6 +5,7 @@
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/faults.h"
 #include "ui/plots/law_frames.h"
 #include "ui/plots/law_words.h"
 #include "ui/plots/lobe_factors.h"
@@ -230,8 +231,10 @@ void LawPane::compare() {
     watcher_.setFuture(
         QtConcurrent::run([solution = solution_, wanted = *wanted](QPromise<Answer>& promise) {
             CancelMonitor monitor(promise);
-            promise.addResult(study::compareLaws(solution->design, wanted.end, wanted.segment,
-                                                 monitor, solution.get()));
+            promise.addResult(guardedWork([&] {
+                return study::compareLaws(solution->design, wanted.end, wanted.segment, monitor,
+                                          solution.get());
+            }));
         }));
 }
 

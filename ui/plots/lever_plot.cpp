@@ -7,19 +7,23 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr double lessonShare = 0.2; // of the height
+constexpr double lessonShare = 0.3; // of the height
 } // namespace
 
 LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
-    : TurnPlot(cursor, tr("Lever arm beside a crank"), parent) {
+    : TurnPlot(cursor, tr("Lever arm compared with a crank"), parent) {
     canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
     const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
     track_.inlet = addCurve({tr("Inlet track"), QStringLiteral("mm/rad"), help, Tone::inlet});
     track_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("mm/rad"), help, Tone::exhaust});
-    crank_ = addCurve({tr("Crank of equal stroke"), QStringLiteral("mm/rad"),
-                       tr("Crank with the inlet track's stroke and the reference rod, one turn a "
-                          "cycle, per angle of its own turn."),
-                       Tone::quiet, Qt::DashLine, 1.4});
+    geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),
+                        tr("Crank with the inlet track's stroke and the reference rod, geared to "
+                           "as many cycles per shaft revolution as the track."),
+                        Tone::ink, Qt::DashLine, 1.4});
+    crank_ = addCurve({tr("Crank on its own shaft"), QStringLiteral("mm/rad"),
+                       tr("The same crank without gear, one cycle per revolution of its own "
+                          "shaft, drawn at the same point of the cycle."),
+                       Tone::quiet, Qt::DotLine, 1.4});
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLesson(painter); });
 }
 
@@ -30,13 +34,32 @@ void LeverPlot::refill() {
         const auto arms = solution::leverArms(*from);
         for (const End end : bothEnds)
             (this->*set)(track_[end], from->theta, arms.track[end] / units::millimetre);
-        (this->*set)(crank_, from->theta, arms.crank.inlet / units::millimetre);
+        (this->*set)(geared_, from->theta, arms.geared.inlet / units::millimetre);
+        const bool isGeared = from->pair.cyclesPerTurn() > 1; // else both cranks are one
+        (this->*set)(crank_, isGeared ? from->theta : Samples(),
+                     isGeared ? Samples(arms.crank.inlet / units::millimetre) : Samples());
+        return arms;
     };
-    show(solution(), &LeverPlot::setValues);
+    const auto arms = show(solution(), &LeverPlot::setValues);
+    const auto largest = [](const Samples& arm) {
+        return quantityText(arm.abs().maxCoeff() / units::millimetre, QStringLiteral("mm/rad"));
+    };
+    const double cycles = solution()->pair.cyclesPerTurn();
+    lesson_ = cycles > 1.0
+                  ? tr("Largest lever arm: track %1; crank geared to the same %2 cycles per "
+                       "revolution %3; the same crank on its own shaft, one cycle per revolution, "
+                       "%4. Track and gear make the lever %2 times as long, because a stroke takes "
+                       "1/%2 of the shaft angle.")
+                        .arg(largest(arms.track.inlet))
+                        .arg(cycles)
+                        .arg(largest(arms.geared.inlet), largest(arms.crank.inlet))
+                  : tr("Largest lever arm: track %1; crank %2. Both make one cycle per revolution: "
+                       "only the motion law distinguishes them.")
+                        .arg(largest(arms.track.inlet), largest(arms.crank.inlet));
     if (baseline())
         show(baseline(), &LeverPlot::setBaselineValues);
     else
-        for (const size_t index : {track_.inlet, track_.exhaust, crank_})
+        for (const size_t index : {track_.inlet, track_.exhaust, geared_, crank_})
             setBaselineValues(index, {}, {});
     finishRefill();
 }
@@ -50,10 +73,9 @@ QCPRange LeverPlot::contentRange(bool onRight) const {
 void LeverPlot::paintLesson(QCPPainter& painter) const {
     const auto* work = solution() ? solution()->figure("shaft_work_J") : nullptr;
     const auto* torque = solution() ? solution()->figure("mean_torque_Nm") : nullptr;
-    QString text = tr("Mean torque is the work of a turn / 2π, whatever the lever.");
-    if (solution())
-        text += tr(" The track's is longer than the crank's because it works %1 × a turn.")
-                    .arg(solution()->pair.cyclesPerTurn());
+    QString text = lesson_ + QLatin1Char(' ') +
+                   tr("The mean torque is the work per revolution divided by 2π, whatever the "
+                      "lever arm.");
     if (work && work->value && torque && torque->value)
         text += tr(" Here %1 / 2π = %2.")
                     .arg(quantityText(*work->value, QStringLiteral("J")),

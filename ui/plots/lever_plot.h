@@ -4,7 +4,8 @@
 
 namespace lobewright::ui {
 
-/// Lever arm −y' of both tracks beside that of a crank of equal stroke, and what it teaches.
+/// Lever arm −y' of both tracks compared with a crank of equal stroke, geared to the same cycles
+/// and on its own shaft, and what it teaches.
 class LeverPlot : public TurnPlot {
     Q_OBJECT
 
@@ -20,7 +21,8 @@ class LeverPlot : public TurnPlot {
     void paintLesson(QCPPainter& painter) const;
 
     PerEnd<size_t> track_;
-    size_t crank_;
+    size_t geared_, crank_;
+    QString lesson_;
 };
 
 /// What the main bearings of the shaft carry over a turn.

@@ -1,7 +1,9 @@
 #include "ui/plots/plot_export.h"
 
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/palette.h"
+#include "ui/plain_message.h"
 #include "ui/plots/custom_plot.h"
 #include "ui/plots/plot_data.h"
 #include "ui/save_bytes.h"
@@ -9,10 +11,8 @@
 #include <QBuffer>
 #include <QClipboard>
 #include <QDate>
-#include <QFileDialog>
 #include <QGuiApplication>
 #include <QMenu>
-#include <QMessageBox>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -145,12 +145,11 @@ QString askForFile(QWidget& view, const QString& caption, const QString& title,
     QSettings settings;
     const QString kept = settings.value(QStringLiteral("pictures/folder")).toString();
     const QString folder = !kept.isEmpty() && QDir(kept).exists() ? kept : lastFolder();
-    const QString name = QFileDialog::getSaveFileName(
-        view.window(), caption, folder + QLatin1Char('/') + title + ending, filter);
-    if (name.isEmpty())
-        return name;
-    settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
-    return QFileInfo(name).suffix().isEmpty() ? name + ending : name;
+    const QString name =
+        fileToWrite(view.window(), caption, folder + QLatin1Char('/') + title + ending, filter);
+    if (!name.isEmpty())
+        settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
+    return name;
 }
 
 } // namespace
@@ -162,8 +161,8 @@ void savePicture(QWidget& view, const QString& title) {
     if (name.isEmpty())
         return;
     if (!writePicture(view, title, name))
-        QMessageBox::warning(view.window(), QObject::tr("Picture not saved"),
-                             QObject::tr("%1 could not be written.").arg(name));
+        warn(view.window(), QObject::tr("Picture not saved"),
+             QObject::tr("%1 could not be written.").arg(name));
 }
 
 void copyData(QWidget& view) {
@@ -180,8 +179,8 @@ void saveData(QWidget& view, const QString& title) {
     if (name.isEmpty())
         return;
     if (!writeData(view, name))
-        QMessageBox::warning(view.window(), QObject::tr("Data not saved"),
-                             QObject::tr("%1 could not be written.").arg(name));
+        warn(view.window(), QObject::tr("Data not saved"),
+             QObject::tr("%1 could not be written.").arg(name));
 }
 
 void printPicture(QWidget& view, const QString& title) {

@@ -57,7 +57,7 @@ QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest
     } else if (nearest && place != names.end()) {
         value = nearest->values[static_cast<size_t>(place - names.begin())];
     }
-    return value ? valueText(unit.shown(*value), unit.shown(*value)) : tr("none");
+    return value ? valueText(unit.shown(*value), unit.shown(*value)) : QString();
 }
 
 /// Kept until another solution comes: points of a study arrive many times a second.

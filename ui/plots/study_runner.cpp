@@ -1,5 +1,7 @@
 #include "ui/plots/study_runner.h"
 
+#include "ui/faults.h"
+
 namespace lobewright::ui {
 
 namespace {
@@ -68,9 +70,10 @@ void StudyRunner::run() {
         lock.unlock();
 
         JobMonitor monitor(*this, job);
-        auto table = job.work(monitor, [this, number = job.number](const study::Point& point) {
+        const auto sink = [this, number = job.number](const study::Point& point) {
             deliver(number, [this, point, number] { Q_EMIT pointArrived(point, number); });
-        });
+        };
+        auto table = guardedWork([&] { return job.work(monitor, sink); });
 
         lock.lock();
         const bool last = !waiting_;

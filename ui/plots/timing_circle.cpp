@@ -104,24 +104,11 @@ TimingCircle::Frame TimingCircle::frame() const {
 }
 
 const ports::CycleEvents& TimingCircle::cycle(const ports::PortTiming& timing) const {
-    // With unequal lobes: the cycle that the cursor is in.
-    const auto& cycles = timing.cycles();
-    if (cycles.size() == 1)
-        return cycles.front();
-    const double period = geometry_->pair.period();
-    const double theta = std::fmod(cursor_.angle(), period);
-    size_t best = 0;
-    double least = 1e9;
-    for (size_t i = 0; i < cycles.size(); ++i) {
-        for (const double shift : {-period, 0.0, period}) {
-            const double away = std::abs(theta - cycles[i].centres.idc - shift);
-            if (away < least) {
-                least = away;
-                best = i;
-            }
-        }
-    }
-    return cycles[best];
+    return timing.cycles()[cyclePlace(timing, cursor_.angle()).cycle];
+}
+
+double TimingCircle::handAngle() const {
+    return geometry_->pair.cyclesPerTurn() * cyclePlace(geometry_->timing, cursor_.angle()).offset;
 }
 
 void TimingCircle::paintEvent(QPaintEvent*) {
@@ -354,7 +341,7 @@ void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {
 }
 
 void TimingCircle::paintHand(QPainter& painter, const Frame& place) const {
-    const double at = cycleAngle(geometry_->pair, cursor_.angle());
+    const double at = handAngle();
     painter.setPen(QPen(Palette::of(*this).cursor, 1.6));
     painter.drawLine(onCircle(place.centre, 0.55 * place.inlet, at),
                      onCircle(place.centre, place.dial + 3.0, at));
@@ -365,7 +352,7 @@ void TimingCircle::turnTo(const QPointF& position) {
         return;
     const QPointF from = position - frame().centre;
     const double wanted = std::atan2(from.x(), -from.y());
-    const double now = cycleAngle(geometry_->pair, cursor_.angle());
+    const double now = handAngle();
     const double turn = std::remainder(wanted - now, units::turn);
     cursor_.setAngle(cursor_.angle() + turn / geometry_->pair.cyclesPerTurn());
 }

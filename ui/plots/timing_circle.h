@@ -47,7 +47,10 @@ class TimingCircle : public QWidget, public DataSource {
     struct Frame; ///< centre and radii for the present size
     struct Label; ///< of an event on the rim
     Frame frame() const;
+    /// The cycle that the cursor is in; of several that are not alike the circle shows that one.
     const ports::CycleEvents& cycle(const ports::PortTiming& timing) const;
+    /// Clockwise from the inner dead centre of that cycle [rad].
+    double handAngle() const;
     std::vector<Label> labels(const Frame& frame) const;
     void paintDial(QPainter& painter, const Frame& frame) const;
     void paintPorts(QPainter& painter, const Frame& frame) const;

@@ -133,6 +133,22 @@ double cycleAngle(const mechanism::OpposedPair& pair, double theta) {
     return angle >= units::pi ? angle - units::turn : angle;
 }
 
+CyclePlace cyclePlace(const ports::PortTiming& timing, double theta) {
+    const auto& cycles = timing.cycles();
+    const double period = timing.pair().period();
+    CyclePlace place;
+    double nearest = std::numeric_limits<double>::infinity();
+    for (size_t i = 0; i < cycles.size(); ++i) {
+        const double closing = cycles[i].lastClosing();
+        const double turned = period * (std::floor((theta - closing) / period) + 1.0);
+        if (closing + turned < nearest) {
+            nearest = closing + turned;
+            place = {i, theta - cycles[i].centres.idc - turned};
+        }
+    }
+    return place;
+}
+
 std::optional<double> nextStop(const std::vector<double>& stops, double theta, bool forward) {
     constexpr double same = 1e-6; // [rad]; standing on one goes to the next
     if (stops.empty())

@@ -68,6 +68,14 @@ std::vector<double> innerDeadCentres(const mechanism::OpposedPair& pair);
 /// Cycle angle of a shaft angle [rad] in [−π, π), from the nearest IDC of `pair`.
 double cycleAngle(const mechanism::OpposedPair& pair, double theta);
 
+/// Where a shaft angle lies among the gas cycles, each from the last port closing of the one before
+/// to its own.
+struct CyclePlace {
+    size_t cycle = 0;    ///< index into PortTiming::cycles()
+    double offset = 0.0; ///< from the inner dead centre of that cycle [rad of the shaft]
+};
+CyclePlace cyclePlace(const ports::PortTiming& timing, double theta);
+
 /// The angle of `stops` after (before) `theta`, round the turn; stops ascending.
 std::optional<double> nextStop(const std::vector<double>& stops, double theta, bool forward);
 

@@ -48,8 +48,9 @@ Samples margin(const motion::LiftSamples& lift, double rho, const mechanism::Mec
             const motion::Lift at{lift.y[i], lift.y1[i], lift.y2[i], lift.y3[i]};
             limit = std::min(limit, track::rollerRadiusLimit(at, rho, flank));
         }
-        room[i] = std::isfinite(limit) ? limit - mechanism.roller.radius
-                                       : std::numeric_limits<double>::quiet_NaN();
+        room[i] = track::isAnyRadius(limit, mechanism.pitchRadius)
+                      ? std::numeric_limits<double>::quiet_NaN()
+                      : limit - mechanism.roller.radius;
     }
     return room;
 }
@@ -79,7 +80,7 @@ QString unitOf(WidthPlot::Quantity quantity) {
 QString helpOf(WidthPlot::Quantity quantity) {
     switch (quantity) {
     case WidthPlot::Quantity::pressureAngle:
-        return WidthPlot::tr("Contact angle α, tan α = y'/ρ: steeper at the inner edge, so the "
+        return WidthPlot::tr("Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, so the "
                              "contact line is twisted.");
     case WidthPlot::Quantity::relativeRadius:
         return WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the "

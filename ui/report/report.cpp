@@ -1,5 +1,6 @@
 #include "ui/report/report.h"
 
+#include "core/files/source_date.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
 #include "ui/core_words.h"
@@ -15,6 +16,7 @@
 #include <QLocale>
 #include <QPdfWriter>
 #include <QPrinter>
+#include <fmt/chrono.h>
 
 #include <algorithm>
 #include <cmath>
@@ -185,6 +187,10 @@ int paint(const ReportContent& content, QIODevice& device, const QPageSize& size
 
 } // namespace
 
+QDate reportDate() {
+    return QDate::fromString(QString::fromStdString(files::dayOfFiles()), Qt::ISODate);
+}
+
 std::pair<double, double> reportSpeeds(const design::Design& design) {
     const double speed = design.running.speed / units::revPerMinute;
     const double from = std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds;
@@ -199,6 +205,17 @@ Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& mo
 }
 
 namespace {
+/// Qt writes the time of day into every PDF; where the environment fixes the date of files, digits
+/// of the same number take its place, so that nothing else moves.
+void fixDate(QByteArray& pdf) {
+    const QByteArray mark = "/CreationDate (D:";
+    const qsizetype begin = pdf.indexOf(mark);
+    if (!files::isDateFixed() || begin < 0)
+        return;
+    const std::string date = fmt::format("{:%Y%m%d%H%M%S}", files::dateOfFiles());
+    pdf.replace(begin + mark.size(), static_cast<qsizetype>(date.size()), date.c_str());
+}
+
 const Problem withoutGas{
     "", QT_TRANSLATE_NOOP("Core", "the gas cycle could not be solved; a report needs its "
                                   "solution")};
@@ -215,6 +232,7 @@ Result<QByteArray> reportPdf(const ReportContent& content) {
         buffer.open(QIODevice::WriteOnly);
         pages = paint(content, buffer, QPageSize(QPageSize::A4), pages);
     }
+    fixDate(bytes);
     return bytes;
 }
 

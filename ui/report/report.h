@@ -26,6 +26,9 @@ struct ReportContent {
     QString baselineName = {};
 };
 
+/// The day that a report bears: today, or what SOURCE_DATE_EPOCH says.
+QDate reportDate();
+
 /// Speeds that the torque curve of a report covers: about 0.3 to 1.8 times the design's [1/min].
 std::pair<double, double> reportSpeeds(const design::Design& design);
 

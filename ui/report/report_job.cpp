@@ -2,6 +2,7 @@
 
 #include "core/files/write_file.h"
 #include "ui/core_words.h"
+#include "ui/faults.h"
 
 namespace lobewright::ui {
 
@@ -35,7 +36,7 @@ void ReportJob::print(const ReportContent& content, const std::shared_ptr<QPrint
 
 void ReportJob::begin(const ReportContent& content) {
     content_ = content;
-    content_.date = QDate::currentDate();
+    content_.date = reportDate();
     points_ = 0;
     busy_ = true;
     number_ = runner_.request(
@@ -51,8 +52,12 @@ void ReportJob::cancel() {
 
 void ReportJob::draw(const study::Table& table) {
     content_.torqueCurve = table;
-    if (const auto reason = write()) {
-        fail(*reason);
+    const Problems problems = guardedWork([this]() -> Problems {
+        const auto reason = write();
+        return reason ? Problems{{"", reason->toStdString()}} : Problems();
+    });
+    if (!problems.empty()) {
+        fail(coreText(problems.front().message));
         return;
     }
     busy_ = false;

@@ -46,6 +46,11 @@ class Restored {
 
 } // namespace
 
+QString FrameExport::file(int picture) const {
+    const QString number = QString::number(picture + 1).rightJustified(4, QLatin1Char('0'));
+    return folder.filePath(QStringLiteral("%1-%2.png").arg(stem, number));
+}
+
 std::optional<QString> exportFrames(TurnView& view, TurnCursor& cursor, const FrameExport& wanted,
                                     const std::function<bool(int)>& step) {
     const Restored restored(view, cursor);
@@ -61,9 +66,7 @@ std::optional<QString> exportFrames(TurnView& view, TurnCursor& cursor, const Fr
         QPainter painter(&image);
         view.render(&painter, QPoint(), QRegion(), QWidget::DrawChildren);
         painter.end();
-        const QString file = wanted.folder.filePath(
-            QStringLiteral("%1-%2.png")
-                .arg(wanted.stem, QString::number(i + 1).rightJustified(4, QLatin1Char('0'))));
+        const QString file = wanted.file(i);
         QBuffer bytes;
         bytes.open(QIODevice::WriteOnly);
         if (!image.save(&bytes, "PNG") || saveBytes(file, bytes.data())) {

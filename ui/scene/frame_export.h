@@ -16,6 +16,8 @@ struct FrameExport {
     QString stem;          ///< "section" gives section-0001.png …
     int frames = 120;      ///< evenly over one turn, ≥ 1; the last joins the first
     QSize size{1280, 720}; ///< [px], of the pictures
+    /// Of picture 0 … frames − 1.
+    QString file(int picture) const;
 };
 
 /// Writes the frames of a view. `step` is told how many are done and returns false to stop.

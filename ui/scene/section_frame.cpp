@@ -1,5 +1,6 @@
 #include "ui/scene/section_frame.h"
 
+#include "core/mechanism/clearances.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -34,7 +35,12 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
     halfBore_ = 0.5 * mechanism.bore;
     wall_ = 0.08 * mechanism.bore;
     pistonLength_ = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
-    axisDistance_ = pistonLength_ + 1.2 * r;
+    const double rim = engine.design().trackBlank.frontThickness.value_or(mechanism.roller.width);
+    const double stroke = std::max(engine.pair().curve(End::inlet).stroke(),
+                                   engine.pair().curve(End::exhaust).stroke());
+    axisDistance_ = mechanism::crownToRollerAxis(mechanism, pistonLength_, stroke, rim);
+    for (const End end : bothEnds)
+        rimFace_[end] = axisDistance_ - engine.pair().curve(end).stroke() - r - rim;
     blank_ = 1.7 * r;
     double reachOut = 0.0;
     for (const End end : bothEnds) {
@@ -65,6 +71,10 @@ double SectionFrame::rollerAxis(End end, double theta) const {
 
 double SectionFrame::linerEnd(End end) const {
     return portPlace(end, -0.55 * pistonLength_);
+}
+
+double SectionFrame::rimFace(End end) const {
+    return at(portPlace(end, -engine_->pair().shift(end)) + outward(end) * rimFace_[end], 0.0).x();
 }
 
 double SectionFrame::blankFace(End end) const {

@@ -44,6 +44,8 @@ class SectionFrame {
     QPointF push(End end, double theta) const;
     /// Outer face of the track blank [px].
     double blankFace(End end) const;
+    /// Inner face of the rim over the pull flank of a closed track [px].
+    double rimFace(End end) const;
     /// How far the roller has rolled [rad], positive clockwise on the screen.
     double rollerTurn(End end, double theta) const;
 
@@ -54,6 +56,7 @@ class SectionFrame {
     double scale_ = 1.0;
     double pistonLength_ = 0.0;
     double axisDistance_ = 0.0; ///< crown to roller axis
+    PerEnd<double> rimFace_;    ///< outward of the crown's plane at outer dead centre [m]
     double wall_ = 0.0;
     double halfBore_ = 0.0;
     double blank_ = 0.0;                 ///< track blank beyond the lowest pitch point

@@ -96,11 +96,9 @@ void SectionPainter::paintTrack(End end) {
     if (!engine_.design().mechanism.closedTrack)
         return;
     const QPolygonF pull = thinned(frame_.trackProfile(end, theta_, true));
-    const double lip = SectionFrame::outward(end) * 0.45 *
-                       engine_.design().mechanism.roller.radius * frame_.scale();
+    const double rim = frame_.rimFace(end);
     QPolygonF rib = pull;
-    for (qsizetype i = pull.size(); i-- > 0;)
-        rib << pull[i] - QPointF(lip, 0.0);
+    rib << QPointF(rim, pull.last().y()) << QPointF(rim, pull.first().y());
     painter_.setPen(Qt::NoPen);
     painter_.setBrush(tones_.metalPale);
     painter_.drawPolygon(rib);

@@ -1,5 +1,6 @@
 #include "ui/scene/solid_mesh.h"
 
+#include "core/mechanism/clearances.h"
 #include "core/track/surface.h"
 #include "core/units.h"
 
@@ -44,13 +45,14 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
     const auto& mechanism = pair.mechanism();
     SolidSizes sizes;
     sizes.pistonLength = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
-    sizes.axisDistance = sizes.pistonLength + 1.2 * mechanism.roller.radius;
     sizes.trackWidth = 1.4 * mechanism.roller.width;
     if (mechanism.closedTrack) { // the piston stays clear of the inner rim
         sizes.pullThickness = 0.6 * mechanism.roller.radius;
-        sizes.axisDistance += sizes.pullThickness + std::max(pair.curve(End::inlet).stroke(),
-                                                             pair.curve(End::exhaust).stroke());
     }
+    const double stroke =
+        std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
+    sizes.axisDistance =
+        mechanism::crownToRollerAxis(mechanism, sizes.pistonLength, stroke, sizes.pullThickness);
     const double free =
         mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
     sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);

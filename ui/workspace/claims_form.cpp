@@ -309,6 +309,12 @@ void ClaimsForm::addStatement(std::size_t index) {
         *form, statementLines_, study::statementKeys(), [index](auto& claims) -> auto& {
             return claims.statements[index];
         });
+    // One row a key: those that another kind of statement has are not shown.
+    statementLines_.push_back({[this, form, index](bool) {
+        int row = 0;
+        for (const auto& key : study::statementKeys())
+            form->setRowVisible(row++, study::belongsTo(key, claims_.statements[index].kind));
+    }});
     auto* remove = new QPushButton(tr("Remove this statement"), box);
     form->addRow(remove);
     statements_->layout()->addWidget(box);

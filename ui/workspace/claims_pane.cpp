@@ -3,6 +3,7 @@
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
 #include "ui/core_words.h"
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/save_bytes.h"
 #include "ui/save_bytes.h"
@@ -15,12 +16,10 @@
 #include <QClipboard>
 #include <QFile>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
-#include <QMessageBox>
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QPrintDialog>
@@ -137,11 +136,20 @@ void ClaimsPane::take(const study::Claims& claims, const QString& what) {
 
 void ClaimsPane::set(const study::Claims& claims) {
     claims_ = claims;
-    report_ = study::checkClaims(claims_);
+    report_ = study::checkClaims(claims_, design_.get());
     form_->show(claims_);
     view_->show(report_);
     Q_EMIT claimsChanged(claims_);
     Q_EMIT stateChanged();
+}
+
+void ClaimsPane::showSolution(const SolutionPointer& solution) {
+    const bool wasUsed = design_ && study::isSameEngine(claims_, *design_);
+    design_ = solution && solution->gas ? solution : nullptr;
+    if (!wasUsed && !(design_ && study::isSameEngine(claims_, *design_)))
+        return;
+    report_ = study::checkClaims(claims_, design_.get());
+    view_->show(report_);
 }
 
 Problems ClaimsPane::open(const QString& file) {
@@ -167,12 +175,10 @@ void ClaimsPane::askForFile() {
 }
 
 void ClaimsPane::askWhereToSave() {
-    QString file = QFileDialog::getSaveFileName(this, tr("Save claims"), lastFolder(),
-                                                tr("Claims (*.claims.json)"));
+    const QString file =
+        fileToWrite(this, tr("Save claims"), lastFolder(), tr("Claims (*.claims.json)"));
     if (file.isEmpty())
         return;
-    if (!file.endsWith(QLatin1String(".json")))
-        file += QStringLiteral(".claims.json");
     if (const auto problem = save(file))
         showProblems(this, file, {*problem});
 }
@@ -222,14 +228,11 @@ std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
 }
 
 void ClaimsPane::askWhereToSaveFindings() {
-    const QString folder = lastFolder();
-    QString file = QFileDialog::getSaveFileName(this, tr("Save the findings"),
-                                                folder + QStringLiteral("/findings.pdf"),
-                                                tr("Findings (*.pdf *.txt *.json)"));
+    const QString file =
+        fileToWrite(this, tr("Save the findings"), lastFolder() + QStringLiteral("/findings.pdf"),
+                    tr("Findings (*.pdf *.txt *.json)"));
     if (file.isEmpty())
         return;
-    if (QFileInfo(file).suffix().isEmpty())
-        file += QStringLiteral(".txt");
     if (const auto problem = saveFindings(file))
         showProblems(this, file, {*problem});
 }

@@ -23,8 +23,9 @@ class ClaimsPane : public QWidget {
   public:
     explicit ClaimsPane(QWidget* parent = nullptr);
 
-    /// Claims do not depend on the design.
-    void showSolution(const SolutionPointer&) {}
+    /// Claims do not depend on the design, but where it is the engine claimed they are answered
+    /// from it.
+    void showSolution(const SolutionPointer& solution);
     void addOptions(QMenu& menu);
     /// Writes the findings as text, or as JSON or PDF where the file is called so.
     std::optional<Problem> saveFindings(const QString& file);
@@ -63,6 +64,7 @@ class ClaimsPane : public QWidget {
 
     study::Claims claims_;
     study::ClaimsReport report_;
+    SolutionPointer design_; ///< only of the engine claimed
     QUndoStack undoStack_;
     ClaimsForm* form_;
     ClaimsReportView* view_;

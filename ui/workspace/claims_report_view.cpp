@@ -19,8 +19,8 @@ QString arithmetic(const std::string& text) {
 }
 
 bool isBad(study::Verdict verdict) {
-    return verdict == study::Verdict::outsideBand || verdict == study::Verdict::implausible ||
-           verdict == study::Verdict::contradictory;
+    return verdict == study::Verdict::outsideBand || verdict == study::Verdict::outsideEstimate ||
+           verdict == study::Verdict::implausible || verdict == study::Verdict::contradictory;
 }
 
 } // namespace
@@ -82,9 +82,20 @@ void ClaimsReportView::addFindings() {
     addHeading(tr("What follows from the numbers"));
     for (const study::Finding& finding : report_.findings) {
         const bool isPlain = finding.verdict == study::Verdict::computed;
+        const auto valued = [&finding](double value) {
+            return figureText(value) + QLatin1Char(' ') + QString::fromStdString(finding.unit);
+        };
         addRow(coreText(finding.quantity),
-               figureText(finding.value) + QLatin1Char(' ') + QString::fromStdString(finding.unit),
-               isPlain ? std::string_view() : study::name(finding.verdict), isBad(finding.verdict));
+               finding.readings.empty() ? valued(finding.value) : QString(),
+               isPlain || !finding.readings.empty() ? std::string_view()
+                                                    : study::name(finding.verdict),
+               isBad(finding.verdict));
+        for (const study::Reading& reading : finding.readings)
+            addDetail(coreText(reading.what),
+                      valued(reading.value) +
+                          (reading.verdict == study::Verdict::computed
+                               ? QString()
+                               : QStringLiteral(" – ") + coreText(study::name(reading.verdict))));
         addDetail({}, coreText(finding.formula) + QStringLiteral(" = ") +
                           arithmetic(finding.substituted));
         addDetail(tr("band"), arithmetic(finding.band));

@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/file.h"
+#include "core/files/write_file.h"
 #include "ui/workspace/change_design.h"
 
 #include <QFileInfo>
@@ -48,6 +49,7 @@ QString baseName(const QString& file) {
 Document::Document(QObject* parent) : QObject(parent) {
     connect(&undoStack_, &QUndoStack::cleanChanged, this,
             [this](bool clean) { Q_EMIT modifiedChanged(!clean); });
+    connect(&watch_, &FileWatch::changed, this, &Document::fileChanged);
 }
 
 QString Document::name() const {
@@ -55,27 +57,31 @@ QString Document::name() const {
 }
 
 Problems Document::open(const QString& file) {
+    const QByteArray digest = FileWatch::digestOf(file); // before: what is written now is noticed
     auto loaded = design::loadDesign(file.toStdString());
     if (!loaded)
         return loaded.problems();
-    replace(std::move(loaded).value(), QFileInfo(file).absoluteFilePath(), baseName(file));
+    replace(std::move(loaded).value(), QFileInfo(file).absoluteFilePath(), baseName(file), digest);
     return {};
 }
 
 void Document::start(design::Design design, const QString& name) {
-    replace(std::move(design), {}, name);
+    replace(std::move(design), {}, name, {});
 }
 
-void Document::recover(design::Design design, const QString& name, const QString& file) {
-    replace(std::move(design), file, name);
+void Document::recover(design::Design design, const QString& name, const QString& file,
+                       const QByteArray& digest) {
+    replace(std::move(design), file, name, digest);
     undoStack_.resetClean();
 }
 
 std::optional<Problem> Document::save(const QString& file) {
     finishEdit();
-    if (auto problem = design::saveDesign(design_, file.toStdString()))
+    const std::string text = design::writeDesign(design_);
+    if (auto problem = files::writeFile(file.toStdString(), text))
         return problem;
     path_ = QFileInfo(file).absoluteFilePath();
+    watch_.watch(path_, FileWatch::digest(QByteArray::fromStdString(text)));
     undoStack_.setClean();
     Q_EMIT pathChanged();
     return std::nullopt;
@@ -120,8 +126,21 @@ void Document::setDesign(const design::Design& design, Change change) {
     Q_EMIT designChanged(change);
 }
 
-void Document::replace(design::Design design, const QString& file, const QString& name) {
+void Document::reload(const design::Design& design) {
+    finishEdit();
+    Edit edit;
+    edit.text = tr("Reload the file");
+    edit.replacement = design;
+    edit.snapshots = design.snapshots;
+    apply(edit);
+    undoStack_.setClean();
+    watch_.watch(path_);
+}
+
+void Document::replace(design::Design design, const QString& file, const QString& name,
+                       const QByteArray& digest) {
     path_ = file;
+    watch_.watch(file, digest);
     name_ = name;
     undoStack_.clear();
     setDesign(design, Change::replaced);

@@ -3,6 +3,7 @@
 #include "core/design/design.h"
 #include "core/result.h"
 #include "ui/editing/edit.h"
+#include "ui/workspace/file_watch.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -42,10 +43,20 @@ class Document : public QObject {
     Problems open(const QString& file);
     /// Takes a design that has no file yet (a sample, a recovered one).
     void start(design::Design design, const QString& name);
-    /// As start(), but counts as modified and keeps the file it came from.
-    void recover(design::Design design, const QString& name, const QString& file);
+    /// As start(), but counts as modified and keeps the file it came from; `digest` is of what that
+    /// held (FileWatch), empty: not known.
+    void recover(design::Design design, const QString& name, const QString& file,
+                 const QByteArray& digest = {});
     /// The problem, if the file cannot be written; the document is then as before.
     std::optional<Problem> save(const QString& file);
+    /// Whether the file was changed by somebody else since it was read or written here.
+    bool isFileChanged() const { return watch_.isChanged(); }
+    /// Digest (FileWatch) of what the file held when it was last read or written here.
+    const QByteArray& fileDigest() const { return watch_.known(); }
+    /// Takes the design that the file holds by now, as an undo step; the document is then saved.
+    void reload(const design::Design& design);
+    /// The file holds this design already, if in other bytes: there is nothing to take or lose.
+    void acceptFile() { watch_.watch(path_); }
 
     /// Applies an edit as one undo step. Every rule it breaks, and then nothing is changed.
     Problems apply(const Edit& edit);
@@ -58,6 +69,8 @@ class Document : public QObject {
     void designChanged(lobewright::ui::Document::Change change);
     void modifiedChanged(bool modified);
     void pathChanged();
+    /// Somebody else wrote to the file.
+    void fileChanged();
     /// A handle was released after it had changed the design.
     void editFinished();
     /// An edit was refused.
@@ -67,10 +80,12 @@ class Document : public QObject {
     friend class ChangeDesign;
     void setDesign(const design::Design& design, Change change);
     void endDrag();
-    void replace(design::Design design, const QString& file, const QString& name);
+    void replace(design::Design design, const QString& file, const QString& name,
+                 const QByteArray& digest);
 
     design::Design design_;
     QString path_, name_;
+    FileWatch watch_;
     QUndoStack undoStack_;
     quint64 revision_ = 0;
     quint64 drag_ = 0, lastDrag_ = 0;

@@ -2,6 +2,8 @@
 
 #include "core/units.h"
 #include "ui/core_words.h"
+#include "ui/faults.h"
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -9,7 +11,6 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDoubleSpinBox>
-#include <QFileDialog>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -234,7 +235,7 @@ void ExportDialog::askForFile() {
     const auto asked = options();
     if (!asked)
         return;
-    const QString file = QFileDialog::getSaveFileName(
+    const QString file = fileToWrite(
         this, tr("Write the track as"), lastFolder() + QLatin1Char('/') + proposedName(),
         QStringLiteral("%1 (*.%2)").arg(text(kind().label), text(kind().extension)));
     if (!file.isEmpty())
@@ -251,7 +252,8 @@ void ExportDialog::exportTo(const QString& file) {
     watcher_.setFuture(QtConcurrent::run(
         [design = design_, asked = *asked, path = file.toStdString()](QPromise<Problems>& promise) {
             PromiseMonitor monitor(promise);
-            promise.addResult(exchange::writeTrack(design, asked, path, monitor));
+            promise.addResult(
+                guardedWork([&] { return exchange::writeTrack(design, asked, path, monitor); }));
         }));
 }
 

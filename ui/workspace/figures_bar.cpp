@@ -57,6 +57,19 @@ void FiguresBar::showBaseline(const SolutionPointer& baseline) {
     refill();
 }
 
+QString FiguresBar::neededText(const solution::Figure& figure) const {
+    if (!solution_->design.running.motored || !figure.value || *figure.value >= 0.0)
+        return {};
+    if (figure.name == "brake_torque_Nm")
+        return tr("Needs %1 to turn").arg(quantityText(-*figure.value, QStringLiteral("N·m")));
+    if (figure.name != "brake_power_kW")
+        return {};
+    const double power = -*figure.value;
+    return tr("Driven by %1")
+        .arg(power < 0.1 ? quantityText(1e3 * power, QStringLiteral("W"))
+                         : quantityText(power, QStringLiteral("kW")));
+}
+
 void FiguresBar::refill() {
     if (!solution_)
         return;
@@ -67,10 +80,13 @@ void FiguresBar::refill() {
         const auto* figure = solution_->figure(entry.figure);
         const Unit unit = unitFor(entry.unit);
         const auto valueOf = [&](const solution::Figure& of) {
-            return withUnit(figureText(unit.shown(*of.value * entry.factor)), unit.text);
+            return withUnit(figureText(withoutNoise(unit.shown(*of.value * entry.factor))),
+                            unit.text);
         };
         const QString value = figure && figure->value ? valueOf(*figure) : tr("none");
         labels_[i]->setText(entry.label + ' ' + value);
+        if (const QString needed = figure ? neededText(*figure) : QString(); !needed.isEmpty())
+            labels_[i]->setText(needed);
         QString help = figure ? coreText(figure->label) : QString();
         if (figure && !figure->note.empty())
             help += QLatin1Char('\n') + coreText(figure->note);

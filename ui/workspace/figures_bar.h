@@ -26,6 +26,8 @@ class FiguresBar : public QWidget {
 
   private:
     void refill();
+    /// "Needs 1.04 N·m to turn" of a motored engine whose brake value is negative; else empty.
+    QString neededText(const solution::Figure& figure) const;
     SolutionPointer solution_, baseline_;
     std::vector<QToolButton*> labels_;
 };

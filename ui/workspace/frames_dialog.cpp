@@ -1,7 +1,7 @@
 #include "ui/workspace/frames_dialog.h"
 
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
-#include "ui/scene/frame_export.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -73,19 +73,30 @@ void FramesDialog::noteBusy(bool isBusy) {
 void FramesDialog::askForFolder() {
     const QString folder =
         QFileDialog::getExistingDirectory(this, tr("Folder for the pictures"), lastFolder());
-    if (!folder.isEmpty())
+    if (folder.isEmpty())
+        return;
+    const FrameExport wanted = wantedIn(folder);
+    QStringList files;
+    for (int i = 0; i < wanted.frames; ++i)
+        files << wanted.file(i);
+    if (mayReplace(this, files))
         writeTo(folder);
+}
+
+FrameExport FramesDialog::wantedIn(const QString& folder) const {
+    FrameExport wanted;
+    wanted.folder = QDir(folder);
+    wanted.stem = name_ + QLatin1Char('-') + drawing_->currentData().toString();
+    wanted.frames = frames_->value();
+    wanted.size = size_->currentData().toSize();
+    return wanted;
 }
 
 void FramesDialog::writeTo(const QString& folder) {
     const Views::View& shown = *views_.find(drawing_->currentData().toString());
     views_.refresh(shown);
     auto* view = qobject_cast<TurnView*>(shown.widget);
-    FrameExport wanted;
-    wanted.folder = QDir(folder);
-    wanted.stem = name_ + QLatin1Char('-') + drawing_->currentData().toString();
-    wanted.frames = frames_->value();
-    wanted.size = size_->currentData().toSize();
+    const FrameExport wanted = wantedIn(folder);
     progress_->setRange(0, wanted.frames);
     stopWanted_ = false;
     noteBusy(true);

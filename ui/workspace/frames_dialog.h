@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/plots/turn_cursor.h"
+#include "ui/scene/frame_export.h"
 #include "ui/workspace/views.h"
 
 #include <QDialog>
@@ -35,6 +36,8 @@ class FramesDialog : public QDialog {
   private:
     void buildForm();
     void askForFolder();
+    /// What is asked for now, in this folder.
+    FrameExport wantedIn(const QString& folder) const;
     void noteBusy(bool isBusy);
 
     Views& views_;

@@ -77,6 +77,11 @@ std::vector<const HelpPage*> helpPagesWith(const QString& words) {
     return found;
 }
 
+QString firstStepsIn(const QString& arrangement) {
+    const QString page = QStringLiteral("first-%1.md").arg(arrangement);
+    return helpPage(page) ? page : QStringLiteral("first-designer.md");
+}
+
 QString helpOfView(const QString& key) {
     static const QHash<QString, QString> pages = {{"section", "drawings.md"},
                                                   {"tracks", "lobes.md"},

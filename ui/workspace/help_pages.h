@@ -25,6 +25,8 @@ const HelpPage* helpPage(const QString& file);
 std::vector<const HelpPage*> helpPagesWith(const QString& words);
 
 /// The page of a view, by its key; empty when it has none.
+/// The page with the first steps in an arrangement; those of the first where it has none.
+QString firstStepsIn(const QString& arrangement);
 QString helpOfView(const QString& key);
 /// The page of a modal dialog, by its object name; empty when it has none.
 QString helpOfDialog(const QString& name);

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/core_words.h"
+#include "ui/faults.h"
 #include "ui/last_folder.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -147,8 +148,10 @@ void LiftImportDialog::refit() {
         knots_->value()};
     // A fit that is still running for older settings is no longer listened to.
     watcher_.setFuture(QtConcurrent::run([table = table_, options]() -> Answer {
-        return exchange::importLift({table.constData(), static_cast<size_t>(table.size())},
-                                    options);
+        return guardedWork([&] {
+            return exchange::importLift({table.constData(), static_cast<size_t>(table.size())},
+                                        options);
+        });
     }));
 }
 

@@ -1,5 +1,6 @@
 #include "ui/workspace/main_window.h"
 
+#include "ui/calm_wheel.h"
 #include "ui/core_words.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/figures_view.h"
@@ -15,6 +16,7 @@
 #include "ui/workspace/pane_grid.h"
 #include "ui/workspace/playback_bar.h"
 #include "ui/workspace/recent_files.h"
+#include "ui/workspace/stale_mark.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -70,12 +72,15 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildStatusBar();
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
+    new CalmWheel(this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
             QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
             QStringLiteral("/recovery");
-    autosave_ = std::make_unique<Autosave>(document_, options_.recoveryFolder);
+    safekeeping_ = std::make_unique<Safekeeping>(document_, options_.recoveryFolder, *this, *hint_,
+                                                 *recoveryState_);
+    connect(safekeeping_.get(), &Safekeeping::answered, this, &MainWindow::goOnWith);
     applyPreferences(Preferences::load());
     restoreLayout();
     updateActions();
@@ -123,6 +128,7 @@ void MainWindow::buildCentre() {
     split_->setStretchFactor(1, 1);
     split_->setCollapsible(0, false);
     split_->setCollapsible(1, false);
+    stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
     hint_ = new HintBar(centre);
@@ -147,18 +153,26 @@ void MainWindow::buildStatusBar() {
     limitsButton_ = new QToolButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
+    recoveryState_ = new QLabel(this);
+    recoveryState_->setObjectName(QStringLiteral("recoveryState"));
+    recoveryState_->hide();
     solveState_ = new QLabel(this);
+    solveState_->setObjectName(QStringLiteral("solveState"));
     progress_ = new QProgressBar(this);
+    progress_->setObjectName(QStringLiteral("solveProgress"));
+    progress_->setAccessibleName(tr("Progress of solving"));
     progress_->setRange(0, 1000);
     progress_->setMaximumWidth(140);
     progress_->setTextVisible(false);
     progress_->hide();
     cancel_ = new QToolButton(this);
-    cancel_->setText(tr("Cancel"));
-    cancel_->setToolTip(tr("Stop solving; what is shown stays"));
+    cancel_->setObjectName(QStringLiteral("stopSolving"));
+    cancel_->setText(tr("Stop"));
+    cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
+    statusBar()->addPermanentWidget(recoveryState_);
     statusBar()->addPermanentWidget(limitsButton_);
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);

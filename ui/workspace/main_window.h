@@ -1,10 +1,10 @@
 #pragma once
 
 #include "ui/plots/turn_cursor.h"
-#include "ui/workspace/autosave.h"
 #include "ui/workspace/baseline.h"
 #include "ui/workspace/document.h"
 #include "ui/workspace/preferences.h"
+#include "ui/workspace/safekeeping.h"
 #include "ui/workspace/solver.h"
 #include "ui/workspace/views.h"
 
@@ -37,6 +37,7 @@ class ReportJob;
 struct ReportContent;
 class RecentFiles;
 class SnapshotsPanel;
+class StaleMark;
 class WorkingView;
 
 /// The client area nearest to the present one whose frame lies within the part of the screen that
@@ -95,7 +96,7 @@ class MainWindow : public QMainWindow {
     WorkingView& working() { return *working_; }
     const Baseline& baseline() const { return baseline_; }
     PlaybackBar& playback() { return *playback_; }
-    Autosave& autosave() { return *autosave_; }
+    Autosave& autosave() { return safekeeping_->autosave(); }
     /// Of the newest design that could be solved; null before the first.
     const SolutionPointer& solution() const { return solution_; }
 
@@ -127,6 +128,11 @@ class MainWindow : public QMainWindow {
     void showGeometrySoon();
     void solutionArrived(const SolutionPointer& solution, quint64 revision, double seconds);
     void solutionFailed(const Problems& problems);
+    /// Results are of an earlier input from now on: said at once, and marked where that lasts.
+    void noteOutdated();
+    /// Marks the results, for good until others arrive.
+    void markOutdated(const QString& why);
+    void stopSolving();
     void showLimitsSummary();
     /// What is shown belongs to the present design and is more than a picture under the hand.
     bool isSettled() const;
@@ -152,12 +158,13 @@ class MainWindow : public QMainWindow {
     void openSample(int index);
     bool save();
     bool saveAs();
+    bool goOnWith(FileConflict::Answer answer);
+    bool write(const QString& file);
     bool mayDiscard();
     void askForResultsFolder();
     void exportTrack();
     void openBaseline();
     void swapWithBaseline();
-    bool offerRecovery();
 
     // main_window_hints.cpp
     /// Says once of every sample what it is, and where its notes are.
@@ -194,7 +201,7 @@ class MainWindow : public QMainWindow {
     TurnCursor cursor_;
     Solver solver_;
     Baseline baseline_;
-    std::unique_ptr<Autosave> autosave_;
+    std::unique_ptr<Safekeeping> safekeeping_;
     SolutionPointer solution_;
     quint64 solvedRevision_ = 0;
     struct SampleWords {
@@ -205,7 +212,7 @@ class MainWindow : public QMainWindow {
     bool baselineWanted_ = false; ///< keep the next settled solution as baseline
     bool settlePending_ = false;  ///< the newest request was for a picture under the hand
     double liveSeconds_ = 1.0;    ///< that the last such picture took to solve
-    QTimer settle_, geometryDue_;
+    QTimer settle_, geometryDue_, markDue_;
 
     Views* views_ = nullptr;
     PaneGrid* grid_ = nullptr;
@@ -221,7 +228,8 @@ class MainWindow : public QMainWindow {
     bool greets_ = false;       ///< the first hint comes before what is said of a sample
     FiguresBar* figuresBar_ = nullptr;
     QToolButton* limitsButton_ = nullptr;
-    QLabel* solveState_ = nullptr;
+    QLabel *recoveryState_ = nullptr, *solveState_ = nullptr;
+    StaleMark* stale_ = nullptr;
     QProgressBar* progress_ = nullptr;
     QToolButton* cancel_ = nullptr;
     RecentFiles* recent_ = nullptr;

@@ -295,7 +295,7 @@ void MainWindow::setTheme(const QString& name) {
 void MainWindow::applyPreferences(const Preferences& preferences) {
     for (QAction* action : themeGroup_->actions())
         action->setChecked(action->data().toString() == nameOf(preferences.theme));
-    autosave_->setInterval(std::chrono::seconds(preferences.autosaveInterval));
+    autosave().setInterval(std::chrono::seconds(preferences.autosaveInterval));
     playback_->setUsualFactor(preferences.slowMotion);
 }
 

@@ -1,6 +1,9 @@
 #include "core/design/file.h"
 #include "core/exchange/solution_files.h"
+#include "ui/core_words.h"
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
+#include "ui/plain_message.h"
 #include "ui/workspace/dialogs.h"
 #include "ui/workspace/export_dialog.h"
 #include "ui/workspace/field_keys.h"
@@ -9,9 +12,9 @@
 #include "ui/workspace/recent_files.h"
 #include "ui/workspace/samples.h"
 
-#include <QDateTime>
 #include <QFileDialog>
-#include <QMessageBox>
+#include <QFileInfo>
+#include <QPushButton>
 #include <QStatusBar>
 
 namespace lobewright::ui {
@@ -50,7 +53,8 @@ void MainWindow::askForFile() {
 }
 
 void MainWindow::openSomething(const QString& file) {
-    if (offerRecovery() || (!file.isEmpty() && openFile(file)))
+    if ((options_.asksQuestions && safekeeping_->offerRecovery()) ||
+        (!file.isEmpty() && openFile(file)))
         return;
     const QString last = RecentFiles::files().value(0);
     if (Preferences::load().opensLast && QFileInfo::exists(last) && openFile(last))
@@ -69,36 +73,6 @@ void MainWindow::openSample(int index) {
     introduceSample();
 }
 
-bool MainWindow::offerRecovery() {
-    if (!options_.asksQuestions)
-        return false;
-    for (const Autosave::Left& left : autosave_->leftovers()) {
-        auto design = design::loadDesign(left.file.toStdString());
-        if (!design) {
-            Autosave::discard(left);
-            continue;
-        }
-        QMessageBox box(QMessageBox::Question, tr("Unsaved work found"),
-                        tr("The program did not end properly while “%1” was being changed. "
-                           "The changes up to %2 are still there.")
-                            .arg(left.name, QLocale().toString(left.when, QLocale::ShortFormat)),
-                        QMessageBox::NoButton, this);
-        auto* recover = box.addButton(tr("&Recover them"), QMessageBox::AcceptRole);
-        auto* discard = box.addButton(tr("&Discard them"), QMessageBox::DestructiveRole);
-        box.addButton(tr("Ask again &later"), QMessageBox::RejectRole);
-        box.exec();
-        if (box.clickedButton() == discard)
-            Autosave::discard(left);
-        if (box.clickedButton() != recover)
-            continue;
-        document_.recover(std::move(design).value(), left.name, left.original);
-        autosave_->update();
-        Autosave::discard(left);
-        return true;
-    }
-    return false;
-}
-
 bool MainWindow::save() {
     return document_.path().isEmpty() ? saveAs() : saveTo(document_.path());
 }
@@ -107,18 +81,37 @@ bool MainWindow::saveAs() {
     QString start = document_.path();
     if (start.isEmpty())
         start = lastFolder() + QLatin1Char('/') + fileStem(document_.name()) + ending;
-    QString file = QFileDialog::getSaveFileName(this, tr("Save the design as"), start, filter());
-    if (file.isEmpty())
-        return false;
-    if (QFileInfo(file).suffix().isEmpty())
-        file += ending;
-    return saveTo(file);
+    const QString file = fileToWrite(this, tr("Save the design as"), start, filter());
+    return !file.isEmpty() && saveTo(file);
 }
 
 bool MainWindow::saveTo(const QString& file) {
     fieldKeys_->commit();
+    if (QFileInfo(file).absoluteFilePath() == document_.path() && document_.isFileChanged())
+        return goOnWith(safekeeping_->askWhichStays());
+    return write(file);
+}
+
+/// True: the design was saved.
+bool MainWindow::goOnWith(FileConflict::Answer answer) {
+    switch (answer) {
+    case FileConflict::Answer::overwrite:
+        return write(document_.path());
+    case FileConflict::Answer::saveAs:
+        return saveAs();
+    case FileConflict::Answer::reload:
+        hint_->hide();
+        statusBar()->showMessage(tr("Reloaded; Undo brings back what was here"), messageTime);
+        return false;
+    case FileConflict::Answer::cancel:
+        break;
+    }
+    return false;
+}
+
+bool MainWindow::write(const QString& file) {
     if (const auto problem = document_.save(file)) {
-        QMessageBox::warning(this, tr("Not saved"), QString::fromStdString(problem->message));
+        warn(this, tr("Not saved"), coreText(problem->message));
         return false;
     }
     noteFolder(file);
@@ -141,13 +134,17 @@ void MainWindow::exportTrack() {
 void MainWindow::askForResultsFolder() {
     const QString folder =
         QFileDialog::getExistingDirectory(this, tr("Folder for the results"), lastFolder());
-    if (!folder.isEmpty())
+    if (folder.isEmpty())
+        return;
+    const QStringList files{folder + QStringLiteral("/summary.json"),
+                            folder + QStringLiteral("/channels.csv")};
+    if (mayReplace(this, files))
         exportResults(folder);
 }
 
 bool MainWindow::exportResults(const QString& folder) {
     if (const auto problem = exchange::writeSolution(*solution_, folder.toStdString())) {
-        QMessageBox::warning(this, tr("Not exported"), QString::fromStdString(problem->message));
+        warn(this, tr("Not exported"), coreText(problem->message));
         return false;
     }
     statusBar()->showMessage(tr("channels.csv and summary.json written to %1").arg(folder),
@@ -158,9 +155,11 @@ bool MainWindow::exportResults(const QString& folder) {
 bool MainWindow::mayDiscard() {
     if (!document_.isModified() || !options_.asksQuestions)
         return true;
-    const auto answer = QMessageBox::question(
-        this, tr("Unsaved changes"), tr("“%1” has unsaved changes.").arg(document_.name()),
-        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Save);
+    PlainMessage box(QMessageBox::Question, tr("Unsaved changes"),
+                     tr("“%1” has unsaved changes.").arg(document_.name()),
+                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    box.setDefaultButton(QMessageBox::Save);
+    const int answer = box.exec();
     if (answer == QMessageBox::Save)
         return save();
     return answer == QMessageBox::Discard;

@@ -1,6 +1,8 @@
+#include "ui/workspace/help_pages.h"
 #include "ui/workspace/hint_bar.h"
 #include "ui/workspace/main_window.h"
 
+#include <QActionGroup>
 #include <QRegularExpression>
 #include <QSettings>
 
@@ -15,7 +17,7 @@ const auto greetedKey = QStringLiteral("window/hintSeen");
 
 /// The sentence that says what the sample is, after the one that says that it is invented.
 QString firstWords(const QString& notes) {
-    static const QRegularExpression ends(QStringLiteral("(?<=[.;:])\\s+"));
+    static const QRegularExpression ends(QStringLiteral("(?<=[.!?])\\s+"));
     return notes.split(ends, Qt::SkipEmptyParts).value(1, notes);
 }
 
@@ -27,11 +29,14 @@ bool MainWindow::isFirstStart() {
 
 void MainWindow::greet() {
     QSettings().setValue(greetedKey, true);
-    hint_->say(tr("New here? Drag a diamond on the lift curve or a port edge in the section: every "
-                  "plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 "
-                  "explains the pane you are in. Help > First hint brings this line back."),
-               {},
-               {{tr("First steps"), [this] { openHelp(QStringLiteral("first-designer.md")); }}});
+    hint_->say(
+        tr("New here? Drag a diamond on the lift curve or a port edge in the section: every "
+           "plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 "
+           "explains the pane you are in. Help > First hint brings this line back."),
+        {}, {{tr("First steps"), [this] {
+                  const QAction* arrangement = arrangementGroup_->checkedAction();
+                  openHelp(firstStepsIn(arrangement ? arrangement->data().toString() : QString()));
+              }}});
 }
 
 void MainWindow::introduceSample() {

@@ -47,9 +47,8 @@ void MainWindow::askToPrintReport() {
     printer->setCreator(QStringLiteral("Lobewright"));
     QPrintDialog dialog(printer.get(), this);
     if (dialog.exec() == QDialog::Accepted)
-        makeReport(tr("Report printed"), [this, printer](ReportJob& job) {
-            job.print(reportContent(), printer);
-        });
+        makeReport(tr("Report printed"),
+                   [this, printer](ReportJob& job) { job.print(reportContent(), printer); });
 }
 
 } // namespace lobewright::ui

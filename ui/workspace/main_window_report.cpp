@@ -1,13 +1,12 @@
+#include "ui/file_to_write.h"
 #include "ui/last_folder.h"
+#include "ui/plain_message.h"
 #include "ui/report/report_job.h"
 #include "ui/workspace/main_window.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QMenu>
-#include <QMessageBox>
 #include <QProgressDialog>
 #include <QStatusBar>
 
@@ -25,23 +24,20 @@ void MainWindow::addReportAction(QMenu& menu) {
 }
 
 void MainWindow::askForReport() {
-    QString file = QFileDialog::getSaveFileName(this, tr("Write a report"),
-                                                lastFolder() + QLatin1Char('/') +
-                                                    fileStem(document_.name()) + ".pdf",
-                                                tr("Report (*.pdf)"));
-    if (file.isEmpty())
-        return;
-    if (QFileInfo(file).suffix().isEmpty())
-        file += QStringLiteral(".pdf");
-    writeReport(file);
+    const QString file =
+        fileToWrite(this, tr("Write a report"),
+                    lastFolder() + QLatin1Char('/') + fileStem(document_.name()) + ".pdf",
+                    tr("Report (*.pdf)"));
+    if (!file.isEmpty())
+        writeReport(file);
 }
 
 bool MainWindow::reportIsPossible() {
     if (solution_ && solution_->gas)
         return true;
-    QMessageBox::warning(this, tr("No report"),
-                         tr("The gas cycle of this design could not be solved; a report needs "
-                            "its solution. The limits list says why."));
+    warn(this, tr("No report"),
+         tr("The gas cycle of this design could not be solved; a report needs its solution. The "
+            "limits list says why."));
     return false;
 }
 
@@ -87,7 +83,7 @@ void MainWindow::makeReport(const QString& done, const std::function<void(Report
     });
     connect(job, &ReportJob::failed, this, [this, progress](const QString& reason) {
         progress->deleteLater();
-        QMessageBox::warning(this, tr("Report not written"), reason);
+        warn(this, tr("Report not written"), reason);
     });
     progress->show();
     start(*job);

@@ -8,6 +8,7 @@
 #include "ui/workspace/figures_bar.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/playback_bar.h"
+#include "ui/workspace/stale_mark.h"
 
 #include <QLabel>
 #include <QProgressBar>
@@ -21,6 +22,8 @@ namespace lobewright::ui {
 
 namespace {
 constexpr int messageTime = 8000;       // [ms]
+constexpr int wholeWork = 1000;         // of the progress shown
+constexpr int blink = 150;              // [ms] that nobody needs to be told of
 constexpr int restingTime = 150;        // [ms] of a hand after which it may as well be exact
 constexpr int patience = 20;            // [ms] that motion waits for the gas of the same picture
 constexpr double quickSolution = 0.018; // [s]; of slower ones nothing is expected in that time
@@ -48,11 +51,9 @@ void MainWindow::connectSolving() {
     connect(&solver_, &Solver::progressed, this, [this](double fraction, const QString& what) {
         if (!solver_.isBusy())
             return;
-        progress_->setValue(static_cast<int>(1000.0 * fraction));
+        progress_->setRange(0, wholeWork);
+        progress_->setValue(static_cast<int>(wholeWork * fraction));
         progress_->setToolTip(what);
-        progress_->show();
-        cancel_->show();
-        solveState_->setText(tr("Solving"));
     });
     connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
         if (busy)
@@ -61,8 +62,22 @@ void MainWindow::connectSolving() {
         cancel_->hide();
     });
     connect(cancel_, &QToolButton::clicked, this, [this] {
-        solver_.cancel();
-        solveState_->setText(tr("Stopped: shown is an earlier design"));
+        if (solver_.isBusy())
+            stopSolving();
+        else
+            requestSolution(Solver::Pace::settled);
+    });
+    markDue_.setSingleShot(true);
+    markDue_.setInterval(blink);
+    connect(&markDue_, &QTimer::timeout, this, [this] {
+        if (!solver_.isBusy())
+            return;
+        progress_->setRange(0, 0); // until it says how far it is
+        progress_->show();
+        cancel_->setText(tr("Stop"));
+        cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
+        cancel_->show();
+        markOutdated(tr("Results of the earlier input; solving"));
     });
     settle_.setSingleShot(true);
     settle_.setInterval(restingTime);
@@ -99,6 +114,32 @@ void MainWindow::requestSolution(Solver::Pace pace) {
     settlePending_ = pace == Solver::Pace::live;
     settle_.stop();
     solver_.request(document_.design(), document_.revision(), pace);
+    noteOutdated();
+}
+
+void MainWindow::noteOutdated() {
+    // Under the hand each picture follows within a blink, and words would only flicker.
+    if (!settlePending_ || liveSeconds_ > 1e-3 * blink)
+        solveState_->setText(solution_ ? tr("Solving: results are of the earlier input")
+                                       : tr("Solving"));
+    if (!markDue_.isActive())
+        markDue_.start();
+}
+
+void MainWindow::markOutdated(const QString& why) {
+    solveState_->setText(why);
+    solveState_->setAccessibleDescription(why);
+    figuresBar_->setEnabled(false);
+    stale_->mark(why);
+}
+
+void MainWindow::stopSolving() {
+    solver_.cancel();
+    settlePending_ = false;
+    markOutdated(tr("Stopped: results are of the earlier input"));
+    cancel_->setText(tr("Solve"));
+    cancel_->setToolTip(tr("Solve the present input after all"));
+    cancel_->show();
 }
 
 void MainWindow::showGeometryNow() {
@@ -143,6 +184,12 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
     if (revision != document_.revision())
         showGeometryNow();
     solveState_->setText(tr("Solved in %1 ms").arg(seconds * 1e3, 0, 'f', 0));
+    solveState_->setAccessibleDescription({});
+    figuresBar_->setEnabled(true);
+    stale_->hide();
+    markDue_.stop();
+    if (solver_.isBusy())
+        noteOutdated();
     if (settlePending_) {
         liveSeconds_ = seconds;
         settle_.start();
@@ -153,7 +200,8 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
 }
 
 void MainWindow::solutionFailed(const Problems& problems) {
-    solveState_->setText(tr("Not solved: shown is an earlier design"));
+    markDue_.stop();
+    markOutdated(tr("Not solved: results are of the earlier input"));
     statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
 }
 

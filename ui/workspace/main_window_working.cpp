@@ -41,6 +41,7 @@ void MainWindow::showWorking(const QString& figure) {
         split->setSizes({split->height() / 2, split->height() / 2});
     }
     working_->showFigure(figure);
+    figures_->choose(figure);
 }
 
 } // namespace lobewright::ui

@@ -157,6 +157,8 @@ void PaneGrid::enlarge(Pane& pane) {
         column->setVisible(!enlarged_ || column->isAncestorOf(enlarged_));
     if (!enlarged_)
         restoreSizes();
+    // Not to the button: the next key would bring everything back.
+    pane.view()->widget->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace lobewright::ui

@@ -1,5 +1,7 @@
 #include "ui/workspace/solver.h"
 
+#include "ui/faults.h"
+
 #include <chrono>
 
 namespace lobewright::ui {
@@ -99,7 +101,8 @@ void Solver::run() {
 
         JobMonitor monitor(*this, job);
         const auto begin = Clock::now();
-        auto result = work_(job.design, monitor, previous.get(), job.pace);
+        auto result =
+            guardedWork([&] { return work_(job.design, monitor, previous.get(), job.pace); });
         const std::chrono::duration<double> taken = Clock::now() - begin;
         Answer answer{nullptr, {}, taken.count()};
         if (result)

@@ -1,0 +1,624 @@
+#include "core/gas/integration.h"
+
+#include "core/gas/supply.h"
+#include "core/units.h"
+
+#include <boost/math/tools/roots.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lobewright::gas {
+namespace {
+
+constexpr double sameAngle = 1e-12;         ///< [rad]
+constexpr double coldest = 50.0;            ///< [K]; outside, the gas model means nothing
+constexpr double hottest = 8000.0;          ///< [K]
+constexpr long stepLimit = 400000;          ///< steps between two stops
+constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
+/// Where pressures are nearly equal, a looser one would blur the flow between them.
+constexpr double implicitTolerance = 1e-7;
+
+/// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
+std::array<double, cylinderVariables> variableScales(const Model& model) {
+    std::array<double, cylinderVariables> scales{};
+    scales.fill(model.massScale);
+    scales[temperature] = scales[unburntTemperature] = 300.0;
+    scales[knockIntegral] = 1.0;
+    scales[outflowTemperature] = 300.0 * model.massScale;
+    for (const Variable variable : {slugEnthalpy, work, wallHeat, inletEnthalpy, exhaustEnthalpy}) {
+        scales[variable] = model.energyScale;
+    }
+    scales[burntFuel] = model.massScale / model.gas.airFuelRatio;
+    return scales;
+}
+
+PlenumState scalesOfPlenum(const Model& model) {
+    const Supply& supply = model.settings.supply;
+    PlenumState scales{};
+    scales[plenumMass] = ambientDensity(supply, model.gas.air) * supply.plenumVolume;
+    scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
+    scales[blowerWork] = model.energyScale;
+    scales[pressureSum] = supply.ambientPressure;
+    return scales;
+}
+
+/// Events that only tell where a formula bends; a rough integration need not know.
+bool isHint(Event event) {
+    switch (event) {
+    case Event::inletChokes:
+    case Event::exhaustChokes:
+    case Event::motoredPressureCrossed:
+    case Event::fitBreakCrossed:
+    case Event::shortCircuitLimited:
+    case Event::knockReached:
+        return true;
+    default:
+        return false;
+    }
+}
+
+constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
+
+std::size_t sizeOf(std::size_t cylinders, bool plenum) {
+    return cylinders * cylinderVariables + (plenum ? plenumVariables : 0);
+}
+
+std::vector<VariableRange> coupledRanges(std::size_t cylinders, bool plenum) {
+    std::vector<VariableRange> ranges;
+    for (std::size_t k = 0; k < cylinders; ++k) {
+        const int first = static_cast<int>(k) * cylinderVariables;
+        ranges.push_back({first, first + coupledVariables});
+    }
+    if (plenum) {
+        const int first = static_cast<int>(cylinders) * cylinderVariables;
+        ranges.push_back({first, first + plenumTemperature + 1});
+    }
+    return ranges;
+}
+
+std::vector<int> stiffVariables(std::size_t cylinders, bool plenum) {
+    std::vector<int> indices;
+    for (std::size_t k = 0; k < cylinders; ++k) {
+        for (const Variable variable : {airMass, productsMass, temperature}) {
+            indices.push_back(static_cast<int>(k) * cylinderVariables + variable);
+        }
+    }
+    if (plenum) {
+        const int offset = static_cast<int>(cylinders) * cylinderVariables;
+        indices.push_back(offset + plenumMass);
+        indices.push_back(offset + plenumTemperature);
+    }
+    return indices;
+}
+
+} // namespace
+
+Integration::Methods::Methods(std::size_t cylinders, bool plenum)
+    : explicitly(static_cast<int>(sizeOf(cylinders, plenum)), coupledRanges(cylinders, plenum)),
+      implicitly(static_cast<int>(sizeOf(cylinders, plenum)), stiffVariables(cylinders, plenum),
+                 coupledRanges(cylinders, plenum)) {
+    const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, plenum).size());
+    derivatives.setZero(stiff, stiff);
+}
+
+Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
+    : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
+      plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
+    plenumRecord.constant = supply;
+    plenumRecord.pressurePerState =
+        model.gas.air.gasConstant() / model.settings.supply.plenumVolume;
+    if (withPlenum) {
+        plenumRecord.begin.reserve(reservedSteps);
+        plenumRecord.length.reserve(reservedSteps);
+        plenumRecord.coefficients.reserve(2 * StepRecord::terms * reservedSteps);
+    }
+}
+
+double Integration::supplyPressure() const {
+    return hasPlenum_
+               ? plenumRecord.pressurePerState * plenum[plenumMass] * plenum[plenumTemperature]
+               : constant_.pressure;
+}
+
+void Integration::gather() {
+    const std::size_t count = cylinders.size();
+    while (methodsOf_.size() <= count) {
+        methodsOf_.emplace_back();
+    }
+    if (!methodsOf_[count]) {
+        methodsOf_[count] = std::make_unique<Methods>(count, hasPlenum_);
+    }
+    methods_ = methodsOf_[count].get();
+    const std::size_t needed = sizeOf(count, hasPlenum_);
+    for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_, &scratchRates_}) {
+        values->resize(needed);
+    }
+    offsets_.resize(count);
+    for (std::size_t k = 0; k < count; ++k) {
+        std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
+        offsets_[k] = cylinders[k]->angle;
+    }
+    if (hasPlenum_) {
+        std::copy(plenum.begin(), plenum.end(), variables(count));
+    }
+    x_ = 0.0;
+}
+
+void Integration::scatter() {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        std::copy_n(variables(k), cylinderVariables, cylinders[k]->y.begin());
+        cylinders[k]->angle = offsets_[k] + x_;
+    }
+    if (hasPlenum_) {
+        std::copy_n(variables(cylinders.size()), plenumVariables, plenum.begin());
+    }
+}
+
+std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
+    tolerance_ = relativeTolerance;
+    slack_ = 0.1 * relativeTolerance;
+    rough_ = relativeTolerance > roughTolerance;
+    gather();
+    refresh();
+    const double from = theta;
+    if (auto problem = integrateTo(length)) {
+        return problem;
+    }
+    scatter();
+    theta = from + length;
+    return std::nullopt;
+}
+
+std::optional<Problem> Integration::followTo(double angle, double relativeTolerance) {
+    RunningCylinder& cylinder = *cylinders.front();
+    while (cylinder.angle < angle - sameAngle) {
+        const double stop = std::min(angle, cylinder.nextStopAngle());
+        if (auto problem = advance(stop - cylinder.angle, relativeTolerance)) {
+            return problem;
+        }
+        cylinder.angle = stop;
+        cylinder.applyStops(supplyPressure());
+    }
+    return std::nullopt;
+}
+
+SupplyState Integration::supplyOf(const double* y) const {
+    if (!hasPlenum_) {
+        return constant_;
+    }
+    const double* p = y + cylinders.size() * cylinderVariables;
+    return {plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
+            model_->freshStream(p[plenumTemperature])};
+}
+
+/// dm = ṁ_b − Σ ṁ_k, dU = ṁ_b·h(T_in) − Σ ṁ_k·h(T), adiabatic.
+void Integration::plenumRates(const double* y, double fresh, const SupplyState& supply,
+                              double* dy) const {
+    const double* p = y + cylinders.size() * cylinderVariables;
+    double* rate = dy + cylinders.size() * cylinderVariables;
+    const Supply& settings = model_->settings.supply;
+    const GasGroup& air = model_->gas.air;
+    const double blown = blowerFlow(settings, air, model_->omega) / model_->omega;
+    const Compression compression = compress(settings, air, supply.pressure);
+    const double inlet =
+        std::min(compression.outletTemperature,
+                 settings.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    const double t = p[plenumTemperature];
+    const double r = air.gasConstant();
+    rate[plenumMass] = blown - fresh;
+    rate[plenumTemperature] =
+        (blown * (air.enthalpy(inlet) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
+        (p[plenumMass] * (air.heat(t) - r));
+    rate[blowerWork] = blown * compression.work;
+    rate[pressureSum] = supply.pressure;
+    rate[temperatureSum] = t;
+}
+
+void Integration::rates(double x, const double* y, double* dy) {
+    const SupplyState supply = supplyOf(y);
+    double fresh = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        cylinder.equations.rates(offsets_[k] + x, y + k * cylinderVariables, cylinder.memory,
+                                 supply, dy + k * cylinderVariables, cylinder.observed);
+        fresh += cylinder.weight * cylinder.observed.freshRate;
+    }
+    if (hasPlenum_) {
+        plenumRates(y, fresh, supply, dy);
+    }
+    cylinderEvaluations_ += static_cast<long>(cylinders.size());
+}
+
+void Integration::refresh() {
+    ++effort_.restartEvaluations;
+    rates(x_, y_.data(), dy_.data());
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        const Observed& seen = cylinder.observed;
+        if (cylinder.hintsStale) {
+            Mode& mode = cylinder.memory.mode;
+            mode.inletChoked = seen.inletChoking < 0.0;
+            mode.exhaustChoked = seen.exhaustChoking < 0.0;
+            mode.freshLimitsShortCircuit = seen.shortCircuit >= 0.0;
+            mode.hot = variables(k)[temperature] >= fitBreak;
+            cylinder.hintsStale = false;
+        }
+        cylinder.written->modeChanges.push_back(
+            {offsets_[k] + x_ - model_->start, cylinder.memory});
+    }
+    settle();
+    beginStretch();
+    if (keepRestarts) {
+        restarts.push_back({offsets_[0] + x_, {}, cylinders[0]->memory});
+        std::copy_n(variables(0), cylinderVariables, restarts.back().y.begin());
+    }
+}
+
+void Integration::settle() {
+    relaxation_ = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        cylinder.margins =
+            cylinder.equations.margins(variables(k), cylinder.memory, cylinder.observed);
+        if (cylinder.memory.mode.portsOpen()) {
+            relaxation_ = std::max(relaxation_, cylinder.observed.relaxation());
+        }
+        if (stiff_) {
+            cylinder.settled = cylinder.observed;
+        }
+    }
+    if (hasPlenum_) {
+        relaxation_ = std::max(relaxation_, plenumRelaxation());
+    }
+}
+
+/// Rate at which the plenum's pressure answers to what the cylinders draw [1/rad].
+double Integration::plenumRelaxation() const {
+    double draw = 0.0;
+    for (const RunningCylinder* cylinder : cylinders) {
+        if (cylinder->memory.mode.inlet == InletFlow::fresh) {
+            draw += cylinder->weight * cylinder->observed.inletResponse.outerSlope;
+        }
+    }
+    const double* p = &y_[cylinders.size() * cylinderVariables];
+    return draw * model_->gas.air.heatRatio(p[plenumTemperature]) * plenumRecord.pressurePerState *
+           p[plenumTemperature];
+}
+
+/// An explicit step is stable up to about 3.3/rate. Where that would take hundreds of steps to the
+/// next stop, an implicit method is cheaper.
+void Integration::chooseMethod(double stop) {
+    constexpr double enter = 100.0;
+    constexpr double leave = 20.0;
+    const double relaxations = relaxation_ * (stop - x_);
+    if (!stiff_ && relaxations > enter) {
+        stiff_ = true;
+        for (RunningCylinder* cylinder : cylinders) {
+            cylinder->settled = cylinder->observed;
+        }
+    } else if (stiff_ && relaxations < leave) {
+        stiff_ = false;
+        h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
+    }
+}
+
+/// Step sizes differ from one smooth stretch to the next, but windows are much alike: each stretch
+/// begins with the size that suited its first step before. What is known is kept as long as it
+/// serves, so that windows in turn are divided alike and their states comparable.
+void Integration::beginStretch() {
+    const std::size_t stretch = stretch_++;
+    if (stretch >= firstSteps_.size()) {
+        firstSteps_.resize(stretch + 1);
+    }
+    const FirstStep& known = firstSteps_[stretch];
+    if (known.size > 0.0 && known.implicit == stiff_) {
+        h_ = known.size * std::pow(tolerance_ / known.tolerance, known.implicit ? 0.25 : 0.2);
+    }
+    firstStepPending_ = true;
+    firstStepFailed_ = false;
+}
+
+void Integration::noteFirstStep(double suitable) {
+    if (!firstStepPending_) {
+        return;
+    }
+    firstStepPending_ = false;
+    FirstStep& known = firstSteps_[stretch_ - 1];
+    if (firstStepFailed_ || known.tolerance != tolerance_ || known.implicit != stiff_) {
+        known = {suitable, tolerance_, stiff_};
+    }
+}
+
+void Integration::setWeights(double relativeTolerance) {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        double* weights = &weights_[k * cylinderVariables];
+        for (std::size_t i = 0; i < cylinderVariables; ++i) {
+            weights[i] = relativeTolerance * scales_[i];
+        }
+        weights[temperature] = relativeTolerance * std::fabs(variables(k)[temperature]);
+    }
+    for (std::size_t i = 0; hasPlenum_ && i < plenumVariables; ++i) {
+        weights_[cylinders.size() * cylinderVariables + i] = relativeTolerance * plenumScales_[i];
+    }
+}
+
+double Integration::tryStep(double h) {
+    const auto evaluate = [this](double x, const double* y, double* dy) {
+        ++effort_.stepEvaluations;
+        rates(x, y, dy);
+    };
+    setWeights(!stiff_ ? tolerance_ : std::min(tolerance_, implicitTolerance));
+    if (!stiff_) {
+        methods_->explicitly.attempt(evaluate, x_, h, y_.data(), dy_.data());
+        return methods_->explicitly.error(weights_.data());
+    }
+    findStiffDerivatives();
+    if (!methods_->implicitly.attempt(evaluate, x_, h, y_.data(), dy_.data(), methods_->derivatives,
+                                      weights_.data())) {
+        return std::numeric_limits<double>::infinity();
+    }
+    return methods_->implicitly.error(weights_.data());
+}
+
+std::optional<Problem> Integration::integrateTo(double stop) {
+    long steps = 0;
+    while (x_ < stop) {
+        chooseMethod(stop);
+        const double remaining = stop - x_;
+        double h = std::min(h_, 0.5 * remaining);
+        if (h_ >= 0.9 * remaining) {
+            h = remaining;
+        }
+        const double error = tryStep(h);
+        if (!(error <= 1.0)) {
+            shortenStep(h, error);
+            if (h_ < 1e-13 * model_->period()) {
+                return impossibleState().value_or(stalled());
+            }
+            continue;
+        }
+        const std::optional<Crossing> crossing = firstCrossing(h);
+        if (crossing && crossing->share < 1.0) {
+            if (crossing->share > 0.0 && !takePartOfStep(crossing->share * h)) {
+                continue;
+            }
+        } else {
+            adaptStep(h, error, h == remaining);
+            accept(h, h == remaining ? stop : x_ + h);
+        }
+        if (crossing) {
+            change(*crossing);
+        }
+        if (auto problem = impossibleState()) {
+            return problem;
+        }
+        if (++steps > stepLimit) {
+            return stalled();
+        }
+    }
+    return std::nullopt;
+}
+
+bool Integration::takePartOfStep(double h) {
+    if (!std::isfinite(tryStep(h))) {
+        h_ = 0.5 * h;
+        return false;
+    }
+    accept(h, x_ + h);
+    firstStepPending_ = false;
+    return true;
+}
+
+void Integration::shortenStep(double h, double error) {
+    firstStepFailed_ = true;
+    if (!std::isfinite(error)) {
+        h_ = 0.25 * h;
+        return;
+    }
+    const double power = !stiff_ ? -0.2 : -0.25;
+    h_ = h * std::clamp(0.9 * std::pow(error, power), 0.1, 0.9);
+}
+
+/// Step size for the next step. [Hairer, Nørsett & Wanner, §II.4; PI control after Hairer & Wanner,
+/// §IV.2, for the explicit method]
+void Integration::adaptStep(double h, double error, bool cutShort) {
+    const double bounded = std::max(error, 1e-8);
+    const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
+                                  : 0.9 * std::pow(bounded, -0.25);
+    const double next = h * std::clamp(factor, 0.2, 5.0);
+    noteFirstStep(next);
+    h_ = cutShort ? std::max(h_, next) : next;
+    lastError_ = std::max(error, 1e-4);
+}
+
+/// Changes the equations of a cylinder where it stands.
+void Integration::change(const Crossing& crossing) {
+    scatter();
+    crossing.cylinder->toggle(static_cast<Event>(crossing.event));
+    crossing.cylinder->lastEvent = crossing.cylinder->angle;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
+    }
+    refresh();
+}
+
+void Integration::accept(double h, double end) {
+    ++(stiff_ ? effort_.implicitSteps : effort_.explicitSteps);
+    recordStep(h);
+    std::copy_n(step().end(), y_.size(), y_.begin());
+    std::copy_n(step().endRates(), y_.size(), dy_.begin());
+    x_ = end;
+    settle();
+}
+
+void Integration::recordStep(double h) {
+    double r[StepRecord::terms];
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        StepRecord& steps = cylinders[k]->written->steps;
+        steps.begin.push_back(offsets_[k] + x_ - model_->start);
+        steps.length.push_back(h);
+        for (const Variable variable : {airMass, productsMass, temperature}) {
+            step().denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
+            steps.coefficients.insert(steps.coefficients.end(), r, r + StepRecord::terms);
+        }
+    }
+    if (hasPlenum_) {
+        plenumRecord.begin.push_back(theta + x_);
+        plenumRecord.length.push_back(h);
+        for (const int variable : {plenumMass, plenumTemperature}) {
+            step().denseCoefficients(
+                static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
+            plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
+                                             r + StepRecord::terms);
+        }
+    }
+}
+
+std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
+    std::optional<Crossing> first;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        const Margins end = cylinder.equations.margins(step().end() + k * cylinderVariables,
+                                                       cylinder.memory, cylinder.observed);
+        for (int event = 0; event < eventCount; ++event) {
+            const auto index = static_cast<std::size_t>(event);
+            if (end[index] >= -slack_ || (rough_ && isHint(static_cast<Event>(event)))) {
+                continue;
+            }
+            // already past: change at once, but only once at the same angle
+            const bool again = offsets_[k] + x_ - cylinder.lastEvent <= sameAngle;
+            const double share = cylinder.margins[index] > 0.0
+                                     ? crossingShare(cylinder, k, event, h)
+                                     : (again ? 1.0 : 0.0);
+            if (!first || share < first->share) {
+                first = Crossing{&cylinder, event, share};
+            }
+        }
+    }
+    return first;
+}
+
+double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, int event,
+                                  double h) {
+    double own[judgedVariables][DenseStep::denseTerms];
+    double outside[2][DenseStep::denseTerms];
+    const int first = static_cast<int>(index) * cylinderVariables;
+    const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
+    for (int i = 0; i < judgedVariables; ++i) {
+        step().denseCoefficients(first + i, own[i]);
+    }
+    for (int i = 0; hasPlenum_ && i < 2; ++i) {
+        step().denseCoefficients(static_cast<int>(plenumOffset) + i, outside[i]);
+    }
+    const auto margin = [&](double s) {
+        double* y = scratch_.data() + first;
+        for (std::size_t i = 0; i < judgedVariables; ++i) {
+            y[i] = denseValue(own[i], s);
+        }
+        for (std::size_t i = 0; hasPlenum_ && i < 2; ++i) {
+            scratch_[plenumOffset + i] = denseValue(outside[i], s);
+        }
+        Observed observed;
+        cylinder.equations.rates(offsets_[index] + x_ + s * h, y, cylinder.memory,
+                                 supplyOf(scratch_.data()), scratchRates_.data(), observed);
+        ++cylinderEvaluations_;
+        return cylinder.equations.margins(y, cylinder.memory,
+                                          observed)[static_cast<std::size_t>(event)];
+    };
+    const double start = cylinder.margins[static_cast<std::size_t>(event)];
+    const double end = margin(1.0);
+    if (!(end < 0.0)) {
+        return 1.0;
+    }
+    std::uintmax_t iterations = 40;
+    const auto bracket = boost::math::tools::toms748_solve(
+        margin, 0.0, 1.0, start, end, [](double a, double b) { return std::fabs(b - a) < 1e-11; },
+        iterations);
+    return bracket.second;
+}
+
+/// ∂f/∂y as far as the flow through the ports answers to the pressures on both sides: each flow
+/// changes the state of the cylinder, and of the plenum where fresh gas is drawn from it.
+void Integration::findStiffDerivatives() {
+    Eigen::MatrixXd& derivatives = methods_->derivatives;
+    derivatives.setZero();
+    const auto plenumColumn = static_cast<Eigen::Index>(cylinders.size()) * stiffCount;
+    double plenumGradient[2] = {0.0, 0.0};
+    double drawEffect[2] = {0.0, 0.0};
+    if (hasPlenum_) {
+        const double* p = &y_[cylinders.size() * cylinderVariables];
+        const double pressure = supplyOf(y_.data()).pressure;
+        const double t = p[plenumTemperature];
+        const double r = model_->gas.air.gasConstant();
+        plenumGradient[0] = pressure / p[plenumMass];
+        plenumGradient[1] = pressure / t;
+        drawEffect[0] = -1.0;
+        drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const RunningCylinder& cylinder = *cylinders[k];
+        const Observed& seen = cylinder.settled;
+        const auto first = static_cast<Eigen::Index>(k) * stiffCount;
+        const double gradient[stiffCount] = {seen.pressurePerAir, seen.pressurePerProducts,
+                                             seen.pressurePerKelvin};
+        const bool draws = hasPlenum_ && cylinder.memory.mode.inlet == InletFlow::fresh;
+        for (const PortResponse* port : {&seen.inletResponse, &seen.exhaustResponse}) {
+            const double effect[stiffCount] = {1.0 - port->products, port->products,
+                                               port->energy / seen.heatCapacity};
+            for (int j = 0; j < stiffCount; ++j) {
+                const double slope = port->slope * gradient[j];
+                for (int i = 0; i < stiffCount; ++i) {
+                    derivatives(first + i, first + j) += effect[i] * slope;
+                }
+                if (draws && port == &seen.inletResponse) {
+                    derivatives(plenumColumn, first + j) += cylinder.weight * drawEffect[0] * slope;
+                    derivatives(plenumColumn + 1, first + j) +=
+                        cylinder.weight * drawEffect[1] * slope;
+                }
+            }
+            if (!hasPlenum_ || port != &seen.inletResponse) {
+                continue;
+            }
+            for (int j = 0; j < 2; ++j) {
+                const double slope = port->outerSlope * plenumGradient[j];
+                for (int i = 0; i < stiffCount; ++i) {
+                    derivatives(first + i, plenumColumn + j) += effect[i] * slope;
+                }
+                for (int i = 0; draws && i < 2; ++i) {
+                    derivatives(plenumColumn + i, plenumColumn + j) +=
+                        cylinder.weight * drawEffect[i] * slope;
+                }
+            }
+        }
+    }
+}
+
+std::optional<Problem> Integration::impossibleState() {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* y = variables(k);
+        const double mass = y[airMass] + y[productsMass];
+        if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
+            return Problem{"", fmt::format("the gas ran out of every range at {:.1f}° of the "
+                                           "shaft: {:.4g} K, {:.4g} mg in the chamber",
+                                           (offsets_[k] + x_) / units::degree, y[temperature],
+                                           mass / units::milligram)};
+        }
+    }
+    if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
+        return Problem{"/gas/supply/plenum_cm3",
+                       "the plenum ran empty: the cylinders take all that the blower delivers at "
+                       "once; the plenum must hold more"};
+    }
+    return std::nullopt;
+}
+
+Problem Integration::stalled() const {
+    return {"", fmt::format("the gas equations could not be followed past {:.3f}° of the shaft: "
+                            "the steps became too small",
+                            (offsets_.empty() ? theta + x_ : offsets_[0] + x_) / units::degree)};
+}
+
+} // namespace lobewright::gas

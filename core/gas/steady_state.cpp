@@ -1,0 +1,134 @@
+#include "core/gas/steady_state.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::gas {
+namespace {
+
+/// Until the state changes less than `until`, the integrator may be as loose as `tolerance`.
+struct Stage {
+    double tolerance, until;
+};
+constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir and on a plenum
+/// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
+/// its direction the map has kinks, around which the acceleration may circle for ever.
+constexpr int acceleratedPeriods = 25, plainPeriods = 15;
+/// Periods in which the best change has not halved, after which no better is to be had.
+constexpr int patience = 20;
+/// Where the acceleration sees the answer farther from a state than this, the state only seems to
+/// repeat: a large plenum fills slowly.
+constexpr double mostDistance = 1e-5;
+constexpr double leastAir = 1e-3; ///< less than this share of the charge is none
+constexpr int airlessPeriods = 6; ///< in a row, after which the engine is taken to be dead
+
+Problem noAir(double share) {
+    return {"",
+            fmt::format("no air for the engine to burn ({:.2g} of the charge is fresh): look at "
+                        "the ports, the supply and the exhaust pressure",
+                        share)};
+}
+
+/// Whether the search gets anywhere.
+class Progress {
+  public:
+    explicit Progress(int windows) : patience_(windows) {}
+    void note(int period, double change) {
+        if (change < 0.5 * best_) {
+            best_ = change;
+            since_ = period;
+        }
+    }
+    bool stands(int period) const { return period - since_ >= patience_; }
+
+  private:
+    int patience_; ///< windows in which the best change may stay what it was
+    double best_ = 1e300;
+    int since_ = 0;
+};
+
+} // namespace
+
+Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& monitor, bool near) {
+    SteadySearch search;
+    const int windows = cylinders_.windowsPerPeriod();
+    search.asked = options.steadyTolerance;
+    const int most = options.maxPeriods * windows;
+    double tolerance =
+        near ? options.relativeTolerance : std::max(approach.tolerance, options.relativeTolerance);
+    const long last = cylinders_.rateEvaluations() + options.maxEvaluations;
+    int airless = 0;
+    bool comparable = false;
+    Progress progress(patience), approaching(8 + windows);
+    double trust = 1.0; ///< in what the plenum is foreseen to become
+    while (search.windows < most && cylinders_.rateEvaluations() <= last) {
+        const Eigen::VectorXd from = state.scaled(model_);
+        const CoupledCylinders::State before = state;
+        if (auto problem = cylinders_.advance(state, tolerance)) {
+            return *problem;
+        }
+        ++search.windows;
+        const bool exact = tolerance <= options.relativeTolerance;
+        if (!exact) {
+            cylinders_.foreseePlenum(before, state, trust);
+        }
+        const Eigen::VectorXd mapped = state.scaled(model_);
+        search.change = (mapped - from).cwiseAbs().maxCoeff();
+        const double share = cylinders_.airShare();
+        airless = share < leastAir ? airless + 1 : 0;
+        const bool plain =
+            search.windows / windows % (acceleratedPeriods + plainPeriods) >= acceleratedPeriods;
+        Eigen::VectorXd predicted = mapped;
+        if (plain) {
+            acceleration.restart();
+        } else {
+            predicted = acceleration.next(from, mapped, comparable);
+        }
+        const double distance = (predicted - from).cwiseAbs().maxCoeff();
+        search.steady = exact && search.change < search.asked && distance < mostDistance;
+        if (!search.steady && exact && search.change < goodEnough) {
+            search.rough = search.steady = progress.stands(search.windows);
+        }
+        if (airless >= airlessPeriods * windows || (search.steady && airless > 0)) {
+            return noAir(share);
+        }
+        if (search.steady) {
+            return search;
+        }
+        ++search.unsteady;
+        const double done = std::log(search.change) / std::log(search.asked);
+        if (!monitor.step(std::clamp(done, 0.0, 1.0),
+                          fmt::format("gas cycle {}", search.windows))) {
+            return Problem{"", "cancelled"};
+        }
+        approaching.note(search.windows, search.change);
+        if (approaching.stands(search.windows)) {
+            trust *= 0.3;
+            approaching = Progress(8 + windows);
+            approaching.note(search.windows, search.change);
+        }
+        if (exact) {
+            progress.note(search.windows, std::max(search.change, 0.1 * distance));
+        }
+        std::optional<CoupledCylinders::State> next = state.with(predicted, model_);
+        comparable = !plain;
+        if (!exact && search.change < approach.until) {
+            tolerance = options.relativeTolerance;
+            comparable = false;
+        }
+        if (!next) {
+            acceleration.restart();
+            next = state.with(mapped, model_);
+        }
+        if (!next) {
+            return Problem{"", "the gas ran out of every range at the last port closing"};
+        }
+        state = *next;
+    }
+    search.rough = search.steady = search.change < goodEnough;
+    return search;
+}
+
+} // namespace lobewright::gas

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/mechanism/opposed_pair.h"
+
+#include <optional>
+
+/// Gaps between moving parts that are no part of the gas or force calculation.
+namespace lobewright::mechanism {
+
+/// The tightest place between the rollers of neighbouring cylinders.
+struct RollerGap {
+    double gap = 0.0;           ///< [m]; < 0: they meet by that much
+    double angle = 0.0;         ///< between the two cylinders [rad]
+    double theta = 0.0;         ///< a shaft angle at which both rollers stand at one height [rad]
+    double largestRadius = 0.0; ///< of a roller that would just touch its neighbour [m]
+};
+/// Rollers with radial axes come nearest at the inner edges of their faces: between axes an angle Δ
+/// apart, at one height, the gap is 2·(ρ_in·sin(Δ/2) − r·cos(Δ/2)), and it is larger at unequal
+/// heights. The lifts of two cylinders on one track have the same mean, so that they are equal
+/// somewhere in every period: the motion never saves what the circle does not. Absent with a single
+/// cylinder.
+std::optional<RollerGap> tightestRollerGap(const OpposedPair& pair);
+
+/// From crown to roller axis as the parts need it [m]: behind a skirt of this length [m] the
+/// roller, and the rim over the pull flank of a closed track, whose plane lies the stroke, the
+/// roller radius and `rimThickness` [m] inward of the roller axis at outer dead centre; and a fifth
+/// of the roller radius as clearance [own estimate].
+double crownToRollerAxis(const Mechanism& mechanism, double skirtLength, double stroke,
+                         double rimThickness);
+
+} // namespace lobewright::mechanism
