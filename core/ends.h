@@ -1,6 +1,6 @@
 #pragma once
 
-#include <concepts>
+#include <type_traits>
 
 namespace lobewright {
 
@@ -24,7 +24,7 @@ struct PerEnd {
 
 /// The same of values that have no default: both must be given.
 template <class T>
-requires(!std::default_initializable<T>) struct PerEnd<T> {
+requires(!std::is_default_constructible_v<T>) struct PerEnd<T> {
     T inlet;
     T exhaust;
     T& operator[](End end) { return end == End::inlet ? inlet : exhaust; }
