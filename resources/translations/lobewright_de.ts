@@ -7117,6 +7117,558 @@
         <source>without bowls a piston or track has to move by %1 mm</source>
         <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is no fuel of the program; it must be one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not of the form key=value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 %3 %4 draft %5  %6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; it must be a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is given twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m/s/(2·%2 mm·%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm too large; the nearest is %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm too long; the nearest is %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be given with %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be positive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 … %2 % of the Wiebe function</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1/(%2 bar · %3 rpm · %4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1/2 − %2 mm/2 − %3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1° … %2° cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.37·%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.65·%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1.3·%1 kN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>24 N/mm²·2·%1 mm·%2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3.5 kg/dm³·(%1 mm)³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Benson and Brandham %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore from displacement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore from displacement and stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore from power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Combustion duration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Default of the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Displacement from bore and stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Displacement from power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draft from a duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dwell at inner dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dwell at outer dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dynamic rating of the roller bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Excess-air ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust back pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust ports, share of the circumference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Geometric; the lower one where two are published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the exhaust ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the inlet ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Helix pitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inlet port height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inlet ports, share of the circumference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lobes of the tracks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the engine, over everything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piston mass with roller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pitch radius from outer diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power from torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rating life of the rollers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting between the ratios</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting between the two compression ratios</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed from piston speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed from power and torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start of combustion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Static rating of the roller bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke from bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke from displacement and bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke of one piston</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>V = P/(p_me·n·lobes)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the compression can be adjusted: the other end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of the exhaust ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of the inlet ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within the limits on its size the engine has %1 kW</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a duty must give its power or its torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after compression and some cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ambient and the silencer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the rated point; the published figure may be the highest at another speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band of the claims check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blowdown time-area %1 s/m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brake power %1 kW at the rated speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by charging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by fuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice for cam mechanisms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice with opposed pistons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1, ch. %2 and %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1, §%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>definition of mean effective pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>displacement, then mixing (uniflow)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>follows from combustion, wall heat and friction, which are not fitted to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half the charge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>help of the input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line contact [Johnson %1]; allowable stress common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle of what engines of this class ordinarily reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle of what engines ordinarily run at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>n = c_m/(%1·S·lobes)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nominal contact stress %1 MPa at the rated point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one, two and three lobes are compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other liquid fuels and methane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own estimate on opposed-piston engines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own estimate on pistons of engines; common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>perfect mixing … displacement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published at %1; the draft is fitted at the rated speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see the help of the input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of the circumference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some %1 % of the duration before inner dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed, stroke and lobes give another; they were taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the crowns would meet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fuel of such engines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the highest torque lies at a speed that is not published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the life must be positive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nearest is %1 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the published band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the roller stands out over the bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the supply pressure is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time-area %1 s/m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>typical full-complement track rollers, general values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to %1 % more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual for the fuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wall w = %1 mm + %2 … %3 B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>z = V/%1 dm³, from %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ε = %1 at %2°, %3 at 0°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ε = V_max/V_min with both pistons in their phase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ε(Δ) = lower compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>∛(2·%1 cm³/(π·%2·0.65))</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -7188,12 +7740,8 @@
         <translation>Zeigt Versionsangaben an.</translation>
     </message>
     <message>
-        <source>lobewright: no display can be opened. Start it in a graphical session, or use lobewright-cli, which needs none.</source>
-        <translation>lobewright: Es lässt sich keine Anzeige öffnen. In einer grafischen Sitzung starten oder lobewright-cli verwenden, das keine braucht.</translation>
-    </message>
-    <message>
-        <source>Only one design can be opened.</source>
-        <translation>Es lässt sich nur ein Entwurf öffnen.</translation>
+        <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7424,6 +7972,13 @@
     <message>
         <source>Move knot %1 (%2)</source>
         <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 <context>
@@ -12818,13 +13373,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>LoadDesign</name>
-    <message>
-        <source>Reading %1</source>
-        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 </TS>
