@@ -7119,555 +7119,555 @@
     </message>
     <message>
         <source>&quot;%1&quot; is no fuel of the program; it must be one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Kraftstoff des Programms; möglich sind %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Schlüssel einer Aufgabe; der nächste ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not of the form key=value</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ hat nicht die Form Schlüssel=Wert</translation>
     </message>
     <message>
         <source>%1 %2 %3 %4 draft %5  %6</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 %3 %4 Entwurf %5  %6</translation>
     </message>
     <message>
         <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zylinder mit %2 mm Bohrung und zweimal %3 mm Kolbenhub haben %4 cm³; Bohrung, Hub und Zylinderzahl wurden übernommen</translation>
     </message>
     <message>
         <source>%1 is &quot;%2&quot;; it must be a number</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist „%2“; es muss eine Zahl sein</translation>
     </message>
     <message>
         <source>%1 is given twice</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zweimal angegeben</translation>
     </message>
     <message>
         <source>%1 m/s/(2·%2 mm·%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s/(2·%2 mm·%3)</translation>
     </message>
     <message>
         <source>%1 mm too large; the nearest is %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm zu groß; am nächsten kommt %2 mm</translation>
     </message>
     <message>
         <source>%1 mm too long; the nearest is %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm zu lang; am nächsten kommt %2 mm</translation>
     </message>
     <message>
         <source>%1 must be given with %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 muss zusammen mit %2 angegeben werden</translation>
     </message>
     <message>
         <source>%1 must be positive</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 muss positiv sein</translation>
     </message>
     <message>
         <source>%1 … %2 % of the Wiebe function</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 … %2 % der Wiebe-Funktion</translation>
     </message>
     <message>
         <source>%1/(%2 bar · %3 rpm · %4)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1/(%2 bar · %3 rpm · %4)</translation>
     </message>
     <message>
         <source>%1/2 − %2 mm/2 − %3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1/2 − %2 mm/2 − %3 mm</translation>
     </message>
     <message>
         <source>%1° … %2° cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>%1° … %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1·(π/4)·(%2 mm)²·2·%3 mm</translation>
     </message>
     <message>
         <source>0.37·%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>0.37·%1 mm</translation>
     </message>
     <message>
         <source>0.65·%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>0.65·%1 mm</translation>
     </message>
     <message>
         <source>1.3·%1 kN</source>
-        <translation type="unfinished"></translation>
+        <translation>1.3·%1 kN</translation>
     </message>
     <message>
         <source>24 N/mm²·2·%1 mm·%2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>24 N/mm²·2·%1 mm·%2 mm</translation>
     </message>
     <message>
         <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
-        <translation type="unfinished"></translation>
+        <translation>2·%1 cm³/(π·%2·(%3 mm)²)</translation>
     </message>
     <message>
         <source>3.5 kg/dm³·(%1 mm)³</source>
-        <translation type="unfinished"></translation>
+        <translation>3.5 kg/dm³·(%1 mm)³</translation>
     </message>
     <message>
         <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation type="unfinished"></translation>
+        <translation>B = ∛(%1·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
     </message>
     <message>
         <source>Benson and Brandham %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Benson und Brandham %1</translation>
     </message>
     <message>
         <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blair %1, Kap. %2 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Bore from displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung aus dem Hubraum</translation>
     </message>
     <message>
         <source>Bore from displacement and stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung aus Hubraum und Hub</translation>
     </message>
     <message>
         <source>Bore from power</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung aus der Leistung</translation>
     </message>
     <message>
         <source>Brake thermal efficiency</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiver Wirkungsgrad</translation>
     </message>
     <message>
         <source>Combustion duration</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrennungsdauer</translation>
     </message>
     <message>
         <source>Default of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe des Programms</translation>
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Hubraum aus Bohrung und Hub</translation>
     </message>
     <message>
         <source>Displacement from power</source>
-        <translation type="unfinished"></translation>
+        <translation>Hubraum aus der Leistung</translation>
     </message>
     <message>
         <source>Draft from a duty</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwurf aus einer Aufgabe</translation>
     </message>
     <message>
         <source>Dwell at inner dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Rast im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Dwell at outer dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Rast im äußeren Totpunkt</translation>
     </message>
     <message>
         <source>Dynamic rating of the roller bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Dynamische Tragzahl des Rollenlagers</translation>
     </message>
     <message>
         <source>Excess-air ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftverhältnis</translation>
     </message>
     <message>
         <source>Exhaust back pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgasgegendruck</translation>
     </message>
     <message>
         <source>Exhaust port height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Auslassschlitze</translation>
     </message>
     <message>
         <source>Exhaust ports, share of the circumference</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitze, Anteil am Umfang</translation>
     </message>
     <message>
         <source>Geometric; the lower one where two are published.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geometrisch; das niedrigere, wo zwei veröffentlicht sind.</translation>
     </message>
     <message>
         <source>Height of the exhaust ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Auslassschlitze</translation>
     </message>
     <message>
         <source>Height of the inlet ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Einlassschlitze</translation>
     </message>
     <message>
         <source>Helix pitch</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Inlet port height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Einlassschlitze</translation>
     </message>
     <message>
         <source>Inlet ports, share of the circumference</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschlitze, Anteil am Umfang</translation>
     </message>
     <message>
         <source>Lobes of the tracks</source>
-        <translation type="unfinished"></translation>
+        <translation>Nocken der Kurvenbahnen</translation>
     </message>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Zylinder</translation>
     </message>
     <message>
         <source>Of the engine, over everything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Motors, über alles.</translation>
     </message>
     <message>
         <source>Outer diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Außendurchmesser</translation>
     </message>
     <message>
         <source>Piston mass with roller</source>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenmasse mit Rolle</translation>
     </message>
     <message>
         <source>Pitch radius from outer diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilkreisradius aus dem Außendurchmesser</translation>
     </message>
     <message>
         <source>Power from torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung aus dem Drehmoment</translation>
     </message>
     <message>
         <source>Rated speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenndrehzahl</translation>
     </message>
     <message>
         <source>Rating life of the rollers</source>
-        <translation type="unfinished"></translation>
+        <translation>Nominelle Lebensdauer der Rollen</translation>
     </message>
     <message>
         <source>Setting between the ratios</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellung zwischen den Verhältnissen</translation>
     </message>
     <message>
         <source>Setting between the two compression ratios</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellung zwischen den beiden Verdichtungsverhältnissen</translation>
     </message>
     <message>
         <source>Speed from piston speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl aus der Kolbengeschwindigkeit</translation>
     </message>
     <message>
         <source>Speed from power and torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl aus Leistung und Drehmoment</translation>
     </message>
     <message>
         <source>Start of combustion</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Static rating of the roller bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Statische Tragzahl des Rollenlagers</translation>
     </message>
     <message>
         <source>Stroke from bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub aus der Bohrung</translation>
     </message>
     <message>
         <source>Stroke from displacement and bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub aus Hubraum und Bohrung</translation>
     </message>
     <message>
         <source>Stroke of one piston</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub eines Kolbens</translation>
     </message>
     <message>
         <source>V = P/(p_me·n·lobes)</source>
-        <translation type="unfinished"></translation>
+        <translation>V = P/(p_me·n·Nocken)</translation>
     </message>
     <message>
         <source>Where the compression can be adjusted: the other end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo sich die Verdichtung verstellen lässt: das andere Ende.</translation>
     </message>
     <message>
         <source>Width of the exhaust ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Auslassschlitze</translation>
     </message>
     <message>
         <source>Width of the inlet ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Einlassschlitze</translation>
     </message>
     <message>
         <source>Within the limits on its size the engine has %1 kW</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb der Grenzen seiner Größe leistet der Motor %1 kW</translation>
     </message>
     <message>
         <source>a duty must give its power or its torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
     <message>
         <source>after compression and some cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Verdichtung und etwas Kühlung</translation>
     </message>
     <message>
         <source>ambient and the silencer</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung und Schalldämpfer</translation>
     </message>
     <message>
         <source>at the rated point; the published figure may be the highest at another speed</source>
-        <translation type="unfinished"></translation>
+        <translation>im Nennpunkt; die veröffentlichte Angabe kann der Höchstwert bei anderer Drehzahl sein</translation>
     </message>
     <message>
         <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
-        <translation type="unfinished"></translation>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt %1 %2 MPa beträgt: b ∝ σ²</translation>
     </message>
     <message>
         <source>band of the claims check</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich der Prüfung von Angaben</translation>
     </message>
     <message>
         <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen %1 und %2 bar Versorgungsdruck kommen %3 kW bei %4 bar am nächsten</translation>
     </message>
     <message>
         <source>blowdown time-area %1 s/m</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt des Vorauslasses %1 s/m</translation>
     </message>
     <message>
         <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − %1 bar)/%2 bar·m/s, mindestens %3 s/m</translation>
     </message>
     <message>
         <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen %1 mm, Rollen %2 mm, Pressungswinkel %3 mm</translation>
     </message>
     <message>
         <source>brake power %1 kW at the rated speed</source>
-        <translation type="unfinished"></translation>
+        <translation>effektive Leistung %1 kW bei Nenndrehzahl</translation>
     </message>
     <message>
         <source>by charging</source>
-        <translation type="unfinished"></translation>
+        <translation>nach der Aufladung</translation>
     </message>
     <message>
         <source>by fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Kraftstoff</translation>
     </message>
     <message>
         <source>common practice for cam mechanisms</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis bei Kurvengetrieben</translation>
     </message>
     <message>
         <source>common practice with opposed pistons</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis bei Gegenkolben</translation>
     </message>
     <message>
         <source>common practice; compare Heywood %1</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood %1</translation>
     </message>
     <message>
         <source>common practice; compare Heywood %1, ch. %2 and %3</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood %1, Kap. %2 und %3</translation>
     </message>
     <message>
         <source>common practice; compare Heywood %1, §%2</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood %1, §%2</translation>
     </message>
     <message>
         <source>definition of mean effective pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Definition des effektiven Mitteldrucks</translation>
     </message>
     <message>
         <source>displacement, then mixing (uniflow)</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdrängung, dann Mischung (Gleichstrom)</translation>
     </message>
     <message>
         <source>follows from combustion, wall heat and friction, which are not fitted to it</source>
-        <translation type="unfinished"></translation>
+        <translation>folgt aus Verbrennung, Wandwärme und Reibung, die nicht daran angepasst sind</translation>
     </message>
     <message>
         <source>half the charge</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Ladung</translation>
     </message>
     <message>
         <source>help of the input</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
         <source>line contact [Johnson %1]; allowable stress common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Linienberührung [Johnson %1]; zulässige Pressung übliche Praxis</translation>
     </message>
     <message>
         <source>middle of what engines of this class ordinarily reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
     </message>
     <message>
         <source>middle of what engines ordinarily run at</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
     </message>
     <message>
         <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
-        <translation type="unfinished"></translation>
+        <translation>n = P/(%1π·x·T), x: Drehmoment bei Höchstleistung durch höchstes Drehmoment</translation>
     </message>
     <message>
         <source>n = c_m/(%1·S·lobes)</source>
-        <translation type="unfinished"></translation>
+        <translation>n = c_m/(%1·S·Nocken)</translation>
     </message>
     <message>
         <source>nominal contact stress %1 MPa at the rated point</source>
-        <translation type="unfinished"></translation>
+        <translation>nominelle Kontaktpressung %1 MPa im Nennpunkt</translation>
     </message>
     <message>
         <source>one, two and three lobes are compared</source>
-        <translation type="unfinished"></translation>
+        <translation>ein, zwei und drei Nocken werden verglichen</translation>
     </message>
     <message>
         <source>other liquid fuels and methane</source>
-        <translation type="unfinished"></translation>
+        <translation>andere flüssige Kraftstoffe und Methan</translation>
     </message>
     <message>
         <source>own estimate on opposed-piston engines</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung für Gegenkolbenmotoren</translation>
     </message>
     <message>
         <source>own estimate on pistons of engines; common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
     </message>
     <message>
         <source>own number</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Zahl</translation>
     </message>
     <message>
         <source>perfect mixing … displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>vollkommene Mischung … Verdrängung</translation>
     </message>
     <message>
         <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
         <source>published at %1; the draft is fitted at the rated speed</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
     </message>
     <message>
         <source>see the help of the input</source>
-        <translation type="unfinished"></translation>
+        <translation>siehe Hilfe zur Eingabe</translation>
     </message>
     <message>
         <source>share of the circumference</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Umfang</translation>
     </message>
     <message>
         <source>share of the pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil an der Kurve</translation>
     </message>
     <message>
         <source>some %1 % of the duration before inner dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa %1 % der Dauer vor dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>speed, stroke and lobes give another; they were taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
         <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
-        <translation type="unfinished"></translation>
+        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
     </message>
     <message>
         <source>the crowns would meet</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kolbenböden würden sich berühren</translation>
     </message>
     <message>
         <source>the fuel of such engines</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kraftstoff solcher Motoren</translation>
     </message>
     <message>
         <source>the highest torque lies at a speed that is not published</source>
-        <translation type="unfinished"></translation>
+        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
         <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
-        <translation type="unfinished"></translation>
+        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(%1·sin(π/z)); Rollen frei an der Innenkante, r·%2/sin(π/z) + b/%3; Pressungswinkel %4° an der steilsten Stelle, y′/tan %5°</translation>
     </message>
     <message>
         <source>the life must be positive</source>
-        <translation type="unfinished"></translation>
+        <translation>die Lebensdauer muss positiv sein</translation>
     </message>
     <message>
         <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zeile lautet „%1“; Winkel und Weg müssen innerhalb von ±%2 liegen</translation>
     </message>
     <message>
         <source>the nearest is %1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>am nächsten kommen %1 h</translation>
     </message>
     <message>
         <source>the published band</source>
-        <translation type="unfinished"></translation>
+        <translation>der veröffentlichte Bereich</translation>
     </message>
     <message>
         <source>the roller stands out over the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>die Rolle steht über die Bohrung hinaus</translation>
     </message>
     <message>
         <source>the supply pressure is given</source>
-        <translation type="unfinished"></translation>
+        <translation>der Versorgungsdruck ist gegeben</translation>
     </message>
     <message>
         <source>time-area %1 s/m</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt %1 s/m</translation>
     </message>
     <message>
         <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt je Hubvolumen von %1 s/m bei %2 bar, proportional zum Mitteldruck</translation>
     </message>
     <message>
         <source>typical full-complement track rollers, general values</source>
-        <translation type="unfinished"></translation>
+        <translation>typische vollrollige Laufrollen, allgemeine Werte</translation>
     </message>
     <message>
         <source>up to %1 % more</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zu %1 % mehr</translation>
     </message>
     <message>
         <source>usual for the fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich für den Kraftstoff</translation>
     </message>
     <message>
         <source>wall w = %1 mm + %2 … %3 B</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand w = %1 mm + %2 … %3 B</translation>
     </message>
     <message>
         <source>z = V/%1 dm³, from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>z = V/%1 dm³, von %2 bis %3</translation>
     </message>
     <message>
         <source>ε = %1 at %2°, %3 at 0°</source>
-        <translation type="unfinished"></translation>
+        <translation>ε = %1 bei %2°, %3 bei 0°</translation>
     </message>
     <message>
         <source>ε = V_max/V_min with both pistons in their phase</source>
-        <translation type="unfinished"></translation>
+        <translation>ε = V_max/V_min mit beiden Kolben in ihrer Phase</translation>
     </message>
     <message>
         <source>ε(Δ) = lower compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>ε(Δ) = kleineres Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
-        <translation type="unfinished"></translation>
+        <translation>√(2·%1 cm³/(π·%2·%3 mm))</translation>
     </message>
     <message>
         <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
-        <translation type="unfinished"></translation>
+        <translation>√(4·%1/(π·%2·%3 bar·%4 m/s))</translation>
     </message>
     <message>
         <source>∛(2·%1 cm³/(π·%2·0.65))</source>
-        <translation type="unfinished"></translation>
+        <translation>∛(2·%1 cm³/(π·%2·0.65))</translation>
     </message>
 </context>
 <context>
@@ -7741,7 +7741,7 @@
     </message>
     <message>
         <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
-        <translation type="unfinished"></translation>
+        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung, oder nehmen Sie lobewright-cli, das keine braucht.</translation>
     </message>
 </context>
 <context>

@@ -113,7 +113,7 @@ TEST(Units, ValuesComeBackFromTheScreen) {
     for (const char* name :
          {"mm",  "µm", "mm²", "cm³", "m/s", "N",    "kN",    "N·m",   "bar",  "MPa",
           "GPa", "kW", "kg",  "mg",  "K",   "Pa·s", "1/GPa", "g/kWh", "mm/°", "s/m"}) {
-        const Unit unit = unitFor(QString::fromUtf8(name));
+        const ui::Unit unit = unitFor(QString::fromUtf8(name));
         EXPECT_FALSE(unit.isMetric()) << name;
         for (const double value : {0.1, 95.0, 473.15})
             EXPECT_NEAR(unit.metric(unit.shown(value)), value, 1e-11 * value) << name;
