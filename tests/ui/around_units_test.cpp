@@ -122,7 +122,7 @@ TEST(Units, ValuesComeBackFromTheScreen) {
 
 TEST(Units, TypedInchesAreWholeDecimalsOfAMillimetre) {
     const InInches inches;
-    const Unit length = unitFor(QStringLiteral("mm"));
+    const ui::Unit length = unitFor(QStringLiteral("mm"));
     for (int thousandths = 1; thousandths <= 5000; ++thousandths) {
         const double exact = QString::number(thousandths * 254).toDouble() / 10000.0;
         EXPECT_EQ(length.metric(thousandths / 1000.0), exact) << thousandths;
