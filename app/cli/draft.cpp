@@ -4,6 +4,7 @@
 #include "app/cli/design_input.h"
 #include "app/cli/files.h"
 #include "app/cli/progress.h"
+#include "app/cli/say.h"
 #include "core/design/file.h"
 #include "core/study/claims_check.h"
 #include "core/study/claims_file.h"
@@ -11,7 +12,6 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <cstdio>
 #include <memory>
 
 namespace lobewright::cli {
@@ -27,17 +27,16 @@ struct DraftArguments {
 /// Figures that exclude each other, said before the draft goes on with what it takes.
 void sayConflicts(const std::string& file, const study::Claims& claims) {
     for (const auto& conflict : study::checkClaims(claims).conflicts) {
-        fmt::print(stderr, "{}: {}: {} [{}]\n", file, study::name(conflict.verdict),
-                   conflict.message, conflict.arithmetic);
-        fmt::print(stderr, "    leave one out with --without: {}\n",
-                   fmt::join(conflict.paths, ", "));
+        say("{}: {}: {} [{}]\n", file, study::name(conflict.verdict), conflict.message,
+            conflict.arithmetic);
+        say("    leave one out with --without: {}\n", fmt::join(conflict.paths, ", "));
     }
 }
 
 /// The brief, or the exit status after the reasons have gone to stderr.
 std::variant<draft::Brief, int> readBrief(const DraftArguments& given) {
     if (given.claims.empty() == given.duty.empty()) {
-        fmt::print(stderr, "draft needs either CLAIMS.json or --duty\n");
+        say("draft needs either CLAIMS.json or --duty\n");
         return wrongUsage;
     }
     if (!given.duty.empty()) {
@@ -85,15 +84,15 @@ int makeDraft(const DraftArguments& given) {
         return result;
     }();
     if (wasInterrupted) {
-        fmt::print(stderr, "stopped; nothing was written\n");
+        say("stopped; nothing was written\n");
         return interrupted;
     }
     if (!made) {
-        fmt::print(stderr, "no valid engine has these figures:\n");
+        say("no valid engine has these figures:\n");
         report(given.claims.empty() ? "--duty" : given.claims, made.problems());
         return notSolvable;
     }
-    fmt::print("{}", draft::describe(*made));
+    put("{}", draft::describe(*made));
     return out.write(design::writeDesign(made->design));
 }
 

@@ -102,7 +102,7 @@ class Contract : public CliTest {
     }
     void addClaims() {
         const Outcome claims = run("claims '" + test::sourceFolder() +
-                                   "/samples/claims/eight-piston-barrel.claims.json' --json");
+                                   "/samples/claims/irrigation-set.claims.json' --json");
         const json report = json::parse(claims.out);
         for (const auto& [key, rows] : report.items()) {
             names_["claims"].insert(key);
