@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
+#include <fstream>
 #include <map>
 #include <set>
 #include <string>
@@ -100,9 +101,15 @@ class Contract : public CliTest {
             }
         }
     }
+    /// Of the sample with some figures in units of the trade, which add the findings of conversion.
     void addClaims() {
-        const Outcome claims = run("claims '" + test::sourceFolder() +
-                                   "/samples/claims/irrigation-set.claims.json' --json");
+        std::ifstream sample(test::sourceFolder() + "/samples/claims/irrigation-set.claims.json");
+        json sheet = json::parse(sample);
+        sheet["engine"]["mass"] = "105 lb";
+        sheet["figures"]["power"] = "64 hp";
+        sheet["figures"]["torque"] = "265 lb·ft";
+        std::ofstream(folder_ / "trade.claims.json") << sheet;
+        const Outcome claims = run("claims trade.claims.json --json");
         const json report = json::parse(claims.out);
         for (const auto& [key, rows] : report.items()) {
             names_["claims"].insert(key);
