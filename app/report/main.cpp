@@ -8,8 +8,8 @@
 #include "app/cli/solving.h"
 #include "core/files/source_date.h"
 #include "core/printable.h"
-#include "ui/workspace/libraries.h"
 #include "ui/report/report.h"
+#include "ui/workspace/libraries.h"
 
 #include <CLI/CLI.hpp>
 #include <QApplication>

@@ -1,5 +1,4 @@
 #include "core/design/catalogue.h"
-#include "core/design/catalogue.h"
 
 namespace lobewright::design {
 

@@ -57,8 +57,8 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     const std::string why = "the roller never presses on its track";
     list.add("peak_contact_pressure_" + side + "_MPa", "Nominal peak contact pressure" + ofSide,
              "MPa", valueOf(track.highestPressure, units::megapascal), why);
-    list.add("deepest_shear_" + side + "_MPa", "Maximum subsurface shear stress" + ofSide,
-             "MPa", track.deepestShear.maxCoeff() / units::megapascal);
+    list.add("deepest_shear_" + side + "_MPa", "Maximum subsurface shear stress" + ofSide, "MPa",
+             track.deepestShear.maxCoeff() / units::megapascal);
     Eigen::Index deepest = 0;
     track.deepestShear.maxCoeff(&deepest);
     list.add("shear_depth_" + side + "_mm", "Depth of the maximum shear stress" + ofSide, "mm",

@@ -75,10 +75,12 @@ Result<FourStrokeChamber> FourStrokeChamber::make(const design::FourStroke& engi
                                                   double sweptVolume, double rodRatio) {
     Problems problems = validate(engine);
     if (!(sweptVolume > 0.0) || !(rodRatio > 0.0 && rodRatio < 1.0)) {
-        problems.push_back({"/reference/rod_ratio",
-                            fmt::format("swept volume is {:.4g} m³ and crank radius / rod length {:.4g}; they must "
-                                        "be positive, the ratio below 1",
-                                        sweptVolume, rodRatio)});
+        problems.push_back(
+            {"/reference/rod_ratio",
+             fmt::format(
+                 "swept volume is {:.4g} m³ and crank radius / rod length {:.4g}; they must "
+                 "be positive, the ratio below 1",
+                 sweptVolume, rodRatio)});
     }
     if (!problems.empty()) {
         return problems;

@@ -6,7 +6,6 @@
 #include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/save_bytes.h"
-#include "ui/save_bytes.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_report_view.h"
 #include "ui/workspace/dialogs.h"
