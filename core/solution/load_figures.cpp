@@ -79,8 +79,12 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
                   {"contact_speed_high_motored_rpm",
                    "Highest speed with contact, motored (pressure trace held)", noHigh},
                   motored, highOf, closed);
+    const bool leaves = results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust);
+    // Without the gas of a fired engine nothing presses the pistons on as it will.
+    const bool isJudged = closed || results.gas || results.design.running.motored;
     list.add("keeps_contact", "Rollers keep contact over the whole revolution", "",
-             results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust) ? 0.0 : 1.0);
+             isJudged ? std::optional(leaves ? 0.0 : 1.0) : std::nullopt,
+             "no trace to judge it by");
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
