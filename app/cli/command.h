@@ -37,6 +37,7 @@ void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
 void addSolveFor(CLI::App& program, Action& action);
+void addDraft(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);

@@ -8,11 +8,12 @@
 #include "app/cli/solving.h"
 #include "core/files/source_date.h"
 #include "core/printable.h"
-#include "ui/workspace/libraries.h"
 #include "ui/report/report.h"
+#include "ui/workspace/libraries.h"
 
 #include <CLI/CLI.hpp>
 #include <QApplication>
+#include <QHashFunctions>
 #include <fmt/format.h>
 
 #include <memory>
@@ -28,6 +29,7 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
     if (!table) {
         return table.problems();
     }
+    QHashSeed::setDeterministicGlobalSeed(); // fonts are written in the order of a hash
     qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
     if (files::isDateFixed()) {
         qputenv("TZ", "UTC0"); // the offset from it is written too

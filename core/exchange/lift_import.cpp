@@ -21,6 +21,8 @@ constexpr std::string_view blanks = " \t\r";
 constexpr int mostLobes = 24; // as a design allows
 /// A row for every hundredth of a degree, over several turns.
 constexpr std::size_t mostRows = 100'000;
+/// Degrees or millimetres of a slip of the pen, whose squares are no numbers any more.
+constexpr double farthest = 1e5;
 
 std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(blanks);
@@ -120,6 +122,12 @@ Result<Table> readTable(std::string_view text) {
         const auto angle = number(fields.first), lift = number(fields.second);
         if (table.angles.size() == mostRows) {
             return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
+        }
+        if (angle && lift && !(std::abs(*angle) <= farthest && std::abs(*lift) <= farthest)) {
+            return Problem{
+                fmt::format("/lines/{}", count),
+                fmt::format("the line reads \"{}\"; angle and lift must lie within ±{:.0f}",
+                            shown(line), farthest)};
         }
         if (angle && lift) {
             table.angles.push_back(*angle * units::degree);

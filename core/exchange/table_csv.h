@@ -6,14 +6,14 @@
 
 namespace lobewright::exchange {
 
-/// Significant digits of the figures of a study. A point begins its search where its neighbours ended
-/// and ends within the tolerance of the search, so that further digits depend on which neighbours it
-/// had: those of a part of a sweep would differ from those of the whole.
+/// Significant digits of the figures of a study. A point begins its search where its neighbours
+/// ended and ends within the tolerance of the search, so that further digits depend on which
+/// neighbours it had: those of a part of a sweep would differ from those of the whole.
 inline constexpr int tableDigits = 5;
 
 /// A study's table as RFC 4180 text: parameter, figures, then `failure` with the reason in words
-/// where a point could not be solved. Lines end in CR LF, the parameter has nine significant digits,
-/// figures have `tableDigits`, gaps are empty fields.
+/// where a point could not be solved. Lines end in CR LF, the parameter has nine significant
+/// digits, figures have `tableDigits`, gaps are empty fields.
 std::string tableCsv(const study::Table& table, bool withNames = true);
 
 } // namespace lobewright::exchange

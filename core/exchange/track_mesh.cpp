@@ -96,9 +96,10 @@ class Gridder {
     /// When the work is to stop everything counts as fine.
     std::vector<double> along(int across) {
         const auto isFine = [&](double a, double b) {
-            return stop_.isWanted() || std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
-                return isWallFine(form, a, b) && isFaceFine(form, a, b, across);
-            });
+            return stop_.isWanted() ||
+                   std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
+                       return isWallFine(form, a, b) && isFaceFine(form, a, b, across);
+                   });
         };
         const motion::LiftCurve& curve = part_.curve();
         return refined(stretchBounds(curve, begin_, begin_ + curve.period()), isFine, 24);

@@ -226,7 +226,7 @@ CoupledCylinders::CoupledCylinders(const Model& model, const Phases& phases, boo
 /// gives; where it then stands in the middle of its gas exchange, others stand at the start of the
 /// window.
 Result<CoupledCylinders::State> CoupledCylinders::guess() const {
-    constexpr int rounds = 6;
+    constexpr int rounds = 3;
     constexpr double looseTolerance = 1e-4;
     State state;
     if (!hasPlenum_) {

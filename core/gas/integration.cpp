@@ -19,7 +19,7 @@ constexpr double hottest = 8000.0;          ///< [K]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
-constexpr double implicitTolerance = 1e-7;
+constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
 /// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
 std::array<double, cylinderVariables> variableScales(const Model& model) {
@@ -350,7 +350,8 @@ double Integration::tryStep(double h) {
         ++effort_.stepEvaluations;
         rates(x, y, dy);
     };
-    setWeights(!stiff_ ? tolerance_ : std::min(tolerance_, implicitTolerance));
+    setWeights(!stiff_ ? tolerance_
+                       : std::min(tolerance_, rough_ ? roughImplicitTolerance : implicitTolerance));
     if (!stiff_) {
         methods_->explicitly.attempt(evaluate, x_, h, y_.data(), dy_.data());
         return methods_->explicitly.error(weights_.data());

@@ -13,6 +13,7 @@ struct Stage {
     double tolerance, until;
 };
 constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir and on a plenum
+constexpr double nearNoise = 1e-2;    ///< a loose state that changes less may be as good as it gets
 /// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
 /// its direction the map has kinks, around which the acceleration may circle for ever.
 constexpr int acceleratedPeriods = 25, plainPeriods = 15;
@@ -104,8 +105,10 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             return Problem{"", LW_TEXT("cancelled")};
         }
         approaching.note(search.windows, search.change);
+        bool noisy = false; // no better is to be had as loosely as this
         if (approaching.stands(search.windows)) {
             trust *= 0.3;
+            noisy = search.change < nearNoise;
             approaching = Progress(8 + windows);
             approaching.note(search.windows, search.change);
         }
@@ -114,7 +117,7 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
         }
         std::optional<CoupledCylinders::State> next = state.with(predicted, model_);
         comparable = !plain;
-        if (!exact && search.change < approach.until) {
+        if (!exact && (search.change < approach.until || noisy)) {
             tolerance = options.relativeTolerance;
             comparable = false;
         }

@@ -16,8 +16,10 @@ void FigureList::add(std::string name, Message label, std::string unit, std::opt
                         std::move(note), false});
 }
 
-void FigureList::addYesNo(std::string name, Message label, bool value) {
-    add(std::move(name), std::move(label), "", value ? 1.0 : 0.0);
+void FigureList::addYesNo(std::string name, Message label, std::optional<bool> value,
+                          Message note) {
+    add(std::move(name), std::move(label), "",
+        value ? std::optional(*value ? 1.0 : 0.0) : std::nullopt, std::move(note));
     figures_.back().isYesNo = true;
 }
 

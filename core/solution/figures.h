@@ -18,7 +18,7 @@ class FigureList {
     void add(std::string name, Message label, std::string unit, std::optional<double> value,
              Message note = {});
     /// A figure whose 1 and 0 mean yes and no.
-    void addYesNo(std::string name, Message label, bool value);
+    void addYesNo(std::string name, Message label, std::optional<bool> value, Message note = {});
     std::vector<Figure> take() { return std::move(figures_); }
 
   private:

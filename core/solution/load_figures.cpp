@@ -85,8 +85,12 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
                   {"contact_speed_high_motored_rpm",
                    LW_TEXT("Highest speed with contact, motored (pressure trace held)"), noHigh},
                   motored, highOf, closed);
+    const bool leaves = results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust);
+    // Without the gas of a fired engine nothing presses the pistons on as it will.
+    const bool isJudged = closed || results.gas || results.design.running.motored;
     list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
-                  !(results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust)));
+                  isJudged ? std::optional(!leaves) : std::nullopt,
+                  LW_TEXT("no trace to judge it by"));
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {

@@ -31,10 +31,13 @@ struct ClaimedEngine {
     std::optional<double> eventsPerTurn;  ///< power strokes of the whole engine per shaft turn
     std::optional<double> reciprocations; ///< of one piston per shaft turn: lobes of a cam track
     std::optional<gas::Fuel> fuel;
-    std::optional<Amount> displacement;   ///< of the whole engine, each chamber once
-    std::optional<Amount> bore, stroke;   ///< stroke of one piston
-    std::optional<Amount> mass;           ///< of the engine
-    std::optional<Amount> chargePressure; ///< absolute, in front of the ports or valves
+    std::optional<Amount> displacement;            ///< of the whole engine, each chamber once
+    std::optional<Amount> bore, stroke;            ///< stroke of one piston
+    std::optional<Amount> mass;                    ///< of the engine
+    std::optional<double> compressionRatio;        ///< geometric; the lower of two
+    std::optional<double> highestCompressionRatio; ///< where it can be adjusted
+    std::optional<Amount> diameter, length;        ///< over everything
+    std::optional<Amount> chargePressure;          ///< absolute, in front of the ports or valves
     bool operator==(const ClaimedEngine&) const = default;
 };
 

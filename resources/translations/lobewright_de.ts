@@ -5227,7 +5227,7 @@
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kreisprozess wiederholt sich auf %1 genau und nicht genauer.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is listed twice; each option must be listed once</source>
@@ -5355,11 +5355,11 @@
     </message>
     <message>
         <source>%1 bar/(%2 bar) = %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bar/(%2 bar) = %3</translation>
     </message>
     <message>
         <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
     </message>
     <message>
         <source>%1 has %2 characters; it must have at most %3</source>
@@ -5367,95 +5367,95 @@
     </message>
     <message>
         <source>%1 kW at that speed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kW bei dieser Drehzahl</translation>
     </message>
     <message>
         <source>%1 lobe</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>2·%1 mm + %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>2·%1 mm + %2 mm</translation>
     </message>
     <message>
         <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch mit seinen Bedingungen oder ein gerechneter Entwurf des Motors.</translation>
     </message>
     <message>
         <source>A motoring test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schleppversuch.</translation>
     </message>
     <message>
         <source>A test over a hundred hours with the oil weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
         <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
     </message>
     <message>
         <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
     </message>
     <message>
         <source>An outline drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
         <source>Another count of lobes or of power strokes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
     </message>
     <message>
         <source>Another cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Arbeitsverfahren.</translation>
     </message>
     <message>
         <source>Another number of power strokes per turn, or supply pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
         <source>Another reference engine: each reading is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Vergleichsmotor: Jede Lesart ist gezeigt.</translation>
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Drehzahl darunter.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, Hub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
     </message>
     <message>
         <source>Crank radius / rod length</source>
@@ -5467,23 +5467,23 @@
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
     </message>
     <message>
         <source>Firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>From %1 to %2 the volume at inner dead centre shrinks to %3 of itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 bis %2 schrumpft das Volumen im inneren Totpunkt auf das %3-Fache.</translation>
     </message>
     <message>
         <source>Highest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>JSON for Modern C++</source>
@@ -5491,15 +5491,15 @@
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Length and diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge und Durchmesser.</translation>
     </message>
     <message>
         <source>Lowest compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigstes Verdichtungsverhältnis</translation>
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
@@ -5507,7 +5507,7 @@
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölmasse je effektiver Arbeit.</translation>
     </message>
     <message>
         <source>Maximum shear stress over peak pressure</source>
@@ -5519,23 +5519,23 @@
     </message>
     <message>
         <source>Neither length nor diameter is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder Länge noch Durchmesser ist angegeben.</translation>
     </message>
     <message>
         <source>No arithmetic on published figures gives the friction of an engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
         <source>Nothing that the size could be held against is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
     </message>
     <message>
         <source>Of the range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bereichs.</translation>
     </message>
     <message>
         <source>Oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>Open CASCADE %1</source>
@@ -5543,11 +5543,11 @@
     </message>
     <message>
         <source>Over all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsmotor</translation>
     </message>
     <message>
         <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
@@ -5555,7 +5555,7 @@
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenwinkel von einer Zündung zur nächsten.</translation>
     </message>
     <message>
         <source>Specific film thickness</source>
@@ -5567,51 +5567,51 @@
     </message>
     <message>
         <source>Speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>The interval, and the power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>The lowest and the highest ratio.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das niedrigste und das höchste Verhältnis.</translation>
     </message>
     <message>
         <source>The oil consumption is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ölverbrauch ist nicht angegeben.</translation>
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ladedruck des gebauten Motors.</translation>
     </message>
     <message>
         <source>The travel of the adjuster as built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg des gebauten Verstellers.</translation>
     </message>
     <message>
         <source>Torque, displacement, and power strokes per turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungleich verteilte Zylinder oder Zylinder, die zusammen zünden.</translation>
     </message>
     <message>
         <source>Which engine the usual one is; every reading is shown where it is not said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Motor der übliche ist; wo das nicht gesagt ist, wird jede Lesart gezeigt.</translation>
     </message>
     <message>
         <source>a key has %1 bytes; keys have at most %2</source>
@@ -5619,11 +5619,11 @@
     </message>
     <message>
         <source>above the program&apos;s own estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>über der eigenen Schätzung des Programms</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis</translation>
     </message>
     <message>
         <source>compiler %1</source>
@@ -5635,31 +5635,31 @@
     </message>
     <message>
         <source>firing interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>friction as at the end of the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung wie am Ende der Näherung</translation>
     </message>
     <message>
         <source>friction by the fit extended</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung nach der fortgesetzten Näherung</translation>
     </message>
     <message>
         <source>friction compared with a usual engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung verglichen mit einem üblichen Motor</translation>
     </message>
     <message>
         <source>oil consumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>oneTBB %1</source>
@@ -5671,23 +5671,23 @@
     </message>
     <message>
         <source>racing and light aircraft two-strokes</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
     <message>
         <source>range of the compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
         <source>secondary value, not checked against the printed source</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation type="unfinished"></translation>
+        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
@@ -5695,23 +5695,23 @@
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
     </message>
     <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
-        <translation type="unfinished"></translation>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
     </message>
     <message>
         <source>the open design fires every %1° at the shortest</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>the table has more than %1 rows</source>
@@ -5727,23 +5727,23 @@
     </message>
     <message>
         <source>torque at low speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment bei niedriger Drehzahl</translation>
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>within the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Näherung</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
     <message>
         <source>amplitude is %1, must be finite</source>
@@ -6997,6 +6997,558 @@
         <source>0: gas and rings press the piston on at any speed.</source>
         <translation>0: Gas und Ringe drücken den Kolben bei jeder Drehzahl an.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is no fuel of the program; it must be one of %2</source>
+        <translation>„%1“ ist kein Kraftstoff des Programms; möglich sind %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
+        <translation>„%1“ ist kein Schlüssel einer Aufgabe; der nächste ist „%2“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not of the form key=value</source>
+        <translation>„%1“ hat nicht die Form Schlüssel=Wert</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3 %4 draft %5  %6</source>
+        <translation>%1 %2 %3 %4 Entwurf %5  %6</translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
+        <translation>%1 Zylinder mit %2 mm Bohrung und zweimal %3 mm Kolbenhub haben %4 cm³; Bohrung, Hub und Zylinderzahl wurden übernommen</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; it must be a number</source>
+        <translation>%1 ist „%2“; es muss eine Zahl sein</translation>
+    </message>
+    <message>
+        <source>%1 is given twice</source>
+        <translation>%1 ist zweimal angegeben</translation>
+    </message>
+    <message>
+        <source>%1 m/s/(2·%2 mm·%3)</source>
+        <translation>%1 m/s/(2·%2 mm·%3)</translation>
+    </message>
+    <message>
+        <source>%1 mm too large; the nearest is %2 mm</source>
+        <translation>%1 mm zu groß; am nächsten kommt %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 mm too long; the nearest is %2 mm</source>
+        <translation>%1 mm zu lang; am nächsten kommt %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 must be given with %2</source>
+        <translation>%1 muss zusammen mit %2 angegeben werden</translation>
+    </message>
+    <message>
+        <source>%1 must be positive</source>
+        <translation>%1 muss positiv sein</translation>
+    </message>
+    <message>
+        <source>%1 … %2 % of the Wiebe function</source>
+        <translation>%1 … %2 % der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>%1/(%2 bar · %3 rpm · %4)</source>
+        <translation>%1/(%2 bar · %3 rpm · %4)</translation>
+    </message>
+    <message>
+        <source>%1/2 − %2 mm/2 − %3 mm</source>
+        <translation>%1/2 − %2 mm/2 − %3 mm</translation>
+    </message>
+    <message>
+        <source>%1° … %2° cycle</source>
+        <translation>%1° … %2° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
+        <translation>%1·(π/4)·(%2 mm)²·2·%3 mm</translation>
+    </message>
+    <message>
+        <source>0.37·%1 mm</source>
+        <translation>0.37·%1 mm</translation>
+    </message>
+    <message>
+        <source>0.65·%1 mm</source>
+        <translation>0.65·%1 mm</translation>
+    </message>
+    <message>
+        <source>1.3·%1 kN</source>
+        <translation>1.3·%1 kN</translation>
+    </message>
+    <message>
+        <source>24 N/mm²·2·%1 mm·%2 mm</source>
+        <translation>24 N/mm²·2·%1 mm·%2 mm</translation>
+    </message>
+    <message>
+        <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
+        <translation>2·%1 cm³/(π·%2·(%3 mm)²)</translation>
+    </message>
+    <message>
+        <source>3.5 kg/dm³·(%1 mm)³</source>
+        <translation>3.5 kg/dm³·(%1 mm)³</translation>
+    </message>
+    <message>
+        <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
+        <translation>B = ∛(%1·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Benson and Brandham %1</source>
+        <translation>Benson und Brandham %1</translation>
+    </message>
+    <message>
+        <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
+        <translation>Blair %1, Kap. %2 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Bore from displacement</source>
+        <translation>Bohrung aus dem Hubraum</translation>
+    </message>
+    <message>
+        <source>Bore from displacement and stroke</source>
+        <translation>Bohrung aus Hubraum und Hub</translation>
+    </message>
+    <message>
+        <source>Bore from power</source>
+        <translation>Bohrung aus der Leistung</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Combustion duration</source>
+        <translation>Verbrennungsdauer</translation>
+    </message>
+    <message>
+        <source>Default of the program</source>
+        <translation>Vorgabe des Programms</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the ports</source>
+        <translation>Durchflussbeiwert der Schlitze</translation>
+    </message>
+    <message>
+        <source>Displacement from bore and stroke</source>
+        <translation>Hubraum aus Bohrung und Hub</translation>
+    </message>
+    <message>
+        <source>Displacement from power</source>
+        <translation>Hubraum aus der Leistung</translation>
+    </message>
+    <message>
+        <source>Draft from a duty</source>
+        <translation>Entwurf aus einer Aufgabe</translation>
+    </message>
+    <message>
+        <source>Dwell at inner dead centre</source>
+        <translation>Rast im inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Dwell at outer dead centre</source>
+        <translation>Rast im äußeren Totpunkt</translation>
+    </message>
+    <message>
+        <source>Dynamic rating of the roller bearing</source>
+        <translation>Dynamische Tragzahl des Rollenlagers</translation>
+    </message>
+    <message>
+        <source>Excess-air ratio</source>
+        <translation>Luftverhältnis</translation>
+    </message>
+    <message>
+        <source>Exhaust back pressure</source>
+        <translation>Abgasgegendruck</translation>
+    </message>
+    <message>
+        <source>Exhaust port height</source>
+        <translation>Höhe der Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust ports, share of the circumference</source>
+        <translation>Auslassschlitze, Anteil am Umfang</translation>
+    </message>
+    <message>
+        <source>Geometric; the lower one where two are published.</source>
+        <translation>Geometrisch; das niedrigere, wo zwei veröffentlicht sind.</translation>
+    </message>
+    <message>
+        <source>Height of the exhaust ports</source>
+        <translation>Höhe der Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Height of the inlet ports</source>
+        <translation>Höhe der Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Helix pitch</source>
+        <translation>Steigung der Steilverzahnung</translation>
+    </message>
+    <message>
+        <source>Inlet port height</source>
+        <translation>Höhe der Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Inlet ports, share of the circumference</source>
+        <translation>Einlassschlitze, Anteil am Umfang</translation>
+    </message>
+    <message>
+        <source>Lobes of the tracks</source>
+        <translation>Nocken der Kurvenbahnen</translation>
+    </message>
+    <message>
+        <source>Number of cylinders</source>
+        <translation>Zahl der Zylinder</translation>
+    </message>
+    <message>
+        <source>Of the engine, over everything.</source>
+        <translation>Des Motors, über alles.</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Piston mass with roller</source>
+        <translation>Kolbenmasse mit Rolle</translation>
+    </message>
+    <message>
+        <source>Pitch radius from outer diameter</source>
+        <translation>Teilkreisradius aus dem Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Power from torque</source>
+        <translation>Leistung aus dem Drehmoment</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>Rating life of the rollers</source>
+        <translation>Nominelle Lebensdauer der Rollen</translation>
+    </message>
+    <message>
+        <source>Setting between the ratios</source>
+        <translation>Stellung zwischen den Verhältnissen</translation>
+    </message>
+    <message>
+        <source>Setting between the two compression ratios</source>
+        <translation>Stellung zwischen den beiden Verdichtungsverhältnissen</translation>
+    </message>
+    <message>
+        <source>Speed from piston speed</source>
+        <translation>Drehzahl aus der Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Speed from power and torque</source>
+        <translation>Drehzahl aus Leistung und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Start of combustion</source>
+        <translation>Verbrennungsbeginn</translation>
+    </message>
+    <message>
+        <source>Static rating of the roller bearing</source>
+        <translation>Statische Tragzahl des Rollenlagers</translation>
+    </message>
+    <message>
+        <source>Stroke from bore</source>
+        <translation>Hub aus der Bohrung</translation>
+    </message>
+    <message>
+        <source>Stroke from displacement and bore</source>
+        <translation>Hub aus Hubraum und Bohrung</translation>
+    </message>
+    <message>
+        <source>Stroke of one piston</source>
+        <translation>Hub eines Kolbens</translation>
+    </message>
+    <message>
+        <source>V = P/(p_me·n·lobes)</source>
+        <translation>V = P/(p_me·n·Nocken)</translation>
+    </message>
+    <message>
+        <source>Where the compression can be adjusted: the other end.</source>
+        <translation>Wo sich die Verdichtung verstellen lässt: das andere Ende.</translation>
+    </message>
+    <message>
+        <source>Width of the exhaust ports</source>
+        <translation>Breite der Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Width of the inlet ports</source>
+        <translation>Breite der Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Within the limits on its size the engine has %1 kW</source>
+        <translation>Innerhalb der Grenzen seiner Größe leistet der Motor %1 kW</translation>
+    </message>
+    <message>
+        <source>a duty must give its power or its torque</source>
+        <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
+    </message>
+    <message>
+        <source>after compression and some cooling</source>
+        <translation>nach Verdichtung und etwas Kühlung</translation>
+    </message>
+    <message>
+        <source>ambient and the silencer</source>
+        <translation>Umgebung und Schalldämpfer</translation>
+    </message>
+    <message>
+        <source>at the rated point; the published figure may be the highest at another speed</source>
+        <translation>im Nennpunkt; die veröffentlichte Angabe kann der Höchstwert bei anderer Drehzahl sein</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt %1 %2 MPa beträgt: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>band of the claims check</source>
+        <translation>Bereich der Prüfung von Angaben</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
+        <translation>zwischen %1 und %2 bar Versorgungsdruck kommen %3 kW bei %4 bar am nächsten</translation>
+    </message>
+    <message>
+        <source>blowdown time-area %1 s/m</source>
+        <translation>Zeitquerschnitt des Vorauslasses %1 s/m</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − %1 bar)/%2 bar·m/s, mindestens %3 s/m</translation>
+    </message>
+    <message>
+        <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
+        <translation>Bohrungen %1 mm, Rollen %2 mm, Pressungswinkel %3 mm</translation>
+    </message>
+    <message>
+        <source>brake power %1 kW at the rated speed</source>
+        <translation>effektive Leistung %1 kW bei Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>by charging</source>
+        <translation>nach der Aufladung</translation>
+    </message>
+    <message>
+        <source>by fuel</source>
+        <translation>nach dem Kraftstoff</translation>
+    </message>
+    <message>
+        <source>common practice for cam mechanisms</source>
+        <translation>übliche Praxis bei Kurvengetrieben</translation>
+    </message>
+    <message>
+        <source>common practice with opposed pistons</source>
+        <translation>übliche Praxis bei Gegenkolben</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1</source>
+        <translation>übliche Praxis; vergleiche Heywood %1</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1, ch. %2 and %3</source>
+        <translation>übliche Praxis; vergleiche Heywood %1, Kap. %2 und %3</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood %1, §%2</source>
+        <translation>übliche Praxis; vergleiche Heywood %1, §%2</translation>
+    </message>
+    <message>
+        <source>definition of mean effective pressure</source>
+        <translation>Definition des effektiven Mitteldrucks</translation>
+    </message>
+    <message>
+        <source>displacement, then mixing (uniflow)</source>
+        <translation>Verdrängung, dann Mischung (Gleichstrom)</translation>
+    </message>
+    <message>
+        <source>follows from combustion, wall heat and friction, which are not fitted to it</source>
+        <translation>folgt aus Verbrennung, Wandwärme und Reibung, die nicht daran angepasst sind</translation>
+    </message>
+    <message>
+        <source>half the charge</source>
+        <translation>halbe Ladung</translation>
+    </message>
+    <message>
+        <source>help of the input</source>
+        <translation>Hilfe zur Eingabe</translation>
+    </message>
+    <message>
+        <source>line contact [Johnson %1]; allowable stress common practice</source>
+        <translation>Linienberührung [Johnson %1]; zulässige Pressung übliche Praxis</translation>
+    </message>
+    <message>
+        <source>middle of what engines of this class ordinarily reach</source>
+        <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
+    </message>
+    <message>
+        <source>middle of what engines ordinarily run at</source>
+        <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
+    </message>
+    <message>
+        <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
+        <translation>n = P/(%1π·x·T), x: Drehmoment bei Höchstleistung durch höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>n = c_m/(%1·S·lobes)</source>
+        <translation>n = c_m/(%1·S·Nocken)</translation>
+    </message>
+    <message>
+        <source>nominal contact stress %1 MPa at the rated point</source>
+        <translation>nominelle Kontaktpressung %1 MPa im Nennpunkt</translation>
+    </message>
+    <message>
+        <source>one, two and three lobes are compared</source>
+        <translation>ein, zwei und drei Nocken werden verglichen</translation>
+    </message>
+    <message>
+        <source>other liquid fuels and methane</source>
+        <translation>andere flüssige Kraftstoffe und Methan</translation>
+    </message>
+    <message>
+        <source>own estimate on opposed-piston engines</source>
+        <translation>eigene Schätzung für Gegenkolbenmotoren</translation>
+    </message>
+    <message>
+        <source>own estimate on pistons of engines; common practice</source>
+        <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
+    </message>
+    <message>
+        <source>own number</source>
+        <translation>eigene Zahl</translation>
+    </message>
+    <message>
+        <source>perfect mixing … displacement</source>
+        <translation>vollkommene Mischung … Verdrängung</translation>
+    </message>
+    <message>
+        <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
+        <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
+    </message>
+    <message>
+        <source>published at %1; the draft is fitted at the rated speed</source>
+        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
+    </message>
+    <message>
+        <source>see the help of the input</source>
+        <translation>siehe Hilfe zur Eingabe</translation>
+    </message>
+    <message>
+        <source>share of the circumference</source>
+        <translation>Anteil am Umfang</translation>
+    </message>
+    <message>
+        <source>share of the pattern</source>
+        <translation>Anteil an der Kurve</translation>
+    </message>
+    <message>
+        <source>some %1 % of the duration before inner dead centre</source>
+        <translation>etwa %1 % der Dauer vor dem inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>speed, stroke and lobes give another; they were taken</source>
+        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+    </message>
+    <message>
+        <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
+        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
+    </message>
+    <message>
+        <source>the crowns would meet</source>
+        <translation>die Kolbenböden würden sich berühren</translation>
+    </message>
+    <message>
+        <source>the fuel of such engines</source>
+        <translation>der Kraftstoff solcher Motoren</translation>
+    </message>
+    <message>
+        <source>the highest torque lies at a speed that is not published</source>
+        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
+    </message>
+    <message>
+        <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
+        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(%1·sin(π/z)); Rollen frei an der Innenkante, r·%2/sin(π/z) + b/%3; Pressungswinkel %4° an der steilsten Stelle, y′/tan %5°</translation>
+    </message>
+    <message>
+        <source>the life must be positive</source>
+        <translation>die Lebensdauer muss positiv sein</translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
+        <translation>die Zeile lautet „%1“; Winkel und Weg müssen innerhalb von ±%2 liegen</translation>
+    </message>
+    <message>
+        <source>the nearest is %1 h</source>
+        <translation>am nächsten kommen %1 h</translation>
+    </message>
+    <message>
+        <source>the published band</source>
+        <translation>der veröffentlichte Bereich</translation>
+    </message>
+    <message>
+        <source>the roller stands out over the bore</source>
+        <translation>die Rolle steht über die Bohrung hinaus</translation>
+    </message>
+    <message>
+        <source>the supply pressure is given</source>
+        <translation>der Versorgungsdruck ist gegeben</translation>
+    </message>
+    <message>
+        <source>time-area %1 s/m</source>
+        <translation>Zeitquerschnitt %1 s/m</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
+        <translation>Zeitquerschnitt je Hubvolumen von %1 s/m bei %2 bar, proportional zum Mitteldruck</translation>
+    </message>
+    <message>
+        <source>typical full-complement track rollers, general values</source>
+        <translation>typische vollrollige Laufrollen, allgemeine Werte</translation>
+    </message>
+    <message>
+        <source>up to %1 % more</source>
+        <translation>bis zu %1 % mehr</translation>
+    </message>
+    <message>
+        <source>usual for the fuel</source>
+        <translation>üblich für den Kraftstoff</translation>
+    </message>
+    <message>
+        <source>wall w = %1 mm + %2 … %3 B</source>
+        <translation>Wand w = %1 mm + %2 … %3 B</translation>
+    </message>
+    <message>
+        <source>z = V/%1 dm³, from %2 to %3</source>
+        <translation>z = V/%1 dm³, von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>ε = %1 at %2°, %3 at 0°</source>
+        <translation>ε = %1 bei %2°, %3 bei 0°</translation>
+    </message>
+    <message>
+        <source>ε = V_max/V_min with both pistons in their phase</source>
+        <translation>ε = V_max/V_min mit beiden Kolben in ihrer Phase</translation>
+    </message>
+    <message>
+        <source>ε(Δ) = lower compression ratio</source>
+        <translation>ε(Δ) = kleineres Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
+        <translation>√(2·%1 cm³/(π·%2·%3 mm))</translation>
+    </message>
+    <message>
+        <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
+        <translation>√(4·%1/(π·%2·%3 bar·%4 m/s))</translation>
+    </message>
+    <message>
+        <source>∛(2·%1 cm³/(π·%2·0.65))</source>
+        <translation>∛(2·%1 cm³/(π·%2·0.65))</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -7068,12 +7620,8 @@
         <translation>Zeigt Versionsangaben an.</translation>
     </message>
     <message>
-        <source>lobewright: no display can be opened. Start it in a graphical session, or use lobewright-cli, which needs none.</source>
-        <translation>lobewright: Es lässt sich keine Anzeige öffnen. In einer grafischen Sitzung starten oder lobewright-cli verwenden, das keine braucht.</translation>
-    </message>
-    <message>
-        <source>Only one design can be opened.</source>
-        <translation>Es lässt sich nur ein Entwurf öffnen.</translation>
+        <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
+        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung, oder nehmen Sie lobewright-cli, das keine braucht.</translation>
     </message>
 </context>
 <context>
@@ -8112,6 +8660,10 @@
         <source>mean piston speed above its limit</source>
         <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
     </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
+    </message>
 </context>
 <context>
     <name>TrackHandles</name>
@@ -8483,7 +9035,7 @@
     </message>
     <message>
         <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist verbrannt: Was dieser Druck auf dem Weg nach außen zurückgibt, ist weniger, als das Verdichten kostete; die Welle muss angetrieben werden.</translation>
     </message>
     <message>
         <source>The charge, squeezed to %1 and %2, starts to burn %3.</source>
@@ -9098,11 +9650,11 @@
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Schubspannung unter der Oberfläche</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezogene Filmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -9417,11 +9969,11 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht %1 zum Drehen</translation>
     </message>
     <message>
         <source>Driven by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angetrieben mit %1</translation>
     </message>
 </context>
 <context>
@@ -10018,35 +10570,35 @@
     </message>
     <message>
         <source>Lever arm compared with a crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebelarm verglichen mit einer Kurbel</translation>
     </message>
     <message>
         <source>Geared crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersetzte Kurbel</translation>
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbel auf eigener Welle</translation>
     </message>
     <message>
         <source>The same crank without gear, one cycle per revolution of its own shaft, drawn at the same point of the cycle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Kurbel ohne Übersetzung, ein Arbeitsspiel je Umdrehung ihrer eigenen Welle, an derselben Stelle des Arbeitsspiels gezeichnet.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel %2. Beide machen ein Arbeitsspiel je Umdrehung: Nur das Bewegungsgesetz unterscheidet sie.</translation>
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -12622,7 +13174,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
     </message>
 </context>
 <context>
@@ -12737,6 +13289,13 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 </TS>

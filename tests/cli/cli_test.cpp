@@ -82,6 +82,22 @@ TEST_F(Cli, SolveForWritesTheDesignThatReachesTheTarget) {
     EXPECT_FALSE(fs::exists(folder_ / "made.json"));
 }
 
+TEST_F(Cli, DraftsAnEngineFromClaimsOrADuty) {
+    put("sheet.json", R"({"format": "lobewright-claims", "format_version": 1,
+        "engine": {"bore": "60 mm", "stroke": "40 mm", "cylinders": 3},
+        "figures": {"power": "18 kW", "power_speed": "1800 rpm"}})");
+    auto outcome = run("draft sheet.json --lobes 2 --out drafted.json");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("pitch-radius"));
+    EXPECT_EQ(run("solve drafted.json --out result").status, 0);
+    outcome = run("draft --duty 'power=5 kW, speed=1500 rpm, fuel=methane' --out duty.json");
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    outcome = run("draft --duty 'powr=5 kW' --out none.json");
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("the nearest is \"power\""));
+    EXPECT_FALSE(fs::exists(folder_ / "none.json"));
+}
+
 TEST_F(Cli, WrongUsageEndsInStatus2) {
     for (const std::string& arguments :
          {std::string(), std::string("dance"), "solve " + sample("biogas-pump-set"),

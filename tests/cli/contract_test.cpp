@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
+#include <fstream>
 #include <map>
 #include <set>
 #include <string>
@@ -37,7 +38,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
     if (!node.is_object()) {
         return;
     }
-    for (const auto& [name, child] : node.value("properties", json::object()).items()) {
+    const json properties = node.value("properties", json::object());
+    for (const auto& [name, child] : properties.items()) {
         keys.insert(path + "/" + name);
         addKeys(child, path + "/" + name, keys);
     }
@@ -45,7 +47,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
         addKeys(node["items"], path + "/*", keys);
     }
     for (const char* list : {"oneOf", "anyOf", "allOf"}) {
-        for (const json& choice : node.value(list, json::array())) {
+        const json choices = node.value(list, json::array());
+        for (const json& choice : choices) {
             addKeys(choice, path, keys);
         }
     }
@@ -54,7 +57,8 @@ void addKeys(const json& node, const std::string& path, std::set<std::string>& k
             addKeys(node[branch], path, keys);
         }
     }
-    for (const auto& [name, child] : node.value("$defs", json::object()).items()) {
+    const json definitions = node.value("$defs", json::object());
+    for (const auto& [name, child] : definitions.items()) {
         addKeys(child, "$" + name, keys);
     }
 }
@@ -97,9 +101,15 @@ class Contract : public CliTest {
             }
         }
     }
+    /// Of the sample with some figures in units of the trade, which add the findings of conversion.
     void addClaims() {
-        const Outcome claims = run("claims '" + test::sourceFolder() +
-                                   "/samples/claims/eight-piston-barrel.claims.json' --json");
+        std::ifstream sample(test::sourceFolder() + "/samples/claims/irrigation-set.claims.json");
+        json sheet = json::parse(sample);
+        sheet["engine"]["mass"] = "105 lb";
+        sheet["figures"]["power"] = "64 hp";
+        sheet["figures"]["torque"] = "265 lb·ft";
+        std::ofstream(folder_ / "trade.claims.json") << sheet;
+        const Outcome claims = run("claims trade.claims.json --json");
         const json report = json::parse(claims.out);
         for (const auto& [key, rows] : report.items()) {
             names_["claims"].insert(key);

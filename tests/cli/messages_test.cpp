@@ -126,7 +126,8 @@ TEST_F(CliMessages, NumbersAreReadAsFilesHaveThem) {
     }
     EXPECT_EQ(run("sweep design.json --from inf --to 1000 --points 2 --out x.csv").status, 2);
     EXPECT_EQ(run("check design.json --speed 1.65e3").status, 0);
-    EXPECT_EQ(run("export design.json --track inlet --kind dxf --radii 95,100.5 --out x").status, 0);
+    EXPECT_EQ(run("export design.json --track inlet --kind dxf --radii 95,100.5 --out x").status,
+              0);
 }
 
 TEST_F(CliMessages, ASecondFileIsNotIgnored) {

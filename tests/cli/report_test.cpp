@@ -95,8 +95,9 @@ TEST_F(CliReport, SaysTheFiguresOfTheSummary) {
 TEST_F(CliReport, CtrlCLeavesNoFile) {
     const auto outcome = run("--version"); // the program is there
     ASSERT_EQ(outcome.status, 0);
+    // The whole report takes a third of a second.
     const std::string line =
-        fmt::format("cd '{}' && timeout -s INT 0.4 '{}' report {} --out r.pdf 2>/dev/null",
+        fmt::format("cd '{}' && timeout -s INT 0.1 '{}' report {} --out r.pdf 2>/dev/null",
                     folder_.string(), test::batchProgram(), sample("sketched-lobes-blown"));
     const int status = std::system(line.c_str());
     EXPECT_NE(WEXITSTATUS(status), 0);

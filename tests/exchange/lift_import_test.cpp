@@ -200,6 +200,13 @@ TEST(LiftImport, RefusesWhatIsNoLiftTable) {
     EXPECT_EQ(refusal("0,1\n100,2\n50,3\n300,2\n"), "/rows/2/angle_deg");
 }
 
+// Found by the fuzzer: the squares of such a row are infinite.
+TEST(LiftImport, RefusesARowFarFromAnyLobe) {
+    const auto lift = importLift("0;0\n10;1\n20;2\n30;3e279\n40;2\n50;1\n", {});
+    ASSERT_FALSE(lift);
+    EXPECT_EQ(lift.problems().front().path, "/lines/4");
+}
+
 TEST(LiftImport, BadBytesAndLengthsNeverCrash) {
     std::mt19937 random(5);
     const std::string good = tableOf(machines::curve(harmonicTrack()), 24, 0.0);

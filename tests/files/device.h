@@ -7,8 +7,8 @@
 
 namespace lobewright::test {
 
-/// A node of /dev, "null" or "full", to write to. Whoever could replace that of the machine gets one of
-/// their own in the folder: a test that fails must not take the machine's away.
+/// A node of /dev, "null" or "full", to write to. Whoever could replace that of the machine gets
+/// one of their own in the folder: a test that fails must not take the machine's away.
 inline std::filesystem::path device(const std::filesystem::path& folder, const std::string& name) {
     const std::filesystem::path own = folder / name, real = "/dev/" + name;
     struct stat status {};

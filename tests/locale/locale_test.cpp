@@ -92,8 +92,8 @@ Written everything() {
     written["design"] = design::writeDesign(design);
     written["bore"] = fmt::format("{:.17g}", design.mechanism.bore);
     written["schema"] = design::designSchema();
-    const auto claims = must(study::loadClaims(test::sourceFolder() +
-                                               "/samples/claims/irrigation-set.claims.json"));
+    const auto claims = must(
+        study::loadClaims(test::sourceFolder() + "/samples/claims/irrigation-set.claims.json"));
     written["claims"] = study::writeClaims(claims);
     written["claims.json"] = study::claimsJson(study::checkClaims(claims));
     written["claims.txt"] = study::claimsText(study::checkClaims(claims));

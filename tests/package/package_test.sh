@@ -60,11 +60,15 @@ update-mime-database "$prefix/share/mime" 2>/dev/null || true
 desktop-file-validate "$prefix/share/applications/local.lobewright.lobewright.desktop"
 echo "installed into a folder: runs"
 
+export SOURCE_DATE_EPOCH=1767225600
 (cd "$build" && cpack -G DEB -B "$place/packed" >"$place/cpack.log" 2>&1) || {
   cat "$place/cpack.log" >&2
   fail "cpack"
 }
 package="$(ls "$place"/packed/lobewright_*.deb)"
+# The same files give the same package, byte for byte.
+(cd "$build" && cpack -G DEB -B "$place/again" >"$place/cpack.log" 2>&1) || fail "cpack, again"
+cmp "$package" "$place"/again/lobewright_*.deb || fail "packed again, the package differs"
 depends="$(dpkg-deb -f "$package" Depends)"
 for library in libc6 libqt6widgets6 libtbb12 qt6-qpa-plugins; do
   grep -q "$library" <<<"$depends" || fail "$library is not among the dependencies: $depends"

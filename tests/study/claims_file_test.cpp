@@ -11,8 +11,7 @@
 namespace lobewright::study {
 namespace {
 
-const std::string example =
-    test::sourceFolder() + "/samples/claims/irrigation-set.claims.json";
+const std::string example = test::sourceFolder() + "/samples/claims/irrigation-set.claims.json";
 
 Problems problemsOf(const std::string& groups) {
     const auto read = readClaims(claimsFile(groups));

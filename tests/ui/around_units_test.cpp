@@ -114,7 +114,7 @@ TEST(Units, ValuesComeBackFromTheScreen) {
     for (const char* name :
          {"mm",  "µm", "mm²", "cm³", "m/s", "N",    "kN",    "N·m",   "bar",  "MPa",
           "GPa", "kW", "kg",  "mg",  "K",   "Pa·s", "1/GPa", "g/kWh", "mm/°", "s/m"}) {
-        const Unit unit = unitFor(QString::fromUtf8(name));
+        const ui::Unit unit = unitFor(QString::fromUtf8(name));
         EXPECT_FALSE(unit.isMetric()) << name;
         for (const double value : {0.1, 95.0, 473.15})
             EXPECT_NEAR(unit.metric(unit.shown(value)), value, 1e-11 * value) << name;
@@ -123,7 +123,7 @@ TEST(Units, ValuesComeBackFromTheScreen) {
 
 TEST(Units, TypedInchesAreWholeDecimalsOfAMillimetre) {
     const InInches inches;
-    const Unit length = unitFor(QStringLiteral("mm"));
+    const ui::Unit length = unitFor(QStringLiteral("mm"));
     for (int thousandths = 1; thousandths <= 5000; ++thousandths) {
         const double exact = QString::number(thousandths * 254).toDouble() / 10000.0;
         EXPECT_EQ(length.metric(thousandths / 1000.0), exact) << thousandths;

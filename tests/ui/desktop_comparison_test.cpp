@@ -1,6 +1,7 @@
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/core_words.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/plots/comparison_pane.h"
@@ -88,9 +89,11 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
         ASSERT_EQ(engine.problem, "");
         for (int row = 0; row < table.rowCount(); ++row) {
             const auto& figure = engine.figures[static_cast<std::size_t>(row)];
-            EXPECT_EQ(table.item(row, column)->text(), !figure.value    ? QStringLiteral("–")
-                                                       : figure.isYesNo ? figureText(figure)
-                                                                        : figureText(*figure.value))
+            EXPECT_EQ(table.item(row, column)->text(),
+                      !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
+                      : !figure.value                                     ? QStringLiteral("–")
+                      : figure.isYesNo                                    ? figureText(figure)
+                                       : figureText(*figure.value))
                 << figure.name << " of " << study::label(engine.engine);
         }
     }

@@ -25,6 +25,17 @@ void WindowTest::SetUp() {
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
     window_->activateWindow();
     ASSERT_TRUE(waitUntilSolved());
+    ASSERT_TRUE(activate());
+}
+
+/// Without a window manager nobody gives the focus back when a dialog, such as the progress of
+/// opening a file on a busy machine, has gone.
+bool WindowTest::activate() {
+    return QTest::qWaitFor([this] {
+        if (!window_->isActiveWindow())
+            window_->activateWindow();
+        return window_->isActiveWindow();
+    });
 }
 
 bool WindowTest::waitUntilSolved() {

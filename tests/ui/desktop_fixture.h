@@ -22,6 +22,8 @@ class WindowTest : public ::testing::Test {
     QString fileIn(const QString& name) const { return folder_.filePath(name); }
     /// False when the present design is not solved within a minute.
     bool waitUntilSolved();
+    /// Gives the window the focus. False: not within some seconds.
+    bool activate();
     /// The value of a number of the present design, in the unit of the file.
     double number(const std::string& path) const;
     QWidget& view(const QString& key);

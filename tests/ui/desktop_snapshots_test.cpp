@@ -29,12 +29,14 @@ class SnapshotsTest : public WindowTest {
     }
     /// By the keyboard alone, as the shortcut list says.
     void take(const QString& name) {
+        ASSERT_TRUE(activate());
         QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier);
         ASSERT_TRUE(QTest::qWaitFor([this] { return entry().hasFocus(); }));
         QTest::keyClicks(&entry(), name); // over the selected proposal
         QTest::keyClick(&entry(), Qt::Key_Return);
     }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        ASSERT_TRUE(activate());
         list().setFocus();
         ASSERT_TRUE(QTest::qWaitFor([this] { return list().hasFocus(); }));
         QTest::keyClick(&list(), key, modifiers);

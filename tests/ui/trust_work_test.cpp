@@ -5,16 +5,19 @@
 #include "ui/plots/study_runner.h"
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QDir>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
 
 #include <stdexcept>
+#include <sys/stat.h>
 
 namespace lobewright::ui::test {
 namespace {
@@ -154,6 +157,21 @@ TEST_F(ForeignChange, FileThatIsNoDesignAnyMoreIsNotReplacedUnasked) {
     EXPECT_FALSE(window_->saveTo(file_));
     EXPECT_TRUE(dialogs.waitUntilOver());
     EXPECT_EQ(contents(file_), "not a design");
+}
+
+// Read from a pipe that is filled only later: the window goes on handling events meanwhile.
+TEST_F(ForeignChange, FileThatTakesLongIsReadBesideTheWindow) {
+    const QString pipe = fileIn("slow.lobewright.json");
+    ASSERT_EQ(::mkfifo(pipe.toLocal8Bit().constData(), 0600), 0);
+    const std::string text = design::writeDesign(sampleDesign());
+    bool isShown = false;
+    QTimer::singleShot(1500, window_.get(), [&] {
+        isShown = QApplication::activeModalWidget() != nullptr;
+        write(pipe, QByteArray::fromStdString(text));
+    });
+    EXPECT_TRUE(window_->openFile(pipe));
+    EXPECT_TRUE(isShown) << "that it is being read";
+    EXPECT_EQ(window_->document().design(), sampleDesign());
 }
 
 // --- Recovery ------------------------------------------------------------------------------------

@@ -80,8 +80,9 @@ QString unitOf(WidthPlot::Quantity quantity) {
 QString helpOf(WidthPlot::Quantity quantity) {
     switch (quantity) {
     case WidthPlot::Quantity::pressureAngle:
-        return WidthPlot::tr("Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, so the "
-                             "contact line is twisted.");
+        return WidthPlot::tr(
+            "Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, so the "
+            "contact line is twisted.");
     case WidthPlot::Quantity::relativeRadius:
         return WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the "
                              "track is undercut there.");

@@ -179,8 +179,9 @@ WalkStep Teller::peak(double theta) const {
     const auto exhaust = engine_.channel("contact_force_exhaust_N", theta);
     step.text += QLatin1Char(' ');
     if (isMotored()) {
-        step.text += Words::tr("Nothing has burned: what this pressure gives back on the way out is "
-                               "less than compression took, and the shaft has to be driven.");
+        step.text +=
+            Words::tr("Nothing has burned: what this pressure gives back on the way out is "
+                      "less than compression took, and the shaft has to be driven.");
     } else if (inlet && exhaust) {
         step.text += Words::tr("The rollers press on their tracks with %1 and %2, and where a "
                                "track slopes away this force turns the shaft.")

@@ -58,7 +58,11 @@ QString Document::name() const {
 
 Problems Document::open(const QString& file) {
     const QByteArray digest = FileWatch::digestOf(file); // before: what is written now is noticed
-    auto loaded = design::loadDesign(file.toStdString());
+    return open(file, design::loadDesign(file.toStdString()), digest);
+}
+
+Problems Document::open(const QString& file, Result<design::Design> loaded,
+                        const QByteArray& digest) {
     if (!loaded)
         return loaded.problems();
     replace(std::move(loaded).value(), QFileInfo(file).absoluteFilePath(), baseName(file), digest);

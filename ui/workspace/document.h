@@ -41,6 +41,8 @@ class Document : public QObject {
 
     /// Reads a file. Every problem when it cannot be used; the present design then stays.
     Problems open(const QString& file);
+    /// The same with what was read already; `digest` (FileWatch) of the file before it was read.
+    Problems open(const QString& file, Result<design::Design> loaded, const QByteArray& digest);
     /// Takes a design that has no file yet (a sample, a recovered one).
     void start(design::Design design, const QString& name);
     /// As start(), but counts as modified and keeps the file it came from; `digest` is of what that

@@ -8,6 +8,7 @@
 #include "ui/workspace/export_dialog.h"
 #include "ui/workspace/field_keys.h"
 #include "ui/workspace/hint_bar.h"
+#include "ui/workspace/load_design.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/recent_files.h"
 #include "ui/workspace/samples.h"
@@ -31,7 +32,11 @@ QString filter() {
 } // namespace
 
 bool MainWindow::openFile(const QString& file) {
-    if (const Problems problems = document_.open(file); !problems.empty()) {
+    const auto loaded = loadDesign(this, file);
+    if (!loaded)
+        return false;
+    if (const Problems problems = document_.open(file, loaded->design, loaded->digest);
+        !problems.empty()) {
         showProblems(this, file, problems);
         return false;
     }

@@ -1,0 +1,125 @@
+#include "core/draft/draft.h"
+
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "app/cli/files.h"
+#include "app/cli/progress.h"
+#include "app/cli/say.h"
+#include "core/design/file.h"
+#include "core/study/claims_check.h"
+#include "core/study/claims_file.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct DraftArguments {
+    std::string claims, duty, file;
+    std::optional<int> lobes;
+    std::vector<std::string> dropped;
+};
+
+/// Figures that exclude each other, said before the draft goes on with what it takes.
+void sayConflicts(const std::string& file, const study::Claims& claims) {
+    for (const auto& conflict : study::checkClaims(claims).conflicts) {
+        say("{}: {}: {} [{}]\n", file, study::name(conflict.verdict), conflict.message,
+            conflict.arithmetic);
+        say("    leave one out with --without: {}\n", fmt::join(conflict.paths, ", "));
+    }
+}
+
+/// The brief, or the exit status after the reasons have gone to stderr.
+std::variant<draft::Brief, int> readBrief(const DraftArguments& given) {
+    if (given.claims.empty() == given.duty.empty()) {
+        say("draft needs either CLAIMS.json or --duty\n");
+        return wrongUsage;
+    }
+    if (!given.duty.empty()) {
+        auto duty = draft::readDuty(given.duty);
+        if (!duty) {
+            report("--duty", duty.problems());
+            return wrongUsage;
+        }
+        return std::move(duty).value();
+    }
+    const auto text = readOrReport(given.claims, study::largestClaims + 1);
+    if (const int* status = std::get_if<int>(&text)) {
+        return *status;
+    }
+    const auto claims = study::readClaims(std::get<std::string>(text));
+    if (!claims) {
+        report(given.claims, claims.problems());
+        return invalidDesign;
+    }
+    study::Claims used = *claims;
+    for (const std::string& path : given.dropped) {
+        used = draft::without(used, path);
+    }
+    sayConflicts(given.claims, used);
+    return draft::briefOf(used);
+}
+
+int makeDraft(const DraftArguments& given) {
+    const auto read = readBrief(given);
+    if (const int* status = std::get_if<int>(&read)) {
+        return *status;
+    }
+    const auto& brief = std::get<draft::Brief>(read);
+    const OutputFile out("--out", given.file, {given.claims});
+    if (const int status = out.check()) {
+        return status;
+    }
+    draft::Options options;
+    options.lobes = given.lobes.value_or(brief.lobes.value_or(2));
+    bool wasInterrupted = false;
+    const auto made = [&] {
+        Progress progress;
+        auto result = draft::draft(brief, options, progress);
+        wasInterrupted = progress.isInterrupted();
+        return result;
+    }();
+    if (wasInterrupted) {
+        say("stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!made) {
+        say("no valid engine has these figures:\n");
+        report(given.claims.empty() ? "--duty" : given.claims, made.problems());
+        return notSolvable;
+    }
+    put("{}", draft::describe(*made));
+    return out.write(design::writeDesign(made->design));
+}
+
+} // namespace
+
+void addDraft(CLI::App& program, Action& action) {
+    CLI::App* command =
+        addCommand(program, "draft", "Complete an engine from published figures or from a duty");
+    const auto given = std::make_shared<DraftArguments>();
+    command->add_option("CLAIMS", given->claims, "Claims file with the published figures");
+    command
+        ->add_option("--duty", given->duty,
+                     "Instead: what the engine is to do, \"power=12 kW, speed=1800 rpm, "
+                     "fuel=methane, diameter<320 mm, length<700 mm, life>2000 h\"")
+        ->type_name("TEXT");
+    command
+        ->add_option("--lobes", given->lobes,
+                     "Lobes of the tracks; as published, or 2 unless given")
+        ->check(CLI::Range(1, 24));
+    command
+        ->add_option("--without", given->dropped,
+                     "Leave a figure of the claims out, /figures/torque; may be repeated")
+        ->type_name("PATH");
+    command->add_option("--out", given->file, "Design file to write")
+        ->required()
+        ->type_name("DESIGN");
+    command->callback([&action, given] { action = [given] { return makeDraft(*given); }; });
+}
+
+} // namespace lobewright::cli

@@ -1,0 +1,352 @@
+#include "core/draft/build.h"
+
+#include "core/design/reference.h"
+#include "core/draft/ports.h"
+#include "core/mechanism/bracketed_root.h"
+#include "core/mechanism/opposed_pair.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::draft {
+
+namespace {
+
+using units::bar;
+using units::cubicCentimetre;
+using units::degree;
+using units::millimetre;
+using units::pi;
+
+/// The decimal that a drawing would carry: four digits.
+double rounded(double value) {
+    if (value == 0.0) {
+        return 0.0;
+    }
+    const double step = std::pow(10.0, std::floor(std::log10(std::abs(value))) - 3.0);
+    return std::round(value / step) * step;
+}
+
+class Builder {
+  public:
+    Builder(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook)
+        : brief_(brief), size_(size), rollerWidth_(rollerWidth), notes_(notebook) {}
+
+    design::Design run() {
+        design_.title = brief_.title.empty() ? "Draft" : brief_.title;
+        design_.mechanism.cylinders = size_.cylinders;
+        design_.mechanism.bore = size_.bore;
+        design_.running.speed = size_.speed;
+        makeTracks();
+        makePistonsAndRollers();
+        makePitchRadius();
+        makeClearance();
+        makeGas();
+        makePorts(size_, notes_, design_);
+        makeAdjuster();
+        return design_;
+    }
+
+  private:
+    double mm(std::string_view rule, std::string_view label, Span metres,
+              const std::string& working, std::vector<std::string> inputs) {
+        return notes_.take(rule, label, "mm",
+                           {rounded(metres.value / millimetre), rounded(metres.low / millimetre),
+                            rounded(metres.high / millimetre)},
+                           working, std::move(inputs)) *
+               millimetre;
+    }
+
+    void makeTracks() {
+        const double period = 360.0 / size_.lobes;
+        const auto share = [&](std::string_view rule, std::string_view label, Span percent,
+                               const char* segment) {
+            return rounded(notes_.assume(
+                rule, label, "°",
+                {rounded(percent.value * period), percent.low * period, percent.high * period},
+                {fmt::format("/tracks/inlet/segments/{}/span_deg", segment)}));
+        };
+        const double inner =
+            share("dwell-inner", "Dwell at inner dead centre", {0.04, 0.03, 0.06}, "1");
+        const double outer =
+            share("dwell-outer", "Dwell at outer dead centre", {0.09, 0.06, 0.12}, "3");
+        const double travel = 0.5 * (period - inner - outer);
+        motion::SegmentShape shape;
+        shape.stroke = size_.stroke;
+        shape.segments = {
+            {motion::SegmentKind::rise, travel * degree, motion::Law::modifiedSine, {}},
+            {motion::SegmentKind::dwell, inner * degree, motion::Law::harmonic, {}},
+            {motion::SegmentKind::fall, travel * degree, motion::Law::modifiedSine, {}},
+            {motion::SegmentKind::dwell,
+             (period - 2.0 * travel - inner) * degree,
+             motion::Law::harmonic,
+             {}}};
+        design_.tracks.inlet = {size_.lobes, shape};
+        travel_ = travel * degree;
+        design_.mechanism.exhaustLead =
+            notes_.assume("exhaust-lead", "Exhaust lead", "°",
+                          {rounded(14.0 / size_.lobes), 8.0 / size_.lobes, 20.0 / size_.lobes},
+                          {"/mechanism/exhaust_lead_deg"}) *
+            degree;
+    }
+
+    void makePistonsAndRollers() {
+        auto& m = design_.mechanism;
+        const double cube = std::pow(size_.bore / 0.1, 3.0); // dm³
+        const double mass = notes_.take(
+            "piston-mass", "Piston mass", "kg", {rounded(3.5 * cube), 2.5 * cube, 5.0 * cube},
+            fmt::format("3.5 kg/dm³·({:.4g} mm)³", size_.bore / millimetre),
+            {"/mechanism/piston_mass_kg/inlet", "/mechanism/piston_mass_kg/exhaust"});
+        m.pistonMass = {mass, mass};
+        const double b = size_.bore;
+        m.roller.radius =
+            mm("roller-radius", "Roller radius", {0.37 * b, 0.30 * b, 0.45 * b},
+               fmt::format("0.37·{:.4g} mm", b / millimetre), {"/mechanism/roller/radius_mm"});
+        const double width = rollerWidth_ > 0.0 ? rollerWidth_ : 0.35 * b;
+        m.roller.width = mm("roller-width", "Roller width",
+                            {width, std::max(width * 0.73, 0.1 * b), width * 1.44}, "",
+                            {"/mechanism/roller/width_mm"});
+        m.roller.edgeRelief = rounded(0.02 * m.roller.width / millimetre) * millimetre;
+        const double size = 2.0 * m.roller.radius * m.roller.width; // m²
+        const auto kilonewton = [&](double perArea) { return rounded(perArea * size / 1e3); };
+        const double rating =
+            notes_.take("bearing-rating", "Dynamic rating", "kN",
+                        {kilonewton(24e6), kilonewton(15e6), kilonewton(28e6)},
+                        fmt::format("24 N/mm²·2·{:.4g} mm·{:.4g} mm", m.roller.radius / millimetre,
+                                    m.roller.width / millimetre),
+                        {"/roller_bearing/dynamic_rating_kN"});
+        design_.rollerBearing.dynamicRating = rating * 1e3;
+        design_.rollerBearing.staticRating =
+            notes_.take("static-rating", "Static rating", "kN",
+                        {rounded(1.3 * rating), rating, rounded(1.7 * rating)},
+                        fmt::format("1.3·{:.4g} kN", rating),
+                        {"/roller_bearing/static_rating_kN"}) *
+            1e3;
+        mechanism::PistonGeometry piston;
+        piston.length = rounded((size_.stroke + 0.7 * b) / millimetre) * millimetre;
+        piston.ringDistances = {rounded(0.07 * b / millimetre) * millimetre,
+                                rounded(0.13 * b / millimetre) * millimetre};
+        m.piston = piston;
+    }
+
+    void makePitchRadius() {
+        auto& m = design_.mechanism;
+        const Span wall = wallAround(m.bore);
+        if (brief_.diameter) {
+            const auto at = [&](double w) { return 0.5 * (brief_.diameter->value - m.bore) - w; };
+            m.pitchRadius = mm("pitch-radius-from-diameter", "Pitch radius",
+                               {at(wall.value), at(wall.high), at(wall.low)},
+                               fmt::format("{}/2 − {:.4g} mm/2 − {:.3g} mm", brief_.diameter->text,
+                                           m.bore / millimetre, wall.value / millimetre),
+                               {"/mechanism/pitch_radius_mm"});
+            return;
+        }
+        const double half = std::sin(pi / m.cylinders);
+        const bool hasNeighbours = m.cylinders > 1;
+        const double bores =
+            hasNeighbours ? 0.5 * (m.bore + wall.value) / half : 0.5 * m.bore + wall.value;
+        const double rollers =
+            (hasNeighbours ? 1.05 * m.roller.radius / half : 0.5 * m.bore) + 0.5 * m.roller.width;
+        const auto inlet = motion::LiftCurve::make(design_.tracks.inlet);
+        double steepest = 0.0;
+        for (int i = 0; inlet && i <= 400; ++i) {
+            steepest = std::max(steepest, std::abs(inlet->at(travel_ * i / 400.0).y1));
+        }
+        const double slope = steepest / std::tan(30.0 * degree);
+        const double radius = std::max({bores, rollers, slope});
+        m.pitchRadius =
+            mm("pitch-radius", "Pitch radius", {radius, radius, 1.15 * radius},
+               fmt::format("bores {:.4g} mm, rollers {:.4g} mm, pressure angle {:.4g} "
+                           "mm",
+                           bores / millimetre, rollers / millimetre, slope / millimetre),
+               {"/mechanism/pitch_radius_mm"});
+    }
+
+    /// Smallest and largest volume over a cycle, by the clearance set now.
+    std::optional<std::pair<double, double>> volumes() const {
+        const auto inlet = motion::LiftCurve::make(design_.tracks.inlet);
+        if (!inlet) {
+            return std::nullopt;
+        }
+        const auto pair = mechanism::OpposedPair::make(design_.mechanism, {*inlet, *inlet});
+        if (!pair) {
+            return std::nullopt;
+        }
+        const auto& centres = pair->deadCentres().front();
+        return std::pair(pair->volume(centres.idc), pair->volume(centres.odc));
+    }
+
+    Span usualRatio() const {
+        using gas::Fuel;
+        switch (size_.fuel) {
+        case Fuel::petrol:
+            return {9.0, 7.5, 11.0};
+        case Fuel::methane:
+            return {11.0, 9.0, 13.0};
+        case Fuel::hydrogen:
+            return {10.0, 8.0, 12.5};
+        case Fuel::ethanol:
+            return {11.0, 9.0, 13.0};
+        case Fuel::diesel:
+            break;
+        }
+        return {17.0, 14.0, 20.0};
+    }
+
+    const Figure* wantedRatio() const {
+        return brief_.highCompression ? &*brief_.highCompression
+               : brief_.compression   ? &*brief_.compression
+                                      : nullptr;
+    }
+
+    void makeClearance() {
+        auto& m = design_.mechanism;
+        double ratio = 0.0;
+        Span range;
+        if (const Figure* given = wantedRatio()) {
+            ratio =
+                notes_.given("Compression ratio", "", given->value, given->precision, given->text);
+            range = {ratio, ratio, ratio};
+        } else {
+            range = usualRatio();
+            ratio = notes_.assume("compression-ratio", "Compression ratio", "", range);
+        }
+        m.clearance = 0.2 * size_.stroke; // wide enough to meet nowhere
+        const auto found = volumes();
+        const double area = pi / 4.0 * m.bore * m.bore;
+        const auto at = [&](double epsilon) {
+            if (!found) {
+                return 2.0 * size_.stroke / (epsilon - 1.0);
+            }
+            return m.clearance + (found->second - epsilon * found->first) / (epsilon - 1.0) / area;
+        };
+        const Span gap{at(ratio), at(range.high), at(range.low)};
+        // Not rounded: the ratio is what was given.
+        m.clearance =
+            notes_.take("clearance", "Crown clearance", "mm",
+                        {gap.value / millimetre, gap.low / millimetre, gap.high / millimetre},
+                        fmt::format("ε = {:.4g}", ratio), {"/mechanism/clearance_mm"}) *
+            millimetre;
+    }
+
+    /// Two quoted ratios are the two ends of the adjuster: the design stands at the higher.
+    void makeAdjuster() {
+        if (!brief_.compression || !brief_.highCompression) {
+            return;
+        }
+        auto& adjuster = design_.mechanism.adjuster;
+        const double setting =
+            notes_.assume("adjuster-setting", "Setting between the ratios", "°", {10.0, 5.0, 20.0});
+        const double low = brief_.compression->value;
+        const auto ratioAt = [&](double pitch) {
+            adjuster = {pitch, setting * degree, 0.0};
+            const auto found = volumes();
+            return found ? found->second / found->first : 0.0;
+        };
+        const double widest = 4.0 * size_.stroke * units::turn / (setting * degree);
+        const double pitch =
+            mechanism::bracketedRoot([&](double x) { return ratioAt(x) - low; }, 0.0, widest);
+        adjuster = {0.0, 0.0, 0.0};
+        adjuster.helixLead = mm("helix-pitch", "Helix pitch", {pitch, 0.5 * pitch, 2.0 * pitch},
+                                fmt::format("ε = {:.4g} at {:.3g}°, {:.4g} at 0°", low, setting,
+                                            brief_.highCompression->value),
+                                {"/mechanism/adjuster/helix_lead_mm_per_turn"});
+    }
+
+    void makeGas() {
+        auto& gas = design_.gas;
+        gas.fuel = size_.fuel;
+        chooseAirRatio();
+        gas.burn.duration = notes_.assume("burn-duration", "Combustion duration", "° cycle",
+                                          {50.0, 35.0, 70.0}, {"/gas/burn/duration_deg"}) *
+                            degree;
+        gas.burn.start = notes_.assume("burn-start", "Start of combustion", "° cycle",
+                                       {-14.0, -25.0, -4.0}, {"/gas/burn/start_deg"}) *
+                         degree;
+        gas.burn.bestTorque = false;
+        gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
+        gas.scavenging.displacedFraction =
+            notes_.assume("displaced-fraction", "Displaced fraction", "", {0.5, 0.2, 0.8},
+                          {"/gas/scavenging/displaced_fraction"});
+        gas.exhaustPressure = notes_.assume("exhaust-pressure", "Exhaust back pressure", "bar",
+                                            {1.05, 1.0, 1.15}, {"/gas/exhaust_pressure_bar"}) *
+                              bar;
+        gas.supply.temperature =
+            notes_.assume("supply-temperature", "Supply temperature", "K", {330.0, 300.0, 380.0},
+                          {"/gas/supply/temperature_K"});
+        gas.supply.unpaid = brief_.supplyUnpaid.value_or(false);
+        chooseSupply();
+    }
+
+    void chooseAirRatio() {
+        using gas::Fuel;
+        if (brief_.airRatio) {
+            design_.gas.lambda =
+                notes_.given("Excess-air ratio", "", brief_.airRatio->value,
+                             brief_.airRatio->precision, brief_.airRatio->text, {"/gas/lambda"});
+            return;
+        }
+        const Span usual = size_.fuel == Fuel::diesel     ? Span{1.6, 1.3, 2.2}
+                           : size_.fuel == Fuel::hydrogen ? Span{2.0, 1.5, 2.6}
+                           : size_.fuel == Fuel::methane  ? Span{1.1, 1.0, 1.5}
+                                                          : Span{1.0, 0.9, 1.15};
+        design_.gas.lambda =
+            notes_.assume("air-ratio", "Excess-air ratio", "", usual, {"/gas/lambda"});
+    }
+
+    void chooseSupply() {
+        auto& supply = design_.gas.supply;
+        if (brief_.supplyPressure) {
+            supply.pressure =
+                notes_.given("Supply pressure", "bar", brief_.supplyPressure->value / bar,
+                             brief_.supplyPressure->precision, brief_.supplyPressure->text,
+                             {"/gas/supply/pressure_bar"}) *
+                bar;
+            return;
+        }
+        const Span range = supplyRange(brief_.charging);
+        supply.pressure = notes_.assume("supply-pressure", "Supply pressure", "bar",
+                                        {range.value / bar, range.low / bar, range.high / bar},
+                                        {"/gas/supply/pressure_bar"}) *
+                          bar;
+    }
+
+    const Brief& brief_;
+    const Size& size_;
+    double rollerWidth_;
+    Notebook& notes_;
+    design::Design design_;
+    double travel_ = 0.0; ///< of a rise [rad]
+};
+
+} // namespace
+
+design::Design build(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook) {
+    return Builder(brief, size, rollerWidth, notebook).run();
+}
+
+Span wallAround(double bore) {
+    constexpr double least = 4.0 * millimetre;
+    return {least + 0.10 * bore, least + 0.06 * bore, least + 0.16 * bore};
+}
+
+double outerDiameter(const design::Design& design) {
+    const auto& m = design.mechanism;
+    return 2.0 * (m.pitchRadius + std::max(0.5 * m.bore, 0.5 * m.roller.width) +
+                  wallAround(m.bore).value);
+}
+
+double overallLength(const design::Design& design) {
+    const auto& m = design.mechanism;
+    const auto& shape = std::get<motion::SegmentShape>(design.tracks.inlet.shape);
+    const double piston = m.piston ? m.piston->length : m.bore;
+    // From one track to the other: both pistons at outer dead centre, their rollers, the lobes they
+    // roll on and the backs of the tracks with a bearing behind each.
+    return m.clearance + 2.0 * (shape.stroke + piston + 2.0 * m.roller.radius + shape.stroke +
+                                m.roller.width + 0.3 * m.bore);
+}
+
+} // namespace lobewright::draft

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/design/design.h"
+#include "core/draft/size.h"
+
+namespace lobewright::draft {
+
+/// The whole design of an engine of this size; notes every step. `rollerWidth` [m]: from an earlier
+/// pass; 0: a first guess.
+design::Design build(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook);
+
+/// Wall around a bore, to its neighbour or to the outside [m].
+Span wallAround(double bore);
+
+/// Outer diameter and length of the engine over everything, estimated [m] [own estimate].
+double outerDiameter(const design::Design& design);
+double overallLength(const design::Design& design);
+
+} // namespace lobewright::draft

@@ -1,0 +1,279 @@
+#include "core/draft/draft.h"
+
+#include "core/design/file.h"
+#include "core/design/ranged_inputs.h"
+#include "core/draft/build.h"
+#include "core/draft/comparisons.h"
+#include "core/draft/ports.h"
+#include "core/study/solve_for.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::draft {
+
+namespace {
+
+using units::bar;
+using units::kilowatt;
+using units::millimetre;
+
+constexpr double wantedStress = 1200.0; ///< nominal, at the contact [MPa]
+constexpr const char* supplyPath = "/gas/supply/pressure_bar";
+
+double valueOf(const solution::Solution& solved, const std::string& name) {
+    const auto* figure = solved.figure(name);
+    return figure && figure->value ? *figure->value : 0.0;
+}
+
+/// The width at which a line contact has the wanted stress under the same force.
+double widthForStress(const design::Design& design, const solution::Solution& solved) {
+    const double stress = std::max(valueOf(solved, "peak_contact_pressure_inlet_MPa"),
+                                   valueOf(solved, "peak_contact_pressure_exhaust_MPa"));
+    const auto& m = design.mechanism;
+    if (!(stress > 0.0)) {
+        return m.roller.width;
+    }
+    const double loaded = m.roller.width - 2.0 * m.roller.edgeRelief;
+    const double wanted = loaded * std::pow(stress / wantedStress, 2.0) / 0.96; // edges relieved
+    return std::clamp(wanted, 0.12 * m.bore, 0.9 * m.bore);
+}
+
+/// Inputs whose change alone breaks a rule of the design: an origin, but no range.
+bool hasPartners(const std::string& path) {
+    return path.ends_with("/span_deg") || path.ends_with("/lobes") ||
+           path == "/mechanism/cylinders";
+}
+
+void noteStep(const Step& step, const std::string& source, design::Design& design) {
+    for (const std::string& path : step.inputs) {
+        const auto field = design::findField(design, path);
+        if (!field) {
+            continue;
+        }
+        design::Known known{.origin = step.origin};
+        const double low = std::max(step.span.low, field->range.min);
+        const double high = std::min(step.span.high, field->range.max);
+        if (low < high && !hasPartners(path) && field->range.contains(low) &&
+            field->range.contains(high)) {
+            known.low = low;
+            known.high = high;
+        }
+        if (known.low && step.inputs.size() > 1) {
+            known.group = step.rule ? std::string(step.rule->id) : step.label;
+        }
+        if (step.rule) {
+            known.rule = step.rule->id;
+        }
+        known.source = step.rule ? step.working : (step.working.empty() ? source : step.working);
+        design.knowledge[path] = known;
+    }
+}
+
+/// Sections that describe the engine; limits and what it is compared with are the person's.
+bool describesEngine(const std::string& path) {
+    for (const char* section : {"/mechanism/", "/tracks/", "/ports/", "/gas/", "/running/",
+                                "/friction/", "/materials/", "/lubricant/", "/roller_bearing/"}) {
+        if (path.starts_with(section)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// Every input has an origin: what no step set is the program's default.
+void noteOrigins(const Brief& brief, const std::vector<Step>& steps, design::Design& design) {
+    for (const Step& step : steps) {
+        noteStep(step, brief.source, design);
+    }
+    if (brief.fuel) {
+        design.knowledge["/gas/fuel"] = {.origin = design::Origin::given, .source = brief.source};
+    } else {
+        design.knowledge["/gas/fuel"] = {.options = {"petrol", "methane", "ethanol"},
+                                         .rule = "fuel"};
+    }
+    design.knowledge["/gas/scavenging/model"] = {
+        .options = {"displacement-then-mixing", "perfect-mixing"}, .rule = "scavenging"};
+    for (const design::Field& field : design::fields(design)) {
+        if (field.kind != design::FieldKind::text && describesEngine(field.path)) {
+            design.knowledge.try_emplace(field.path, design::Known{.rule = "default"});
+        }
+    }
+    design.knowledge = design::settledKnowledge(design);
+}
+
+/// Work that reports into a part of a whole.
+class Part final : public Monitor {
+  public:
+    Part(Monitor& whole, double from, double to) : whole_(whole), from_(from), to_(to) {}
+    bool step(double fraction, std::string_view what) override {
+        return whole_.step(from_ + (to_ - from_) * fraction, what);
+    }
+
+  private:
+    Monitor& whole_;
+    double from_, to_;
+};
+
+class Drafting {
+  public:
+    Drafting(const Brief& brief, const Options& options, Monitor& monitor)
+        : brief_(brief), options_(options), monitor_(monitor) {}
+
+    Result<Draft> run() {
+        // The first pass tells the load on the roller, the second is as wide as that asks for.
+        double width = 0.0;
+        for (int pass = 0; pass < 2; ++pass) {
+            Part part(monitor_, 0.5 * pass, 0.5 * (pass + 1));
+            if (const auto problems = makePass(width, pass, part); !problems.empty()) {
+                return problems;
+            }
+            width = widthForStress(draft_->design, draft_->solution);
+        }
+        noteOrigins(brief_, draft_->steps, draft_->design);
+        // As its file says it, to the last digit; reading keeps every rule.
+        auto filed = design::readDesign(design::writeDesign(draft_->design));
+        if (!filed) {
+            return filed.problems();
+        }
+        draft_->design = std::move(filed).value();
+        draft_->solution.design = draft_->design;
+        draft_->comparisons = compare(brief_, draft_->design, draft_->solution, powerNote_);
+        findNearestDuty();
+        return std::move(*draft_);
+    }
+
+  private:
+    Problems makePass(double width, int pass, Monitor& monitor) {
+        Notebook notes(options_.own);
+        const Size size = sizeOf(brief_, options_.lobes, notes);
+        design::Design design = build(brief_, size, width, notes);
+        if (Problems problems = design::validateEngine(design); !problems.empty()) {
+            return problems;
+        }
+        if (size.power && !notes.isOwn("supply-pressure") && !brief_.supplyPressure) {
+            Part search(monitor, 0.0, 0.9);
+            if (auto problem = fitSupply(*size.power, search, notes, design)) {
+                return {*problem};
+            }
+        }
+        Part last(monitor, 0.9, 1.0);
+        auto solved = solution::solve(design, last);
+        if (!solved) {
+            return solved.problems();
+        }
+        if (pass == 1 && !notes.isOwn("roller-width")) {
+            const double stress = std::max(valueOf(*solved, "peak_contact_pressure_inlet_MPa"),
+                                           valueOf(*solved, "peak_contact_pressure_exhaust_MPa"));
+            notes.revise(
+                "roller-width", design.mechanism.roller.width / millimetre,
+                fmt::format("nominal contact stress {:.4g} MPa at the rated point", stress));
+        }
+        draft_ = Draft{std::move(design), std::move(solved).value(), notes.steps(), {}, {}};
+        return {};
+    }
+
+    /// The supply pressure that gives the power, or the nearest; a problem: cancelled.
+    std::optional<Problem> fitSupply(double power, Monitor& monitor, Notebook& notes,
+                                     design::Design& design) {
+        const Span range = supplyRange(brief_.charging);
+        const study::Goal goal{"brake_power_kW", power / kilowatt, supplyPath, range.low / bar,
+                               range.high / bar};
+        const auto answer = study::solveFor(design, goal, monitor);
+        if (!answer) {
+            const bool isCancelled = answer.problems().front().path.empty();
+            powerNote_ = isCancelled ? "" : answer.problems().front().message;
+            return isCancelled ? std::optional(answer.problems().front()) : std::nullopt;
+        }
+        const bool isReached = !answer->solutions.empty();
+        const study::Trial best = answer->nearest;
+        powerNote_ =
+            isReached ? std::string()
+                      : fmt::format("between {:.3g} and {:.3g} bar of supply pressure the nearest "
+                                    "is {:.4g} kW at {:.3g} bar",
+                                    goal.from, goal.to, best.result, best.input);
+        design = study::withGoal(design, goal, best.input);
+        notes.revise("supply-pressure", best.input,
+                     isReached
+                         ? fmt::format("brake power {:.4g} kW at the rated speed", power / kilowatt)
+                         : powerNote_);
+        return std::nullopt;
+    }
+
+    /// By halving: how much power an engine has that keeps the limits on its size.
+    void findNearestDuty() {
+        const bool isTooLarge = std::ranges::any_of(draft_->comparisons, [](const auto& row) {
+            return row.isLimit && !row.why.empty() && row.unit == "mm";
+        });
+        if (!isTooLarge || !brief_.power) {
+            return;
+        }
+        double low = 1e-3 * brief_.power->value, high = brief_.power->value;
+        const auto fits = [&](double power) {
+            Brief smaller = brief_;
+            smaller.power->value = power;
+            Notebook notes(options_.own);
+            const Size size = sizeOf(smaller, options_.lobes, notes);
+            const double width =
+                draft_->design.mechanism.roller.width * size.bore / draft_->design.mechanism.bore;
+            return keepsSize(smaller, build(smaller, size, width, notes));
+        };
+        if (!fits(low)) {
+            return;
+        }
+        for (int i = 0; i < 30; ++i) {
+            const double middle = 0.5 * (low + high);
+            (fits(middle) ? low : high) = middle;
+        }
+        draft_->nearestPower = low;
+    }
+
+    const Brief& brief_;
+    const Options& options_;
+    Monitor& monitor_;
+    std::optional<Draft> draft_; ///< of the last pass
+    std::string powerNote_;
+};
+
+} // namespace
+
+Result<Draft> draft(const Brief& brief, const Options& options, Monitor& monitor) {
+    return Drafting(brief, options, monitor).run();
+}
+
+std::vector<int> candidateLobes(const Brief& brief) {
+    return brief.lobes ? std::vector<int>{*brief.lobes} : std::vector<int>{1, 2, 3};
+}
+
+std::string describe(const Draft& draft) {
+    std::string text;
+    const auto line = [&text](const std::string& row) { text += row + "\n"; };
+    static constexpr const char* origins[] = {"given", "measured", "derived", "assumed", "chosen"};
+    for (const Step& step : draft.steps) {
+        const bool hasRange = step.span.low < step.span.high;
+        line(fmt::format("{:<9} {:<40} {:>10.5g} {:<7} {}", origins[static_cast<int>(step.origin)],
+                         step.label, step.span.value, step.unit,
+                         hasRange ? fmt::format("{:.4g} ... {:.4g}", step.span.low, step.span.high)
+                                  : std::string()));
+        if (step.rule) {
+            line(fmt::format("          {}: {}{}{} [{}]", step.rule->id, step.rule->formula,
+                             step.working.empty() ? "" : "; ", step.working, step.rule->source));
+        }
+    }
+    line("");
+    for (const Comparison& row : draft.comparisons) {
+        line(fmt::format("{:<40} {} {:>10.5g} {:<7} draft {:>10.5g}  {}", row.label,
+                         row.isLimit ? "limit" : "given", row.wanted, row.unit, row.reached,
+                         row.why.empty() ? "reached" : row.why));
+    }
+    if (draft.nearestPower) {
+        line(fmt::format("Within the limits on its size the engine has {:.4g} kW",
+                         *draft.nearestPower / kilowatt));
+    }
+    return text;
+}
+
+} // namespace lobewright::draft

@@ -1,0 +1,344 @@
+#include "core/draft/size.h"
+
+#include "core/study/bands.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::draft {
+
+namespace {
+
+using units::bar;
+using units::cubicCentimetre;
+using units::kilowatt;
+using units::millimetre;
+using units::pi;
+using units::revPerMinute;
+
+constexpr Span strokeToBore{0.65, 0.45, 1.1};
+constexpr double wantedChamber = 350e-6; ///< displacement of one cylinder [m³]
+
+/// The ordinary band of such engines, narrowed by nothing but what is known of the class.
+Span ordinary(study::BandQuantity quantity, study::Ignition ignition,
+              std::optional<study::Charging> charging, Span otherwise) {
+    for (const study::Band& band : study::bands()) {
+        const bool fits =
+            band.quantity == quantity && band.level == study::BandLevel::ordinary &&
+            band.cycle.value_or(study::StrokeCycle::twoStroke) == study::StrokeCycle::twoStroke &&
+            band.ignition.value_or(ignition) == ignition &&
+            (!band.charging || (charging && *band.charging == *charging));
+        if (fits) {
+            return {0.5 * (band.low + band.high), band.low, band.high};
+        }
+    }
+    return otherwise;
+}
+
+class Sizing {
+  public:
+    Sizing(const Brief& brief, int lobes, Notebook& notebook) : brief_(brief), notes_(notebook) {
+        size_.lobes = lobes;
+    }
+
+    Size run() {
+        chooseFuel();
+        noteLobes();
+        choosePower();
+        chooseSpeedFromFigures();
+        if (!hasVolume()) {
+            chooseMeanPressure();
+        }
+        chooseCylinders();
+        chooseBoreAndStroke();
+        if (!(size_.speed > 0.0)) {
+            chooseSpeedFromPistons();
+        }
+        settleMeanPressure();
+        return size_;
+    }
+
+  private:
+    bool hasVolume() const {
+        return brief_.displacement || (brief_.bore && brief_.stroke && brief_.cylinders);
+    }
+
+    std::string sourceOf(const Figure& figure) const {
+        return brief_.source.empty() ? figure.text
+                                     : fmt::format("{}, {}", figure.text, brief_.source);
+    }
+
+    void chooseFuel() {
+        using gas::Fuel;
+        const bool isCompression = brief_.ignition == study::Ignition::compression;
+        size_.fuel = brief_.fuel.value_or(isCompression ? Fuel::diesel : Fuel::petrol);
+        size_.isDiesel = size_.fuel == Fuel::diesel;
+    }
+
+    void noteLobes() {
+        if (brief_.lobes == size_.lobes) {
+            notes_.given("Lobes", "", size_.lobes, 0.0, brief_.source, {"/tracks/inlet/lobes"});
+        } else {
+            notes_.assume("lobes", "Lobes", "", {double(size_.lobes), 1.0, 3.0},
+                          {"/tracks/inlet/lobes"});
+        }
+    }
+
+    void choosePower() {
+        if (brief_.power) {
+            size_.power = notes_.given("Power", "kW", brief_.power->value / kilowatt,
+                                       brief_.power->precision, sourceOf(*brief_.power)) *
+                          kilowatt;
+        } else if (brief_.torque) {
+            const auto& speed = brief_.powerSpeed ? brief_.powerSpeed : brief_.torqueSpeed;
+            if (speed) {
+                const double power = brief_.torque->value * speed->value;
+                size_.power =
+                    notes_.take("power-from-torque", "Power", "kW",
+                                {power / kilowatt, power / kilowatt, power / kilowatt},
+                                fmt::format("{} · {}", brief_.torque->text, speed->text)) *
+                    kilowatt;
+                size_.speed = speed->value;
+            }
+        }
+    }
+
+    void chooseSpeedFromFigures() {
+        const auto& speed = brief_.powerSpeed ? brief_.powerSpeed : brief_.maximumSpeed;
+        if (speed) {
+            size_.speed = notes_.given("Shaft speed", "rpm", speed->value / revPerMinute,
+                                       speed->precision, sourceOf(*speed), {"/running/speed_rpm"}) *
+                          revPerMinute;
+        } else if (size_.power && brief_.torque && !(size_.speed > 0.0)) {
+            const auto at = [&](double share) {
+                return *size_.power / (share * brief_.torque->value) / revPerMinute;
+            };
+            size_.speed =
+                notes_.take("speed-from-torque", "Shaft speed", "rpm",
+                            {at(0.93), at(1.0), at(0.85)},
+                            fmt::format("{}/(2π·0.93·{})", powerText(), brief_.torque->text),
+                            {"/running/speed_rpm"}) *
+                revPerMinute;
+        } else if (brief_.torqueSpeed && !(size_.speed > 0.0)) {
+            size_.speed = brief_.torqueSpeed->value;
+        }
+    }
+
+    std::string powerText() const {
+        return brief_.power ? brief_.power->text
+                            : fmt::format("{:.4g} kW", size_.power.value_or(0.0) / kilowatt);
+    }
+
+    study::Ignition ignition() const {
+        return size_.isDiesel ? study::Ignition::compression : study::Ignition::spark;
+    }
+
+    void chooseMeanPressure() {
+        if (brief_.meanPressure) {
+            size_.meanPressure =
+                notes_.given("Brake mean effective pressure", "bar",
+                             brief_.meanPressure->value / bar, brief_.meanPressure->precision,
+                             sourceOf(*brief_.meanPressure)) *
+                bar;
+            return;
+        }
+        const bool isBoosted = brief_.charging == study::Charging::boosted;
+        const Span otherwise =
+            isBoosted ? Span{8 * bar, 6 * bar, 11 * bar} : Span{5 * bar, 4 * bar, 6 * bar};
+        const Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
+                                   brief_.charging, otherwise);
+        size_.meanPressure = notes_.assume("mean-pressure", "Brake mean effective pressure", "bar",
+                                           {band.value / bar, band.low / bar, band.high / bar}) *
+                             bar;
+    }
+
+    void choosePistonSpeed() {
+        if (brief_.pistonSpeed) {
+            pistonSpeed_ =
+                notes_.given("Mean piston speed", "m/s", brief_.pistonSpeed->value,
+                             brief_.pistonSpeed->precision, sourceOf(*brief_.pistonSpeed));
+            return;
+        }
+        const Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(),
+                                   brief_.charging, {11.0, 8.0, 15.0});
+        pistonSpeed_ = notes_.assume("piston-speed", "Mean piston speed", "m/s", band);
+    }
+
+    /// Displacement where it is known without the number of cylinders; 0 where not.
+    double volumeSoFar() {
+        if (brief_.displacement) {
+            return notes_.given("Displacement", "cm³", brief_.displacement->value / cubicCentimetre,
+                                brief_.displacement->precision, sourceOf(*brief_.displacement)) *
+                   cubicCentimetre;
+        }
+        if (hasVolume() || !(size_.speed > 0.0) || !size_.power) {
+            return 0.0;
+        }
+        const double volume =
+            *size_.power / (size_.meanPressure * size_.speed / units::turn * size_.lobes);
+        const double shown = volume / cubicCentimetre;
+        return notes_.take("displacement-from-power", "Displacement", "cm³", {shown, shown, shown},
+                           fmt::format("{}/({:.3g} bar · {:.5g} rpm · {})", powerText(),
+                                       size_.meanPressure / bar, size_.speed / revPerMinute,
+                                       size_.lobes)) *
+               cubicCentimetre;
+    }
+
+    /// Bore of z cylinders that give the power at this mean pressure and piston speed.
+    double boreFromPower(int cylinders) const {
+        return std::sqrt(4.0 * size_.power.value_or(10.0 * kilowatt) /
+                         (pi * cylinders * size_.meanPressure * pistonSpeed_));
+    }
+
+    void chooseCylinders() {
+        size_.displacement = volumeSoFar();
+        const bool isSizedByPower = !(size_.displacement > 0.0) && !hasVolume();
+        if (isSizedByPower) {
+            choosePistonSpeed();
+        }
+        if (brief_.cylinders) {
+            size_.cylinders = *brief_.cylinders;
+            notes_.given("Cylinders", "", size_.cylinders, 0.0, brief_.source,
+                         {"/mechanism/cylinders"});
+            return;
+        }
+        const auto chamber = [&](int z) {
+            if (brief_.bore && brief_.stroke) {
+                return pi / 2.0 * brief_.bore->value * brief_.bore->value * brief_.stroke->value;
+            }
+            if (isSizedByPower) {
+                const double bore = boreFromPower(z);
+                return pi / 2.0 * strokeToBore.value * bore * bore * bore;
+            }
+            return size_.displacement / z;
+        };
+        int best = 2;
+        for (int z = 3; z <= 6; ++z) {
+            const auto off = [&](int n) { return std::abs(std::log(chamber(n) / wantedChamber)); };
+            best = off(z) < off(best) - 1e-12 ? z : best;
+        }
+        if (brief_.bore && brief_.stroke && size_.displacement > 0.0) {
+            best =
+                std::clamp(static_cast<int>(std::lround(size_.displacement / chamber(1))), 1, 16);
+        }
+        size_.cylinders = static_cast<int>(
+            std::clamp(notes_.assume("cylinders", "Cylinders", "", {double(best), 2.0, 6.0},
+                                     {"/mechanism/cylinders"}),
+                       1.0, 64.0));
+    }
+
+    void chooseBoreAndStroke() {
+        const double z = size_.cylinders;
+        const double fromPower =
+            size_.displacement > 0.0 || hasVolume() ? 0.0 : boreFromPower(size_.cylinders);
+        if (brief_.bore) {
+            size_.bore = noteLength("Bore", *brief_.bore, "/mechanism/bore_mm");
+        }
+        if (brief_.stroke) {
+            size_.stroke = noteLength("Stroke", *brief_.stroke, strokePath);
+        }
+        const double volume = size_.displacement;
+        if (!brief_.bore && volume > 0.0 && brief_.stroke) {
+            const double bore = std::sqrt(2.0 * volume / (pi * z * size_.stroke));
+            size_.bore =
+                noteRule("bore-from-stroke", "Bore", {bore, bore, bore},
+                         fmt::format("√(2·{:.5g} cm³/(π·{}·{:.4g} mm))", volume / cubicCentimetre,
+                                     size_.cylinders, size_.stroke / millimetre),
+                         "/mechanism/bore_mm");
+        } else if (!brief_.bore && volume > 0.0) {
+            const auto at = [&](double x) { return std::cbrt(2.0 * volume / (pi * z * x)); };
+            size_.bore =
+                noteRule("bore-from-displacement", "Bore",
+                         {at(strokeToBore.value), at(strokeToBore.high), at(strokeToBore.low)},
+                         fmt::format("∛(2·{:.5g} cm³/(π·{}·0.65))", volume / cubicCentimetre,
+                                     size_.cylinders),
+                         "/mechanism/bore_mm");
+        } else if (!brief_.bore) {
+            const double bore = fromPower;
+            size_.bore =
+                noteRule("bore-from-power", "Bore", {bore, 0.8 * bore, 1.25 * bore},
+                         fmt::format("√(4·{}/(π·{}·{:.3g} bar·{:.3g} m/s))", powerText(),
+                                     size_.cylinders, size_.meanPressure / bar, pistonSpeed_),
+                         "/mechanism/bore_mm");
+        }
+        if (!brief_.stroke && volume > 0.0) {
+            const double stroke = 2.0 * volume / (pi * z * size_.bore * size_.bore);
+            // The range of the stroke is that of the bore: one follows the other.
+            size_.stroke =
+                noteRule("stroke-from-displacement", "Stroke", {stroke, stroke, stroke},
+                         fmt::format("2·{:.5g} cm³/(π·{}·({:.4g} mm)²)", volume / cubicCentimetre,
+                                     size_.cylinders, size_.bore / millimetre),
+                         strokePath);
+        } else if (!brief_.stroke) {
+            size_.stroke =
+                noteRule("stroke-from-bore", "Stroke",
+                         {strokeToBore.value * size_.bore, strokeToBore.low * size_.bore,
+                          strokeToBore.high * size_.bore},
+                         fmt::format("0.65·{:.4g} mm", size_.bore / millimetre), strokePath);
+        }
+        size_.displacement = z * pi / 2.0 * size_.bore * size_.bore * size_.stroke;
+        if (!brief_.displacement) {
+            const double shown = size_.displacement / cubicCentimetre;
+            notes_.take("displacement-from-bore", "Displacement", "cm³", {shown, shown, shown},
+                        fmt::format("{}·(π/4)·({:.4g} mm)²·2·{:.4g} mm", size_.cylinders,
+                                    size_.bore / millimetre, size_.stroke / millimetre));
+        }
+    }
+
+    double noteLength(std::string_view label, const Figure& figure, const std::string& path) {
+        return notes_.given(label, "mm", figure.value / millimetre, figure.precision,
+                            sourceOf(figure), {path}) *
+               millimetre;
+    }
+
+    double noteRule(std::string_view rule, std::string_view label, Span span, std::string working,
+                    const std::string& path) {
+        return notes_.take(rule, label, "mm",
+                           {span.value / millimetre, span.low / millimetre, span.high / millimetre},
+                           std::move(working), {path}) *
+               millimetre;
+    }
+
+    void chooseSpeedFromPistons() {
+        if (!(pistonSpeed_ > 0.0)) {
+            choosePistonSpeed();
+        }
+        const auto at = [&](double speed) {
+            return speed / (2.0 * size_.stroke * size_.lobes) * units::turn / revPerMinute;
+        };
+        const double n = at(pistonSpeed_);
+        size_.speed =
+            notes_.take("speed-from-piston-speed", "Shaft speed", "rpm", {n, 0.7 * n, 1.35 * n},
+                        fmt::format("{:.3g} m/s/(2·{:.4g} mm·{})", pistonSpeed_,
+                                    size_.stroke / millimetre, size_.lobes),
+                        {"/running/speed_rpm"}) *
+            revPerMinute;
+    }
+
+    /// What the power asks for, or what is ordinary where no power is given.
+    void settleMeanPressure() {
+        if (size_.power) {
+            size_.meanPressure =
+                *size_.power / (size_.displacement * size_.speed / units::turn * size_.lobes);
+        } else if (!(size_.meanPressure > 0.0)) {
+            chooseMeanPressure();
+        }
+    }
+
+    static constexpr const char* strokePath = "/tracks/inlet/stroke_mm";
+    const Brief& brief_;
+    Notebook& notes_;
+    Size size_;
+    double pistonSpeed_ = 0.0;
+};
+
+} // namespace
+
+Size sizeOf(const Brief& brief, int lobes, Notebook& notebook) {
+    return Sizing(brief, lobes, notebook).run();
+}
+
+} // namespace lobewright::draft
