@@ -7807,6 +7807,14 @@
         <source>not given</source>
         <translation>nicht angegeben</translation>
     </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
 </context>
 <context>
     <name>FileToWrite</name>
@@ -9182,17 +9190,6 @@
     <message>
         <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
         <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
-    </message>
-</context>
-<context>
-    <name>Words</name>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
     </message>
 </context>
 <context>

@@ -25,7 +25,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(FileConflict)
 };
 
-constexpr std::size_t mostRows = 500; // nobody reads more
+constexpr unsigned mostRows = 500; // nobody reads more
 
 QString yesOrNo(bool is) {
     return is ? Words::tr("yes") : Words::tr("no");
@@ -123,7 +123,7 @@ QTreeWidget* FileConflict::buildList(const std::vector<InputDifference>& all) {
     list->setHeaderLabels({tr("Input"), tr("In this window"), tr("In the file")});
     list->setRootIsDecorated(false);
     list->setUniformRowHeights(true);
-    for (std::size_t i = 0; i < std::min(all.size(), mostRows); ++i)
+    for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), mostRows); ++i)
         new QTreeWidgetItem(list, {all[i].input, all[i].mine, all[i].theirs});
     if (all.size() > mostRows)
         new QTreeWidgetItem(list,
