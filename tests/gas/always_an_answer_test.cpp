@@ -39,7 +39,8 @@ void expectAnswers(unsigned long long seed, int count) {
             engine.run.omega = omega;
             const auto cold = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
             if (!cold) {
-                EXPECT_TRUE(isPhysical(cold.problems().front())) << cold.problems().front().message.english();
+                EXPECT_TRUE(isPhysical(cold.problems().front()))
+                    << cold.problems().front().message.english();
                 continue;
             }
             const bool first = solved++ % speedsEach == 0;
