@@ -50,6 +50,16 @@ double Cylinder::pressure(double angle, const double* y) {
            y[temperature] / geometry(angle).volume;
 }
 
+/// p = m·R·T/V, each factor by its own rate.
+double Cylinder::pressureRise(double angle, const double* y, const double* dy) {
+    const double air = model_->gas.air.gasConstant();
+    const double products = model_->gas.products.gasConstant();
+    const ChamberGeometry& g = geometry(angle);
+    return (dy[airMass] * air + dy[productsMass] * products) /
+               (y[airMass] * air + y[productsMass] * products) +
+           dy[temperature] / y[temperature] - g.volumeRate / g.volume;
+}
+
 double Cylinder::internalEnergy(const double* y) const {
     return y[airMass] * model_->gas.air.internalEnergy(y[temperature]) +
            y[productsMass] * model_->gas.products.internalEnergy(y[temperature]);
@@ -114,7 +124,7 @@ void Cylinder::rates(double angle, const double* y, const Memory& memory, const 
          (charge.enthalpyProducts - gas.products.gasConstant() * t) * balance.products) /
         heatCapacity;
     if (mode.knockCounting) {
-        countKnock(charge, memory, y, dy);
+        countKnock(angle, charge, memory, y, dy);
     }
 }
 
@@ -311,8 +321,8 @@ void Cylinder::wallLoss(const Gas& charge, const Memory& memory, double* dy, Bal
     balance.energy -= dy[wallHeat];
 }
 
-void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double* y,
-                          double* dy) const {
+void Cylinder::countKnock(double angle, const Gas& charge, const Memory& memory, const double* y,
+                          double* dy) {
     double unburnt = charge.temperature;
     if (memory.mode.burnStarted) {
         // isentropic with the trapped mixture: dT/dp = R·T/(c_p·p); p = m·R·T/V gives dp/p
@@ -323,12 +333,7 @@ void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double*
             airShare * gas.air.gasConstant() + (1.0 - airShare) * gas.products.gasConstant();
         const double heat =
             airShare * gas.air.heat(unburnt) + (1.0 - airShare) * gas.products.heat(unburnt);
-        const double pressureRise =
-            (dy[airMass] * gas.air.gasConstant() + dy[productsMass] * gas.products.gasConstant()) /
-                charge.massTimesConstant +
-            dy[temperature] / charge.temperature -
-            charge.geometry.volumeRate / charge.geometry.volume;
-        dy[unburntTemperature] = constant * unburnt / heat * pressureRise;
+        dy[unburntTemperature] = constant * unburnt / heat * pressureRise(angle, y, dy);
     }
     dy[knockIntegral] =
         1.0 / (model_->delayFactor * delayOfGas(charge.pressure, unburnt) * model_->omega);

@@ -73,7 +73,9 @@ class Cylinder {
 
     const ChamberGeometry& geometry(double angle);
     double pressure(double angle, const double* y); ///< [Pa]
-    double internalEnergy(const double* y) const;   ///< [J]
+    /// d(ln p)/dθ from the rates dy [1/rad].
+    double pressureRise(double angle, const double* y, const double* dy);
+    double internalEnergy(const double* y) const; ///< [J]
 
   private:
     /// Sums of what happens to the chamber in a radian.
@@ -94,7 +96,8 @@ class Cylinder {
     void wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
                   Observed& observed) const;
     double wallCoefficient(const Gas& charge, const Memory& memory, Observed& observed) const;
-    void countKnock(const Gas& charge, const Memory& memory, const double* y, double* dy) const;
+    void countKnock(double angle, const Gas& charge, const Memory& memory, const double* y,
+                    double* dy);
 
     const Model* model_;
     double geometryAngle_ = -1e300;

@@ -104,6 +104,7 @@ class Integration {
     void shortenStep(double h, double error);
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
+    double pressureRise(RunningCylinder& cylinder);
     void accept(double h, double end);
     void recordStep(double h);
     std::optional<Crossing> firstCrossing(double h);
