@@ -122,11 +122,11 @@ class Terms : public testing::TestWithParam<std::string> {};
 } // namespace
 
 TEST(TermsList, EveryTermHasBothLanguagesAndADefinitionAndStandsOnce) {
-    std::set<std::string> words;
+    std::set<std::pair<std::string, std::string>> words;
     for (const json& term : terms()) {
         for (const char* language : {"en", "de"}) {
             ASSERT_FALSE(term[language].get<std::string>().empty()) << term;
-            EXPECT_TRUE(words.insert(language + (":" + term[language].get<std::string>())).second)
+            EXPECT_TRUE(words.insert({language, term[language].get<std::string>()}).second)
                 << term[language];
             EXPECT_GT(term["definition"][language].get<std::string>().size(), 15U) << term;
         }
