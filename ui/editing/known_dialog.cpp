@@ -2,6 +2,7 @@
 
 #include "core/design/design.h"
 #include "ui/core_words.h"
+#include "ui/editing/number_edit.h"
 #include "ui/editing/origin_words.h"
 #include "ui/units.h"
 
@@ -13,6 +14,8 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -27,15 +30,11 @@ QString shownNumber(const design::Field& field, std::optional<double> value) {
 }
 
 /// Nothing where the line is empty; NaN where it is no number.
-std::optional<double> readNumber(const design::Field& field, const QLineEdit& line) {
-    const QString text = line.text().trimmed();
-    if (text.isEmpty())
+std::optional<double> numberIn(const design::Field& field, const QLineEdit& line) {
+    if (line.text().trimmed().isEmpty())
         return std::nullopt;
-    bool isNumber = false;
-    double value = QLocale().toDouble(text, &isNumber);
-    if (!isNumber)
-        value = QLocale::c().toDouble(text, &isNumber);
-    return isNumber ? unitFor(field.unit).metric(value) : std::nan("");
+    const auto number = readNumber(line.text());
+    return number ? unitFor(field.unit).metric(*number) : std::nan("");
 }
 
 } // namespace
@@ -119,8 +118,8 @@ design::Known KnownDialog::entered() const {
     design::Known known = before_;
     known.origin = origins[origin_->currentIndex()];
     if (low_) {
-        known.low = readNumber(field_, *low_);
-        known.high = readNumber(field_, *high_);
+        known.low = numberIn(field_, *low_);
+        known.high = numberIn(field_, *high_);
         known.spread = known.low ? static_cast<design::Spread>(spread_->currentIndex())
                                  : design::Spread::uniform;
     }

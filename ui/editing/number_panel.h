@@ -13,7 +13,6 @@
 
 class QComboBox;
 class QLabel;
-class QLabel;
 class QLineEdit;
 class QScrollArea;
 class QToolButton;

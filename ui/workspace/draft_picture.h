@@ -6,13 +6,13 @@
 
 namespace lobewright::ui {
 
-/// A candidate as a small drawing: its cylinders about the shaft, to one scale for all candidates,
-/// and the lift of one lobe below.
+/// An engine as a small drawing: its cylinders about the shaft, to one scale for all that stand
+/// side by side, and the lift of both tracks over one turn below.
 class DraftPicture : public QWidget {
     Q_OBJECT
 
   public:
-    /// `largest`: outer diameter of the largest candidate [m].
+    /// `largest`: outer diameter of the largest engine beside it [m]; 0: this one fills the room.
     DraftPicture(const design::Design& design, double largest, QWidget* parent);
 
     QSize sizeHint() const override { return {150, 170}; }

@@ -1,7 +1,9 @@
 #include "ui/workspace/goal_dialog.h"
 
+#include "core/solution/yes_no.h"
 #include "ui/core_words.h"
 #include "ui/editing/figure_change.h"
+#include "ui/editing/number_edit.h"
 #include "ui/units.h"
 #include "ui/workspace/document.h"
 
@@ -17,23 +19,13 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
-#include <QtConcurrent>
 
-#include <atomic>
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
 
 namespace {
-
-std::optional<double> readNumber(const QLineEdit& line) {
-    bool isNumber = false;
-    const QString text = line.text().trimmed();
-    double value = QLocale().toDouble(text, &isNumber);
-    if (!isNumber)
-        value = QLocale::c().toDouble(text, &isNumber);
-    return isNumber ? std::optional(value) : std::nullopt;
-}
 
 QString withUnit(double value, const std::string& unit) {
     const Unit shown = unitFor(unit);
@@ -58,31 +50,15 @@ bool canVary(const design::Field& field) {
 
 } // namespace
 
-/// Stops the search from the window, and tells it how far it is.
-class GoalDialog::Stop final : public Monitor {
-  public:
-    bool step(double fraction, std::string_view) override {
-        fraction_ = fraction;
-        return !stopped_;
-    }
-    void stop() { stopped_ = true; }
-    double fraction() const { return fraction_; }
-
-  private:
-    std::atomic<bool> stopped_ = false;
-    std::atomic<double> fraction_ = 0.0;
-};
-
 GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QString& figure,
                        QWidget* parent)
-    : QDialog(parent), document_(document), solution_(std::move(solution)),
-      figure_(figure.toStdString()) {
+    : QDialog(parent), document_(document), solution_(std::move(solution)) {
     setObjectName(QStringLiteral("goal"));
     setWindowTitle(tr("Make this…"));
     auto* column = new QVBoxLayout(this);
     auto* form = new QWidget(this);
     column->addWidget(form);
-    buildForm(*form);
+    buildForm(*form, figure);
     progress_ = new QProgressBar(this);
     progress_->setTextVisible(false);
     progress_->setMaximumHeight(6);
@@ -95,7 +71,7 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     column->addWidget(message_);
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("solutions"));
-    list_->setMaximumHeight(84);
+    list_->setMaximumHeight(4 * fontMetrics().lineSpacing());
     list_->setAccessibleName(tr("Values that reach the target"));
     column->addWidget(list_);
     changes_ = new QTableWidget(0, 4, this);
@@ -104,6 +80,8 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
         {tr("What else changes"), tr("Now"), tr("Then"), tr("Change")});
     changes_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     changes_->verticalHeader()->hide();
+    changes_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    changes_->setWordWrap(false);
     changes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     changes_->setSelectionMode(QAbstractItemView::NoSelection);
     column->addWidget(changes_, 1);
@@ -115,60 +93,95 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     apply_->setObjectName(QStringLiteral("apply"));
     apply_->setEnabled(false);
     column->addWidget(buttons);
-    connect(search_, &QPushButton::clicked, this, [this] { isBusy() ? stop() : search(); });
+    connect(search_, &QPushButton::clicked, this, [this] {
+        if (!isBusy()) {
+            search();
+            return;
+        }
+        work_.stop();
+        say(tr("Stopped."));
+    });
     connect(buttons, &QDialogButtonBox::accepted, this, &GoalDialog::apply);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(&watcher_, &QFutureWatcher<std::shared_ptr<Answer>>::finished, this,
-            &GoalDialog::found);
+    connect(&work_, &BackgroundWork::progressed, this,
+            [this](double fraction) { progress_->setValue(static_cast<int>(100.0 * fraction)); });
+    connect(&work_, &BackgroundWork::busyChanged, this, [this](bool isBusy) {
+        search_->setText(isBusy ? tr("&Stop") : tr("&Search"));
+        progress_->setValue(0);
+    });
     connect(list_, &QListWidget::currentRowChanged, this, &GoalDialog::showChanges);
     resize(560, 620);
     target_->setFocus();
     target_->selectAll();
 }
 
-GoalDialog::~GoalDialog() {
-    stop();
-    watcher_.waitForFinished();
-}
-
-void GoalDialog::buildForm(QWidget& widget) {
+void GoalDialog::buildForm(QWidget& widget, const QString& figure) {
     auto* form = new QFormLayout(&widget);
     form->setContentsMargins(0, 0, 0, 0);
-    const auto* figure = solution_->figure(figure_);
-    const std::string unit = figure ? figure->unit : std::string();
-    const QString label = figure ? coreText(figure->label) : QString::fromStdString(figure_);
-    target_ = new QLineEdit(this);
+    const auto chooser = [&](const char* name) {
+        auto* box = new QComboBox(this);
+        box->setObjectName(QLatin1String(name));
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(30);
+        return box;
+    };
+    const auto withUnitLabel = [&](QWidget& parent, QLabel*& unit) {
+        auto* line = new QHBoxLayout(&parent);
+        line->setContentsMargins(0, 0, 0, 0);
+        unit = new QLabel(&parent);
+        return line;
+    };
+    result_ = chooser("result");
+    form->addRow(tr("&Make"), result_);
+    auto* aim = new QWidget(this);
+    auto* aimLine = withUnitLabel(*aim, targetUnit_);
+    target_ = new QLineEdit(aim);
     target_->setObjectName(QStringLiteral("target"));
-    if (figure && figure->value)
-        target_->setText(QLocale().toString(unitFor(unit).shown(*figure->value), 'g', 5));
-    const QString symbol = unitFor(unit).text;
-    auto* name = new QLabel(symbol.isEmpty() ? label : tr("%1 [%2]").arg(label, symbol), this);
-    name->setWordWrap(true);
-    name->setBuddy(target_);
-    form->addRow(name, target_);
-    input_ = new QComboBox(this);
-    input_->setObjectName(QStringLiteral("input"));
-    input_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    input_->setMinimumContentsLength(30);
+    target_->setAccessibleName(tr("Target"));
+    aimLine->addWidget(target_, 1);
+    aimLine->addWidget(targetUnit_);
+    form->addRow(tr("&equal to"), aim);
+    input_ = chooser("input");
     form->addRow(tr("by &varying"), input_);
     auto* range = new QWidget(this);
-    auto* line = new QHBoxLayout(range);
-    line->setContentsMargins(0, 0, 0, 0);
+    auto* line = withUnitLabel(*range, fromUnit_);
     from_ = new QLineEdit(range);
     from_->setObjectName(QStringLiteral("from"));
     from_->setAccessibleName(tr("Lower end of the range"));
     to_ = new QLineEdit(range);
     to_->setObjectName(QStringLiteral("to"));
     to_->setAccessibleName(tr("Upper end of the range"));
-    fromUnit_ = new QLabel(range);
     line->addWidget(from_);
     line->addWidget(new QLabel(tr("to"), range));
     line->addWidget(to_);
     line->addWidget(fromUnit_);
     form->addRow(tr("&between"), range);
+    fillResults(figure);
     fillInputs();
+    connect(result_, &QComboBox::currentIndexChanged, this, &GoalDialog::proposeTarget);
     connect(input_, &QComboBox::currentIndexChanged, this, &GoalDialog::proposeRange);
+    proposeTarget();
     proposeRange();
+}
+
+/// What is a number now: a search needs a value to start from.
+void GoalDialog::fillResults(const QString& first) {
+    for (const solution::Figure& figure : solution_->figures) {
+        if (figure.value && figure.group != "solver" && !solution::isYesNo(figure))
+            result_->addItem(coreText(figure.label), QString::fromStdString(figure.name));
+    }
+    result_->setCurrentIndex(std::max(0, result_->findData(first)));
+}
+
+const solution::Figure& GoalDialog::figure() const {
+    return *solution_->figure(result_->currentData().toString().toStdString());
+}
+
+void GoalDialog::proposeTarget() {
+    const Unit unit = unitFor(figure().unit);
+    target_->setText(QLocale().toString(unit.shown(*figure().value), 'g', 5));
+    targetUnit_->setText(unit.text);
+    target_->selectAll();
 }
 
 void GoalDialog::fillInputs() {
@@ -202,62 +215,45 @@ void GoalDialog::proposeRange() {
 }
 
 void GoalDialog::search() {
-    const auto target = readNumber(*target_), from = readNumber(*from_), to = readNumber(*to_);
+    const auto target = readNumber(target_->text()), from = readNumber(from_->text()),
+               to = readNumber(to_->text());
     if (!target || !from || !to || input_->currentIndex() < 0) {
         say(tr("Target and range must be numbers."));
         return;
     }
     const design::Field& field = inputs_[static_cast<size_t>(input_->currentIndex())];
-    const auto* figure = solution_->figure(figure_);
-    goal_ = {figure_, unitFor(figure ? figure->unit : std::string()).metric(*target), field.path,
+    goal_ = {figure().name, unitFor(figure().unit).metric(*target), field.path,
              unitFor(field.unit).metric(*from), unitFor(field.unit).metric(*to)};
     list_->clear();
     changes_->setRowCount(0);
     apply_->setEnabled(false);
-    search_->setText(tr("&Stop"));
     say(tr("Searching…"));
-    stop_ = std::make_shared<Stop>();
-    auto* timer = new QTimer(this);
-    connect(timer, &QTimer::timeout, this,
-            [this] { progress_->setValue(static_cast<int>(100.0 * stop_->fraction())); });
-    connect(&watcher_, &QFutureWatcher<std::shared_ptr<Answer>>::finished, timer,
-            &QObject::deleteLater);
-    timer->start(100);
-    watcher_.setFuture(QtConcurrent::run([design = document_.design(), goal = goal_,
-                                          monitor = stop_]() -> std::shared_ptr<Answer> {
-        auto answer = std::make_shared<Answer>(Answer{study::solveFor(design, goal, *monitor), {}});
-        for (size_t i = 0; answer->answer && i < answer->answer->solutions.size(); ++i) {
-            const double input = answer->answer->solutions[i].input;
-            auto solved = solution::solve(study::withGoal(design, goal, input), *monitor);
+    work_.want([this, design = document_.design(),
+                goal = goal_](Monitor& monitor) -> BackgroundWork::Delivery {
+        Answer answer{study::solveFor(design, goal, monitor), {}};
+        for (size_t i = 0; answer.answer && i < answer.answer->solutions.size(); ++i) {
+            const double input = answer.answer->solutions[i].input;
+            auto solved = solution::solve(study::withGoal(design, goal, input), monitor);
             if (solved)
-                answer->made.push_back(std::move(solved).value());
+                answer.made.push_back(std::move(solved).value());
         }
-        return answer;
-    }));
+        return [this, answer = std::move(answer)]() mutable { takeUp(std::move(answer)); };
+    });
 }
 
-void GoalDialog::stop() {
-    if (stop_)
-        stop_->stop();
-}
-
-void GoalDialog::found() {
-    search_->setText(tr("&Search"));
-    progress_->setValue(0);
-    const auto answer = watcher_.result();
-    if (!answer->answer) {
-        const QString why = coreText(answer->answer.problems().front().message);
-        say(why == QLatin1String("cancelled") ? tr("Stopped.") : inShownUnits(why));
+void GoalDialog::takeUp(Answer answer) {
+    if (!answer.answer) {
+        say(inShownUnits(coreText(answer.answer.problems().front().message)));
         return;
     }
-    made_ = std::move(answer->made);
-    showAnswer(*answer->answer);
+    made_ = std::move(answer.made);
+    showAnswer(*answer.answer);
 }
 
 void GoalDialog::showAnswer(const study::GoalAnswer& answer) {
     solutions_ = answer.solutions;
     if (made_.size() != solutions_.size())
-        solutions_.clear(); // stopped between
+        solutions_.clear(); // one cannot be solved after all
     QString text;
     if (answer.solutions.empty()) {
         const auto& nearest = answer.nearest;
@@ -318,10 +314,10 @@ void GoalDialog::apply() {
     const int row = list_->currentRow();
     if (row < 0)
         return;
-    const auto* figure = solution_->figure(figure_);
     Edit edit;
-    edit.text = tr("Make %1 %2")
-                    .arg(inSentence(coreText(figure->label)), withUnit(goal_.target, figure->unit));
+    edit.text =
+        tr("Make %1 %2")
+            .arg(inSentence(coreText(figure().label)), withUnit(goal_.target, figure().unit));
     edit.changes.push_back({goal_.input, solutions_[static_cast<size_t>(row)].input});
     if (document_.apply(edit).empty())
         accept();

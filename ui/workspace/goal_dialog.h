@@ -1,12 +1,12 @@
 #pragma once
 
 #include "core/study/solve_for.h"
+#include "ui/background_work.h"
 #include "ui/plots/shown.h"
 
 #include <QDialog>
-#include <QFutureWatcher>
 
-#include <memory>
+#include <vector>
 
 class QComboBox;
 class QLabel;
@@ -29,11 +29,10 @@ class GoalDialog : public QDialog {
     /// `figure`: name of the result to be made; the solution must be of the document's design.
     GoalDialog(Document& document, SolutionPointer solution, const QString& figure,
                QWidget* parent = nullptr);
-    ~GoalDialog() override;
 
     /// Starts the search with what is entered.
     void search();
-    bool isBusy() const { return watcher_.isRunning(); }
+    bool isBusy() const { return work_.isBusy(); }
     int solutionCount() const;
 
   private:
@@ -41,13 +40,14 @@ class GoalDialog : public QDialog {
         Result<study::GoalAnswer> answer;
         std::vector<solution::Solution> made; ///< one for each solution of the goal
     };
-    class Stop;
 
-    void buildForm(QWidget& form);
+    void buildForm(QWidget& form, const QString& figure);
+    void fillResults(const QString& first);
     void fillInputs();
     void proposeRange();
-    void stop();
-    void found();
+    void takeUp(Answer answer);
+    const solution::Figure& figure() const;
+    void proposeTarget();
     void showAnswer(const study::GoalAnswer& answer);
     void showChanges(int index);
     void apply();
@@ -55,16 +55,14 @@ class GoalDialog : public QDialog {
 
     Document& document_;
     SolutionPointer solution_;
-    std::string figure_;
     std::vector<design::Field> inputs_;
     study::Goal goal_;
     std::vector<study::Trial> solutions_;
     std::vector<solution::Solution> made_;
-    QFutureWatcher<std::shared_ptr<Answer>> watcher_;
-    std::shared_ptr<Stop> stop_;
+    BackgroundWork work_;
     QLineEdit *target_ = nullptr, *from_ = nullptr, *to_ = nullptr;
-    QComboBox* input_ = nullptr;
-    QLabel *fromUnit_ = nullptr, *message_ = nullptr;
+    QComboBox *result_ = nullptr, *input_ = nullptr;
+    QLabel *targetUnit_ = nullptr, *fromUnit_ = nullptr, *message_ = nullptr;
     QListWidget* list_ = nullptr;
     QTableWidget* changes_ = nullptr;
     QProgressBar* progress_ = nullptr;

@@ -2,6 +2,7 @@
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/number_panel.h"
 #include "ui/workspace/goal_dialog.h"
+#include "ui/workspace/hint_bar.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/new_engine_dialog.h"
 
@@ -38,7 +39,9 @@ void MainWindow::newEngine() {
     if (dialog.sample() >= 0)
         openSample(dialog.sample());
     else if (dialog.chosen())
-        document_.start(*dialog.chosen(), dialog.name());
+        document_.recover(*dialog.chosen(), dialog.name(), {}); // work that is saved nowhere yet
+    if (dialog.sample() < 0)
+        hint_->hide(); // it spoke of the engine before
 }
 
 void MainWindow::makeThis(const QString& figure) {

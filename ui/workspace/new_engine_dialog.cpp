@@ -1,560 +1,202 @@
 #include "ui/workspace/new_engine_dialog.h"
 
-#include "core/design/file.h"
-#include "core/draft/build.h"
-#include "core/study/claims_check.h"
+#include "core/draft/draft.h"
 #include "core/units.h"
 #include "ui/core_words.h"
-#include "ui/editing/origin_words.h"
-#include "ui/palette.h"
-#include "ui/units.h"
-#include "ui/workspace/claims_form.h"
 #include "ui/workspace/draft_picture.h"
+#include "ui/workspace/draft_view.h"
+#include "ui/workspace/duty_page.h"
+#include "ui/workspace/published_page.h"
 #include "ui/workspace/samples.h"
 
-#include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
-#include <QLineEdit>
 #include <QListWidget>
-#include <QProgressBar>
 #include <QPushButton>
-#include <QRadioButton>
-#include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
-#include <QTableWidget>
-#include <QTimer>
-#include <QToolButton>
+#include <QTabBar>
 #include <QVBoxLayout>
-#include <QtConcurrent>
-
-#include <atomic>
 
 namespace lobewright::ui {
 
 namespace {
 
-enum StepColumn { quantityColumn, valueColumn, unitColumn, rangeColumn, originColumn, ruleColumn };
+constexpr int formWidth = 410;
+constexpr int pictureSize = 260;
 
-QString number(double value) {
-    return QLocale().toString(value, 'g', 5);
-}
-
-/// A value of a step in the units on screen.
-QString shown(double value, const std::string& unit) {
-    return number(unitFor(unit).shown(value));
-}
-
-QString figureOf(const draft::Draft& made, const char* name) {
-    const auto* figure = made.solution.figure(name);
-    if (!figure || !figure->value)
-        return NewEngineDialog::tr("not available");
-    const Unit unit = unitFor(figure->unit);
-    return QLocale().toString(unit.shown(*figure->value), 'g', 4) + QChar(0xA0) + unit.text;
-}
-
-QString millimetres(double metres) {
-    const Unit unit = unitFor(QStringLiteral("mm"));
-    return QLocale().toString(unit.shown(metres / units::millimetre), 'g', 4) + QChar(0xA0) +
-           unit.text;
-}
-
-/// The six figures by which candidates are told apart.
-QString sixFigures(const draft::Draft& made) {
-    const auto row = [](const QString& label, const QString& value) {
-        return QStringLiteral("<tr><td>%1&nbsp;</td><td align=right>%2</td></tr>")
-            .arg(label, value);
-    };
-    const double stress =
-        std::max(made.solution.figure("peak_contact_pressure_inlet_MPa")->value.value_or(0.0),
-                 made.solution.figure("peak_contact_pressure_exhaust_MPa")->value.value_or(0.0));
-    const Unit pressure = unitFor(QStringLiteral("MPa"));
-    return QStringLiteral("<table cellspacing=0>") +
-           row(NewEngineDialog::tr("Power"), figureOf(made, "brake_power_kW")) +
-           row(NewEngineDialog::tr("Speed"),
-               number(made.design.running.speed / units::revPerMinute) + QChar(0xA0) +
-                   NewEngineDialog::tr("rpm")) +
-           row(NewEngineDialog::tr("Displacement"), figureOf(made, "displacement_cm3")) +
-           row(NewEngineDialog::tr("Outer diameter"),
-               millimetres(draft::outerDiameter(made.design))) +
-           row(NewEngineDialog::tr("Supply pressure"),
-               QLocale().toString(unitFor(QStringLiteral("bar"))
-                                      .shown(made.design.gas.supply.pressure / units::bar),
-                                  'g', 3) +
-                   QChar(0xA0) + unitFor(QStringLiteral("bar")).text) +
-           row(NewEngineDialog::tr("Contact stress"),
-               QLocale().toString(pressure.shown(stress), 'g', 4) + QChar(0xA0) + pressure.text) +
-           QStringLiteral("</table>");
-}
-
-/// One cylinder, one lobe, nothing but what a design must have.
-Result<design::Design> smallestEngine() {
-    auto brief = draft::readDuty("power=2 kW, speed=3000 rpm, fuel=petrol, cylinders=1, lobes=1, "
-                                 "supply=1.2 bar");
+/// One cylinder on tracks of one lobe, and no word about where its numbers come from.
+std::optional<design::Design> smallestEngine() {
+    const auto brief = draft::readDuty("power=2 kW, speed=3000 rpm, fuel=petrol, cylinders=1, "
+                                       "lobes=1, supply=1.2 bar");
     SilentMonitor monitor;
     auto made = draft::draft(*brief, {.lobes = 1, .own = {}}, monitor);
     if (!made)
-        return made.problems();
-    design::Design design = made->design;
+        return std::nullopt;
+    design::Design design = std::move(made).value().design;
     design.title.clear();
     design.knowledge.clear();
     return design;
 }
 
+QWidget* pictureOf(const design::Design& design, QWidget* parent) {
+    auto* picture = new DraftPicture(design, 0.0, parent);
+    picture->setFixedSize(pictureSize, pictureSize + 60);
+    return picture;
+}
+
+QLabel* paragraph(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    return label;
+}
+
 } // namespace
 
-class NewEngineDialog::Stop final : public Monitor {
-  public:
-    explicit Stop(size_t parts) : parts_(static_cast<double>(parts)) {}
-    bool step(double fraction, std::string_view) override {
-        fraction_ = (part_ + fraction) / parts_;
-        return !stopped_;
-    }
-    void nextPart() { ++part_; }
-    void stop() { stopped_ = true; }
-    bool isStopped() const { return stopped_; }
-    double fraction() const { return fraction_; }
-
-  private:
-    double parts_;
-    std::atomic<int> part_ = 0;
-    std::atomic<bool> stopped_ = false;
-    std::atomic<double> fraction_ = 0.0;
-};
-
-NewEngineDialog::NewEngineDialog(QWidget* parent) : QDialog(parent) {
+NewEngineDialog::NewEngineDialog(QWidget* parent)
+    : QDialog(parent), ways_(new QTabBar(this)), pages_(new QStackedWidget(this)),
+      published_(new PublishedPage(this)), duty_(new DutyPage(this)), drafts_(new DraftView(this)) {
     setObjectName(QStringLiteral("newEngine"));
     setWindowTitle(tr("New engine"));
     auto* column = new QVBoxLayout(this);
-    auto* split = new QSplitter(Qt::Horizontal, this);
-    split->setChildrenCollapsible(false);
-    column->addWidget(split, 1);
-    ways_ = new QListWidget(split);
     ways_->setObjectName(QStringLiteral("ways"));
     ways_->setAccessibleName(tr("What is known"));
-    ways_->addItems({tr("Published figures"), tr("A duty"), tr("A sample"), tr("Blank")});
-    ways_->setMaximumWidth(170);
-    pages_ = new QStackedWidget(split);
-    pages_->addWidget(buildPublished());
-    pages_->addWidget(buildDuty());
+    ways_->setExpanding(false);
+    ways_->setDrawBase(true);
+    for (const QString& way :
+         {tr("&Published figures"), tr("A &duty"), tr("A &sample"), tr("&Blank")})
+        ways_->addTab(way);
+    column->addWidget(ways_);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(12);
+    column->addLayout(line, 1);
+    pages_->addWidget(published_);
+    pages_->addWidget(duty_);
     pages_->addWidget(buildSamples());
     pages_->addWidget(buildBlank());
-    results_ = new QWidget(split);
-    auto* results = new QVBoxLayout(results_);
-    results->setContentsMargins(0, 0, 0, 0);
-    buildResults(*results);
-    split->setStretchFactor(0, 0);
-    split->setStretchFactor(1, 2);
-    split->setStretchFactor(2, 3);
+    line->addWidget(pages_);
+    line->addWidget(drafts_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    draft_ = buttons->addButton(tr("&Make drafts"), QDialogButtonBox::ActionRole);
-    draft_->setObjectName(QStringLiteral("draft"));
     open_ = buttons->addButton(tr("&Open"), QDialogButtonBox::AcceptRole);
     open_->setObjectName(QStringLiteral("open"));
+    // Enter takes what is typed; it does not end the page.
+    for (auto* button : {open_, buttons->button(QDialogButtonBox::Cancel)})
+        button->setAutoDefault(false);
     column->addWidget(buttons);
-    connect(draft_, &QPushButton::clicked, this, [this] { isBusy() ? stop() : makeDrafts(); });
-    connect(buttons, &QDialogButtonBox::accepted, this, &NewEngineDialog::useCandidate);
+    connect(buttons, &QDialogButtonBox::accepted, this, &NewEngineDialog::take);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(ways_, &QListWidget::currentRowChanged, this, &NewEngineDialog::wayChanged);
-    connect(&watcher_, &QFutureWatcher<std::shared_ptr<Answer>>::finished, this,
-            &NewEngineDialog::made);
-    ways_->setCurrentRow(0);
-    resize(1120, 700);
-}
-
-NewEngineDialog::~NewEngineDialog() {
-    stop();
-    watcher_.waitForFinished();
-}
-
-QWidget* NewEngineDialog::buildPublished() {
-    auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    auto* hint = new QLabel(tr("Fill in what is published, with its unit; leave the rest empty. "
-                               "Three to ten figures are enough."),
-                            page);
-    hint->setWordWrap(true);
-    column->addWidget(hint);
-    form_ = new ClaimsForm(page);
-    auto* scroll = new QScrollArea(page);
-    scroll->setWidget(form_);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    column->addWidget(scroll, 1);
-    conflicts_ = new QLabel(page);
-    conflicts_->setObjectName(QStringLiteral("conflicts"));
-    conflicts_->setWordWrap(true);
-    conflicts_->hide();
-    column->addWidget(conflicts_);
-    connect(form_, &ClaimsForm::edited, this, [this](const study::Claims& claims) {
-        form_->show(claims);
-        showConflicts();
+    connect(ways_, &QTabBar::currentChanged, this, &NewEngineDialog::wayChanged);
+    connect(published_, &PublishedPage::changed, this, &NewEngineDialog::follow);
+    connect(duty_, &DutyPage::changed, this, &NewEngineDialog::follow);
+    connect(drafts_, &DraftView::changed, this,
+            [this] { open_->setEnabled(!drafts_->isVisibleTo(this) || drafts_->selected()); });
+    connect(drafts_, &DraftView::nearestPowerWanted, this, [this](double power) {
+        // Rounded down: it shall fit.
+        const double kilowatts = std::floor(1000.0 * power / units::kilowatt) / 1000.0;
+        duty_->setLine(QStringLiteral("power"), QStringLiteral("%1 kW").arg(kilowatts));
     });
-    connect(conflicts_, &QLabel::linkActivated, this, [this](const QString& path) {
-        form_->show(draft::without(form_->claims(), path.toStdString()));
-        showConflicts();
-    });
-    return page;
-}
-
-QWidget* NewEngineDialog::buildDuty() {
-    auto* page = new QWidget(this);
-    auto* form = new QFormLayout(page);
-    const std::pair<QString, std::pair<QString, QString>> lines[] = {
-        {QStringLiteral("power"), {tr("&Power"), QStringLiteral("12 kW")}},
-        {QStringLiteral("speed"), {tr("&Speed"), QStringLiteral("1800 rpm")}},
-        {QStringLiteral("torque"), {tr("or &torque"), QStringLiteral("64 N·m")}},
-        {QStringLiteral("diameter"), {tr("&Diameter below"), QStringLiteral("400 mm")}},
-        {QStringLiteral("length"), {tr("&Length below"), QStringLiteral("800 mm")}},
-        {QStringLiteral("life"), {tr("L&ife above"), QStringLiteral("2000 h")}},
-        {QStringLiteral("cylinders"), {tr("&Cylinders"), QStringLiteral("3")}},
-        {QStringLiteral("supply"), {tr("S&upply pressure"), QStringLiteral("1.4 bar")}}};
-    for (const auto& [key, words] : lines) {
-        auto* line = new QLineEdit(page);
-        line->setObjectName(key);
-        line->setPlaceholderText(tr("e.g. %1").arg(words.second));
-        form->addRow(words.first, line);
-        duty_[key] = line;
-    }
-    fuel_ = new QComboBox(page);
-    fuel_->setObjectName(QStringLiteral("fuel"));
-    const std::pair<QString, QString> fuels[] = {{QString(), tr("not decided")},
-                                                 {QStringLiteral("petrol"), tr("petrol")},
-                                                 {QStringLiteral("methane"), tr("methane")},
-                                                 {QStringLiteral("hydrogen"), tr("hydrogen")},
-                                                 {QStringLiteral("diesel"), tr("diesel")},
-                                                 {QStringLiteral("ethanol"), tr("ethanol")}};
-    for (const auto& [key, word] : fuels)
-        fuel_->addItem(word, key);
-    form->addRow(tr("&Fuel"), fuel_);
-    return page;
+    wayChanged();
+    resize(1230, 730);
 }
 
 QWidget* NewEngineDialog::buildSamples() {
-    samples_ = new QListWidget(this);
+    auto* page = new QWidget(this);
+    auto* line = new QHBoxLayout(page);
+    line->setContentsMargins(0, 0, 0, 0);
+    samples_ = new QListWidget(page);
     samples_->setObjectName(QStringLiteral("samples"));
+    samples_->setFixedWidth(formWidth);
     for (const Sample& sample : samples())
         samples_->addItem(coreText(sample.title.toStdString()));
+    line->addWidget(samples_);
+    sampleAbout_ = new QWidget(page);
+    new QVBoxLayout(sampleAbout_);
+    line->addWidget(sampleAbout_, 1);
+    connect(samples_, &QListWidget::itemActivated, this, &NewEngineDialog::take);
+    connect(samples_, &QListWidget::currentRowChanged, this, &NewEngineDialog::showSample);
     samples_->setCurrentRow(0);
-    connect(samples_, &QListWidget::itemActivated, this, &NewEngineDialog::useCandidate);
-    return samples_;
+    return page;
 }
 
-QWidget* NewEngineDialog::buildBlank() {
-    auto* text = new QLabel(tr("The smallest engine that is valid: one cylinder on tracks of one "
-                               "lobe. Every number is yours to change."),
-                            this);
-    text->setWordWrap(true);
-    text->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    return text;
-}
-
-void NewEngineDialog::buildResults(QVBoxLayout& column) {
-    message_ = new QLabel(results_);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    column.addWidget(message_);
-    progress_ = new QProgressBar(results_);
-    progress_->setTextVisible(false);
-    progress_->setMaximumHeight(6);
-    column.addWidget(progress_);
-    cards_ = new QWidget(results_);
-    cardLine_ = new QHBoxLayout(cards_);
-    cardLine_->setContentsMargins(0, 0, 0, 0);
-    column.addWidget(cards_);
-    steps_ = new QTableWidget(0, 6, results_);
-    steps_->setObjectName(QStringLiteral("steps"));
-    steps_->setHorizontalHeaderLabels(
-        {tr("Quantity"), tr("Value"), tr("Unit"), tr("Range"), tr("Origin"), tr("Rule")});
-    steps_->verticalHeader()->hide();
-    steps_->horizontalHeader()->setSectionResizeMode(ruleColumn, QHeaderView::Stretch);
-    steps_->setToolTip(tr("Type your own number over a value: the rest of the draft follows"));
-    connect(steps_, &QTableWidget::cellChanged, this, &NewEngineDialog::stepEdited);
-    column.addWidget(steps_, 1);
-}
-
-void NewEngineDialog::choose(Way way) {
-    ways_->setCurrentRow(static_cast<int>(way));
-}
-
-void NewEngineDialog::wayChanged(int row) {
-    stop();
-    way_ = static_cast<Way>(row);
-    pages_->setCurrentIndex(row);
-    const bool isDrafted = way_ == Way::published || way_ == Way::duty;
-    results_->setVisible(isDrafted);
-    draft_->setVisible(isDrafted);
-    own_.clear();
-    drafts_.clear();
-    showCandidates();
-    say(isDrafted ? tr("The candidates appear here, with the rule behind every number.")
-                  : QString());
-}
-
-void NewEngineDialog::setClaims(const study::Claims& claims) {
-    form_->show(claims);
-    showConflicts();
-}
-
-void NewEngineDialog::setDuty(const QString& key, const QString& value) {
-    if (key == QLatin1String("fuel"))
-        fuel_->setCurrentIndex(fuel_->findData(value));
-    else
-        duty_.at(key)->setText(value);
-}
-
-void NewEngineDialog::showConflicts() {
-    QStringList lines;
-    for (const auto& conflict : study::checkClaims(form_->claims()).conflicts) {
-        QStringList links;
-        for (const std::string& path : conflict.paths) {
-            const QString key = QString::fromStdString(path);
-            links << QStringLiteral("<a href=\"%1\">%2</a>")
-                         .arg(key, key.section(QLatin1Char('/'), -1)
-                                       .replace(QLatin1Char('_'), QLatin1Char(' '))
-                                       .toHtmlEscaped());
-        }
-        lines << inShownUnits(coreText(conflict.message)).toHtmlEscaped() + QStringLiteral(" ") +
-                     tr("Leave out: %1").arg(links.join(QStringLiteral(", ")));
-    }
-    conflicts_->setText(lines.join(QStringLiteral("<br>")));
-    conflicts_->setVisible(!lines.isEmpty());
-}
-
-std::optional<draft::Brief> NewEngineDialog::brief() {
-    if (way_ == Way::published)
-        return draft::briefOf(form_->claims());
-    QStringList entries;
-    for (const auto& [key, line] : duty_) {
-        const QString value = line->text().trimmed();
-        const bool isLimit = key == QLatin1String("diameter") || key == QLatin1String("length");
-        const QChar sign = QLatin1Char(isLimit ? '<' : key == QLatin1String("life") ? '>' : '=');
-        if (!value.isEmpty())
-            entries << key + sign + value;
-    }
-    if (!fuel_->currentData().toString().isEmpty())
-        entries << QStringLiteral("fuel=") + fuel_->currentData().toString();
-    const auto duty = draft::readDuty(entries.join(QStringLiteral(", ")).toStdString());
-    if (duty)
-        return *duty;
-    const Problem& first = duty.problems().front();
-    say(coreText(first.message));
-    if (const auto line = duty_.find(QString::fromStdString(first.path)); line != duty_.end())
-        line->second->setFocus();
-    return std::nullopt;
-}
-
-void NewEngineDialog::makeDrafts() {
-    const auto wanted = brief();
-    if (!wanted || isBusy())
-        return;
-    draft_->setText(tr("&Stop"));
-    say(tr("Drafting…"));
-    const std::vector<int> lobes = draft::candidateLobes(*wanted);
-    stop_ = std::make_shared<Stop>(lobes.size());
-    auto* timer = new QTimer(this);
-    connect(timer, &QTimer::timeout, this,
-            [this] { progress_->setValue(static_cast<int>(100.0 * stop_->fraction())); });
-    connect(&watcher_, &QFutureWatcher<std::shared_ptr<Answer>>::finished, timer,
-            &QObject::deleteLater);
-    timer->start(100);
-    watcher_.setFuture(QtConcurrent::run(
-        [brief = *wanted, lobes, own = own_, monitor = stop_]() -> std::shared_ptr<Answer> {
-            auto answer = std::make_shared<Answer>();
-            for (const int count : lobes) {
-                auto made = draft::draft(brief, {.lobes = count, .own = own}, *monitor);
-                if (monitor->isStopped())
-                    break;
-                if (made)
-                    answer->drafts.push_back(std::move(made).value());
-                else
-                    answer->problems.push_back(made.problems().front());
-                monitor->nextPart();
-            }
-            return answer;
-        }));
-}
-
-void NewEngineDialog::stop() {
-    if (stop_)
-        stop_->stop();
-}
-
-void NewEngineDialog::made() {
-    draft_->setText(tr("&Make drafts"));
-    progress_->setValue(0);
-    const auto answer = watcher_.result();
-    if (stop_->isStopped()) {
-        say(tr("Stopped."));
-        return;
-    }
-    drafts_ = answer->drafts;
-    QStringList words;
-    for (const Problem& problem : answer->problems)
-        words << inShownUnits(coreText(problem.message));
-    words.removeDuplicates();
-    say(words.isEmpty()
-            ? tr("Choose a candidate; every number can be replaced by your own.")
-            : tr("Not every candidate can be made: %1").arg(words.join(QStringLiteral("; "))));
-    const int before = selected_;
-    showCandidates();
-    if (!drafts_.empty())
-        select(before >= 0 && before < static_cast<int>(drafts_.size())
-                   ? before
-                   : static_cast<int>(drafts_.size() / 2));
-}
-
-void NewEngineDialog::showCandidates() {
-    while (QLayoutItem* item = cardLine_->takeAt(0)) {
+void NewEngineDialog::showSample(int index) {
+    auto* column = static_cast<QVBoxLayout*>(sampleAbout_->layout());
+    while (QLayoutItem* item = column->takeAt(0)) {
         delete item->widget();
         delete item;
     }
-    double largest = 0.0;
-    for (const draft::Draft& made : drafts_)
-        largest = std::max(largest, draft::outerDiameter(made.design));
-    for (size_t i = 0; i < drafts_.size(); ++i) {
-        const draft::Draft& made = drafts_[i];
-        auto* card = new QWidget(cards_);
-        auto* column = new QVBoxLayout(card);
-        column->setContentsMargins(2, 2, 2, 2);
-        auto* choose = new QRadioButton(
-            tr("%n lobe(s), %1", nullptr, made.design.tracks.inlet.lobes)
-                .arg(tr("%n cylinder(s)", nullptr, made.design.mechanism.cylinders)),
-            card);
-        choose->setObjectName(QStringLiteral("candidate%1").arg(i));
-        choose->setAutoExclusive(false);
-        connect(choose, &QRadioButton::clicked, this, [this, i] { select(static_cast<int>(i)); });
-        column->addWidget(choose);
-        column->addWidget(new DraftPicture(made.design, largest, card));
-        auto* figures = new QLabel(sixFigures(made), card);
-        figures->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        column->addWidget(figures);
-        cardLine_->addWidget(card);
-    }
-    cardLine_->addStretch(1);
-    selected_ = -1;
-    showSteps();
-    open_->setEnabled(way_ == Way::sample || way_ == Way::blank);
-}
-
-void NewEngineDialog::select(int candidate) {
-    selected_ = candidate;
-    for (size_t i = 0; i < drafts_.size(); ++i) {
-        if (auto* button = cards_->findChild<QRadioButton*>(QStringLiteral("candidate%1").arg(i)))
-            button->setChecked(static_cast<int>(i) == candidate);
-    }
-    showSteps();
-    open_->setEnabled(candidate >= 0);
-}
-
-void NewEngineDialog::showSteps() {
-    isFilling_ = true;
-    steps_->setRowCount(0);
-    if (selected_ >= 0) {
-        const draft::Draft& made = drafts_[static_cast<size_t>(selected_)];
-        const auto add = [&](const QStringList& texts, const QString& tip, bool isEditable) {
-            const int row = steps_->rowCount();
-            steps_->insertRow(row);
-            for (int column = 0; column < texts.size(); ++column) {
-                auto* item = new QTableWidgetItem(texts[column]);
-                item->setToolTip(tip);
-                if (column != valueColumn || !isEditable)
-                    item->setFlags(item->flags() & ~Qt::ItemIsEditable);
-                if (column == valueColumn)
-                    item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-                steps_->setItem(row, column, item);
-            }
-        };
-        for (const draft::Comparison& row : made.comparisons) {
-            if (!row.why.empty()) {
-                add({coreText(row.label), shown(row.reached, row.unit), unitFor(row.unit).text,
-                     tr("wanted: %1").arg(shown(row.wanted, row.unit)), tr("missed"),
-                     inShownUnits(coreText(row.why))},
-                    inShownUnits(coreText(row.why)), false);
-                steps_->item(steps_->rowCount() - 1, 0)->setForeground(Palette::of(*this).warning);
-            }
-        }
-        for (const draft::Step& step : made.steps) {
-            const bool hasRange = step.span.low < step.span.high;
-            const QString rule = step.rule ? coreText(std::string(step.rule->formula))
-                                           : QString::fromStdString(step.working);
-            QString tip = rule;
-            if (step.rule) {
-                tip += QLatin1Char('\n') + QString::fromStdString(step.working) +
-                       QLatin1Char('\n') +
-                       tr("Source: %1").arg(coreText(std::string(step.rule->source)));
-            }
-            add({coreText(step.label), shown(step.span.value, step.unit), unitFor(step.unit).text,
-                 hasRange ? QStringLiteral("%1 … %2").arg(shown(step.span.low, step.unit),
-                                                          shown(step.span.high, step.unit))
-                          : QString(),
-                 originWord(step.origin), rule},
-                tip, step.rule != nullptr);
-            steps_->item(steps_->rowCount() - 1, valueColumn)
-                ->setData(Qt::UserRole,
-                          step.rule
-                              ? QString::fromUtf8(step.rule->id.data(),
-                                                  static_cast<qsizetype>(step.rule->id.size()))
-                              : QString());
-            steps_->item(steps_->rowCount() - 1, valueColumn)
-                ->setData(Qt::UserRole + 1, QString::fromStdString(step.unit));
-        }
-        for (int column = 0; column < ruleColumn; ++column)
-            steps_->resizeColumnToContents(column);
-    }
-    isFilling_ = false;
-}
-
-void NewEngineDialog::stepEdited(int row, int column) {
-    if (isFilling_ || column != valueColumn)
+    if (index < 0)
         return;
-    const QTableWidgetItem* item = steps_->item(row, column);
-    const std::string rule = item->data(Qt::UserRole).toString().toStdString();
-    bool isNumber = false;
-    double value = QLocale().toDouble(item->text(), &isNumber);
-    if (!isNumber)
-        value = QLocale::c().toDouble(item->text(), &isNumber);
-    if (item->text().trimmed().isEmpty())
-        own_.erase(rule);
-    else if (isNumber)
-        own_[rule] = unitFor(item->data(Qt::UserRole + 1).toString().toStdString()).metric(value);
+    const Sample& sample = samples()[static_cast<size_t>(index)];
+    if (const auto design = loadSample(sample))
+        column->addWidget(pictureOf(*design, sampleAbout_), 0, Qt::AlignLeft);
+    column->addWidget(paragraph(coreText(sample.notes.toStdString()), sampleAbout_), 1);
+}
+
+QWidget* NewEngineDialog::buildBlank() {
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(paragraph(tr("The smallest engine that is valid: one cylinder on tracks of "
+                                   "one lobe. Every number is yours to change."),
+                                page));
+    column->addStretch(1);
+    return page;
+}
+
+void NewEngineDialog::choose(Way way) {
+    ways_->setCurrentIndex(static_cast<int>(way));
+}
+
+void NewEngineDialog::wayChanged() {
+    const auto way = static_cast<Way>(ways_->currentIndex());
+    pages_->setCurrentIndex(ways_->currentIndex());
+    const bool isDrafted = way == Way::published || way == Way::duty;
+    drafts_->setVisible(isDrafted);
+    pages_->setSizePolicy(isDrafted ? QSizePolicy::Fixed : QSizePolicy::Preferred,
+                          QSizePolicy::Preferred);
+    pages_->setMinimumWidth(formWidth);
+    pages_->setMaximumWidth(isDrafted ? formWidth : QWIDGETSIZE_MAX);
+    if (way == Way::blank && !blank_) {
+        blank_ = smallestEngine();
+        auto* column = static_cast<QVBoxLayout*>(pages_->currentWidget()->layout());
+        if (blank_)
+            column->insertWidget(0, pictureOf(*blank_, pages_->currentWidget()), 0, Qt::AlignLeft);
+    }
+    open_->setEnabled(way == Way::sample || (way == Way::blank && blank_));
+    if (isDrafted)
+        follow();
+}
+
+void NewEngineDialog::follow() {
+    if (static_cast<Way>(ways_->currentIndex()) == Way::published)
+        drafts_->follow(published_->brief(),
+                        tr("Candidates appear here as soon as one figure is given, with the rule "
+                           "behind every number."));
     else
-        return;
-    makeDrafts();
+        drafts_->follow(duty_->brief(), tr("Candidates appear here as soon as a power or a torque "
+                                           "is given, with the rule behind every number."));
 }
 
-void NewEngineDialog::useCandidate() {
-    if (way_ == Way::sample) {
+void NewEngineDialog::take() {
+    switch (static_cast<Way>(ways_->currentIndex())) {
+    case Way::sample:
         sample_ = samples_->currentRow();
-        accept();
-        return;
-    }
-    if (way_ == Way::blank) {
-        const auto design = smallestEngine();
-        if (!design) {
-            say(coreText(design.problems().front().message));
-            return;
-        }
-        chosen_ = *design;
+        break;
+    case Way::blank:
+        chosen_ = blank_;
         name_ = tr("New engine");
-        accept();
-        return;
+        break;
+    case Way::published:
+    case Way::duty:
+        if (!drafts_->selected())
+            return;
+        chosen_ = drafts_->selected()->design;
+        name_ = chosen_->title.empty() ? tr("Draft") : coreText(chosen_->title);
+        break;
     }
-    if (selected_ < 0)
-        return;
-    chosen_ = drafts_[static_cast<size_t>(selected_)].design;
-    name_ = chosen_->title.empty() ? tr("Draft") : coreText(chosen_->title);
     accept();
-}
-
-void NewEngineDialog::say(const QString& text) {
-    message_->setText(text);
 }
 
 } // namespace lobewright::ui

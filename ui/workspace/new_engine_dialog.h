@@ -1,34 +1,25 @@
 #pragma once
 
-#include "core/draft/draft.h"
-#include "core/study/claims.h"
+#include "core/design/design.h"
 
 #include <QDialog>
-#include <QFutureWatcher>
 
-#include <map>
-#include <memory>
 #include <optional>
-#include <vector>
 
 class QLabel;
-class QLineEdit;
-class QComboBox;
 class QListWidget;
-class QProgressBar;
 class QPushButton;
 class QStackedWidget;
-class QTableWidget;
-class QHBoxLayout;
-class QVBoxLayout;
+class QTabBar;
 
 namespace lobewright::ui {
 
-class ClaimsForm;
+class DraftView;
+class DutyPage;
+class PublishedPage;
 
 /// A new engine from what is known: published figures, a duty, a sample, or the smallest engine
-/// that is valid. Figures and duties are completed by the rules of the draft; the candidates stand
-/// side by side, each number with the rule behind it.
+/// that is valid. Figures and duties are completed by the rules of the draft.
 class NewEngineDialog : public QDialog {
     Q_OBJECT
 
@@ -36,17 +27,12 @@ class NewEngineDialog : public QDialog {
     enum class Way { published, duty, sample, blank };
 
     explicit NewEngineDialog(QWidget* parent = nullptr);
-    ~NewEngineDialog() override;
 
     void choose(Way way);
-    void setClaims(const study::Claims& claims);
-    /// Sets one line of the duty, "power" to "12 kW".
-    void setDuty(const QString& key, const QString& value);
-    /// Starts the drafts of all candidates.
-    void makeDrafts();
-    bool isBusy() const { return watcher_.isRunning(); }
-    const std::vector<draft::Draft>& candidates() const { return drafts_; }
-    void select(int candidate);
+    PublishedPage& published() { return *published_; }
+    DutyPage& duty() { return *duty_; }
+    DraftView& drafts() { return *drafts_; }
+
     /// The engine to open once the dialog is accepted, and its name.
     const std::optional<design::Design>& chosen() const { return chosen_; }
     const QString& name() const { return name_; }
@@ -54,50 +40,24 @@ class NewEngineDialog : public QDialog {
     int sample() const { return sample_; }
 
   private:
-    struct Answer {
-        std::vector<draft::Draft> drafts;
-        Problems problems; ///< of candidates that cannot be made
-    };
-    class Stop;
-
-    QWidget* buildPublished();
-    QWidget* buildDuty();
     QWidget* buildSamples();
     QWidget* buildBlank();
-    void buildResults(QVBoxLayout& column);
-    void wayChanged(int row);
-    std::optional<draft::Brief> brief();
-    void showConflicts();
-    void made();
-    void showCandidates();
-    void showSteps();
-    void stepEdited(int row, int column);
-    void useCandidate();
-    void stop();
-    void say(const QString& text);
+    void wayChanged();
+    void follow();
+    void showSample(int index);
+    void take();
 
-    Way way_ = Way::published;
-    std::vector<draft::Draft> drafts_;
-    draft::OwnNumbers own_;
-    int selected_ = -1;
-    std::optional<design::Design> chosen_;
+    QTabBar* ways_;
+    QStackedWidget* pages_;
+    PublishedPage* published_;
+    DutyPage* duty_;
+    DraftView* drafts_;
+    QListWidget* samples_ = nullptr;
+    QWidget* sampleAbout_ = nullptr;
+    QPushButton* open_ = nullptr;
+    std::optional<design::Design> blank_, chosen_;
     QString name_;
     int sample_ = -1;
-    QFutureWatcher<std::shared_ptr<Answer>> watcher_;
-    std::shared_ptr<Stop> stop_;
-
-    QListWidget *ways_ = nullptr, *samples_ = nullptr;
-    QStackedWidget* pages_ = nullptr;
-    ClaimsForm* form_ = nullptr;
-    std::map<QString, QLineEdit*> duty_;
-    QComboBox* fuel_ = nullptr;
-    QLabel *conflicts_ = nullptr, *message_ = nullptr;
-    QWidget *results_ = nullptr, *cards_ = nullptr;
-    QHBoxLayout* cardLine_ = nullptr;
-    QTableWidget* steps_ = nullptr;
-    QProgressBar* progress_ = nullptr;
-    QPushButton *draft_ = nullptr, *open_ = nullptr;
-    bool isFilling_ = false; ///< the table is being filled, not edited
 };
 
 } // namespace lobewright::ui
