@@ -28,10 +28,14 @@ class NewEngineTest : public WindowTest {
   protected:
     /// As Ctrl+N opens it.
     void ask(std::function<void(NewEngineDialog&)> act) {
-        onNextDialog([act = std::move(act)](QDialog& dialog) {
+        ASSERT_TRUE(activate());
+        bool isAsked = false;
+        onNextDialog([&isAsked, act = std::move(act)](QDialog& dialog) {
+            isAsked = true;
             act(dynamic_cast<NewEngineDialog&>(dialog));
         });
         QTest::keyClick(window_.get(), Qt::Key_N, Qt::ControlModifier);
+        ASSERT_TRUE(isAsked);
     }
     static void waitForDrafts(NewEngineDialog& dialog) {
         ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.drafts().isBusy(); }, 300000));

@@ -68,10 +68,17 @@ class OriginsTest : public WindowTest {
     }
     /// Ctrl+I with the keyboard in this input.
     void askFor(const char* path, std::function<void(QDialog&)> act) {
-        window_->findChild<NumberPanel*>()->goTo(QString::fromLatin1(path));
         ASSERT_TRUE(activate());
-        onNextDialog(std::move(act));
+        window_->findChild<NumberPanel*>()->goTo(QString::fromLatin1(path));
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] { return editor(path).isAncestorOf(QApplication::focusWidget()); }));
+        bool isAsked = false;
+        onNextDialog([&isAsked, act = std::move(act)](QDialog& dialog) {
+            isAsked = true;
+            act(dialog);
+        });
         QTest::keyClick(window_.get(), Qt::Key_I, Qt::ControlModifier);
+        ASSERT_TRUE(isAsked);
     }
 };
 

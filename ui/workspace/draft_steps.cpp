@@ -54,11 +54,15 @@ DraftSteps::DraftSteps(QWidget* parent)
     working_->setMinimumHeight(5 * fontMetrics().lineSpacing());
     column->addWidget(working_);
     connect(table_, &QTableWidget::cellChanged, this, &DraftSteps::take);
-    connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) { explain(row); });
+    connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {
+        if (isFilling_)
+            return;
+        row_ = row;
+        explain(row);
+    });
 }
 
 void DraftSteps::show(const draft::Draft* made) {
-    const int row = table_->currentRow();
     isFilling_ = true;
     made_ = made;
     table_->setRowCount(0);
@@ -68,9 +72,9 @@ void DraftSteps::show(const draft::Draft* made) {
         for (int column = valueColumn; column < columns; ++column)
             table_->resizeColumnToContents(column);
     }
+    if (row_ >= 0 && row_ < table_->rowCount())
+        table_->setCurrentCell(row_, valueColumn);
     isFilling_ = false;
-    if (row >= 0 && row < table_->rowCount())
-        table_->setCurrentCell(row, valueColumn);
     explain(table_->currentRow());
 }
 

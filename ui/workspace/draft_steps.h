@@ -33,6 +33,7 @@ class DraftSteps : public QWidget {
     const draft::Draft* made_ = nullptr;
     QTableWidget* table_;
     QLabel* working_;
+    int row_ = -1;           ///< chosen by the person; stays over drafts made anew
     bool isFilling_ = false; ///< by the program, not by the person
 };
 
