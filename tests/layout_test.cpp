@@ -20,9 +20,9 @@ namespace fs = std::filesystem;
 const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
-const std::vector<std::string> coreOrder = {"units",  "files",    "motion", "track",   "mechanism",
-                                            "ports",  "gas",      "loads",  "contact", "balance",
-                                            "design", "solution", "study",  "draft",   "exchange"};
+const std::vector<std::string> coreOrder = {
+    "units", "text",    "files",   "motion", "track",    "mechanism", "ports",   "gas",
+    "loads", "contact", "balance", "design", "solution", "study", "draft", "exchange", "picture"};
 
 struct Include {
     fs::path file; ///< relative to the project

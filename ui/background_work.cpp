@@ -18,7 +18,7 @@ class BackgroundWork::StoppableMonitor final : public Monitor {
     StoppableMonitor(BackgroundWork& work, std::shared_ptr<std::atomic<bool>> stopped)
         : work_(work), stopped_(std::move(stopped)) {}
 
-    bool step(double fraction, std::string_view) override {
+    bool step(double fraction, const Message&) override {
         const auto now = std::chrono::steady_clock::now().time_since_epoch();
         auto due = due_.load();
         if (now.count() >= due &&

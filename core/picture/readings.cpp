@@ -1,5 +1,6 @@
 #include "core/picture/readings.h"
 
+#include "core/text/message.h"
 #include "core/units.h"
 
 #include <Eigen/Dense>
@@ -7,6 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::picture {
 
@@ -51,15 +54,14 @@ Eigen::Vector2d extents(std::span<const Place> places) {
 
 Result<Scale> Scale::make(Place a, Place b, double length) {
     if (!(length > 0.0) || !std::isfinite(length)) {
-        return Problem{"", "the length of the scale must be positive"};
+        return Problem{"", LW_TEXT("the length of the scale must be positive")};
     }
     const double pixels = apart(a, b);
     if (!(placing <= worstScale * pixels)) {
-        return Problem{"",
-                       fmt::format("the ends of the scale are {:.3g} pixels apart; they must be "
-                                   "at least {:.3g} apart, and are best as far as the picture "
-                                   "allows",
-                                   pixels, placing / worstScale)};
+        return Problem{"", Message(LW_TEXT("the ends of the scale are %1 pixels apart; they must "
+                                           "be at least %2 apart, and are best as far as the "
+                                           "picture allows"),
+                                   number(pixels, 3), number(placing / worstScale, 3))};
     }
     return Scale(length / pixels, placing / pixels);
 }
@@ -88,11 +90,11 @@ Reading fromAxis(const Scale& scale, const Axis& axis, Place place) {
 
 Result<Circle> circle(std::span<const Place> edge) {
     if (edge.size() < 3) {
-        return Problem{"", "a circle needs at least three places on its edge"};
+        return Problem{"", LW_TEXT("a circle needs at least three places on its edge")};
     }
     const Eigen::Vector2d extent = extents(edge);
     if (!(extent.minCoeff() > straight * extent.maxCoeff())) {
-        return Problem{"", "the places on the edge lie in a line"};
+        return Problem{"", LW_TEXT("the places on the edge lie in a line")};
     }
     // x² + y² = 2·x·c_x + 2·y·c_y + (r² − c²) is linear in its unknowns; a start for the distances.
     const auto count = static_cast<Eigen::Index>(edge.size());
@@ -123,7 +125,7 @@ Result<Circle> circle(std::span<const Place> edge) {
         }
     }
     if (!centre.allFinite() || !std::isfinite(radius) || !(radius > 0.0)) {
-        return Problem{"", "no circle comes near the places on the edge"};
+        return Problem{"", LW_TEXT("no circle comes near the places on the edge")};
     }
     return Circle{{centre.x(), centre.y()}, radius};
 }
@@ -131,7 +133,7 @@ Result<Circle> circle(std::span<const Place> edge) {
 Result<Reading> angle(Place a, Place corner, Place b) {
     const double shorter = std::min(apart(corner, a), apart(corner, b));
     if (!(shorter > placing)) {
-        return Problem{"", "an arm of the angle is too short to be measured"};
+        return Problem{"", LW_TEXT("an arm of the angle is too short to be measured")};
     }
     const Eigen::Vector2d first = vector(a) - vector(corner), second = vector(b) - vector(corner);
     const double value = std::abs(std::atan2(cross(first, second), first.dot(second)));
@@ -156,7 +158,7 @@ Reading together(std::span<const Reading> readings) {
 Result<std::string> liftTable(const Scale& scale, std::span<const Place> trace, int lobes) {
     if (trace.size() < fewestOfTrace) {
         return Problem{
-            "", fmt::format("a lobe needs at least {} places along its curve", fewestOfTrace)};
+            "", Message(LW_TEXT("a lobe needs at least %1 places along its curve"), fewestOfTrace)};
     }
     const Eigen::Vector2d base = vector(trace.back()) - vector(trace.front());
     const double repetition = base.norm();
@@ -167,9 +169,9 @@ Result<std::string> liftTable(const Scale& scale, std::span<const Place> trace, 
         const Eigen::Vector2d row(from.dot(base) / (repetition * repetition),
                                   cross(base, from) / repetition);
         if (!rows.empty() && !(row.x() > rows.back().x())) {
-            return Problem{"", fmt::format("place {} of the curve lies before the one before it; "
-                                           "trace from one outer dead centre to the next",
-                                           rows.size() + 1)};
+            return Problem{"", Message(LW_TEXT("place %1 of the curve lies before the one before "
+                                               "it; trace from one outer dead centre to the next"),
+                                       rows.size() + 1)};
         }
         rows.push_back(row);
         side += row.y();

@@ -1,7 +1,7 @@
 #include "ui/editing/known_dialog.h"
 
 #include "core/design/design.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/number_edit.h"
 #include "ui/editing/origin_words.h"
 #include "ui/units.h"
@@ -157,7 +157,7 @@ void KnownDialog::check() {
         changed.knowledge = {{field_.path, known}};
         const Problems problems = design::brokenKnowledgeRules(changed);
         if (!problems.empty())
-            problem = inShownUnits(coreText(problems.front().message));
+            problem = coreText(problems.front().message);
     }
     problem_->setText(problem);
     accept_->setEnabled(problem.isEmpty());

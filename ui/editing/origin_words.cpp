@@ -1,7 +1,7 @@
 #include "ui/editing/origin_words.h"
 
 #include "core/draft/rules.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/units.h"
 
 #include <QCoreApplication>
@@ -80,11 +80,10 @@ QString originHelp(const design::Field& field, const design::Known& known) {
     const QString word = originWord(known.origin);
     lines << (range.isEmpty() ? word : Words::tr("%1, range %2").arg(word, range));
     if (const auto* rule = draft::findRule(known.rule)) {
-        lines << coreText(std::string(rule->title)) + QStringLiteral(": ") +
-                     coreText(std::string(rule->formula));
+        lines << coreText(rule->title) + QStringLiteral(": ") + coreText(rule->formula);
         if (!rule->range.empty())
-            lines << Words::tr("Assumed: %1").arg(coreText(std::string(rule->range)));
-        lines << Words::tr("Source: %1").arg(coreText(std::string(rule->source)));
+            lines << Words::tr("Assumed: %1").arg(coreText(rule->range));
+        lines << Words::tr("Source: %1").arg(coreText(rule->source));
     }
     if (!known.source.empty())
         lines << QString::fromStdString(known.source);

@@ -2,7 +2,7 @@
 
 #include "core/draft/build.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -71,7 +71,7 @@ QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
     for (const auto& check : made.solution.checks) {
         if (check.severity == solution::Severity::remark)
             continue;
-        exceeded << inShownUnits(coreText(check.message));
+        exceeded << coreText(check.message);
         isError = isError || check.severity == solution::Severity::error;
     }
     auto* label = new QLabel(exceeded.isEmpty() ? DraftCard::tr("within all limits")

@@ -1,6 +1,6 @@
 #include "ui/workspace/draft_steps.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/number_edit.h"
 #include "ui/editing/origin_words.h"
 #include "ui/units.h"
@@ -18,10 +18,6 @@ enum Column { quantityColumn, valueColumn, unitColumn, rangeColumn, originColumn
 
 QString shown(double value, const std::string& unit) {
     return QLocale().toString(unitFor(unit).shown(value), 'g', 5);
-}
-
-QString viewText(std::string_view text) {
-    return coreText(std::string(text));
 }
 
 } // namespace
@@ -106,14 +102,14 @@ void DraftSteps::explain(int row) {
     const draft::Step& step = made_->steps[static_cast<size_t>(row)];
     QStringList lines;
     if (step.rule) {
-        lines << viewText(step.rule->title) + QStringLiteral(": ") + viewText(step.rule->formula);
+        lines << coreText(step.rule->title) + QStringLiteral(": ") + coreText(step.rule->formula);
         if (!step.working.empty())
-            lines << QString::fromStdString(step.working);
+            lines << coreText(step.working);
         if (!step.rule->range.empty())
-            lines << tr("Assumed: %1").arg(viewText(step.rule->range));
-        lines << tr("Source: %1").arg(viewText(step.rule->source));
+            lines << tr("Assumed: %1").arg(coreText(step.rule->range));
+        lines << tr("Source: %1").arg(coreText(step.rule->source));
     } else {
-        lines << tr("Given: %1").arg(QString::fromStdString(step.working));
+        lines << tr("Given: %1").arg(coreText(step.working));
     }
     working_->setText(lines.join(QLatin1Char('\n')));
 }

@@ -2,7 +2,7 @@
 
 #include "core/draft/build.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 #include "ui/workspace/draft_card.h"
@@ -28,7 +28,7 @@ class Share final : public Monitor {
   public:
     Share(Monitor& whole, size_t part, size_t parts)
         : whole_(whole), part_(static_cast<double>(part)), parts_(static_cast<double>(parts)) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         return whole_.step((part_ + fraction) / parts_, what);
     }
 
@@ -118,7 +118,7 @@ void DraftView::show(Answer answer) {
     drafts_ = std::move(answer.drafts);
     QStringList words;
     for (const Problem& problem : answer.problems)
-        words << inShownUnits(coreText(problem.message));
+        words << coreText(problem.message);
     words.removeDuplicates();
     message_->setText(
         !words.isEmpty()
@@ -198,7 +198,7 @@ QString DraftView::remarks() const {
                               .arg(label,
                                    quantityText(row.wanted, QString::fromStdString(row.unit)),
                                    quantityText(row.reached, QString::fromStdString(row.unit)),
-                                   inShownUnits(coreText(row.why)))
+                                   coreText(row.why))
                               .toHtmlEscaped());
     }
     if (made->nearestPower) {

@@ -1,6 +1,6 @@
 #include "ui/workspace/duty_page.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 
 #include <QComboBox>

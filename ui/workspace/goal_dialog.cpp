@@ -1,7 +1,7 @@
 #include "ui/workspace/goal_dialog.h"
 
 #include "core/solution/yes_no.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/number_edit.h"
 #include "ui/units.h"
@@ -243,7 +243,7 @@ void GoalDialog::search() {
 
 void GoalDialog::takeUp(Answer answer) {
     if (!answer.answer) {
-        say(inShownUnits(coreText(answer.answer.problems().front().message)));
+        say(coreText(answer.answer.problems().front().message));
         return;
     }
     made_ = std::move(answer.made);
@@ -270,7 +270,7 @@ void GoalDialog::showAnswer(const study::GoalAnswer& answer) {
         text += QLatin1Char(' ') + tr("%1 of %2 values in the range cannot be built or run: %3")
                                        .arg(answer.failed)
                                        .arg(study::sweepPoints)
-                                       .arg(inShownUnits(coreText(answer.failure)));
+                                       .arg(coreText(answer.failure));
     }
     say(text.trimmed());
     for (const auto& trial : solutions_) {

@@ -1,4 +1,4 @@
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/number_panel.h"
 #include "ui/workspace/goal_dialog.h"

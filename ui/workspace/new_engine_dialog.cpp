@@ -2,7 +2,6 @@
 
 #include "core/draft/draft.h"
 #include "core/units.h"
-#include "ui/core_words.h"
 #include "ui/workspace/draft_picture.h"
 #include "ui/workspace/draft_view.h"
 #include "ui/workspace/duty_page.h"
@@ -109,7 +108,7 @@ QWidget* NewEngineDialog::buildSamples() {
     samples_->setObjectName(QStringLiteral("samples"));
     samples_->setFixedWidth(formWidth);
     for (const Sample& sample : samples())
-        samples_->addItem(coreText(sample.title.toStdString()));
+        samples_->addItem(sampleText(sample.title));
     line->addWidget(samples_);
     sampleAbout_ = new QWidget(page);
     new QVBoxLayout(sampleAbout_);
@@ -131,7 +130,7 @@ void NewEngineDialog::showSample(int index) {
     const Sample& sample = samples()[static_cast<size_t>(index)];
     if (const auto design = loadSample(sample))
         column->addWidget(pictureOf(*design, sampleAbout_), 0, Qt::AlignLeft);
-    column->addWidget(paragraph(coreText(sample.notes.toStdString()), sampleAbout_), 1);
+    column->addWidget(paragraph(sampleText(sample.notes), sampleAbout_), 1);
 }
 
 QWidget* NewEngineDialog::buildBlank() {
@@ -193,7 +192,7 @@ void NewEngineDialog::take() {
         if (!drafts_->selected())
             return;
         chosen_ = drafts_->selected()->design;
-        name_ = chosen_->title.empty() ? tr("Draft") : coreText(chosen_->title);
+        name_ = chosen_->title.empty() ? tr("Draft") : QString::fromStdString(chosen_->title);
         break;
     }
     accept();

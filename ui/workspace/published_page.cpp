@@ -2,7 +2,7 @@
 
 #include "core/study/claims_check.h"
 #include "core/study/claims_keys.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/units.h"
 #include "ui/workspace/claims_form.h"
@@ -85,7 +85,7 @@ void PublishedPage::showConflicts() {
         }
         lines << QStringLiteral("<span style=\"color:%1\">%2</span> %3")
                      .arg(Palette::of(*this).warning.name(),
-                          inShownUnits(coreText(conflict.message)).toHtmlEscaped(),
+                          coreText(conflict.message).toHtmlEscaped(),
                           tr("Leave out: %1").arg(links.join(QStringLiteral(", "))));
     }
     conflicts_->setText(lines.join(QStringLiteral("<br>")));
