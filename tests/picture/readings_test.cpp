@@ -153,7 +153,7 @@ TEST(Readings, TracedLobeComesBackThroughTheLiftImport) {
     ASSERT_TRUE(back);
     // Within two pixels square to the curve; its steepest flank is 1.76·36 mm over 82° of 180°.
     for (double angle = 0.0; angle < units::pi; angle += 0.5 * degree) {
-        const double slope = curve->at(angle).dy * units::pi / repetition;
+        const double slope = curve->at(angle).y1 * units::pi / repetition;
         const double miss = (back->at(angle).y - curve->at(angle).y) / std::hypot(1.0, slope);
         EXPECT_LE(std::abs(miss), placing * scale.pixel()) << angle / degree;
     }

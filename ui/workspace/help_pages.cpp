@@ -135,7 +135,8 @@ QString helpOfDialog(const QString& name) {
                                                   {"about", "cautions.md"},
                                                   {"newEngine", "known.md"},
                                                   {"known", "known.md"},
-                                                  {"goal", "known.md"}};
+                                                  {"goal", "known.md"},
+                                                  {"picture", "picture.md"}};
     return pages.value(name);
 }
 

@@ -177,6 +177,7 @@ class MainWindow : public QMainWindow {
     // main_window_known.cpp
     void addKnownActions(QMenu& menu);
     void newEngine();
+    void measurePicture();
     /// Asks which input shall give this figure which value.
     void makeThis(const QString& figure);
 

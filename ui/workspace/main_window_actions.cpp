@@ -39,7 +39,7 @@ void MainWindow::buildActions() {
 void MainWindow::buildFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
     menu->addAction(tr("&New…"), QKeySequence::New, this, &MainWindow::newEngine)
-        ->setStatusTip(tr("From published figures, a duty, a sample, or blank"));
+        ->setStatusTip(tr("From published figures, a duty, a picture, a sample, or blank"));
     buildSampleMenu(*menu->addMenu(tr("New from &sample")));
     menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForFile);
     recent_ = new RecentFiles(this);

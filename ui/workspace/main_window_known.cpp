@@ -5,6 +5,7 @@
 #include "ui/workspace/hint_bar.h"
 #include "ui/workspace/main_window.h"
 #include "ui/workspace/new_engine_dialog.h"
+#include "ui/workspace/picture_dialog.h"
 
 #include <QMenu>
 #include <QStatusBar>
@@ -22,12 +23,19 @@ void MainWindow::addKnownActions(QMenu& menu) {
                    })
         ->setStatusTip(
             tr("Given, measured, derived, assumed or chosen, and how far it may be off"));
+    menu.addAction(tr("Mea&sure a picture…"), QKeySequence(tr("Ctrl+M")), this,
+                   &MainWindow::measurePicture)
+        ->setStatusTip(tr("Reads lengths, angles and lobes off a picture into inputs"));
     menu.addAction(tr("&Make a result…"), QKeySequence(tr("Ctrl+G")), this,
                    [this] {
                        const QString selected = figures_->selectedFigure();
                        makeThis(selected.isEmpty() ? QStringLiteral("brake_power_kW") : selected);
                    })
         ->setStatusTip(tr("Finds the value of an input that gives a result its target"));
+}
+
+void MainWindow::measurePicture() {
+    PictureDialog(document_, this).exec();
 }
 
 void MainWindow::newEngine() {
@@ -42,6 +50,8 @@ void MainWindow::newEngine() {
         document_.recover(*dialog.chosen(), dialog.name(), {}); // work that is saved nowhere yet
     if (dialog.sample() < 0)
         hint_->hide(); // it spoke of the engine before
+    if (dialog.measuresPicture())
+        measurePicture();
 }
 
 void MainWindow::makeThis(const QString& figure) {

@@ -24,7 +24,7 @@ namespace {
 constexpr int formWidth = 410;
 constexpr int pictureSize = 260;
 
-/// One cylinder on tracks of one lobe, and no word about where its numbers come from.
+/// One cylinder on tracks of one lobe, every number assumed.
 std::optional<design::Design> smallestEngine() {
     const auto brief = draft::readDuty("power=2 kW, speed=3000 rpm, fuel=petrol, cylinders=1, "
                                        "lobes=1, supply=1.2 bar");
@@ -34,7 +34,6 @@ std::optional<design::Design> smallestEngine() {
         return std::nullopt;
     design::Design design = std::move(made).value().design;
     design.title.clear();
-    design.knowledge.clear();
     return design;
 }
 
@@ -65,7 +64,7 @@ NewEngineDialog::NewEngineDialog(QWidget* parent)
     ways_->setExpanding(false);
     ways_->setDrawBase(true);
     for (const QString& way :
-         {tr("&Published figures"), tr("A &duty"), tr("A &sample"), tr("&Blank")})
+         {tr("&Published figures"), tr("A &duty"), tr("A p&icture"), tr("A &sample"), tr("&Blank")})
         ways_->addTab(way);
     column->addWidget(ways_);
     auto* line = new QHBoxLayout;
@@ -73,8 +72,14 @@ NewEngineDialog::NewEngineDialog(QWidget* parent)
     column->addLayout(line, 1);
     pages_->addWidget(published_);
     pages_->addWidget(duty_);
+    pages_->addWidget(buildSmallest(
+        tr("Open begins with the smallest engine that is valid and a picture, or a page of a PDF, "
+           "in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes "
+           "to the inputs with its range; all others count as assumed.")));
     pages_->addWidget(buildSamples());
-    pages_->addWidget(buildBlank());
+    pages_->addWidget(
+        buildSmallest(tr("The smallest engine that is valid: one cylinder on tracks of one lobe. "
+                         "Every number is yours to change.")));
     line->addWidget(pages_);
     line->addWidget(drafts_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
@@ -133,13 +138,11 @@ void NewEngineDialog::showSample(int index) {
     column->addWidget(paragraph(sampleText(sample.notes), sampleAbout_), 1);
 }
 
-QWidget* NewEngineDialog::buildBlank() {
+QWidget* NewEngineDialog::buildSmallest(const QString& text) {
     auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(paragraph(tr("The smallest engine that is valid: one cylinder on tracks of "
-                                   "one lobe. Every number is yours to change."),
-                                page));
+    column->addWidget(paragraph(text, page));
     column->addStretch(1);
     return page;
 }
@@ -157,13 +160,13 @@ void NewEngineDialog::wayChanged() {
                           QSizePolicy::Preferred);
     pages_->setMinimumWidth(formWidth);
     pages_->setMaximumWidth(isDrafted ? formWidth : QWIDGETSIZE_MAX);
-    if (way == Way::blank && !blank_) {
+    const bool isSmallest = way == Way::blank || way == Way::picture;
+    if (isSmallest && !blank_)
         blank_ = smallestEngine();
-        auto* column = static_cast<QVBoxLayout*>(pages_->currentWidget()->layout());
-        if (blank_)
-            column->insertWidget(0, pictureOf(*blank_, pages_->currentWidget()), 0, Qt::AlignLeft);
-    }
-    open_->setEnabled(way == Way::sample || (way == Way::blank && blank_));
+    auto* column = static_cast<QVBoxLayout*>(pages_->currentWidget()->layout());
+    if (isSmallest && blank_ && !pages_->currentWidget()->findChild<DraftPicture*>())
+        column->insertWidget(0, pictureOf(*blank_, pages_->currentWidget()), 0, Qt::AlignLeft);
+    open_->setEnabled(way == Way::sample || (isSmallest && blank_));
     if (isDrafted)
         follow();
 }
@@ -179,12 +182,17 @@ void NewEngineDialog::follow() {
 }
 
 void NewEngineDialog::take() {
-    switch (static_cast<Way>(ways_->currentIndex())) {
+    const auto way = static_cast<Way>(ways_->currentIndex());
+    switch (way) {
     case Way::sample:
         sample_ = samples_->currentRow();
         break;
+    case Way::picture:
     case Way::blank:
         chosen_ = blank_;
+        measuresPicture_ = way == Way::picture;
+        if (!measuresPicture_)
+            chosen_->knowledge.clear(); // every number is the person's own
         name_ = tr("New engine");
         break;
     case Way::published:

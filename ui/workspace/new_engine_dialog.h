@@ -18,13 +18,13 @@ class DraftView;
 class DutyPage;
 class PublishedPage;
 
-/// A new engine from what is known: published figures, a duty, a sample, or the smallest engine
-/// that is valid. Figures and duties are completed by the rules of the draft.
+/// A new engine from what is known: published figures, a duty, a picture, a sample, or the smallest
+/// engine that is valid. Figures and duties are completed by the rules of the draft.
 class NewEngineDialog : public QDialog {
     Q_OBJECT
 
   public:
-    enum class Way { published, duty, sample, blank };
+    enum class Way { published, duty, picture, sample, blank };
 
     explicit NewEngineDialog(QWidget* parent = nullptr);
 
@@ -36,12 +36,14 @@ class NewEngineDialog : public QDialog {
     /// The engine to open once the dialog is accepted, and its name.
     const std::optional<design::Design>& chosen() const { return chosen_; }
     const QString& name() const { return name_; }
+    /// Whether a picture is to be measured into it at once.
+    bool measuresPicture() const { return measuresPicture_; }
     /// Index of the sample to open instead; −1: none.
     int sample() const { return sample_; }
 
   private:
     QWidget* buildSamples();
-    QWidget* buildBlank();
+    QWidget* buildSmallest(const QString& text);
     void wayChanged();
     void follow();
     void showSample(int index);
@@ -58,6 +60,7 @@ class NewEngineDialog : public QDialog {
     std::optional<design::Design> blank_, chosen_;
     QString name_;
     int sample_ = -1;
+    bool measuresPicture_ = false;
 };
 
 } // namespace lobewright::ui
