@@ -188,4 +188,8 @@ Result<std::string> liftTable(const Scale& scale, std::span<const Place> trace, 
     return table;
 }
 
+double traceTolerance(const Scale& scale) {
+    return 0.5 * placing * scale.pixel();
+}
+
 } // namespace lobewright::picture

@@ -72,6 +72,11 @@ Reading together(std::span<const Reading> readings);
 /// angle [degrees] and lift [mm] that the lift import reads. The line from the first to the last
 /// place is one repetition of `lobes` a turn; what lies beside it, on whichever side the most does,
 /// is lift. Errors (path ""): fewer than five places, or they do not go on in one direction.
+/// Smooth it to `traceTolerance`: as far as a hand strays from a line, so that its tremble is not
+/// followed.
 Result<std::string> liftTable(const Scale& scale, std::span<const Place> trace, int lobes);
+
+/// Largest residual to be allowed where a traced lobe is smoothed [m].
+double traceTolerance(const Scale& scale);
 
 } // namespace lobewright::picture

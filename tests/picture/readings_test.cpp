@@ -144,7 +144,7 @@ TEST(Readings, TracedLobeComesBackThroughTheLiftImport) {
     const auto table = liftTable(scale, trace, 2);
     ASSERT_TRUE(table);
     exchange::ImportOptions options;
-    options.tolerance = placing * scale.pixel();
+    options.tolerance = traceTolerance(scale);
     const auto lobe = exchange::importLift(*table, options);
     ASSERT_TRUE(lobe);
     EXPECT_TRUE(lobe->withinTolerance);

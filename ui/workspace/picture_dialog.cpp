@@ -238,7 +238,7 @@ void PictureDialog::importLobe(int reading, End end) {
     }
     LiftImportDialog dialog(document_, this);
     dialog.takeTable(QByteArray::fromStdString(*table), QFileInfo(file_).fileName(), end,
-                     picture::placing * scale->pixel());
+                     picture::traceTolerance(*scale));
     if (dialog.exec() == QDialog::Accepted)
         readings_->setDesign(document_.design());
 }
