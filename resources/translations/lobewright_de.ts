@@ -8084,6 +8084,105 @@
     </message>
 </context>
 <context>
+    <name>Picture</name>
+    <message>
+        <source>%1 cannot be read as a PDF.</source>
+        <translation>%1 lässt sich nicht als PDF lesen.</translation>
+    </message>
+    <message>
+        <source>%1 is locked with a password.</source>
+        <translation>%1 ist mit einem Passwort gesperrt.</translation>
+    </message>
+    <message>
+        <source>%1 has no page %2.</source>
+        <translation>%1 hat keine Seite %2.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2 cannot be shown.</source>
+        <translation>Seite %1 von %2 lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a picture: %2.</source>
+        <translation>%1 lässt sich nicht als Bild lesen: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures and PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;All files (*)</source>
+        <translation>Bilder und PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation>&amp;Maßstab</translation>
+    </message>
+    <message>
+        <source>Shaft a&amp;xis</source>
+        <translation>&amp;Wellenachse</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Abstand</translation>
+    </message>
+    <message>
+        <source>A&amp;long the axis</source>
+        <translation>&amp;Längs der Achse</translation>
+    </message>
+    <message>
+        <source>A&amp;cross the axis</source>
+        <translation>&amp;Quer zur Achse</translation>
+    </message>
+    <message>
+        <source>&amp;From the axis</source>
+        <translation>A&amp;bstand zur Achse</translation>
+    </message>
+    <message>
+        <source>Ci&amp;rcle</source>
+        <translation>&amp;Kreis</translation>
+    </message>
+    <message>
+        <source>An&amp;gle</source>
+        <translation>Win&amp;kel</translation>
+    </message>
+    <message>
+        <source>Lob&amp;e</source>
+        <translation>&amp;Nocken</translation>
+    </message>
+    <message>
+        <source>Click two places whose distance is known, as far apart as possible, then type the distance.</source>
+        <translation>Zwei Stellen mit bekanntem Abstand anklicken, möglichst weit auseinander, dann den Abstand eintippen.</translation>
+    </message>
+    <message>
+        <source>Click two places on the axis of the shaft.</source>
+        <translation>Zwei Stellen auf der Achse der Welle anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends.</source>
+        <translation>Beide Enden anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part square to the shaft counts: a bore.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil quer zur Welle: eine Bohrung.</translation>
+    </message>
+    <message>
+        <source>Click a place; how far it is off the shaft axis counts: the pitch radius at a cylinder&apos;s centre line.</source>
+        <translation>Eine Stelle anklicken; es zählt ihr Abstand von der Wellenachse: der Teilkreisradius an der Mittellinie eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Click three or more places on the edge, then press Enter.</source>
+        <translation>Drei oder mehr Stellen am Rand anklicken, dann die Eingabetaste drücken.</translation>
+    </message>
+    <message>
+        <source>Click one arm, the corner, then the other arm.</source>
+        <translation>Einen Schenkel, den Scheitel, dann den anderen Schenkel anklicken.</translation>
+    </message>
+    <message>
+        <source>Follow the unrolled track from one outer dead centre to the next with ten to fifty clicks, then press Enter.</source>
+        <translation>Der abgewickelten Bahn mit zehn bis fünfzig Klicks von einem äußeren Totpunkt zum nächsten folgen, dann die Eingabetaste drücken.</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>Save picture</source>
@@ -10050,7 +10149,7 @@
     <name>lobewright::ui::DraftView</name>
     <message>
         <source>Drafting…</source>
-        <translation>Entwürfe entstehen …</translation>
+        <translation>Entwürfe entstehen…</translation>
     </message>
     <message>
         <source>Not every candidate can be made: %1</source>
@@ -10372,7 +10471,7 @@
     </message>
     <message>
         <source>Turn the track into &amp;knots, which keep the curve…</source>
-        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten …</translation>
+        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten…</translation>
     </message>
     <message>
         <source>Then points can be added anywhere on the curve without a stop</source>
@@ -10388,7 +10487,7 @@
     </message>
     <message>
         <source>&amp;Origin and range…</source>
-        <translation>&amp;Herkunft und Bereich …</translation>
+        <translation>&amp;Herkunft und Bereich…</translation>
     </message>
 </context>
 <context>
@@ -10517,7 +10616,7 @@
     </message>
     <message>
         <source>&amp;Make this…</source>
-        <translation>Diesen Wert &amp;vorgeben …</translation>
+        <translation>Diesen Wert &amp;vorgeben…</translation>
     </message>
 </context>
 <context>
@@ -10817,7 +10916,7 @@
     </message>
     <message>
         <source>Searching…</source>
-        <translation>Suche läuft …</translation>
+        <translation>Suche läuft…</translation>
     </message>
     <message>
         <source>Not reachable: the largest is %1 at %2.</source>
@@ -12198,15 +12297,11 @@
     </message>
     <message>
         <source>&amp;New…</source>
-        <translation>&amp;Neu …</translation>
-    </message>
-    <message>
-        <source>From published figures, a duty, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Beispiel oder leer</translation>
+        <translation>&amp;Neu…</translation>
     </message>
     <message>
         <source>&amp;Origin and range of an input…</source>
-        <translation>&amp;Herkunft und Bereich einer Eingabe …</translation>
+        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
     </message>
     <message>
         <source>Ctrl+I</source>
@@ -12222,7 +12317,7 @@
     </message>
     <message>
         <source>&amp;Make a result…</source>
-        <translation>Ein Ergebnis &amp;vorgeben …</translation>
+        <translation>Ein Ergebnis &amp;vorgeben…</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
@@ -12235,6 +12330,22 @@
     <message>
         <source>The design is being computed; try again in a moment</source>
         <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>From published figures, a duty, a picture, a sample, or blank</source>
+        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+    </message>
+    <message>
+        <source>Mea&amp;sure a picture…</source>
+        <translation>Ein Bild aus&amp;messen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>Reads lengths, angles and lobes off a picture into inputs</source>
+        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
     </message>
 </context>
 <context>
@@ -12282,6 +12393,14 @@
     <message>
         <source>Draft</source>
         <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>A p&amp;icture</source>
+        <translation>Ein B&amp;ild</translation>
+    </message>
+    <message>
+        <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
     </message>
 </context>
 <context>
@@ -12501,6 +12620,80 @@
     <message>
         <source>Over &amp;adjuster setting</source>
         <translation>Über der Stellung des &amp;Verstellers</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureDialog</name>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply to the inputs</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a picture…</source>
+        <translation>Bild ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Page </source>
+        <translation>Seite </translation>
+    </message>
+    <message>
+        <source>In a photograph near parts look larger: measure in the plane in which the scale was set.</source>
+        <translation>Auf einem Foto wirkt Nahes größer: in der Ebene messen, in der der Maßstab gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Takes back the last click (Ctrl+Z)</source>
+        <translation>Nimmt den letzten Klick zurück (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Red&amp;o</source>
+        <translation>Wied&amp;erherstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>S&amp;how all</source>
+        <translation>Alles &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>Home; the wheel zooms, the right button moves the picture</source>
+        <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le stands for</source>
+        <translation>Der Maßs&amp;tab steht für</translation>
+    </message>
+    <message>
+        <source>Open a picture</source>
+        <translation>Bild öffnen</translation>
+    </message>
+    <message>
+        <source>One pixel is %1. Choose what to measure.</source>
+        <translation>Ein Pixel ist %1. Wählen, was gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Set the scale first.</source>
+        <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureView</name>
+    <message>
+        <source>Open a picture or a PDF, or drop one here</source>
+        <translation>Ein Bild oder eine PDF-Datei öffnen oder hier ablegen</translation>
+    </message>
+    <message>
+        <source>Picture to measure in</source>
+        <translation>Bild, in dem gemessen wird</translation>
     </message>
 </context>
 <context>
@@ -12899,6 +13092,77 @@
     <message>
         <source>Leave out: %1</source>
         <translation>Weglassen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ReadingsTable</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Geht an</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the reading</source>
+        <translation>Messung ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 Stellen</translation>
+    </message>
+    <message>
+        <source>needs the axis</source>
+        <translation>braucht die Achse</translation>
+    </message>
+    <message>
+        <source>needs the scale</source>
+        <translation>braucht den Maßstab</translation>
+    </message>
+    <message>
+        <source>Input that the reading goes to</source>
+        <translation>Eingabe, an die die Messung geht</translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation>nirgendwohin</translation>
+    </message>
+    <message>
+        <source>Inlet track…</source>
+        <translation>Einlassbahn…</translation>
+    </message>
+    <message>
+        <source>Exhaust track…</source>
+        <translation>Auslassbahn…</translation>
+    </message>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
     </message>
 </context>
 <context>
