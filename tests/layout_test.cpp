@@ -21,8 +21,8 @@ const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {
-    "units", "text",    "files",   "motion", "track",    "mechanism", "ports", "gas",
-    "loads", "contact", "balance", "design", "solution", "study",     "draft", "exchange"};
+    "units",   "text",    "files",  "motion",   "track", "mechanism", "ports",    "gas",    "loads",
+    "contact", "balance", "design", "solution", "study", "draft",     "exchange", "picture"};
 
 struct Include {
     fs::path file; ///< relative to the project

@@ -7625,6 +7625,38 @@
         <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
         <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
+    <message>
+        <source>the length of the scale must be positive</source>
+        <translation>die Länge des Maßstabs muss positiv sein</translation>
+    </message>
+    <message>
+        <source>the ends of the scale are %1 pixels apart; they must be at least %2 apart, and are best as far as the picture allows</source>
+        <translation>die Enden des Maßstabs liegen %1 Pixel auseinander; es müssen mindestens %2 sein, am besten so weit, wie das Bild erlaubt</translation>
+    </message>
+    <message>
+        <source>a circle needs at least three places on its edge</source>
+        <translation>ein Kreis braucht mindestens drei Stellen auf seinem Rand</translation>
+    </message>
+    <message>
+        <source>the places on the edge lie in a line</source>
+        <translation>die Stellen auf dem Rand liegen auf einer Geraden</translation>
+    </message>
+    <message>
+        <source>no circle comes near the places on the edge</source>
+        <translation>kein Kreis kommt den Stellen auf dem Rand nahe</translation>
+    </message>
+    <message>
+        <source>an arm of the angle is too short to be measured</source>
+        <translation>ein Schenkel des Winkels ist zu kurz zum Messen</translation>
+    </message>
+    <message>
+        <source>a lobe needs at least %1 places along its curve</source>
+        <translation>ein Nocken braucht mindestens %1 Stellen entlang seiner Kurve</translation>
+    </message>
+    <message>
+        <source>place %1 of the curve lies before the one before it; trace from one outer dead centre to the next</source>
+        <translation>Stelle %1 der Kurve liegt vor der vorigen; von einem äußeren Totpunkt zum nächsten nachfahren</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -8435,6 +8467,10 @@
     <message>
         <source>Shaded: speeds at which the engine cannot be run (%1).</source>
         <translation>Schattiert: Drehzahlen, bei denen sich der Motor nicht betreiben lässt (%1).</translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation>Worauf dies beruht</translation>
     </message>
 </context>
 <context>
@@ -10033,11 +10069,23 @@
     </message>
     <message>
         <source>Turn the track into &amp;knots, which keep the curve…</source>
-        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten …</translation>
+        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten…</translation>
     </message>
     <message>
         <source>Then points can be added anywhere on the curve without a stop</source>
         <translation>Dann lassen sich überall auf der Kurve Punkte ohne Halt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Origin: %1</source>
+        <translation>Herkunft: %1</translation>
+    </message>
+    <message>
+        <source>This value is my &amp;choice</source>
+        <translation>Diesen Wert habe ich &amp;gewählt</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range…</source>
+        <translation>&amp;Herkunft und Bereich…</translation>
     </message>
 </context>
 <context>
@@ -10159,6 +10207,14 @@
     <message>
         <source>Baseline</source>
         <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>How it came about</source>
+        <translation>Wie es zustande kommt</translation>
+    </message>
+    <message>
+        <source>&amp;Make this…</source>
+        <translation>Diesen Wert &amp;vorgeben…</translation>
     </message>
 </context>
 <context>
@@ -11663,6 +11719,58 @@
         <source>Not solved: results are of the earlier input</source>
         <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
     </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range of an input…</source>
+        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
+        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
+    </message>
+    <message>
+        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
+        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
+    </message>
+    <message>
+        <source>&amp;Make a result…</source>
+        <translation>Ein Ergebnis &amp;vorgeben…</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>Finds the value of an input that gives a result its target</source>
+        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
+    </message>
+    <message>
+        <source>The design is being computed; try again in a moment</source>
+        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>From published figures, a duty, a picture, a sample, or blank</source>
+        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+    </message>
+    <message>
+        <source>Mea&amp;sure a picture…</source>
+        <translation>Ein Bild aus&amp;messen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>Reads lengths, angles and lobes off a picture into inputs</source>
+        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -11752,6 +11860,22 @@
     <message>
         <source>Nothing is called “%1”, nor explained by these words.</source>
         <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
+    </message>
+    <message>
+        <source>Where the inputs come from; click one to see only those</source>
+        <translation>Woher die Eingaben stammen; anklicken zeigt nur diese</translation>
+    </message>
+    <message>
+        <source>only %1 &lt;a href=&quot;origin:%2&quot;&gt;(show all)&lt;/a&gt;</source>
+        <translation>nur %1 &lt;a href=&quot;origin:%2&quot;&gt;(alle zeigen)&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Origin of %1</source>
+        <translation>Herkunft von %1</translation>
+    </message>
+    <message>
+        <source>%1 is a choice</source>
+        <translation>%1 ist gewählt</translation>
     </message>
 </context>
 <context>
@@ -13372,6 +13496,785 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>Origins</name>
+    <message>
+        <source>given</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>abgeleitet</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>mark of an input that is given</comment>
+        <translation>v</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <comment>mark of an input that was measured</comment>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>mark of an input that was derived</comment>
+        <translation>b</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <comment>mark of an input that is assumed</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>%1, range %2</source>
+        <translation>%1, Bereich %2</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Moves together with the others of its group</source>
+        <translation>Ändert sich gemeinsam mit den anderen ihrer Gruppe</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, origin</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>Picture</name>
+    <message>
+        <source>%1 cannot be read as a PDF.</source>
+        <translation>%1 lässt sich nicht als PDF lesen.</translation>
+    </message>
+    <message>
+        <source>%1 is locked with a password.</source>
+        <translation>%1 ist mit einem Passwort gesperrt.</translation>
+    </message>
+    <message>
+        <source>%1 has no page %2.</source>
+        <translation>%1 hat keine Seite %2.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2 cannot be shown.</source>
+        <translation>Seite %1 von %2 lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a picture: %2.</source>
+        <translation>%1 lässt sich nicht als Bild lesen: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures and PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;All files (*)</source>
+        <translation>Bilder und PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation>&amp;Maßstab</translation>
+    </message>
+    <message>
+        <source>Shaft a&amp;xis</source>
+        <translation>&amp;Wellenachse</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Abstand</translation>
+    </message>
+    <message>
+        <source>A&amp;long the axis</source>
+        <translation>&amp;Längs der Achse</translation>
+    </message>
+    <message>
+        <source>A&amp;cross the axis</source>
+        <translation>&amp;Quer zur Achse</translation>
+    </message>
+    <message>
+        <source>&amp;From the axis</source>
+        <translation>A&amp;bstand zur Achse</translation>
+    </message>
+    <message>
+        <source>Ci&amp;rcle</source>
+        <translation>&amp;Kreis</translation>
+    </message>
+    <message>
+        <source>An&amp;gle</source>
+        <translation>Win&amp;kel</translation>
+    </message>
+    <message>
+        <source>Lob&amp;e</source>
+        <translation>&amp;Nocken</translation>
+    </message>
+    <message>
+        <source>Click two places whose distance is known, as far apart as possible, then type the distance.</source>
+        <translation>Zwei Stellen mit bekanntem Abstand anklicken, möglichst weit auseinander, dann den Abstand eintippen.</translation>
+    </message>
+    <message>
+        <source>Click two places on the axis of the shaft.</source>
+        <translation>Zwei Stellen auf der Achse der Welle anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends.</source>
+        <translation>Beide Enden anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part square to the shaft counts: a bore.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil quer zur Welle: eine Bohrung.</translation>
+    </message>
+    <message>
+        <source>Click a place; how far it is off the shaft axis counts: the pitch radius at a cylinder&apos;s centre line.</source>
+        <translation>Eine Stelle anklicken; es zählt ihr Abstand von der Wellenachse: der Teilkreisradius an der Mittellinie eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Click three or more places on the edge, then press Enter.</source>
+        <translation>Drei oder mehr Stellen am Rand anklicken, dann die Eingabetaste drücken.</translation>
+    </message>
+    <message>
+        <source>Click one arm, the corner, then the other arm.</source>
+        <translation>Einen Schenkel, den Scheitel, dann den anderen Schenkel anklicken.</translation>
+    </message>
+    <message>
+        <source>Follow the unrolled track from one outer dead centre to the next with ten to fifty clicks, then press Enter.</source>
+        <translation>Der abgewickelten Bahn mit zehn bis fünfzig Klicks von einem äußeren Totpunkt zum nächsten folgen, dann die Eingabetaste drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftCard</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktspannung</translation>
+    </message>
+    <message>
+        <source>within all limits</source>
+        <translation>alle Grenzen eingehalten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftPicture</name>
+    <message>
+        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftSteps</name>
+    <message>
+        <source>Numbers of the draft</source>
+        <translation>Zahlen des Entwurfs</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Type your own number over a value: the rest of the draft follows. An empty value is the rule&apos;s again.</source>
+        <translation>Eine eigene Zahl über einen Wert schreiben: Der übrige Entwurf richtet sich danach. Ein leerer Wert folgt wieder der Regel.</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>Choose a row to see how its number came about.</source>
+        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Given: %1</source>
+        <translation>Veröffentlicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftView</name>
+    <message>
+        <source>Drafting…</source>
+        <translation>Entwürfe entstehen…</translation>
+    </message>
+    <message>
+        <source>Not every candidate can be made: %1</source>
+        <translation>Nicht jeder Entwurf ist möglich: %1</translation>
+    </message>
+    <message>
+        <source>Choose a candidate. Every number below can be replaced by your own.</source>
+        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>Every number below can be replaced by your own.</source>
+        <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 wanted, %3 reached: %4</source>
+        <translation>%1: gewünscht %2, erreicht %3: %4</translation>
+    </message>
+    <message>
+        <source>An engine within the limits on its size has %1.</source>
+        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+    </message>
+    <message>
+        <source>Draft that instead</source>
+        <translation>Stattdessen diesen entwerfen</translation>
+    </message>
+    <message>
+        <source>Reached: %1.</source>
+        <translation>Erreicht: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DutyPage</name>
+    <message>
+        <source>&amp;Power</source>
+        <translation>&amp;Leistung</translation>
+    </message>
+    <message>
+        <source>or &amp;torque</source>
+        <translation>oder &amp;Drehmoment</translation>
+    </message>
+    <message>
+        <source>&amp;Shaft speed</source>
+        <translation>&amp;Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter below</source>
+        <translation>D&amp;urchmesser unter</translation>
+    </message>
+    <message>
+        <source>&amp;Length below</source>
+        <translation>Län&amp;ge unter</translation>
+    </message>
+    <message>
+        <source>L&amp;ife above</source>
+        <translation>Lebensdauer ü&amp;ber</translation>
+    </message>
+    <message>
+        <source>&amp;Cylinders</source>
+        <translation>&amp;Zylinder</translation>
+    </message>
+    <message>
+        <source>L&amp;obes per track</source>
+        <translation>&amp;Nocken je Bahn</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpression ratio</source>
+        <translation>&amp;Verdichtung</translation>
+    </message>
+    <message>
+        <source>S&amp;upply pressure</source>
+        <translation>Lad&amp;edruck</translation>
+    </message>
+    <message>
+        <source>What the engine shall do, each with its unit. Power or torque is enough.</source>
+        <translation>Was der Motor leisten soll, jeweils mit Einheit. Leistung oder Drehmoment genügt.</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>z. B. %1</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>methane</source>
+        <translation>Methan</translation>
+    </message>
+    <message>
+        <source>hydrogen</source>
+        <translation>Wasserstoff</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>&amp;Fuel</source>
+        <translation>&amp;Kraftstoff</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::GoalDialog</name>
+    <message>
+        <source>Make this…</source>
+        <translation>Ergebnis vorgeben</translation>
+    </message>
+    <message>
+        <source>Values that reach the target</source>
+        <translation>Werte, die das Ziel erreichen</translation>
+    </message>
+    <message>
+        <source>What else changes</source>
+        <translation>Was sich außerdem ändert</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Make</source>
+        <translation>Ergebni&amp;s</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>&amp;equal to</source>
+        <translation>soll &amp;werden</translation>
+    </message>
+    <message>
+        <source>by &amp;varying</source>
+        <translation>durch Änderung &amp;von</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Target and range must be numbers.</source>
+        <translation>Ziel und Bereich müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>Not reachable: the largest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der größte Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the smallest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der kleinste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the nearest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der nächste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>%1 values reach it.</source>
+        <translation>%1 Werte erreichen es.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 values in the range cannot be built or run: %3</source>
+        <translation>%1 von %2 Werten des Bereichs ergeben keinen Motor, der sich bauen oder betreiben lässt: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Make %1 %2</source>
+        <translation>%1 auf %2 bringen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::KnownDialog</name>
+    <message>
+        <source>Origin and range: %1</source>
+        <translation>Herkunft und Bereich: %1</translation>
+    </message>
+    <message>
+        <source>Given: published. Measured: off a picture or a part. Derived: follows from others by a rule. Assumed: guessed. Chosen: your own decision.</source>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+    </message>
+    <message>
+        <source>&amp;Origin</source>
+        <translation>&amp;Herkunft</translation>
+    </message>
+    <message>
+        <source>Inputs of one group move together within their ranges</source>
+        <translation>Eingaben einer Gruppe ändern sich gemeinsam innerhalb ihrer Bereiche</translation>
+    </message>
+    <message>
+        <source>&amp;Group</source>
+        <translation>&amp;Gruppe</translation>
+    </message>
+    <message>
+        <source>Leaflet, page 2; side view; measured on the part</source>
+        <translation>Prospekt, Seite 2; Seitenansicht; am Teil gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Source</source>
+        <translation>&amp;Quelle</translation>
+    </message>
+    <message>
+        <source>&amp;Lower limit</source>
+        <translation>&amp;Untere Grenze</translation>
+    </message>
+    <message>
+        <source>&amp;Upper limit</source>
+        <translation>&amp;Obere Grenze</translation>
+    </message>
+    <message>
+        <source>all values alike</source>
+        <translation>alle Werte gleich</translation>
+    </message>
+    <message>
+        <source>triangular, mode at the value</source>
+        <translation>Dreieck, Spitze beim Wert</translation>
+    </message>
+    <message>
+        <source>normal, limits at 5 and 95 %</source>
+        <translation>normal, Grenzen bei 5 und 95 %</translation>
+    </message>
+    <message>
+        <source>&amp;Distribution</source>
+        <translation>&amp;Verteilung</translation>
+    </message>
+    <message>
+        <source>&amp;Possible</source>
+        <translation>&amp;Möglich</translation>
+    </message>
+    <message>
+        <source>The limits must be numbers.</source>
+        <translation>Die Grenzen müssen Zahlen sein.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::NewEngineDialog</name>
+    <message>
+        <source>New engine</source>
+        <translation>Neuer Motor</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>Was bekannt ist</translation>
+    </message>
+    <message>
+        <source>&amp;Published figures</source>
+        <translation>&amp;Veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>A &amp;duty</source>
+        <translation>Eine &amp;Aufgabe</translation>
+    </message>
+    <message>
+        <source>A &amp;sample</source>
+        <translation>Ein &amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Blank</source>
+        <translation>&amp;Leer</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Öff&amp;nen</translation>
+    </message>
+    <message>
+        <source>The smallest engine that is valid: one cylinder on tracks of one lobe. Every number is yours to change.</source>
+        <translation>Der kleinste gültige Motor: ein Zylinder auf Bahnen mit einem Nocken. Jede Zahl lässt sich ändern.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as one figure is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Angabe eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as a power or a torque is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Leistung oder ein Drehmoment eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>A p&amp;icture</source>
+        <translation>Ein B&amp;ild</translation>
+    </message>
+    <message>
+        <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureDialog</name>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply to the inputs</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a picture…</source>
+        <translation>Bild ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Page </source>
+        <translation>Seite </translation>
+    </message>
+    <message>
+        <source>In a photograph near parts look larger: measure in the plane in which the scale was set.</source>
+        <translation>Auf einem Foto wirkt Nahes größer: in der Ebene messen, in der der Maßstab gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Takes back the last click (Ctrl+Z)</source>
+        <translation>Nimmt den letzten Klick zurück (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Red&amp;o</source>
+        <translation>Wied&amp;erherstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>S&amp;how all</source>
+        <translation>Alles &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>Home; the wheel zooms, the right button moves the picture</source>
+        <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le stands for</source>
+        <translation>Der Maßs&amp;tab steht für</translation>
+    </message>
+    <message>
+        <source>Open a picture</source>
+        <translation>Bild öffnen</translation>
+    </message>
+    <message>
+        <source>One pixel is %1. Choose what to measure.</source>
+        <translation>Ein Pixel ist %1. Wählen, was gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Set the scale first.</source>
+        <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureView</name>
+    <message>
+        <source>Open a picture or a PDF, or drop one here</source>
+        <translation>Ein Bild oder eine PDF-Datei öffnen oder hier ablegen</translation>
+    </message>
+    <message>
+        <source>Picture to measure in</source>
+        <translation>Bild, in dem gemessen wird</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PublishedPage</name>
+    <message>
+        <source>Fill in what is published, each with its unit as printed (40 hp, 73 cu in); leave the rest empty.</source>
+        <translation>Eintragen, was veröffentlicht ist, jeweils mit der gedruckten Einheit (40 hp, 73 cu in); alles andere bleibt leer.</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ReadingsTable</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Geht an</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the reading</source>
+        <translation>Messung ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 Stellen</translation>
+    </message>
+    <message>
+        <source>needs the axis</source>
+        <translation>braucht die Achse</translation>
+    </message>
+    <message>
+        <source>needs the scale</source>
+        <translation>braucht den Maßstab</translation>
+    </message>
+    <message>
+        <source>Input that the reading goes to</source>
+        <translation>Eingabe, an die die Messung geht</translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation>nirgendwohin</translation>
+    </message>
+    <message>
+        <source>Inlet track…</source>
+        <translation>Einlassbahn…</translation>
+    </message>
+    <message>
+        <source>Exhaust track…</source>
+        <translation>Auslassbahn…</translation>
+    </message>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
     </message>
 </context>
 </TS>

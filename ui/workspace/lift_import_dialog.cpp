@@ -138,6 +138,15 @@ bool LiftImportDialog::openTable(const QString& file) {
     return true;
 }
 
+void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, End end,
+                                 double tolerance) {
+    table_ = table;
+    file_->setText(name);
+    track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
+    tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
+    settle_.start();
+}
+
 void LiftImportDialog::refit() {
     if (table_.isEmpty())
         return;
