@@ -126,7 +126,8 @@ void Cylinder::burn(double angle, const Memory& memory, double* dy, Balance& bal
     const double fuel =
         memory.burnableFuel * wiebeRate(xi, law.wiebeA, law.wiebeM) / model_->burnDuration;
     dy[burntFuel] = fuel;
-    balance.air -= model_->gas.airFuelRatio * fuel;
+    // fuel vapour of a mixture is in the chamber already, as air
+    balance.air -= (model_->gas.airFuelRatio + (model_->premixed() ? 1.0 : 0.0)) * fuel;
     balance.products += (1.0 + model_->gas.airFuelRatio) * fuel;
     balance.energy += model_->settings.combustionEfficiency * model_->gas.lowerHeatingValue * fuel;
 }
@@ -173,12 +174,13 @@ void Cylinder::passInlet(const Gas& charge, const Memory& memory, const SupplySt
     balance.energy += in * stream.enthalpy;
     dy[inletMass] = in;
     dy[inletEnthalpy] = in * stream.enthalpy;
+    observed.inletProducts = in * stream.products;
     if (slug) {
         dy[slugMass] = -in;
         dy[slugProducts] = -in * stream.products;
         dy[slugEnthalpy] = -in * stream.enthalpy;
     } else {
-        dy[freshMass] += in;
+        dy[freshMass] += in * (1.0 - stream.products);
         dy[deliveredMass] = in;
         observed.freshRate = in;
     }
@@ -203,9 +205,12 @@ void Cylinder::inletBackFlow(const Gas& charge, const Memory& memory, const Supp
     balance.energy -= out * stream.enthalpy;
     dy[inletMass] = -out;
     dy[inletEnthalpy] = -out * stream.enthalpy;
-    dy[slugMass] = out;
-    dy[slugProducts] = out * stream.products;
-    dy[slugEnthalpy] = out * stream.enthalpy;
+    observed.inletProducts = -out * stream.products;
+    if (!model_->pumps()) { // a pump chamber mixes it in at once
+        dy[slugMass] = out;
+        dy[slugProducts] = out * stream.products;
+        dy[slugEnthalpy] = out * stream.enthalpy;
+    }
     if (memory.mode.displacing) {
         dy[residualMass] -= out;
     } else {
@@ -261,16 +266,16 @@ void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const Supply
         observed.exhaustResponse.products = fresh.products;
         observed.exhaustResponse.energy = fresh.enthalpy - charge.internalEnergy(fresh.products);
     }
-    balance.air -= rest * (1.0 - stream.products) + bypass;
-    balance.products -= rest * stream.products;
+    balance.air -= rest * (1.0 - stream.products) + bypass * (1.0 - fresh.products);
+    balance.products -= rest * stream.products + bypass * fresh.products;
     const double enthalpy = rest * stream.enthalpy + bypass * fresh.enthalpy;
     balance.energy -= enthalpy;
     dy[exhaustMass] = out;
     dy[exhaustEnthalpy] = enthalpy;
     dy[outflowMass] = out;
-    dy[outflowProducts] = rest * stream.products;
+    dy[outflowProducts] = rest * stream.products + bypass * fresh.products;
     dy[outflowTemperature] = rest * stream.temperature + bypass * fresh.temperature;
-    dy[freshMass] -= bypass;
+    dy[freshMass] -= bypass * (1.0 - fresh.products);
     if (memory.mode.displacing) {
         dy[residualMass] -= rest;
     } else {

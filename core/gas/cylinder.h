@@ -31,6 +31,7 @@ struct Observed {
     double wallCoefficient = 0.0; ///< multiplier included [W/(m²·K)]
     double excess = 0.0;          ///< (p − motored p)/motored p while Woschni's term is on
     double freshRate = 0.0;       ///< drawn from the supply, net [kg/rad]
+    double inletProducts = 0.0;   ///< with the flow in through the inlet, net [kg/rad]
     double shortCircuit = 0.0;    ///< exhaust outflow − σ·fresh inflow [kg/rad]
     PortResponse inletResponse, exhaustResponse;
     double heatCapacity = 0.0;        ///< Σ m·c_v [J/K]

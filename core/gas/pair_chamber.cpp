@@ -54,7 +54,7 @@ double PairChamber::effectiveArea(End end, const mechanism::PairPolynomials::Pla
     if (!opening.mayOpen[place.stretch]) {
         return 0.0;
     }
-    const double position = motion_->position(end, place);
+    const double position = motion_->position(timing_.pair().uncovers(end), place);
     double area = 0.0;
     if (position < opening.edge) {
         for (const ports::Row& row : opening.rows) {
@@ -70,6 +70,18 @@ ChamberGeometry PairChamber::at(double theta) const {
     const auto gap = motion_->gap(place);
     return {pistonArea_ * gap.value + recess_, pistonArea_ * gap.rate,
             effectiveArea(End::inlet, place), effectiveArea(End::exhaust, place), gap.value};
+}
+
+SpaceBehind PairChamber::behind(double theta, PumpSides sides) const {
+    const auto place = motion_->place(theta);
+    SpaceBehind space;
+    for (const End end : timing_.pair().pistons()) {
+        if (end == End::inlet || sides == PumpSides::both) {
+            space.volume += pistonArea_ * motion_->position(end, place);
+            space.rate += pistonArea_ * motion_->positionRate(end, place);
+        }
+    }
+    return space;
 }
 
 double PairChamber::period() const {
@@ -89,7 +101,7 @@ double PairChamber::sweptVolume() const {
 }
 
 double PairChamber::meanStrokeSum() const {
-    return timing_.pair().curve(End::inlet).stroke() + timing_.pair().curve(End::exhaust).stroke();
+    return 2.0 * timing_.pair().meanStroke();
 }
 
 } // namespace lobewright::gas

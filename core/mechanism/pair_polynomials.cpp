@@ -123,6 +123,16 @@ void PairPolynomials::index() {
     }
 }
 
+double PairPolynomials::positionRate(End end, const Place& place) const {
+    const Stretch& stretch = stretches_[place.stretch];
+    const Polynomial& position = stretch.position[end];
+    double slope = 0.0;
+    for (std::size_t i = terms - 1; i >= 1; --i) {
+        slope = slope * place.share + static_cast<double>(i) * position[i];
+    }
+    return slope * stretch.scale;
+}
+
 PairPolynomials::Place PairPolynomials::place(double theta) const {
     double angle = theta - period_ * std::floor(theta / period_);
     if (!(angle >= 0.0 && angle < period_)) {

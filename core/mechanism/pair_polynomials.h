@@ -38,6 +38,8 @@ class PairPolynomials {
     double position(End end, const Place& place) const {
         return valueOf(stretches_[place.stretch].position[end], place.share);
     }
+    /// Its slope [m/rad].
+    double positionRate(End end, const Place& place) const;
     std::size_t stretches() const { return stretches_.size(); }
     /// Bounds of a stretch [rad], ascending from 0 to the period.
     double begin(std::size_t stretch) const { return stretches_[stretch].begin; }

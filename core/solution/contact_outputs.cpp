@@ -82,8 +82,8 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
              track.safety, why);
     list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Thinnest oil film"), end), "µm",
              valueOf(track.lowestFilm, units::micrometre), why);
-    list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end), "",
-             valueOf(track.lowestFilmRatio), why);
+    list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end),
+             "", valueOf(track.lowestFilmRatio), why);
     list.add("highest_slip_" + side + "_m_per_s",
              ofSide(LW_TEXT("Largest slip over the width"), end), "m/s", track.highestSlip.value);
     list.add("highest_pressure_slip_" + side + "_W_per_mm2",
@@ -146,20 +146,22 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
 
 } // namespace
 
-void addContactChannels(ChannelList& list, const contact::Contact& contact) {
-    for (const End end : bothEnds) {
+void addContactChannels(ChannelList& list, const contact::Contact& contact,
+                        const mechanism::OpposedPair& pair) {
+    for (const End end : pair.pistons()) {
         list.add(std::string("contact_pressure_") + name(end) + "_MPa",
                  ofSide(LW_TEXT("Nominal contact pressure"), end), "p₀", "MPa",
                  contact.track[end].peakPressure, units::megapascal);
     }
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         list.add(std::string("film_") + name(end) + "_um", ofSide(LW_TEXT("Oil film"), end), "h",
                  "µm", gapWhereZero(contact.track[end].film), units::micrometre);
     }
 }
 
-void addContactDetailChannels(ChannelList& list, const contact::Contact& contact) {
-    for (const End end : bothEnds) {
+void addContactDetailChannels(ChannelList& list, const contact::Contact& contact,
+                              const mechanism::OpposedPair& pair) {
+    for (const End end : pair.pistons()) {
         const std::string side = name(end);
         const auto& track = contact.track[end];
         for (std::size_t i = 0; i < track.stations.size(); ++i) {
@@ -182,16 +184,17 @@ void addContactDetailChannels(ChannelList& list, const contact::Contact& contact
     }
 }
 
-void addContactFigures(FigureList& list, const contact::Contact& contact) {
+void addContactFigures(FigureList& list, const contact::Contact& contact,
+                       const mechanism::OpposedPair& pair) {
     list.group("contact");
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         addTrackContactFigures(list, end, contact.track[end]);
     }
 }
 
 void addContactChecks(CheckList& list, const contact::Contact& contact,
-                      const design::Limits& limits) {
-    for (const End end : bothEnds) {
+                      const mechanism::OpposedPair& pair, const design::Limits& limits) {
+    for (const End end : pair.pistons()) {
         addTrackContactChecks(list, end, contact.track[end], limits);
     }
 }

@@ -117,7 +117,7 @@ WalkStep Teller::ignition(double theta) const {
 double Teller::commonRest() const {
     const mechanism::OpposedPair& pair = engine_.pair();
     double before = pair.period(), after = pair.period();
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         const double angle = pair.trackAngle(end, cycle_.centres.idc);
         const auto& plateaus = pair.curve(end).plateaus();
         const auto into = [&](const motion::Plateau& plateau) {
@@ -362,6 +362,19 @@ QString walkOpening(const ShownEngine& engine) {
         return {};
     const auto& mechanism = engine.design().mechanism;
     const double lead = mechanism.exhaustLead + mechanism.adjuster.setting;
+    if (mechanism.isOneSided()) {
+        return Words::tr("The track is fixed to the shaft and turns with it; the piston only "
+                         "slides, on a roller that the track pushes inward and the gas pushes "
+                         "back out. A fixed head closes the other end, and the one piston "
+                         "uncovers the exhaust ports and then the inlet ports.") +
+               QLatin1Char(' ') +
+               Words::tr("Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of "
+                         "the shaft: %3; no cranks.")
+                   .arg(amountText(
+                       withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)))
+                   .arg(mechanism.cylinders)
+                   .arg(engine.pair().cyclesPerTurn());
+    }
     QString text =
         Words::tr("Both tracks are fixed to the shaft and turn with it; the pistons only slide, "
                   "each on a roller that its track pushes inward and the gas pushes back out.");
