@@ -122,7 +122,7 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
     }
     const bool noneSolved =
         !table->points.empty() &&
-        std::ranges::none_of(table->points, &std::string::empty, &study::Point::failure);
+        std::ranges::none_of(table->points, &Message::empty, &study::Point::failure);
     if (noneSolved) {
         say("{}: not solvable at any point: {}\n", printable(designFile),
             printable(table->points.front().failure.english()));

@@ -281,7 +281,7 @@ Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& setting
         return solved;
     }
     CycleSolution solution = std::move(solved).value();
-    const std::vector<std::string> remarks = remarksOn(model, solution);
+    const std::vector<Message> remarks = remarksOn(model, solution);
     solution.remarks.insert(solution.remarks.end(), remarks.begin(), remarks.end());
     return solution;
 }

@@ -3,9 +3,9 @@
 #include "core/ends.h"
 #include "core/units/unit.h"
 
-#include <concepts>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <variant>
 #include <vector>
 
@@ -85,7 +85,10 @@ struct Message {
   private:
     void add(const Amount& amount) { arguments.emplace_back(amount); }
     void add(TextId id) { arguments.emplace_back(id); }
-    void add(std::integral auto whole) { arguments.emplace_back(static_cast<long>(whole)); }
+    template <class Whole, std::enable_if_t<std::is_integral_v<Whole>, int> = 0>
+    void add(Whole whole) {
+        arguments.emplace_back(static_cast<long>(whole));
+    }
     void add(std::string words) { arguments.emplace_back(std::move(words)); }
     void add(std::string_view words) { arguments.emplace_back(std::string(words)); }
     void add(const char*) = delete; ///< a text of the sources is a TextId

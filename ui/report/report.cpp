@@ -42,7 +42,7 @@ QString dateOf(const ReportContent& content) {
 }
 
 QString numbersOf(const solution::Check& check) {
-    const QString unit = QString::fromStdString(check.unit);
+    const QString unit = QString::fromStdString(std::string(check.unit->symbol));
     QString text = Words::tr("%1, limit %2")
                        .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
     if (check.angle)
