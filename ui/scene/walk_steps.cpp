@@ -68,6 +68,7 @@ class Teller {
     QString blowdown() const;
     QString flowThrough() const;
     QString afterCharge() const;
+    bool isOneSided() const { return engine_.pair().mechanism().isOneSided(); }
     QString exhaustRemains() const;
 
     const ShownEngine& engine_;
@@ -90,8 +91,10 @@ WalkStep Teller::charged() const {
                   .arg(volume(theta));
     step.text +=
         QLatin1Char(' ') +
-        Words::tr("Both pistons now move inward and squeeze it to %1, a trapped compression "
-                  "ratio of %2.")
+        (isOneSided() ? Words::tr("The piston now moves inward and squeezes it to %1, a trapped "
+                                  "compression ratio of %2.")
+                      : Words::tr("Both pistons now move inward and squeeze it to %1, a trapped "
+                                  "compression ratio of %2."))
             .arg(volume(cycle_.centres.idc), words::number(ratio, 2));
     return step;
 }
@@ -155,13 +158,19 @@ WalkStep Teller::innerDeadCentre() const {
     const double theta = cycle_.centres.idc;
     WalkStep step{theta, Words::tr("Inner dead centre"), {}};
     step.text =
-        Words::tr("The crowns stand %1 apart and the chamber is at its smallest, %2.")
+        (isOneSided()
+             ? Words::tr(
+                   "The crown stands %1 from the head and the chamber is at its smallest, %2.")
+             : Words::tr("The crowns stand %1 apart and the chamber is at its smallest, %2."))
             .arg(amountText(withDecimals(engine_.pair().gap(theta), in::mm, 2)), volume(theta));
     step.text += QLatin1Char(' ');
     if (!knowsGas()) {
         step.text +=
-            Words::tr("There is no head: the two crowns and the bore are all that encloses "
-                      "the gas.");
+            isOneSided()
+                ? Words::tr("Crown, head and bore enclose the gas: the head is cold surface that "
+                            "two opposed pistons do without.")
+                : Words::tr("There is no head: the two crowns and the bore are all that encloses "
+                            "the gas.");
     } else if (engine_.design().running.motored) {
         step.text +=
             Words::tr("Pressure has risen to %1 by compression alone, because nothing burns.")
@@ -273,8 +282,12 @@ QString Teller::flowThrough() const {
 WalkStep Teller::outerDeadCentre() const {
     const double theta = cycle_.centres.odc;
     WalkStep step{theta, Words::tr("Outer dead centre"), {}};
-    step.text = Words::tr("The pistons stand outermost and the chamber is at its largest, %1.")
-                    .arg(volume(theta));
+    step.text =
+        (isOneSided()
+             ? Words::tr("The piston stands outermost and the chamber is at its largest, %1.")
+             : Words::tr("The pistons stand outermost and the chamber is at its largest, "
+                         "%1."))
+            .arg(volume(theta));
     step.text += QLatin1Char(' ');
     const auto gas = engine_.gasAt(theta);
     const QString overlap = span(cycle_.overlap());
@@ -319,6 +332,10 @@ QString Teller::afterCharge() const {
 }
 
 QString Teller::exhaustRemains() const {
+    if (isOneSided())
+        return Words::tr("One piston closes both rows in the order in which it opened them turned "
+                         "round, so until the exhaust closes too, fresh charge can escape: that is "
+                         "the arrangement, no fault of the design.");
     if (flowsIn(End::exhaust, cycle_.inletCloses))
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
                          "chamber stands below it.");
