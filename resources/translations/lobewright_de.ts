@@ -2189,10 +2189,6 @@
         <translation>δ: Wellengrad, um die der Auslasskolben dem Einlasskolben vorauseilt.</translation>
     </message>
     <message>
-        <source>σ: share of the inflow that leaves at once through the exhaust ports.</source>
-        <translation>σ: Anteil des Zustroms, der sofort durch die Auslassschlitze entweicht.</translation>
-    </message>
-    <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
         <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
     </message>
@@ -5298,10 +5294,6 @@
         <translation>Kleinster plausibler Wert, in der Einheit der Eingabe.</translation>
     </message>
     <message>
-        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as %1th and %2th percentile.</source>
-        <translation>Gleichverteilt zwischen den Grenzen, dreieckig mit dem Wert als Modus oder normalverteilt mit den Grenzen als %1. und %2. Perzentil.</translation>
-    </message>
-    <message>
         <source>Upper limit</source>
         <translation>Obere Grenze</translation>
     </message>
@@ -5342,36 +5334,8 @@
         <translation>das Ziel muss eine endliche Zahl sein</translation>
     </message>
     <message>
-        <source>the calculation failed by a mistake of the program</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert</translation>
-    </message>
-    <message>
-        <source>the calculation failed by a mistake of the program (%1)</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert (%1)</translation>
-    </message>
-    <message>
-        <source>the memory does not suffice for this calculation</source>
-        <translation>der Speicher reicht für diese Berechnung nicht aus</translation>
-    </message>
-    <message>
-        <source>%1 bar/(%2 bar) = %3</source>
-        <translation>%1 bar/(%2 bar) = %3</translation>
-    </message>
-    <message>
-        <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
-    </message>
-    <message>
         <source>%1 has %2 characters; it must have at most %3</source>
         <translation>%1 hat %2 Zeichen; zulässig sind höchstens %3</translation>
-    </message>
-    <message>
-        <source>%1 kW at that speed</source>
-        <translation>%1 kW bei dieser Drehzahl</translation>
-    </message>
-    <message>
-        <source>%1 lobe</source>
-        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
@@ -5392,14 +5356,6 @@
     <message>
         <source>%1 times those of the same cycle on a crank</source>
         <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>2·%1 mm + %2 mm</source>
-        <translation>2·%1 mm + %2 mm</translation>
-    </message>
-    <message>
-        <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -5454,10 +5410,6 @@
         <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
-        <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
-    </message>
-    <message>
         <source>Crank radius / rod length</source>
         <translation>Kurbelradius / Pleuellänge</translation>
     </message>
@@ -5470,10 +5422,6 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
-    </message>
-    <message>
         <source>Firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -5484,10 +5432,6 @@
     <message>
         <source>Highest compression ratio</source>
         <translation>Höchstes Verdichtungsverhältnis</translation>
-    </message>
-    <message>
-        <source>JSON for Modern C++</source>
-        <translation>JSON for Modern C++</translation>
     </message>
     <message>
         <source>Length</source>
@@ -5538,20 +5482,12 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>Open CASCADE %1</source>
-        <translation>Open CASCADE %1</translation>
-    </message>
-    <message>
         <source>Over all.</source>
         <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
         <translation>Vergleichsmotor</translation>
-    </message>
-    <message>
-        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
-        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1 mm, wo beide auf gleicher Höhe stehen. Rollenradius unter %2 mm, größeren Teilkreisradius oder weniger Zylinder wählen.</translation>
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
@@ -5626,14 +5562,6 @@
         <translation>übliche Praxis</translation>
     </message>
     <message>
-        <source>compiler %1</source>
-        <translation>Compiler %1</translation>
-    </message>
-    <message>
-        <source>dxflib %1</source>
-        <translation>dxflib %1</translation>
-    </message>
-    <message>
         <source>firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -5662,14 +5590,6 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>oneTBB %1</source>
-        <translation>oneTBB %1</translation>
-    </message>
-    <message>
-        <source>r/l of all cranks. Default %1 (own estimate).</source>
-        <translation>r/l aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>racing and light aircraft two-strokes</source>
         <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
@@ -5678,32 +5598,16 @@
         <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
-        <source>secondary value, not checked against the printed source</source>
-        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>Größe</translation>
-    </message>
-    <message>
-        <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
-    </message>
-    <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
         <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
-    </message>
-    <message>
-        <source>the open design fires every %1° at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
@@ -5712,10 +5616,6 @@
     <message>
         <source>the same cycle on a crank</source>
         <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>the table has more than %1 rows</source>
-        <translation>Die Tabelle hat mehr als %1 Zeilen</translation>
     </message>
     <message>
         <source>there are more than %1 blanks in a row</source>
@@ -5740,10 +5640,6 @@
     <message>
         <source>within the fit</source>
         <translation>in der Näherung</translation>
-    </message>
-    <message>
-        <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
     <message>
         <source>amplitude is %1, must be finite</source>
@@ -6296,10 +6192,6 @@
     <message>
         <source>Geometric. Default 10.5.</source>
         <translation>Geometrisch. Vorgabe 10,5.</translation>
-    </message>
-    <message>
-        <source>λ: crank radius by rod length of all cranks. Default 0.28 (own estimate).</source>
-        <translation>λ: Kurbelradius durch Pleuellänge aller Kurbeln. Vorgabe 0,28 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Mean effective pressure lost in the bearings of the pair on cranks. Default 0.2 bar (own estimate).</source>
@@ -6866,10 +6758,6 @@
         <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
     </message>
     <message>
-        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item 14842</source>
-        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag 14842</translation>
-    </message>
-    <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
         <translation>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</translation>
     </message>
@@ -6928,10 +6816,6 @@
     <message>
         <source>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, ch. 6</source>
         <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
-    </message>
-    <message>
-        <source>%1 (from memory)</source>
-        <translation>%1 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>at least this: the speed is a bound</source>
@@ -7010,14 +6894,6 @@
         <translation>„%1“ hat nicht die Form Schlüssel=Wert</translation>
     </message>
     <message>
-        <source>%1 %2 %3 %4 draft %5  %6</source>
-        <translation>%1 %2 %3 %4 Entwurf %5  %6</translation>
-    </message>
-    <message>
-        <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 mm Bohrung und zweimal %3 mm Kolbenhub haben %4 cm³; Bohrung, Hub und Zylinderzahl wurden übernommen</translation>
-    </message>
-    <message>
         <source>%1 is &quot;%2&quot;; it must be a number</source>
         <translation>%1 ist „%2“; es muss eine Zahl sein</translation>
     </message>
@@ -7026,80 +6902,12 @@
         <translation>%1 ist zweimal angegeben</translation>
     </message>
     <message>
-        <source>%1 m/s/(2·%2 mm·%3)</source>
-        <translation>%1 m/s/(2·%2 mm·%3)</translation>
-    </message>
-    <message>
-        <source>%1 mm too large; the nearest is %2 mm</source>
-        <translation>%1 mm zu groß; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 mm too long; the nearest is %2 mm</source>
-        <translation>%1 mm zu lang; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
         <source>%1 must be given with %2</source>
         <translation>%1 muss zusammen mit %2 angegeben werden</translation>
     </message>
     <message>
         <source>%1 must be positive</source>
         <translation>%1 muss positiv sein</translation>
-    </message>
-    <message>
-        <source>%1 … %2 % of the Wiebe function</source>
-        <translation>%1 … %2 % der Wiebe-Funktion</translation>
-    </message>
-    <message>
-        <source>%1/(%2 bar · %3 rpm · %4)</source>
-        <translation>%1/(%2 bar · %3 rpm · %4)</translation>
-    </message>
-    <message>
-        <source>%1/2 − %2 mm/2 − %3 mm</source>
-        <translation>%1/2 − %2 mm/2 − %3 mm</translation>
-    </message>
-    <message>
-        <source>%1° … %2° cycle</source>
-        <translation>%1° … %2° Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
-        <translation>%1·(π/4)·(%2 mm)²·2·%3 mm</translation>
-    </message>
-    <message>
-        <source>0.37·%1 mm</source>
-        <translation>0.37·%1 mm</translation>
-    </message>
-    <message>
-        <source>0.65·%1 mm</source>
-        <translation>0.65·%1 mm</translation>
-    </message>
-    <message>
-        <source>1.3·%1 kN</source>
-        <translation>1.3·%1 kN</translation>
-    </message>
-    <message>
-        <source>24 N/mm²·2·%1 mm·%2 mm</source>
-        <translation>24 N/mm²·2·%1 mm·%2 mm</translation>
-    </message>
-    <message>
-        <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
-        <translation>2·%1 cm³/(π·%2·(%3 mm)²)</translation>
-    </message>
-    <message>
-        <source>3.5 kg/dm³·(%1 mm)³</source>
-        <translation>3.5 kg/dm³·(%1 mm)³</translation>
-    </message>
-    <message>
-        <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(%1·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>Benson and Brandham %1</source>
-        <translation>Benson und Brandham %1</translation>
-    </message>
-    <message>
-        <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
-        <translation>Blair %1, Kap. %2 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Bore from displacement</source>
@@ -7136,10 +6944,6 @@
     <message>
         <source>Displacement from power</source>
         <translation>Hubraum aus der Leistung</translation>
-    </message>
-    <message>
-        <source>Draft from a duty</source>
-        <translation>Entwurf aus einer Aufgabe</translation>
     </message>
     <message>
         <source>Dwell at inner dead centre</source>
@@ -7282,10 +7086,6 @@
         <translation>Breite der Einlassschlitze</translation>
     </message>
     <message>
-        <source>Within the limits on its size the engine has %1 kW</source>
-        <translation>Innerhalb der Grenzen seiner Größe leistet der Motor %1 kW</translation>
-    </message>
-    <message>
         <source>a duty must give its power or its torque</source>
         <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
@@ -7302,32 +7102,8 @@
         <translation>im Nennpunkt; die veröffentlichte Angabe kann der Höchstwert bei anderer Drehzahl sein</translation>
     </message>
     <message>
-        <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt %1 %2 MPa beträgt: b ∝ σ²</translation>
-    </message>
-    <message>
         <source>band of the claims check</source>
         <translation>Bereich der Prüfung von Angaben</translation>
-    </message>
-    <message>
-        <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
-        <translation>zwischen %1 und %2 bar Versorgungsdruck kommen %3 kW bei %4 bar am nächsten</translation>
-    </message>
-    <message>
-        <source>blowdown time-area %1 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses %1 s/m</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − %1 bar)/%2 bar·m/s, mindestens %3 s/m</translation>
-    </message>
-    <message>
-        <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
-        <translation>Bohrungen %1 mm, Rollen %2 mm, Pressungswinkel %3 mm</translation>
-    </message>
-    <message>
-        <source>brake power %1 kW at the rated speed</source>
-        <translation>effektive Leistung %1 kW bei Nenndrehzahl</translation>
     </message>
     <message>
         <source>by charging</source>
@@ -7344,18 +7120,6 @@
     <message>
         <source>common practice with opposed pistons</source>
         <translation>übliche Praxis bei Gegenkolben</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1</source>
-        <translation>übliche Praxis; vergleiche Heywood %1</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, ch. %2 and %3</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, Kap. %2 und %3</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, §%2</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, §%2</translation>
     </message>
     <message>
         <source>definition of mean effective pressure</source>
@@ -7378,28 +7142,12 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>line contact [Johnson %1]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson %1]; zulässige Pressung übliche Praxis</translation>
-    </message>
-    <message>
         <source>middle of what engines of this class ordinarily reach</source>
         <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
     </message>
     <message>
         <source>middle of what engines ordinarily run at</source>
         <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
-    </message>
-    <message>
-        <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(%1π·x·T), x: Drehmoment bei Höchstleistung durch höchstes Drehmoment</translation>
-    </message>
-    <message>
-        <source>n = c_m/(%1·S·lobes)</source>
-        <translation>n = c_m/(%1·S·Nocken)</translation>
-    </message>
-    <message>
-        <source>nominal contact stress %1 MPa at the rated point</source>
-        <translation>nominelle Kontaktpressung %1 MPa im Nennpunkt</translation>
     </message>
     <message>
         <source>one, two and three lobes are compared</source>
@@ -7446,10 +7194,6 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>some %1 % of the duration before inner dead centre</source>
-        <translation>etwa %1 % der Dauer vor dem inneren Totpunkt</translation>
-    </message>
-    <message>
         <source>speed, stroke and lobes give another; they were taken</source>
         <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
@@ -7470,20 +7214,8 @@
         <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
-        <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
-        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(%1·sin(π/z)); Rollen frei an der Innenkante, r·%2/sin(π/z) + b/%3; Pressungswinkel %4° an der steilsten Stelle, y′/tan %5°</translation>
-    </message>
-    <message>
         <source>the life must be positive</source>
         <translation>die Lebensdauer muss positiv sein</translation>
-    </message>
-    <message>
-        <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
-        <translation>die Zeile lautet „%1“; Winkel und Weg müssen innerhalb von ±%2 liegen</translation>
-    </message>
-    <message>
-        <source>the nearest is %1 h</source>
-        <translation>am nächsten kommen %1 h</translation>
     </message>
     <message>
         <source>the published band</source>
@@ -7498,36 +7230,12 @@
         <translation>der Versorgungsdruck ist gegeben</translation>
     </message>
     <message>
-        <source>time-area %1 s/m</source>
-        <translation>Zeitquerschnitt %1 s/m</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
-        <translation>Zeitquerschnitt je Hubvolumen von %1 s/m bei %2 bar, proportional zum Mitteldruck</translation>
-    </message>
-    <message>
         <source>typical full-complement track rollers, general values</source>
         <translation>typische vollrollige Laufrollen, allgemeine Werte</translation>
     </message>
     <message>
-        <source>up to %1 % more</source>
-        <translation>bis zu %1 % mehr</translation>
-    </message>
-    <message>
         <source>usual for the fuel</source>
         <translation>üblich für den Kraftstoff</translation>
-    </message>
-    <message>
-        <source>wall w = %1 mm + %2 … %3 B</source>
-        <translation>Wand w = %1 mm + %2 … %3 B</translation>
-    </message>
-    <message>
-        <source>z = V/%1 dm³, from %2 to %3</source>
-        <translation>z = V/%1 dm³, von %2 bis %3</translation>
-    </message>
-    <message>
-        <source>ε = %1 at %2°, %3 at 0°</source>
-        <translation>ε = %1 bei %2°, %3 bei 0°</translation>
     </message>
     <message>
         <source>ε = V_max/V_min with both pistons in their phase</source>
@@ -7538,16 +7246,552 @@
         <translation>ε(Δ) = kleineres Verdichtungsverhältnis</translation>
     </message>
     <message>
-        <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
-        <translation>√(2·%1 cm³/(π·%2·%3 mm))</translation>
+        <source>Space under the piston as pump</source>
+        <translation>Raum unter dem Kolben als Pumpe</translation>
     </message>
     <message>
-        <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
-        <translation>√(4·%1/(π·%2·%3 bar·%4 m/s))</translation>
+        <source>Injected after the ports have closed</source>
+        <translation>Eingespritzt, nachdem die Schlitze geschlossen sind</translation>
     </message>
     <message>
-        <source>∛(2·%1 cm³/(π·%2·0.65))</source>
-        <translation>∛(2·%1 cm³/(π·%2·0.65))</translation>
+        <source>Mixture through the ports</source>
+        <translation>Gemisch durch die Schlitze</translation>
+    </message>
+    <message>
+        <source>Inlet pistons</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Both pistons</source>
+        <translation>Beide Kolben</translation>
+    </message>
+    <message>
+        <source>Reed area</source>
+        <translation>Fläche der Zunge</translation>
+    </message>
+    <message>
+        <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
+        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the reed</source>
+        <translation>Durchflussbeiwert der Zunge</translation>
+    </message>
+    <message>
+        <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
+        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Cracking drop of the reed</source>
+        <translation>Öffnungsdruck der Zunge</translation>
+    </message>
+    <message>
+        <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
+        <translation>Druckabfall von der Umgebung zur Pumpenkammer, bei dem die Zunge abhebt. Vorgabe 0,01 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Further drop to fully open</source>
+        <translation>Weiterer Abfall bis ganz offen</translation>
+    </message>
+    <message>
+        <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
+        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Pistons that pump</source>
+        <translation>Pumpende Kolben</translation>
+    </message>
+    <message>
+        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
+        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+    </message>
+    <message>
+        <source>One case for all cylinders</source>
+        <translation>Ein Gehäuse für alle Zylinder</translation>
+    </message>
+    <message>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+    </message>
+    <message>
+        <source>Dead volume of the pump</source>
+        <translation>Totraum der Pumpe</translation>
+    </message>
+    <message>
+        <source>V_u with the pistons at outer dead centre, one chamber or the whole case, passages to the ports included. Default 130 cm³ (own estimate).</source>
+        <translation>V_u mit den Kolben im äußeren Totpunkt, eine Kammer oder das ganze Gehäuse, Kanäle zu den Schlitzen eingeschlossen. Vorgabe 130 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Area under the piston</source>
+        <translation>Fläche unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Reed valve</source>
+        <translation>Zungenventil</translation>
+    </message>
+    <message>
+        <source>σ: share of the inflow that leaves at once through the exhaust ports. Default 0; of a one-sided engine 0.15 (own estimate), where loop-scavenged cylinders have 0.05 to 0.3.</source>
+        <translation>σ: Anteil der Einströmung, der sofort durch die Auslassschlitze entweicht. Vorgabe 0; bei einem einseitigen Motor 0,15 (eigene Schätzung), wo umkehrgespülte Zylinder 0,05 bis 0,3 haben.</translation>
+    </message>
+    <message>
+        <source>Head temperature</source>
+        <translation>Temperatur des Zylinderkopfs</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the cylinder head; empty: as the crown.</source>
+        <translation>Oberflächentemperatur des Zylinderkopfs; leer: wie der Kolbenboden.</translation>
+    </message>
+    <message>
+        <source>Mixture</source>
+        <translation>Gemischbildung</translation>
+    </message>
+    <message>
+        <source>Injected: the fuel meets the trapped air. Mixture through the ports: fuel vapour comes with the fresh air, and what of it leaves through the exhaust is lost.</source>
+        <translation>Eingespritzt: Der Kraftstoff trifft auf die eingeschlossene Luft. Gemisch durch die Schlitze: Kraftstoffdampf kommt mit der Frischluft, und was davon durch den Auslass entweicht, ist verloren.</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Derived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uniform</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Triangular</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distribution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as 5th and 95th percentile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation type="unfinished">Optionen</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knowledge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation type="unfinished">Eingabe</translation>
+    </message>
+    <message>
+        <source>Two pistons against each other</source>
+        <translation>Zwei Kolben gegeneinander</translation>
+    </message>
+    <message>
+        <source>One piston against a head</source>
+        <translation>Ein Kolben gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <translation>Bauform</translation>
+    </message>
+    <message>
+        <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+    </message>
+    <message>
+        <source>r/l of all cranks. Default 0.28 (own estimate).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bores %1, rollers %2, pressure angle %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ε = %1 at %2, %3 at 0°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too large; the nearest is %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too long; the nearest is %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nearest is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nominal contact stress %1 at the rated point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brake power %1 at the rated speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt; or =</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time-area %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blowdown time-area %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>z = V/0.35 dm³, from 2 to 6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 … 6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 … 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P = 2π·n·T</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>definition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x = 0.85 … 1.0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>n = c_m/(2·S·lobes)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B = √(4·P/(π·z·p_me·c_m))</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·2·S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B = √(2·V/(π·z·S))</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S = 2·V/(π·z·B²)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S = x·B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, ch. 1 and 9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Δ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5° … 20°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>δ = 14° cycle/lobes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8° … 20° cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 … 6 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 … 12 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to 15 % more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R = D/2 − B/2 − w</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wall w = 4 mm + 0.06 … 0.16 B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m = 3.5 kg/dm³·B³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2.5 … 5 kg/dm³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>r = 0.37·B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.30 … 0.45 B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1,000 … 1,400 MPa</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line contact [Johnson 1985]; allowable stress common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C = 24 N/mm²·2r·b</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15 … 28 N/mm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C₀ = 1.3·C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1.0 … 1.7 C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± 25 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C_d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.6 … 0.8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §6.6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some 30 % of the duration before inner dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>−25° … −4° cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 … 100 % of the Wiebe function</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>35° … 70° cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §9.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>300 … 380 K</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1.0 … 1.15 bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Benson and Brandham 1969</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.2 … 0.8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no exhaust track; export the inlet track</source>
+        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
+    </message>
+    <message>
+        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
+        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
+        <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
+    </message>
+    <message>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+    </message>
+    <message>
+        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 where both stand at the same height. Use a roller radius below %2, a larger pitch radius or fewer cylinders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest force on the thrust bearing</source>
+        <translation>Größte Kraft auf das Axiallager</translation>
+    </message>
+    <message>
+        <source>Mean force on the thrust bearing, away from the cylinders</source>
+        <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
+    </message>
+    <message>
+        <source>Fuel lost through the exhaust, share of that supplied</source>
+        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
+    </message>
+    <message>
+        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
+        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
+    </message>
+    <message>
+        <source>Lowest pressure in the pump chamber</source>
+        <translation>Niedrigster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Highest pressure in the pump chamber</source>
+        <translation>Höchster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Compression ratio of the pump chamber</source>
+        <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>%1 (secondary value, not checked against the printed source)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the open design fires every %1 at the shortest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without bowls a piston or track has to move by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bores of the open design alone need a diameter of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strokes and pistons that cover their ports alone need %1 of length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at that speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; engines of this cycle seldom stay below %2 (common practice).</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7852,6 +8096,13 @@
     <message>
         <source>Move knot %1 (%2)</source>
         <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 <context>
@@ -8353,6 +8604,61 @@
         <source>Shaded: speeds at which the engine cannot be run (%1).</source>
         <translation>Schattiert: Drehzahlen, bei denen sich der Motor nicht betreiben lässt (%1).</translation>
     </message>
+    <message>
+        <source>The space under the pistons as pump: adiabatic, filled through a quasi-steady reed, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Raum unter den Kolben als Pumpe: adiabat, durch eine quasistationäre Zunge gefüllt, durch die Einlassschlitze geleert, mit sofortiger Vermischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben wird von den effektiven Werten abgezogen.</translation>
+    </message>
+</context>
+<context>
+    <name>Samples</name>
+    <message>
+        <source>Biogas pump set</source>
+        <translation>Biogas-Pumpensatz</translation>
+    </message>
+    <message>
+        <source>Classroom model</source>
+        <translation>Modell für den Unterricht</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Hydrogen buoy generator</source>
+        <translation>Wasserstoffgenerator einer Boje</translation>
+    </message>
+    <message>
+        <source>Sketched lobes with blower</source>
+        <translation>Skizzierte Nocken mit Gebläse</translation>
+    </message>
+    <message>
+        <source>Unequal lobes</source>
+        <translation>Ungleiche Nocken</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Harbour-crane auxiliary</source>
+        <translation>Hilfsmotor eines Hafenkrans</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
 </context>
 <context>
     <name>Scene</name>
@@ -8433,6 +8739,10 @@
     <message>
         <source>lifts off</source>
         <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -9056,6 +9366,34 @@
     <message>
         <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
         <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+    </message>
+    <message>
+        <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
+        <translation>Der Kolbenboden steht %1 vor dem Zylinderkopf, und der Brennraum ist mit %2 am kleinsten.</translation>
+    </message>
+    <message>
+        <source>Crown, head and bore enclose the gas: the head is cold surface that two opposed pistons do without.</source>
+        <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
+    </message>
+    <message>
+        <source>The piston stands outermost and the chamber is at its largest, %1.</source>
+        <translation>Der Kolben steht ganz außen, und der Brennraum ist mit %1 am größten.</translation>
+    </message>
+    <message>
+        <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
+        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
+    </message>
+    <message>
+        <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
+        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
     </message>
 </context>
 <context>
@@ -10879,6 +11217,14 @@
         <source>Skirts keep %1 to the nearest port at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>The crown comes within %1 of the head</source>
+        <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LobeFactors</name>
@@ -12695,6 +13041,24 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>baseline</source>
         <translation>Bezug</translation>
     </message>
+    <message>
+        <source>Under the piston, mean</source>
+        <translation>Unter dem Kolben, Mittel</translation>
+    </message>
+    <message>
+        <source>reed</source>
+        <translation>Zunge</translation>
+    </message>
+    <message>
+        <source>%1 to %2
+%3</source>
+        <translation>%1 bis %2
+%3</translation>
+    </message>
+    <message>
+        <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TimingCircle</name>
@@ -13246,56 +13610,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>Samples</name>
-    <message>
-        <source>Biogas pump set</source>
-        <translation>Biogas-Pumpensatz</translation>
-    </message>
-    <message>
-        <source>Classroom model</source>
-        <translation>Modell für den Unterricht</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
-    </message>
-    <message>
-        <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
-    </message>
-    <message>
-        <source>Sketched lobes with blower</source>
-        <translation>Skizzierte Nocken mit Gebläse</translation>
-    </message>
-    <message>
-        <source>Unequal lobes</source>
-        <translation>Ungleiche Nocken</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
-    </message>
-</context>
-<context>
-    <name>LoadDesign</name>
-    <message>
-        <source>Reading %1</source>
-        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 </TS>
