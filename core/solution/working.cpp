@@ -69,6 +69,7 @@ std::optional<Operand> operand(const Solution& solution, std::string_view symbol
     if (!found && isOfOtherPiston && solution.pair.mechanism().isOneSided()) {
         found = Operand{.kind = Operand::Kind::constant,
                         .label = LW_TEXT("Head in the place of an exhaust piston"),
+                        .unit = {},
                         .values = Samples::Zero(1),
                         .note = LW_TEXT("stands still")};
     }

@@ -191,6 +191,10 @@ WalkStep Teller::peak(double theta) const {
         step.text +=
             Words::tr("Nothing has burned: what this pressure gives back on the way out is "
                       "less than compression took, and the shaft has to be driven.");
+    } else if (inlet && isOneSided()) {
+        step.text += Words::tr("The roller presses on its track with %1, and where the track "
+                               "slopes away this force turns the shaft.")
+                         .arg(amountText(withDecimals(*inlet, in::kN, 2)));
     } else if (inlet && exhaust) {
         step.text += Words::tr("The rollers press on their tracks with %1 and %2, and where a "
                                "track slopes away this force turns the shaft.")
@@ -206,10 +210,16 @@ WalkStep Teller::peak(double theta) const {
 WalkStep Teller::exhaustOpens() const {
     const double theta = cycle_.exhaustOpens;
     WalkStep step{theta, Words::tr("The exhaust opens"), {}};
-    step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in the "
-                                       "chamber.")
-                                 .arg(bar(theta))
-                           : Words::tr("The exhaust piston uncovers its ports.");
+    if (isOneSided())
+        step.text = knowsGas() ? Words::tr("The piston uncovers the exhaust ports with %1 still in "
+                                           "the chamber.")
+                                     .arg(bar(theta))
+                               : Words::tr("The piston uncovers the exhaust ports.");
+    else
+        step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in "
+                                           "the chamber.")
+                                     .arg(bar(theta))
+                               : Words::tr("The exhaust piston uncovers its ports.");
     step.text += QLatin1Char(' ');
     step.text += cycle_.blowdown() > 0.0
                      ? blowdown()
