@@ -6658,10 +6658,6 @@
         <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
     </message>
     <message>
-        <source></source>
-        <translation></translation>
-    </message>
-    <message>
         <source>%1, by turning the track</source>
         <translation>%1 durch Drehen der Bahn</translation>
     </message>
@@ -7355,63 +7351,63 @@
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Derived</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgeleitet</translation>
     </message>
     <message>
         <source>Chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählt</translation>
     </message>
     <message>
         <source>Uniform</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichverteilt</translation>
     </message>
     <message>
         <source>Triangular</source>
-        <translation type="unfinished"></translation>
+        <translation>Dreieckverteilt</translation>
     </message>
     <message>
         <source>Normal</source>
-        <translation type="unfinished"></translation>
+        <translation>Normalverteilt</translation>
     </message>
     <message>
         <source>Origin</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>Distribution</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilung</translation>
     </message>
     <message>
         <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as 5th and 95th percentile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichverteilt zwischen den Grenzen, dreieckverteilt mit der Spitze beim Wert oder normalverteilt mit den Grenzen als 5. und 95. Perzentil.</translation>
     </message>
     <message>
         <source>Options</source>
-        <translation type="unfinished">Optionen</translation>
+        <translation>Optionen</translation>
     </message>
     <message>
         <source>Option</source>
-        <translation type="unfinished"></translation>
+        <translation>Möglichkeit</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>Knowledge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kenntnis</translation>
     </message>
     <message>
         <source>Input</source>
-        <translation type="unfinished">Eingabe</translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Two pistons against each other</source>
@@ -7431,279 +7427,279 @@
     </message>
     <message>
         <source>r/l of all cranks. Default 0.28 (own estimate).</source>
-        <translation type="unfinished"></translation>
+        <translation>r/l aller Kurbeln. Vorgabe 0,28 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>bores %1, rollers %2, pressure angle %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen %1, Rollen %2, Pressungswinkel %3</translation>
     </message>
     <message>
         <source>ε = %1 at %2, %3 at 0°</source>
-        <translation type="unfinished"></translation>
+        <translation>ε = %1 bei %2, %3 bei 0°</translation>
     </message>
     <message>
         <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
     </message>
     <message>
         <source>%1 too large; the nearest is %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu groß; am nächsten kommt %2</translation>
     </message>
     <message>
         <source>%1 too long; the nearest is %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu lang; am nächsten kommt %2</translation>
     </message>
     <message>
         <source>the nearest is %1</source>
-        <translation type="unfinished"></translation>
+        <translation>am nächsten kommt %1</translation>
     </message>
     <message>
         <source>nominal contact stress %1 at the rated point</source>
-        <translation type="unfinished"></translation>
+        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
     </message>
     <message>
         <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
     </message>
     <message>
         <source>brake power %1 at the rated speed</source>
-        <translation type="unfinished"></translation>
+        <translation>effektive Leistung %1 bei Nenndrehzahl</translation>
     </message>
     <message>
         <source>&lt; or =</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt; oder =</translation>
     </message>
     <message>
         <source>time-area %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt %1</translation>
     </message>
     <message>
         <source>blowdown time-area %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt des Vorauslasses %1</translation>
     </message>
     <message>
         <source>z = V/0.35 dm³, from 2 to 6</source>
-        <translation type="unfinished"></translation>
+        <translation>z = V/0,35 dm³, von 2 bis 6</translation>
     </message>
     <message>
         <source>2 … 6</source>
-        <translation type="unfinished"></translation>
+        <translation>2 … 6</translation>
     </message>
     <message>
         <source>1 … 3</source>
-        <translation type="unfinished"></translation>
+        <translation>1 … 3</translation>
     </message>
     <message>
         <source>P = 2π·n·T</source>
-        <translation type="unfinished"></translation>
+        <translation>P = 2π·n·T</translation>
     </message>
     <message>
         <source>definition</source>
-        <translation type="unfinished"></translation>
+        <translation>Definition</translation>
     </message>
     <message>
         <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
-        <translation type="unfinished"></translation>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
     </message>
     <message>
         <source>x = 0.85 … 1.0</source>
-        <translation type="unfinished"></translation>
+        <translation>x = 0,85 … 1,0</translation>
     </message>
     <message>
         <source>n = c_m/(2·S·lobes)</source>
-        <translation type="unfinished"></translation>
+        <translation>n = c_m/(2·S·Nocken)</translation>
     </message>
     <message>
         <source>B = √(4·P/(π·z·p_me·c_m))</source>
-        <translation type="unfinished"></translation>
+        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
     </message>
     <message>
         <source>V = z·(π/4)·B²·2·S</source>
-        <translation type="unfinished"></translation>
+        <translation>V = z·(π/4)·B²·2·S</translation>
     </message>
     <message>
         <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation type="unfinished"></translation>
+        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
     </message>
     <message>
         <source>x = 0.45 … 1.1</source>
-        <translation type="unfinished"></translation>
+        <translation>x = 0,45 … 1,1</translation>
     </message>
     <message>
         <source>B = √(2·V/(π·z·S))</source>
-        <translation type="unfinished"></translation>
+        <translation>B = √(2·V/(π·z·S))</translation>
     </message>
     <message>
         <source>S = 2·V/(π·z·B²)</source>
-        <translation type="unfinished"></translation>
+        <translation>S = 2·V/(π·z·B²)</translation>
     </message>
     <message>
         <source>S = x·B</source>
-        <translation type="unfinished"></translation>
+        <translation>S = x·B</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, ch. 1 and 9</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood 1988, Kap. 1 und 9</translation>
     </message>
     <message>
         <source>Δ</source>
-        <translation type="unfinished"></translation>
+        <translation>Δ</translation>
     </message>
     <message>
         <source>5° … 20°</source>
-        <translation type="unfinished"></translation>
+        <translation>5° … 20°</translation>
     </message>
     <message>
         <source>δ = 14° cycle/lobes</source>
-        <translation type="unfinished"></translation>
+        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>8° … 20° Arbeitsspiel</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
-        <translation type="unfinished"></translation>
+        <translation>3 … 6 %</translation>
     </message>
     <message>
         <source>6 … 12 %</source>
-        <translation type="unfinished"></translation>
+        <translation>6 … 12 %</translation>
     </message>
     <message>
         <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
-        <translation type="unfinished"></translation>
+        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
     </message>
     <message>
         <source>up to 15 % more</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zu 15 % mehr</translation>
     </message>
     <message>
         <source>R = D/2 − B/2 − w</source>
-        <translation type="unfinished"></translation>
+        <translation>R = D/2 − B/2 − w</translation>
     </message>
     <message>
         <source>wall w = 4 mm + 0.06 … 0.16 B</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand w = 4 mm + 0,06 … 0,16 B</translation>
     </message>
     <message>
         <source>m = 3.5 kg/dm³·B³</source>
-        <translation type="unfinished"></translation>
+        <translation>m = 3,5 kg/dm³·B³</translation>
     </message>
     <message>
         <source>2.5 … 5 kg/dm³</source>
-        <translation type="unfinished"></translation>
+        <translation>2,5 … 5 kg/dm³</translation>
     </message>
     <message>
         <source>r = 0.37·B</source>
-        <translation type="unfinished"></translation>
+        <translation>r = 0,37·B</translation>
     </message>
     <message>
         <source>0.30 … 0.45 B</source>
-        <translation type="unfinished"></translation>
+        <translation>0,30 … 0,45 B</translation>
     </message>
     <message>
         <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
-        <translation type="unfinished"></translation>
+        <translation>b so, dass die nominelle Kontaktspannung im Nennpunkt 1.200 MPa beträgt: b ∝ σ²</translation>
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
-        <translation type="unfinished"></translation>
+        <translation>1.000 … 1.400 MPa</translation>
     </message>
     <message>
         <source>line contact [Johnson 1985]; allowable stress common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
     </message>
     <message>
         <source>C = 24 N/mm²·2r·b</source>
-        <translation type="unfinished"></translation>
+        <translation>C = 24 N/mm²·2r·b</translation>
     </message>
     <message>
         <source>15 … 28 N/mm²</source>
-        <translation type="unfinished"></translation>
+        <translation>15 … 28 N/mm²</translation>
     </message>
     <message>
         <source>C₀ = 1.3·C</source>
-        <translation type="unfinished"></translation>
+        <translation>C₀ = 1,3·C</translation>
     </message>
     <message>
         <source>1.0 … 1.7 C</source>
-        <translation type="unfinished"></translation>
+        <translation>1,0 … 1,7 C</translation>
     </message>
     <message>
         <source>0.6 … 0.75</source>
-        <translation type="unfinished"></translation>
+        <translation>0,6 … 0,75</translation>
     </message>
     <message>
         <source>0.5 … 0.65</source>
-        <translation type="unfinished"></translation>
+        <translation>0,5 … 0,65</translation>
     </message>
     <message>
         <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck</translation>
     </message>
     <message>
         <source>± 25 %</source>
-        <translation type="unfinished"></translation>
+        <translation>± 25 %</translation>
     </message>
     <message>
         <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
     </message>
     <message>
         <source>C_d</source>
-        <translation type="unfinished"></translation>
+        <translation>C_d</translation>
     </message>
     <message>
         <source>0.6 … 0.8</source>
-        <translation type="unfinished"></translation>
+        <translation>0,6 … 0,8</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §6.6</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §6.6</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood 1988</translation>
     </message>
     <message>
         <source>some 30 % of the duration before inner dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa 30 % der Dauer vor dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>−25° … −4° cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>−25° … −4° Arbeitsspiel</translation>
     </message>
     <message>
         <source>0 … 100 % of the Wiebe function</source>
-        <translation type="unfinished"></translation>
+        <translation>0 … 100 % der Wiebe-Funktion</translation>
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>35° … 70° Arbeitsspiel</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §9.2</translation>
     </message>
     <message>
         <source>300 … 380 K</source>
-        <translation type="unfinished"></translation>
+        <translation>300 … 380 K</translation>
     </message>
     <message>
         <source>1.0 … 1.15 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>1,0 … 1,15 bar</translation>
     </message>
     <message>
         <source>Benson and Brandham 1969</source>
-        <translation type="unfinished"></translation>
+        <translation>Benson und Brandham 1969</translation>
     </message>
     <message>
         <source>0.2 … 0.8</source>
-        <translation type="unfinished"></translation>
+        <translation>0,2 … 0,8</translation>
     </message>
     <message>
         <source>a one-sided engine has no exhaust track; export the inlet track</source>
@@ -7723,7 +7719,7 @@
     </message>
     <message>
         <source>Rollers of neighbouring cylinders meet at their inner edges by %1 where both stand at the same height. Use a roller radius below %2, a larger pitch radius or fewer cylinders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1, wo beide auf gleicher Höhe stehen. Nehmen Sie einen Rollenradius unter %2, einen größeren Teilkreisradius oder weniger Zylinder.</translation>
     </message>
     <message>
         <source>Largest force on the thrust bearing</source>
@@ -7755,43 +7751,51 @@
     </message>
     <message>
         <source>%1 (secondary value, not checked against the printed source)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>1 lobe</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Nocken</translation>
     </message>
     <message>
         <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
     </message>
     <message>
         <source>the open design fires every %1 at the shortest</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 bewegen</translation>
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
-        <translation type="unfinished"></translation>
+        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiver Mitteldruck %1: %2.</translation>
     </message>
     <message>
         <source>%1 at that speed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bei dieser Drehzahl</translation>
     </message>
     <message>
         <source>%1; engines of this cycle seldom stay below %2 (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Motoren dieses Verfahrens bleiben selten unter %2 (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Definition.</source>
+        <translation>Definition.</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
+        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
 </context>
 <context>
