@@ -131,7 +131,8 @@ void Instant::burn(double angle, double* dy) {
     const double fuel =
         memory_.burnableFuel * wiebeRate(xi, law.wiebeA, law.wiebeM) / model_.burnDuration;
     dy[burntFuel] = fuel;
-    airRate_ -= model_.gas.airFuelRatio * fuel;
+    // fuel vapour of a mixture is in the chamber already, as air
+    airRate_ -= (model_.gas.airFuelRatio + (model_.premixed() ? 1.0 : 0.0)) * fuel;
     productsRate_ += (1.0 + model_.gas.airFuelRatio) * fuel;
     energyRate_ += model_.settings.combustionEfficiency * model_.gas.lowerHeatingValue * fuel;
 }
@@ -182,13 +183,15 @@ void Instant::passInlet(const SupplyState& supply, double* dy) {
     dy[inletMass] = in;
     dy[inletEnthalpy] = in * stream.enthalpy;
     if (mode_.inlet == InletFlow::fresh) {
-        dy[freshMass] += in;
+        dy[freshMass] += in * (1.0 - stream.products);
         dy[deliveredMass] = in;
         return;
     }
-    dy[slugMass] = -in;
-    dy[slugProducts] = -in * stream.products;
-    dy[slugEnthalpy] = -in * stream.enthalpy;
+    if (!model_.pumps()) { // a pump chamber mixes it in at once
+        dy[slugMass] = -in;
+        dy[slugProducts] = -in * stream.products;
+        dy[slugEnthalpy] = -in * stream.enthalpy;
+    }
     if (back) {
         if (mode_.displacing) {
             dy[residualMass] += in;
@@ -216,9 +219,9 @@ void Instant::passExhaust(const SupplyState& supply, double* dy) {
     dy[exhaustMass] = out;
     dy[exhaustEnthalpy] = rest * stream.enthalpy + bypass * supply.fresh.enthalpy;
     dy[outflowMass] = out;
-    dy[outflowProducts] = rest * stream.products;
+    dy[outflowProducts] = rest * stream.products + bypass * supply.fresh.products;
     dy[outflowTemperature] = rest * stream.temperature + bypass * supply.fresh.temperature;
-    dy[freshMass] -= bypass;
+    dy[freshMass] -= bypass * (1.0 - supply.fresh.products);
     if (mode_.displacing) {
         dy[residualMass] -= rest;
     } else {

@@ -27,6 +27,8 @@ struct Inputs {
     double omega = 0.0;               ///< ω [rad/s], > 0
     double underPistonPressure = 0.0; ///< [Pa]
     const Samples& theta;             ///< shaft angles wanted [rad], shape (samples), not empty
+    /// Share of the bore that pumps behind each piston; 0 where it does not.
+    PerEnd<double> pumpArea = {};
     /// Absent: the chamber stands at the under-piston pressure.
     const gas::GasTrace* trace = nullptr;
     const gas::GasTrace* motoredTrace = nullptr; ///< for the speeds of contact without firing
@@ -52,7 +54,7 @@ double meanEffectivePressure(const mechanism::OpposedPair& pair, double meanTorq
 
 /// Work of a turn, all cylinders [J], by quadrature between events (not from the output samples).
 struct WorkBalance {
-    double gas = 0.0;      ///< ∮p dV
+    double gas = 0.0;      ///< ∮p dV, less what the pump takes
     double friction = 0.0; ///< rings, guide, rollers, slip, shaft bearings
     double shaft = 0.0;    ///< ∮T dθ
     double moved = 0.0;    ///< Σ∫|T_piston|dθ

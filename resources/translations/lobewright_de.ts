@@ -2185,10 +2185,6 @@
         <translation>δ: Wellengrad, um die der Auslasskolben dem Einlasskolben vorauseilt.</translation>
     </message>
     <message>
-        <source>σ: share of the inflow that leaves at once through the exhaust ports.</source>
-        <translation>σ: Anteil des Zustroms, der sofort durch die Auslassschlitze entweicht.</translation>
-    </message>
-    <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
         <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
     </message>
@@ -7657,6 +7653,174 @@
         <source>place %1 of the curve lies before the one before it; trace from one outer dead centre to the next</source>
         <translation>Stelle %1 der Kurve liegt vor der vorigen; von einem äußeren Totpunkt zum nächsten nachfahren</translation>
     </message>
+    <message>
+        <source>Space under the piston as pump</source>
+        <translation>Raum unter dem Kolben als Pumpe</translation>
+    </message>
+    <message>
+        <source>Injected after the ports have closed</source>
+        <translation>Eingespritzt, nachdem die Schlitze geschlossen sind</translation>
+    </message>
+    <message>
+        <source>Mixture through the ports</source>
+        <translation>Gemisch durch die Schlitze</translation>
+    </message>
+    <message>
+        <source>Inlet pistons</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Both pistons</source>
+        <translation>Beide Kolben</translation>
+    </message>
+    <message>
+        <source>Reed area</source>
+        <translation>Fläche der Zunge</translation>
+    </message>
+    <message>
+        <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
+        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the reed</source>
+        <translation>Durchflussbeiwert der Zunge</translation>
+    </message>
+    <message>
+        <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
+        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Cracking drop of the reed</source>
+        <translation>Öffnungsdruck der Zunge</translation>
+    </message>
+    <message>
+        <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
+        <translation>Druckabfall von der Umgebung zur Pumpenkammer, bei dem die Zunge abhebt. Vorgabe 0,01 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Further drop to fully open</source>
+        <translation>Weiterer Abfall bis ganz offen</translation>
+    </message>
+    <message>
+        <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
+        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Pistons that pump</source>
+        <translation>Pumpende Kolben</translation>
+    </message>
+    <message>
+        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
+        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+    </message>
+    <message>
+        <source>One case for all cylinders</source>
+        <translation>Ein Gehäuse für alle Zylinder</translation>
+    </message>
+    <message>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+    </message>
+    <message>
+        <source>Dead volume of the pump</source>
+        <translation>Totraum der Pumpe</translation>
+    </message>
+    <message>
+        <source>V_u with the pistons at outer dead centre, one chamber or the whole case, passages to the ports included. Default 130 cm³ (own estimate).</source>
+        <translation>V_u mit den Kolben im äußeren Totpunkt, eine Kammer oder das ganze Gehäuse, Kanäle zu den Schlitzen eingeschlossen. Vorgabe 130 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Area under the piston</source>
+        <translation>Fläche unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Reed valve</source>
+        <translation>Zungenventil</translation>
+    </message>
+    <message>
+        <source>σ: share of the inflow that leaves at once through the exhaust ports. Default 0; of a one-sided engine 0.15 (own estimate), where loop-scavenged cylinders have 0.05 to 0.3.</source>
+        <translation>σ: Anteil der Einströmung, der sofort durch die Auslassschlitze entweicht. Vorgabe 0; bei einem einseitigen Motor 0,15 (eigene Schätzung), wo umkehrgespülte Zylinder 0,05 bis 0,3 haben.</translation>
+    </message>
+    <message>
+        <source>Head temperature</source>
+        <translation>Temperatur des Zylinderkopfs</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the cylinder head; empty: as the crown.</source>
+        <translation>Oberflächentemperatur des Zylinderkopfs; leer: wie der Kolbenboden.</translation>
+    </message>
+    <message>
+        <source>Mixture</source>
+        <translation>Gemischbildung</translation>
+    </message>
+    <message>
+        <source>Injected: the fuel meets the trapped air. Mixture through the ports: fuel vapour comes with the fresh air, and what of it leaves through the exhaust is lost.</source>
+        <translation>Eingespritzt: Der Kraftstoff trifft auf die eingeschlossene Luft. Gemisch durch die Schlitze: Kraftstoffdampf kommt mit der Frischluft, und was davon durch den Auslass entweicht, ist verloren.</translation>
+    </message>
+    <message>
+        <source>Two pistons against each other</source>
+        <translation>Zwei Kolben gegeneinander</translation>
+    </message>
+    <message>
+        <source>One piston against a head</source>
+        <translation>Ein Kolben gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <translation>Bauform</translation>
+    </message>
+    <message>
+        <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no exhaust track; export the inlet track</source>
+        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
+    </message>
+    <message>
+        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
+        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
+        <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
+    </message>
+    <message>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+    </message>
+    <message>
+        <source>Largest force on the thrust bearing</source>
+        <translation>Größte Kraft auf das Axiallager</translation>
+    </message>
+    <message>
+        <source>Mean force on the thrust bearing, away from the cylinders</source>
+        <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
+    </message>
+    <message>
+        <source>Fuel lost through the exhaust, share of that supplied</source>
+        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
+    </message>
+    <message>
+        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
+        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
+    </message>
+    <message>
+        <source>Lowest pressure in the pump chamber</source>
+        <translation>Niedrigster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Highest pressure in the pump chamber</source>
+        <translation>Höchster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Compression ratio of the pump chamber</source>
+        <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -8472,6 +8636,10 @@
         <source>What this rests on</source>
         <translation>Worauf dies beruht</translation>
     </message>
+    <message>
+        <source>The space under the pistons as pump: adiabatic, filled through a quasi-steady reed, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Raum unter den Kolben als Pumpe: adiabat, durch eine quasistationäre Zunge gefüllt, durch die Einlassschlitze geleert, mit sofortiger Vermischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben wird von den effektiven Werten abgezogen.</translation>
+    </message>
 </context>
 <context>
     <name>Samples</name>
@@ -8514,6 +8682,14 @@
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Harbour-crane auxiliary</source>
+        <translation>Hilfsmotor eines Hafenkrans</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -8595,6 +8771,10 @@
     <message>
         <source>lifts off</source>
         <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -9218,6 +9398,34 @@
     <message>
         <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
         <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+    </message>
+    <message>
+        <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
+        <translation>Der Kolbenboden steht %1 vor dem Zylinderkopf, und der Brennraum ist mit %2 am kleinsten.</translation>
+    </message>
+    <message>
+        <source>Crown, head and bore enclose the gas: the head is cold surface that two opposed pistons do without.</source>
+        <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
+    </message>
+    <message>
+        <source>The piston stands outermost and the chamber is at its largest, %1.</source>
+        <translation>Der Kolben steht ganz außen, und der Brennraum ist mit %1 am größten.</translation>
+    </message>
+    <message>
+        <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
+        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
+    </message>
+    <message>
+        <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
+        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
     </message>
 </context>
 <context>
@@ -11060,6 +11268,14 @@
     <message>
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>The crown comes within %1 of the head</source>
+        <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
     </message>
 </context>
 <context>
@@ -12944,6 +13160,24 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>baseline</source>
         <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>Under the piston, mean</source>
+        <translation>Unter dem Kolben, Mittel</translation>
+    </message>
+    <message>
+        <source>reed</source>
+        <translation>Zunge</translation>
+    </message>
+    <message>
+        <source>%1 to %2
+%3</source>
+        <translation>%1 bis %2
+%3</translation>
+    </message>
+    <message>
+        <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
     </message>
 </context>
 <context>

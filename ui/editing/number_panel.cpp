@@ -180,6 +180,9 @@ void NumberPanel::showShapes() {
             chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
         const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
         chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
+        chapters_[i].heading->setVisible(isTrack);
+        chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
         chapters_[i].shape->parentWidget()->setVisible(own);
         const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
         const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);

@@ -88,7 +88,8 @@ void LiftImportDialog::buildForm() {
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
-    track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    if (!document_.design().mechanism.isOneSided())
+        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
     const Unit unit = unitFor(micrometres);
