@@ -22,7 +22,7 @@ const fs::path root = lobewright::test::sourceFolder();
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {"units",  "files",    "motion", "track",   "mechanism",
                                             "ports",  "gas",      "loads",  "contact", "balance",
-                                            "design", "solution", "study",  "draft",   "exchange"};
+                                            "design", "solution", "study",  "draft",   "unknowns", "exchange"};
 
 struct Include {
     fs::path file; ///< relative to the project
@@ -156,6 +156,15 @@ TEST(Layout, OnlyTheStepFilesReadOpenCascade) {
         // The number of its version is a header of one page.
         if (include.target.ends_with(".hxx") && include.target != "Standard_Version.hxx") {
             EXPECT_EQ(include.file.filename().string().rfind("step_", 0), 0u) << where(include);
+        }
+    }
+}
+
+/// Its headers take four seconds to read and its libraries load as long as the rest of the program.
+TEST(Layout, OnlyTheLoadedLibraryReadsOpenTurns) {
+    for (const auto& include : includesBelow("core")) {
+        if (include.target.starts_with("openturns/")) {
+            EXPECT_EQ(include.file.parent_path(), "core/unknowns/module") << where(include);
         }
     }
 }

@@ -1,0 +1,2 @@
+#include "app/cli/command.h"
+namespace lobewright::cli {}

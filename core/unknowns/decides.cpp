@@ -1,0 +1,273 @@
+#include "core/unknowns/decides.h"
+
+#include "core/unknowns/bands.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace lobewright::unknowns {
+
+namespace {
+
+constexpr Eigen::Index fewestValues = 16;
+/// A band half as wide has a quarter of the variance.
+constexpr double shareToRemove = 0.75;
+constexpr std::size_t mostMeasurements = 3;
+
+/// Indices that put the column in order; equal values keep their order.
+std::vector<Eigen::Index> ordered(const Samples& column) {
+    std::vector<Eigen::Index> order(static_cast<std::size_t>(column.size()));
+    std::iota(order.begin(), order.end(), Eigen::Index{0});
+    std::ranges::stable_sort(order,
+                             [&](Eigen::Index a, Eigen::Index b) { return column[a] < column[b]; });
+    return order;
+}
+
+/// Ranks, equal values sharing the mean of theirs.
+Samples ranks(const Samples& column) {
+    const auto order = ordered(column);
+    Samples ranked(column.size());
+    for (std::size_t i = 0; i < order.size();) {
+        std::size_t end = i;
+        while (end < order.size() && column[order[end]] == column[order[i]]) {
+            ++end;
+        }
+        for (std::size_t k = i; k < end; ++k) {
+            ranked[order[k]] = 0.5 * static_cast<double>(i + end - 1);
+        }
+        i = end;
+    }
+    return ranked;
+}
+
+double correlation(const Samples& a, const Samples& b) {
+    const Samples da = a - a.mean(), db = b - b.mean();
+    const double scale = std::sqrt(da.square().sum() * db.square().sum());
+    return scale > 0.0 ? (da * db).sum() / scale : 0.0;
+}
+
+/// Whether the result follows the unknown up or down: from the correlation of ranks [Spearman
+/// 1904].
+Direction directionOf(const Samples& x, const Samples& y) {
+    const double rank = correlation(ranks(x), ranks(y));
+    // What two independent columns reach in one of twenty.
+    const double chance = 1.96 / std::sqrt(static_cast<double>(x.size()));
+    if (std::abs(rank) < chance) {
+        return Direction::mixed;
+    }
+    return rank > 0.0 ? Direction::rises : Direction::falls;
+}
+
+/// Mean of the products of neighbours in the order of the unknown, less the squared mean, over the
+/// variance [Gamboa 2022].
+double rankIndex(const Samples& y, const std::vector<Eigen::Index>& order) {
+    const double mean = y.mean();
+    const Samples d = y - mean;
+    double products = 0.0;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        products += d[order[i]] * d[order[(i + 1) % order.size()]];
+    }
+    return std::clamp(products / d.square().sum(), 0.0, 1.0);
+}
+
+/// Of a choice, the variance of the means of its words over the whole variance: no neighbours
+/// there.
+double choiceIndex(const Samples& x, const Samples& y, int options) {
+    const double mean = y.mean();
+    double between = 0.0;
+    for (int k = 0; k < options; ++k) {
+        const double count = (x == k).cast<double>().sum();
+        if (count > 0.0) {
+            const double sum = (x == k).select(y - mean, 0.0).sum();
+            between += sum * sum / count;
+        }
+    }
+    return std::clamp(between / (y - mean).square().sum(), 0.0, 1.0);
+}
+
+double sampleIndex(const Samples& x, const Samples& y, const Marginal& marginal) {
+    return marginal.kind == Marginal::Kind::choice ? choiceIndex(x, y, marginal.options)
+                                                   : rankIndex(y, ordered(x));
+}
+
+/// 95 % confidence by leaving out one tenth after the other (delete-group jackknife).
+double sampleError(const Samples& x, const Samples& y, const Marginal& marginal) {
+    constexpr Eigen::Index parts = 10;
+    std::vector<double> values;
+    for (Eigen::Index part = 0; part < parts; ++part) {
+        std::vector<Eigen::Index> kept;
+        for (Eigen::Index i = 0; i < y.size(); ++i) {
+            if (i % parts != part) {
+                kept.push_back(i);
+            }
+        }
+        const Samples keptY = y(kept);
+        if ((keptY == keptY[0]).all()) {
+            continue;
+        }
+        values.push_back(sampleIndex(x(kept), keptY, marginal));
+    }
+    const auto count = static_cast<double>(values.size());
+    const double mean = std::accumulate(values.begin(), values.end(), 0.0) / count;
+    double squares = 0.0;
+    for (const double value : values) {
+        squares += (value - mean) * (value - mean);
+    }
+    return 1.96 * std::sqrt(squares * (count - 1.0) / count);
+}
+
+double weight(const Influence& influence) {
+    return influence.total.value_or(influence.first);
+}
+
+/// Two significant digits, downwards: what is asked for is at least enough.
+double roundedDown(double value) {
+    const double step = std::pow(10.0, std::floor(std::log10(value)) - 1.0);
+    return std::floor(value / step * (1.0 + 1e-9)) * step;
+}
+
+std::string phrase(const Measurement& measurement, const Unknown& unknown) {
+    if (measurement.accuracy == 0.0) {
+        return fmt::format("{} for certain", unknown.label);
+    }
+    return fmt::format("{} to ±{:.2g}{}{}", unknown.label, measurement.accuracy,
+                       unknown.unit.empty() ? "" : " ", unknown.unit);
+}
+
+} // namespace
+
+std::string_view name(Direction direction) {
+    switch (direction) {
+    case Direction::rises:
+        return "rises";
+    case Direction::falls:
+        return "falls";
+    case Direction::mixed:
+        break;
+    }
+    return "mixed";
+}
+
+std::optional<Decision> decide(const Statistics& statistics, const Matrix& allX,
+                               const Samples& allY, std::span<const Marginal> marginals) {
+    std::vector<Eigen::Index> rows;
+    for (Eigen::Index i = 0; i < allY.size(); ++i) {
+        if (std::isfinite(allY[i])) {
+            rows.push_back(i);
+        }
+    }
+    const Samples y = allY(rows);
+    const Matrix x = allX(rows, Eigen::all);
+    const double largest = y.size() > 0 ? y.abs().maxCoeff() : 0.0;
+    if (y.size() < fewestValues || !(y.maxCoeff() - y.minCoeff() > 1e-9 * largest)) {
+        return std::nullopt;
+    }
+    const auto surrogate = statistics.fit(x, y, marginals);
+    Decision decision;
+    if (surrogate) {
+        decision.quality = surrogate->quality;
+        decision.isOfSurrogate = surrogate->quality >= believable;
+    }
+    for (std::size_t i = 0; i < marginals.size(); ++i) {
+        const Samples column = x.col(static_cast<Eigen::Index>(i));
+        Influence influence;
+        influence.unknown = i;
+        influence.direction = directionOf(column, y);
+        if (decision.isOfSurrogate) {
+            influence.first = surrogate->first[i];
+            influence.total = surrogate->total[i];
+        } else {
+            influence.first = sampleIndex(column, y, marginals[i]);
+            influence.error = sampleError(column, y, marginals[i]);
+        }
+        decision.influences.push_back(influence);
+    }
+    std::ranges::stable_sort(decision.influences, std::ranges::greater{}, weight);
+    return decision;
+}
+
+std::optional<Decision> decide(const Statistics& statistics, const Ensemble& ensemble,
+                               std::size_t result) {
+    const auto values = valuesOf(ensemble, result);
+    const auto marginals = marginalsOf(ensemble.unknowns);
+    Matrix x(static_cast<Eigen::Index>(values.size()), static_cast<Eigen::Index>(marginals.size()));
+    Eigen::Index row = 0;
+    for (const Run& run : ensemble.runs) {
+        if (!run.runs()) {
+            continue;
+        }
+        for (std::size_t k = 0; k < marginals.size(); ++k) {
+            x(row, static_cast<Eigen::Index>(k)) = marginals[k].value(run.shares[k]);
+        }
+        ++row;
+    }
+    const Samples y = Eigen::Map<const Samples>(values.data(), row);
+    return decide(statistics, x, y, marginals);
+}
+
+Advice halving(const Decision& decision, std::span<const Marginal> marginals) {
+    Advice advice;
+    std::vector<Influence> byItself = decision.influences;
+    std::ranges::stable_sort(byItself, std::ranges::greater{}, &Influence::first);
+    if (byItself.empty()) {
+        return advice;
+    }
+    advice.strongest = byItself.front().unknown;
+    advice.narrowing = 1.0 - std::sqrt(1.0 - std::clamp(byItself.front().first, 0.0, 1.0));
+    double ofChoices = 0.0, ofNumbers = 0.0;
+    for (std::size_t count = 0; count < std::min(mostMeasurements, byItself.size()); ++count) {
+        const Influence& next = byItself[count];
+        const bool isChoice = marginals[next.unknown].kind == Marginal::Kind::choice;
+        (isChoice ? ofChoices : ofNumbers) += next.first;
+        if (ofChoices + ofNumbers < shareToRemove) {
+            continue;
+        }
+        // What is left of the variance of the numbers goes with the square of their accuracy.
+        const double removed =
+            ofNumbers > 0.0 ? std::max(0.0, (shareToRemove - ofChoices) / ofNumbers) : 0.0;
+        const double part = std::sqrt(1.0 - removed);
+        for (std::size_t i = 0; i <= count; ++i) {
+            const Marginal& marginal = marginals[byItself[i].unknown];
+            const double accuracy = part * marginal.halfWidth();
+            // Nobody measures to nothing: such a set is as good as none.
+            if (marginal.kind != Marginal::Kind::choice && !(part > 0.02)) {
+                advice.measurements.clear();
+                break;
+            }
+            advice.measurements.push_back(
+                {byItself[i].unknown, accuracy > 0.0 ? roundedDown(accuracy) : 0.0});
+        }
+        if (!advice.measurements.empty()) {
+            break;
+        }
+    }
+    return advice;
+}
+
+std::string sentence(const Advice& advice, std::span<const Unknown> unknowns) {
+    if (unknowns.empty()) {
+        return {};
+    }
+    std::vector<std::string> phrases;
+    for (const Measurement& measurement : advice.measurements) {
+        phrases.push_back(phrase(measurement, unknowns[measurement.unknown]));
+    }
+    if (phrases.size() == 1) {
+        return fmt::format("Knowing {} would halve this band.", phrases[0]);
+    }
+    if (phrases.size() == 2) {
+        return fmt::format("Knowing {} and {} would halve this band.", phrases[0], phrases[1]);
+    }
+    if (phrases.size() == 3) {
+        return fmt::format("Knowing {}, {} and {} would halve this band.", phrases[0], phrases[1],
+                           phrases[2]);
+    }
+    return fmt::format("No three measurements would halve this band; knowing {} exactly would "
+                       "narrow it by {:.0f} %.",
+                       unknowns[advice.strongest].label, 100.0 * advice.narrowing);
+}
+
+} // namespace lobewright::unknowns

@@ -1,0 +1,111 @@
+#include "core/unknowns/inputs.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace lobewright::unknowns {
+
+namespace {
+
+double numberOf(const design::FieldValue& value) {
+    const auto* whole = std::get_if<int>(&value);
+    return whole ? *whole : std::get<double>(value);
+}
+
+Marginal marginalOf(const design::RangedInput& input) {
+    Marginal marginal;
+    if (input.isChoice()) {
+        marginal.kind = Marginal::Kind::choice;
+        marginal.options = static_cast<int>(input.known.options.size());
+        return marginal;
+    }
+    marginal.low = *input.known.low;
+    marginal.high = *input.known.high;
+    marginal.mode = numberOf(input.field.value);
+    marginal.least = input.field.range.min;
+    marginal.most = input.field.range.max;
+    switch (input.known.spread) {
+    case design::Spread::uniform:
+        marginal.kind = Marginal::Kind::uniform;
+        break;
+    case design::Spread::triangular:
+        marginal.kind = Marginal::Kind::triangular;
+        break;
+    case design::Spread::normal:
+        marginal.kind = Marginal::Kind::normal;
+        break;
+    }
+    return marginal;
+}
+
+std::string labelOf(const design::Field& field) {
+    return field.groupLabel.empty() ? field.label
+                                    : fmt::format("{}: {}", field.groupLabel, field.label);
+}
+
+} // namespace
+
+design::FieldValue Member::value(double share) const {
+    const double value = marginal.value(share);
+    if (marginal.kind == Marginal::Kind::choice) {
+        return options[static_cast<std::size_t>(value)];
+    }
+    if (field.kind == design::FieldKind::integer) {
+        return static_cast<int>(std::lround(value));
+    }
+    return value;
+}
+
+std::string Unknown::text(double share) const {
+    const auto value = members.front().value(share);
+    if (const auto* word = std::get_if<std::string>(&value)) {
+        return *word;
+    }
+    return fmt::format("{}", numberOf(value));
+}
+
+std::vector<Unknown> unknownsOf(const design::Design& design) {
+    std::vector<Unknown> unknowns;
+    for (design::RangedInput& input : design::rangedInputs(design)) {
+        const std::string& group = input.known.group;
+        Member member{std::move(input.field), marginalOf(input), input.known.options};
+        const auto same = std::ranges::find_if(unknowns, [&](const Unknown& unknown) {
+            return !group.empty() && unknown.name == group;
+        });
+        if (same != unknowns.end()) {
+            same->members.push_back(std::move(member));
+            continue;
+        }
+        Unknown unknown;
+        unknown.name = group.empty() ? member.field.path : group;
+        unknown.label = labelOf(member.field);
+        unknown.unit = member.field.unit;
+        unknown.members.push_back(std::move(member));
+        unknowns.push_back(std::move(unknown));
+    }
+    return unknowns;
+}
+
+design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const double> shares) {
+    assert(unknowns.size() == shares.size());
+    design::FieldValues values;
+    for (std::size_t i = 0; i < unknowns.size(); ++i) {
+        for (const Member& member : unknowns[i].members) {
+            values.emplace_back(member.field.path, member.value(shares[i]));
+        }
+    }
+    return values;
+}
+
+std::vector<Marginal> marginalsOf(std::span<const Unknown> unknowns) {
+    std::vector<Marginal> marginals;
+    for (const Unknown& unknown : unknowns) {
+        marginals.push_back(unknown.marginal());
+    }
+    return marginals;
+}
+
+} // namespace lobewright::unknowns
