@@ -20,9 +20,10 @@ namespace fs = std::filesystem;
 const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
-const std::vector<std::string> coreOrder = {"units",  "files",    "motion", "track",   "mechanism",
-                                            "ports",  "gas",      "loads",  "contact", "balance",
-                                            "design", "solution", "study",  "draft",   "unknowns", "exchange"};
+const std::vector<std::string> coreOrder = {
+    "units", "text",    "files",   "motion", "track",    "mechanism", "ports",   "gas",
+    "loads", "contact", "balance", "design", "solution", "study", "draft",
+    "unknowns", "exchange"};
 
 struct Include {
     fs::path file; ///< relative to the project

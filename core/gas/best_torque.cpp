@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -198,7 +200,8 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
         return *spaced.problem;
     }
     if (!spaced.anySteady) {
-        return Problem{"", "no burn start between -60 and 20° gives a cyclic steady state"};
+        return Problem{"",
+                       LW_TEXT("no burn start between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
     return bestAround(*found, model, range, search, options, monitor);

@@ -51,7 +51,7 @@ std::vector<double> valuesOf(const Ensemble& ensemble, std::size_t result);
 struct FailureCount {
     Failure::Kind kind = Failure::Kind::notBuilt;
     std::string rule;
-    std::string example; ///< the message of the first of them
+    Message example; ///< of the first of them
     long count = 0;
 };
 struct Feasibility {

@@ -1,6 +1,5 @@
 #include "core/unknowns/consistent.h"
 
-#include <fmt/format.h>
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
@@ -10,6 +9,8 @@
 #include <limits>
 #include <mutex>
 #include <random>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::unknowns {
 
@@ -181,14 +182,14 @@ std::vector<Narrowed> narrowedBy(const Ensemble& ensemble, const std::vector<Run
 class FromEngines final : public Monitor {
   public:
     explicit FromEngines(Monitor& whole, std::size_t most) : whole_(whole), most_(most) {}
-    bool step(double, std::string_view) override { return !stopped_; }
+    bool step(double, const Message&) override { return !stopped_; }
     /// After each engine.
     bool count() {
         const std::scoped_lock lock(mutex_);
         ++done_;
         // How many it takes is not known: the bar comes ever more slowly.
         const double fraction = static_cast<double>(done_) / static_cast<double>(most_);
-        stopped_ = stopped_ || !whole_.step(fraction, fmt::format("{} engines", done_));
+        stopped_ = stopped_ || !whole_.step(fraction, Message(LW_TEXT("%1 engines"), done_));
         return !stopped_;
     }
 
@@ -217,10 +218,6 @@ std::optional<std::vector<Run>> computedAgain(const Engines& engines, std::vecto
         all.push_back(std::move(*run));
     }
     return all;
-}
-
-std::string textOf(double value, const Unknown& unknown) {
-    return fmt::format("{:.3g}{}{}", value, unknown.unit.empty() ? "" : " ", unknown.unit);
 }
 
 } // namespace
@@ -276,7 +273,8 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
                                           const std::vector<Condition>& conditions,
                                           const SearchLimits& limits, Monitor& monitor) {
     if (conditions.empty()) {
-        return Problem{"", "nothing published can be held against the results of the engines"};
+        return Problem{
+            "", LW_TEXT("Nothing published can be held against the results of the engines.")};
     }
     const Engines engines(design, ensemble.plan.speeds);
     std::vector<Tried> possible;
@@ -291,7 +289,7 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
     };
     const auto found = keeping(possible, missOf, limits);
     if (!found) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     Requirement requirement;
     requirement.conditions = conditions;
@@ -302,7 +300,7 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
     const auto nearest = engines.run(-1, found->nearest.shares, progress);
     auto runs = computedAgain(engines, found->points, progress);
     if (!nearest || !runs) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     requirement.nearest = *nearest;
     requirement.runs = std::move(*runs);
@@ -312,32 +310,33 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
     return requirement;
 }
 
-std::vector<std::string> sentences(const Requirement& requirement,
-                                   const std::vector<Unknown>& unknowns) {
-    std::vector<std::string> found;
+std::vector<Message> sentences(const Requirement& requirement,
+                               const std::vector<Unknown>& unknowns) {
+    std::vector<Message> found;
     for (const Narrowed& narrowed : requirement.unknowns) {
         const Unknown& unknown = unknowns[narrowed.unknown];
         const Marginal& marginal = unknown.marginal();
-        if (marginal.kind == Marginal::Kind::choice) {
-            for (std::size_t word = 0; word < narrowed.words.size(); ++word) {
-                if (narrowed.words[word] == 1.0) {
-                    found.push_back(fmt::format("All of them have {}: {}.", unknown.label,
-                                                unknown.members.front().options[word]));
-                }
+        for (std::size_t word = 0; word < narrowed.words.size(); ++word) {
+            if (narrowed.words[word] == 1.0) {
+                found.push_back({LW_TEXT("%1: all of them have %2."), unknown.label,
+                                 unknown.optionLabel(word)});
             }
+        }
+        if (marginal.kind == Marginal::Kind::choice) {
             continue;
         }
         const double width = marginal.high - marginal.low;
         const bool isAbove = narrowed.lowest - marginal.low > ruledOut * width;
         const bool isBelow = marginal.high - narrowed.highest > ruledOut * width;
+        const Amount lowest = inUnitOf(unknown, narrowed.lowest);
+        const Amount highest = inUnitOf(unknown, narrowed.highest);
         if (isAbove && isBelow) {
-            found.push_back(fmt::format("All of them have {} between {} and {}.", unknown.label,
-                                        textOf(narrowed.lowest, unknown),
-                                        textOf(narrowed.highest, unknown)));
-        } else if (isAbove || isBelow) {
-            found.push_back(fmt::format(
-                "All of them have {} {} {}.", unknown.label, isAbove ? "above" : "below",
-                textOf(isAbove ? narrowed.lowest : narrowed.highest, unknown)));
+            found.push_back({LW_TEXT("%1: all of them lie between %2 and %3."), unknown.label,
+                             lowest.bare(), highest});
+        } else if (isAbove) {
+            found.push_back({LW_TEXT("%1: all of them lie above %2."), unknown.label, lowest});
+        } else if (isBelow) {
+            found.push_back({LW_TEXT("%1: all of them lie below %2."), unknown.label, highest});
         }
     }
     return found;

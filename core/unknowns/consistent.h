@@ -71,9 +71,9 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
                                           const std::vector<Condition>& conditions,
                                           const SearchLimits& limits, Monitor& monitor);
 
-/// "All that keep them have a supply pressure above 1.7 bar", one sentence for each unknown of
+/// "Supply pressure: all of them have more than 1.7 bar.", one sentence for each unknown of
 /// which at least a fifth of the range is ruled out.
-std::vector<std::string> sentences(const Requirement& requirement,
-                                   const std::vector<Unknown>& unknowns);
+std::vector<Message> sentences(const Requirement& requirement,
+                               const std::vector<Unknown>& unknowns);
 
 } // namespace lobewright::unknowns

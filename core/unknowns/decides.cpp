@@ -2,11 +2,11 @@
 
 #include "core/unknowns/bands.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::unknowns {
 
@@ -129,12 +129,10 @@ double roundedDown(double value) {
     return std::floor(value / step * (1.0 + 1e-9)) * step;
 }
 
-std::string phrase(const Measurement& measurement, const Unknown& unknown) {
-    if (measurement.accuracy == 0.0) {
-        return fmt::format("{} for certain", unknown.label);
-    }
-    return fmt::format("{} to ±{:.2g}{}{}", unknown.label, measurement.accuracy,
-                       unknown.unit.empty() ? "" : " ", unknown.unit);
+Message phrase(const Measurement& measurement, const Unknown& unknown) {
+    return measurement.accuracy == 0.0 ? Message(LW_TEXT("%1 for certain"), unknown.label)
+                                       : Message(LW_TEXT("%1 to ±%2"), unknown.label,
+                                                 inUnitOf(unknown, measurement.accuracy, 2));
 }
 
 } // namespace
@@ -247,27 +245,29 @@ Advice halving(const Decision& decision, std::span<const Marginal> marginals) {
     return advice;
 }
 
-std::string sentence(const Advice& advice, std::span<const Unknown> unknowns) {
+Message sentence(const Advice& advice, std::span<const Unknown> unknowns) {
     if (unknowns.empty()) {
         return {};
     }
-    std::vector<std::string> phrases;
+    std::vector<Message> phrases;
     for (const Measurement& measurement : advice.measurements) {
         phrases.push_back(phrase(measurement, unknowns[measurement.unknown]));
     }
-    if (phrases.size() == 1) {
-        return fmt::format("Knowing {} would halve this band.", phrases[0]);
+    switch (phrases.size()) {
+    case 1:
+        return {LW_TEXT("Knowing one thing would halve this band: %1."), phrases[0]};
+    case 2:
+        return {LW_TEXT("Knowing two things would halve this band: %1; %2."), phrases[0],
+                phrases[1]};
+    case 3:
+        return {LW_TEXT("Knowing three things would halve this band: %1; %2; %3."), phrases[0],
+                phrases[1], phrases[2]};
+    default:
+        return {
+            LW_TEXT("No three measurements would halve this band. Most is gained by knowing one "
+                    "thing exactly, which would narrow it by %2: %1."),
+            unknowns[advice.strongest].label, Amount(advice.narrowing, in::percent, 2)};
     }
-    if (phrases.size() == 2) {
-        return fmt::format("Knowing {} and {} would halve this band.", phrases[0], phrases[1]);
-    }
-    if (phrases.size() == 3) {
-        return fmt::format("Knowing {}, {} and {} would halve this band.", phrases[0], phrases[1],
-                           phrases[2]);
-    }
-    return fmt::format("No three measurements would halve this band; knowing {} exactly would "
-                       "narrow it by {:.0f} %.",
-                       unknowns[advice.strongest].label, 100.0 * advice.narrowing);
 }
 
 } // namespace lobewright::unknowns

@@ -59,6 +59,6 @@ struct Advice {
 Advice halving(const Decision& decision, std::span<const Marginal> marginals);
 
 /// "Measuring the bore to ±0.12 mm would halve this band."
-std::string sentence(const Advice& advice, std::span<const Unknown> unknowns);
+Message sentence(const Advice& advice, std::span<const Unknown> unknowns);
 
 } // namespace lobewright::unknowns

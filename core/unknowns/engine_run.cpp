@@ -5,12 +5,12 @@
 #include "core/study/line.h"
 #include "core/units.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <utility>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::unknowns {
 
@@ -45,13 +45,14 @@ Failure failureOf(const solution::Solution& solved) {
     if (check == solved.checks.end()) {
         return {};
     }
-    return {Failure::Kind::notRun, ruleOf(check->message), check->message};
+    return {Failure::Kind::notRun, check->message.text.text, check->message};
 }
 
 Failure failureOf(const Problems& problems) {
     const Problem& first = problems.front();
-    return {Failure::Kind::notBuilt, ruleOf(first.message),
-            first.path.empty() ? first.message : fmt::format("{}: {}", first.path, first.message)};
+    return {Failure::Kind::notBuilt, first.message.text.text,
+            first.path.empty() ? first.message
+                               : Message(LW_TEXT("%1: %2"), first.path, first.message)};
 }
 
 const std::vector<std::string>& groupsOfCurve() {
@@ -157,7 +158,7 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
     for (const std::string& name : resultsOfPoint()) {
         const auto* figure = solved ? solved->figure(name) : nullptr;
         columns.push_back(figure ? study::Column{name, figure->label, figure->unit}
-                                 : study::Column{name, name, ""});
+                                 : study::Column{name, Message(name), ""});
     }
     for (const auto& column : resultsOfCurve()) {
         columns.push_back(column);
@@ -166,22 +167,6 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
 }
 
 } // namespace
-
-std::string ruleOf(const std::string& message) {
-    std::string rule;
-    for (const char c : message) {
-        const bool isDigit = c >= '0' && c <= '9';
-        const bool wasNumber = !rule.empty() && rule.back() == '#';
-        if (isDigit || (wasNumber && (c == '.' || c == 'e'))) {
-            if (!wasNumber) {
-                rule += '#';
-            }
-        } else {
-            rule += c;
-        }
-    }
-    return rule;
-}
 
 std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<double>& values) {
     std::optional<std::size_t> best;
@@ -212,11 +197,11 @@ std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<
 }
 
 std::vector<study::Column> curveColumns() {
-    return {{"brake_torque_Nm", "Brake torque", "N·m"},
-            {"brake_power_kW", "Brake power", "kW"},
-            {"peak_pressure_bar", "Peak pressure", "bar"},
-            {"peak_contact_pressure_MPa", "Nominal contact stress, larger side", "MPa"},
-            {"lift_off_share", "Share of engines whose rollers lift off", ""}};
+    return {{"brake_torque_Nm", LW_TEXT("Brake torque"), "N·m"},
+            {"brake_power_kW", LW_TEXT("Brake power"), "kW"},
+            {"peak_pressure_bar", LW_TEXT("Peak pressure"), "bar"},
+            {"peak_contact_pressure_MPa", LW_TEXT("Nominal contact stress, larger side"), "MPa"},
+            {"lift_off_share", LW_TEXT("Share of engines whose rollers lift off"), ""}};
 }
 
 const std::vector<std::string>& resultsOfPoint() {
@@ -259,10 +244,10 @@ const std::vector<std::string>& resultsOfPoint() {
 }
 
 std::vector<study::Column> resultsOfCurve() {
-    return {{"peak_torque_Nm", "Peak torque", "N·m"},
-            {"peak_torque_speed_rpm", "Speed of peak torque", "1/min"},
-            {"peak_power_kW", "Peak power", "kW"},
-            {"peak_power_speed_rpm", "Speed of peak power", "1/min"}};
+    return {{"peak_torque_Nm", LW_TEXT("Peak torque"), "N·m"},
+            {"peak_torque_speed_rpm", LW_TEXT("Speed of peak torque"), "1/min"},
+            {"peak_power_kW", LW_TEXT("Peak power"), "kW"},
+            {"peak_power_speed_rpm", LW_TEXT("Speed of peak power"), "1/min"}};
 }
 
 Engines::Engines(const design::Design& design, std::vector<double> speeds)
@@ -284,7 +269,7 @@ std::optional<Run> Engines::solved(const design::Design& design, Run run, Monito
 }
 
 std::optional<Run> Engines::run(long index, std::vector<double> shares, Monitor& monitor) const {
-    if (!monitor.step(0.0, "")) {
+    if (!monitor.step(0.0, {})) {
         return std::nullopt;
     }
     Run run{index, std::move(shares)};

@@ -4,9 +4,6 @@
 
 namespace lobewright::unknowns {
 
-/// A sentence without its numbers: the rule that engines have in common.
-std::string ruleOf(const std::string& message);
-
 /// Value and place of the highest of some points: a parabola through it and its neighbours; at an
 /// end that end. Absent where a value is missing (NaN) beside the highest, or all are.
 struct Peak {

@@ -4,7 +4,6 @@
 #include "core/units.h"
 #include "core/unknowns/engine_run.h"
 
-#include <fmt/format.h>
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
@@ -12,6 +11,8 @@
 #include <cmath>
 #include <mutex>
 #include <random>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::unknowns {
 
@@ -21,7 +22,7 @@ namespace {
 class EngineMonitor final : public Monitor {
   public:
     explicit EngineMonitor(const std::atomic<bool>& stopped) : stopped_(stopped) {}
-    bool step(double, std::string_view) override { return !stopped_; }
+    bool step(double, const Message&) override { return !stopped_; }
 
   private:
     const std::atomic<bool>& stopped_;
@@ -31,10 +32,10 @@ std::optional<Problem> speedProblem(const std::vector<double>& speeds) {
     const bool isAscending =
         std::ranges::adjacent_find(speeds, std::greater_equal<>()) == speeds.end();
     if (speeds.size() < 3) {
-        return Problem{"", "a curve needs at least three speeds"};
+        return Problem{"", LW_TEXT("A curve needs at least three speeds.")};
     }
     if (!isAscending || !(speeds.front() > 0.0) || !std::isfinite(speeds.back())) {
-        return Problem{"", "the speeds of the curve must be positive and ascend"};
+        return Problem{"", LW_TEXT("The speeds of the curve must be positive and ascend.")};
     }
     return std::nullopt;
 }
@@ -100,7 +101,8 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
     }
     const Engines engines(design, plan.speeds);
     if (engines.unknowns().empty()) {
-        return Problem{"/knowledge", "no input has a range or options: everything counts as known"};
+        return Problem{"/knowledge",
+                       LW_TEXT("No input has a range or options: everything counts as known.")};
     }
     Ensemble ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
     const Matrix shares = sharesOf(**library, static_cast<int>(engines.unknowns().size()),
@@ -120,7 +122,7 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
         const std::scoped_lock lock(collecting);
         ++done;
         if (!monitor.step(static_cast<double>(done) / static_cast<double>(count),
-                          fmt::format("{} of {}", done, count))) {
+                          Message(LW_TEXT("%1 of %2 engines"), done, count))) {
             stopped = true;
         } else if (sink) {
             sink(*run);
@@ -136,7 +138,7 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
         },
         tbb::simple_partitioner{});
     if (stopped) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     return ensemble;
 }

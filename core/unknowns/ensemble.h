@@ -32,8 +32,8 @@ struct Failure {
         notRun    ///< the gas cycle has no solution
     };
     Kind kind = Kind::none;
-    std::string rule;    ///< which rule or check, the same for all engines that break it
-    std::string message; ///< of this engine, with its values
+    std::string rule; ///< its text without values, the same for all engines that break it
+    Message message;  ///< of this engine, with its values
 };
 
 /// Quantities of the curve, the same at every speed.

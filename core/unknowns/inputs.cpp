@@ -6,6 +6,8 @@
 #include <cassert>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::unknowns {
 
 namespace {
@@ -41,9 +43,9 @@ Marginal marginalOf(const design::RangedInput& input) {
     return marginal;
 }
 
-std::string labelOf(const design::Field& field) {
+Message labelOf(const design::Field& field) {
     return field.groupLabel.empty() ? field.label
-                                    : fmt::format("{}: {}", field.groupLabel, field.label);
+                                    : Message(LW_TEXT("%1: %2"), field.groupLabel, field.label);
 }
 
 } // namespace
@@ -65,6 +67,12 @@ std::string Unknown::text(double share) const {
         return *word;
     }
     return fmt::format("{}", numberOf(value));
+}
+
+TextId Unknown::optionLabel(std::size_t option) const {
+    const Member& first = members.front();
+    const auto place = std::ranges::find(first.field.choices, first.options[option]);
+    return first.field.choiceLabels[static_cast<std::size_t>(place - first.field.choices.begin())];
 }
 
 std::vector<Unknown> unknownsOf(const design::Design& design) {
@@ -98,6 +106,11 @@ design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const 
         }
     }
     return values;
+}
+
+Amount inUnitOf(const Unknown& unknown, double value, int digits) {
+    const Unit* unit = findUnit(unknown.unit);
+    return amountIn(unit ? *unit : in::pure, value, digits);
 }
 
 std::vector<Marginal> marginalsOf(std::span<const Unknown> unknowns) {

@@ -23,13 +23,15 @@ struct Member {
 
 /// One unknown of a study: an input, or the inputs of a group, which move together.
 struct Unknown {
-    std::string name;  ///< JSON pointer of the input, or the name of the group
-    std::string label; ///< trade words
-    std::string unit;  ///< of the first input; empty for a pure number and for a choice
+    std::string name; ///< JSON pointer of the input, or the name of the group
+    Message label;    ///< trade words
+    std::string unit; ///< of the first input; empty for a pure number and for a choice
     std::vector<Member> members;
 
     /// Of its first input, which stands for all.
     const Marginal& marginal() const { return members.front().marginal; }
+    /// Trade words for a word of a choice.
+    TextId optionLabel(std::size_t option) const;
     /// Its value as the tables show it: a number, or a word.
     std::string text(double share) const;
 };
@@ -39,6 +41,9 @@ std::vector<Unknown> unknownsOf(const design::Design& design);
 
 /// Values of all inputs for one point of the study. shares: one an unknown, 0 … 1.
 design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const double> shares);
+
+/// A value of an unknown for a sentence, in its unit, to so many digits.
+Amount inUnitOf(const Unknown& unknown, double value, int digits = 3);
 
 std::vector<Marginal> marginalsOf(std::span<const Unknown> unknowns);
 

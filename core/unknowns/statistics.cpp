@@ -14,12 +14,13 @@ using Entry = const Statistics* (*)();
 Result<const Statistics*> load() {
     void* library = dlopen(statisticsFile, RTLD_NOW | RTLD_LOCAL);
     if (library == nullptr) {
-        return Problem{"",
-                       fmt::format("the library of statistics cannot be loaded: {}", dlerror())};
+        return Problem{"", Message(LW_TEXT("The library of statistics cannot be loaded: %1."),
+                                   std::string(dlerror()))};
     }
     const auto entry = reinterpret_cast<Entry>(dlsym(library, statisticsEntry));
     if (entry == nullptr) {
-        return Problem{"", fmt::format("{} is of another version", statisticsFile)};
+        return Problem{"", Message(LW_TEXT("%1 is of another version of the program."),
+                                   std::string(statisticsFile))};
     }
     return entry();
 }

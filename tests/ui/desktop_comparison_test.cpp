@@ -1,4 +1,3 @@
-#include "core/solution/yes_no.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
@@ -93,8 +92,8 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
             EXPECT_EQ(table.item(row, column)->text(),
                       !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
                       : !figure.value                                     ? QStringLiteral("–")
-                      : solution::isYesNo(figure)                         ? figureText(figure)
-                                                  : figureText(*figure.value))
+                      : figure.isYesNo                                    ? figureText(figure)
+                                       : figureText(*figure.value))
                 << figure.name << " of " << study::label(engine.engine);
         }
     }
@@ -258,7 +257,7 @@ TEST_F(ComparisonTest, AReferenceThatCannotRunSaysWhyAndLeavesTheOthers) {
     Edit edit;
     edit.changes = {{"/reference/rod_ratio", 0.9}, {"/friction/guide_coefficient", 0.9}};
     const Problems problems = window_->document().apply(edit);
-    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message;
+    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message.english();
     ASSERT_TRUE(waitUntilSolved());
     ASSERT_TRUE(waitUntilCompared());
     EXPECT_EQ(pane().plot().plottableCount(), 3);

@@ -15,7 +15,7 @@ namespace lobewright::unknowns::testing {
 inline const Statistics& library() {
     const auto loaded = statistics();
     if (!loaded) {
-        throw std::runtime_error(loaded.problems().front().message);
+        throw std::runtime_error(loaded.problems().front().message.english());
     }
     return **loaded;
 }

@@ -1,7 +1,7 @@
 #include "ui/workspace/file_conflict.h"
 
 #include "core/design/fields.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/chapters.h"
 #include "ui/units.h"
 
