@@ -19,7 +19,7 @@ namespace {
 /// Of each round that goes on to the next [Au 2001 recommends 0.1 to 0.2].
 constexpr double kept = 0.1;
 /// A round that comes no nearer than this much of the one before is the last.
-constexpr double leastProgress = 0.01;
+constexpr double leastProgress = 0.03;
 /// Share of a range that must be excluded before it is worth a sentence.
 constexpr double ruledOut = 0.2;
 

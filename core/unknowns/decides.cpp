@@ -61,36 +61,41 @@ Direction directionOf(const Samples& x, const Samples& y) {
     return rank > 0.0 ? Direction::rises : Direction::falls;
 }
 
-/// Mean of the products of neighbours in the order of the unknown, less the squared mean, over the
-/// variance [Gamboa 2022].
-double rankIndex(const Samples& y, const std::vector<Eigen::Index>& order) {
-    const double mean = y.mean();
-    const Samples d = y - mean;
-    double products = 0.0;
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        products += d[order[i]] * d[order[(i + 1) % order.size()]];
+/// How much of the variance lies between groups of engines and not within them, less what chance
+/// puts there [Kelley 1935, ε²]. groups: which group each value is in, 0 … count − 1.
+double betweenGroups(const std::vector<int>& groups, int count, const Samples& y) {
+    Samples sums = Samples::Zero(count), sizes = Samples::Zero(count);
+    const Samples d = y - y.mean();
+    for (Eigen::Index i = 0; i < y.size(); ++i) {
+        sums[groups[static_cast<std::size_t>(i)]] += d[i];
+        sizes[groups[static_cast<std::size_t>(i)]] += 1.0;
     }
-    return std::clamp(products / d.square().sum(), 0.0, 1.0);
+    const double all = d.square().sum();
+    const double between = (sizes > 0.0).select(sums.square() / sizes.max(1.0), 0.0).sum();
+    const double used = (sizes > 0.0).cast<double>().sum();
+    const auto size = static_cast<double>(y.size());
+    const double byChance = (used - 1.0) * (all - between) / std::max(1.0, size - used);
+    return std::clamp((between - byChance) / all, 0.0, 1.0);
 }
 
-/// Of a choice, the variance of the means of its words over the whole variance: no neighbours
-/// there.
-double choiceIndex(const Samples& x, const Samples& y, int options) {
-    const double mean = y.mean();
-    double between = 0.0;
-    for (int k = 0; k < options; ++k) {
-        const double count = (x == k).cast<double>().sum();
-        if (count > 0.0) {
-            const double sum = (x == k).select(y - mean, 0.0).sum();
-            between += sum * sum / count;
-        }
-    }
-    return std::clamp(between / (y - mean).square().sum(), 0.0, 1.0);
-}
-
+/// Groups of equal size along a number; a choice has one for each word.
 double sampleIndex(const Samples& x, const Samples& y, const Marginal& marginal) {
-    return marginal.kind == Marginal::Kind::choice ? choiceIndex(x, y, marginal.options)
-                                                   : rankIndex(y, ordered(x));
+    std::vector<int> groups(static_cast<std::size_t>(x.size()));
+    if (marginal.kind == Marginal::Kind::choice) {
+        for (std::size_t i = 0; i < groups.size(); ++i) {
+            groups[i] = static_cast<int>(x[static_cast<Eigen::Index>(i)]);
+        }
+        return betweenGroups(groups, marginal.options, y);
+    }
+    // Few enough that chance is small, many enough that the result is level within each.
+    const int count =
+        std::clamp(static_cast<int>(0.7 * std::sqrt(static_cast<double>(x.size()))), 4, 40);
+    const auto order = ordered(x);
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        groups[static_cast<std::size_t>(order[i])] =
+            static_cast<int>(i * static_cast<std::size_t>(count) / order.size());
+    }
+    return betweenGroups(groups, count, y);
 }
 
 /// 95 % confidence by leaving out one tenth after the other (delete-group jackknife).
@@ -243,6 +248,43 @@ Advice halving(const Decision& decision, std::span<const Marginal> marginals) {
         }
     }
     return advice;
+}
+
+const std::vector<std::string>& principalResults() {
+    static const std::vector<std::string> names = {"peak_torque_speed_rpm",
+                                                   "peak_torque_Nm",
+                                                   "peak_power_kW",
+                                                   "brake_power_kW",
+                                                   "brake_efficiency",
+                                                   "peak_pressure_bar",
+                                                   "knock_integral",
+                                                   "peak_contact_pressure_inlet_MPa",
+                                                   "lift_off_speed_fired_rpm",
+                                                   "roller_life_inlet_h",
+                                                   "compression_ratio",
+                                                   "overlap_cycle_deg"};
+    return names;
+}
+
+std::optional<std::vector<DecidedResult>> decideAll(const Statistics& statistics,
+                                                    const Ensemble& ensemble,
+                                                    const std::vector<std::string>& results,
+                                                    Monitor& monitor) {
+    const auto marginals = marginalsOf(ensemble.unknowns);
+    std::vector<DecidedResult> all;
+    for (std::size_t i = 0; i < results.size(); ++i) {
+        if (!monitor.step(static_cast<double>(i) / static_cast<double>(results.size()),
+                          LW_TEXT("what decides the results"))) {
+            return std::nullopt;
+        }
+        const auto column = ensemble.result(results[i]);
+        auto decision = column ? decide(statistics, ensemble, *column) : std::nullopt;
+        if (decision) {
+            const Advice advice = halving(*decision, marginals);
+            all.push_back({*column, std::move(*decision), advice});
+        }
+    }
+    return all;
 }
 
 Message sentence(const Advice& advice, std::span<const Unknown> unknowns) {

@@ -34,9 +34,9 @@ struct Decision {
 inline constexpr double believable = 0.9;
 
 /// Sobol' indices of the values at these points, from sparse polynomial chaos where that is good
-/// enough, else from the ranks of the points themselves [Gamboa 2022]. Rows with values that are
-/// not finite are left out. x: shape (samples, unknowns); y: (samples). Absent: fewer than 16
-/// values, or all the same.
+/// enough, else from groups of the points themselves, along each unknown [Kelley 1935]. Rows with
+/// values that are not finite are left out. x: shape (samples, unknowns); y: (samples). Absent:
+/// fewer than 16 values, or all the same.
 std::optional<Decision> decide(const Statistics& statistics, const Matrix& x, const Samples& y,
                                std::span<const Marginal> marginals);
 /// Of one result of the engines that run.
@@ -58,7 +58,22 @@ struct Advice {
 /// average over their ranges.
 Advice halving(const Decision& decision, std::span<const Marginal> marginals);
 
-/// "Measuring the bore to ±0.12 mm would halve this band."
+/// Names of the results that people ask about first, speed of peak torque before all.
+const std::vector<std::string>& principalResults();
+
+/// What decides one result.
+struct DecidedResult {
+    std::size_t result = 0; ///< column of the ensemble
+    Decision decision;
+    Advice advice;
+};
+/// Results that nothing decides, or of too few engines, are left out. Absent: stopped.
+std::optional<std::vector<DecidedResult>> decideAll(const Statistics& statistics,
+                                                    const Ensemble& ensemble,
+                                                    const std::vector<std::string>& results,
+                                                    Monitor& monitor);
+
+/// "Knowing one thing would halve this band: bore to ±0.12 mm."
 Message sentence(const Advice& advice, std::span<const Unknown> unknowns);
 
 } // namespace lobewright::unknowns

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <set>
 #include <utility>
 
 LW_TEXTS_OF(Core)
@@ -268,12 +269,34 @@ std::optional<Run> Engines::solved(const design::Design& design, Run run, Monito
     return run;
 }
 
+/// Choices first: of the numbers only those are set that the design then uses.
+Result<design::Design> Engines::withShares(const std::vector<double>& shares) const {
+    design::FieldValues choices, numbers;
+    for (auto& entry : valuesAt(unknowns_, shares)) {
+        const bool isChoice = std::holds_alternative<std::string>(entry.second);
+        (isChoice ? choices : numbers).push_back(std::move(entry));
+    }
+    if (choices.empty()) {
+        return design::withFields(design_, numbers);
+    }
+    const auto chosen = design::withFields(design_, choices);
+    if (!chosen) {
+        return chosen.problems();
+    }
+    std::set<std::string> used;
+    for (const design::Field& field : design::fields(*chosen)) {
+        used.insert(field.path);
+    }
+    std::erase_if(numbers, [&](const auto& entry) { return !used.contains(entry.first); });
+    return design::withFields(*chosen, numbers);
+}
+
 std::optional<Run> Engines::run(long index, std::vector<double> shares, Monitor& monitor) const {
     if (!monitor.step(0.0, {})) {
         return std::nullopt;
     }
     Run run{index, std::move(shares)};
-    const auto changed = design::withFields(design_, valuesAt(unknowns_, run.shares));
+    const auto changed = withShares(run.shares);
     const Problems problems = changed ? design::validateEngine(*changed) : changed.problems();
     if (!problems.empty()) {
         run.failure = failureOf(problems);

@@ -40,6 +40,21 @@ std::optional<Problem> speedProblem(const std::vector<double>& speeds) {
     return std::nullopt;
 }
 
+/// What is wrong with a design or a plan, if anything.
+std::optional<Problems> planProblem(const design::Design& design, const Plan& plan) {
+    if (auto problems = design::validateEngine(design); !problems.empty()) {
+        return problems;
+    }
+    if (auto problem = speedProblem(plan.speeds)) {
+        return Problems{*problem};
+    }
+    if (design::rangedInputs(design).empty()) {
+        return Problems{{"/knowledge", LW_TEXT("No input has a range or options: everything counts "
+                                               "as known.")}};
+    }
+    return std::nullopt;
+}
+
 /// One number a seed and unknown, the same on every machine: the generator of the standard library
 /// is defined to the bit, its distributions are not.
 std::vector<double> shifts(std::uint64_t seed, int unknowns) {
@@ -63,7 +78,7 @@ std::vector<double> row(const Matrix& points, Eigen::Index index) {
 
 std::vector<double> usualSpeeds(const design::Design& design, int count) {
     const double speed = design.running.speed / units::revPerMinute;
-    return study::evenlySpaced(0.4 * speed, 1.3 * speed, count);
+    return study::evenlySpaced(0.25 * speed, 1.3 * speed, count);
 }
 
 std::optional<std::size_t> Ensemble::result(std::string_view name) const {
@@ -87,23 +102,24 @@ Matrix sharesOf(const Statistics& statistics, int unknowns, std::uint64_t seed, 
     return shares;
 }
 
+Result<Ensemble> emptyEnsemble(const design::Design& design, const Plan& plan) {
+    if (auto problem = planProblem(design, plan)) {
+        return std::move(*problem);
+    }
+    const Engines engines(design, plan.speeds);
+    return Ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
+}
+
 Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan, Monitor& monitor,
                                  const RunSink& sink) {
-    if (auto problems = design::validateEngine(design); !problems.empty()) {
-        return problems;
-    }
-    if (auto problem = speedProblem(plan.speeds)) {
-        return *problem;
+    if (auto problem = planProblem(design, plan)) {
+        return std::move(*problem);
     }
     const auto library = statistics();
     if (!library) {
         return library.problems();
     }
     const Engines engines(design, plan.speeds);
-    if (engines.unknowns().empty()) {
-        return Problem{"/knowledge",
-                       LW_TEXT("No input has a range or options: everything counts as known.")};
-    }
     Ensemble ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
     const Matrix shares = sharesOf(**library, static_cast<int>(engines.unknowns().size()),
                                    plan.seed, 0, plan.samples);

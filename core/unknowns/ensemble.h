@@ -21,7 +21,7 @@ struct Plan {
     study::Shard part = {};     ///< samples i with i % of == part
 };
 
-/// Speeds for the curve of a design: `count` from 40 to 130 % of its own speed.
+/// Speeds for the curve of a design: `count` from 25 to 130 % of its own speed.
 std::vector<double> usualSpeeds(const design::Design& design, int count = 9);
 
 /// Why an engine gives no results.
@@ -38,6 +38,8 @@ struct Failure {
 
 /// Quantities of the curve, the same at every speed.
 enum CurveQuantity : int { torque, power, peakPressure, contactStress, keepsContact };
+/// A million engines of fifty values each are half a gigabyte.
+inline constexpr int mostSamples = 1000000;
 inline constexpr int curveQuantities = 5;
 /// Their columns; contact stress is the larger of both sides.
 std::vector<study::Column> curveColumns();
@@ -87,6 +89,7 @@ class Engines {
     std::optional<Run> run(long index, std::vector<double> shares, Monitor& monitor) const;
 
   private:
+    Result<design::Design> withShares(const std::vector<double>& shares) const;
     std::optional<Run> solved(const design::Design& design, Run run, Monitor& monitor) const;
 
     design::Design design_;
@@ -101,6 +104,10 @@ using RunSink = std::function<void(const Run&)>;
 
 /// Shares of the engines `from` … `to` − 1: a Sobol' sequence, shifted by the seed [Cranley 1976].
 Matrix sharesOf(const Statistics& statistics, int unknowns, std::uint64_t seed, long from, long to);
+
+/// An ensemble before its engines are computed: unknowns, results, the design as it is.
+/// Errors: as computeEnsemble().
+Result<Ensemble> emptyEnsemble(const design::Design& design, const Plan& plan);
 
 /// Engines of a plan on all cores. The answers depend on design, speeds, samples and seed alone:
 /// not on the cores, nor on the part that an engine is in.

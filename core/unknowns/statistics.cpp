@@ -1,8 +1,8 @@
 #include "core/unknowns/statistics.h"
 
-#include <fmt/format.h>
-
 #include <dlfcn.h>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::unknowns {
 

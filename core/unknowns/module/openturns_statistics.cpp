@@ -6,9 +6,9 @@
 #include <mutex>
 #include <openturns/ComposedDistribution.hxx>
 #include <openturns/CorrectedLeaveOneOut.hxx>
+#include <openturns/Exception.hxx>
 #include <openturns/FixedStrategy.hxx>
 #include <openturns/FunctionalChaosAlgorithm.hxx>
-#include <openturns/FunctionalChaosSobolIndices.hxx>
 #include <openturns/HyperbolicAnisotropicEnumerateFunction.hxx>
 #include <openturns/LARS.hxx>
 #include <openturns/LeastSquaresMetaModelSelectionFactory.hxx>
@@ -21,7 +21,8 @@
 #include <openturns/Triangular.hxx>
 #include <openturns/TruncatedDistribution.hxx>
 #include <openturns/Uniform.hxx>
-#include <openturns/UserDefined.hxx>
+#include <set>
+#include <vector>
 
 namespace lobewright::unknowns {
 
@@ -45,11 +46,35 @@ OT::Distribution distributionOf(const Marginal& marginal) {
     case Marginal::Kind::choice:
         break;
     }
-    OT::Sample words(static_cast<OT::UnsignedInteger>(marginal.options), 1);
-    for (int i = 0; i < marginal.options; ++i) {
-        words(static_cast<OT::UnsignedInteger>(i), 0) = i;
+    // Its line is orthonormal to 1 on a contrast too, and it gets no other polynomial.
+    return OT::Uniform(-std::sqrt(3.0), std::sqrt(3.0));
+}
+
+/// One column of numbers for each unknown, but for a choice of k words k − 1 contrasts (Helmert):
+/// orthonormal where every word is as likely.
+struct Column {
+    std::size_t unknown = 0;
+    int contrast = 0; ///< of a choice, from 1; 0: a number
+
+    double value(const Marginal& marginal, double x) const {
+        if (contrast == 0) {
+            return x;
+        }
+        const double j = contrast;
+        const double scale = std::sqrt(marginal.options / (j * (j + 1.0)));
+        return x < j ? scale : x > j ? 0.0 : -j * scale;
     }
-    return OT::UserDefined(words);
+};
+std::vector<Column> columnsOf(std::span<const Marginal> marginals) {
+    std::vector<Column> columns;
+    for (std::size_t k = 0; k < marginals.size(); ++k) {
+        const bool isChoice = marginals[k].kind == Marginal::Kind::choice;
+        const int last = isChoice ? marginals[k].options - 1 : 0;
+        for (int contrast = isChoice ? 1 : 0; contrast <= last; ++contrast) {
+            columns.push_back({k, contrast});
+        }
+    }
+    return columns;
 }
 
 /// As many polynomials as the samples bear: those of the lowest degrees first, products of many
@@ -58,21 +83,30 @@ struct Basis {
     OT::HyperbolicAnisotropicEnumerateFunction order;
     OT::UnsignedInteger size;
 };
-Basis basisFor(OT::UnsignedInteger unknowns, OT::UnsignedInteger samples) {
-    const double norm = unknowns <= 4 ? 0.9 : 0.6;
+Basis basisFor(const std::vector<Column>& columns, OT::UnsignedInteger samples) {
+    const OT::UnsignedInteger width = columns.size();
+    const double norm = width <= 4 ? 0.9 : 0.6;
     const OT::UnsignedInteger most =
         std::min<OT::UnsignedInteger>(std::max<OT::UnsignedInteger>(samples * 3 / 4, 2), 400);
-    Basis basis{OT::HyperbolicAnisotropicEnumerateFunction(unknowns, norm), 1};
+    Basis basis{OT::HyperbolicAnisotropicEnumerateFunction(width, norm), 1};
     constexpr OT::UnsignedInteger highestDegree = 14;
-    for (OT::UnsignedInteger degree = 1; degree <= highestDegree; ++degree) {
-        const OT::UnsignedInteger size = basis.order.getBasisSizeFromTotalDegree(degree);
-        if (size > most) {
-            break;
+    OT::Indices bounds(width);
+    for (OT::UnsignedInteger k = 0; k < width; ++k) {
+        bounds[k] = columns[k].contrast > 0 ? 1 : highestDegree;
+    }
+    basis.order.setUpperBound(bounds);
+    try {
+        for (OT::UnsignedInteger degree = 1; degree <= highestDegree; ++degree) {
+            const OT::UnsignedInteger size = basis.order.getBasisSizeFromTotalDegree(degree);
+            if (size > most) {
+                break;
+            }
+            basis.size = size;
         }
-        basis.size = size;
+    } catch (const OT::Exception&) { // there are no more: the bounds are reached
     }
     // Not even all straight lines: as many as there is room for.
-    basis.size = std::max(basis.size, std::min(most, unknowns + 1));
+    basis.size = std::max(basis.size, std::min(most, width + 1));
     return basis;
 }
 
@@ -110,25 +144,27 @@ class OpenTurns final : public Statistics {
   private:
     static std::optional<Surrogate> fitted(const Matrix& x, const Samples& y,
                                            std::span<const Marginal> marginals) {
+        const auto columns = columnsOf(marginals);
         const auto samples = static_cast<OT::UnsignedInteger>(x.rows());
-        const auto unknowns = static_cast<OT::UnsignedInteger>(x.cols());
-        OT::Sample input(samples, unknowns);
+        OT::Sample input(samples, columns.size());
         OT::Sample output(samples, 1);
         for (OT::UnsignedInteger i = 0; i < samples; ++i) {
             const auto row = static_cast<Eigen::Index>(i);
-            for (OT::UnsignedInteger k = 0; k < unknowns; ++k) {
-                input(i, k) = x(row, static_cast<Eigen::Index>(k));
+            for (OT::UnsignedInteger k = 0; k < columns.size(); ++k) {
+                const std::size_t unknown = columns[k].unknown;
+                input(i, k) = columns[k].value(marginals[unknown],
+                                               x(row, static_cast<Eigen::Index>(unknown)));
             }
             output(i, 0) = y[row];
         }
         OT::ComposedDistribution::DistributionCollection distributions;
         OT::OrthogonalProductPolynomialFactory::PolynomialFamilyCollection families;
-        for (const Marginal& marginal : marginals) {
-            distributions.add(distributionOf(marginal));
-            families.add(OT::StandardDistributionPolynomialFactory(
-                distributions[distributions.getSize() - 1]));
+        for (const Column& column : columns) {
+            const OT::Distribution distribution = distributionOf(marginals[column.unknown]);
+            distributions.add(distribution);
+            families.add(OT::StandardDistributionPolynomialFactory(distribution));
         }
-        const Basis basis = basisFor(unknowns, samples);
+        const Basis basis = basisFor(columns, samples);
         const OT::OrthogonalProductPolynomialFactory polynomials(families, basis.order);
         const OT::LeastSquaresMetaModelSelectionFactory selection{OT::LARS(),
                                                                   OT::CorrectedLeaveOneOut()};
@@ -137,22 +173,45 @@ class OpenTurns final : public Statistics {
                                                OT::FixedStrategy(polynomials, basis.size),
                                                OT::LeastSquaresStrategy(input, output, selection));
         algorithm.run();
-        return surrogateOf(algorithm.getResult(), unknowns);
+        return surrogateOf(algorithm.getResult(), basis, columns, marginals.size());
     }
 
+    /// Sobol' indices are sums of squared coefficients: of the polynomials of one unknown alone,
+    /// and of all in which it appears [Sudret 2008].
     static std::optional<Surrogate> surrogateOf(const OT::FunctionalChaosResult& result,
-                                                OT::UnsignedInteger unknowns) {
-        const OT::FunctionalChaosSobolIndices indices(result);
+                                                const Basis& basis,
+                                                const std::vector<Column>& columns,
+                                                std::size_t unknowns) {
         Surrogate surrogate;
         surrogate.quality = 1.0 - result.getRelativeErrors()[0];
-        bool isFinite = std::isfinite(surrogate.quality);
-        for (OT::UnsignedInteger k = 0; k < unknowns; ++k) {
-            surrogate.first.push_back(indices.getSobolIndex(k));
-            surrogate.total.push_back(indices.getSobolTotalIndex(k));
-            isFinite = isFinite && std::isfinite(surrogate.first.back()) &&
-                       std::isfinite(surrogate.total.back());
+        surrogate.first.assign(unknowns, 0.0);
+        surrogate.total.assign(unknowns, 0.0);
+        const OT::Indices chosen = result.getIndices();
+        const OT::Sample coefficients = result.getCoefficients();
+        double variance = 0.0;
+        for (OT::UnsignedInteger i = 0; i < chosen.getSize(); ++i) {
+            const OT::Indices degrees = basis.order(chosen[i]);
+            std::set<std::size_t> present;
+            for (std::size_t k = 0; k < columns.size(); ++k) {
+                if (degrees[k] > 0) {
+                    present.insert(columns[k].unknown);
+                }
+            }
+            const double part = coefficients(i, 0) * coefficients(i, 0);
+            for (const std::size_t k : present) {
+                surrogate.total[k] += part;
+                surrogate.first[k] += present.size() == 1 ? part : 0.0;
+            }
+            variance += present.empty() ? 0.0 : part;
         }
-        return isFinite ? std::optional(surrogate) : std::nullopt;
+        if (!std::isfinite(surrogate.quality) || !std::isfinite(variance) || !(variance > 0.0)) {
+            return std::nullopt;
+        }
+        for (std::size_t k = 0; k < unknowns; ++k) {
+            surrogate.first[k] /= variance;
+            surrogate.total[k] /= variance;
+        }
+        return surrogate;
     }
 
     mutable std::mutex mutex_; ///< the library keeps state of its own
