@@ -82,8 +82,8 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
              track.safety, why);
     list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Thinnest oil film"), end), "µm",
              valueOf(track.lowestFilm, units::micrometre), why);
-    list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end), "",
-             valueOf(track.lowestFilmRatio), why);
+    list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end),
+             "", valueOf(track.lowestFilmRatio), why);
     list.add("highest_slip_" + side + "_m_per_s",
              ofSide(LW_TEXT("Largest slip over the width"), end), "m/s", track.highestSlip.value);
     list.add("highest_pressure_slip_" + side + "_W_per_mm2",

@@ -51,7 +51,7 @@ constexpr Recipe recipes[] = {
     {"cycles_per_turn", "c", "L·r", "L=field:/tracks/inlet/lobes r=value:rises_per_pattern",
      LW_TEXT("Definition: every rise and return is one two-stroke cycle.")},
     {"power_strokes_per_turn", "P", "c·z", "c=figure:cycles_per_turn z=field:/mechanism/cylinders",
-     "Definition."},
+     LW_TEXT("Definition.")},
     {"stroke_{side}_mm", "S", "S_t", "S_t=value:stroke_field_{side}",
      LW_TEXT("Given in the design.")},
     {"stroke_{side}_mm", "S", "max(y) − min(y)", "y=channel:lift_{side}_mm",

@@ -43,9 +43,17 @@ Marginal marginalOf(const design::RangedInput& input) {
     return marginal;
 }
 
+/// Both sides have rows of ports and may have tracks of their own.
 Message labelOf(const design::Field& field) {
-    return field.groupLabel.empty() ? field.label
-                                    : Message(LW_TEXT("%1: %2"), field.groupLabel, field.label);
+    Message label = field.label;
+    for (const auto& [start, end] :
+         {std::pair{"/ports/inlet", End::inlet}, std::pair{"/ports/exhaust", End::exhaust},
+          std::pair{"/tracks/exhaust", End::exhaust}}) {
+        if (field.path.starts_with(start)) {
+            label = ofSide(field.label, end);
+        }
+    }
+    return field.groupLabel.empty() ? label : Message(LW_TEXT("%1: %2"), field.groupLabel, label);
 }
 
 } // namespace
@@ -89,7 +97,9 @@ std::vector<Unknown> unknownsOf(const design::Design& design) {
         }
         Unknown unknown;
         unknown.name = group.empty() ? member.field.path : group;
-        unknown.label = labelOf(member.field);
+        unknown.label = group.empty()
+                            ? labelOf(member.field)
+                            : Message(LW_TEXT("%1 (group %2)"), member.field.label, group);
         unknown.unit = member.field.unit;
         unknown.members.push_back(std::move(member));
         unknowns.push_back(std::move(unknown));

@@ -59,6 +59,14 @@
         <source>Contact, levers, free bodies, bearings, shaking force</source>
         <translation>Wälzkontakt, Hebelarme, Kräftebilder, Lager, Rüttelkraft</translation>
     </message>
+    <message>
+        <source>Unknowns</source>
+        <translation>Unbekannte</translation>
+    </message>
+    <message>
+        <source>What is not known, how far results may be off, and what decides them</source>
+        <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>
@@ -5298,10 +5306,6 @@
         <translation>Kleinster plausibler Wert, in der Einheit der Eingabe.</translation>
     </message>
     <message>
-        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as %1th and %2th percentile.</source>
-        <translation>Gleichverteilt zwischen den Grenzen, dreieckig mit dem Wert als Modus oder normalverteilt mit den Grenzen als %1. und %2. Perzentil.</translation>
-    </message>
-    <message>
         <source>Upper limit</source>
         <translation>Obere Grenze</translation>
     </message>
@@ -5342,36 +5346,8 @@
         <translation>das Ziel muss eine endliche Zahl sein</translation>
     </message>
     <message>
-        <source>the calculation failed by a mistake of the program</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert</translation>
-    </message>
-    <message>
-        <source>the calculation failed by a mistake of the program (%1)</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert (%1)</translation>
-    </message>
-    <message>
-        <source>the memory does not suffice for this calculation</source>
-        <translation>der Speicher reicht für diese Berechnung nicht aus</translation>
-    </message>
-    <message>
-        <source>%1 bar/(%2 bar) = %3</source>
-        <translation>%1 bar/(%2 bar) = %3</translation>
-    </message>
-    <message>
-        <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
-    </message>
-    <message>
         <source>%1 has %2 characters; it must have at most %3</source>
         <translation>%1 hat %2 Zeichen; zulässig sind höchstens %3</translation>
-    </message>
-    <message>
-        <source>%1 kW at that speed</source>
-        <translation>%1 kW bei dieser Drehzahl</translation>
-    </message>
-    <message>
-        <source>%1 lobe</source>
-        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
@@ -5392,14 +5368,6 @@
     <message>
         <source>%1 times those of the same cycle on a crank</source>
         <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>2·%1 mm + %2 mm</source>
-        <translation>2·%1 mm + %2 mm</translation>
-    </message>
-    <message>
-        <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -5454,10 +5422,6 @@
         <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
-        <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
-    </message>
-    <message>
         <source>Crank radius / rod length</source>
         <translation>Kurbelradius / Pleuellänge</translation>
     </message>
@@ -5470,10 +5434,6 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
-    </message>
-    <message>
         <source>Firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -5484,10 +5444,6 @@
     <message>
         <source>Highest compression ratio</source>
         <translation>Höchstes Verdichtungsverhältnis</translation>
-    </message>
-    <message>
-        <source>JSON for Modern C++</source>
-        <translation>JSON for Modern C++</translation>
     </message>
     <message>
         <source>Length</source>
@@ -5538,20 +5494,12 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>Open CASCADE %1</source>
-        <translation>Open CASCADE %1</translation>
-    </message>
-    <message>
         <source>Over all.</source>
         <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
         <translation>Vergleichsmotor</translation>
-    </message>
-    <message>
-        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
-        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1 mm, wo beide auf gleicher Höhe stehen. Rollenradius unter %2 mm, größeren Teilkreisradius oder weniger Zylinder wählen.</translation>
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
@@ -5626,14 +5574,6 @@
         <translation>übliche Praxis</translation>
     </message>
     <message>
-        <source>compiler %1</source>
-        <translation>Compiler %1</translation>
-    </message>
-    <message>
-        <source>dxflib %1</source>
-        <translation>dxflib %1</translation>
-    </message>
-    <message>
         <source>firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -5662,14 +5602,6 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>oneTBB %1</source>
-        <translation>oneTBB %1</translation>
-    </message>
-    <message>
-        <source>r/l of all cranks. Default %1 (own estimate).</source>
-        <translation>r/l aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>racing and light aircraft two-strokes</source>
         <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
@@ -5678,32 +5610,16 @@
         <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
-        <source>secondary value, not checked against the printed source</source>
-        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>Größe</translation>
-    </message>
-    <message>
-        <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
-    </message>
-    <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
         <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
-    </message>
-    <message>
-        <source>the open design fires every %1° at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
@@ -5712,10 +5628,6 @@
     <message>
         <source>the same cycle on a crank</source>
         <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>the table has more than %1 rows</source>
-        <translation>Die Tabelle hat mehr als %1 Zeilen</translation>
     </message>
     <message>
         <source>there are more than %1 blanks in a row</source>
@@ -5740,10 +5652,6 @@
     <message>
         <source>within the fit</source>
         <translation>in der Näherung</translation>
-    </message>
-    <message>
-        <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
     </message>
     <message>
         <source>amplitude is %1, must be finite</source>
@@ -6298,10 +6206,6 @@
         <translation>Geometrisch. Vorgabe 10,5.</translation>
     </message>
     <message>
-        <source>λ: crank radius by rod length of all cranks. Default 0.28 (own estimate).</source>
-        <translation>λ: Kurbelradius durch Pleuellänge aller Kurbeln. Vorgabe 0,28 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Mean effective pressure lost in the bearings of the pair on cranks. Default 0.2 bar (own estimate).</source>
         <translation>Mitteldruckverlust in den Lagern des Paares mit Kurbeln. Vorgabe 0,2 bar (eigene Schätzung).</translation>
     </message>
@@ -6766,10 +6670,6 @@
         <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
     </message>
     <message>
-        <source></source>
-        <translation></translation>
-    </message>
-    <message>
         <source>%1, by turning the track</source>
         <translation>%1 durch Drehen der Bahn</translation>
     </message>
@@ -6866,10 +6766,6 @@
         <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
     </message>
     <message>
-        <source>&quot;Engine components: piston mean speed&quot;, motor-car.net item 14842</source>
-        <translation>&quot;Engine components: piston mean speed&quot;, motor-car.net, Beitrag 14842</translation>
-    </message>
-    <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
         <translation>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</translation>
     </message>
@@ -6928,10 +6824,6 @@
     <message>
         <source>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, ch. 6</source>
         <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
-    </message>
-    <message>
-        <source>%1 (from memory)</source>
-        <translation>%1 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>at least this: the speed is a bound</source>
@@ -7010,14 +6902,6 @@
         <translation>„%1“ hat nicht die Form Schlüssel=Wert</translation>
     </message>
     <message>
-        <source>%1 %2 %3 %4 draft %5  %6</source>
-        <translation>%1 %2 %3 %4 Entwurf %5  %6</translation>
-    </message>
-    <message>
-        <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 mm Bohrung und zweimal %3 mm Kolbenhub haben %4 cm³; Bohrung, Hub und Zylinderzahl wurden übernommen</translation>
-    </message>
-    <message>
         <source>%1 is &quot;%2&quot;; it must be a number</source>
         <translation>%1 ist „%2“; es muss eine Zahl sein</translation>
     </message>
@@ -7026,80 +6910,12 @@
         <translation>%1 ist zweimal angegeben</translation>
     </message>
     <message>
-        <source>%1 m/s/(2·%2 mm·%3)</source>
-        <translation>%1 m/s/(2·%2 mm·%3)</translation>
-    </message>
-    <message>
-        <source>%1 mm too large; the nearest is %2 mm</source>
-        <translation>%1 mm zu groß; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 mm too long; the nearest is %2 mm</source>
-        <translation>%1 mm zu lang; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
         <source>%1 must be given with %2</source>
         <translation>%1 muss zusammen mit %2 angegeben werden</translation>
     </message>
     <message>
         <source>%1 must be positive</source>
         <translation>%1 muss positiv sein</translation>
-    </message>
-    <message>
-        <source>%1 … %2 % of the Wiebe function</source>
-        <translation>%1 … %2 % der Wiebe-Funktion</translation>
-    </message>
-    <message>
-        <source>%1/(%2 bar · %3 rpm · %4)</source>
-        <translation>%1/(%2 bar · %3 rpm · %4)</translation>
-    </message>
-    <message>
-        <source>%1/2 − %2 mm/2 − %3 mm</source>
-        <translation>%1/2 − %2 mm/2 − %3 mm</translation>
-    </message>
-    <message>
-        <source>%1° … %2° cycle</source>
-        <translation>%1° … %2° Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
-        <translation>%1·(π/4)·(%2 mm)²·2·%3 mm</translation>
-    </message>
-    <message>
-        <source>0.37·%1 mm</source>
-        <translation>0.37·%1 mm</translation>
-    </message>
-    <message>
-        <source>0.65·%1 mm</source>
-        <translation>0.65·%1 mm</translation>
-    </message>
-    <message>
-        <source>1.3·%1 kN</source>
-        <translation>1.3·%1 kN</translation>
-    </message>
-    <message>
-        <source>24 N/mm²·2·%1 mm·%2 mm</source>
-        <translation>24 N/mm²·2·%1 mm·%2 mm</translation>
-    </message>
-    <message>
-        <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
-        <translation>2·%1 cm³/(π·%2·(%3 mm)²)</translation>
-    </message>
-    <message>
-        <source>3.5 kg/dm³·(%1 mm)³</source>
-        <translation>3.5 kg/dm³·(%1 mm)³</translation>
-    </message>
-    <message>
-        <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(%1·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>Benson and Brandham %1</source>
-        <translation>Benson und Brandham %1</translation>
-    </message>
-    <message>
-        <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
-        <translation>Blair %1, Kap. %2 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Bore from displacement</source>
@@ -7136,10 +6952,6 @@
     <message>
         <source>Displacement from power</source>
         <translation>Hubraum aus der Leistung</translation>
-    </message>
-    <message>
-        <source>Draft from a duty</source>
-        <translation>Entwurf aus einer Aufgabe</translation>
     </message>
     <message>
         <source>Dwell at inner dead centre</source>
@@ -7282,10 +7094,6 @@
         <translation>Breite der Einlassschlitze</translation>
     </message>
     <message>
-        <source>Within the limits on its size the engine has %1 kW</source>
-        <translation>Innerhalb der Grenzen seiner Größe leistet der Motor %1 kW</translation>
-    </message>
-    <message>
         <source>a duty must give its power or its torque</source>
         <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
@@ -7302,32 +7110,8 @@
         <translation>im Nennpunkt; die veröffentlichte Angabe kann der Höchstwert bei anderer Drehzahl sein</translation>
     </message>
     <message>
-        <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt %1 %2 MPa beträgt: b ∝ σ²</translation>
-    </message>
-    <message>
         <source>band of the claims check</source>
         <translation>Bereich der Prüfung von Angaben</translation>
-    </message>
-    <message>
-        <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
-        <translation>zwischen %1 und %2 bar Versorgungsdruck kommen %3 kW bei %4 bar am nächsten</translation>
-    </message>
-    <message>
-        <source>blowdown time-area %1 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses %1 s/m</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − %1 bar)/%2 bar·m/s, mindestens %3 s/m</translation>
-    </message>
-    <message>
-        <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
-        <translation>Bohrungen %1 mm, Rollen %2 mm, Pressungswinkel %3 mm</translation>
-    </message>
-    <message>
-        <source>brake power %1 kW at the rated speed</source>
-        <translation>effektive Leistung %1 kW bei Nenndrehzahl</translation>
     </message>
     <message>
         <source>by charging</source>
@@ -7344,18 +7128,6 @@
     <message>
         <source>common practice with opposed pistons</source>
         <translation>übliche Praxis bei Gegenkolben</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1</source>
-        <translation>übliche Praxis; vergleiche Heywood %1</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, ch. %2 and %3</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, Kap. %2 und %3</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, §%2</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, §%2</translation>
     </message>
     <message>
         <source>definition of mean effective pressure</source>
@@ -7378,28 +7150,12 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>line contact [Johnson %1]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson %1]; zulässige Pressung übliche Praxis</translation>
-    </message>
-    <message>
         <source>middle of what engines of this class ordinarily reach</source>
         <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
     </message>
     <message>
         <source>middle of what engines ordinarily run at</source>
         <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
-    </message>
-    <message>
-        <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(%1π·x·T), x: Drehmoment bei Höchstleistung durch höchstes Drehmoment</translation>
-    </message>
-    <message>
-        <source>n = c_m/(%1·S·lobes)</source>
-        <translation>n = c_m/(%1·S·Nocken)</translation>
-    </message>
-    <message>
-        <source>nominal contact stress %1 MPa at the rated point</source>
-        <translation>nominelle Kontaktpressung %1 MPa im Nennpunkt</translation>
     </message>
     <message>
         <source>one, two and three lobes are compared</source>
@@ -7446,10 +7202,6 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>some %1 % of the duration before inner dead centre</source>
-        <translation>etwa %1 % der Dauer vor dem inneren Totpunkt</translation>
-    </message>
-    <message>
         <source>speed, stroke and lobes give another; they were taken</source>
         <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
@@ -7470,20 +7222,8 @@
         <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
-        <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
-        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(%1·sin(π/z)); Rollen frei an der Innenkante, r·%2/sin(π/z) + b/%3; Pressungswinkel %4° an der steilsten Stelle, y′/tan %5°</translation>
-    </message>
-    <message>
         <source>the life must be positive</source>
         <translation>die Lebensdauer muss positiv sein</translation>
-    </message>
-    <message>
-        <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
-        <translation>die Zeile lautet „%1“; Winkel und Weg müssen innerhalb von ±%2 liegen</translation>
-    </message>
-    <message>
-        <source>the nearest is %1 h</source>
-        <translation>am nächsten kommen %1 h</translation>
     </message>
     <message>
         <source>the published band</source>
@@ -7498,36 +7238,12 @@
         <translation>der Versorgungsdruck ist gegeben</translation>
     </message>
     <message>
-        <source>time-area %1 s/m</source>
-        <translation>Zeitquerschnitt %1 s/m</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
-        <translation>Zeitquerschnitt je Hubvolumen von %1 s/m bei %2 bar, proportional zum Mitteldruck</translation>
-    </message>
-    <message>
         <source>typical full-complement track rollers, general values</source>
         <translation>typische vollrollige Laufrollen, allgemeine Werte</translation>
     </message>
     <message>
-        <source>up to %1 % more</source>
-        <translation>bis zu %1 % mehr</translation>
-    </message>
-    <message>
         <source>usual for the fuel</source>
         <translation>üblich für den Kraftstoff</translation>
-    </message>
-    <message>
-        <source>wall w = %1 mm + %2 … %3 B</source>
-        <translation>Wand w = %1 mm + %2 … %3 B</translation>
-    </message>
-    <message>
-        <source>z = V/%1 dm³, from %2 to %3</source>
-        <translation>z = V/%1 dm³, von %2 bis %3</translation>
-    </message>
-    <message>
-        <source>ε = %1 at %2°, %3 at 0°</source>
-        <translation>ε = %1 bei %2°, %3 bei 0°</translation>
     </message>
     <message>
         <source>ε = V_max/V_min with both pistons in their phase</source>
@@ -7538,16 +7254,516 @@
         <translation>ε(Δ) = kleineres Verdichtungsverhältnis</translation>
     </message>
     <message>
-        <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
-        <translation>√(2·%1 cm³/(π·%2·%3 mm))</translation>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
     <message>
-        <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
-        <translation>√(4·%1/(π·%2·%3 bar·%4 m/s))</translation>
+        <source>Derived</source>
+        <translation>Abgeleitet</translation>
     </message>
     <message>
-        <source>∛(2·%1 cm³/(π·%2·0.65))</source>
-        <translation>∛(2·%1 cm³/(π·%2·0.65))</translation>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Uniform</source>
+        <translation>Gleichverteilt</translation>
+    </message>
+    <message>
+        <source>Triangular</source>
+        <translation>Dreieckverteilt</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation>Normalverteilt</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Distribution</source>
+        <translation>Verteilung</translation>
+    </message>
+    <message>
+        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as 5th and 95th percentile.</source>
+        <translation>Gleichverteilt zwischen den Grenzen, dreieckverteilt mit der Spitze beim Wert oder normalverteilt mit den Grenzen als 5. und 95. Perzentil.</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Möglichkeit</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Knowledge</source>
+        <translation>Kenntnis</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>r/l of all cranks. Default 0.28 (own estimate).</source>
+        <translation>r/l aller Kurbeln. Vorgabe 0,28 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>bores %1, rollers %2, pressure angle %3</source>
+        <translation>Bohrungen %1, Rollen %2, Pressungswinkel %3</translation>
+    </message>
+    <message>
+        <source>ε = %1 at %2, %3 at 0°</source>
+        <translation>ε = %1 bei %2, %3 bei 0°</translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>%1 too large; the nearest is %2</source>
+        <translation>%1 zu groß; am nächsten kommt %2</translation>
+    </message>
+    <message>
+        <source>%1 too long; the nearest is %2</source>
+        <translation>%1 zu lang; am nächsten kommt %2</translation>
+    </message>
+    <message>
+        <source>the nearest is %1</source>
+        <translation>am nächsten kommt %1</translation>
+    </message>
+    <message>
+        <source>nominal contact stress %1 at the rated point</source>
+        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
+        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
+    </message>
+    <message>
+        <source>brake power %1 at the rated speed</source>
+        <translation>effektive Leistung %1 bei Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>&lt; or =</source>
+        <translation>&lt; oder =</translation>
+    </message>
+    <message>
+        <source>time-area %1</source>
+        <translation>Zeitquerschnitt %1</translation>
+    </message>
+    <message>
+        <source>blowdown time-area %1</source>
+        <translation>Zeitquerschnitt des Vorauslasses %1</translation>
+    </message>
+    <message>
+        <source>z = V/0.35 dm³, from 2 to 6</source>
+        <translation>z = V/0,35 dm³, von 2 bis 6</translation>
+    </message>
+    <message>
+        <source>2 … 6</source>
+        <translation>2 … 6</translation>
+    </message>
+    <message>
+        <source>1 … 3</source>
+        <translation>1 … 3</translation>
+    </message>
+    <message>
+        <source>P = 2π·n·T</source>
+        <translation>P = 2π·n·T</translation>
+    </message>
+    <message>
+        <source>definition</source>
+        <translation>Definition</translation>
+    </message>
+    <message>
+        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>x = 0.85 … 1.0</source>
+        <translation>x = 0,85 … 1,0</translation>
+    </message>
+    <message>
+        <source>n = c_m/(2·S·lobes)</source>
+        <translation>n = c_m/(2·S·Nocken)</translation>
+    </message>
+    <message>
+        <source>B = √(4·P/(π·z·p_me·c_m))</source>
+        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·2·S</source>
+        <translation>V = z·(π/4)·B²·2·S</translation>
+    </message>
+    <message>
+        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
+        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1</source>
+        <translation>x = 0,45 … 1,1</translation>
+    </message>
+    <message>
+        <source>B = √(2·V/(π·z·S))</source>
+        <translation>B = √(2·V/(π·z·S))</translation>
+    </message>
+    <message>
+        <source>S = 2·V/(π·z·B²)</source>
+        <translation>S = 2·V/(π·z·B²)</translation>
+    </message>
+    <message>
+        <source>S = x·B</source>
+        <translation>S = x·B</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, ch. 1 and 9</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, Kap. 1 und 9</translation>
+    </message>
+    <message>
+        <source>Δ</source>
+        <translation>Δ</translation>
+    </message>
+    <message>
+        <source>5° … 20°</source>
+        <translation>5° … 20°</translation>
+    </message>
+    <message>
+        <source>δ = 14° cycle/lobes</source>
+        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
+    </message>
+    <message>
+        <source>8° … 20° cycle</source>
+        <translation>8° … 20° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>3 … 6 %</source>
+        <translation>3 … 6 %</translation>
+    </message>
+    <message>
+        <source>6 … 12 %</source>
+        <translation>6 … 12 %</translation>
+    </message>
+    <message>
+        <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
+        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
+    </message>
+    <message>
+        <source>up to 15 % more</source>
+        <translation>bis zu 15 % mehr</translation>
+    </message>
+    <message>
+        <source>R = D/2 − B/2 − w</source>
+        <translation>R = D/2 − B/2 − w</translation>
+    </message>
+    <message>
+        <source>wall w = 4 mm + 0.06 … 0.16 B</source>
+        <translation>Wand w = 4 mm + 0,06 … 0,16 B</translation>
+    </message>
+    <message>
+        <source>m = 3.5 kg/dm³·B³</source>
+        <translation>m = 3,5 kg/dm³·B³</translation>
+    </message>
+    <message>
+        <source>2.5 … 5 kg/dm³</source>
+        <translation>2,5 … 5 kg/dm³</translation>
+    </message>
+    <message>
+        <source>r = 0.37·B</source>
+        <translation>r = 0,37·B</translation>
+    </message>
+    <message>
+        <source>0.30 … 0.45 B</source>
+        <translation>0,30 … 0,45 B</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktspannung im Nennpunkt 1.200 MPa beträgt: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>1,000 … 1,400 MPa</source>
+        <translation>1.000 … 1.400 MPa</translation>
+    </message>
+    <message>
+        <source>line contact [Johnson 1985]; allowable stress common practice</source>
+        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
+    </message>
+    <message>
+        <source>C = 24 N/mm²·2r·b</source>
+        <translation>C = 24 N/mm²·2r·b</translation>
+    </message>
+    <message>
+        <source>15 … 28 N/mm²</source>
+        <translation>15 … 28 N/mm²</translation>
+    </message>
+    <message>
+        <source>C₀ = 1.3·C</source>
+        <translation>C₀ = 1,3·C</translation>
+    </message>
+    <message>
+        <source>1.0 … 1.7 C</source>
+        <translation>1,0 … 1,7 C</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75</source>
+        <translation>0,6 … 0,75</translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65</source>
+        <translation>0,5 … 0,65</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck</translation>
+    </message>
+    <message>
+        <source>± 25 %</source>
+        <translation>± 25 %</translation>
+    </message>
+    <message>
+        <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
+        <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
+    </message>
+    <message>
+        <source>C_d</source>
+        <translation>C_d</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.8</source>
+        <translation>0,6 … 0,8</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §6.6</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §6.6</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988</translation>
+    </message>
+    <message>
+        <source>some 30 % of the duration before inner dead centre</source>
+        <translation>etwa 30 % der Dauer vor dem inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>−25° … −4° cycle</source>
+        <translation>−25° … −4° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>0 … 100 % of the Wiebe function</source>
+        <translation>0 … 100 % der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>35° … 70° cycle</source>
+        <translation>35° … 70° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §9.2</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §9.2</translation>
+    </message>
+    <message>
+        <source>300 … 380 K</source>
+        <translation>300 … 380 K</translation>
+    </message>
+    <message>
+        <source>1.0 … 1.15 bar</source>
+        <translation>1,0 … 1,15 bar</translation>
+    </message>
+    <message>
+        <source>Benson and Brandham 1969</source>
+        <translation>Benson und Brandham 1969</translation>
+    </message>
+    <message>
+        <source>0.2 … 0.8</source>
+        <translation>0,2 … 0,8</translation>
+    </message>
+    <message>
+        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 where both stand at the same height. Use a roller radius below %2, a larger pitch radius or fewer cylinders.</source>
+        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1, wo beide auf gleicher Höhe stehen. Nehmen Sie einen Rollenradius unter %2, einen größeren Teilkreisradius oder weniger Zylinder.</translation>
+    </message>
+    <message>
+        <source>%1 (secondary value, not checked against the printed source)</source>
+        <translation>%1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>the open design fires every %1 at the shortest</source>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
+    </message>
+    <message>
+        <source>without bowls a piston or track has to move by %1</source>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 bewegen</translation>
+    </message>
+    <message>
+        <source>the bores of the open design alone need a diameter of %1</source>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
+    </message>
+    <message>
+        <source>strokes and pistons that cover their ports alone need %1 of length</source>
+        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure %1: %2.</source>
+        <translation>Effektiver Mitteldruck %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 at that speed</source>
+        <translation>%1 bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1; engines of this cycle seldom stay below %2 (common practice).</source>
+        <translation>%1; Motoren dieses Verfahrens bleiben selten unter %2 (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Definition.</source>
+        <translation>Definition.</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
+        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>This is no summary of a part of a study over unknowns.</source>
+        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+    </message>
+    <message>
+        <source>A table of samples has other columns than this design and these speeds give.</source>
+        <translation>Eine Stichprobentabelle hat andere Spalten, als sich aus diesem Entwurf und diesen Drehzahlen ergeben.</translation>
+    </message>
+    <message>
+        <source>A table of samples is none of this design and seed.</source>
+        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
+    </message>
+    <message>
+        <source>Engine %1 of %2 is in none of the parts.</source>
+        <translation>Motor %1 von %2 ist in keinem der Teile enthalten.</translation>
+    </message>
+    <message>
+        <source>Engine %1 is in two of the parts.</source>
+        <translation>Motor %1 ist in zwei Teilen enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 engines</source>
+        <translation>%1 Motoren</translation>
+    </message>
+    <message>
+        <source>Nothing published can be held against the results of the engines.</source>
+        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1: all of them have %2.</source>
+        <translation>%1: bei allen %2.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie between %2 and %3.</source>
+        <translation>%1: bei allen zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie above %2.</source>
+        <translation>%1: bei allen über %2.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie below %2.</source>
+        <translation>%1: bei allen unter %2.</translation>
+    </message>
+    <message>
+        <source>%1 for certain</source>
+        <translation>%1 mit Sicherheit</translation>
+    </message>
+    <message>
+        <source>%1 to ±%2</source>
+        <translation>%1 auf ±%2</translation>
+    </message>
+    <message>
+        <source>what decides the results</source>
+        <translation>was die Ergebnisse bestimmt</translation>
+    </message>
+    <message>
+        <source>Knowing one thing would halve this band: %1.</source>
+        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+    </message>
+    <message>
+        <source>Knowing two things would halve this band: %1; %2.</source>
+        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+    </message>
+    <message>
+        <source>Knowing three things would halve this band: %1; %2; %3.</source>
+        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+    </message>
+    <message>
+        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
+        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress, larger side</source>
+        <translation>Nominelle Kontaktspannung, höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>Share of engines whose rollers lift off</source>
+        <translation>Anteil der Motoren, deren Rollen abheben</translation>
+    </message>
+    <message>
+        <source>Peak torque</source>
+        <translation>Höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Speed of peak torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>Peak power</source>
+        <translation>Höchstleistung</translation>
+    </message>
+    <message>
+        <source>Speed of peak power</source>
+        <translation>Drehzahl der Höchstleistung</translation>
+    </message>
+    <message>
+        <source>A curve needs at least three speeds.</source>
+        <translation>Eine Kurve braucht mindestens drei Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The speeds of the curve must be positive and ascend.</source>
+        <translation>Die Drehzahlen der Kurve müssen positiv sein und ansteigen.</translation>
+    </message>
+    <message>
+        <source>No input has a range or options: everything counts as known.</source>
+        <translation>Keine Eingabe hat einen Bereich oder Alternativen: alles gilt als bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 engines</source>
+        <translation>%1 von %2 Motoren</translation>
+    </message>
+    <message>
+        <source>%1 (group %2)</source>
+        <translation>%1 (Gruppe %2)</translation>
+    </message>
+    <message>
+        <source>The library of statistics cannot be loaded: %1.</source>
+        <translation>Die Statistikbibliothek kann nicht geladen werden: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is of another version of the program.</source>
+        <translation>%1 gehört zu einer anderen Programmversion.</translation>
     </message>
 </context>
 <context>
@@ -7720,16 +7936,16 @@
 <context>
     <name>FileConflict</name>
     <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
         <translation>nein</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -7852,6 +8068,13 @@
     <message>
         <source>Move knot %1 (%2)</source>
         <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>LoadDesign</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 <context>
@@ -8352,6 +8575,49 @@
     <message>
         <source>Shaded: speeds at which the engine cannot be run (%1).</source>
         <translation>Schattiert: Drehzahlen, bei denen sich der Motor nicht betreiben lässt (%1).</translation>
+    </message>
+</context>
+<context>
+    <name>Samples</name>
+    <message>
+        <source>Biogas pump set</source>
+        <translation>Biogas-Pumpensatz</translation>
+    </message>
+    <message>
+        <source>Classroom model</source>
+        <translation>Modell für den Unterricht</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Hydrogen buoy generator</source>
+        <translation>Wasserstoffgenerator einer Boje</translation>
+    </message>
+    <message>
+        <source>Sketched lobes with blower</source>
+        <translation>Skizzierte Nocken mit Gebläse</translation>
+    </message>
+    <message>
+        <source>Unequal lobes</source>
+        <translation>Ungleiche Nocken</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
     </message>
 </context>
 <context>
@@ -9173,6 +9439,53 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::BandsPlot</name>
+    <message>
+        <source>Torque and power as bands</source>
+        <translation>Drehmoment und Leistung als Bänder</translation>
+    </message>
+    <message>
+        <source>shaft speed, 1/min</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>%1 as designed</source>
+        <translation>%1 wie entworfen</translation>
+    </message>
+    <message>
+        <source>90 % of the engines</source>
+        <translation>90 % der Motoren</translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation>die Hälfte</translation>
+    </message>
+    <message>
+        <source>rollers lift off in</source>
+        <translation>Rollen heben ab bei</translation>
+    </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden berechnet …</translation>
+    </message>
+    <message>
+        <source>%1 engines: %2 % run, %3 % cannot be built, %4 % cannot run</source>
+        <translation>%1 Motoren: %2 % laufen, %3 % sind nicht baubar, %4 % laufen nicht</translation>
+    </message>
+    <message>
+        <source>most often: %1</source>
+        <translation>am häufigsten: %1</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
@@ -9686,6 +9999,57 @@
     <message>
         <source>Shaft %1, seen from the inlet end</source>
         <translation>Welle %1, vom Einlassende gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DecidesView</name>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>The result whose values are shown below</source>
+        <translation>Das Ergebnis, dessen Werte unten gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Spread of the result</source>
+        <translation>Streuung des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>90 % of the engines: %1 … %2 %3</source>
+        <translation>90 % der Motoren: %1 … %2 %3</translation>
+    </message>
+    <message>
+        <source>No engine has this result.</source>
+        <translation>Kein Motor hat dieses Ergebnis.</translation>
+    </message>
+    <message>
+        <source>; as designed (line): %1 %2</source>
+        <translation>; wie entworfen (Linie): %1 %2</translation>
+    </message>
+    <message>
+        <source>is known when all engines have been computed</source>
+        <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
+        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
+        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
+    </message>
+    <message>
+        <source>Alone %1 %</source>
+        <translation>Allein %1 %</translation>
+    </message>
+    <message>
+        <source> (± %1 %)</source>
+        <translation> (± %1 %)</translation>
     </message>
 </context>
 <context>
@@ -12129,6 +12493,89 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::RangesView</name>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>What would have to be true?</source>
+        <translation>Was müsste gelten?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Scatter of manufacture</source>
+        <translation>Fertigungsstreuung</translation>
+    </message>
+    <message>
+        <source>Free to choose</source>
+        <translation>Frei wählbar</translation>
+    </message>
+    <message>
+        <source>Ranges</source>
+        <translation>Bereiche</translation>
+    </message>
+    <message>
+        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Hub (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+    </message>
+    <message>
+        <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
+        <translation>Sucht unter den möglichen Motoren diejenigen, die die in der Prüfung der Angaben eingetragenen Werte einhalten</translation>
+    </message>
+    <message>
+        <source>Stop computing; what is shown stays</source>
+        <translation>Berechnung anhalten; das Gezeigte bleibt</translation>
+    </message>
+    <message>
+        <source>%1 unknowns; the line is the design as it is. Click a row to see its input.</source>
+        <translation>%1 Unbekannte; die Linie ist der Entwurf, wie er ist. Ein Klick auf eine Zeile zeigt ihre Eingabe.</translation>
+    </message>
+    <message>
+        <source>Published figures entered in the claims check can be searched for here.</source>
+        <translation>Veröffentlichte Werte, die in der Prüfung der Angaben eingetragen sind, können hier gesucht werden.</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>The nearest misses by %1 %.</source>
+        <translation>Der nächste verfehlt sie um %1 %.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ReadoutStrip</name>
     <message>
         <source>none</source>
@@ -13081,6 +13528,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Cam and crank on one clock</source>
         <translation>Kurve und Kurbel auf einer Uhr</translation>
     </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>Torque and power as bands</source>
+        <translation>Drehmoment und Leistung als Bänder</translation>
+    </message>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::WidthPlot</name>
@@ -13246,56 +13705,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>Samples</name>
-    <message>
-        <source>Biogas pump set</source>
-        <translation>Biogas-Pumpensatz</translation>
-    </message>
-    <message>
-        <source>Classroom model</source>
-        <translation>Modell für den Unterricht</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
-    </message>
-    <message>
-        <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
-    </message>
-    <message>
-        <source>Sketched lobes with blower</source>
-        <translation>Skizzierte Nocken mit Gebläse</translation>
-    </message>
-    <message>
-        <source>Unequal lobes</source>
-        <translation>Ungleiche Nocken</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
-    </message>
-</context>
-<context>
-    <name>LoadDesign</name>
-    <message>
-        <source>Reading %1</source>
-        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 </TS>

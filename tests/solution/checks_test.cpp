@@ -65,7 +65,8 @@ TEST(Checks, OverspeedLiftsTheRollerAndSaysSo) {
     const auto solution = solved(design);
     const auto* check = checkOf(solution, "lift-off");
     ASSERT_NE(check, nullptr);
-    EXPECT_NE(check->message.english().find("Lower the speed"), std::string::npos) << check->message.english();
+    EXPECT_NE(check->message.english().find("Lower the speed"), std::string::npos)
+        << check->message.english();
     EXPECT_EQ(figure(solution, "keeps_contact"), 0.0);
 }
 
@@ -76,8 +77,10 @@ TEST(Checks, ALiftOffByRingFrictionAsksForMoreSpeed) {
     const auto solution = solved(design);
     const auto* check = checkOf(solution, "lift-off");
     ASSERT_NE(check, nullptr);
-    EXPECT_NE(check->message.english().find("Raise the speed"), std::string::npos) << check->message.english();
-    EXPECT_EQ(check->message.english().find("Lower the speed"), std::string::npos) << check->message.english();
+    EXPECT_NE(check->message.english().find("Raise the speed"), std::string::npos)
+        << check->message.english();
+    EXPECT_EQ(check->message.english().find("Lower the speed"), std::string::npos)
+        << check->message.english();
     EXPECT_LT(check->value, 0.0);
     EXPECT_GT(figure(solution, "contact_speed_low_fired_rpm"), 250.0);
     EXPECT_GT(figure(solution, "contact_speed_high_fired_rpm"), 250.0);

@@ -143,6 +143,9 @@ TEST(Working, StepsBackToFiguresFieldsAndColumnsThatAreThere) {
                 case Operand::Kind::reading:
                     EXPECT_TRUE(operand.angle);
                     break;
+                case Operand::Kind::condition:
+                    EXPECT_FALSE(operand.note.empty());
+                    break;
                 case Operand::Kind::constant:
                 case Operand::Kind::inner:
                     EXPECT_EQ(operand.values.size(), 1);

@@ -131,7 +131,7 @@ TEST(Bands, TwoStrokesHavePowersOfTheirOwn) {
 TEST(Bands, AnOwnEstimateIsNoNamedSource) {
     const Judgement beyond = judge(BandQuantity::specificPower, 900e6, {two, spark, natural});
     EXPECT_EQ(beyond.verdict, Verdict::outsideEstimate);
-    EXPECT_EQ(describeSource(*beyond.band), "own estimate");
+    EXPECT_EQ(describeSource(*beyond.band).english(), "own estimate");
 }
 
 TEST(Bands, EveryBandHasASourceAndAnOrder) {

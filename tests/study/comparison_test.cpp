@@ -130,7 +130,7 @@ TEST(Comparison, EachBasisMakesEqualWhatItSays) {
         const double own = value(comparison, cam, name);
         for (const Compared engine : {ambient, fed}) {
             EXPECT_NEAR(value(comparison, engine, name), own, tolerance * own)
-                << label(basis) << " " << key(engine);
+                << label(basis).text << " " << key(engine);
         }
         return comparison;
     };

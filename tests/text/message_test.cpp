@@ -17,7 +17,8 @@ class Backwards : public MessageReader {
 
   protected:
     std::string text(TextId id) const override {
-        return id == LW_TEXT("%1 of %2") ? "%2 its %1" : "<" + std::string(id.text) + ">";
+        std::string words = id == LW_TEXT("%1 of %2") ? "%2 its %1" : id.text;
+        return id == LW_TEXT("%1 of %2") ? words : '<' + std::move(words) + '>';
     }
 };
 

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/core_text.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_pane.h"
@@ -106,7 +107,7 @@ TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
     EXPECT_TRUE(report().contains(QLatin1String("Not given, and what it would decide")));
     EXPECT_TRUE(pane().report().findings.empty());
     for (const study::MissingNumber& missing : pane().report().missing)
-        EXPECT_TRUE(report().contains(QString::fromStdString(missing.decides))) << missing.path;
+        EXPECT_TRUE(report().contains(coreText(missing.decides))) << missing.path;
 }
 
 TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {

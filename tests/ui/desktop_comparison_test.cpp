@@ -1,7 +1,7 @@
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/plots/comparison_pane.h"
@@ -86,7 +86,7 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
     ASSERT_EQ(table.rowCount(), static_cast<int>(expected.engines.front().figures.size()));
     for (int column = 0; column < 5; ++column) {
         const auto& engine = expected.engines[static_cast<std::size_t>(column)];
-        ASSERT_EQ(engine.problem, "");
+        ASSERT_TRUE(engine.problem.empty());
         for (int row = 0; row < table.rowCount(); ++row) {
             const auto& figure = engine.figures[static_cast<std::size_t>(row)];
             EXPECT_EQ(table.item(row, column)->text(),
@@ -94,7 +94,7 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
                       : !figure.value                                     ? QStringLiteral("–")
                       : figure.isYesNo                                    ? figureText(figure)
                                        : figureText(*figure.value))
-                << figure.name << " of " << study::label(engine.engine);
+                << figure.name << " of " << study::label(engine.engine).text;
         }
     }
 }

@@ -23,6 +23,7 @@ design::Design buoy() {
     auto loaded = design::loadDesign(test::sourceFolder() +
                                      "/samples/hydrogen-buoy-generator.lobewright.json");
     design::Design design = std::move(loaded).value();
+    design.knowledge.clear();
     design.knowledge["/gas/lambda"] = Known{.low = 2.2, .high = 3.2};
     design.knowledge["/gas/supply/pressure_bar"] = Known{.low = 1.02, .high = 1.2};
     design.knowledge["/gas/scavenging/model"] =

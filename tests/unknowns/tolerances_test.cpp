@@ -63,6 +63,7 @@ TEST(Tolerances, AWarmEngineScattersAroundItsWarmValues) {
 
 TEST(Tolerances, APurposeTakesTheRangesThatAreMeant) {
     design::Design design = buoy();
+    design.knowledge.clear();
     design.knowledge["/gas/lambda"] = {.origin = design::Origin::assumed, .low = 2.2, .high = 3.0};
     design.knowledge["/mechanism/exhaust_lead_deg"] = {
         .origin = design::Origin::chosen, .low = 1.0, .high = 5.0};

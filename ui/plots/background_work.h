@@ -23,7 +23,8 @@ class BackgroundWork {
 
     /// take: called on the thread of the window with every answer that was not stopped.
     explicit BackgroundWork(std::function<void(Result<Answer>)> take) : take_(std::move(take)) {
-        QObject::connect(&watcher_, &QFutureWatcherBase::finished, &watcher_, [this] { deliver(); });
+        QObject::connect(&watcher_, &QFutureWatcherBase::finished, &watcher_,
+                         [this] { deliver(); });
     }
     /// Stops and waits.
     ~BackgroundWork() {

@@ -3,8 +3,8 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int settlingTime = 400; // after the last edit [ms]
-constexpr int refreshTime = 300;  // between pictures while engines come [ms]
+constexpr int settlingTime = 400;  // after the last edit [ms]
+constexpr int refreshTime = 300;   // between pictures while engines come [ms]
 constexpr std::size_t fewest = 24; ///< engines before the first picture
 } // namespace
 
@@ -143,8 +143,8 @@ void BandsModel::takeEnsemble(Result<unknowns::Ensemble> answer) {
 void BandsModel::decide() {
     if (!isWhole_ || !ensemble_)
         return;
-    deciding_.start([ensemble = ensemble_, result = result_](Monitor& monitor)
-                        -> Result<std::optional<unknowns::DecidedResult>> {
+    deciding_.start([ensemble = ensemble_, result = result_](
+                        Monitor& monitor) -> Result<std::optional<unknowns::DecidedResult>> {
         const auto library = unknowns::statistics();
         if (!library)
             return library.problems();

@@ -18,8 +18,8 @@
 
 namespace lobewright::ui {
 
-/// The study over what is not known of the design, for all views that show it. Runs in the background
-/// while one of them can be seen; what has been computed so far is shown meanwhile.
+/// The study over what is not known of the design, for all views that show it. Runs in the
+/// background while one of them can be seen; what has been computed so far is shown meanwhile.
 class BandsModel : public QObject {
     Q_OBJECT
 

@@ -27,7 +27,8 @@ namespace {
 constexpr double outerShare = 0.14, innerShare = 0.32; // of ink over the paper
 
 QString metricUnitOf(unknowns::CurveQuantity quantity) {
-    return QString::fromStdString(unknowns::curveColumns()[static_cast<std::size_t>(quantity)].unit);
+    return QString::fromStdString(
+        unknowns::curveColumns()[static_cast<std::size_t>(quantity)].unit);
 }
 
 QString labelOf(unknowns::CurveQuantity quantity) {
@@ -52,8 +53,7 @@ void setGraph(QCPGraph& graph, const std::vector<CurvePoint>& points, const Unit
 
 BandsPlot::BandsPlot(BandsModel& model, QWidget* parent)
     : QWidget(parent), model_(model), state_(new QLabel(this)), readout_(new ReadoutStrip(this)),
-      plot_(new QCustomPlot(this)),
-      panels_{Panel{unknowns::torque}, Panel{unknowns::power}} {
+      plot_(new QCustomPlot(this)), panels_{Panel{unknowns::torque}, Panel{unknowns::power}} {
     const QString title = tr("Torque and power as bands");
     setAccessibleName(title);
     plot_->setAccessibleName(title);
@@ -163,9 +163,8 @@ void BandsPlot::fill(Panel& panel, const std::vector<CurvePoint>& points) {
     y->setLabel(axisText(labelOf(panel.quantity), metricUnitOf(panel.quantity)));
     double low = 0.0, high = 0.0;
     for (const CurvePoint& point : points) {
-        for (const auto& value :
-             {edge(&Quantiles::p05)(point), edge(&Quantiles::p95)(point),
-              point.nominal[panel.quantity]}) {
+        for (const auto& value : {edge(&Quantiles::p05)(point), edge(&Quantiles::p95)(point),
+                                  point.nominal[panel.quantity]}) {
             low = std::min(low, unit.shown(value.value_or(0.0)));
             high = std::max(high, unit.shown(value.value_or(0.0)));
         }
@@ -181,8 +180,8 @@ void BandsPlot::fillClaims(Panel& panel) {
     const Unit unit = unitFor(metricUnitOf(panel.quantity));
     QVector<double> speeds, values;
     for (const study::ClaimedPoint& point : model_.claimedPoints()) {
-        const double value = panel.quantity == unknowns::torque ? point.torque
-                                                                : point.torque * point.speed / 1e3;
+        const double value =
+            panel.quantity == unknowns::torque ? point.torque : point.torque * point.speed / 1e3;
         speeds << point.speed / units::revPerMinute;
         values << unit.shown(value);
     }
@@ -190,14 +189,13 @@ void BandsPlot::fillClaims(Panel& panel) {
 }
 
 void BandsPlot::refill() {
-    points_ = model_.ensemble() ? unknowns::curveBands(*model_.ensemble())
-                                : std::vector<CurvePoint>();
+    points_ =
+        model_.ensemble() ? unknowns::curveBands(*model_.ensemble()) : std::vector<CurvePoint>();
     for (Panel& panel : panels_) {
         fill(panel, points_);
         fillClaims(panel);
     }
-    if (!points_.empty() &&
-        !(readAt_ >= points_.front().speed && readAt_ <= points_.back().speed))
+    if (!points_.empty() && !(readAt_ >= points_.front().speed && readAt_ <= points_.back().speed))
         readAt_ = model_.solution()->design.running.speed / units::revPerMinute;
     readOut(readAt_);
     sayState();
@@ -220,22 +218,32 @@ void BandsPlot::readOut(double speed) {
         const auto& band = point.band[panel.quantity];
         const auto& nominal = point.nominal[panel.quantity];
         const QString name = labelOf(panel.quantity);
-        shown_.push_back({QPen(tones.ink, 2.0), tr("%1 as designed").arg(name),
-                          nominal ? shortText(unit.shown(*nominal)) : QString(), unit.text, {}});
+        shown_.push_back({QPen(tones.ink, 2.0),
+                          tr("%1 as designed").arg(name),
+                          nominal ? shortText(unit.shown(*nominal)) : QString(),
+                          unit.text,
+                          {}});
         if (band) {
-            shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0), tr("90 % of the engines"),
+            shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0),
+                              tr("90 % of the engines"),
                               QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p05)),
                                                             shortText(unit.shown(band->p95))),
-                              unit.text, {}});
-            shown_.push_back({QPen(tones.tint(tones.ink, innerShare), 8.0), tr("half of them"),
+                              unit.text,
+                              {}});
+            shown_.push_back({QPen(tones.tint(tones.ink, innerShare), 8.0),
+                              tr("half of them"),
                               QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p25)),
                                                             shortText(unit.shown(band->p75))),
-                              unit.text, {}});
+                              unit.text,
+                              {}});
         }
     }
     if (point.liftOffShare)
-        shown_.push_back({QPen(Qt::NoPen), tr("rollers lift off in"),
-                          shortText(100.0 * *point.liftOffShare), QStringLiteral("%"), {}});
+        shown_.push_back({QPen(Qt::NoPen),
+                          tr("rollers lift off in"),
+                          shortText(100.0 * *point.liftOffShare),
+                          QStringLiteral("%"),
+                          {}});
     readout_->setItems(shown_);
 }
 
@@ -248,11 +256,11 @@ QString BandsPlot::readoutText() const {
 
 void BandsPlot::sayState() {
     if (!model_.problems().empty()) {
-        state_->setText(model_.problems().front().path == "/knowledge"
-                            ? tr("Nothing in this design has a range, so everything counts as known. "
-                                 "Give inputs that are not certain a range (letter beside the input), "
-                                 "or look at the scatter of manufacture.")
-                            : coreText(model_.problems().front().message));
+        state_->setText(
+            model_.problems().front().path == "/knowledge"
+                ? tr("Nothing in this design has a range, so everything counts as known. Give the "
+                     "inputs that are not certain a range, or look at the scatter of manufacture.")
+                : coreText(model_.problems().front().message));
         return;
     }
     if (!model_.ensemble()) {
@@ -267,7 +275,8 @@ void BandsPlot::sayState() {
                        .arg(QLocale().toString(static_cast<qlonglong>(found.engines)),
                             percent(found.runs), percent(found.notBuilt), percent(found.notRun));
     if (!found.reasons.empty())
-        text += QStringLiteral("; ") + tr("most often: %1").arg(coreText(found.reasons.front().example));
+        text += QStringLiteral("; ") +
+                tr("most often: %1").arg(coreText(found.reasons.front().example));
     state_->setText(text);
 }
 

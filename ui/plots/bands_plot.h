@@ -16,8 +16,8 @@ class QMenu;
 
 namespace lobewright::ui {
 
-/// Torque and power of all engines that the design may be, against speed: where 90 % and half of them
-/// lie, the design as it is, and published points.
+/// Torque and power of all engines that the design may be, against speed: where 90 % and half of
+/// them lie, the design as it is, and published points.
 class BandsPlot : public QWidget {
     Q_OBJECT
 

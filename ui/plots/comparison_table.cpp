@@ -65,9 +65,8 @@ void ComparisonTable::show(study::Comparison comparison) {
             auto* item = new QTableWidgetItem(
                 !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
                 : !figure.value                                     ? QStringLiteral("–")
-                : figure.isYesNo
-                    ? figureText(figure)
-                    : figureText(unitFor(figure.unit).shown(*figure.value)));
+                : figure.isYesNo                                    ? figureText(figure)
+                                 : figureText(unitFor(figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);

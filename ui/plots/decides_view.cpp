@@ -159,10 +159,10 @@ void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
     const auto& decided = model_.decided();
     advice_->setVisible(decided.has_value());
     if (!decided) {
-        bars_->setSections({{tr("What decides this"),
-                             model_.isBusy() ? tr("is known when all engines have been computed")
-                                             : QString(),
-                             {}}});
+        bars_->setSections(
+            {{tr("What decides this"),
+              model_.isBusy() ? tr("is known when all engines have been computed") : QString(),
+              {}}});
         return;
     }
     advice_->setText(coreText(unknowns::sentence(decided->advice, ensemble.unknowns)));
@@ -171,7 +171,8 @@ void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
     section.remark =
         decided->decision.isOfSurrogate
             ? tr("Share of the variance, alone and together with others (Sobol' total index)")
-            : tr("Share of the variance, alone, from the engines themselves: no polynomial fits well "
+            : tr("Share of the variance, alone, from the engines themselves: no polynomial fits "
+                 "well "
                  "enough");
     section.scale = 100.0;
     for (const auto& influence : decided->decision.influences) {
@@ -179,8 +180,8 @@ void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
         if (share < negligible || section.rows.size() == mostBars)
             break;
         BarTable::Row row;
-        row.label = arrow(influence.direction) +
-                    coreText(ensemble.unknowns[influence.unknown].label);
+        row.label =
+            arrow(influence.direction) + coreText(ensemble.unknowns[influence.unknown].label);
         row.unit = QStringLiteral("%");
         row.value = 100.0 * share;
         row.help = tr("Alone %1 %").arg(shortText(100.0 * influence.first));

@@ -16,8 +16,8 @@ namespace lobewright::ui {
 
 class BarTable;
 
-/// One result of all engines that the design may be: how its values are spread, which unknowns decide
-/// it, and what to measure.
+/// One result of all engines that the design may be: how its values are spread, which unknowns
+/// decide it, and what to measure.
 class DecidesView : public QWidget {
     Q_OBJECT
 

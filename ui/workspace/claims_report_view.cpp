@@ -87,8 +87,7 @@ void ClaimsReportView::addFindings() {
         };
         addRow(coreText(finding.quantity),
                finding.readings.empty() ? valued(finding.value) : QString(),
-               isPlain || !finding.readings.empty() ? TextId{}
-                                                    : study::name(finding.verdict),
+               isPlain || !finding.readings.empty() ? TextId{} : study::name(finding.verdict),
                isBad(finding.verdict));
         for (const study::Reading& reading : finding.readings)
             addDetail(coreText(reading.what),
