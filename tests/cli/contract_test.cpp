@@ -102,13 +102,12 @@ class Contract : public CliTest {
         }
     }
     void addBands(const std::string& design) {
-        ASSERT_EQ(run("bands " + design + " --samples 16 --points 3 --from 400 --to 600 --claims '" +
-                      test::sourceFolder() +
-                      "/samples/claims/irrigation-set.claims.json' --out bands")
-                      .status,
-                  0);
-        for (const std::string file :
-             {"results.csv", "curve.csv", "decides.csv", "samples.csv"}) {
+        ASSERT_EQ(
+            run("bands " + design + " --samples 16 --points 3 --from 400 --to 600 --claims '" +
+                test::sourceFolder() + "/samples/claims/irrigation-set.claims.json' --out bands")
+                .status,
+            0);
+        for (const std::string file : {"results.csv", "curve.csv", "decides.csv", "samples.csv"}) {
             addColumns("bands " + file, "bands/" + file);
         }
         std::ifstream results(folder_ / "bands" / "results.csv");
