@@ -118,20 +118,7 @@ void BandsPlot::addPanel(Panel& panel) {
 void BandsPlot::applyTones() {
     const Palette& tones = Palette::of(*this);
     applyPlotTones(*plot_, tones);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
     for (Panel& panel : panels_) {
-        for (QCPAxis* axis : panel.rect->axes()) {
-            axis->setBasePen(QPen(tones.quiet, 1));
-            axis->setTickPen(QPen(tones.quiet, 1));
-            axis->setSubTickPen(QPen(tones.quiet, 1));
-            axis->setTickLabelColor(tones.ink);
-            axis->setLabelColor(tones.ink);
-            axis->setTickLabelFont(small);
-            axis->setLabelFont(small);
-            axis->grid()->setPen(QPen(tones.grid, 1));
-            axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
-        }
         for (QCPGraph* edge : {panel.outerLow, panel.outerHigh, panel.innerLow, panel.innerHigh})
             edge->setPen(Qt::NoPen);
         panel.outerHigh->setBrush(tones.tint(tones.ink, outerShare));
