@@ -21,8 +21,9 @@ const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {
-    "units",   "text",    "files",  "motion",   "track", "mechanism", "ports",    "gas",    "loads",
-    "contact", "balance", "design", "solution", "study", "draft",     "exchange", "picture"};
+    "units",    "text",  "files", "motion",   "track",    "mechanism",
+    "ports",    "gas",   "loads", "contact",  "balance",  "design",
+    "solution", "study", "draft", "unknowns", "exchange", "picture"};
 
 struct Include {
     fs::path file; ///< relative to the project
@@ -154,8 +155,19 @@ TEST(Layout, DesktopFoldersIncludeOnlyFoldersAboveThem) {
 TEST(Layout, OnlyTheStepFilesReadOpenCascade) {
     for (const auto& include : includesBelow("core")) {
         // The number of its version is a header of one page.
-        if (include.target.ends_with(".hxx") && include.target != "Standard_Version.hxx") {
+        const bool isOther =
+            include.target == "Standard_Version.hxx" || include.target.starts_with("openturns/");
+        if (include.target.ends_with(".hxx") && !isOther) {
             EXPECT_EQ(include.file.filename().string().rfind("step_", 0), 0u) << where(include);
+        }
+    }
+}
+
+/// Its headers take four seconds to read and its libraries load as long as the rest of the program.
+TEST(Layout, OnlyTheLoadedLibraryReadsOpenTurns) {
+    for (const auto& include : includesBelow("core")) {
+        if (include.target.starts_with("openturns/")) {
+            EXPECT_EQ(include.file.parent_path(), "core/unknowns/module") << where(include);
         }
     }
 }

@@ -38,6 +38,7 @@ void addSweep(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
 void addSolveFor(CLI::App& program, Action& action);
 void addDraft(CLI::App& program, Action& action);
+void addBands(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);

@@ -18,9 +18,6 @@
 
 namespace lobewright::cli {
 
-namespace {
-
-/// "I/N" with 1 ≤ I ≤ N ≤ 10000; absent when it is not that.
 std::optional<study::Shard> readShard(const std::string& text) {
     if (text.empty()) {
         return study::Shard{};
@@ -38,8 +35,6 @@ std::optional<study::Shard> readShard(const std::string& text) {
     }
     return study::Shard{part - 1, of};
 }
-
-} // namespace
 
 void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit) {
     addNumber(command, "--from", arguments.from, "First value [" + unit + "]")->required();

@@ -14,6 +14,9 @@ class App;
 
 namespace lobewright::cli {
 
+/// "I/N" with 1 ≤ I ≤ N ≤ 10000, everything where it is empty; absent when it is not that.
+std::optional<study::Shard> readShard(const std::string& text);
+
 /// Arguments that all studies over a range share.
 struct RangeArguments {
     double from = 0.0, to = 0.0;

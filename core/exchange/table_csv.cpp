@@ -6,10 +6,7 @@
 
 namespace lobewright::exchange {
 
-namespace {
-
-/// A text field, quoted where RFC 4180 asks for it.
-std::string quoted(const std::string& text) {
+std::string csvField(const std::string& text) {
     if (text.find_first_of(",\"\r\n") == std::string::npos) {
         return text;
     }
@@ -22,8 +19,6 @@ std::string quoted(const std::string& text) {
     }
     return result + "\"";
 }
-
-} // namespace
 
 std::string tableCsv(const study::Table& table, bool withNames) {
     std::string text;
@@ -43,7 +38,7 @@ std::string tableCsv(const study::Table& table, bool withNames) {
                 fmt::format_to(out, "{:.{}g}", *value, tableDigits);
             }
         }
-        fmt::format_to(out, ",{}\r\n", quoted(point.failure.english()));
+        fmt::format_to(out, ",{}\r\n", csvField(point.failure.english()));
     }
     return text;
 }

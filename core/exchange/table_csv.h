@@ -11,6 +11,9 @@ namespace lobewright::exchange {
 /// neighbours it had: those of a part of a sweep would differ from those of the whole.
 inline constexpr int tableDigits = 5;
 
+/// A text as a field of RFC 4180 text: in quotes where it needs them.
+std::string csvField(const std::string& text);
+
 /// A study's table as RFC 4180 text: parameter, figures, then `failure` with the reason in words
 /// where a point could not be solved. Lines end in CR LF, the parameter has nine significant
 /// digits, figures have `tableDigits`, gaps are empty fields.

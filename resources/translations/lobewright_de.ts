@@ -59,6 +59,14 @@
         <source>Contact stress, lever arms, forces, bearings, shaking force</source>
         <translation>Kontaktpressung, Hebelarme, Kräfte, Lager, freie Massenkraft</translation>
     </message>
+    <message>
+        <source>Unknowns</source>
+        <translation>Unbekannte</translation>
+    </message>
+    <message>
+        <source>What is not known, how far results may be off, and what decides them</source>
+        <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>
@@ -7821,6 +7829,130 @@
         <source>Compression ratio of the pump chamber</source>
         <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
     </message>
+    <message>
+        <source>This is no summary of a part of a study over unknowns.</source>
+        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+    </message>
+    <message>
+        <source>A table of samples has other columns than this design and these speeds give.</source>
+        <translation>Eine Stichprobentabelle hat andere Spalten, als sich aus diesem Entwurf und diesen Drehzahlen ergeben.</translation>
+    </message>
+    <message>
+        <source>A table of samples is none of this design and seed.</source>
+        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
+    </message>
+    <message>
+        <source>Engine %1 of %2 is in none of the parts.</source>
+        <translation>Motor %1 von %2 ist in keinem der Teile enthalten.</translation>
+    </message>
+    <message>
+        <source>Engine %1 is in two of the parts.</source>
+        <translation>Motor %1 ist in zwei Teilen enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 engines</source>
+        <translation>%1 Motoren</translation>
+    </message>
+    <message>
+        <source>Nothing published can be held against the results of the engines.</source>
+        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1: all of them have %2.</source>
+        <translation>%1: bei allen %2.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie between %2 and %3.</source>
+        <translation>%1: bei allen zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie above %2.</source>
+        <translation>%1: bei allen über %2.</translation>
+    </message>
+    <message>
+        <source>%1: all of them lie below %2.</source>
+        <translation>%1: bei allen unter %2.</translation>
+    </message>
+    <message>
+        <source>%1 for certain</source>
+        <translation>%1 mit Sicherheit</translation>
+    </message>
+    <message>
+        <source>%1 to ±%2</source>
+        <translation>%1 auf ±%2</translation>
+    </message>
+    <message>
+        <source>what decides the results</source>
+        <translation>was die Ergebnisse bestimmt</translation>
+    </message>
+    <message>
+        <source>Knowing one thing would halve this band: %1.</source>
+        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+    </message>
+    <message>
+        <source>Knowing two things would halve this band: %1; %2.</source>
+        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+    </message>
+    <message>
+        <source>Knowing three things would halve this band: %1; %2; %3.</source>
+        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+    </message>
+    <message>
+        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
+        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress, larger side</source>
+        <translation>Nominelle Kontaktspannung, höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>Share of engines whose rollers lift off</source>
+        <translation>Anteil der Motoren, deren Rollen abheben</translation>
+    </message>
+    <message>
+        <source>Peak torque</source>
+        <translation>Höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Speed of peak torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>Peak power</source>
+        <translation>Höchstleistung</translation>
+    </message>
+    <message>
+        <source>Speed of peak power</source>
+        <translation>Drehzahl der Höchstleistung</translation>
+    </message>
+    <message>
+        <source>A curve needs at least three speeds.</source>
+        <translation>Eine Kurve braucht mindestens drei Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The speeds of the curve must be positive and ascend.</source>
+        <translation>Die Drehzahlen der Kurve müssen positiv sein und ansteigen.</translation>
+    </message>
+    <message>
+        <source>No input has a range or options: everything counts as known.</source>
+        <translation>Keine Eingabe hat einen Bereich oder Alternativen: alles gilt als bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 engines</source>
+        <translation>%1 von %2 Motoren</translation>
+    </message>
+    <message>
+        <source>%1 (group %2)</source>
+        <translation>%1 (Gruppe %2)</translation>
+    </message>
+    <message>
+        <source>The library of statistics cannot be loaded: %1.</source>
+        <translation>Die Statistikbibliothek kann nicht geladen werden: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is of another version of the program.</source>
+        <translation>%1 gehört zu einer anderen Programmversion.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -13565,6 +13697,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Cam and crank synchronised</source>
         <translation>Kurvenbahn und Kurbel im Gleichlauf</translation>
     </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>Torque and power as bands</source>
+        <translation>Drehmoment und Leistung als Bänder</translation>
+    </message>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::WidthPlot</name>
@@ -14509,6 +14653,187 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Measure a picture</source>
         <translation>Ein Bild ausmessen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsPlot</name>
+    <message>
+        <source>Torque and power as bands</source>
+        <translation>Drehmoment und Leistung als Bänder</translation>
+    </message>
+    <message>
+        <source>shaft speed, 1/min</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>%1 as designed</source>
+        <translation>%1 wie entworfen</translation>
+    </message>
+    <message>
+        <source>90 % of the engines</source>
+        <translation>90 % der Motoren</translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation>die Hälfte</translation>
+    </message>
+    <message>
+        <source>rollers lift off in</source>
+        <translation>Rollen heben ab bei</translation>
+    </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden berechnet …</translation>
+    </message>
+    <message>
+        <source>%1 engines: %2 % run, %3 % cannot be built, %4 % cannot run</source>
+        <translation>%1 Motoren: %2 % laufen, %3 % sind nicht baubar, %4 % laufen nicht</translation>
+    </message>
+    <message>
+        <source>most often: %1</source>
+        <translation>am häufigsten: %1</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DecidesView</name>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>The result whose values are shown below</source>
+        <translation>Das Ergebnis, dessen Werte unten gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Spread of the result</source>
+        <translation>Streuung des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>90 % of the engines: %1 … %2 %3</source>
+        <translation>90 % der Motoren: %1 … %2 %3</translation>
+    </message>
+    <message>
+        <source>No engine has this result.</source>
+        <translation>Kein Motor hat dieses Ergebnis.</translation>
+    </message>
+    <message>
+        <source>; as designed (line): %1 %2</source>
+        <translation>; wie entworfen (Linie): %1 %2</translation>
+    </message>
+    <message>
+        <source>is known when all engines have been computed</source>
+        <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
+        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
+        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
+    </message>
+    <message>
+        <source>Alone %1 %</source>
+        <translation>Allein %1 %</translation>
+    </message>
+    <message>
+        <source> (± %1 %)</source>
+        <translation> (± %1 %)</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::RangesView</name>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>What would have to be true?</source>
+        <translation>Was müsste gelten?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Scatter of manufacture</source>
+        <translation>Fertigungsstreuung</translation>
+    </message>
+    <message>
+        <source>Free to choose</source>
+        <translation>Frei wählbar</translation>
+    </message>
+    <message>
+        <source>Ranges</source>
+        <translation>Bereiche</translation>
+    </message>
+    <message>
+        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Hub (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+    </message>
+    <message>
+        <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
+        <translation>Sucht unter den möglichen Motoren diejenigen, die die in der Prüfung der Angaben eingetragenen Werte einhalten</translation>
+    </message>
+    <message>
+        <source>Stop computing; what is shown stays</source>
+        <translation>Berechnung anhalten; das Gezeigte bleibt</translation>
+    </message>
+    <message>
+        <source>%1 unknowns; the line is the design as it is. Click a row to see its input.</source>
+        <translation>%1 Unbekannte; die Linie ist der Entwurf, wie er ist. Ein Klick auf eine Zeile zeigt ihre Eingabe.</translation>
+    </message>
+    <message>
+        <source>Published figures entered in the claims check can be searched for here.</source>
+        <translation>Veröffentlichte Werte, die in der Prüfung der Angaben eingetragen sind, können hier gesucht werden.</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>The nearest misses by %1 %.</source>
+        <translation>Der nächste verfehlt sie um %1 %.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
     </message>
 </context>
 </TS>

@@ -101,6 +101,25 @@ class Contract : public CliTest {
             }
         }
     }
+    void addBands(const std::string& design) {
+        ASSERT_EQ(
+            run("bands " + design + " --samples 16 --points 3 --from 400 --to 600 --claims '" +
+                test::sourceFolder() + "/samples/claims/irrigation-set.claims.json' --out bands")
+                .status,
+            0);
+        for (const std::string file : {"results.csv", "curve.csv", "decides.csv", "samples.csv"}) {
+            addColumns("bands " + file, "bands/" + file);
+        }
+        std::ifstream results(folder_ / "bands" / "results.csv");
+        std::string line;
+        for (std::getline(results, line); std::getline(results, line);) {
+            names_["bands results"].insert(line.substr(0, line.find(',')));
+        }
+        const json summary = json::parse(contents(folder_ / "bands" / "summary.json"));
+        for (const auto& [key, value] : summary.items()) {
+            names_["bands summary.json"].insert(key);
+        }
+    }
     /// Of the sample with some figures in units of the trade, which add the findings of conversion.
     void addClaims() {
         std::ifstream sample(test::sourceFolder() + "/samples/claims/irrigation-set.claims.json");
@@ -141,6 +160,7 @@ TEST_F(Contract, NoNameInAnyFileIsRenamedOrMissing) {
     for (const std::string kind : {"csv", "cutter-path", "inspection"}) {
         addTable("export " + kind, "export " + design + " --track inlet --kind " + kind);
     }
+    addBands(sample("hydrogen-buoy-generator"));
     addKeys(json::parse(run("schema").out), "", names_["design file"]);
     addClaims();
 

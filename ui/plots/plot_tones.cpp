@@ -9,16 +9,18 @@ void applyPlotTones(QCustomPlot& plot, const Palette& tones) {
     plot.setBackground(tones.paper);
     QFont small = plot.font();
     small.setPointSizeF(small.pointSizeF() * 0.88);
-    for (QCPAxis* axis : {plot.xAxis, plot.yAxis, plot.xAxis2, plot.yAxis2}) {
-        axis->setBasePen(QPen(tones.quiet, 1));
-        axis->setTickPen(QPen(tones.quiet, 1));
-        axis->setSubTickPen(QPen(tones.quiet, 1));
-        axis->setTickLabelColor(tones.ink);
-        axis->setLabelColor(tones.ink);
-        axis->setTickLabelFont(small);
-        axis->setLabelFont(small);
-        axis->grid()->setPen(QPen(tones.grid, 1));
-        axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
+    for (QCPAxisRect* rect : plot.axisRects()) {
+        for (QCPAxis* axis : rect->axes()) {
+            axis->setBasePen(QPen(tones.quiet, 1));
+            axis->setTickPen(QPen(tones.quiet, 1));
+            axis->setSubTickPen(QPen(tones.quiet, 1));
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->setTickLabelFont(small);
+            axis->setLabelFont(small);
+            axis->grid()->setPen(QPen(tones.grid, 1));
+            axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
+        }
     }
 }
 

@@ -297,9 +297,9 @@ WalkStep Teller::outerDeadCentre() const {
     WalkStep step{theta, Words::tr("Outer dead centre"), {}};
     step.text =
         (isOneSided()
-             ? Words::tr("The piston is farthest from the head and the chamber volume is largest, %1.")
-             : Words::tr("The pistons stand outermost and the chamber is at its largest, "
-                         "%1."))
+             ? Words::tr(
+                   "The piston is farthest from the head and the chamber volume is largest, %1.")
+             : Words::tr("The pistons are farthest apart and the chamber volume is largest, %1."))
             .arg(volume(theta));
     step.text += QLatin1Char(' ');
     const auto gas = engine_.gasAt(theta);

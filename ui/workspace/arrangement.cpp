@@ -54,6 +54,13 @@ std::vector<Arrangement> listed() {
          Arrangement::Side::none,
          {{48, {{key("tracks"), 40}, {key("position"), 30}, {key("width-angle"), 30}}},
           {52, {{key("laws"), 48}, {key("width-radius"), 27}, {key("factors"), 25}}}}},
+        {key("unknowns"),
+         Words::tr("Unknowns"),
+         Words::tr("What is not known, how far results may be off, and what decides them"),
+         Arrangement::Side::none,
+         {{30, {{key("ranges"), 100}}},
+          {38, {{key("bands"), 100}}},
+          {32, {{key("decides"), 100}}}}},
     };
 }
 

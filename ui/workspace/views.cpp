@@ -2,9 +2,11 @@
 
 #include "ui/editing/figures_view.h"
 #include "ui/editing/limits_list.h"
+#include "ui/plots/bands_plot.h"
 #include "ui/plots/channel_plot.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/plots/contact_map_plot.h"
+#include "ui/plots/decides_view.h"
 #include "ui/plots/figure_bars.h"
 #include "ui/plots/free_body.h"
 #include "ui/plots/law_pane.h"
@@ -15,6 +17,7 @@
 #include "ui/plots/port_plot.h"
 #include "ui/plots/position_plot.h"
 #include "ui/plots/pressure_volume_plot.h"
+#include "ui/plots/ranges_view.h"
 #include "ui/plots/stress_plot.h"
 #include "ui/plots/supply_strip.h"
 #include "ui/plots/timing_circle.h"
@@ -44,6 +47,7 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addLoads(cursor, owner);
     addLobes(cursor, owner);
     addLists(cursor, owner);
+    addUnknowns(owner);
     addReviews(owner);
 }
 
@@ -183,6 +187,14 @@ void Views::addReviews(QWidget* owner) {
     connect(claims, &ClaimsPane::claimsChanged, comparison, [comparison](const study::Claims& all) {
         comparison->showClaims(study::claimedPoints(all));
     });
+    connect(claims, &ClaimsPane::claimsChanged, bands_, &BandsModel::showClaims);
+}
+
+void Views::addUnknowns(QWidget* owner) {
+    bands_ = new BandsModel(owner);
+    add("ranges", tr("What is not known"), new RangesView(*bands_, owner));
+    add("bands", tr("Torque and power as bands"), new BandsPlot(*bands_, owner));
+    addPlot("decides", tr("What decides this"), new DecidesView(*bands_, owner));
 }
 
 const Views::View* Views::find(const QString& key) const {

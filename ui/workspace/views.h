@@ -15,6 +15,7 @@ class QMenu;
 
 namespace lobewright::ui {
 
+class BandsModel;
 class PositionPlot;
 class StudentWalk;
 
@@ -76,12 +77,14 @@ class Views : public QObject {
     void addLobes(TurnCursor& cursor, QWidget* owner);
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
+    void addUnknowns(QWidget* owner);
 
     struct Stale {
         bool solution = false, baseline = false, geometry = false;
     };
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
+    BandsModel* bands_ = nullptr;
     PositionPlot* position_ = nullptr;
     StudentWalk* walk_ = nullptr;
     QWidget* editedLast_ = nullptr;

@@ -1,0 +1,310 @@
+#include "core/unknowns/engine_run.h"
+
+#include "core/design/file.h"
+#include "core/solution/solution.h"
+#include "core/study/line.h"
+#include "core/units.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <set>
+#include <utility>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::unknowns {
+
+namespace {
+
+constexpr double missing = std::numeric_limits<double>::quiet_NaN();
+
+double valueOf(const solution::Solution& solved, std::string_view name) {
+    const auto* figure = solved.figure(name);
+    return figure && figure->value ? *figure->value : missing;
+}
+
+/// The largest of both sides, as far as they are available.
+double largerSide(const solution::Solution& solved, const std::string& before,
+                  const std::string& after) {
+    return std::fmax(valueOf(solved, before + "inlet" + after),
+                     valueOf(solved, before + "exhaust" + after));
+}
+
+void fillCurve(const solution::Solution& solved, double* values) {
+    values[torque] = valueOf(solved, "brake_torque_Nm");
+    values[power] = valueOf(solved, "brake_power_kW");
+    values[peakPressure] = valueOf(solved, "peak_pressure_bar");
+    values[contactStress] = largerSide(solved, "peak_contact_pressure_", "_MPa");
+    values[keepsContact] = valueOf(solved, "keeps_contact");
+}
+
+/// The first error check, when the gas has no solution.
+Failure failureOf(const solution::Solution& solved) {
+    const auto check = std::ranges::find_if(
+        solved.checks, [](const auto& entry) { return entry.id == "not-converged"; });
+    if (check == solved.checks.end()) {
+        return {};
+    }
+    return {Failure::Kind::notRun, check->message.text.text, check->message};
+}
+
+Failure failureOf(const Problems& problems) {
+    const Problem& first = problems.front();
+    return {Failure::Kind::notBuilt, first.message.text.text,
+            first.path.empty() ? first.message
+                               : Message(LW_TEXT("%1: %2"), first.path, first.message)};
+}
+
+const std::vector<std::string>& groupsOfCurve() {
+    static const std::vector<std::string> groups = {"performance", "loads", "contact"};
+    return groups;
+}
+
+/// One engine at its own speed and at those of the curve. Each search for a gas cycle begins
+/// between those of the speeds beside it, so that one engine does not depend on another.
+class SpeedLine {
+  public:
+    SpeedLine(const design::Design& design, const std::vector<double>& speeds, Monitor& monitor)
+        : design_(design), monitor_(monitor) {
+        own_ = design.running.speed / units::revPerMinute;
+        speeds_ = speeds;
+        const auto place = std::ranges::lower_bound(speeds_, own_);
+        ownPlace_ = static_cast<std::size_t>(place - speeds_.begin());
+        isOwnExtra_ = place == speeds_.end() || *place != own_;
+        if (isOwnExtra_) {
+            speeds_.insert(place, own_);
+        }
+    }
+
+    /// False: stopped.
+    bool solve(Run& run) {
+        run.curve.assign((speeds_.size() - (isOwnExtra_ ? 1 : 0)) * curveQuantities, missing);
+        std::vector<std::size_t> known;
+        std::vector<std::shared_ptr<const gas::CycleStart>> starts(speeds_.size());
+        for (const auto& round : study::bisectingRounds(speeds_.size())) {
+            for (const std::size_t i : round) {
+                const auto near = study::beside(i, known, speeds_);
+                std::vector<std::shared_ptr<const gas::CycleStart>> chosen;
+                for (const std::size_t k : near.points) {
+                    chosen.push_back(starts[k]);
+                }
+                starts[i] = gas::startBetween(chosen, near.weights);
+            }
+            for (const std::size_t i : round) {
+                if (!solveAt(i, starts[i], run)) {
+                    return false;
+                }
+            }
+            known.insert(known.end(), round.begin(), round.end());
+            std::ranges::sort(known);
+        }
+        return true;
+    }
+
+  private:
+    bool solveAt(std::size_t place, std::shared_ptr<const gas::CycleStart>& start, Run& run) {
+        const bool isOwn = place == ownPlace_;
+        solution::Request request(solution::Detail::figures);
+        request.groups = isOwn ? std::vector<std::string>() : groupsOfCurve();
+        request.valid = true;
+        request.near = std::exchange(start, nullptr);
+        design::Design design = design_;
+        design.running.speed = isOwn ? design_.running.speed : speeds_[place] * units::revPerMinute;
+        auto solved = solution::solve(design, monitor_, before_ ? &*before_ : nullptr, request);
+        if (!solved) {
+            return false; // the rules are kept: only stopping is left
+        }
+        before_ = std::move(solved).value();
+        start = before_->gas ? before_->gas->start : nullptr;
+        if (isOwn) {
+            run.failure = failureOf(*before_);
+            for (const std::string& name : resultsOfPoint()) {
+                run.results.push_back(valueOf(*before_, name));
+            }
+        }
+        if (!(isOwn && isOwnExtra_)) {
+            const std::size_t row = place - (isOwnExtra_ && place > ownPlace_ ? 1 : 0);
+            fillCurve(*before_, run.curve.data() + row * curveQuantities);
+        }
+        return true;
+    }
+
+    const design::Design& design_;
+    Monitor& monitor_;
+    std::vector<double> speeds_;
+    double own_ = 0.0;
+    std::size_t ownPlace_ = 0;
+    bool isOwnExtra_ = false;
+    std::optional<solution::Solution> before_; ///< lends its stages
+};
+
+void addPeaks(const std::vector<double>& speeds, Run& run) {
+    for (const CurveQuantity quantity : {torque, power}) {
+        std::vector<double> values;
+        for (std::size_t i = 0; i < speeds.size(); ++i) {
+            values.push_back(run.curveAt(i, quantity));
+        }
+        const auto peak = peakOf(speeds, values);
+        run.results.push_back(peak ? peak->value : missing);
+        run.results.push_back(peak ? peak->place : missing);
+    }
+}
+
+/// Label and unit of each result.
+std::vector<study::Column> columnsOf(const design::Design& design) {
+    SilentMonitor monitor;
+    const auto solved = solution::solve(design, monitor, nullptr, solution::Detail::figures);
+    std::vector<study::Column> columns;
+    for (const std::string& name : resultsOfPoint()) {
+        const auto* figure = solved ? solved->figure(name) : nullptr;
+        columns.push_back(figure ? study::Column{name, figure->label, figure->unit}
+                                 : study::Column{name, Message(name), ""});
+    }
+    for (const auto& column : resultsOfCurve()) {
+        columns.push_back(column);
+    }
+    return columns;
+}
+
+} // namespace
+
+std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<double>& values) {
+    std::optional<std::size_t> best;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        if (std::isfinite(values[i]) && (!best || values[i] > values[*best])) {
+            best = i;
+        }
+    }
+    if (!best) {
+        return std::nullopt;
+    }
+    const std::size_t i = *best;
+    if (i == 0 || i + 1 == values.size()) {
+        return Peak{places[i], values[i]};
+    }
+    const double before = values[i - 1] - values[i];
+    const double after = values[i + 1] - values[i];
+    const double left = places[i - 1] - places[i];
+    const double right = places[i + 1] - places[i];
+    // v = a·x² + b·x from the highest point.
+    const double a = (after / right - before / left) / (right - left);
+    const double b = before / left - a * left;
+    if (!std::isfinite(a) || !(a < 0.0)) {
+        return std::isfinite(a) ? std::optional(Peak{places[i], values[i]}) : std::nullopt;
+    }
+    const double x = -0.5 * b / a;
+    return Peak{places[i] + x, values[i] + 0.5 * b * x};
+}
+
+std::vector<study::Column> curveColumns() {
+    return {{"brake_torque_Nm", LW_TEXT("Brake torque"), "N·m"},
+            {"brake_power_kW", LW_TEXT("Brake power"), "kW"},
+            {"peak_pressure_bar", LW_TEXT("Peak pressure"), "bar"},
+            {"peak_contact_pressure_MPa", LW_TEXT("Nominal contact stress, larger side"), "MPa"},
+            {"lift_off_share", LW_TEXT("Share of engines whose rollers lift off"), ""}};
+}
+
+const std::vector<std::string>& resultsOfPoint() {
+    static const std::vector<std::string> names = {"brake_torque_Nm",
+                                                   "brake_power_kW",
+                                                   "bmep_bar",
+                                                   "imep_bar",
+                                                   "fmep_bar",
+                                                   "brake_efficiency",
+                                                   "indicated_efficiency",
+                                                   "brake_specific_fuel_g_per_kWh",
+                                                   "delivery_ratio",
+                                                   "trapping_efficiency",
+                                                   "scavenging_efficiency",
+                                                   "charging_efficiency",
+                                                   "peak_pressure_bar",
+                                                   "peak_temperature_K",
+                                                   "knock_integral",
+                                                   "supply_power_kW",
+                                                   "displacement_cm3",
+                                                   "compression_ratio",
+                                                   "trapped_compression_ratio",
+                                                   "blowdown_cycle_deg",
+                                                   "overlap_cycle_deg",
+                                                   "after_charge_cycle_deg",
+                                                   "torque_ripple",
+                                                   "peak_pressure_angle_inlet_deg",
+                                                   "peak_pressure_angle_exhaust_deg",
+                                                   "peak_contact_pressure_inlet_MPa",
+                                                   "peak_contact_pressure_exhaust_MPa",
+                                                   "lowest_contact_force_inlet_N",
+                                                   "lowest_contact_force_exhaust_N",
+                                                   "lift_off_speed_fired_rpm",
+                                                   "lowest_film_ratio_inlet",
+                                                   "lowest_film_ratio_exhaust",
+                                                   "roller_life_inlet_h",
+                                                   "roller_life_exhaust_h",
+                                                   "shaking_force_peak_N"};
+    return names;
+}
+
+std::vector<study::Column> resultsOfCurve() {
+    return {{"peak_torque_Nm", LW_TEXT("Peak torque"), "N·m"},
+            {"peak_torque_speed_rpm", LW_TEXT("Speed of peak torque"), "1/min"},
+            {"peak_power_kW", LW_TEXT("Peak power"), "kW"},
+            {"peak_power_speed_rpm", LW_TEXT("Speed of peak power"), "1/min"}};
+}
+
+Engines::Engines(const design::Design& design, std::vector<double> speeds)
+    : design_(design), speeds_(std::move(speeds)), unknowns_(unknownsOf(design)),
+      results_(columnsOf(design)) {
+    // Copied for every engine, and no part of it.
+    design_.knowledge.clear();
+    design_.snapshots.clear();
+    SilentMonitor monitor;
+    nominal_ = *solved(design_, Run{-1, {}}, monitor);
+}
+
+std::optional<Run> Engines::solved(const design::Design& design, Run run, Monitor& monitor) const {
+    if (!SpeedLine(design, speeds_, monitor).solve(run)) {
+        return std::nullopt;
+    }
+    addPeaks(speeds_, run);
+    return run;
+}
+
+/// Choices first: of the numbers only those are set that the design then uses.
+Result<design::Design> Engines::withShares(const std::vector<double>& shares) const {
+    design::FieldValues choices, numbers;
+    for (auto& entry : valuesAt(unknowns_, shares)) {
+        const bool isChoice = std::holds_alternative<std::string>(entry.second);
+        (isChoice ? choices : numbers).push_back(std::move(entry));
+    }
+    if (choices.empty()) {
+        return design::withFields(design_, numbers);
+    }
+    const auto chosen = design::withFields(design_, choices);
+    if (!chosen) {
+        return chosen.problems();
+    }
+    std::set<std::string> used;
+    for (const design::Field& field : design::fields(*chosen)) {
+        used.insert(field.path);
+    }
+    std::erase_if(numbers, [&](const auto& entry) { return !used.contains(entry.first); });
+    return design::withFields(*chosen, numbers);
+}
+
+std::optional<Run> Engines::run(long index, std::vector<double> shares, Monitor& monitor) const {
+    if (!monitor.step(0.0, {})) {
+        return std::nullopt;
+    }
+    Run run{index, std::move(shares)};
+    const auto changed = withShares(run.shares);
+    const Problems problems = changed ? design::validateEngine(*changed) : changed.problems();
+    if (!problems.empty()) {
+        run.failure = failureOf(problems);
+        run.results.assign(results_.size(), missing);
+        run.curve.assign(speeds_.size() * curveQuantities, missing);
+        return run;
+    }
+    return solved(*changed, std::move(run), monitor);
+}
+
+} // namespace lobewright::unknowns

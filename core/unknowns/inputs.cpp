@@ -1,0 +1,134 @@
+#include "core/unknowns/inputs.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::unknowns {
+
+namespace {
+
+double numberOf(const design::FieldValue& value) {
+    const auto* whole = std::get_if<int>(&value);
+    return whole ? *whole : std::get<double>(value);
+}
+
+Marginal marginalOf(const design::RangedInput& input) {
+    Marginal marginal;
+    if (input.isChoice()) {
+        marginal.kind = Marginal::Kind::choice;
+        marginal.options = static_cast<int>(input.known.options.size());
+        return marginal;
+    }
+    marginal.low = *input.known.low;
+    marginal.high = *input.known.high;
+    marginal.mode = numberOf(input.field.value);
+    marginal.least = input.field.range.min;
+    marginal.most = input.field.range.max;
+    switch (input.known.spread) {
+    case design::Spread::uniform:
+        marginal.kind = Marginal::Kind::uniform;
+        break;
+    case design::Spread::triangular:
+        marginal.kind = Marginal::Kind::triangular;
+        break;
+    case design::Spread::normal:
+        marginal.kind = Marginal::Kind::normal;
+        break;
+    }
+    return marginal;
+}
+
+/// Both sides have rows of ports and may have tracks of their own.
+Message labelOf(const design::Field& field) {
+    Message label = field.label;
+    for (const auto& [start, end] :
+         {std::pair{"/ports/inlet", End::inlet}, std::pair{"/ports/exhaust", End::exhaust},
+          std::pair{"/tracks/exhaust", End::exhaust}}) {
+        if (field.path.starts_with(start)) {
+            label = ofSide(field.label, end);
+        }
+    }
+    return field.groupLabel.empty() ? label : Message(LW_TEXT("%1: %2"), field.groupLabel, label);
+}
+
+} // namespace
+
+design::FieldValue Member::value(double share) const {
+    const double value = marginal.value(share);
+    if (marginal.kind == Marginal::Kind::choice) {
+        return options[static_cast<std::size_t>(value)];
+    }
+    if (field.kind == design::FieldKind::integer) {
+        return static_cast<int>(std::lround(value));
+    }
+    return value;
+}
+
+std::string Unknown::text(double share) const {
+    const auto value = members.front().value(share);
+    if (const auto* word = std::get_if<std::string>(&value)) {
+        return *word;
+    }
+    return fmt::format("{}", numberOf(value));
+}
+
+TextId Unknown::optionLabel(std::size_t option) const {
+    const Member& first = members.front();
+    const auto place = std::ranges::find(first.field.choices, first.options[option]);
+    return first.field.choiceLabels[static_cast<std::size_t>(place - first.field.choices.begin())];
+}
+
+std::vector<Unknown> unknownsOf(const design::Design& design) {
+    std::vector<Unknown> unknowns;
+    for (design::RangedInput& input : design::rangedInputs(design)) {
+        const std::string& group = input.known.group;
+        Member member{std::move(input.field), marginalOf(input), input.known.options};
+        const auto same = std::ranges::find_if(unknowns, [&](const Unknown& unknown) {
+            return !group.empty() && unknown.name == group;
+        });
+        if (same != unknowns.end()) {
+            same->members.push_back(std::move(member));
+            continue;
+        }
+        Unknown unknown;
+        unknown.name = group.empty() ? member.field.path : group;
+        unknown.label = group.empty()
+                            ? labelOf(member.field)
+                            : Message(LW_TEXT("%1 (group %2)"), member.field.label, group);
+        unknown.unit = member.field.unit;
+        unknown.members.push_back(std::move(member));
+        unknowns.push_back(std::move(unknown));
+    }
+    return unknowns;
+}
+
+design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const double> shares) {
+    assert(unknowns.size() == shares.size());
+    design::FieldValues values;
+    for (std::size_t i = 0; i < unknowns.size(); ++i) {
+        for (const Member& member : unknowns[i].members) {
+            values.emplace_back(member.field.path, member.value(shares[i]));
+        }
+    }
+    return values;
+}
+
+Amount inUnitOf(const Unknown& unknown, double value, int digits) {
+    const Unit* unit = findUnit(unknown.unit);
+    return amountIn(unit ? *unit : in::pure, value, digits);
+}
+
+std::vector<Marginal> marginalsOf(std::span<const Unknown> unknowns) {
+    std::vector<Marginal> marginals;
+    for (const Unknown& unknown : unknowns) {
+        marginals.push_back(unknown.marginal());
+    }
+    return marginals;
+}
+
+} // namespace lobewright::unknowns
