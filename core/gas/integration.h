@@ -107,6 +107,7 @@ class Integration {
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
     double pressureRise(RunningCylinder& cylinder);
+    double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);
     std::optional<Crossing> firstCrossing(double h);
