@@ -154,6 +154,8 @@ void Integration::scatter() {
 std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
+    // the error of a step to where a flow turns grows as drop^1.5
+    turnNear_ = nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
     rough_ = relativeTolerance > roughTolerance;
     gather();
     refresh();
@@ -468,8 +470,6 @@ void Integration::change(const Crossing& crossing) {
 /// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
 /// that cover a fixed share of the way there do; the error estimate would find them by failing.
 double Integration::stepTowardsTurn() {
-    // so near, the error of a step to where the flow turns is tolerable: it grows as drop^1.5
-    const double close = nearTurn * std::cbrt(tolerance_ * tolerance_);
     double longest = std::numeric_limits<double>::infinity();
     for (std::size_t k = 0; k < cylinders.size() && !stiff_; ++k) {
         RunningCylinder& cylinder = *cylinders[k];
@@ -482,8 +482,8 @@ double Integration::stepTowardsTurn() {
             const double drop = cylinder.margins[static_cast<std::size_t>(event)];
             const double closing = outward ? -rise : rise;
             if (drop > 0.0 && closing > 0.0) {
-                longest = std::min(longest,
-                                   (drop > close ? shareOfApproach : beyondTurn) * drop / closing);
+                longest = std::min(longest, (drop > turnNear_ ? shareOfApproach : beyondTurn) *
+                                                drop / closing);
             }
         };
         if (mode.inlet != InletFlow::closed) {
