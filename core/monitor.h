@@ -1,6 +1,6 @@
 #pragma once
 
-#include <string_view>
+#include "core/text/message.h"
 
 namespace lobewright {
 
@@ -10,13 +10,13 @@ class Monitor {
     virtual ~Monitor() = default;
     /// Called between pieces of work, possibly from several threads at once.
     /// `fraction` 0 … 1. Returning false asks the work to stop; it then yields no result.
-    virtual bool step(double fraction, std::string_view what) = 0;
+    virtual bool step(double fraction, const Message& what) = 0;
 };
 
 /// A monitor that never stops and shows nothing.
 class SilentMonitor final : public Monitor {
   public:
-    bool step(double, std::string_view) override { return true; }
+    bool step(double, const Message&) override { return true; }
 };
 
 } // namespace lobewright

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/text/message.h"
+
 #include <cassert>
 #include <optional>
 #include <string>
@@ -12,7 +14,7 @@ namespace lobewright {
 struct Problem {
     std::string
         path; ///< JSON pointer into the design file, e.g. "/mechanism/bore_mm"; may be empty.
-    std::string message; ///< One sentence with the value and the rule.
+    Message message; ///< One sentence with the value and the rule.
     bool operator==(const Problem&) const = default;
 };
 using Problems = std::vector<Problem>;

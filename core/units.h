@@ -1,12 +1,10 @@
 #pragma once
 
-#include <numbers>
-
 /// SI inside the core; these factors turn the units of files and screens into SI (multiply) and
 /// back (divide).
 namespace lobewright::units {
 
-inline constexpr double pi = std::numbers::pi;
+inline constexpr double pi = 3.14159265358979323846; // moc stops at the header of constants
 inline constexpr double turn = 2.0 * pi;
 inline constexpr double degree = pi / 180.0;
 inline constexpr double millimetre = 1e-3;

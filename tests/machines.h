@@ -36,7 +36,7 @@ inline motion::Pattern lobe(int lobes, double stroke, double rise, double inner,
 
 inline motion::LiftCurve curve(const motion::Pattern& pattern) {
     auto made = motion::LiftCurve::make(pattern);
-    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message);
+    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message.english());
     return std::move(made).value();
 }
 
@@ -62,7 +62,7 @@ inline ports::Rows pumpPorts() {
 inline mechanism::OpposedPair pair(const mechanism::Mechanism& mechanism,
                                    const motion::Pattern& inlet, const motion::Pattern& exhaust) {
     auto made = mechanism::OpposedPair::make(mechanism, {curve(inlet), curve(exhaust)});
-    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message);
+    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message.english());
     return std::move(made).value();
 }
 inline mechanism::OpposedPair pair(const mechanism::Mechanism& mechanism,
@@ -71,7 +71,7 @@ inline mechanism::OpposedPair pair(const mechanism::Mechanism& mechanism,
 }
 inline ports::PortTiming timing(const ports::Rows& rows, const mechanism::OpposedPair& pair) {
     auto made = ports::PortTiming::make(rows, pair);
-    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message);
+    EXPECT_TRUE(made) << (made ? "" : made.problems().front().message.english());
     return std::move(made).value();
 }
 

@@ -5,7 +5,6 @@
 #include "ui/unit_words.h"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 #include <QSettings>
 
 #include <algorithm>
@@ -30,25 +29,6 @@ QString inWords(std::string_view unit) {
 }
 
 const auto setting = QStringLiteral("window/units");
-
-/// A number, then a unit of the table that is converted; longest units first.
-const QRegularExpression& quantityPattern() {
-    static const QRegularExpression pattern = [] {
-        QStringList units;
-        for (const lobewright::Unit* row : allUnits()) {
-            if (!row->inchSymbol.empty())
-                units << QRegularExpression::escape(
-                    QString::fromStdString(std::string(row->symbol)));
-        }
-        std::ranges::sort(units, std::ranges::greater(), &QString::size);
-        return QRegularExpression(
-            QStringLiteral("(?<![\\w.,])([-\u2212]?\\d+(?:[.,]\\d+)?(?:e[-+]?\\d+)?)"
-                           "([ \u00A0])(%1)(?![\\w²³°/·])")
-                .arg(units.join(QLatin1Char('|'))),
-            QRegularExpression::UseUnicodePropertiesOption);
-    }();
-    return pattern;
-}
 
 } // namespace
 
@@ -144,24 +124,6 @@ QString quantityText(double metric, const QString& unit) {
 QString quantityText(double metric, const QString& unit, int metricDecimals) {
     const Unit shown = unitFor(unit);
     return withUnit(words::number(shown.shown(metric), shown.decimals(metricDecimals)), shown.text);
-}
-
-QString inShownUnits(const QString& sentence) {
-    if (Units::instance().system() == UnitSystem::metric)
-        return sentence;
-    QString text;
-    qsizetype done = 0;
-    auto matches = quantityPattern().globalMatch(sentence);
-    while (matches.hasNext()) {
-        const auto match = matches.next();
-        QString number = match.captured(1);
-        number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
-        const Unit unit = unitFor(match.captured(3));
-        text += sentence.mid(done, match.capturedStart() - done) +
-                shortText(unit.shown(number.toDouble())) + match.captured(2) + unit.text;
-        done = match.capturedEnd();
-    }
-    return text + sentence.mid(done);
 }
 
 } // namespace lobewright::ui

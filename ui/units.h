@@ -74,7 +74,4 @@ double withoutNoise(double value);
 /// The same with fixed decimals, stated for the metric unit.
 QString quantityText(double metric, const QString& unit, int metricDecimals);
 
-/// A sentence that holds metric quantities ("gap 1.25 mm"), with those in the units shown now.
-QString inShownUnits(const QString& sentence);
-
 } // namespace lobewright::ui

@@ -30,9 +30,9 @@ const char* word(Severity severity) {
 }
 
 void print(const Check& check) {
-    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message));
-    put(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit.empty() ? "" : " ", check.unit,
-        check.limit);
+    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message.english()));
+    put(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit->symbol.empty() ? "" : " ",
+        check.unit->symbol, check.limit);
     if (check.angle) {
         put(", at {:.1f}° of the shaft", *check.angle / units::degree);
     }

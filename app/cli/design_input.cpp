@@ -27,7 +27,7 @@ void report(const std::string& file, const Problems& problems) {
     const std::string name = printable(file);
     for (const Problem& problem : problems) {
         say("{}: {}{}{}\n", name, printable(problem.path), problem.path.empty() ? "" : ": ",
-            printable(problem.message));
+            printable(problem.message.english()));
     }
     say("{}: {} problem{}\n", name, problems.size(), problems.size() == 1 ? "" : "s");
 }
@@ -55,7 +55,7 @@ std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments)
     if (arguments.speed) {
         auto changed = design::withField(*design, "/running/speed_rpm", *arguments.speed);
         if (!changed) {
-            say("--speed: {}\n", changed.problems().front().message);
+            say("--speed: {}\n", changed.problems().front().message.english());
             return wrongUsage;
         }
         *design = std::move(changed).value();

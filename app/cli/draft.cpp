@@ -27,8 +27,8 @@ struct DraftArguments {
 /// Figures that exclude each other, said before the draft goes on with what it takes.
 void sayConflicts(const std::string& file, const study::Claims& claims) {
     for (const auto& conflict : study::checkClaims(claims).conflicts) {
-        say("{}: {}: {} [{}]\n", file, study::name(conflict.verdict), conflict.message,
-            conflict.arithmetic);
+        say("{}: {}: {} [{}]\n", file, study::name(conflict.verdict).text,
+            conflict.message.english(), conflict.arithmetic.english());
         say("    leave one out with --without: {}\n", fmt::join(conflict.paths, ", "));
     }
 }

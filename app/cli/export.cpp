@@ -84,10 +84,10 @@ int refuse(const std::string& file, const Problems& problems) {
         const std::string option = optionOf(problem);
         isUsage = isUsage && !option.empty();
         if (!option.empty()) {
-            say("{}: {}\n", option, problem.message);
+            say("{}: {}\n", option, problem.message.english());
         } else {
             say("{}: {}{}{}\n", printable(file), printable(problem.path),
-                problem.path.empty() ? "" : ": ", printable(problem.message));
+                problem.path.empty() ? "" : ": ", printable(problem.message.english()));
         }
     }
     return isUsage ? wrongUsage : notSolvable;
@@ -136,7 +136,7 @@ void addExport(CLI::App& program, Action& action) {
     std::string help = "What to write:";
     for (const ExportWords& kind : exchange::exportWords) {
         kinds.emplace(kind.key);
-        help += fmt::format("\n{}: {}", kind.key, kind.help);
+        help += fmt::format("\n{}: {}", kind.key, kind.help.text);
     }
     addDesignFile(*command, given->design);
     command->add_option("--track", given->track, "Which track: inlet or exhaust")

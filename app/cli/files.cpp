@@ -10,7 +10,7 @@ namespace lobewright::cli {
 std::variant<std::string, int> readOrReport(const std::string& file, std::uintmax_t most) {
     auto bytes = files::readFile(file, most);
     if (!bytes) {
-        say("{}\n", bytes.problems().front().message);
+        say("{}\n", bytes.problems().front().message.english());
         return fileFailure;
     }
     return std::move(bytes).value();
@@ -22,7 +22,7 @@ int statusOf(const std::string& option, const std::optional<Problem>& problem) {
     if (!problem) {
         return done;
     }
-    say("{}: {}\n", option, problem->message);
+    say("{}: {}\n", option, problem->message.english());
     return fileFailure;
 }
 

@@ -36,7 +36,7 @@ Progress::~Progress() {
     }
 }
 
-bool Progress::step(double fraction, std::string_view what) {
+bool Progress::step(double fraction, const Message& what) {
     if (isTerminal_) {
         const std::lock_guard lock(mutex_);
         const auto now = std::chrono::steady_clock::now();
@@ -44,7 +44,7 @@ bool Progress::step(double fraction, std::string_view what) {
         if (now - lastShown_ >= pause) {
             lastShown_ = now;
             isShown_ = true;
-            say("\r{:3.0f} %  {}\033[K", 100.0 * std::clamp(fraction, 0.0, 1.0), what);
+            say("\r{:3.0f} %  {}\033[K", 100.0 * std::clamp(fraction, 0.0, 1.0), what.english());
             std::fflush(stderr);
         }
     }

@@ -18,7 +18,7 @@ class Progress final : public Monitor {
     Progress(const Progress&) = delete;
     Progress& operator=(const Progress&) = delete;
 
-    bool step(double fraction, std::string_view what) override;
+    bool step(double fraction, const Message& what) override;
     bool isInterrupted() const;
 
   private:

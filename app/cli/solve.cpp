@@ -53,9 +53,9 @@ void printMainFigures(const solution::Solution& solution) {
             continue;
         }
         if (figure->value) {
-            put("  {:<52} {:>10.4g} {}\n", figure->label, *figure->value, figure->unit);
+            put("  {:<52} {:>10.4g} {}\n", figure->label.english(), *figure->value, figure->unit);
         } else {
-            put("  {:<52} {:>10} ({})\n", figure->label, "–", figure->note);
+            put("  {:<52} {:>10} ({})\n", figure->label.english(), "–", figure->note.english());
         }
     }
     const auto count = [&](solution::Severity severity) {
@@ -80,7 +80,7 @@ int solveDesign(const SolveArguments& arguments) {
     }
     const std::filesystem::path inputs[] = {arguments.design.file};
     if (const auto problem = exchange::checkSolutionFolder(arguments.folder, inputs)) {
-        say("--out: {}\n", problem->message);
+        say("--out: {}\n", problem->message.english());
         return fileFailure;
     }
     const auto solved = solveOrReport(arguments.design.file, std::get<design::Design>(loaded));
@@ -93,7 +93,7 @@ int solveDesign(const SolveArguments& arguments) {
         return notSolvable;
     }
     if (const auto problem = exchange::writeSolution(solution, arguments.folder, inputs)) {
-        say("--out: {}\n", problem->message);
+        say("--out: {}\n", problem->message.english());
         return fileFailure;
     }
     printMainFigures(solution);

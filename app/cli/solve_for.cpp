@@ -108,7 +108,7 @@ int solveFor(const SolveForArguments& given) {
     }
     if (answer->failed > 0) {
         say("{} of {} values cannot be built or run: {}\n", answer->failed, study::sweepPoints,
-            printable(answer->failure));
+            printable(answer->failure.english()));
     }
     if (answer->solutions.empty()) {
         sayNotReachable(given.goal, *answer);

@@ -35,8 +35,8 @@ std::string whyNotSolved(const solution::Solution& solution) {
     }
     for (const solution::Check& check : solution.checks) {
         if (check.id == "not-converged") {
-            return check.path.empty() ? check.message
-                                      : fmt::format("{}: {}", check.path, check.message);
+            return check.path.empty() ? check.message.english()
+                                      : fmt::format("{}: {}", check.path, check.message.english());
         }
     }
     return "the gas cycle has no solution";

@@ -122,10 +122,10 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
     }
     const bool noneSolved =
         !table->points.empty() &&
-        std::ranges::none_of(table->points, &std::string::empty, &study::Point::failure);
+        std::ranges::none_of(table->points, &Message::empty, &study::Point::failure);
     if (noneSolved) {
         say("{}: not solvable at any point: {}\n", printable(designFile),
-            printable(table->points.front().failure));
+            printable(table->points.front().failure.english()));
         return notSolvable;
     }
     return out.write(exchange::tableCsv(*table, shard->part == 0));

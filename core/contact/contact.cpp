@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::contact {
 
 namespace {
@@ -138,9 +140,9 @@ Result<Allowable> allowable(const Materials& materials) {
     }
     if (!material) {
         return Problem{"/materials/track",
-                       fmt::format("is \"{}\", which is not in the table of track materials, and "
-                                   "no allowable stress is given",
-                                   materials.track)};
+                       Message(LW_TEXT("is \"%1\", which is not in the table of track materials, "
+                                       "and no allowable stress is given"),
+                               materials.track)};
     }
     return Allowable{material->allowableStress, material->cycles};
 }
@@ -163,11 +165,12 @@ void addDurability(TrackContact& track, const Inputs& inputs, End end, const All
 Result<double> loadedWidth(const mechanism::Mechanism& mechanism) {
     const double width = mechanism.roller.loadedWidth();
     if (!(width > 0.0)) {
-        return Problem{"/mechanism/roller/edge_relief_mm",
-                       fmt::format("is {:.4g} mm at each end of a roller {:.4g} mm wide: no width "
-                                   "is left to carry load",
-                                   mechanism.roller.edgeRelief / units::millimetre,
-                                   mechanism.roller.width / units::millimetre)};
+        return Problem{
+            "/mechanism/roller/edge_relief_mm",
+            Message(
+                LW_TEXT("is %1 at each end of a roller %2 wide: no width is left to carry load"),
+                Amount(mechanism.roller.edgeRelief, in::mm),
+                Amount(mechanism.roller.width, in::mm))};
     }
     return width;
 }

@@ -7,10 +7,37 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cassert>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::contact {
 
 namespace {
+
+/// What people read of the table, for translators.
+constexpr TextId texts[] = {LW_TEXT("Case-carburised steel, quality ML"),
+                            LW_TEXT("Case-carburised steel, quality MQ"),
+                            LW_TEXT("Case-carburised steel, quality ME"),
+                            LW_TEXT("Flame- or induction-hardened steel, quality ML"),
+                            LW_TEXT("Flame- or induction-hardened steel, quality MQ"),
+                            LW_TEXT("Flame- or induction-hardened steel, quality ME"),
+                            LW_TEXT("Gas-nitrided nitriding steel, quality MQ"),
+                            LW_TEXT("Gas-nitrided through-hardening steel, quality MQ"),
+                            LW_TEXT("Nitrocarburised steel, quality MQ"),
+                            LW_TEXT("Through-hardened alloy steel, quality MQ"),
+                            LW_TEXT("ISO 6336-5:2003, table 1 (from memory)"),
+                            LW_TEXT("ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)"),
+                            LW_TEXT("ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)"),
+                            LW_TEXT("ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)"),
+                            LW_TEXT("ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)")};
+
+/// A text of the table; it must stand in the list above.
+TextId known(const std::string& text) {
+    const auto found = std::ranges::find(texts, TextId{text.c_str()});
+    assert(found != std::end(texts));
+    return found == std::end(texts) ? TextId{} : *found;
+}
 
 std::vector<TrackMaterial> readTable() {
     const files::ClassicLocale numbers; // the parser asks the C library
@@ -19,11 +46,11 @@ std::vector<TrackMaterial> readTable() {
     for (const auto& row : table.at("materials")) {
         TrackMaterial material;
         material.key = row.at("key").get<std::string>();
-        material.label = row.at("label").get<std::string>();
+        material.label = known(row.at("label"));
         material.allowableStress = row.at("allowable_MPa").get<double>() * units::megapascal;
         material.cycles = row.at("cycles").get<double>();
         material.hardness = row.at("hardness").get<std::string>();
-        material.source = row.at("source").get<std::string>();
+        material.source = known(row.at("source"));
         material.confidence = row.at("confidence").get<std::string>();
         materials.push_back(std::move(material));
     }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/text/message.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,11 +11,11 @@ namespace lobewright::contact {
 /// A track material with its heat treatment.
 struct TrackMaterial {
     std::string key;              ///< as in the design file
-    std::string label;            ///< trade words
+    TextId label;                 ///< trade words
     double allowableStress = 0.0; ///< σ_allow of line contact [Pa]
     double cycles = 0.0;          ///< load cycles to which the figure refers
     std::string hardness;         ///< range for which it holds
-    std::string source;
+    TextId source;
     std::string confidence; ///< how well the figure is supported
 };
 

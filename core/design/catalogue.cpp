@@ -3,38 +3,41 @@
 #include "core/design/file.h"
 #include "core/design/snapshot.h"
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 void describeRunning(Visitor& v, Running& running) {
     v.number({.name = "speed_rpm",
-              .label = "Shaft speed",
+              .label = LW_TEXT("Shaft speed"),
               .unit = in::rpm,
               .range = between(5.0, 30000.0),
-              .help = "n: speed at which the design is computed. Default 1500/min."},
+              .help = LW_TEXT("n: speed at which the design is computed. Default 1500/min.")},
              running.speed);
     v.number({.name = "under_piston_pressure_bar",
-              .label = "Pressure under the pistons",
+              .label = LW_TEXT("Pressure under the pistons"),
               .unit = in::bar,
               .range = between(0.0, 20.0),
-              .help = "Pressure on the back of both pistons. Default 1 bar."},
+              .help = LW_TEXT("Pressure on the back of both pistons. Default 1 bar.")},
              running.underPistonPressure);
-    v.flag(
-        {.name = "motored", .label = "Motored", .help = "Yes: turned from outside, without fuel."},
-        running.motored);
+    v.flag({.name = "motored",
+            .label = LW_TEXT("Motored"),
+            .help = LW_TEXT("Yes: turned from outside, without fuel.")},
+           running.motored);
     v.number({.name = "inertia_kg_m2",
-              .label = "Moment of inertia",
+              .label = LW_TEXT("Moment of inertia"),
               .unit = in::kgm2,
               .range = between(0.0, 1e6),
-              .help = "I of everything that turns with the shaft; 0: not given."},
+              .help = LW_TEXT("I of everything that turns with the shaft; 0: not given.")},
              running.inertia);
 }
 
 void describe(Visitor& v, Design& design) {
-    v.fixed({.name = "format", .label = "Format", .help = "Says what this file is."},
+    v.fixed({.name = "format", .label = "Format", .help = LW_TEXT("Says what this file is.")},
             std::string("lobewright-design"));
     v.fixed({.name = "format_version",
-             .label = "Format version",
-             .help = "Version of the format that this file follows."},
+             .label = LW_TEXT("Format version"),
+             .help = LW_TEXT("Version of the format that this file follows.")},
             formatVersion);
     describeEngine(v, design);
     if (v.walksSnapshots()) {
@@ -44,32 +47,33 @@ void describe(Visitor& v, Design& design) {
 
 void describeEngine(Visitor& v, Design& design) {
     v.text({.name = "title",
-            .label = "Title",
+            .label = LW_TEXT("Title"),
             .range = between(0.0, 500.0),
             .presence = Presence::optional,
-            .help = "Name of the design."},
+            .help = LW_TEXT("Name of the design.")},
            design.title);
     v.text({.name = "notes",
-            .label = "Notes",
+            .label = LW_TEXT("Notes"),
             .range = between(0.0, 100000.0),
             .presence = Presence::optional,
-            .help = "What to know about the design."},
+            .help = LW_TEXT("What to know about the design.")},
            design.notes);
-    v.section({.name = "mechanism", .label = "Mechanism"},
+    v.section({.name = "mechanism", .label = LW_TEXT("Mechanism")},
               [&] { describeMechanism(v, design.mechanism); });
-    v.section({.name = "tracks", .label = "Tracks"}, [&] { describeTracks(v, design.tracks); });
+    v.section({.name = "tracks", .label = LW_TEXT("Tracks")},
+              [&] { describeTracks(v, design.tracks); });
     v.section({.name = "ports", .label = "Ports"}, [&] { describePorts(v, design.ports); });
     constexpr Presence optional = Presence::optional;
-    v.section({.name = "gas", .label = "Gas", .presence = optional},
+    v.section({.name = "gas", .label = LW_TEXT("Gas"), .presence = optional},
               [&] { describeGas(v, design.gas); });
-    v.section({.name = "running", .label = "Running", .presence = optional},
+    v.section({.name = "running", .label = LW_TEXT("Running"), .presence = optional},
               [&] { describeRunning(v, design.running); });
-    v.section({.name = "friction", .label = "Friction", .presence = optional},
+    v.section({.name = "friction", .label = LW_TEXT("Friction"), .presence = optional},
               [&] { describeFriction(v, design.friction); });
     describeContact(v, design);
-    v.section({.name = "reference", .label = "Reference engines", .presence = optional},
+    v.section({.name = "reference", .label = LW_TEXT("Reference engines"), .presence = optional},
               [&] { describeReference(v, design.reference); });
-    v.section({.name = "track_blank", .label = "Track blank", .presence = optional},
+    v.section({.name = "track_blank", .label = LW_TEXT("Track blank"), .presence = optional},
               [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
@@ -85,24 +89,25 @@ void describeSnapshots(Visitor& v, std::vector<Snapshot>& snapshots) {
             .label = "Snapshots",
             .range = between(0.0, static_cast<double>(mostSnapshots)),
             .presence = Presence::optional,
-            .help = "Designs kept under a name to be compared and restored; they do not change "
-                    "what is computed.",
+            .help =
+                LW_TEXT("Designs kept under a name to be compared and restored; they do not change "
+                        "what is computed."),
             .writtenWhenNull = false},
-           "Snapshot", snapshots, [&](Snapshot& snapshot) {
+           LW_TEXT("Snapshot"), snapshots, [&](Snapshot& snapshot) {
                v.text({.name = "name",
-                       .label = "Name of the snapshot",
+                       .label = LW_TEXT("Name of the snapshot"),
                        .range = between(0.0, 200.0),
-                       .help = "Not empty, and no two alike."},
+                       .help = LW_TEXT("Not empty, and no two alike.")},
                       snapshot.name);
                v.text({.name = "taken",
                        .label = "Taken",
                        .range = between(0.0, 40.0),
                        .presence = Presence::optional,
-                       .help = "Date and time of ISO 8601; empty: not known."},
+                       .help = LW_TEXT("Date and time of ISO 8601; empty: not known.")},
                       snapshot.taken);
                v.section({.name = "design",
-                          .label = "Design of the snapshot",
-                          .help = "As the file itself, without format and snapshots."},
+                          .label = LW_TEXT("Design of the snapshot"),
+                          .help = LW_TEXT("As the file itself, without format and snapshots.")},
                          [&] { v.snapshotDesign(snapshot.design); });
            });
 }

@@ -14,6 +14,8 @@
 #include <string_view>
 #include <vector>
 
+LW_TEXTS_OF(Core)
+
 /// The one description of the design file. `describe` walks a design in file order and shows every
 /// key, with its label, unit, range and help, to a visitor; reader, writer, field list,
 /// single-value edits, range checks and the schema are visitors, so that no key is written twice.
@@ -25,11 +27,11 @@ enum class Presence { inherited, required, optional };
 /// Everything to know about one key.
 struct Key {
     std::string_view name;
-    std::string_view label;
-    Unit unit{};
-    Range range{}; ///< numbers: values; lists: number of items
+    Message label;
+    const Unit& unit = in::pure; ///< a row of the table: messages point to it
+    Range range{};               ///< numbers: values; lists: number of items
     Presence presence = Presence::inherited;
-    std::string_view help{};
+    Message help{};
     /// False: an absent value or an empty list is left out instead of shown as null or [].
     bool writtenWhenNull = true;
 };
@@ -37,7 +39,7 @@ struct Key {
 /// A word of the file with the words of the trade for it.
 struct Word {
     std::string_view key;
-    std::string_view label;
+    TextId label;
 };
 
 template <class E>
@@ -57,7 +59,7 @@ struct PresenceWords {
 struct Condition {
     std::string_view key;
     std::vector<std::string_view> words;
-    std::string describe() const; ///< e.g. `"kind" is "blower"`
+    Message describe() const; ///< e.g. `"kind" is "blower"`
 };
 
 /// One value with access to where it is stored, in the unit of the file.
@@ -100,11 +102,10 @@ class Visitor {
     void optional(const Key& key, const PresenceWords& words, std::optional<T>& value, Fresh fresh,
                   Body body);
     template <class Item, class Body>
-    void list(const Key& key, std::string_view itemLabel, std::vector<Item>& items, Body body);
+    void list(const Key& key, TextId itemLabel, std::vector<Item>& items, Body body);
     /// A section whose keys are not fixed; the body sees each entry.
     template <class Item, class Body>
-    void entries(const Key& key, std::string_view itemLabel, std::map<std::string, Item>& items,
-                 Body body);
+    void entries(const Key& key, TextId itemLabel, std::map<std::string, Item>& items, Body body);
     /// Keys that are used only under a condition. The body also runs where a visitor wants to see
     /// unused keys.
     template <class Body>
@@ -154,15 +155,15 @@ class Visitor {
     bool isRequired(const Key& key) const;
     const std::string& path() const { return places_.back().path; }
     std::string pathOf(std::string_view name) const; ///< of a key of the section at hand
-    const std::string& label() const { return places_.back().label; }
+    const Message& label() const { return places_.back().label; }
 
   private:
     struct Place {
         std::string path;
-        std::string label;
+        Message label;
         bool required = true;
     };
-    void push(std::string_view name, std::string_view label, bool required);
+    void push(std::string_view name, const Message& label, bool required);
     void pop() { places_.pop_back(); }
     std::vector<Place> places_{Place{}};
 };
@@ -241,8 +242,7 @@ void Visitor::optional(const Key& key, const PresenceWords& words, std::optional
 }
 
 template <class Item, class Body>
-void Visitor::list(const Key& key, std::string_view itemLabel, std::vector<Item>& items,
-                   Body body) {
+void Visitor::list(const Key& key, TextId itemLabel, std::vector<Item>& items, Body body) {
     const auto size = enterList(key, items.size());
     if (!size) {
         return;
@@ -254,7 +254,7 @@ void Visitor::list(const Key& key, std::string_view itemLabel, std::vector<Item>
     push(key.name, key.label, true);
     for (std::size_t i = 0; i < *size; ++i) {
         enterItem(i);
-        push(std::to_string(i), std::string(itemLabel) + " " + std::to_string(i + 1), true);
+        push(std::to_string(i), {LW_TEXT("%1 %2"), itemLabel, i + 1}, true);
         body(items[i]);
         leaveItem();
         pop();
@@ -264,8 +264,8 @@ void Visitor::list(const Key& key, std::string_view itemLabel, std::vector<Item>
 }
 
 template <class Item, class Body>
-void Visitor::entries(const Key& key, std::string_view itemLabel,
-                      std::map<std::string, Item>& items, Body body) {
+void Visitor::entries(const Key& key, TextId itemLabel, std::map<std::string, Item>& items,
+                      Body body) {
     std::vector<std::string> present;
     for (const auto& entry : items) {
         present.push_back(entry.first);

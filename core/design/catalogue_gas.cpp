@@ -1,5 +1,7 @@
 #include "core/design/catalogue.h"
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -10,26 +12,27 @@ using gas::SupplyKind;
 using gas::WallHeatModel;
 
 constexpr Choice<Fuel> fuels[] = {
-    {Fuel::petrol, {"petrol", "Petrol (surrogate)"}},
-    {Fuel::methane, {"methane", "Methane"}},
-    {Fuel::hydrogen, {"hydrogen", "Hydrogen"}},
-    {Fuel::diesel, {"diesel", "Diesel (surrogate)"}},
-    {Fuel::ethanol, {"ethanol", "Ethanol"}},
+    {Fuel::petrol, {"petrol", LW_TEXT("Petrol (surrogate)")}},
+    {Fuel::methane, {"methane", LW_TEXT("Methane")}},
+    {Fuel::hydrogen, {"hydrogen", LW_TEXT("Hydrogen")}},
+    {Fuel::diesel, {"diesel", LW_TEXT("Diesel (surrogate)")}},
+    {Fuel::ethanol, {"ethanol", LW_TEXT("Ethanol")}},
 };
 constexpr Choice<SupplyKind> supplyKinds[] = {
-    {SupplyKind::reservoir, {"reservoir", "Constant pressure"}},
-    {SupplyKind::blower, {"blower", "Blower with plenum"}},
+    {SupplyKind::reservoir, {"reservoir", LW_TEXT("Constant pressure")}},
+    {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
 };
 constexpr Choice<ScavengingModel> scavengingModels[] = {
-    {ScavengingModel::perfectMixing, {"perfect-mixing", "Perfect mixing"}},
-    {ScavengingModel::perfectDisplacement, {"perfect-displacement", "Perfect displacement"}},
+    {ScavengingModel::perfectMixing, {"perfect-mixing", LW_TEXT("Perfect mixing")}},
+    {ScavengingModel::perfectDisplacement,
+     {"perfect-displacement", LW_TEXT("Perfect displacement")}},
     {ScavengingModel::displacementThenMixing,
-     {"displacement-then-mixing", "Displacement, then mixing"}},
+     {"displacement-then-mixing", LW_TEXT("Displacement, then mixing")}},
 };
 constexpr Choice<WallHeatModel> wallHeatModels[] = {
-    {WallHeatModel::none, {"none", "None"}},
-    {WallHeatModel::woschni, {"woschni", "Woschni"}},
-    {WallHeatModel::hohenberg, {"hohenberg", "Hohenberg"}},
+    {WallHeatModel::none, {"none", LW_TEXT("None")}},
+    {WallHeatModel::woschni, {"woschni", LW_TEXT("Woschni")}},
+    {WallHeatModel::hohenberg, {"hohenberg", LW_TEXT("Hohenberg")}},
 };
 
 constexpr Range pressures = {0.05, 20.0, false, false};
@@ -37,169 +40,184 @@ constexpr Range gasTemperatures = {200.0, 1000.0, false, false};
 constexpr Range wallTemperatures = {200.0, 1500.0, false, false};
 
 void describeBurn(Visitor& v, gas::Burn& burn) {
-    v.numberOrWord({.name = "start_deg",
-                    .label = "Start of burn",
-                    .unit = in::cycleDegrees,
-                    .range = between(-180.0, 180.0),
-                    .help = "Cycle degrees from the inner dead centre of the pair; \"best-torque\" "
-                            "searches −60 to +20 for the highest net work."},
-                   burn.start, {"best-torque", "Best torque"}, burn.bestTorque);
+    v.numberOrWord(
+        {.name = "start_deg",
+         .label = LW_TEXT("Start of burn"),
+         .unit = in::cycleDegrees,
+         .range = between(-180.0, 180.0),
+         .help = LW_TEXT("Cycle degrees from the inner dead centre of the pair; \"best-torque\" "
+                         "searches −60 to +20 for the highest net work.")},
+        burn.start, {"best-torque", LW_TEXT("Best torque")}, burn.bestTorque);
     v.number({.name = "duration_deg",
-              .label = "Burn duration",
+              .label = LW_TEXT("Burn duration"),
               .unit = in::cycleDegrees,
               .range = between(1.0, 180.0),
-              .help = "Cycle degrees from the start to the end of the Wiebe function. Default 50 "
-                      "(own estimate)."},
+              .help = LW_TEXT(
+                  "Cycle degrees from the start to the end of the Wiebe function. Default 50 "
+                  "(own estimate).")},
              burn.duration);
     v.number({.name = "wiebe_a",
-              .label = "Wiebe efficiency factor",
+              .label = LW_TEXT("Wiebe efficiency factor"),
               .unit = in::pure,
               .range = between(0.1, 50.0),
-              .help = "a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %."},
+              .help = LW_TEXT("a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.")},
              burn.wiebeA);
-    v.number({.name = "wiebe_m",
-              .label = "Wiebe form factor",
-              .unit = in::pure,
-              .range = between(0.0, 20.0),
-              .help = "m: larger values burn later in the duration; 2 is common practice."},
-             burn.wiebeM);
+    v.number(
+        {.name = "wiebe_m",
+         .label = LW_TEXT("Wiebe form factor"),
+         .unit = in::pure,
+         .range = between(0.0, 20.0),
+         .help = LW_TEXT("m: larger values burn later in the duration; 2 is common practice.")},
+        burn.wiebeM);
 }
 
 void describeReservoir(Visitor& v, gas::Supply& supply) {
-    v.number({.name = "pressure_bar",
-              .label = "Supply pressure",
-              .unit = in::bar,
-              .range = pressures,
-              .help = "Constant pressure ahead of the inlet ports. Default: ambient, 1 bar."},
-             supply.pressure);
+    v.number(
+        {.name = "pressure_bar",
+         .label = LW_TEXT("Supply pressure"),
+         .unit = in::bar,
+         .range = pressures,
+         .help = LW_TEXT("Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.")},
+        supply.pressure);
     v.number({.name = "temperature_K",
-              .label = "Supply temperature",
+              .label = LW_TEXT("Supply temperature"),
               .unit = in::kelvin,
               .range = gasTemperatures,
-              .help = "Temperature ahead of the inlet ports. Default 298.15 K."},
+              .help = LW_TEXT("Temperature ahead of the inlet ports. Default 298.15 K.")},
              supply.temperature);
-    v.flag({.name = "unpaid",
-            .label = "Supply power not counted",
-            .help = "Yes: the power to compress the supply is shown beside every brake figure "
-                    "instead of being deducted."},
-           supply.unpaid);
+    v.flag(
+        {.name = "unpaid",
+         .label = LW_TEXT("Supply power not counted"),
+         .help = LW_TEXT("Yes: the power to compress the supply is shown beside every brake figure "
+                         "instead of being deducted.")},
+        supply.unpaid);
 }
 
 void describeBlower(Visitor& v, gas::Supply& supply) {
     v.number({.name = "displacement_cm3_per_turn",
-              .label = "Blower displacement",
+              .label = LW_TEXT("Blower displacement"),
               .unit = in::cm3,
               .range = between(0.1, 1e6),
-              .help = "Volume swept in one turn of the blower. Default 500 cm³ (own estimate)."},
+              .help = LW_TEXT(
+                  "Volume swept in one turn of the blower. Default 500 cm³ (own estimate).")},
              supply.displacement);
     v.number({.name = "drive_ratio",
-              .label = "Blower drive ratio",
+              .label = LW_TEXT("Blower drive ratio"),
               .unit = in::pure,
               .range = between(0.01, 100.0),
-              .help = "Turns of the blower for one turn of the shaft."},
+              .help = LW_TEXT("Turns of the blower for one turn of the shaft.")},
              supply.driveRatio);
     v.number({.name = "volumetric_efficiency",
-              .label = "Volumetric efficiency",
+              .label = LW_TEXT("Volumetric efficiency"),
               .unit = in::pure,
               .range = between(0.01, 1.0),
-              .help = "η_v of the blower, held constant. Default 0.85 (own estimate)."},
+              .help = LW_TEXT("η_v of the blower, held constant. Default 0.85 (own estimate).")},
              supply.volumetricEfficiency);
     v.number({.name = "plenum_cm3",
-              .label = "Plenum volume",
+              .label = LW_TEXT("Plenum volume"),
               .unit = in::cm3,
               .range = between(0.1, 1e6),
-              .help = "Volume between blower and inlet ports. Default 3000 cm³ (own estimate)."},
+              .help = LW_TEXT(
+                  "Volume between blower and inlet ports. Default 3000 cm³ (own estimate).")},
              supply.plenumVolume);
     v.number({.name = "after_cooler_outlet_K",
-              .label = "After-cooler outlet",
+              .label = LW_TEXT("After-cooler outlet"),
               .unit = in::kelvin,
               .range = gasTemperatures,
-              .help = "Temperature behind the after-cooler; empty without one."},
+              .help = LW_TEXT("Temperature behind the after-cooler; empty without one.")},
              supply.afterCoolerTemperature);
 }
 
 void describeSupply(Visitor& v, gas::Supply& supply) {
-    v.choice<SupplyKind>(
-        {.name = "kind", .label = "Air supply", .help = "Where the fresh air comes from."},
-        supplyKinds, supply.kind);
+    v.choice<SupplyKind>({.name = "kind",
+                          .label = LW_TEXT("Air supply"),
+                          .help = LW_TEXT("Where the fresh air comes from.")},
+                         supplyKinds, supply.kind);
     v.branch({"kind", {"reservoir"}}, supply.kind == SupplyKind::reservoir,
              [&] { describeReservoir(v, supply); });
     v.branch({"kind", {"blower"}}, supply.kind == SupplyKind::blower,
              [&] { describeBlower(v, supply); });
-    v.number({.name = "isentropic_efficiency",
-              .label = "Isentropic efficiency",
-              .unit = in::pure,
-              .range = between(0.05, 1.0),
-              .help = "η_is of whatever compresses the supply. Default 0.65 (own estimate)."},
-             supply.isentropicEfficiency);
+    v.number(
+        {.name = "isentropic_efficiency",
+         .label = LW_TEXT("Isentropic efficiency"),
+         .unit = in::pure,
+         .range = between(0.05, 1.0),
+         .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 (own estimate).")},
+        supply.isentropicEfficiency);
     v.number({.name = "ambient_pressure_bar",
-              .label = "Ambient pressure",
+              .label = LW_TEXT("Ambient pressure"),
               .unit = in::bar,
               .range = pressures,
-              .help = "Reference for delivery ratio and supply power. Default 1 bar (ISO 15550)."},
+              .help = LW_TEXT(
+                  "Reference for delivery ratio and supply power. Default 1 bar (ISO 15550).")},
              supply.ambientPressure);
     v.number({.name = "ambient_temperature_K",
-              .label = "Ambient temperature",
+              .label = LW_TEXT("Ambient temperature"),
               .unit = in::kelvin,
               .range = between(200.0, 400.0),
-              .help = "Reference for delivery ratio and supply power. Default 298.15 K "
-                      "(ISO 15550)."},
+              .help = LW_TEXT("Reference for delivery ratio and supply power. Default 298.15 K "
+                              "(ISO 15550).")},
              supply.ambientTemperature);
 }
 
 void describeScavenging(Visitor& v, gas::Scavenging& scavenging) {
-    v.choice<ScavengingModel>({.name = "model",
-                               .label = "Scavenging model",
-                               .help = "How fresh gas and residual gas leave (after Benson and "
-                                       "Brandham 1969)."},
-                              scavengingModels, scavenging.model);
+    v.choice<ScavengingModel>(
+        {.name = "model",
+         .label = LW_TEXT("Scavenging model"),
+         .help = LW_TEXT("How fresh gas and residual gas leave (after Benson and "
+                         "Brandham 1969).")},
+        scavengingModels, scavenging.model);
     const bool divided = scavenging.model == ScavengingModel::displacementThenMixing;
     v.branch({"model", {"displacement-then-mixing"}}, divided, [&] {
-        v.number({.name = "displaced_fraction",
-                  .label = "Displaced fraction",
-                  .unit = in::pure,
-                  .range = between(0.0, 1.0),
-                  .help = "d: share of the residual gas that leaves unmixed. Default 0.5 (own "
-                          "estimate)."},
-                 scavenging.displacedFraction);
+        v.number(
+            {.name = "displaced_fraction",
+             .label = LW_TEXT("Displaced fraction"),
+             .unit = in::pure,
+             .range = between(0.0, 1.0),
+             .help = LW_TEXT("d: share of the residual gas that leaves unmixed. Default 0.5 (own "
+                             "estimate).")},
+            scavenging.displacedFraction);
     });
-    v.number({.name = "short_circuit_fraction",
-              .label = "Short-circuit fraction",
-              .unit = in::pure,
-              .range = {0.0, 1.0, false, true},
-              .help = "σ: share of the inflow that leaves at once through the exhaust ports."},
-             scavenging.shortCircuitFraction);
+    v.number(
+        {.name = "short_circuit_fraction",
+         .label = LW_TEXT("Short-circuit fraction"),
+         .unit = in::pure,
+         .range = {0.0, 1.0, false, true},
+         .help = LW_TEXT("σ: share of the inflow that leaves at once through the exhaust ports.")},
+        scavenging.shortCircuitFraction);
 }
 
 void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
-    v.choice<WallHeatModel>({.name = "model",
-                             .label = "Wall heat model",
-                             .help = "Woschni, SAE 670931; Hohenberg, SAE 790825; or an adiabatic "
-                                     "chamber."},
-                            wallHeatModels, wall.model);
+    v.choice<WallHeatModel>(
+        {.name = "model",
+         .label = LW_TEXT("Wall heat model"),
+         .help = LW_TEXT("Woschni, SAE 670931; Hohenberg, SAE 790825; or an adiabatic "
+                         "chamber.")},
+        wallHeatModels, wall.model);
     v.number({.name = "crown_K",
-              .label = "Crown temperature",
+              .label = LW_TEXT("Crown temperature"),
               .unit = in::kelvin,
               .range = wallTemperatures,
-              .help = "Surface temperature of both crowns. Default 480 K (own estimate)."},
+              .help = LW_TEXT("Surface temperature of both crowns. Default 480 K (own estimate).")},
              wall.crownTemperature);
     v.number({.name = "exhaust_crown_K",
-              .label = "Exhaust crown temperature",
+              .label = LW_TEXT("Exhaust crown temperature"),
               .unit = in::kelvin,
               .range = wallTemperatures,
-              .help = "Surface temperature of the exhaust crown; empty: as the other."},
+              .help = LW_TEXT("Surface temperature of the exhaust crown; empty: as the other.")},
              wall.exhaustCrownTemperature);
     v.number({.name = "liner_K",
-              .label = "Liner temperature",
+              .label = LW_TEXT("Liner temperature"),
               .unit = in::kelvin,
               .range = wallTemperatures,
-              .help = "Surface temperature of the exposed liner. Default 420 K (own estimate)."},
+              .help = LW_TEXT(
+                  "Surface temperature of the exposed liner. Default 420 K (own estimate).")},
              wall.linerTemperature);
     v.number({.name = "multiplier",
-              .label = "Wall heat multiplier",
+              .label = LW_TEXT("Wall heat multiplier"),
               .unit = in::pure,
               .range = between(0.0, 10.0),
-              .help = "Scales the heat transfer coefficient."},
+              .help = LW_TEXT("Scales the heat transfer coefficient.")},
              wall.multiplier);
 }
 
@@ -207,40 +225,44 @@ void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
 
 void describeGas(Visitor& v, gas::Settings& gas) {
     v.choice<Fuel>({.name = "fuel",
-                    .label = "Fuel",
-                    .help = "Composition and heating value after Heywood, table D.4."},
+                    .label = LW_TEXT("Fuel"),
+                    .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
                    fuels, gas.fuel);
     v.number({.name = "lambda",
-              .label = "Air ratio",
+              .label = LW_TEXT("Air ratio"),
               .unit = in::pure,
               .range = between(0.5, 20.0),
-              .help = "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
-                      "model holds from 0.9 up."},
+              .help = LW_TEXT(
+                  "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
+                  "model holds from 0.9 up.")},
              gas.lambda);
-    v.number({.name = "combustion_efficiency",
-              .label = "Combustion efficiency",
-              .unit = in::pure,
-              .range = between(0.01, 1.0),
-              .help = "η_c: share of the heating value released by the fuel that burns. Default "
-                      "0.97 (own estimate)."},
-             gas.combustionEfficiency);
-    v.number({.name = "octane_number",
-              .label = "Octane number",
-              .unit = in::pure,
-              .range = between(40.0, 150.0),
-              .help = "For the knock figure of petrol; empty: as the fuel table says (95)."},
-             gas.octaneNumber);
-    v.section({.name = "burn", .label = "Burn"}, [&] { describeBurn(v, gas.burn); });
-    v.section({.name = "supply", .label = "Air supply"}, [&] { describeSupply(v, gas.supply); });
+    v.number(
+        {.name = "combustion_efficiency",
+         .label = LW_TEXT("Combustion efficiency"),
+         .unit = in::pure,
+         .range = between(0.01, 1.0),
+         .help = LW_TEXT("η_c: share of the heating value released by the fuel that burns. Default "
+                         "0.97 (own estimate).")},
+        gas.combustionEfficiency);
+    v.number(
+        {.name = "octane_number",
+         .label = LW_TEXT("Octane number"),
+         .unit = in::pure,
+         .range = between(40.0, 150.0),
+         .help = LW_TEXT("For the knock figure of petrol; empty: as the fuel table says (95).")},
+        gas.octaneNumber);
+    v.section({.name = "burn", .label = LW_TEXT("Burn")}, [&] { describeBurn(v, gas.burn); });
+    v.section({.name = "supply", .label = LW_TEXT("Air supply")},
+              [&] { describeSupply(v, gas.supply); });
     v.number({.name = "exhaust_pressure_bar",
-              .label = "Exhaust pressure",
+              .label = LW_TEXT("Exhaust pressure"),
               .unit = in::bar,
               .range = pressures,
-              .help = "Constant pressure behind the exhaust ports. Default 1 bar."},
+              .help = LW_TEXT("Constant pressure behind the exhaust ports. Default 1 bar.")},
              gas.exhaustPressure);
-    v.section({.name = "scavenging", .label = "Scavenging"},
+    v.section({.name = "scavenging", .label = LW_TEXT("Scavenging")},
               [&] { describeScavenging(v, gas.scavenging); });
-    v.section({.name = "wall_heat", .label = "Wall heat"},
+    v.section({.name = "wall_heat", .label = LW_TEXT("Wall heat")},
               [&] { describeWallHeat(v, gas.wallHeat); });
 }
 

@@ -2,6 +2,8 @@
 
 #include <variant>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -10,46 +12,49 @@ using motion::Law;
 using motion::SegmentKind;
 
 constexpr Choice<SegmentKind> segmentKinds[] = {
-    {SegmentKind::rise, {"rise", "Rise"}},
-    {SegmentKind::dwell, {"dwell", "Dwell"}},
-    {SegmentKind::fall, {"return", "Return"}},
+    {SegmentKind::rise, {"rise", LW_TEXT("Rise")}},
+    {SegmentKind::dwell, {"dwell", LW_TEXT("Dwell")}},
+    {SegmentKind::fall, {"return", LW_TEXT("Return")}},
 };
 
 constexpr Choice<Law> laws[] = {
-    {Law::harmonic, {"harmonic", "Harmonic"}},
-    {Law::cycloidal, {"cycloidal", "Cycloidal"}},
-    {Law::parabolic, {"parabolic", "Parabolic"}},
-    {Law::modifiedTrapezoid, {"modified-trapezoid", "Modified trapezoid"}},
-    {Law::modifiedSine, {"modified-sine", "Modified sine"}},
-    {Law::polynomial345, {"polynomial-345", "Polynomial 3-4-5"}},
-    {Law::polynomial4567, {"polynomial-4567", "Polynomial 4-5-6-7"}},
+    {Law::harmonic, {"harmonic", LW_TEXT("Harmonic")}},
+    {Law::cycloidal, {"cycloidal", LW_TEXT("Cycloidal")}},
+    {Law::parabolic, {"parabolic", LW_TEXT("Parabolic")}},
+    {Law::modifiedTrapezoid, {"modified-trapezoid", LW_TEXT("Modified trapezoid")}},
+    {Law::modifiedSine, {"modified-sine", LW_TEXT("Modified sine")}},
+    {Law::polynomial345, {"polynomial-345", LW_TEXT("Polynomial 3-4-5")}},
+    {Law::polynomial4567, {"polynomial-4567", LW_TEXT("Polynomial 4-5-6-7")}},
 };
 
 void describeSegment(Visitor& v, motion::Segment& segment) {
-    v.choice<SegmentKind>({.name = "kind",
-                           .label = "Kind",
-                           .help = "A rise moves the piston inward, a return outward; a dwell "
-                                   "holds it."},
-                          segmentKinds, segment.kind);
-    v.number({.name = "span_deg",
-              .label = "Span",
-              .unit = in::degrees,
-              .range = between(0.01, 360.0),
-              .help = "Shaft degrees of this segment. The spans of a pattern add up to 360° "
-                      "divided by the lobes."},
-             segment.span);
+    v.choice<SegmentKind>(
+        {.name = "kind",
+         .label = LW_TEXT("Kind"),
+         .help = LW_TEXT("A rise moves the piston inward, a return outward; a dwell "
+                         "holds it.")},
+        segmentKinds, segment.kind);
+    v.number(
+        {.name = "span_deg",
+         .label = LW_TEXT("Span"),
+         .unit = in::degrees,
+         .range = between(0.01, 360.0),
+         .help = LW_TEXT("Shaft degrees of this segment. The spans of a pattern add up to 360° "
+                         "divided by the lobes.")},
+        segment.span);
     v.branch({"kind", {"rise", "return"}}, segment.kind != SegmentKind::dwell, [&] {
-        v.choice<Law>({.name = "law",
-                       .label = "Motion law",
-                       .help = "How the lift runs over the span (laws of VDI 2143 part 1 and of "
-                               "Norton, Cam Design and Manufacturing Handbook)."},
-                      laws, segment.law);
+        v.choice<Law>(
+            {.name = "law",
+             .label = LW_TEXT("Motion law"),
+             .help = LW_TEXT("How the lift runs over the span (laws of VDI 2143 part 1 and of "
+                             "Norton, Cam Design and Manufacturing Handbook).")},
+            laws, segment.law);
         v.number({.name = "lift_mm",
-                  .label = "Lift at the end",
+                  .label = LW_TEXT("Lift at the end"),
                   .unit = in::mm,
                   .range = between(0.0, 2000.0),
                   .presence = Presence::optional,
-                  .help = "Empty: a rise ends at the stroke, a return at 0.",
+                  .help = LW_TEXT("Empty: a rise ends at the stroke, a return at 0."),
                   .writtenWhenNull = false},
                  segment.endLift);
     });
@@ -57,61 +62,65 @@ void describeSegment(Visitor& v, motion::Segment& segment) {
 
 void describeKnot(Visitor& v, motion::Knot& knot) {
     v.number({.name = "angle_deg",
-              .label = "Angle",
+              .label = LW_TEXT("Angle"),
               .unit = in::degrees,
               .range = {0.0, 360.0, false, true},
-              .help = "Place in the pattern, in shaft degrees; knots stand in ascending order."},
+              .help = LW_TEXT(
+                  "Place in the pattern, in shaft degrees; knots stand in ascending order.")},
              knot.angle);
-    v.number({.name = "lift_mm",
-              .label = "Lift",
-              .unit = in::mm,
-              .range = between(-2000.0, 2000.0),
-              .help = "The lift curve is the spline through the knots less its lowest value."},
-             knot.lift);
+    v.number(
+        {.name = "lift_mm",
+         .label = LW_TEXT("Lift"),
+         .unit = in::mm,
+         .range = between(-2000.0, 2000.0),
+         .help = LW_TEXT("The lift curve is the spline through the knots less its lowest value.")},
+        knot.lift);
     v.number({.name = "slope_mm_per_deg",
-              .label = "Slope",
+              .label = LW_TEXT("Slope"),
               .unit = in::mmPerDegree,
               .range = between(-1000.0, 1000.0),
               .presence = Presence::optional,
-              .help = "Prescribed slope; empty lets the spline choose and keeps the fourth "
-                      "derivative continuous.",
+              .help = LW_TEXT("Prescribed slope; empty lets the spline choose and keeps the fourth "
+                              "derivative continuous."),
               .writtenWhenNull = false},
              knot.slope);
 }
 
 void describeHarmonic(Visitor& v, motion::Harmonic& harmonic) {
-    v.integer({.name = "order",
-               .label = "Order",
-               .range = between(1.0, 200.0),
-               .help = "k: waves per pattern; the order per turn of the shaft is k times the "
-                       "lobes."},
-              harmonic.order);
+    v.integer(
+        {.name = "order",
+         .label = "Order",
+         .range = between(1.0, 200.0),
+         .help = LW_TEXT("k: waves per pattern; the order per turn of the shaft is k times the "
+                         "lobes.")},
+        harmonic.order);
     v.number({.name = "cos_mm",
-              .label = "Cosine part",
+              .label = LW_TEXT("Cosine part"),
               .unit = in::mm,
               .range = between(-2000.0, 2000.0),
-              .help = "Amplitude of cos(k·φ·lobes)."},
+              .help = LW_TEXT("Amplitude of cos(k·φ·lobes).")},
              harmonic.cosine);
     v.number({.name = "sin_mm",
-              .label = "Sine part",
+              .label = LW_TEXT("Sine part"),
               .unit = in::mm,
               .range = between(-2000.0, 2000.0),
-              .help = "Amplitude of sin(k·φ·lobes)."},
+              .help = LW_TEXT("Amplitude of sin(k·φ·lobes).")},
              harmonic.sine);
 }
 
 void describeSegments(Visitor& v, motion::SegmentShape& shape) {
     v.number({.name = "stroke_mm",
-              .label = "Stroke",
+              .label = LW_TEXT("Stroke"),
               .unit = in::mm,
               .range = between(0.1, 2000.0),
-              .help = "S: travel of the piston from outer to inner dead centre."},
+              .help = LW_TEXT("S: travel of the piston from outer to inner dead centre.")},
              shape.stroke);
     v.list({.name = "segments",
             .label = "Segments",
             .range = between(2.0, 200.0),
-            .help = "Pieces of the pattern in the order of rotation, from outer dead centre on."},
-           "Segment", shape.segments,
+            .help = LW_TEXT(
+                "Pieces of the pattern in the order of rotation, from outer dead centre on.")},
+           LW_TEXT("Segment"), shape.segments,
            [&](motion::Segment& segment) { describeSegment(v, segment); });
 }
 
@@ -145,10 +154,11 @@ void chooseShape(Visitor& v, motion::Pattern& pattern) {
 
 void describePattern(Visitor& v, motion::Pattern& pattern) {
     v.integer({.name = "lobes",
-               .label = "Lobes",
+               .label = LW_TEXT("Lobes"),
                .range = between(1.0, 24.0),
-               .help = "How often the pattern repeats in one turn. A pattern of one lobe may hold "
-                       "several unequal rises and returns."},
+               .help = LW_TEXT(
+                   "How often the pattern repeats in one turn. A pattern of one lobe may hold "
+                   "several unequal rises and returns.")},
               pattern.lobes);
     chooseShape(v, pattern);
     motion::SegmentShape noSegments;
@@ -162,15 +172,16 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
         v.list({.name = shapeKeys[1],
                 .label = "Knots",
                 .range = between(3.0, 500.0),
-                .help = "Points of a free-form lobe, joined by a periodic spline of fifth degree."},
-               "Knot", knots.knots, [&](motion::Knot& knot) { describeKnot(v, knot); });
+                .help = LW_TEXT(
+                    "Points of a free-form lobe, joined by a periodic spline of fifth degree.")},
+               LW_TEXT("Knot"), knots.knots, [&](motion::Knot& knot) { describeKnot(v, knot); });
     });
     v.branch({shapeKeys[2], {}}, &harmonics != &noHarmonics, [&] {
         v.list({.name = shapeKeys[2],
                 .label = "Harmonics",
                 .range = between(1.0, 100.0),
-                .help = "Lift as a sum of cosine and sine waves over the pattern."},
-               "Harmonic", harmonics.harmonics,
+                .help = LW_TEXT("Lift as a sum of cosine and sine waves over the pattern.")},
+               LW_TEXT("Harmonic"), harmonics.harmonics,
                [&](motion::Harmonic& harmonic) { describeHarmonic(v, harmonic); });
     });
 }
@@ -179,15 +190,16 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
 
 void describeTracks(Visitor& v, Tracks& tracks) {
     v.section({.name = "inlet",
-               .label = "Inlet track",
-               .help = "The track that moves the inlet pistons."},
+               .label = LW_TEXT("Inlet track"),
+               .help = LW_TEXT("The track that moves the inlet pistons.")},
               [&] { describePattern(v, tracks.inlet); });
     const Key exhaust{.name = "exhaust",
-                      .label = "Exhaust track",
-                      .help = "The track that moves the exhaust pistons: \"same\" as the inlet "
-                              "track, or a pattern of its own."};
-    const PresenceWords words{{Word{"same", "Same as the inlet track"}, Word{"own", "Its own"}},
-                              true};
+                      .label = LW_TEXT("Exhaust track"),
+                      .help =
+                          LW_TEXT("The track that moves the exhaust pistons: \"same\" as the inlet "
+                                  "track, or a pattern of its own.")};
+    const PresenceWords words{
+        {Word{"same", LW_TEXT("Same as the inlet track")}, Word{"own", LW_TEXT("Its own")}}, true};
     const auto fresh = [&] { return tracks.inlet; };
     v.optional(exhaust, words, tracks.exhaust, fresh, [&](motion::Pattern& pattern) {
         v.section(exhaust, [&] { describePattern(v, pattern); });
@@ -196,44 +208,47 @@ void describeTracks(Visitor& v, Tracks& tracks) {
 
 void describeTrackBlank(Visitor& v, track::Blank& blank) {
     v.number({.name = "bore_diameter_mm",
-              .label = "Bore diameter",
+              .label = LW_TEXT("Bore diameter"),
               .unit = in::mm,
               .range = between(1.0, 20000.0),
-              .help =
+              .help = LW_TEXT(
                   "Bore of the ring that the track is cut into. Empty: an open track is a tenth "
                   "of the roller width wider than the roller on the inside; under the groove "
-                  "of a closed track stands half a roller width (own estimate)."},
+                  "of a closed track stands half a roller width (own estimate).")},
              blank.boreDiameter);
     v.number({.name = "outside_diameter_mm",
-              .label = "Outside diameter",
+              .label = LW_TEXT("Outside diameter"),
               .unit = in::mm,
               .range = between(1.0, 20000.0),
-              .help =
+              .help = LW_TEXT(
                   "Outside of the ring that the track is cut into. Empty: a tenth of the roller "
-                  "width beyond the outermost contact (own estimate)."},
+                  "width beyond the outermost contact (own estimate).")},
              blank.outsideDiameter);
-    v.number({.name = "groove_diameter_mm",
-              .label = "Groove diameter",
-              .unit = in::mm,
-              .range = between(1.0, 20000.0),
-              .help = "Floor of the groove between the flanks of a closed track, which opens "
-                      "outward. Empty: a tenth of the roller width inside the roller (own "
-                      "estimate)."},
-             blank.grooveDiameter);
+    v.number(
+        {.name = "groove_diameter_mm",
+         .label = LW_TEXT("Groove diameter"),
+         .unit = in::mm,
+         .range = between(1.0, 20000.0),
+         .help = LW_TEXT("Floor of the groove between the flanks of a closed track, which opens "
+                         "outward. Empty: a tenth of the roller width inside the roller (own "
+                         "estimate).")},
+        blank.grooveDiameter);
     v.number({.name = "back_thickness_mm",
-              .label = "Back thickness",
+              .label = LW_TEXT("Back thickness"),
               .unit = in::mm,
               .range = between(0.1, 2000.0),
-              .help = "Material behind the push flank at its lowest place. Empty: the roller width "
-                      "(own estimate)."},
+              .help = LW_TEXT(
+                  "Material behind the push flank at its lowest place. Empty: the roller width "
+                  "(own estimate).")},
              blank.backThickness);
-    v.number({.name = "front_thickness_mm",
-              .label = "Front thickness",
-              .unit = in::mm,
-              .range = between(0.1, 2000.0),
-              .help = "Material before the pull flank of a closed track at its highest place. "
-                      "Empty: the roller width (own estimate)."},
-             blank.frontThickness);
+    v.number(
+        {.name = "front_thickness_mm",
+         .label = LW_TEXT("Front thickness"),
+         .unit = in::mm,
+         .range = between(0.1, 2000.0),
+         .help = LW_TEXT("Material before the pull flank of a closed track at its highest place. "
+                         "Empty: the roller width (own estimate).")},
+        blank.frontThickness);
 }
 
 } // namespace lobewright::design

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -44,12 +46,12 @@ class TreeBuilder : public json::json_sax_t {
         level.key = name.substr(0, longestKey);
         level.expectsValue = true;
         if (name.size() > longestKey) {
-            return refuse(
-                fmt::format("a key has {} bytes; keys have at most {}", name.size(), longestKey));
+            return refuse(Message(LW_TEXT("a key has %1 bytes; keys have at most %2"), name.size(),
+                                  longestKey));
         }
         if (level.node->contains(name)) {
             return refuse(
-                fmt::format("\"{}\" is given twice; it must be given once", excerpt(name)));
+                Message(LW_TEXT("\"%1\" is given twice; it must be given once"), excerpt(name)));
         }
         return true;
     }
@@ -82,15 +84,15 @@ class TreeBuilder : public json::json_sax_t {
     }
 
     /// False, so that the parser stops, where no more problems are told.
-    bool refuse(std::string message) {
+    bool refuse(Message message) {
         return addProblem(document_.problems, {path(), std::move(message)});
     }
 
     /// Where the value is now; nullptr, so that the parser stops, where there are too many.
     json* put(json value) {
         if (++values_ > mostValues) {
-            refuse(fmt::format("there are more than {} values; no design needs that many",
-                               mostValues));
+            refuse(Message(LW_TEXT("there are more than %1 values; no design needs that many"),
+                           mostValues));
             return nullptr;
         }
         if (levels_.empty()) {
@@ -111,8 +113,8 @@ class TreeBuilder : public json::json_sax_t {
 
     bool open(json container) {
         if (levels_.size() >= deepest) {
-            refuse(
-                fmt::format("the nesting is deeper than {} levels; no design needs that", deepest));
+            refuse(Message(LW_TEXT("the nesting is deeper than %1 levels; no design needs that"),
+                           deepest));
             return false;
         }
         json* node = put(std::move(container));
@@ -130,24 +132,24 @@ class TreeBuilder : public json::json_sax_t {
         return true;
     }
 
-    std::string reason(std::size_t position, const nlohmann::detail::exception& error) const {
+    Message reason(std::size_t position, const nlohmann::detail::exception& error) const {
         if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos) {
-            return "the file is empty; it must hold a design";
+            return LW_TEXT("the file is empty; it must hold a design");
         }
         const std::size_t last = std::min(position == 0 ? 0 : position - 1, text_.size());
         const std::string_view before = text_.substr(0, last);
         const auto line = std::count(before.begin(), before.end(), '\n') + 1;
         const std::size_t lineStart = before.rfind('\n') + 1; // npos + 1 = 0
         constexpr int outOfRange = 406;
-        return fmt::format("line {}, column {}: {}", line, last - lineStart + 1,
-                           error.id == outOfRange
-                               ? "the number is too large; numbers must be finite"
-                               : syntaxReason(last));
+        return Message(LW_TEXT("line %1, column %2: %3"), line, last - lineStart + 1,
+                       error.id == outOfRange
+                           ? Message(LW_TEXT("the number is too large; numbers must be finite"))
+                           : syntaxReason(last));
     }
 
-    std::string syntaxReason(std::size_t last) const {
+    Message syntaxReason(std::size_t last) const {
         if (last >= text_.size()) {
-            return "the text ends before the design is complete";
+            return LW_TEXT("the text ends before the design is complete");
         }
         const std::size_t separator = text_.find_last_of(" \t\r\n,:[{", last);
         const std::size_t start = separator == std::string_view::npos || separator == last
@@ -161,10 +163,10 @@ class TreeBuilder : public json::json_sax_t {
         });
         const auto bare = lower.substr(std::min(lower.find_first_not_of("+-"), lower.size()));
         if (bare.starts_with("nan") || bare.starts_with("inf")) {
-            return fmt::format("{} is not a number of JSON; numbers must be finite",
-                               excerpt(token));
+            return Message(LW_TEXT("%1 is not a number of JSON; numbers must be finite"),
+                           excerpt(token));
         }
-        return fmt::format("not valid JSON near \"{}\"", excerpt(token));
+        return Message(LW_TEXT("not valid JSON near \"%1\""), excerpt(token));
     }
 
     std::string_view text_;
@@ -179,7 +181,7 @@ bool addProblem(Problems& problems, Problem problem) {
     if (problems.size() < mostProblems) {
         problems.push_back(std::move(problem));
     } else if (problems.size() == mostProblems) {
-        problems.push_back({"", "there are more problems than are listed here"});
+        problems.push_back({"", LW_TEXT("there are more problems than are listed here")});
     }
     return problems.size() <= mostProblems;
 }
@@ -216,7 +218,7 @@ Document parseDocument(std::string_view text) {
     Document document;
     if (hasTooManyBlanks(text)) {
         addProblem(document.problems,
-                   {"", fmt::format("there are more than {} blanks in a row", mostBlanks)});
+                   {"", Message(LW_TEXT("there are more than %1 blanks in a row"), mostBlanks)});
         return document;
     }
     const files::ClassicLocale numbers; // the parser asks the C library

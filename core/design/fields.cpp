@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -16,8 +18,8 @@ std::vector<std::string> keysOf(std::span<const Word> words) {
     return keys;
 }
 
-std::vector<std::string> labelsOf(std::span<const Word> words) {
-    std::vector<std::string> labels;
+std::vector<TextId> labelsOf(std::span<const Word> words) {
+    std::vector<TextId> labels;
     for (const Word& word : words) {
         labels.emplace_back(word.label);
     }
@@ -34,9 +36,9 @@ class FieldLister final : public Visitor {
   protected:
     void scalar(const Scalar& scalar) override {
         const Key& key = scalar.key;
-        fields.push_back({pathOf(key.name), path(), label(), std::string(key.label),
-                          std::string(key.unit.symbol), std::string(key.help), scalar.kind,
-                          scalar.value, scalar.nullable, key.range, keysOf(scalar.words),
+        fields.push_back({pathOf(key.name), path(), label(), key.label,
+                          std::string(key.unit.symbol), key.help, scalar.kind, scalar.value,
+                          scalar.nullable, key.range, keysOf(scalar.words),
                           labelsOf(scalar.words)});
     }
     void mark(const Key&, const FieldValue&) override {}
@@ -128,8 +130,8 @@ class RangeCheck final : public Visitor {
     std::optional<std::size_t> enterList(const Key& key, std::size_t size) override {
         if (!key.range.contains(static_cast<double>(size))) {
             problems.push_back(
-                {pathOf(key.name), fmt::format("{} has {} entries; the number must be {}",
-                                               key.label, size, key.range.describe())});
+                {pathOf(key.name), Message(LW_TEXT("%1 has %2 entries; the number must be %3"),
+                                           key.label, size, key.range.describe())});
         }
         return size;
     }
@@ -170,7 +172,8 @@ Result<Design> withField(const Design& design, std::string_view path, const Fiel
         return *setter.problem();
     }
     if (!setter.isFound()) {
-        return Problem{std::string(path), fmt::format("\"{}\" is no value of this design", path)};
+        return Problem{std::string(path),
+                       Message(LW_TEXT("\"%1\" is no value of this design"), path)};
     }
     return changed;
 }

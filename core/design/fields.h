@@ -18,8 +18,8 @@ namespace lobewright::design {
 struct Range {
     double min = 0.0, max = 0.0;
     bool minExcluded = false, maxExcluded = false;
-    /// e.g. "> 0 and ≤ 2000".
-    std::string describe() const;
+    /// e.g. "> 0 and ≤ 2000 mm".
+    Message describe(const Unit& unit = in::pure) const;
     bool contains(double value) const;
 };
 
@@ -30,12 +30,12 @@ enum class FieldKind { number, integer, boolean, choice, text };
 
 /// One editable value of one design, as a file shows it.
 struct Field {
-    std::string path;       ///< JSON pointer, e.g. "/mechanism/bore_mm"
-    std::string group;      ///< JSON pointer of the section it stands in, e.g. "/mechanism/roller"
-    std::string groupLabel; ///< trade words for the section, e.g. "Roller", "Segment 3"
-    std::string label;      ///< trade words, e.g. "Bore"
-    std::string unit;       ///< as shown, e.g. "mm"; empty for a pure number
-    std::string help;       ///< one or two sentences, with symbol and, for a default, its source
+    std::string path;   ///< JSON pointer, e.g. "/mechanism/bore_mm"
+    std::string group;  ///< JSON pointer of the section it stands in, e.g. "/mechanism/roller"
+    Message groupLabel; ///< trade words for the section, e.g. "Roller", "Segment 3"
+    Message label;      ///< trade words, e.g. "Bore"
+    std::string unit;   ///< as shown, e.g. "mm"; empty for a pure number
+    Message help;       ///< one or two sentences, with symbol and, for a default, its source
     FieldKind kind = FieldKind::number;
     FieldValue value;
     bool nullable = false;
@@ -44,7 +44,7 @@ struct Field {
     /// ("best-torque"). An optional section or list (own exhaust track, piston, listed cylinder
     /// angles) is a choice of two at its own path; choosing the second fills it in.
     std::vector<std::string> choices;
-    std::vector<std::string> choiceLabels; ///< trade words for the choices, same order
+    std::vector<TextId> choiceLabels; ///< trade words for the choices, same order
 };
 
 /// All fields of this design, in file order (lists expanded; only the keys that its kinds use).

@@ -8,20 +8,22 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 Result<Design> readDesign(std::string_view text) {
     if (text.size() > largestDesign) {
-        return Problem{"",
-                       fmt::format("the file has more than {} bytes (16 MiB); no design is larger",
-                                   largestDesign)};
+        return Problem{
+            "", Message(LW_TEXT("the file has more than %1 bytes (16 MiB); no design is larger"),
+                        largestDesign)};
     }
     const Document document = parseDocument(text);
     if (!document.problems.empty()) {
         return document.problems;
     }
     if (!document.root.is_object()) {
-        return Problem{"", "the file holds no group of keys; a design is one JSON object"};
+        return Problem{"", LW_TEXT("the file holds no group of keys; a design is one JSON object")};
     }
     Reader reader(document.root);
     Design design;

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -56,8 +58,8 @@ const std::vector<std::string>& keyPaths() {
     return paths;
 }
 
-std::string sectionOf(std::string_view name) {
-    std::string home;
+Message sectionOf(std::string_view name) {
+    Message home;
     for (const std::string& path : keyPaths()) {
         const std::size_t slash = path.rfind('/');
         if (std::string_view(path).substr(slash + 1) != name ||
@@ -67,10 +69,11 @@ std::string sectionOf(std::string_view name) {
         if (!home.empty()) {
             return {};
         }
-        home = slash == 0 ? "the top level" : path.substr(0, slash);
-        if (home.ends_with("/*")) {
-            home.resize(home.size() - 2);
+        std::string section = path.substr(0, slash);
+        if (section.ends_with("/*")) {
+            section.resize(section.size() - 2);
         }
+        home = slash == 0 ? Message(LW_TEXT("the top level")) : Message(section);
     }
     return home;
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/text/message.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +15,6 @@ const std::vector<std::string>& keyPaths();
 
 /// Where a key of this name stands, in words for a message ("/mechanism/roller", "the top level");
 /// empty when it is no key or stands in several places.
-std::string sectionOf(std::string_view name);
+Message sectionOf(std::string_view name);
 
 } // namespace lobewright::design

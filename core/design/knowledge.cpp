@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <charconv>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -36,6 +38,20 @@ std::optional<double> numberOf(const Field& field) {
     return std::nullopt;
 }
 
+const Unit& unitOf(const Field& field) {
+    const Unit* unit = findUnit(field.unit);
+    return unit != nullptr ? *unit : in::pure;
+}
+
+/// A value as the file has it.
+Amount amountOf(const Field& field, double value) {
+    return asTyped(value, unitOf(field));
+}
+
+std::string listed(const std::vector<std::string>& words) {
+    return fmt::format("{}", fmt::join(words, ", "));
+}
+
 bool contains(const std::vector<std::string>& words, const std::string& word) {
     return std::ranges::find(words, word) != words.end();
 }
@@ -51,8 +67,8 @@ class EntryRules {
     void check() {
         if (known_.low.has_value() != known_.high.has_value()) {
             add(known_.low ? "/low" : "/high",
-                fmt::format("{} has only one limit; lower and upper limit must both be given",
-                            field_.label));
+                Message(LW_TEXT("%1 has only one limit; lower and upper limit must both be given"),
+                        field_.label));
         } else if (known_.low) {
             checkRange();
         }
@@ -62,33 +78,35 @@ class EntryRules {
     }
 
   private:
-    void add(const char* key, std::string message) {
+    void add(const char* key, Message message) {
         problems_.push_back({place_ + key, std::move(message)});
     }
 
     void checkRange() {
         const double low = *known_.low, high = *known_.high;
         if (!isNumber(field_)) {
-            add("/low",
-                fmt::format("{} is no number; it can have options, not a range", field_.label));
+            add("/low", Message(LW_TEXT("%1 is no number; it can have options, not a range"),
+                                field_.label));
         } else if (low >= high) {
-            add("/low", fmt::format("the lower limit of {} is {}; it must be below the upper "
-                                    "limit, {}",
-                                    field_.label, low, high));
+            add("/low", Message(LW_TEXT("the lower limit of %1 is %2; it must be below the upper "
+                                        "limit, %3"),
+                                field_.label, amountOf(field_, low), amountOf(field_, high)));
         } else if (!field_.range.contains(low) || !field_.range.contains(high)) {
             add(field_.range.contains(low) ? "/high" : "/low",
-                fmt::format("the range of {} is {} to {}; its limits must be {}", field_.label, low,
-                            high, field_.range.describe()));
+                Message(LW_TEXT("the range of %1 is %2 to %3; its limits must be %4"), field_.label,
+                        amountOf(field_, low).bare(), amountOf(field_, high),
+                        field_.range.describe(unitOf(field_))));
         } else if (const auto value = numberOf(field_); value && (*value < low || *value > high)) {
-            add("", fmt::format("{} is {}; it must lie within its range, {} to {}", field_.label,
-                                *value, low, high));
+            add("", Message(LW_TEXT("%1 is %2; it must lie within its range, %3 to %4"),
+                            field_.label, amountOf(field_, *value), amountOf(field_, low).bare(),
+                            amountOf(field_, high)));
         }
     }
 
     void checkOptions() {
         if (field_.kind != FieldKind::choice) {
-            add("/options",
-                fmt::format("{} is no choice; it can have a range, not options", field_.label));
+            add("/options", Message(LW_TEXT("%1 is no choice; it can have a range, not options"),
+                                    field_.label));
             return;
         }
         for (std::size_t i = 0; i < known_.options.size(); ++i) {
@@ -96,18 +114,18 @@ class EntryRules {
             const auto before = known_.options.begin() + static_cast<std::ptrdiff_t>(i);
             if (!contains(field_.choices, option)) {
                 add(fmt::format("/options/{}", i).c_str(),
-                    fmt::format("\"{}\" is no choice of {}; it must be one of {}", excerpt(option),
-                                field_.label, fmt::join(field_.choices, ", ")));
+                    Message(LW_TEXT("\"%1\" is no choice of %2; it must be one of %3"),
+                            excerpt(option), field_.label, listed(field_.choices)));
             } else if (std::find(known_.options.begin(), before, option) != before) {
                 add(fmt::format("/options/{}", i).c_str(),
-                    fmt::format("\"{}\" is listed twice; each option must be listed once",
-                                excerpt(option)));
+                    Message(LW_TEXT("\"%1\" is listed twice; each option must be listed once"),
+                            excerpt(option)));
             }
         }
         const auto& word = std::get<std::string>(field_.value);
         if (!contains(known_.options, word)) {
-            add("/options", fmt::format("{} is \"{}\"; it must be one of its options, {}",
-                                        field_.label, word, fmt::join(known_.options, ", ")));
+            add("/options", Message(LW_TEXT("%1 is \"%2\"; it must be one of its options, %3"),
+                                    field_.label, word, listed(known_.options)));
         }
     }
 
@@ -147,9 +165,9 @@ Problems brokenKnowledgeRules(const Design& design) {
         const auto input = inputs.find(path);
         if (input == inputs.end()) {
             problems.push_back({pointer("/knowledge", path),
-                                fmt::format("\"{}\" names no input of this design that can have an "
-                                            "origin",
-                                            excerpt(path))});
+                                Message(LW_TEXT("\"%1\" names no input of this design that can "
+                                                "have an origin"),
+                                        excerpt(path))});
         } else {
             EntryRules(path, known, input->second, problems).check();
         }

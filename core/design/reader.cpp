@@ -10,14 +10,18 @@
 #include <charconv>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
 
 using nlohmann::json;
 
-const char* typeName(const json& value) {
-    return value.is_object() ? "a group of keys" : value.is_array() ? "a list" : "a single value";
+TextId typeName(const json& value) {
+    return value.is_object()  ? LW_TEXT("a group of keys")
+           : value.is_array() ? LW_TEXT("a list")
+                              : LW_TEXT("a single value");
 }
 
 /// The value as a field has it; nothing for lists and objects.
@@ -68,7 +72,7 @@ const json* Reader::child(std::string_view name) {
     return find(name);
 }
 
-void Reader::report(const std::string& path, std::string message) {
+void Reader::report(const std::string& path, Message message) {
     addProblem(problems_, {path, std::move(message)});
 }
 
@@ -78,8 +82,8 @@ bool Reader::reportUnused(const Key& key, const json* value) {
     }
     // Of several shapes, oneOf() has reported the surplus ones already.
     if (value != nullptr && unused_->key != key.name) {
-        report(pathOf(key.name), fmt::format("{} is used only where {}; leave it out", key.label,
-                                             unused_->describe()));
+        report(pathOf(key.name), Message(LW_TEXT("%1 is used only where %2; leave it out"),
+                                         key.label, unused_->describe()));
     }
     return true;
 }
@@ -87,7 +91,7 @@ bool Reader::reportUnused(const Key& key, const json* value) {
 void Reader::reportMissing(const Key& key) {
     if (isRequired(key) && !levels_.back().isStandIn) {
         report(pathOf(key.name),
-               fmt::format("{} is missing; \"{}\" must be given", key.label, key.name));
+               Message(LW_TEXT("%1 is missing; \"%2\" must be given"), key.label, key.name));
     }
 }
 
@@ -103,8 +107,8 @@ void Reader::scalar(const Scalar& scalar) {
     const std::string place = pathOf(scalar.key.name);
     const auto value = fieldValue(*given);
     if (!value) {
-        report(place, fmt::format("{} is {}; it must be a single value", scalar.key.label,
-                                  typeName(*given)));
+        report(place, Message(LW_TEXT("%1 is %2; it must be a single value"), scalar.key.label,
+                              typeName(*given)));
         return;
     }
     const auto admitted = admit(scalar, *value);
@@ -123,20 +127,21 @@ void Reader::mark(const Key& key, const FieldValue& value) {
     }
     if (const auto* text = std::get_if<std::string>(&value)) {
         if (*given != *text) {
-            report(pathOf(key.name), fmt::format("{} is {}; it must be \"{}\"", key.label,
-                                                 excerpt(given->dump()), *text));
+            report(pathOf(key.name), Message(LW_TEXT("%1 is %2; it must be \"%3\""), key.label,
+                                             excerpt(given->dump()), *text));
         }
         return;
     }
     const int version = std::get<int>(value);
     const bool isVersion = given->is_number_integer() && *given >= 1;
     if (!isVersion) {
-        report(pathOf(key.name), fmt::format("{} is {}; it must be a whole number from 1 to {}",
-                                             key.label, excerpt(given->dump()), version));
+        report(pathOf(key.name),
+               Message(LW_TEXT("%1 is %2; it must be a whole number from 1 to %3"), key.label,
+                       excerpt(given->dump()), version));
     } else if (*given > version) {
         report(pathOf(key.name),
-               fmt::format("{} is {}, written by a newer program; this one reads up to {}",
-                           key.label, excerpt(given->dump()), version));
+               Message(LW_TEXT("%1 is %2, written by a newer program; this one reads up to %3"),
+                       key.label, excerpt(given->dump()), version));
     }
 }
 
@@ -150,8 +155,8 @@ bool Reader::enter(const Key& key) {
         return false;
     }
     if (!given->is_object()) {
-        report(pathOf(key.name),
-               fmt::format("{} is {}; it must be a group of keys", key.label, typeName(*given)));
+        report(pathOf(key.name), Message(LW_TEXT("%1 is %2; it must be a group of keys"), key.label,
+                                         typeName(*given)));
         return false;
     }
     levels_.push_back({given, {}});
@@ -174,13 +179,13 @@ std::optional<std::size_t> Reader::enterList(const Key& key, std::size_t) {
     }
     if (!given->is_array()) {
         report(pathOf(key.name),
-               fmt::format("{} is {}; it must be a list", key.label, typeName(*given)));
+               Message(LW_TEXT("%1 is %2; it must be a list"), key.label, typeName(*given)));
         return std::nullopt;
     }
     const std::size_t size = given->size();
     if (!key.range.contains(static_cast<double>(size))) {
-        report(pathOf(key.name), fmt::format("{} has {} entries; the number must be {}", key.label,
-                                             size, key.range.describe()));
+        report(pathOf(key.name), Message(LW_TEXT("%1 has %2 entries; the number must be %3"),
+                                         key.label, size, key.range.describe()));
         if (static_cast<double>(size) > key.range.max) {
             return std::nullopt;
         }
@@ -192,7 +197,8 @@ std::optional<std::size_t> Reader::enterList(const Key& key, std::size_t) {
 void Reader::enterObject(const json& item, const std::string& place) {
     static const json nothing = json::object();
     if (!item.is_object()) {
-        report(place, fmt::format("this entry is {}; it must be a group of keys", typeName(item)));
+        report(place,
+               Message(LW_TEXT("this entry is %1; it must be a group of keys"), typeName(item)));
     }
     levels_.push_back({item.is_object() ? &item : &nothing, {}, !item.is_object()});
 }
@@ -231,8 +237,8 @@ bool Reader::isPresent(const Key& key, const PresenceWords& words, bool) {
         reportMissing(key);
     } else if (isWrongWord) {
         report(pathOf(key.name),
-               fmt::format("{} is \"{}\"; it must be \"{}\" or a group of keys", key.label,
-                           excerpt(given->get<std::string>()), words.words[0].key));
+               Message(LW_TEXT("%1 is \"%2\"; it must be \"%3\" or a group of keys"), key.label,
+                       excerpt(given->get<std::string>()), words.words[0].key));
     }
     return false;
 }
@@ -254,8 +260,8 @@ std::size_t Reader::oneOf(std::span<const std::string_view> keys, std::size_t no
         }
     }
     if (count != 1) {
-        report(path(), fmt::format("{} has {} of {}; it must have exactly one", label(),
-                                   count == 0 ? "none" : "more than one", listed));
+        report(path(), Message(LW_TEXT("%1 has %2 of %3; it must have exactly one"), label(),
+                               count == 0 ? LW_TEXT("none") : LW_TEXT("more than one"), listed));
     }
     return found.value_or(now);
 }
@@ -271,16 +277,16 @@ void Reader::reportUnknownKeys() {
             return; // looking for the nearest key takes its time
         }
         const std::string name = excerpt(entry.key());
-        const std::string home = sectionOf(entry.key());
-        std::string advice;
+        const Message home = sectionOf(entry.key());
+        Message advice;
         if (!home.empty()) {
-            advice = fmt::format("it belongs in {}", home);
+            advice = Message(LW_TEXT("it belongs in %1"), home);
         } else {
-            advice =
-                fmt::format("the nearest known key is \"{}\"", nearest(entry.key(), level.known));
+            advice = Message(LW_TEXT("the nearest known key is \"%1\""),
+                             nearest(entry.key(), level.known));
         }
         report(pointer(path(), entry.key()),
-               fmt::format("\"{}\" is not a key here; {}", name, advice));
+               Message(LW_TEXT("\"%1\" is not a key here; %2"), name, advice));
     }
 }
 

@@ -50,7 +50,7 @@ class Reader final : public Visitor {
     bool reportUnused(const Key& key, const nlohmann::json* value);
     void reportMissing(const Key& key);
     void reportUnknownKeys();
-    void report(const std::string& path, std::string message);
+    void report(const std::string& path, Message message);
 
     std::vector<Level> levels_;
     const Condition* unused_ = nullptr; ///< the condition of a branch whose keys are not used

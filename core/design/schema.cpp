@@ -29,9 +29,9 @@ Tree described(const Key& key) {
     Tree schema;
     const std::string_view unit = key.unit.symbol;
     schema["title"] =
-        unit.empty() ? std::string(key.label) : fmt::format("{} [{}]", key.label, unit);
+        unit.empty() ? key.label.english() : fmt::format("{} [{}]", key.label.english(), unit);
     if (!key.help.empty()) {
-        schema["description"] = key.help;
+        schema["description"] = key.help.english();
     }
     return schema;
 }

@@ -9,6 +9,8 @@
 #include <charconv>
 #include <span>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -46,13 +48,13 @@ bool isZone(std::string_view text) {
 }
 
 /// The rule that the name breaks beside these others; empty: none.
-std::string nameRule(const std::string& name, std::span<const Snapshot> others) {
+Message nameRule(const std::string& name, std::span<const Snapshot> others) {
     if (name.find_first_not_of(" \t\r\n") == std::string::npos) {
-        return "the name of the snapshot is empty; it must say which design was kept";
+        return LW_TEXT("the name of the snapshot is empty; it must say which design was kept");
     }
     if (std::ranges::find(others, name, &Snapshot::name) != others.end()) {
-        return fmt::format("\"{}\" is the name of another snapshot; no two may be alike",
-                           excerpt(name));
+        return Message(LW_TEXT("\"%1\" is the name of another snapshot; no two may be alike"),
+                       excerpt(name));
     }
     return {};
 }
@@ -99,19 +101,24 @@ Design withoutSnapshots(Design design) {
 
 Result<std::vector<Snapshot>> withSnapshot(const Design& design, const std::string& name,
                                            const std::string& taken) {
-    const std::string rule = nameRule(name, design.snapshots);
+    const Message rule = nameRule(name, design.snapshots);
     if (!rule.empty()) {
         return Problem{"/snapshots", rule};
     }
     if (!taken.empty() && !isDateTime(taken)) {
-        return Problem{"/snapshots", fmt::format("the time of the snapshot is \"{}\"; it must be a "
-                                                 "date and time of ISO 8601",
-                                                 excerpt(taken))};
+        return Problem{
+            "/snapshots",
+            Message(
+                LW_TEXT(
+                    "the time of the snapshot is \"%1\"; it must be a date and time of ISO 8601"),
+                excerpt(taken))};
     }
     if (design.snapshots.size() >= mostSnapshots) {
-        return Problem{"/snapshots", fmt::format("the file keeps {} snapshots already; delete one "
-                                                 "that is no longer needed",
-                                                 design.snapshots.size())};
+        return Problem{
+            "/snapshots",
+            Message(
+                LW_TEXT("the file keeps %1 snapshots already; delete one that is no longer needed"),
+                design.snapshots.size())};
     }
     std::vector<Snapshot> list = design.snapshots;
     list.push_back({name, taken, withoutSnapshots(design)});
@@ -121,11 +128,11 @@ Result<std::vector<Snapshot>> withSnapshot(const Design& design, const std::stri
 Result<std::vector<Snapshot>> withName(const std::vector<Snapshot>& snapshots, std::size_t index,
                                        const std::string& name) {
     if (index >= snapshots.size()) {
-        return Problem{"/snapshots", fmt::format("there is no snapshot {}", index + 1)};
+        return Problem{"/snapshots", Message(LW_TEXT("there is no snapshot %1"), index + 1)};
     }
     std::vector<Snapshot> list = snapshots;
     list.erase(list.begin() + static_cast<std::ptrdiff_t>(index));
-    const std::string rule = nameRule(name, list);
+    const Message rule = nameRule(name, list);
     if (!rule.empty()) {
         return Problem{fmt::format("/snapshots/{}/name", index), rule};
     }
@@ -152,20 +159,22 @@ Problems brokenSnapshotRules(const Design& design, const Problems& known) {
         const auto isSound = [&](std::string_view path) {
             return std::ranges::find(knownHere, path, &Problem::path) == knownHere.end();
         };
-        const std::string rule = nameRule(snapshots[i].name, std::span(snapshots).first(i));
+        const Message rule = nameRule(snapshots[i].name, std::span(snapshots).first(i));
         if (!rule.empty() && isSound("/name")) {
             problems.push_back({place + "/name", rule});
         }
         const std::string& taken = snapshots[i].taken;
         if (!taken.empty() && !isDateTime(taken)) {
             problems.push_back(
-                {place + "/taken", fmt::format("the time is \"{}\"; it must be a date and time of "
-                                               "ISO 8601, or empty",
-                                               excerpt(taken))});
+                {place + "/taken",
+                 Message(
+                     LW_TEXT(
+                         "the time is \"%1\"; it must be a date and time of ISO 8601, or empty"),
+                     excerpt(taken))});
         }
         if (!snapshots[i].design.snapshots.empty()) {
             problems.push_back({place + "/design/snapshots",
-                                "the design of a snapshot holds snapshots; it must not"});
+                                LW_TEXT("the design of a snapshot holds snapshots; it must not")});
         }
         if (!isSound("/design")) {
             continue; // missing or no group of keys: nothing to judge

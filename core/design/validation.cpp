@@ -12,6 +12,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
 namespace {
@@ -68,7 +70,7 @@ class Rules {
             found_.push_back({prefix + problem.path, problem.message});
         }
     }
-    void require(bool isKept, const std::string& path, const std::string& message) {
+    void require(bool isKept, const std::string& path, const Message& message) {
         if (!isKept) {
             found_.push_back({path, message});
         }
@@ -78,18 +80,19 @@ class Rules {
         const mechanism::Mechanism& m = design_.mechanism;
         if (m.cylinderAngles) {
             const auto count = static_cast<int>(m.cylinderAngles->size());
-            require(count == m.cylinders, "/mechanism/cylinder_angles_deg",
-                    fmt::format("{} angles are listed; there must be one for each of the {} "
-                                "cylinders",
-                                count, m.cylinders));
+            require(
+                count == m.cylinders, "/mechanism/cylinder_angles_deg",
+                Message(
+                    LW_TEXT("%1 angles are listed; there must be one for each of the %2 cylinders"),
+                    count, m.cylinders));
             if (count != m.cylinders) {
                 return;
             }
         }
         require(2.0 * m.pitchRadius > m.bore, "/mechanism/pitch_radius_mm",
-                fmt::format("the pitch radius is {:.6g} mm; it must exceed half the bore, {:.6g} "
-                            "mm, or the cylinders enclose the shaft",
-                            m.pitchRadius / millimetre, 0.5 * m.bore / millimetre));
+                Message(LW_TEXT("the pitch radius is %1; it must exceed half the bore, %2, or the "
+                                "cylinders enclose the shaft"),
+                        Amount(m.pitchRadius, in::mm, 6), Amount(0.5 * m.bore, in::mm, 6)));
         checkNeighbours(mechanism::cylinderAngles(m));
     }
 
@@ -108,9 +111,9 @@ class Rules {
             const double distance = 2.0 * m.pitchRadius * std::sin(0.5 * least);
             require(distance > m.bore,
                     m.cylinderAngles ? "/mechanism/cylinder_angles_deg" : "/mechanism/cylinders",
-                    fmt::format("neighbouring cylinder axes stand {:.6g} mm apart; it must be more "
-                                "than the bore, {:.6g} mm",
-                                distance / millimetre, m.bore / millimetre));
+                    Message(LW_TEXT("neighbouring cylinder axes stand %1 apart; it must be more "
+                                    "than the bore, %2"),
+                            Amount(distance, in::mm, 6), Amount(m.bore, in::mm, 6)));
         }
     }
 
@@ -124,27 +127,30 @@ class Rules {
             const double distance = piston.ringDistances[i];
             const std::string path = fmt::format("/mechanism/piston/ring_distances_mm/{}", i);
             require(distance < piston.length, path,
-                    fmt::format("the ring stands {:.6g} mm from the crown; it must be less than "
-                                "the piston length, {:.6g} mm",
-                                distance / millimetre, piston.length / millimetre));
+                    Message(LW_TEXT("the ring stands %1 from the crown; it must be less than the "
+                                    "piston length, %2"),
+                            Amount(distance, in::mm, 6), Amount(piston.length, in::mm, 6)));
             require(distance > previous, path,
-                    fmt::format("the ring stands {:.6g} mm from the crown; it must stand further "
-                                "than the ring before it",
-                                distance / millimetre));
+                    Message(LW_TEXT("the ring stands %1 from the crown; it must stand further than "
+                                    "the ring before it"),
+                            Amount(distance, in::mm, 6)));
             previous = distance;
         }
     }
 
     void checkRoller() {
         const mechanism::Mechanism& m = design_.mechanism;
-        require(m.roller.width < 2.0 * m.pitchRadius, "/mechanism/roller/width_mm",
-                fmt::format("the roller is {:.6g} mm wide; it must be less than twice the pitch "
-                            "radius, {:.6g} mm",
-                            m.roller.width / millimetre, 2.0 * m.pitchRadius / millimetre));
-        require(2.0 * m.roller.edgeRelief < m.roller.width, "/mechanism/roller/edge_relief_mm",
-                fmt::format("the edge relief is {:.6g} mm; both together must be less than the "
-                            "roller width, {:.6g} mm",
-                            m.roller.edgeRelief / millimetre, m.roller.width / millimetre));
+        require(
+            m.roller.width < 2.0 * m.pitchRadius, "/mechanism/roller/width_mm",
+            Message(
+                LW_TEXT("the roller is %1 wide; it must be less than twice the pitch radius, %2"),
+                Amount(m.roller.width, in::mm, 6), Amount(2.0 * m.pitchRadius, in::mm, 6)));
+        require(
+            2.0 * m.roller.edgeRelief < m.roller.width, "/mechanism/roller/edge_relief_mm",
+            Message(
+                LW_TEXT(
+                    "the edge relief is %1; both together must be less than the roller width, %2"),
+                Amount(m.roller.edgeRelief, in::mm, 6), Amount(m.roller.width, in::mm, 6)));
     }
 
     std::optional<PerEnd<motion::LiftCurve>> checkTracks() {
@@ -174,9 +180,9 @@ class Rules {
     void checkWebs() {
         for (const ports::Web& web : ports::webs(design_.ports, design_.mechanism.bore)) {
             require(web.chord > 0.0, fmt::format("/ports/{}/{}/count", name(web.end), web.row),
-                    fmt::format("the web between neighbouring ports is {:.4g} mm; it must be "
-                                "positive: the ports do not fit around the bore",
-                                web.chord / millimetre));
+                    Message(LW_TEXT("the web between neighbouring ports is %1; it must be "
+                                    "positive: the ports do not fit around the bore"),
+                            Amount(web.chord, in::mm)));
         }
     }
 
@@ -193,11 +199,12 @@ class Rules {
                                   double unit) {
             const double warning = limit.warning / unit;
             const double error = limit.error / unit;
-            require(highIsBad ? warning <= error : warning >= error,
-                    fmt::format("/limits/{}/warning", key),
-                    fmt::format("the warning stands at {:.6g}, beyond the error at {:.6g}; it must "
-                                "come first",
-                                warning, error));
+            require(
+                highIsBad ? warning <= error : warning >= error,
+                fmt::format("/limits/{}/warning", key),
+                Message(
+                    LW_TEXT("the warning stands at %1, beyond the error at %2; it must come first"),
+                    number(warning, 6), number(error, 6)));
         };
         order("pressure_angle_deg", limits.pressureAngle, true, degree);
         order("mean_piston_speed_m_per_s", limits.meanPistonSpeed, true, 1.0);

@@ -6,31 +6,34 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::design {
 
-std::string Range::describe() const {
+Message Range::describe(const Unit& unit) const {
+    const Amount from = asTyped(min, unit).bare(), to = asTyped(max, unit);
     if (minExcluded) {
-        return maxExcluded ? fmt::format("> {} and < {}", min, max)
-                           : fmt::format("> {} and ≤ {}", min, max);
+        return maxExcluded ? Message(LW_TEXT("> %1 and < %2"), from, to)
+                           : Message(LW_TEXT("> %1 and ≤ %2"), from, to);
     }
-    return maxExcluded ? fmt::format("≥ {} and < {}", min, max)
-                       : fmt::format("≥ {} and ≤ {}", min, max);
+    return maxExcluded ? Message(LW_TEXT("≥ %1 and < %2"), from, to)
+                       : Message(LW_TEXT("≥ %1 and ≤ %2"), from, to);
 }
 
 bool Range::contains(double value) const {
     return (minExcluded ? value > min : value >= min) && (maxExcluded ? value < max : value <= max);
 }
 
-std::string Condition::describe() const {
+Message Condition::describe() const {
     if (words.empty()) {
-        return fmt::format("\"{}\" is given", key);
+        return Message(LW_TEXT("\"%1\" is given"), key);
     }
     std::string text = fmt::format("\"{}\"", words.front());
     for (std::size_t i = 1; i < words.size(); ++i) {
         text += fmt::format(", \"{}\"", words[i]);
     }
-    return words.size() == 1 ? fmt::format("\"{}\" is {}", key, text)
-                             : fmt::format("\"{}\" is one of {}", key, text);
+    return words.size() == 1 ? Message(LW_TEXT("\"%1\" is %2"), key, text)
+                             : Message(LW_TEXT("\"%1\" is one of %2"), key, text);
 }
 
 namespace {
@@ -66,34 +69,34 @@ std::string listed(std::span<const Word> words) {
     return text;
 }
 
-std::string expectation(const Scalar& scalar) {
-    std::string text;
+Message expectation(const Scalar& scalar) {
+    Message text;
     switch (scalar.kind) {
     case FieldKind::number:
-        text = "a number";
+        text = LW_TEXT("a number");
         break;
     case FieldKind::integer:
-        text = "a whole number";
+        text = LW_TEXT("a whole number");
         break;
     case FieldKind::boolean:
-        text = "true or false";
+        text = LW_TEXT("true or false");
         break;
     case FieldKind::choice:
-        text = fmt::format("one of {}", listed(scalar.words));
+        text = Message(LW_TEXT("one of %1"), listed(scalar.words));
         break;
     case FieldKind::text:
-        text = "a text";
+        text = LW_TEXT("a text");
         break;
     }
     if (scalar.kind == FieldKind::number && !scalar.words.empty()) {
-        text = fmt::format("a number or {}", listed(scalar.words));
+        text = Message(LW_TEXT("a number or %1"), listed(scalar.words));
     }
-    return scalar.nullable ? fmt::format("{} or null", text) : text;
+    return scalar.nullable ? Message(LW_TEXT("%1 or null"), text) : text;
 }
 
 Problem broken(const Scalar& scalar, const FieldValue& value) {
-    return {"", fmt::format("{} is {}; it must be {}", scalar.key.label, show(value),
-                            expectation(scalar))};
+    return {"", Message(LW_TEXT("%1 is %2; it must be %3"), scalar.key.label, show(value),
+                        expectation(scalar))};
 }
 
 bool isWord(std::span<const Word> words, std::string_view text) {
@@ -108,10 +111,8 @@ bool isWord(std::span<const Word> words, std::string_view text) {
 Result<FieldValue> admitNumber(const Scalar& scalar, double value) {
     const Key& key = scalar.key;
     if (!std::isfinite(value) || !key.range.contains(value)) {
-        const bool isJoined = key.unit.symbol.empty() || key.unit.symbol == "°";
-        const std::string unit = fmt::format("{}{}", isJoined ? "" : " ", key.unit.symbol);
-        return Problem{"", fmt::format("{} is {}{}; it must be {}{}", key.label, value, unit,
-                                       key.range.describe(), unit)};
+        return Problem{"", Message(LW_TEXT("%1 is %2; it must be %3"), key.label,
+                                   asTyped(value, key.unit), key.range.describe(key.unit))};
     }
     return FieldValue{value};
 }
@@ -132,8 +133,8 @@ Result<FieldValue> admitText(const Scalar& scalar, const std::string& text) {
     }
     const std::size_t length = characterCount(text); // as a JSON Schema counts
     if (scalar.kind == FieldKind::text && static_cast<double>(length) > scalar.key.range.max) {
-        return Problem{"", fmt::format("{} has {} characters; it must have at most {}",
-                                       scalar.key.label, length, scalar.key.range.max)};
+        return Problem{"", Message(LW_TEXT("%1 has %2 characters; it must have at most %3"),
+                                   scalar.key.label, length, asTyped(scalar.key.range.max))};
     }
     return FieldValue{text};
 }
@@ -163,8 +164,8 @@ Result<FieldValue> admit(const Scalar& scalar, const FieldValue& value) {
     return broken(scalar, value);
 }
 
-void Visitor::push(std::string_view name, std::string_view label, bool required) {
-    Place place{pathOf(name), std::string(label), required};
+void Visitor::push(std::string_view name, const Message& label, bool required) {
+    Place place{pathOf(name), label, required};
     places_.push_back(std::move(place));
 }
 
@@ -220,10 +221,9 @@ void Visitor::numbers(const Key& key, const Key& item, std::vector<double>& valu
     push(key.name, key.label, true);
     for (std::size_t i = 0; i < *size; ++i) {
         const std::string name = std::to_string(i);
-        const std::string itemLabel = fmt::format("{} {}", item.label, i + 1);
         Key numbered = item;
         numbered.name = name;
-        numbered.label = itemLabel;
+        numbered.label = Message(LW_TEXT("%1 %2"), item.label, i + 1);
         number(numbered, values[i]);
     }
     leaveList();

@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::draft {
 
 namespace {
@@ -51,8 +53,8 @@ class Builder {
     }
 
   private:
-    double mm(std::string_view rule, std::string_view label, Span metres,
-              const std::string& working, std::vector<std::string> inputs) {
+    double mm(std::string_view rule, TextId label, Span metres, const Message& working,
+              std::vector<std::string> inputs) {
         return notes_.take(rule, label, "mm",
                            {rounded(metres.value / millimetre), rounded(metres.low / millimetre),
                             rounded(metres.high / millimetre)},
@@ -62,7 +64,7 @@ class Builder {
 
     void makeTracks() {
         const double period = 360.0 / size_.lobes;
-        const auto share = [&](std::string_view rule, std::string_view label, Span percent,
+        const auto share = [&](std::string_view rule, TextId label, Span percent,
                                const char* segment) {
             return rounded(notes_.assume(
                 rule, label, "°",
@@ -70,9 +72,9 @@ class Builder {
                 {fmt::format("/tracks/inlet/segments/{}/span_deg", segment)}));
         };
         const double inner =
-            share("dwell-inner", "Dwell at inner dead centre", {0.04, 0.03, 0.06}, "1");
+            share("dwell-inner", LW_TEXT("Dwell at inner dead centre"), {0.04, 0.03, 0.06}, "1");
         const double outer =
-            share("dwell-outer", "Dwell at outer dead centre", {0.09, 0.06, 0.12}, "3");
+            share("dwell-outer", LW_TEXT("Dwell at outer dead centre"), {0.09, 0.06, 0.12}, "3");
         const double travel = 0.5 * (period - inner - outer);
         motion::SegmentShape shape;
         shape.stroke = size_.stroke;
@@ -87,7 +89,7 @@ class Builder {
         design_.tracks.inlet = {size_.lobes, shape};
         travel_ = travel * degree;
         design_.mechanism.exhaustLead =
-            notes_.assume("exhaust-lead", "Exhaust lead", "°",
+            notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
                           {rounded(14.0 / size_.lobes), 8.0 / size_.lobes, 20.0 / size_.lobes},
                           {"/mechanism/exhaust_lead_deg"}) *
             degree;
@@ -96,31 +98,32 @@ class Builder {
     void makePistonsAndRollers() {
         auto& m = design_.mechanism;
         const double cube = std::pow(size_.bore / 0.1, 3.0); // dm³
-        const double mass = notes_.take(
-            "piston-mass", "Piston mass", "kg", {rounded(3.5 * cube), 2.5 * cube, 5.0 * cube},
-            fmt::format("3.5 kg/dm³·({:.4g} mm)³", size_.bore / millimetre),
-            {"/mechanism/piston_mass_kg/inlet", "/mechanism/piston_mass_kg/exhaust"});
+        const double mass =
+            notes_.take("piston-mass", LW_TEXT("Piston mass"), "kg",
+                        {rounded(3.5 * cube), 2.5 * cube, 5.0 * cube},
+                        fmt::format("3.5 kg/dm³·({:.4g} mm)³", size_.bore / millimetre),
+                        {"/mechanism/piston_mass_kg/inlet", "/mechanism/piston_mass_kg/exhaust"});
         m.pistonMass = {mass, mass};
         const double b = size_.bore;
         m.roller.radius =
-            mm("roller-radius", "Roller radius", {0.37 * b, 0.30 * b, 0.45 * b},
+            mm("roller-radius", LW_TEXT("Roller radius"), {0.37 * b, 0.30 * b, 0.45 * b},
                fmt::format("0.37·{:.4g} mm", b / millimetre), {"/mechanism/roller/radius_mm"});
         const double width = rollerWidth_ > 0.0 ? rollerWidth_ : 0.35 * b;
-        m.roller.width = mm("roller-width", "Roller width",
+        m.roller.width = mm("roller-width", LW_TEXT("Roller width"),
                             {width, std::max(width * 0.73, 0.1 * b), width * 1.44}, "",
                             {"/mechanism/roller/width_mm"});
         m.roller.edgeRelief = rounded(0.02 * m.roller.width / millimetre) * millimetre;
         const double size = 2.0 * m.roller.radius * m.roller.width; // m²
         const auto kilonewton = [&](double perArea) { return rounded(perArea * size / 1e3); };
         const double rating =
-            notes_.take("bearing-rating", "Dynamic rating", "kN",
+            notes_.take("bearing-rating", LW_TEXT("Dynamic rating"), "kN",
                         {kilonewton(24e6), kilonewton(15e6), kilonewton(28e6)},
                         fmt::format("24 N/mm²·2·{:.4g} mm·{:.4g} mm", m.roller.radius / millimetre,
                                     m.roller.width / millimetre),
                         {"/roller_bearing/dynamic_rating_kN"});
         design_.rollerBearing.dynamicRating = rating * 1e3;
         design_.rollerBearing.staticRating =
-            notes_.take("static-rating", "Static rating", "kN",
+            notes_.take("static-rating", LW_TEXT("Static rating"), "kN",
                         {rounded(1.3 * rating), rating, rounded(1.7 * rating)},
                         fmt::format("1.3·{:.4g} kN", rating),
                         {"/roller_bearing/static_rating_kN"}) *
@@ -137,7 +140,7 @@ class Builder {
         const Span wall = wallAround(m.bore);
         if (brief_.diameter) {
             const auto at = [&](double w) { return 0.5 * (brief_.diameter->value - m.bore) - w; };
-            m.pitchRadius = mm("pitch-radius-from-diameter", "Pitch radius",
+            m.pitchRadius = mm("pitch-radius-from-diameter", LW_TEXT("Pitch radius"),
                                {at(wall.value), at(wall.high), at(wall.low)},
                                fmt::format("{}/2 − {:.4g} mm/2 − {:.3g} mm", brief_.diameter->text,
                                            m.bore / millimetre, wall.value / millimetre),
@@ -157,12 +160,10 @@ class Builder {
         }
         const double slope = steepest / std::tan(30.0 * degree);
         const double radius = std::max({bores, rollers, slope});
-        m.pitchRadius =
-            mm("pitch-radius", "Pitch radius", {radius, radius, 1.15 * radius},
-               fmt::format("bores {:.4g} mm, rollers {:.4g} mm, pressure angle {:.4g} "
-                           "mm",
-                           bores / millimetre, rollers / millimetre, slope / millimetre),
-               {"/mechanism/pitch_radius_mm"});
+        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.15 * radius},
+                           {LW_TEXT("bores %1, rollers %2, pressure angle %3"),
+                            Amount(bores, in::mm), Amount(rollers, in::mm), Amount(slope, in::mm)},
+                           {"/mechanism/pitch_radius_mm"});
     }
 
     /// Smallest and largest volume over a cycle, by the clearance set now.
@@ -207,12 +208,12 @@ class Builder {
         double ratio = 0.0;
         Span range;
         if (const Figure* given = wantedRatio()) {
-            ratio =
-                notes_.given("Compression ratio", "", given->value, given->precision, given->text);
+            ratio = notes_.given(LW_TEXT("Compression ratio"), "", given->value, given->precision,
+                                 given->text);
             range = {ratio, ratio, ratio};
         } else {
             range = usualRatio();
-            ratio = notes_.assume("compression-ratio", "Compression ratio", "", range);
+            ratio = notes_.assume("compression-ratio", LW_TEXT("Compression ratio"), "", range);
         }
         m.clearance = 0.2 * size_.stroke; // wide enough to meet nowhere
         const auto found = volumes();
@@ -226,7 +227,7 @@ class Builder {
         const Span gap{at(ratio), at(range.high), at(range.low)};
         // Not rounded: the ratio is what was given.
         m.clearance =
-            notes_.take("clearance", "Crown clearance", "mm",
+            notes_.take("clearance", LW_TEXT("Crown clearance"), "mm",
                         {gap.value / millimetre, gap.low / millimetre, gap.high / millimetre},
                         fmt::format("ε = {:.4g}", ratio), {"/mechanism/clearance_mm"}) *
             millimetre;
@@ -238,8 +239,8 @@ class Builder {
             return;
         }
         auto& adjuster = design_.mechanism.adjuster;
-        const double setting =
-            notes_.assume("adjuster-setting", "Setting between the ratios", "°", {10.0, 5.0, 20.0});
+        const double setting = notes_.assume(
+            "adjuster-setting", LW_TEXT("Setting between the ratios"), "°", {10.0, 5.0, 20.0});
         const double low = brief_.compression->value;
         const auto ratioAt = [&](double pitch) {
             adjuster = {pitch, setting * degree, 0.0};
@@ -250,33 +251,36 @@ class Builder {
         const double pitch =
             mechanism::bracketedRoot([&](double x) { return ratioAt(x) - low; }, 0.0, widest);
         adjuster = {0.0, 0.0, 0.0};
-        adjuster.helixLead = mm("helix-pitch", "Helix pitch", {pitch, 0.5 * pitch, 2.0 * pitch},
-                                fmt::format("ε = {:.4g} at {:.3g}°, {:.4g} at 0°", low, setting,
-                                            brief_.highCompression->value),
-                                {"/mechanism/adjuster/helix_lead_mm_per_turn"});
+        adjuster.helixLead =
+            mm("helix-pitch", LW_TEXT("Helix pitch"), {pitch, 0.5 * pitch, 2.0 * pitch},
+               {LW_TEXT("ε = %1 at %2, %3 at 0°"), number(low), amountIn(in::degrees, setting, 3),
+                number(brief_.highCompression->value)},
+               {"/mechanism/adjuster/helix_lead_mm_per_turn"});
     }
 
     void makeGas() {
         auto& gas = design_.gas;
         gas.fuel = size_.fuel;
         chooseAirRatio();
-        gas.burn.duration = notes_.assume("burn-duration", "Combustion duration", "° cycle",
-                                          {50.0, 35.0, 70.0}, {"/gas/burn/duration_deg"}) *
-                            degree;
-        gas.burn.start = notes_.assume("burn-start", "Start of combustion", "° cycle",
+        gas.burn.duration =
+            notes_.assume("burn-duration", LW_TEXT("Combustion duration"), "° cycle",
+                          {50.0, 35.0, 70.0}, {"/gas/burn/duration_deg"}) *
+            degree;
+        gas.burn.start = notes_.assume("burn-start", LW_TEXT("Start of combustion"), "° cycle",
                                        {-14.0, -25.0, -4.0}, {"/gas/burn/start_deg"}) *
                          degree;
         gas.burn.bestTorque = false;
         gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
         gas.scavenging.displacedFraction =
-            notes_.assume("displaced-fraction", "Displaced fraction", "", {0.5, 0.2, 0.8},
+            notes_.assume("displaced-fraction", LW_TEXT("Displaced fraction"), "", {0.5, 0.2, 0.8},
                           {"/gas/scavenging/displaced_fraction"});
-        gas.exhaustPressure = notes_.assume("exhaust-pressure", "Exhaust back pressure", "bar",
-                                            {1.05, 1.0, 1.15}, {"/gas/exhaust_pressure_bar"}) *
-                              bar;
+        gas.exhaustPressure =
+            notes_.assume("exhaust-pressure", LW_TEXT("Exhaust back pressure"), "bar",
+                          {1.05, 1.0, 1.15}, {"/gas/exhaust_pressure_bar"}) *
+            bar;
         gas.supply.temperature =
-            notes_.assume("supply-temperature", "Supply temperature", "K", {330.0, 300.0, 380.0},
-                          {"/gas/supply/temperature_K"});
+            notes_.assume("supply-temperature", LW_TEXT("Supply temperature"), "K",
+                          {330.0, 300.0, 380.0}, {"/gas/supply/temperature_K"});
         gas.supply.unpaid = brief_.supplyUnpaid.value_or(false);
         chooseSupply();
     }
@@ -285,7 +289,7 @@ class Builder {
         using gas::Fuel;
         if (brief_.airRatio) {
             design_.gas.lambda =
-                notes_.given("Excess-air ratio", "", brief_.airRatio->value,
+                notes_.given(LW_TEXT("Excess-air ratio"), "", brief_.airRatio->value,
                              brief_.airRatio->precision, brief_.airRatio->text, {"/gas/lambda"});
             return;
         }
@@ -294,21 +298,21 @@ class Builder {
                            : size_.fuel == Fuel::methane  ? Span{1.1, 1.0, 1.5}
                                                           : Span{1.0, 0.9, 1.15};
         design_.gas.lambda =
-            notes_.assume("air-ratio", "Excess-air ratio", "", usual, {"/gas/lambda"});
+            notes_.assume("air-ratio", LW_TEXT("Excess-air ratio"), "", usual, {"/gas/lambda"});
     }
 
     void chooseSupply() {
         auto& supply = design_.gas.supply;
         if (brief_.supplyPressure) {
             supply.pressure =
-                notes_.given("Supply pressure", "bar", brief_.supplyPressure->value / bar,
+                notes_.given(LW_TEXT("Supply pressure"), "bar", brief_.supplyPressure->value / bar,
                              brief_.supplyPressure->precision, brief_.supplyPressure->text,
                              {"/gas/supply/pressure_bar"}) *
                 bar;
             return;
         }
         const Span range = supplyRange(brief_.charging);
-        supply.pressure = notes_.assume("supply-pressure", "Supply pressure", "bar",
+        supply.pressure = notes_.assume("supply-pressure", LW_TEXT("Supply pressure"), "bar",
                                         {range.value / bar, range.low / bar, range.high / bar},
                                         {"/gas/supply/pressure_bar"}) *
                           bar;

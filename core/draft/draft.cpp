@@ -13,6 +13,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::draft {
 
 namespace {
@@ -63,12 +65,12 @@ void noteStep(const Step& step, const std::string& source, design::Design& desig
             known.high = high;
         }
         if (known.low && step.inputs.size() > 1) {
-            known.group = step.rule ? std::string(step.rule->id) : step.label;
+            known.group = step.rule ? std::string(step.rule->id) : step.label.text;
         }
         if (step.rule) {
             known.rule = step.rule->id;
         }
-        known.source = step.rule ? step.working : (step.working.empty() ? source : step.working);
+        known.source = step.rule || !step.working.empty() ? step.working.english() : source;
         design.knowledge[path] = known;
     }
 }
@@ -109,7 +111,7 @@ void noteOrigins(const Brief& brief, const std::vector<Step>& steps, design::Des
 class Part final : public Monitor {
   public:
     Part(Monitor& whole, double from, double to) : whole_(whole), from_(from), to_(to) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         return whole_.step(from_ + (to_ - from_) * fraction, what);
     }
 
@@ -168,9 +170,9 @@ class Drafting {
         if (pass == 1 && !notes.isOwn("roller-width")) {
             const double stress = std::max(valueOf(*solved, "peak_contact_pressure_inlet_MPa"),
                                            valueOf(*solved, "peak_contact_pressure_exhaust_MPa"));
-            notes.revise(
-                "roller-width", design.mechanism.roller.width / millimetre,
-                fmt::format("nominal contact stress {:.4g} MPa at the rated point", stress));
+            notes.revise("roller-width", design.mechanism.roller.width / millimetre,
+                         {LW_TEXT("nominal contact stress %1 at the rated point"),
+                          amountIn(in::MPa, stress)});
         }
         draft_ = Draft{std::move(design), std::move(solved).value(), notes.steps(), {}, {}};
         return {};
@@ -185,21 +187,23 @@ class Drafting {
         const auto answer = study::solveFor(design, goal, monitor);
         if (!answer) {
             const bool isCancelled = answer.problems().front().path.empty();
-            powerNote_ = isCancelled ? "" : answer.problems().front().message;
+            powerNote_ = isCancelled ? Message() : answer.problems().front().message;
             return isCancelled ? std::optional(answer.problems().front()) : std::nullopt;
         }
         const bool isReached = !answer->solutions.empty();
         const study::Trial best = answer->nearest;
         powerNote_ =
-            isReached ? std::string()
-                      : fmt::format("between {:.3g} and {:.3g} bar of supply pressure the nearest "
-                                    "is {:.4g} kW at {:.3g} bar",
-                                    goal.from, goal.to, best.result, best.input);
+            isReached
+                ? Message()
+                : Message(LW_TEXT("between %1 and %2 of supply pressure the nearest is %3 at "
+                                  "%4"),
+                          amountIn(in::bar, goal.from, 3).bare(), amountIn(in::bar, goal.to, 3),
+                          amountIn(in::kW, best.result), amountIn(in::bar, best.input, 3));
         design = study::withGoal(design, goal, best.input);
-        notes.revise("supply-pressure", best.input,
-                     isReached
-                         ? fmt::format("brake power {:.4g} kW at the rated speed", power / kilowatt)
-                         : powerNote_);
+        notes.revise(
+            "supply-pressure", best.input,
+            isReached ? Message(LW_TEXT("brake power %1 at the rated speed"), Amount(power, in::kW))
+                      : powerNote_);
         return std::nullopt;
     }
 
@@ -235,7 +239,7 @@ class Drafting {
     const Options& options_;
     Monitor& monitor_;
     std::optional<Draft> draft_; ///< of the last pass
-    std::string powerNote_;
+    Message powerNote_;
 };
 
 } // namespace
@@ -255,19 +259,20 @@ std::string describe(const Draft& draft) {
     for (const Step& step : draft.steps) {
         const bool hasRange = step.span.low < step.span.high;
         line(fmt::format("{:<9} {:<40} {:>10.5g} {:<7} {}", origins[static_cast<int>(step.origin)],
-                         step.label, step.span.value, step.unit,
+                         step.label.text, step.span.value, step.unit,
                          hasRange ? fmt::format("{:.4g} ... {:.4g}", step.span.low, step.span.high)
                                   : std::string()));
         if (step.rule) {
-            line(fmt::format("          {}: {}{}{} [{}]", step.rule->id, step.rule->formula,
-                             step.working.empty() ? "" : "; ", step.working, step.rule->source));
+            line(fmt::format("          {}: {}{}{} [{}]", step.rule->id, step.rule->formula.text,
+                             step.working.empty() ? "" : "; ", step.working.english(),
+                             step.rule->source.text));
         }
     }
     line("");
     for (const Comparison& row : draft.comparisons) {
-        line(fmt::format("{:<40} {} {:>10.5g} {:<7} draft {:>10.5g}  {}", row.label,
+        line(fmt::format("{:<40} {} {:>10.5g} {:<7} draft {:>10.5g}  {}", row.label.english(),
                          row.isLimit ? "limit" : "given", row.wanted, row.unit, row.reached,
-                         row.why.empty() ? "reached" : row.why));
+                         row.why.empty() ? "reached" : row.why.english()));
     }
     if (draft.nearestPower) {
         line(fmt::format("Within the limits on its size the engine has {:.4g} kW",

@@ -12,12 +12,12 @@ namespace lobewright::draft {
 
 /// A figure of the brief beside the same of the draft.
 struct Comparison {
-    std::string name;  ///< of the figure in the summary, "brake_power_kW"
-    std::string label; ///< "Brake power"
+    std::string name; ///< of the figure in the summary, "brake_power_kW"
+    Message label;    ///< "Brake power"
     std::string unit;
     double wanted = 0.0, reached = 0.0;
     bool isLimit = false; ///< wanted is an upper limit, of a life a lower one
-    std::string why;      ///< where it is missed: why, and what is nearest; empty: reached
+    Message why;          ///< where it is missed: why, and what is nearest; empty: reached
 };
 
 /// Reached: to 1 %, or to the rounding of the published figure where that is coarser.

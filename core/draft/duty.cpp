@@ -9,6 +9,8 @@
 #include <cmath>
 #include <set>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::draft {
 
 namespace {
@@ -23,7 +25,7 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
 }
 
-Problem wrong(std::string_view key, std::string message) {
+Problem wrong(std::string_view key, Message message) {
     return {std::string(key), std::move(message)};
 }
 
@@ -48,7 +50,8 @@ class DutyReader {
             text = comma == std::string_view::npos ? std::string_view() : text.substr(comma + 1);
         }
         if (problems_.empty() && !brief_.power && !brief_.torque) {
-            problems_.push_back(wrong("power", "a duty must give its power or its torque"));
+            problems_.push_back(
+                wrong("power", LW_TEXT("a duty must give its power or its torque")));
         }
         if (!problems_.empty()) {
             return problems_;
@@ -58,25 +61,24 @@ class DutyReader {
     }
 
   private:
-    void fail(const Entry& entry, std::string message) {
+    void fail(const Entry& entry, Message message) {
         problems_.push_back(wrong(entry.key, std::move(message)));
     }
 
     void readEntry(std::string_view text) {
         const auto place = text.find_first_of("=<>");
         if (place == std::string_view::npos) {
-            problems_.push_back(
-                wrong("", fmt::format("\"{}\" is not of the form key=value", text)));
+            problems_.push_back(wrong("", {LW_TEXT("\"%1\" is not of the form key=value"), text}));
             return;
         }
         const Entry entry{std::string(trimmed(text.substr(0, place))), text[place],
                           std::string(trimmed(text.substr(place + 1)))};
         const auto known = words();
         if (std::ranges::find(known, entry.key) == known.end()) {
-            fail(entry, fmt::format("\"{}\" is no key of a duty; the nearest is \"{}\"", entry.key,
-                                    design::nearest(entry.key, known)));
+            fail(entry, {LW_TEXT("\"%1\" is no key of a duty; the nearest is \"%2\""), entry.key,
+                         design::nearest(entry.key, known)});
         } else if (!seen_.insert(entry.key).second) {
-            fail(entry, fmt::format("{} is given twice", entry.key));
+            fail(entry, {LW_TEXT("%1 is given twice"), entry.key});
         } else {
             take(entry);
         }
@@ -89,10 +91,10 @@ class DutyReader {
                                  : isLimit     ? entry.sign != '>'
                                                : entry.sign == '=';
         if (!isSignRight) {
-            fail(entry, fmt::format("{} must be given with {}", key,
-                                    key == "life" ? ">"
-                                    : isLimit     ? "< or ="
-                                                  : "="));
+            fail(entry, {LW_TEXT("%1 must be given with %2"), key,
+                         key == "life" ? TextId{">"}
+                         : isLimit     ? LW_TEXT("< or =")
+                                       : TextId{"="}});
         } else if (key == "fuel") {
             takeFuel(entry);
         } else if (key == "cylinders") {
@@ -121,15 +123,15 @@ class DutyReader {
                 return;
             }
         }
-        fail(entry, fmt::format("\"{}\" is no fuel of the program; it must be one of {}",
-                                entry.value, fmt::join(names, ", ")));
+        fail(entry, {LW_TEXT("\"%1\" is no fuel of the program; it must be one of %2"), entry.value,
+                     fmt::format("{}", fmt::join(names, ", "))});
     }
 
     std::optional<double> number(const Entry& entry, std::string_view text) {
         double value = 0.0;
         const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
         if (read.ec != std::errc() || read.ptr != text.data() + text.size()) {
-            fail(entry, fmt::format("{} is \"{}\"; it must be a number", entry.key, entry.value));
+            fail(entry, {LW_TEXT("%1 is \"%2\"; it must be a number"), entry.key, entry.value});
             return std::nullopt;
         }
         return value;
@@ -141,8 +143,8 @@ class DutyReader {
             return std::nullopt;
         }
         if (*value < 1.0 || *value > most || std::trunc(*value) != *value) {
-            fail(entry, fmt::format("{} is {}; it must be a whole number from 1 to {}", entry.key,
-                                    *value, most));
+            fail(entry, {LW_TEXT("%1 is %2; it must be a whole number from 1 to %3"), entry.key,
+                         asTyped(*value), most});
             return std::nullopt;
         }
         return static_cast<int>(*value);
@@ -157,7 +159,7 @@ class DutyReader {
             if (*hours > 0.0 && *hours < 1e9) {
                 brief_.life = *hours * 3600.0;
             } else {
-                fail(entry, "the life must be positive");
+                fail(entry, LW_TEXT("the life must be positive"));
             }
         }
     }
@@ -180,7 +182,7 @@ class DutyReader {
         if (!amount) {
             fail(entry, amount.problems().front().message);
         } else if (!(amount->si > 0.0)) {
-            fail(entry, fmt::format("{} must be positive", entry.key));
+            fail(entry, {LW_TEXT("%1 must be positive"), entry.key});
         } else if (entry.sign == '<') {
             (entry.key == "diameter" ? brief_.diameterLimit : brief_.lengthLimit) = amount->si;
         } else {

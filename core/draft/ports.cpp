@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::draft {
 
 namespace {
@@ -72,15 +74,15 @@ class PortRules {
     void run() {
         const double around = pi * size_.bore;
         const double inletShare = notes_.assume("port-widths-inlet",
-                                                "Inlet ports, share of the "
-                                                "circumference",
+                                                LW_TEXT("Inlet ports, share of the "
+                                                        "circumference"),
                                                 "", {0.70, 0.60, 0.75});
         const double exhaustShare = notes_.assume("port-widths-exhaust",
-                                                  "Exhaust ports, share of "
-                                                  "the circumference",
+                                                  LW_TEXT("Exhaust ports, share of "
+                                                          "the circumference"),
                                                   "", {0.60, 0.50, 0.65});
         const double discharge = notes_.assume(
-            "discharge", "Discharge coefficient", "", {0.7, 0.6, 0.8},
+            "discharge", LW_TEXT("Discharge coefficient"), "", {0.7, 0.6, 0.8},
             {"/ports/inlet/0/discharge_coefficient", "/ports/exhaust/0/discharge_coefficient"});
         const double inlet = inletHeight(inletShare * around);
         const double exhaust = exhaustHeight(exhaustShare * around, inlet);
@@ -101,8 +103,9 @@ class PortRules {
                 [&](double h) { return width * heightTime(curve_, h, size_.speed) / swept(); },
                 share * target, lowest(), 0.9 * highest());
         };
-        return noteHeight("inlet-port-height", "Inlet port height", {at(1.0), at(0.75), at(1.25)},
-                          fmt::format("time-area {:.3g} s/m", target), "inlet");
+        return noteHeight(
+            "inlet-port-height", LW_TEXT("Inlet port height"), {at(1.0), at(0.75), at(1.25)},
+            {LW_TEXT("time-area %1"), Amount(target, in::secondsPerMetre, 3)}, "inlet");
     }
 
     double exhaustHeight(double width, double inlet) {
@@ -117,13 +120,13 @@ class PortRules {
                 },
                 share * target, std::max(inlet, lowest()), highest());
         };
-        return noteHeight("exhaust-port-height", "Exhaust port height",
-                          {at(1.0), at(0.75), at(1.25)},
-                          fmt::format("blowdown time-area {:.3g} s/m", target), "exhaust");
+        return noteHeight(
+            "exhaust-port-height", LW_TEXT("Exhaust port height"), {at(1.0), at(0.75), at(1.25)},
+            {LW_TEXT("blowdown time-area %1"), Amount(target, in::secondsPerMetre, 3)}, "exhaust");
     }
 
-    double noteHeight(std::string_view rule, std::string_view label, Span metres,
-                      const std::string& working, const char* end) {
+    double noteHeight(std::string_view rule, TextId label, Span metres, const Message& working,
+                      const char* end) {
         const double most = 0.5 * size_.stroke;
         const auto shown = [&](double h) { return rounded(std::min(h, most)) / millimetre; };
         return notes_.take(rule, label, "mm",

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/design/knowledge.h"
+#include "core/text/message.h"
 
 #include <map>
 #include <span>
@@ -12,11 +13,11 @@ namespace lobewright::draft {
 
 /// How one number of a draft is found. The text is what the program shows.
 struct Rule {
-    std::string_view id;      ///< "bore-from-displacement", noted in the design's knowledge
-    std::string_view title;   ///< "Bore from displacement"
-    std::string_view formula; ///< in symbols
-    std::string_view range;   ///< of what had to be assumed; empty: nothing
-    std::string_view source;
+    std::string_view id; ///< "bore-from-displacement", noted in the design's knowledge
+    TextId title;        ///< "Bore from displacement"
+    TextId formula;      ///< in symbols
+    TextId range;        ///< of what had to be assumed; empty: nothing
+    TextId source;
 };
 
 /// All rules, in the order of the draft.
@@ -32,10 +33,10 @@ struct Span {
 /// One number of the draft: which rule gave it from what.
 struct Step {
     const Rule* rule = nullptr;
-    std::string label;   ///< "Bore"
-    std::string unit;    ///< of the design file, "mm"
-    Span span;           ///< in that unit; low = high: no range
-    std::string working; ///< the formula with the numbers put in
+    TextId label;     ///< "Bore"
+    std::string unit; ///< of the design file, "mm"
+    Span span;        ///< in that unit; low = high: no range
+    Message working;  ///< the formula with the numbers put in
     design::Origin origin = design::Origin::derived;
     std::vector<std::string> inputs; ///< JSON pointers that it sets; empty: on the way only
 };
@@ -49,18 +50,18 @@ class Notebook {
     explicit Notebook(OwnNumbers own) : own_(std::move(own)) {}
 
     /// What is published: no rule, no range but its rounding.
-    double given(std::string_view label, std::string_view unit, double value, double precision,
-                 std::string source, std::vector<std::string> inputs = {});
+    double given(TextId label, std::string_view unit, double value, double precision,
+                 Message source, std::vector<std::string> inputs = {});
     /// What a rule gives, or the person's own number instead.
-    double take(std::string_view rule, std::string_view label, std::string_view unit, Span span,
-                std::string working, std::vector<std::string> inputs = {},
+    double take(std::string_view rule, TextId label, std::string_view unit, Span span,
+                Message working, std::vector<std::string> inputs = {},
                 design::Origin origin = design::Origin::derived);
     /// A guess: the middle of a range.
-    double assume(std::string_view rule, std::string_view label, std::string_view unit, Span span,
+    double assume(std::string_view rule, TextId label, std::string_view unit, Span span,
                   std::vector<std::string> inputs = {});
     bool isOwn(std::string_view rule) const { return own_.contains(rule); }
     /// Gives the last step of this rule another value, found by a search.
-    void revise(std::string_view rule, double value, std::string working);
+    void revise(std::string_view rule, double value, Message working);
 
     const std::vector<Step>& steps() const { return steps_; }
 

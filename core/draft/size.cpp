@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::draft {
 
 namespace {
@@ -80,16 +82,17 @@ class Sizing {
 
     void noteLobes() {
         if (brief_.lobes == size_.lobes) {
-            notes_.given("Lobes", "", size_.lobes, 0.0, brief_.source, {"/tracks/inlet/lobes"});
+            notes_.given(LW_TEXT("Lobes"), "", size_.lobes, 0.0, brief_.source,
+                         {"/tracks/inlet/lobes"});
         } else {
-            notes_.assume("lobes", "Lobes", "", {double(size_.lobes), 1.0, 3.0},
+            notes_.assume("lobes", LW_TEXT("Lobes"), "", {double(size_.lobes), 1.0, 3.0},
                           {"/tracks/inlet/lobes"});
         }
     }
 
     void choosePower() {
         if (brief_.power) {
-            size_.power = notes_.given("Power", "kW", brief_.power->value / kilowatt,
+            size_.power = notes_.given(LW_TEXT("Power"), "kW", brief_.power->value / kilowatt,
                                        brief_.power->precision, sourceOf(*brief_.power)) *
                           kilowatt;
         } else if (brief_.torque) {
@@ -97,7 +100,7 @@ class Sizing {
             if (speed) {
                 const double power = brief_.torque->value * speed->value;
                 size_.power =
-                    notes_.take("power-from-torque", "Power", "kW",
+                    notes_.take("power-from-torque", LW_TEXT("Power"), "kW",
                                 {power / kilowatt, power / kilowatt, power / kilowatt},
                                 fmt::format("{} · {}", brief_.torque->text, speed->text)) *
                     kilowatt;
@@ -109,7 +112,7 @@ class Sizing {
     void chooseSpeedFromFigures() {
         const auto& speed = brief_.powerSpeed ? brief_.powerSpeed : brief_.maximumSpeed;
         if (speed) {
-            size_.speed = notes_.given("Shaft speed", "rpm", speed->value / revPerMinute,
+            size_.speed = notes_.given(LW_TEXT("Shaft speed"), "rpm", speed->value / revPerMinute,
                                        speed->precision, sourceOf(*speed), {"/running/speed_rpm"}) *
                           revPerMinute;
         } else if (size_.power && brief_.torque && !(size_.speed > 0.0)) {
@@ -117,7 +120,7 @@ class Sizing {
                 return *size_.power / (share * brief_.torque->value) / revPerMinute;
             };
             size_.speed =
-                notes_.take("speed-from-torque", "Shaft speed", "rpm",
+                notes_.take("speed-from-torque", LW_TEXT("Shaft speed"), "rpm",
                             {at(0.93), at(1.0), at(0.85)},
                             fmt::format("{}/(2π·0.93·{})", powerText(), brief_.torque->text),
                             {"/running/speed_rpm"}) *
@@ -139,7 +142,7 @@ class Sizing {
     void chooseMeanPressure() {
         if (brief_.meanPressure) {
             size_.meanPressure =
-                notes_.given("Brake mean effective pressure", "bar",
+                notes_.given(LW_TEXT("Brake mean effective pressure"), "bar",
                              brief_.meanPressure->value / bar, brief_.meanPressure->precision,
                              sourceOf(*brief_.meanPressure)) *
                 bar;
@@ -150,27 +153,29 @@ class Sizing {
             isBoosted ? Span{8 * bar, 6 * bar, 11 * bar} : Span{5 * bar, 4 * bar, 6 * bar};
         const Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
                                    brief_.charging, otherwise);
-        size_.meanPressure = notes_.assume("mean-pressure", "Brake mean effective pressure", "bar",
-                                           {band.value / bar, band.low / bar, band.high / bar}) *
-                             bar;
+        size_.meanPressure =
+            notes_.assume("mean-pressure", LW_TEXT("Brake mean effective pressure"), "bar",
+                          {band.value / bar, band.low / bar, band.high / bar}) *
+            bar;
     }
 
     void choosePistonSpeed() {
         if (brief_.pistonSpeed) {
             pistonSpeed_ =
-                notes_.given("Mean piston speed", "m/s", brief_.pistonSpeed->value,
+                notes_.given(LW_TEXT("Mean piston speed"), "m/s", brief_.pistonSpeed->value,
                              brief_.pistonSpeed->precision, sourceOf(*brief_.pistonSpeed));
             return;
         }
         const Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(),
                                    brief_.charging, {11.0, 8.0, 15.0});
-        pistonSpeed_ = notes_.assume("piston-speed", "Mean piston speed", "m/s", band);
+        pistonSpeed_ = notes_.assume("piston-speed", LW_TEXT("Mean piston speed"), "m/s", band);
     }
 
     /// Displacement where it is known without the number of cylinders; 0 where not.
     double volumeSoFar() {
         if (brief_.displacement) {
-            return notes_.given("Displacement", "cm³", brief_.displacement->value / cubicCentimetre,
+            return notes_.given(LW_TEXT("Displacement"), "cm³",
+                                brief_.displacement->value / cubicCentimetre,
                                 brief_.displacement->precision, sourceOf(*brief_.displacement)) *
                    cubicCentimetre;
         }
@@ -180,10 +185,10 @@ class Sizing {
         const double volume =
             *size_.power / (size_.meanPressure * size_.speed / units::turn * size_.lobes);
         const double shown = volume / cubicCentimetre;
-        return notes_.take("displacement-from-power", "Displacement", "cm³", {shown, shown, shown},
-                           fmt::format("{}/({:.3g} bar · {:.5g} rpm · {})", powerText(),
-                                       size_.meanPressure / bar, size_.speed / revPerMinute,
-                                       size_.lobes)) *
+        return notes_.take(
+                   "displacement-from-power", LW_TEXT("Displacement"), "cm³", {shown, shown, shown},
+                   fmt::format("{}/({:.3g} bar · {:.5g} rpm · {})", powerText(),
+                               size_.meanPressure / bar, size_.speed / revPerMinute, size_.lobes)) *
                cubicCentimetre;
     }
 
@@ -201,7 +206,7 @@ class Sizing {
         }
         if (brief_.cylinders) {
             size_.cylinders = *brief_.cylinders;
-            notes_.given("Cylinders", "", size_.cylinders, 0.0, brief_.source,
+            notes_.given(LW_TEXT("Cylinders"), "", size_.cylinders, 0.0, brief_.source,
                          {"/mechanism/cylinders"});
             return;
         }
@@ -225,8 +230,8 @@ class Sizing {
                 std::clamp(static_cast<int>(std::lround(size_.displacement / chamber(1))), 1, 16);
         }
         size_.cylinders = static_cast<int>(
-            std::clamp(notes_.assume("cylinders", "Cylinders", "", {double(best), 2.0, 6.0},
-                                     {"/mechanism/cylinders"}),
+            std::clamp(notes_.assume("cylinders", LW_TEXT("Cylinders"), "",
+                                     {double(best), 2.0, 6.0}, {"/mechanism/cylinders"}),
                        1.0, 64.0));
     }
 
@@ -235,23 +240,23 @@ class Sizing {
         const double fromPower =
             size_.displacement > 0.0 || hasVolume() ? 0.0 : boreFromPower(size_.cylinders);
         if (brief_.bore) {
-            size_.bore = noteLength("Bore", *brief_.bore, "/mechanism/bore_mm");
+            size_.bore = noteLength(LW_TEXT("Bore"), *brief_.bore, "/mechanism/bore_mm");
         }
         if (brief_.stroke) {
-            size_.stroke = noteLength("Stroke", *brief_.stroke, strokePath);
+            size_.stroke = noteLength(LW_TEXT("Stroke"), *brief_.stroke, strokePath);
         }
         const double volume = size_.displacement;
         if (!brief_.bore && volume > 0.0 && brief_.stroke) {
             const double bore = std::sqrt(2.0 * volume / (pi * z * size_.stroke));
             size_.bore =
-                noteRule("bore-from-stroke", "Bore", {bore, bore, bore},
+                noteRule("bore-from-stroke", LW_TEXT("Bore"), {bore, bore, bore},
                          fmt::format("√(2·{:.5g} cm³/(π·{}·{:.4g} mm))", volume / cubicCentimetre,
                                      size_.cylinders, size_.stroke / millimetre),
                          "/mechanism/bore_mm");
         } else if (!brief_.bore && volume > 0.0) {
             const auto at = [&](double x) { return std::cbrt(2.0 * volume / (pi * z * x)); };
             size_.bore =
-                noteRule("bore-from-displacement", "Bore",
+                noteRule("bore-from-displacement", LW_TEXT("Bore"),
                          {at(strokeToBore.value), at(strokeToBore.high), at(strokeToBore.low)},
                          fmt::format("∛(2·{:.5g} cm³/(π·{}·0.65))", volume / cubicCentimetre,
                                      size_.cylinders),
@@ -259,7 +264,7 @@ class Sizing {
         } else if (!brief_.bore) {
             const double bore = fromPower;
             size_.bore =
-                noteRule("bore-from-power", "Bore", {bore, 0.8 * bore, 1.25 * bore},
+                noteRule("bore-from-power", LW_TEXT("Bore"), {bore, 0.8 * bore, 1.25 * bore},
                          fmt::format("√(4·{}/(π·{}·{:.3g} bar·{:.3g} m/s))", powerText(),
                                      size_.cylinders, size_.meanPressure / bar, pistonSpeed_),
                          "/mechanism/bore_mm");
@@ -268,13 +273,13 @@ class Sizing {
             const double stroke = 2.0 * volume / (pi * z * size_.bore * size_.bore);
             // The range of the stroke is that of the bore: one follows the other.
             size_.stroke =
-                noteRule("stroke-from-displacement", "Stroke", {stroke, stroke, stroke},
+                noteRule("stroke-from-displacement", LW_TEXT("Stroke"), {stroke, stroke, stroke},
                          fmt::format("2·{:.5g} cm³/(π·{}·({:.4g} mm)²)", volume / cubicCentimetre,
                                      size_.cylinders, size_.bore / millimetre),
                          strokePath);
         } else if (!brief_.stroke) {
             size_.stroke =
-                noteRule("stroke-from-bore", "Stroke",
+                noteRule("stroke-from-bore", LW_TEXT("Stroke"),
                          {strokeToBore.value * size_.bore, strokeToBore.low * size_.bore,
                           strokeToBore.high * size_.bore},
                          fmt::format("0.65·{:.4g} mm", size_.bore / millimetre), strokePath);
@@ -282,23 +287,24 @@ class Sizing {
         size_.displacement = z * pi / 2.0 * size_.bore * size_.bore * size_.stroke;
         if (!brief_.displacement) {
             const double shown = size_.displacement / cubicCentimetre;
-            notes_.take("displacement-from-bore", "Displacement", "cm³", {shown, shown, shown},
+            notes_.take("displacement-from-bore", LW_TEXT("Displacement"), "cm³",
+                        {shown, shown, shown},
                         fmt::format("{}·(π/4)·({:.4g} mm)²·2·{:.4g} mm", size_.cylinders,
                                     size_.bore / millimetre, size_.stroke / millimetre));
         }
     }
 
-    double noteLength(std::string_view label, const Figure& figure, const std::string& path) {
+    double noteLength(TextId label, const Figure& figure, const std::string& path) {
         return notes_.given(label, "mm", figure.value / millimetre, figure.precision,
                             sourceOf(figure), {path}) *
                millimetre;
     }
 
-    double noteRule(std::string_view rule, std::string_view label, Span span, std::string working,
+    double noteRule(std::string_view rule, TextId label, Span span, const std::string& working,
                     const std::string& path) {
         return notes_.take(rule, label, "mm",
                            {span.value / millimetre, span.low / millimetre, span.high / millimetre},
-                           std::move(working), {path}) *
+                           working, {path}) *
                millimetre;
     }
 
@@ -310,12 +316,12 @@ class Sizing {
             return speed / (2.0 * size_.stroke * size_.lobes) * units::turn / revPerMinute;
         };
         const double n = at(pistonSpeed_);
-        size_.speed =
-            notes_.take("speed-from-piston-speed", "Shaft speed", "rpm", {n, 0.7 * n, 1.35 * n},
-                        fmt::format("{:.3g} m/s/(2·{:.4g} mm·{})", pistonSpeed_,
-                                    size_.stroke / millimetre, size_.lobes),
-                        {"/running/speed_rpm"}) *
-            revPerMinute;
+        size_.speed = notes_.take("speed-from-piston-speed", LW_TEXT("Shaft speed"), "rpm",
+                                  {n, 0.7 * n, 1.35 * n},
+                                  fmt::format("{:.3g} m/s/(2·{:.4g} mm·{})", pistonSpeed_,
+                                              size_.stroke / millimetre, size_.lobes),
+                                  {"/running/speed_rpm"}) *
+                      revPerMinute;
     }
 
     /// What the power asks for, or what is ordinary where no power is given.

@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -79,11 +81,10 @@ class Fit {
         }
         spline_.deviation = along + across;
         if (spline_.deviation > tolerance_) {
-            return Problem{
-                "", fmt::format("the flank between pattern angles {:.4g}° and {:.4g}° cannot be "
-                                "fitted within {:.3g} µm; ask for a coarser tolerance",
-                                begin / units::degree, end / units::degree,
-                                tolerance_ / units::micrometre)};
+            return Problem{"", Message(LW_TEXT("the flank between pattern angles %1 and %2 cannot "
+                                               "be fitted within %3; ask for a coarser tolerance"),
+                                       Amount(begin, in::degrees), Amount(end, in::degrees),
+                                       Amount(tolerance_, in::um, 3))};
         }
         assemble();
         return std::move(spline_);

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <iterator>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -38,9 +40,9 @@ std::string row(const FlankForm& form, double phi, double radius) {
     const Eigen::Vector3d mm = point / millimetre;
     return fmt::format("{},{:.9g},{:.6f},{:.6f},{:.6f},{:.6f},{:.6f},{:.9f},{:.9f},{:.9f},{:.6f},"
                        "{:.6f},{:.4f}\r\n",
-                       word(form.flank), phi / degree, radius / millimetre, at.angle.value / degree,
-                       mm.x(), mm.y(), mm.z(), out.x(), out.y(), out.z(), rho / millimetre,
-                       relative / millimetre, planar / micrometre);
+                       word(form.flank).text, phi / degree, radius / millimetre,
+                       at.angle.value / degree, mm.x(), mm.y(), mm.z(), out.x(), out.y(), out.z(),
+                       rho / millimetre, relative / millimetre, planar / micrometre);
 }
 
 } // namespace
@@ -54,11 +56,11 @@ Problems checkRadii(const TrackPart& part, const std::vector<double>& radii) {
     Problems problems;
     for (std::size_t i = 0; i < radii.size(); ++i) {
         if (!(radii[i] >= part.faceInner && radii[i] <= part.faceOuter)) {
-            problems.push_back({fmt::format("/radii_mm/{}", i),
-                                fmt::format("radius is {:.6g} mm; it must lie on the face of the "
-                                            "track, {:.6g} to {:.6g} mm",
-                                            radii[i] / millimetre, part.faceInner / millimetre,
-                                            part.faceOuter / millimetre)});
+            problems.push_back(
+                {fmt::format("/radii_mm/{}", i),
+                 Message(LW_TEXT("radius is %1; it must lie on the face of the track, %2 to %3"),
+                         Amount(radii[i], in::mm, 6), Amount(part.faceInner, in::mm, 6).bare(),
+                         Amount(part.faceOuter, in::mm, 6))});
         }
     }
     return problems;
@@ -94,8 +96,8 @@ Result<std::string> inspectionTable(const TrackPart& part, std::vector<double> r
     for (const FlankForm& form : part.flanks) {
         for (double phi : *steps) {
             if (done % 256 == 0 &&
-                !monitor.step(static_cast<double>(done) / all, "writing points")) {
-                return Problem{"", "cancelled"};
+                !monitor.step(static_cast<double>(done) / all, LW_TEXT("writing points"))) {
+                return Problem{"", LW_TEXT("cancelled")};
             }
             ++done;
             for (double radius : radii) {

@@ -11,6 +11,8 @@
 #include <charconv>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -133,17 +135,16 @@ Result<Table> readTable(std::string_view text) {
         } else if (!angle && !lift && table.angles.empty() && !hasNames) {
             hasNames = true;
         } else {
-            return Problem{
-                fmt::format("/lines/{}", count),
-                fmt::format("the line reads \"{}\"; it must begin with two numbers, angle "
-                            "in degrees and lift in millimetres",
-                            shown(line))};
+            return Problem{fmt::format("/lines/{}", count),
+                           Message(LW_TEXT("the line reads \"%1\"; it must begin with two numbers, "
+                                           "angle in degrees and lift in millimetres"),
+                                   shown(line))};
         }
     }
     if (table.angles.size() < 4) {
-        return Problem{"/rows", fmt::format("the table has {} rows of numbers; it must have at "
-                                            "least 4",
-                                            table.angles.size())};
+        return Problem{"/rows",
+                       Message(LW_TEXT("the table has %1 rows of numbers; it must have at least 4"),
+                               table.angles.size())};
     }
     return read;
 }
@@ -231,9 +232,9 @@ Result<int> lobesOf(const motion::LiftTable& table, double tolerance) {
         }
     }
     return Problem{"/lobes",
-                   fmt::format("the rows cover {:.6g}°; they must cover one repetition, a turn "
-                               "divided by the lobes, or the number of lobes must be given",
-                               covered.length / units::degree)};
+                   Message(LW_TEXT("the rows cover %1; they must cover one repetition, a turn "
+                                   "divided by the lobes, or the number of lobes must be given"),
+                           Amount(covered.length, in::degrees, 6))};
 }
 
 ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
@@ -262,9 +263,10 @@ ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
 
 Result<ImportedLift> importLift(std::string_view text, const ImportOptions& options) {
     if (text.size() > largestLiftTable) {
-        return Problem{"/rows", fmt::format("the table has more than {} bytes (16 MiB); no lift "
-                                            "table is larger",
-                                            largestLiftTable)};
+        return Problem{
+            "/rows",
+            Message(LW_TEXT("the table has more than %1 bytes (16 MiB); no lift table is larger"),
+                    largestLiftTable)};
     }
     const auto read = readTable(text);
     if (!read) {

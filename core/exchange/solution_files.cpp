@@ -10,6 +10,8 @@
 #include <charconv>
 #include <iterator>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 using Json = nlohmann::ordered_json;
@@ -70,10 +72,10 @@ Json checkEntry(const solution::Check& check) {
     Json entry;
     entry["id"] = check.id;
     entry["severity"] = word(check.severity);
-    entry["message"] = check.message;
+    entry["message"] = check.message.english();
     entry["value"] = rounded(check.value);
     entry["limit"] = rounded(check.limit);
-    entry["unit"] = check.unit;
+    entry["unit"] = check.unit->symbol;
     entry["path"] = check.path;
     entry["shaft_angle_deg"] = check.angle ? Json(rounded(degrees(*check.angle))) : Json(nullptr);
     return entry;
@@ -144,8 +146,8 @@ std::optional<Problem> writeSolution(const solution::Solution& solution,
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) {
-        return Problem{"", fmt::format("folder {} cannot be made: {}", files::shownName(folder),
-                                       error.message())};
+        return Problem{"", Message(LW_TEXT("folder %1 cannot be made: %2"),
+                                   files::shownName(folder), error.message())};
     }
     const std::string channels = channelsCsv(solution), summary = summaryJson(solution);
     const files::Output both[] = {{folder / channelsName, channels},

@@ -27,6 +27,8 @@
 #include <mutex>
 #include <sstream>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -83,7 +85,8 @@ Handle(TCollection_HAsciiString) toText(const std::string& utf8) {
 class Translator {
   public:
     Translator() : lock_(mutex()) {
-        for (Message_SequenceOfPrinters::Iterator printer(Message::DefaultMessenger()->Printers());
+        for (Message_SequenceOfPrinters::Iterator printer(
+                 ::Message::DefaultMessenger()->Printers());
              printer.More(); printer.Next()) {
             printer.Value()->SetTraceLevel(Message_Fail);
         }
@@ -93,7 +96,7 @@ class Translator {
         STEPControl_Writer writer;
         Interface_Static::SetCVal("write.step.unit", "MM");
         Interface_Static::SetCVal("write.step.schema", "AP214IS");
-        const std::string product = shortTitle(part.title, 120) + ", " + part.name();
+        const std::string product = shortTitle(part.title, 120) + ", " + part.name().english();
         Interface_Static::SetCVal("write.step.product.name", encoded(product).c_str());
         if (writer.Transfer(solid, STEPControl_ManifoldSolidBrep) != IFSelect_RetDone) {
             return {};
@@ -142,7 +145,7 @@ class Translator {
     files::ClassicLocale numbers_;
 };
 
-const Problem cancelled{"", "cancelled"};
+const Problem cancelled{"", LW_TEXT("cancelled")};
 
 Result<std::vector<FlankFaces>> fitted(const TrackPart& part, const Sectors& sectors,
                                        double tolerance, Monitor& monitor) {
@@ -152,7 +155,7 @@ Result<std::vector<FlankFaces>> fitted(const TrackPart& part, const Sectors& sec
     for (const FlankForm& form : part.flanks) {
         faces.emplace_back();
         for (std::size_t k = 0; k + 1 < sectors.bounds.size(); ++k) {
-            if (!monitor.step(0.3 * done / all, "fitting the faces")) {
+            if (!monitor.step(0.3 * done / all, LW_TEXT("fitting the faces"))) {
                 return cancelled;
             }
             auto spline = fitFlank(form, part.faceInner, part.faceOuter, sectors.bounds[k],
@@ -170,21 +173,23 @@ Result<std::vector<FlankFaces>> fitted(const TrackPart& part, const Sectors& sec
 Result<std::string> translated(const TrackPart& part, const Sectors& sectors,
                                const std::vector<FlankFaces>& faces, double tolerance,
                                Monitor& monitor) {
-    if (!monitor.step(0.3, "building the solid")) {
+    if (!monitor.step(0.3, LW_TEXT("building the solid"))) {
         return cancelled;
     }
     const TopoDS_Solid solid = trackSolid(part, sectors, faces);
     if (!BRepCheck_Analyzer(solid).IsValid()) {
-        return Problem{"", fmt::format("the faces of the {} do not close to a valid solid at a "
-                                       "tolerance of {:.3g} µm",
-                                       part.name(), tolerance / units::micrometre)};
+        return Problem{
+            "",
+            Message(
+                LW_TEXT("the faces of the %1 do not close to a valid solid at a tolerance of %2"),
+                part.name(), Amount(tolerance, in::um, 3))};
     }
-    if (!monitor.step(0.6, "writing STEP")) {
+    if (!monitor.step(0.6, LW_TEXT("writing STEP"))) {
         return cancelled;
     }
     std::string text = Translator().write(solid, part, tolerance);
     if (text.empty()) {
-        return Problem{"", "Open CASCADE could not translate the solid to STEP"};
+        return Problem{"", LW_TEXT("Open CASCADE could not translate the solid to STEP")};
     }
     return text;
 }
@@ -201,8 +206,8 @@ Result<std::string> stepText(const TrackPart& part, double tolerance, Monitor& m
     try {
         return translated(part, divided, *faces, tolerance, monitor);
     } catch (const Standard_Failure& failure) {
-        return Problem{"", fmt::format("Open CASCADE failed on the {}: {}", part.name(),
-                                       failure.GetMessageString())};
+        return Problem{"", Message(LW_TEXT("Open CASCADE failed on the %1: %2"), part.name(),
+                                   std::string(failure.GetMessageString()))};
     }
 }
 

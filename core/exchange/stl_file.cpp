@@ -31,8 +31,9 @@ char* put(char* place, const Eigen::Vector3d& vector) {
 
 /// The free text; readers take a file that begins with "solid" for the other kind of STL.
 std::string head(const TrackPart& part, double chordError) {
-    const std::string fixed = fmt::format(
-        "Lobewright, mm, chord {:.3g} um, {}: ", chordError / units::micrometre, part.name());
+    const std::string fixed =
+        fmt::format("Lobewright, mm, chord {:.3g} um, {}: ", chordError / units::micrometre,
+                    part.name().english());
     std::string text = fixed + shortTitle(part.title, headSize - fixed.size());
     text.resize(headSize, ' ');
     return text;

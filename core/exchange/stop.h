@@ -2,7 +2,6 @@
 
 #include "core/monitor.h"
 
-#include <string>
 #include <utility>
 
 namespace lobewright::exchange {
@@ -11,7 +10,7 @@ namespace lobewright::exchange {
 class Stop {
   public:
     /// `fraction` of the whole work that is done meanwhile, for the monitor.
-    Stop(Monitor& monitor, double fraction, std::string what)
+    Stop(Monitor& monitor, double fraction, Message what)
         : monitor_(monitor), fraction_(fraction), what_(std::move(what)) {}
 
     /// True: stop, and return whatever is there; it is not used.
@@ -26,7 +25,7 @@ class Stop {
   private:
     Monitor& monitor_;
     double fraction_;
-    std::string what_;
+    Message what_;
     int calls_ = 0;
     bool isWanted_ = false;
 };

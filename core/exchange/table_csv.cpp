@@ -43,7 +43,7 @@ std::string tableCsv(const study::Table& table, bool withNames) {
                 fmt::format_to(out, "{:.{}g}", *value, tableDigits);
             }
         }
-        fmt::format_to(out, ",{}\r\n", quoted(point.failure));
+        fmt::format_to(out, ",{}\r\n", quoted(point.failure.english()));
     }
     return text;
 }

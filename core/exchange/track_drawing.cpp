@@ -14,6 +14,8 @@
 #include <dl_dxf.h>
 #include <iterator>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -252,8 +254,9 @@ Result<std::string> trackDrawing(const TrackPart& part, const DrawingOptions& op
     const double all = static_cast<double>(part.flanks.size() * radii.size() + 1);
     for (const FlankForm& form : part.flanks) {
         for (double radius : radii) {
-            if (!monitor.step(static_cast<double>(lines.size()) / all, "unrolling a flank")) {
-                return Problem{"", "cancelled"};
+            if (!monitor.step(static_cast<double>(lines.size()) / all,
+                              LW_TEXT("unrolling a flank"))) {
+                return Problem{"", LW_TEXT("cancelled")};
             }
             lines.push_back(unroller.flank(form, radius));
         }

@@ -15,6 +15,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -26,9 +28,9 @@ std::optional<Problem> checkTolerance(double tolerance) {
         return std::nullopt;
     }
     return Problem{"/tolerance_um",
-                   fmt::format("tolerance is {:.6g} µm; it must lie within {:.6g} and {:.6g} µm",
-                               tolerance / units::micrometre, finest / units::micrometre,
-                               coarsest / units::micrometre)};
+                   Message(LW_TEXT("tolerance is %1; it must lie within %2 and %3"),
+                           Amount(tolerance, in::um, 6), Amount(finest, in::um, 6).bare(),
+                           Amount(coarsest, in::um, 6))};
 }
 
 Result<std::string> mesh(const TrackPart& part, double tolerance, Monitor& monitor) {
@@ -59,7 +61,7 @@ Result<std::string> exported(const TrackPart& part, const ExportOptions& options
         return inspectionTable(part, options.radii, options.step.value_or(5.0 * units::degree),
                                monitor);
     }
-    return Problem{"", "unknown kind of export"};
+    return Problem{"", LW_TEXT("unknown kind of export")};
 }
 
 } // namespace
@@ -94,8 +96,8 @@ Problems writeTrack(const design::Design& design, const ExportOptions& options,
     if (!bytes) {
         return bytes.problems();
     }
-    if (!monitor.step(0.95, "writing the file")) {
-        return {{"", "cancelled"}};
+    if (!monitor.step(0.95, LW_TEXT("writing the file"))) {
+        return {{"", LW_TEXT("cancelled")}};
     }
     if (auto problem = files::writeFile(file, *bytes)) {
         return {*problem};

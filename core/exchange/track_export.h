@@ -10,6 +10,8 @@
 #include <string_view>
 #include <vector>
 
+LW_TEXTS_OF(Core)
+
 /// Files of one track for other programs and for the workshop.
 namespace lobewright::exchange {
 
@@ -19,26 +21,27 @@ enum class ExportKind { step, stl, dxf, liftTable, cutterPath, inspection };
 struct ExportWords {
     ExportKind kind;
     std::string_view key;       ///< "cutter-path"
-    std::string_view label;     ///< "Cutter path"
+    TextId label;               ///< "Cutter path"
     std::string_view extension; ///< without the dot
-    std::string_view help;      ///< one sentence
+    TextId help;                ///< one sentence
     bool takesTolerance, takesRadii, takesStep, takesCutter;
 };
 inline constexpr ExportWords exportWords[] = {
-    {ExportKind::step, "step", "Solid (STEP)", "step",
-     "Closed solid for CAD; the track faces are B-splines.", true, false, false, false},
-    {ExportKind::stl, "stl", "Mesh (STL)", "stl", "Watertight triangles, binary, in millimetres.",
-     true, false, false, false},
-    {ExportKind::dxf, "dxf", "Unrolled drawing (DXF)", "dxf",
-     "Pitch curve and flanks unrolled from cylinders of chosen radii.", true, true, false, false},
-    {ExportKind::liftTable, "csv", "Lift table (CSV)", "csv",
-     "Lift and its three derivatives over one turn.", false, false, true, false},
-    {ExportKind::cutterPath, "cutter-path", "Cutter path (CSV)", "csv",
-     "Rotary angle, axial and offset of a cutter whose axis is radial to the shaft.", true, false,
-     true, true},
-    {ExportKind::inspection, "inspection", "Inspection points (CSV)", "csv",
-     "Points and normals of the flanks, with the error of the planar approximation.", false, true,
-     true, false},
+    {ExportKind::step, "step", LW_TEXT("Solid (STEP)"), "step",
+     LW_TEXT("Closed solid for CAD; the track faces are B-splines."), true, false, false, false},
+    {ExportKind::stl, "stl", LW_TEXT("Mesh (STL)"), "stl",
+     LW_TEXT("Watertight triangles, binary, in millimetres."), true, false, false, false},
+    {ExportKind::dxf, "dxf", LW_TEXT("Unrolled drawing (DXF)"), "dxf",
+     LW_TEXT("Pitch curve and flanks unrolled from cylinders of chosen radii."), true, true, false,
+     false},
+    {ExportKind::liftTable, "csv", LW_TEXT("Lift table (CSV)"), "csv",
+     LW_TEXT("Lift and its three derivatives over one turn."), false, false, true, false},
+    {ExportKind::cutterPath, "cutter-path", LW_TEXT("Cutter path (CSV)"), "csv",
+     LW_TEXT("Rotary angle, axial and offset of a cutter whose axis is radial to the shaft."), true,
+     false, true, true},
+    {ExportKind::inspection, "inspection", LW_TEXT("Inspection points (CSV)"), "csv",
+     LW_TEXT("Points and normals of the flanks, with the error of the planar approximation."),
+     false, true, true, false},
 };
 const ExportWords& words(ExportKind kind);
 

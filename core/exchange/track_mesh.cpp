@@ -11,6 +11,8 @@
 #include <optional>
 #include <utility>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -34,7 +36,7 @@ class Gridder {
   public:
     Gridder(const TrackPart& part, double begin, double chordError, Monitor& monitor)
         : part_(part), begin_(begin), allowed_(edgeShare * chordError),
-          stop_(monitor, 0.1, "dividing the faces") {}
+          stop_(monitor, 0.1, LW_TEXT("dividing the faces")) {}
 
     /// The smallest grid of several that keeps the chord error; nothing when the work is to stop.
     std::optional<Grid> best() {
@@ -169,27 +171,27 @@ class Mesher {
 
     Result<Mesh> run() {
         const double begin = sectors(part_.curve()).bounds.front();
-        if (!monitor_.step(0.05, "dividing the faces")) {
-            return Problem{"", "cancelled"};
+        if (!monitor_.step(0.05, LW_TEXT("dividing the faces"))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         const auto grid = Gridder(part_, begin, chordError_, monitor_).best();
         if (!grid) {
-            return Problem{"", "cancelled"};
+            return Problem{"", LW_TEXT("cancelled")};
         }
         std::vector<Face> faces;
         for (const FlankForm& form : part_.flanks) {
             const double done = 0.2 + 0.3 * static_cast<double>(faces.size());
-            if (!monitor_.step(done, "placing points")) {
-                return Problem{"", "cancelled"};
+            if (!monitor_.step(done, LW_TEXT("placing points"))) {
+                return Problem{"", LW_TEXT("cancelled")};
             }
-            Stop stop(monitor_, done, "placing points");
+            Stop stop(monitor_, done, LW_TEXT("placing points"));
             faces.push_back(face(form, *grid, stop));
             if (stop.isWanted()) {
-                return Problem{"", "cancelled"};
+                return Problem{"", LW_TEXT("cancelled")};
             }
         }
-        if (!monitor_.step(0.8, "joining the walls")) {
-            return Problem{"", "cancelled"};
+        if (!monitor_.step(0.8, LW_TEXT("joining the walls"))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         close(faces, part_.placement().polarAngle(begin));
         mesh_.vertices.resize(3, static_cast<Eigen::Index>(points_.size()));
@@ -315,8 +317,8 @@ class Mesher {
 Result<Mesh> trackMesh(const TrackPart& part, double chordError, Monitor& monitor) {
     if (!(chordError >= finest)) {
         return Problem{"/tolerance_um",
-                       fmt::format("the chord error is {:.3g} µm; it must be at least {:.3g} µm",
-                                   chordError / units::micrometre, finest / units::micrometre)};
+                       Message(LW_TEXT("the chord error is %1; it must be at least %2"),
+                               Amount(chordError, in::um, 3), Amount(finest, in::um, 3))};
     }
     return Mesher(part, monitor, chordError).run();
 }

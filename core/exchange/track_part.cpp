@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -71,12 +73,11 @@ class Builder {
             problems_.push_back({prefix + problem.path, problem.message});
         }
     }
-    void require(bool isKept, const char* key, const char* what, double value,
-                 const std::string& rule) {
+    void require(bool isKept, const char* key, TextId what, double value, const Message& rule) {
         if (!isKept) {
-            problems_.push_back(
-                {fmt::format("/track_blank/{}", key),
-                 fmt::format("the {} is {:.6g} mm; it must {}", what, value / millimetre, rule)});
+            problems_.push_back({fmt::format("/track_blank/{}", key),
+                                 Message(LW_TEXT("the %1 is %2; it must %3"), what,
+                                         Amount(value, in::mm, 6), rule)});
         }
     }
 
@@ -123,30 +124,31 @@ class Builder {
     void checkBlank(double innerEdge, double contact, double smallest) {
         const TrackPart& p = part_;
         const char* innerKey = p.isClosed() ? "groove_diameter_mm" : "bore_diameter_mm";
-        const char* inner = p.isClosed() ? "groove diameter" : "bore diameter of the track blank";
+        const TextId inner =
+            p.isClosed() ? LW_TEXT("groove diameter") : LW_TEXT("bore diameter of the track blank");
         require(p.faceInner <= innerEdge, innerKey, inner, 2.0 * p.faceInner,
-                fmt::format("not exceed {:.6g} mm, where the inner edge of the roller runs",
-                            2.0 * innerEdge / millimetre));
+                Message(LW_TEXT("not exceed %1, where the inner edge of the roller runs"),
+                        Amount(2.0 * innerEdge, in::mm, 6)));
         require(p.faceInner > smallest, innerKey, inner, 2.0 * p.faceInner,
-                fmt::format("exceed {:.6g} mm: this roller makes no flank further inside",
-                            2.0 * smallest / millimetre));
-        require(p.faceOuter >= contact, "outside_diameter_mm", "outside diameter",
+                Message(LW_TEXT("exceed %1: this roller makes no flank further inside"),
+                        Amount(2.0 * smallest, in::mm, 6)));
+        require(p.faceOuter >= contact, "outside_diameter_mm", LW_TEXT("outside diameter"),
                 2.0 * p.faceOuter,
-                fmt::format("reach {:.6g} mm to carry the outer edge of the roller everywhere",
-                            2.0 * contact / millimetre));
+                Message(LW_TEXT("reach %1 to carry the outer edge of the roller everywhere"),
+                        Amount(2.0 * contact, in::mm, 6)));
         if (p.isClosed()) {
             require(p.boreRadius < p.faceInner, "bore_diameter_mm",
-                    "bore diameter of the track blank", 2.0 * p.boreRadius,
-                    fmt::format("be less than the groove diameter, {:.6g} mm",
-                                2.0 * p.faceInner / millimetre));
+                    LW_TEXT("bore diameter of the track blank"), 2.0 * p.boreRadius,
+                    Message(LW_TEXT("be less than the groove diameter, %1"),
+                            Amount(2.0 * p.faceInner, in::mm, 6)));
             require(p.frontHeight > p.curve().stroke() + p.roller.radius, "front_thickness_mm",
-                    "front thickness", p.frontHeight - p.curve().stroke() - p.roller.radius,
-                    "be positive");
+                    LW_TEXT("front thickness"),
+                    p.frontHeight - p.curve().stroke() - p.roller.radius, LW_TEXT("be positive"));
         }
-        require(p.boreRadius > 0.0, "bore_diameter_mm", "bore diameter of the track blank",
-                2.0 * p.boreRadius, "be positive");
-        require(p.backHeight < -p.roller.radius, "back_thickness_mm", "back thickness",
-                -p.roller.radius - p.backHeight, "be positive");
+        require(p.boreRadius > 0.0, "bore_diameter_mm", LW_TEXT("bore diameter of the track blank"),
+                2.0 * p.boreRadius, LW_TEXT("be positive"));
+        require(p.backHeight < -p.roller.radius, "back_thickness_mm", LW_TEXT("back thickness"),
+                -p.roller.radius - p.backHeight, LW_TEXT("be positive"));
     }
 
     void checkUndercut(const FlankForm& form) {
@@ -161,13 +163,13 @@ class Builder {
             track::largestRollerRadius(form.curve, part_.pitchRadius, roller.width, form.flank);
         problems_.push_back(
             {"/mechanism/roller/radius_mm",
-             fmt::format("a roller of {:.6g} mm radius undercuts the {} flank of the {}: worst at "
-                         "pattern angle {:.4g}°, {:.5g} mm from the shaft axis, where the relative "
-                         "radius is {:.3g} mm; no cusp is cut up to a radius of {:.5g} mm, or by a "
-                         "gentler lift there",
-                         roller.radius / millimetre, word(form.flank), part_.name(),
-                         found.place.phi / units::degree, found.place.rho / millimetre,
-                         found.value / millimetre, limit ? limit->value / millimetre : 0.0)});
+             Message(
+                 LW_TEXT("a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern "
+                         "angle %4, %5 from the shaft axis, where the relative radius is %6; no "
+                         "cusp is cut up to a radius of %7, or by a gentler lift there"),
+                 Amount(roller.radius, in::mm, 6), word(form.flank), part_.name(),
+                 Amount(found.place.phi, in::degrees), Amount(found.place.rho, in::mm, 5),
+                 Amount(found.value, in::mm, 3), Amount(limit ? limit->value : 0.0, in::mm, 5))});
     }
 
     /// The face is wider than the roller; where it folds its polar angle turns back.
@@ -187,11 +189,11 @@ class Builder {
                         part_.isClosed() ? "groove_diameter_mm" : "bore_diameter_mm";
                     problems_.push_back(
                         {fmt::format("/track_blank/{}", isInner ? inner : "outside_diameter_mm"),
-                         fmt::format("beside the roller, {:.6g} mm from the shaft axis, the {} "
-                                     "flank of the {} is undercut at pattern angle {:.4g}°; the "
-                                     "face must end closer to the roller",
-                                     radius / millimetre, word(form.flank), part_.name(),
-                                     phi / units::degree)});
+                         Message(LW_TEXT("beside the roller, %1 from the shaft axis, the %2 flank "
+                                         "of the %3 is undercut at pattern angle %4; the face must "
+                                         "end closer to the roller"),
+                                 Amount(radius, in::mm, 6), word(form.flank), part_.name(),
+                                 Amount(phi, in::degrees))});
                     return;
                 }
             }
@@ -230,8 +232,8 @@ constexpr double distinct = 1e-9;
 
 } // namespace
 
-std::string TrackPart::name() const {
-    return fmt::format("{} track", lobewright::name(end));
+Message TrackPart::name() const {
+    return Message(LW_TEXT("%1 track"), lobewright::word(end));
 }
 
 Result<TrackPart> trackPart(const design::Design& design, End end) {

@@ -29,7 +29,7 @@ struct TrackPart {
     const motion::LiftCurve& curve() const { return flanks.front().curve; }
     const track::Placement& placement() const { return flanks.front().placement; }
     /// The track's name in messages and files, e.g. "inlet track".
-    std::string name() const;
+    Message name() const;
 };
 
 /// The track of one end of a design. Errors, with paths into the design file: a broken pattern or

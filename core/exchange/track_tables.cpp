@@ -12,6 +12,8 @@
 #include <cmath>
 #include <iterator>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 namespace {
@@ -21,37 +23,38 @@ using units::degree;
 using units::micrometre;
 using units::millimetre;
 
-const Problem cancelled{"", "cancelled"};
+const Problem cancelled{"", LW_TEXT("cancelled")};
 
 Samples toSamples(const std::vector<double>& values) {
     return Eigen::Map<const Samples>(values.data(), static_cast<Eigen::Index>(values.size()));
 }
 
 /// Rows between two looks at the monitor.
-constexpr Eigen::Index stride = 512;
+constexpr auto stride = 512;
 
 Problems checkCutter(const TrackPart& part, double cutterRadius) {
-    const auto problem = [&](const std::string& rule) {
-        return Problems{{"/cutter_radius_mm", fmt::format("the cutter radius is {:.6g} mm; it must "
-                                                          "{}",
-                                                          cutterRadius / millimetre, rule)}};
+    const auto problem = [&](const Message& rule) {
+        return Problems{
+            {"/cutter_radius_mm", Message(LW_TEXT("the cutter radius is %1; it must %2"),
+                                          Amount(cutterRadius, in::mm, 6), rule)}};
     };
     if (!(cutterRadius > 0.0) || !std::isfinite(cutterRadius)) {
-        return problem("be positive");
+        return problem(LW_TEXT("be positive"));
     }
     if (part.isClosed() && cutterRadius > part.roller.radius) {
-        return problem(fmt::format("not exceed the roller radius, {:.6g} mm, to fit between the "
-                                   "flanks of a closed track",
-                                   part.roller.radius / millimetre));
+        return problem(Message(
+            LW_TEXT(
+                "not exceed the roller radius, %1, to fit between the flanks of a closed track"),
+            Amount(part.roller.radius, in::mm, 6)));
     }
     for (const FlankForm& form : part.flanks) {
         const auto limit =
             track::largestCutterRadius(form.curve, part.pitchRadius, part.roller, form.flank);
         if (limit && cutterRadius >= limit->value) {
-            return problem(fmt::format("be less than {:.6g} mm, or it gouges the hollow stretch of "
-                                       "the {} flank at pattern angle {:.4g}°",
-                                       limit->value / millimetre, word(form.flank),
-                                       limit->place.phi / degree));
+            return problem(Message(LW_TEXT("be less than %1, or it gouges the hollow stretch of "
+                                           "the %2 flank at pattern angle %3"),
+                                   Amount(limit->value, in::mm, 6), word(form.flank),
+                                   Amount(limit->place.phi, in::degrees)));
         }
     }
     return {};
@@ -82,7 +85,7 @@ std::string deviationLine(const FlankForm& form, const track::CutterDeviations& 
     };
     return fmt::format("Left by this cutter on the {} flank (material left positive, gouged "
                        "negative): {}; {}; {}",
-                       word(form.flank), range(edges.inner), range(edges.middle),
+                       word(form.flank).text, range(edges.inner), range(edges.middle),
                        range(edges.outer));
 }
 
@@ -109,7 +112,7 @@ Result<std::string> liftTable(const TrackPart& part, double step, Monitor& monit
     for (Eigen::Index i = 0; i < phi.size(); ++i) {
         if (i % stride == 0 &&
             !monitor.step(static_cast<double>(i) / static_cast<double>(phi.size()),
-                          "writing rows")) {
+                          LW_TEXT("writing rows"))) {
             return cancelled;
         }
         fmt::format_to(out, "{:.9g},{:.6f},{:.9g},{:.9g},{:.9g}\r\n", phi(i) / degree,
@@ -148,13 +151,13 @@ Result<std::string> cutterTable(const TrackPart& part, const CutterTableOptions&
     std::string rows;
     double done = 0.0;
     for (const FlankForm& form : part.flanks) {
-        if (!monitor.step(done, "judging the cutter")) {
+        if (!monitor.step(done, LW_TEXT("judging the cutter"))) {
             return cancelled;
         }
         const auto edges = track::cutterDeviations(form.curve, part.pitchRadius, part.roller,
                                                    options.cutterRadius, form.flank);
         head.push_back(deviationLine(form, *edges));
-        if (!monitor.step(done + 0.25, "placing the cutter")) {
+        if (!monitor.step(done + 0.25, LW_TEXT("placing the cutter"))) {
             return cancelled;
         }
         const Samples phi = toSamples(cutterAngles(part, form, options));
@@ -163,7 +166,7 @@ Result<std::string> cutterTable(const TrackPart& part, const CutterTableOptions&
         auto out = std::back_inserter(rows);
         for (Eigen::Index i = 0; i < phi.size(); ++i) {
             const double ahead = path->polarAngle(i) - form.placement.polarAngle(phi(i));
-            fmt::format_to(out, "{},{:.9g},{:.6f},{:.6f},{:.6f}\r\n", word(form.flank),
+            fmt::format_to(out, "{},{:.9g},{:.6f},{:.6f},{:.6f}\r\n", word(form.flank).text,
                            phi(i) / degree, path->polarAngle(i) / degree,
                            path->axial(i) / millimetre,
                            part.pitchRadius * std::tan(ahead) / millimetre);

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::exchange {
 
 std::string shortTitle(const std::string& title, std::size_t bytes) {
@@ -24,8 +26,8 @@ std::string shortTitle(const std::string& title, std::size_t bytes) {
     return line;
 }
 
-const char* word(track::Flank flank) {
-    return flank == track::Flank::push ? "push" : "pull";
+TextId word(track::Flank flank) {
+    return flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull");
 }
 
 std::vector<std::string> headLines(const TrackPart& part, const std::string& what,
@@ -34,8 +36,9 @@ std::vector<std::string> headLines(const TrackPart& part, const std::string& wha
     std::vector<std::string> lines{
         "Design: " + shortTitle(part.title, 500),
         fmt::format("Part: {}, {} lobe{}, pitch radius {:.6g} mm, roller radius {:.6g} mm",
-                    part.name(), part.curve().lobes(), part.curve().lobes() == 1 ? "" : "s",
-                    part.pitchRadius / units::millimetre, part.roller.radius / units::millimetre),
+                    part.name().english(), part.curve().lobes(),
+                    part.curve().lobes() == 1 ? "" : "s", part.pitchRadius / units::millimetre,
+                    part.roller.radius / units::millimetre),
         "Content: " + what,
         "Units: millimetres and degrees unless a name says otherwise",
         "Tolerance: " + tolerance,

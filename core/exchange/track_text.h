@@ -12,7 +12,7 @@ namespace lobewright::exchange {
 /// The title on one line, at most this many bytes, cut between characters.
 std::string shortTitle(const std::string& title, std::size_t bytes);
 
-const char* word(track::Flank flank);
+TextId word(track::Flank flank);
 
 /// What every text export says first: design, part, what it is, units and tolerance; then the
 /// notes. The lines have no marks of a comment.

@@ -8,6 +8,8 @@
 #include <fcntl.h>
 #include <system_error>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::files {
 
 namespace {
@@ -15,7 +17,7 @@ namespace {
 namespace fs = std::filesystem;
 
 Problem refused(const fs::path& file, int reason) {
-    return {"", fmt::format("{} cannot be written: {}", shownName(file), reasonOf(reason))};
+    return {"", Message(LW_TEXT("%1 cannot be written: %2"), shownName(file), reasonOf(reason))};
 }
 
 std::optional<struct stat> statusOf(const fs::path& file) {
@@ -58,9 +60,9 @@ std::optional<Problem> isInput(const fs::path& file, const struct stat& status,
     for (const fs::path& input : inputs) {
         const auto other = statusOf(input);
         if (other && other->st_dev == status.st_dev && other->st_ino == status.st_ino) {
-            return Problem{"", fmt::format("{} is what this command reads; name another file to "
-                                           "write",
-                                           shownName(file))};
+            return Problem{
+                "", Message(LW_TEXT("%1 is what this command reads; name another file to write"),
+                            shownName(file))};
         }
     }
     return std::nullopt;
@@ -100,9 +102,9 @@ Result<OutputPlace> outputPlace(const fs::path& file, std::span<const fs::path> 
     }
     if (!place.folder || ::faccessat(place.folder.number(), ".", W_OK | X_OK, AT_EACCESS) != 0) {
         const int reason = errno;
-        return Problem{"",
-                       fmt::format("{} cannot be written: no file can be made in its folder: {}",
-                                   shownName(file), reasonOf(reason))};
+        return Problem{
+            "", Message(LW_TEXT("%1 cannot be written: no file can be made in its folder: %2"),
+                        shownName(file), reasonOf(reason))};
     }
     if (status) {
         place.before = status;
@@ -110,8 +112,8 @@ Result<OutputPlace> outputPlace(const fs::path& file, std::span<const fs::path> 
             return *problem;
         }
         if (isWriteProtected(place)) {
-            return Problem{
-                "", fmt::format("{} cannot be written: it is write-protected", shownName(file))};
+            return Problem{"", Message(LW_TEXT("%1 cannot be written: it is write-protected"),
+                                       shownName(file))};
         }
     }
     return place;

@@ -11,6 +11,8 @@
 #include <sys/stat.h>
 #include <system_error>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::files {
 
 std::string shownName(const std::filesystem::path& file) {
@@ -25,8 +27,8 @@ Result<std::string> readFile(const std::filesystem::path& file, std::uintmax_t m
     const std::string name = shownName(file);
     const auto failed = [&](int reason) {
         return reason == ENOENT
-                   ? Problem{"", fmt::format("there is no file {}", name)}
-                   : Problem{"", fmt::format("{} cannot be read: {}", name, reasonOf(reason))};
+                   ? Problem{"", Message(LW_TEXT("there is no file %1"), name)}
+                   : Problem{"", Message(LW_TEXT("%1 cannot be read: %2"), name, reasonOf(reason))};
     };
     const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
     struct stat status {};
@@ -34,7 +36,7 @@ Result<std::string> readFile(const std::filesystem::path& file, std::uintmax_t m
         return failed(errno);
     }
     if (S_ISDIR(status.st_mode)) {
-        return Problem{"", fmt::format("{} is a folder, not a file to read", name)};
+        return Problem{"", Message(LW_TEXT("%1 is a folder, not a file to read"), name)};
     }
     // A pipe or a device has no size to ask for, and a file may grow meanwhile.
     std::string bytes;

@@ -15,6 +15,8 @@
 #include <sys/file.h>
 #include <vector>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::files {
 
 namespace {
@@ -22,7 +24,7 @@ namespace {
 namespace fs = std::filesystem;
 
 Problem failed(const fs::path& file, int reason) {
-    return {"", fmt::format("{} cannot be written: {}", shownName(file), reasonOf(reason))};
+    return {"", Message(LW_TEXT("%1 cannot be written: %2"), shownName(file), reasonOf(reason))};
 }
 
 bool writeAll(const Descriptor& file, std::string_view bytes) {
@@ -190,8 +192,8 @@ std::optional<Problem> flushFolder(const OutputPlace& place) {
         return std::nullopt;
     }
     const int reason = errno;
-    return Problem{"", fmt::format("{} is written, but the disk does not confirm it: {}",
-                                   shownName(place.asked), reasonOf(reason))};
+    return Problem{"", Message(LW_TEXT("%1 is written, but the disk does not confirm it: %2"),
+                               shownName(place.asked), reasonOf(reason))};
 }
 
 /// Writing to a pipe that nobody reads is an error like another while this lives, not the end of
@@ -276,8 +278,8 @@ std::optional<Problem> checkFolder(const fs::path& folder) {
     }
     const bool isFolder = fs::is_directory(above, error);
     if (!isFolder || ::faccessat(AT_FDCWD, above.c_str(), W_OK | X_OK, AT_EACCESS) != 0) {
-        return Problem{"", fmt::format("no file can be made in folder {}: {}", shownName(folder),
-                                       reasonOf(isFolder ? errno : ENOTDIR))};
+        return Problem{"", Message(LW_TEXT("no file can be made in folder %1: %2"),
+                                   shownName(folder), reasonOf(isFolder ? errno : ENOTDIR))};
     }
     return std::nullopt;
 }

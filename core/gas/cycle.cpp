@@ -10,10 +10,10 @@
 #include "core/gas/trace.h"
 #include "core/units.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::gas {
 namespace {
@@ -57,7 +57,7 @@ Result<CycleSolution> compile(const Model& model, const CoupledCylinders& cylind
     }
     for (const CycleFigures& cycle : solution.cycles) {
         if (!std::isfinite(cycle.work) || !std::isfinite(cycle.peakPressure)) {
-            return Problem{"", "the gas cycle has no finite solution"};
+            return Problem{"", LW_TEXT("the gas cycle has no finite solution")};
         }
     }
     return solution;
@@ -75,9 +75,9 @@ double reservoirPower(const Model& model, const CycleSolution& solution, int cyl
 }
 
 Problem notSteady(const SteadySearch& search) {
-    return {"", fmt::format("no cyclic steady state after {} cycles: the state still changes by "
-                            "{:.2g} from one to the next",
-                            search.windows, search.change)};
+    return {"", Message(LW_TEXT("no cyclic steady state after %1 cycles: the state still changes "
+                                "by %2 from one to the next"),
+                        search.windows, number(search.change, 2))};
 }
 
 void count(CycleSolution& solution, const SteadySearch& search, const CoupledCylinders& cylinders) {
@@ -205,7 +205,7 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     }
     if (found.rough) {
         solution.remarks.push_back(
-            fmt::format("The cycle repeats itself to {:.1g} and no better.", found.change));
+            {LW_TEXT("The cycle repeats itself to %1 and no better."), number(found.change, 1)});
     }
     return solution;
 }
@@ -268,7 +268,7 @@ Result<CycleSolution> solveCycle(const Chamber& chamber, const Settings& setting
         return solved;
     }
     CycleSolution solution = std::move(solved).value();
-    const std::vector<std::string> remarks = remarksOn(model, solution);
+    const std::vector<Message> remarks = remarksOn(model, solution);
     solution.remarks.insert(solution.remarks.end(), remarks.begin(), remarks.end());
     return solution;
 }

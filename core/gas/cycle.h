@@ -179,7 +179,7 @@ struct CycleSolution {
     Effort effort;
     std::shared_ptr<const CycleStart> start; ///< for CycleOptions::near
     bool near = false;                       ///< found from there
-    std::vector<std::string> remarks; ///< e.g. temperature above the range of the property fits
+    std::vector<Message> remarks; ///< e.g. temperature above the range of the property fits
 };
 
 /// Where the period begins in an engine between engines like it: the weighted sum of their starts,

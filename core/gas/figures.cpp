@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -142,34 +144,35 @@ std::vector<CycleFigures> figuresOf(const Model& model, const std::vector<CycleR
     return figures;
 }
 
-std::vector<std::string> remarksOn(const Model& model, const CycleSolution& solution) {
-    std::vector<std::string> remarks;
+std::vector<Message> remarksOn(const Model& model, const CycleSolution& solution) {
+    std::vector<Message> remarks;
     double hottest = 0.0;
     for (const CycleFigures& cycle : solution.cycles) {
         hottest = std::max(hottest, cycle.peakTemperature);
     }
     if (model.fired) {
         remarks.emplace_back(
-            "The products hold no dissociated gas and no carbon monoxide: near λ = 1 "
-            "the peak temperature is 100 to 250 K too high.");
+            LW_TEXT("The products hold no dissociated gas and no carbon monoxide: near λ = 1 "
+                    "the peak temperature is 100 to 250 K too high."));
     }
     if (hottest > fitUpperLimit) {
-        remarks.push_back(
-            fmt::format("The gas reaches {:.0f} K; the property fits end at {:.0f} K.", hottest,
-                        fitUpperLimit));
+        remarks.push_back(Message(LW_TEXT("The gas reaches %1; the property fits end at %2."),
+                                  withDecimals(hottest, in::kelvin, 0),
+                                  withDecimals(fitUpperLimit, in::kelvin, 0)));
     }
     if (model.fired && model.settings.lambda < 0.9) {
-        remarks.push_back(fmt::format("λ = {:.3f} is outside the model, which knows no unburnt "
-                                      "products below λ = 0.9.",
-                                      model.settings.lambda));
+        remarks.push_back(Message(
+            LW_TEXT("λ = %1 is outside the model, which knows no unburnt products below λ = 0.9."),
+            withDecimals(model.settings.lambda, in::pure, 3)));
     }
     if (model.burnStartRough) {
-        remarks.emplace_back("The burn start for the best torque is known to 8° of the cycle only: "
-                             "the engine settles too slowly, or not at all, at starts nearby.");
+        remarks.emplace_back(
+            LW_TEXT("The burn start for the best torque is known to 8° of the cycle only: "
+                    "the engine settles too slowly, or not at all, at starts nearby."));
     }
     if (!solution.supplyPaid && solution.supplyPower > 0.0) {
-        remarks.push_back(fmt::format("Supply power not counted: {:.2f} kW to compress the air.",
-                                      1e-3 * solution.supplyPower));
+        remarks.push_back(Message(LW_TEXT("Supply power not counted: %1 to compress the air."),
+                                  withDecimals(solution.supplyPower, in::kW, 2)));
     }
     return remarks;
 }

@@ -15,6 +15,6 @@ std::vector<CycleFigures> figuresOf(const Model& model, const std::vector<CycleR
                                     const RecordedTrace& trace, int cylinder);
 
 /// What a reader of the figures ought to know.
-std::vector<std::string> remarksOn(const Model& model, const CycleSolution& solution);
+std::vector<Message> remarksOn(const Model& model, const CycleSolution& solution);
 
 } // namespace lobewright::gas

@@ -1,16 +1,18 @@
 #include "core/gas/fuel.h"
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
 // Surrogate compositions, lower heating values and the octane number: Heywood, Internal Combustion
 // Engine Fundamentals, table D.4 (from memory).
 constexpr FuelData fuels[] = {
-    {"petrol", 8.0, 14.96, 0.0, 44.0e6, 95.0, "Heywood, table D.4 (gasoline)"},
-    {"methane", 1.0, 4.0, 0.0, 50.0e6, std::nullopt, "Heywood, table D.4"},
-    {"hydrogen", 0.0, 2.0, 0.0, 120.0e6, std::nullopt, "Heywood, table D.4"},
-    {"diesel", 12.0, 21.6, 0.0, 42.5e6, std::nullopt, "Heywood, table D.4 (light diesel)"},
-    {"ethanol", 2.0, 6.0, 1.0, 26.9e6, std::nullopt, "Heywood, table D.4"},
+    {"petrol", 8.0, 14.96, 0.0, 44.0e6, 95.0, LW_TEXT("Heywood, table D.4 (gasoline)")},
+    {"methane", 1.0, 4.0, 0.0, 50.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+    {"hydrogen", 0.0, 2.0, 0.0, 120.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+    {"diesel", 12.0, 21.6, 0.0, 42.5e6, std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)")},
+    {"ethanol", 2.0, 6.0, 1.0, 26.9e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
 };
 
 // Conventional atomic masses [kg/mol].

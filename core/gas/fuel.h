@@ -13,7 +13,7 @@ struct FuelData {
     double carbon, hydrogen, oxygen;
     double lowerHeatingValue;           ///< [J/kg]
     std::optional<double> octaneNumber; ///< absent: the knock correlation does not apply
-    const char* source;
+    TextId source;
 };
 
 const FuelData& fuelData(Fuel fuel);

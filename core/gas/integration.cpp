@@ -2,14 +2,14 @@
 
 #include "core/gas/orifice.h"
 #include "core/gas/supply.h"
-#include "core/units.h"
 
 #include <boost/math/tools/roots.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::gas {
 namespace {
@@ -658,24 +658,27 @@ std::optional<Problem> Integration::impossibleState() {
         const double* y = variables(k);
         const double mass = y[airMass] + y[productsMass];
         if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
-            return Problem{"", fmt::format("the gas ran out of every range at {:.1f}° of the "
-                                           "shaft: {:.4g} K, {:.4g} mg in the chamber",
-                                           (offsets_[k] + x_) / units::degree, y[temperature],
-                                           mass / units::milligram)};
+            return Problem{
+                "", Message(LW_TEXT("the gas ran out of every range at %1 of the shaft: %2, %3 in "
+                                    "the chamber"),
+                            withDecimals(offsets_[k] + x_, in::degrees, 1),
+                            amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
         }
     }
     if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
-        return Problem{"/gas/supply/plenum_cm3",
-                       "the plenum ran empty: the cylinders take all that the blower delivers at "
-                       "once; the plenum must hold more"};
+        return Problem{
+            "/gas/supply/plenum_cm3",
+            LW_TEXT("the plenum ran empty: the cylinders take all that the blower delivers at "
+                    "once; the plenum must hold more")};
     }
     return std::nullopt;
 }
 
 Problem Integration::stalled() const {
-    return {"", fmt::format("the gas equations could not be followed past {:.3f}° of the shaft: "
-                            "the steps became too small",
-                            (offsets_.empty() ? theta + x_ : offsets_[0] + x_) / units::degree)};
+    return {"", Message(LW_TEXT("the gas equations could not be followed past %1 of the shaft: the "
+                                "steps became too small"),
+                        withDecimals(offsets_.empty() ? theta + x_ : offsets_[0] + x_, in::degrees,
+                                     3))};
 }
 
 } // namespace lobewright::gas

@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -41,16 +43,13 @@ void sortAndMerge(std::vector<Stop>& stops) {
 std::optional<Problem> addBurn(std::vector<Stop>& stops, const Model& model,
                                const CycleAngles& cycle, double previousClosing) {
     const double from = cycle.idc + model.burnStart;
-    const double cyclesPerTurn = model.chamber->cyclesPerTurn();
-    const auto degrees = [&](double angle) {
-        return (angle - cycle.idc) * cyclesPerTurn / units::degree;
-    };
     if (from <= previousClosing || from >= cycle.firstOpening) {
         return Problem{"/gas/burn/start_deg",
-                       fmt::format("burn starts at {:.2f}° cycle angle, must lie between the last "
-                                   "port closing at {:.2f}° and the first opening at {:.2f}°",
-                                   degrees(from), degrees(previousClosing),
-                                   degrees(cycle.firstOpening))};
+                       Message(LW_TEXT("burn starts at %1 cycle angle, must lie between the last "
+                                       "port closing at %2 and the first opening at %3"),
+                               withDecimals(from, in::degrees, 2),
+                               withDecimals(previousClosing, in::degrees, 2),
+                               withDecimals(cycle.firstOpening, in::degrees, 2))};
     }
     stops.push_back({from, burnStarts});
     stops.push_back({std::min(from + model.burnDuration, cycle.lastClosing), burnEnds});
@@ -165,8 +164,9 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                         const RunConditions& run) {
     Problems problems = validate(settings);
     if (!(run.omega > 0.0) || !std::isfinite(run.omega)) {
-        problems.push_back({"/running/speed_rpm", fmt::format("speed is {} rpm, must be positive",
-                                                              run.omega / units::revPerMinute)});
+        problems.push_back({"/running/speed_rpm",
+                            Message(LW_TEXT("speed is %1, must be positive"),
+                                    asTyped(run.omega / units::revPerMinute, in::turnsPerMinute))});
     }
     if (!problems.empty()) {
         return problems;

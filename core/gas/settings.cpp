@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::gas {
 namespace {
 
@@ -12,21 +14,21 @@ class Rules {
   public:
     explicit Rules(Problems& problems) : problems_(problems) {}
     void positive(const char* key, double value) {
-        require(std::isfinite(value) && value > 0.0, key, value, "must be positive");
+        require(std::isfinite(value) && value > 0.0, key, value, LW_TEXT("must be positive"));
     }
     void within(const char* key, double value, double low, double high) {
         require(value >= low && value <= high, key, value,
-                fmt::format("must lie between {} and {}", low, high));
+                Message(LW_TEXT("must lie between %1 and %2"), asTyped(low), asTyped(high)));
     }
     void notNegative(const char* key, double value) {
-        require(std::isfinite(value) && value >= 0.0, key, value, "must not be negative");
+        require(std::isfinite(value) && value >= 0.0, key, value, LW_TEXT("must not be negative"));
     }
 
   private:
-    void require(bool holds, const char* key, double value, const std::string& rule) {
+    void require(bool holds, const char* key, double value, const Message& rule) {
         if (!holds) {
-            problems_.push_back(
-                {fmt::format("/gas/{}", key), fmt::format("value is {} (SI), {}", value, rule)});
+            problems_.push_back({fmt::format("/gas/{}", key),
+                                 Message(LW_TEXT("value is %1 (SI), %2"), asTyped(value), rule)});
         }
     }
     Problems& problems_;

@@ -1,9 +1,9 @@
 #include "core/gas/steady_state.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::gas {
 namespace {
@@ -26,10 +26,9 @@ constexpr double leastAir = 1e-3; ///< less than this share of the charge is non
 constexpr int airlessPeriods = 6; ///< in a row, after which the engine is taken to be dead
 
 Problem noAir(double share) {
-    return {"",
-            fmt::format("no air for the engine to burn ({:.2g} of the charge is fresh): look at "
-                        "the ports, the supply and the exhaust pressure",
-                        share)};
+    return {"", Message(LW_TEXT("no air for the engine to burn (%1 of the charge is fresh): look "
+                                "at the ports, the supply and the exhaust pressure"),
+                        number(share, 2))};
 }
 
 /// How exactly to integrate after a change of the state; exactly where that costs little more.
@@ -108,8 +107,8 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
         ++search.unsteady;
         const double done = std::log(search.change) / std::log(search.asked);
         if (!monitor.step(std::clamp(done, 0.0, 1.0),
-                          fmt::format("gas cycle {}", search.windows))) {
-            return Problem{"", "cancelled"};
+                          Message(LW_TEXT("gas cycle %1"), search.windows))) {
+            return Problem{"", LW_TEXT("cancelled")};
         }
         approaching.note(search.windows, search.change);
         bool noisy = false; // no better is to be had as loosely as this
@@ -135,7 +134,7 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             next = state.with(mapped, model_);
         }
         if (!next) {
-            return Problem{"", "the gas ran out of every range at the last port closing"};
+            return Problem{"", LW_TEXT("the gas ran out of every range at the last port closing")};
         }
         state = *next;
     }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::mechanism {
 
 namespace {
@@ -80,33 +82,30 @@ std::optional<double> outermost(const std::vector<Extreme>& extremes, double sig
 std::optional<Problem> mismatch(const PerEnd<motion::LiftCurve>& lifts,
                                 const PerEnd<std::vector<Extreme>>& turningPoints) {
     if (lifts.inlet.lobes() != lifts.exhaust.lobes()) {
-        return Problem{
-            "/tracks/exhaust/lobes",
-            fmt::format(
-                "the exhaust track has {} lobes where the inlet track has {}: both tracks must "
-                "have the same period",
-                lifts.exhaust.lobes(), lifts.inlet.lobes())};
+        return Problem{"/tracks/exhaust/lobes",
+                       Message(LW_TEXT("the exhaust track has %1 lobes where the inlet track has "
+                                       "%2: both tracks must have the same period"),
+                               lifts.exhaust.lobes(), lifts.inlet.lobes())};
     }
     if (turningPoints.inlet.size() != turningPoints.exhaust.size()) {
-        return Problem{
-            "/tracks/exhaust",
-            fmt::format(
-                "the exhaust track has {} rises per pattern where the inlet track has {}: both "
-                "tracks must have the same number",
-                turningPoints.exhaust.size() / 2, turningPoints.inlet.size() / 2)};
+        return Problem{"/tracks/exhaust",
+                       Message(LW_TEXT("the exhaust track has %1 rises per pattern where the inlet "
+                                       "track has %2: both tracks must have the same number"),
+                               turningPoints.exhaust.size() / 2, turningPoints.inlet.size() / 2)};
     }
     if (turningPoints.inlet.empty()) {
         return Problem{"/tracks/inlet",
-                       "the lift of the inlet track is constant: it must rise and return"};
+                       LW_TEXT("the lift of the inlet track is constant: it must rise and return")};
     }
     return std::nullopt;
 }
 
-std::optional<Problem> notPositive(const char* path, double value, const char* unit) {
-    if (value > 0.0 && std::isfinite(value)) {
+std::optional<Problem> notPositive(const char* path, double length) {
+    if (length > 0.0 && std::isfinite(length)) {
         return std::nullopt;
     }
-    return Problem{path, fmt::format("is {} {}, must be positive", value, unit)};
+    return Problem{path, Message(LW_TEXT("is %1, must be positive"),
+                                 asTyped(length / units::millimetre, in::mm))};
 }
 
 } // namespace
@@ -114,10 +113,8 @@ std::optional<Problem> notPositive(const char* path, double value, const char* u
 Result<OpposedPair> OpposedPair::make(const Mechanism& mechanism,
                                       const PerEnd<motion::LiftCurve>& lifts) {
     Problems problems;
-    for (const auto& problem :
-         {notPositive("/mechanism/bore_mm", mechanism.bore / units::millimetre, "mm"),
-          notPositive("/mechanism/pitch_radius_mm", mechanism.pitchRadius / units::millimetre,
-                      "mm")}) {
+    for (const auto& problem : {notPositive("/mechanism/bore_mm", mechanism.bore),
+                                notPositive("/mechanism/pitch_radius_mm", mechanism.pitchRadius)}) {
         if (problem) {
             problems.push_back(*problem);
         }
@@ -136,9 +133,9 @@ Result<OpposedPair> OpposedPair::make(const Mechanism& mechanism,
         const double least = pair.gap(centres.idc);
         if (!(least > 0.0)) {
             return Problem{"/mechanism/clearance_mm",
-                           fmt::format("leaves a gap of {:.4g} mm between the crowns at {:.4g}° of "
-                                       "the shaft, must be positive: the pistons collide",
-                                       least / units::millimetre, centres.idc / units::degree)};
+                           Message(LW_TEXT("leaves a gap of %1 between the crowns at %2 of the "
+                                           "shaft, must be positive: the pistons collide"),
+                                   Amount(least, in::mm), Amount(centres.idc, in::degrees))};
         }
     }
     return pair;
@@ -202,11 +199,11 @@ std::vector<Extreme> OpposedPair::volumeExtremes() const {
 }
 
 std::optional<Problem> OpposedPair::findDeadCentres() {
-    const Problem unchanging{"/mechanism/exhaust_lead_deg",
-                             fmt::format("with {:.4g}° in all the exhaust piston undoes the stroke "
-                                         "of the inlet piston: a cycle has no dead centre of its "
-                                         "own",
-                                         (phase_.exhaust - phase_.inlet) / units::degree)};
+    const Problem unchanging{
+        "/mechanism/exhaust_lead_deg",
+        Message(LW_TEXT("with %1 in all the exhaust piston undoes the stroke of the inlet piston: "
+                        "a cycle has no dead centre of its own"),
+                Amount((phase_.exhaust - phase_.inlet), in::degrees))};
     const std::vector<Extreme> sums = volumeExtremes();
     const double strokes = lifts_.inlet.stroke() + lifts_.exhaust.stroke();
     const double equal = 1e-12 * strokes;

@@ -10,6 +10,8 @@
 #include <complex>
 #include <cstdint>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 namespace {
 
@@ -20,30 +22,29 @@ constexpr int highestOrder = 200;
 Problems check(const std::vector<Harmonic>& harmonics) {
     Problems problems;
     if (harmonics.empty())
-        problems.push_back({"/harmonics", "there are 0 harmonics, need at least 1"});
+        problems.push_back({"/harmonics", LW_TEXT("there are 0 harmonics, need at least 1")});
     for (std::size_t i = 0; i < harmonics.size(); ++i) {
         const Harmonic& term = harmonics[i];
         const auto place = [&](const char* key) { return fmt::format("/harmonics/{}/{}", i, key); };
         if (term.order < 1 || term.order > highestOrder) {
-            problems.push_back({place("order"), fmt::format("order is {}, must be within 1 … {}",
-                                                            term.order, highestOrder)});
+            problems.push_back(
+                {place("order"),
+                 Message(LW_TEXT("order is %1, must be within 1 … %2"), term.order, highestOrder)});
         }
         const auto same = [&](const Harmonic& other) { return other.order == term.order; };
         if (std::count_if(harmonics.begin(), harmonics.begin() + static_cast<std::ptrdiff_t>(i),
                           same) > 0) {
-            problems.push_back({place("order"), fmt::format("order {} is given before, must be "
-                                                            "given once",
-                                                            term.order)});
+            problems.push_back(
+                {place("order"),
+                 Message(LW_TEXT("order %1 is given before, must be given once"), term.order)});
         }
         if (!std::isfinite(term.cosine)) {
-            problems.push_back({place("cos_mm"), fmt::format("amplitude is {:.9g} mm, must be "
-                                                             "finite",
-                                                             term.cosine / units::millimetre)});
+            problems.push_back({place("cos_mm"), Message(LW_TEXT("amplitude is %1, must be finite"),
+                                                         Amount(term.cosine, in::mm, 9))});
         }
         if (!std::isfinite(term.sine)) {
-            problems.push_back({place("sin_mm"), fmt::format("amplitude is {:.9g} mm, must be "
-                                                             "finite",
-                                                             term.sine / units::millimetre)});
+            problems.push_back({place("sin_mm"), Message(LW_TEXT("amplitude is %1, must be finite"),
+                                                         Amount(term.sine, in::mm, 9))});
         }
     }
     return problems;
@@ -138,10 +139,9 @@ Result<LiftForm> makeForm(const HarmonicShape& shape, double period) {
             form.harmonics.push_back(term);
     }
     if (amplitudes < smallestStroke) {
-        return Problem{"/harmonics", fmt::format("amplitudes add up to {:.3g} mm, must be at least "
-                                                 "{:.3g} mm",
-                                                 amplitudes / units::millimetre,
-                                                 smallestStroke / units::millimetre)};
+        return Problem{"/harmonics",
+                       Message(LW_TEXT("amplitudes add up to %1, must be at least %2"),
+                               Amount(amplitudes, in::mm, 3), Amount(smallestStroke, in::mm, 3))};
     }
     std::sort(form.harmonics.begin(), form.harmonics.end(),
               [](const Harmonic& a, const Harmonic& b) { return a.order < b.order; });

@@ -11,18 +11,21 @@
 #include <array>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 namespace {
 
 Problems checkOptions(const FitOptions& options) {
     Problems problems;
     if (!(options.tolerance > 0.0) || !std::isfinite(options.tolerance)) {
-        problems.push_back({"/tolerance_mm", fmt::format("tolerance is {:.9g} mm, must be positive",
-                                                         options.tolerance / units::millimetre)});
+        problems.push_back({"/tolerance_mm", Message(LW_TEXT("tolerance is %1, must be positive"),
+                                                     Amount(options.tolerance, in::mm, 9))});
     }
     if (options.mostKnots < 3) {
-        problems.push_back({"/most_knots", fmt::format("{} knots are allowed, must be at least 3",
-                                                       options.mostKnots)});
+        problems.push_back(
+            {"/most_knots",
+             Message(LW_TEXT("%1 knots are allowed, must be at least 3"), options.mostKnots)});
     }
     return problems;
 }
@@ -139,27 +142,28 @@ std::string row(std::size_t i, const char* column) {
 
 Problems checkRows(const LiftTable& table, double period) {
     if (table.angles.size() != table.lifts.size()) {
-        return {{"/rows", fmt::format("there are {} angles and {} lifts, must be as many",
-                                      table.angles.size(), table.lifts.size())}};
+        return {{"/rows", Message(LW_TEXT("there are %1 angles and %2 lifts, must be as many"),
+                                  table.angles.size(), table.lifts.size())}};
     }
     Problems problems;
     if (table.angles.size() < 4) {
         problems.push_back(
-            {"/rows", fmt::format("there are {} rows, need at least 4", table.angles.size())});
+            {"/rows", Message(LW_TEXT("there are %1 rows, need at least 4"), table.angles.size())});
     }
     for (std::size_t i = 0; i < table.angles.size(); ++i) {
         const double angle = table.angles[i] / units::degree;
         if (!std::isfinite(angle)) {
-            problems.push_back(
-                {row(i, "angle_deg"), fmt::format("angle is {}, must be a number", angle)});
+            problems.push_back({row(i, "angle_deg"),
+                                Message(LW_TEXT("angle is %1, must be a number"), asTyped(angle))});
         } else if (i > 0 && table.angles[i] <= table.angles[i - 1]) {
             problems.push_back(
-                {row(i, "angle_deg"), fmt::format("angle is {:.9g}° after {:.9g}°, must increase",
-                                                  angle, table.angles[i - 1] / units::degree)});
+                {row(i, "angle_deg"), Message(LW_TEXT("angle is %1 after %2, must increase"),
+                                              Amount(table.angles[i], in::degrees, 9),
+                                              Amount(table.angles[i - 1], in::degrees, 9))});
         }
         if (!std::isfinite(table.lifts[i])) {
-            problems.push_back(
-                {row(i, "lift_mm"), fmt::format("lift is {}, must be a number", table.lifts[i])});
+            problems.push_back({row(i, "lift_mm"), Message(LW_TEXT("lift is %1, must be a number"),
+                                                           asTyped(table.lifts[i]))});
         }
     }
     if (!problems.empty())
@@ -167,13 +171,13 @@ Problems checkRows(const LiftTable& table, double period) {
     const double length = table.angles.back() - table.angles.front();
     if (length > period * (1.0 + 1e-9)) {
         return {{row(table.angles.size() - 1, "angle_deg"),
-                 fmt::format("rows cover {:.9g}°, must cover at most the period of {:.9g}°",
-                             length / units::degree, period / units::degree)}};
+                 Message(LW_TEXT("rows cover %1, must cover at most the period of %2"),
+                         Amount(length, in::degrees, 9), Amount(period, in::degrees, 9))}};
     }
     const auto [lowest, highest] = std::minmax_element(table.lifts.begin(), table.lifts.end());
     if (*lowest == *highest) {
-        return {{"/rows", fmt::format("all lifts are {:.9g} mm, the lift must change",
-                                      *lowest / units::millimetre)}};
+        return {{"/rows", Message(LW_TEXT("all lifts are %1, the lift must change"),
+                                  Amount(*lowest, in::mm, 9))}};
     }
     return {};
 }
@@ -190,11 +194,11 @@ Result<Rows> openRows(const LiftTable& table, double period, double tolerance) {
         --count;
         if (!(std::abs(table.lifts.back() - table.lifts.front()) <= tolerance)) {
             return Problem{row(count, "lift_mm"),
-                           fmt::format("lift is {:.9g} mm where the table closes, must be that of "
-                                       "the first row, {:.9g} mm, to {:.3g} mm",
-                                       table.lifts.back() / units::millimetre,
-                                       table.lifts.front() / units::millimetre,
-                                       tolerance / units::millimetre)};
+                           Message(LW_TEXT("lift is %1 where the table closes, must be that of the "
+                                           "first row, %2, to %3"),
+                                   Amount(table.lifts.back(), in::mm, 9),
+                                   Amount(table.lifts.front(), in::mm, 9),
+                                   Amount(tolerance, in::mm, 3))};
         }
     }
     Rows rows{Eigen::Map<const Samples>(table.angles.data(), static_cast<Eigen::Index>(count)),
@@ -203,10 +207,11 @@ Result<Rows> openRows(const LiftTable& table, double period, double tolerance) {
     for (std::size_t i = 1; i < count; ++i)
         rows.widestGap = std::max(rows.widestGap, table.angles[i] - table.angles[i - 1]);
     if (rows.widestGap > 0.25 * period * (1.0 + 1e-9)) {
-        return Problem{"/rows",
-                       fmt::format("rows are up to {:.9g}° apart, must be at most {:.9g}° "
-                                   "(a quarter of the period)",
-                                   rows.widestGap / units::degree, 0.25 * period / units::degree)};
+        return Problem{
+            "/rows",
+            Message(
+                LW_TEXT("rows are up to %1 apart, must be at most %2 (a quarter of the period)"),
+                Amount(rows.widestGap, in::degrees, 9), Amount(0.25 * period, in::degrees, 9))};
     }
     return rows;
 }
@@ -326,8 +331,8 @@ Result<KnotFit> fitKnots(const LiftCurve& curve, const FitOptions& options) {
 
 Result<KnotFit> fitKnotCount(const LiftCurve& curve, int count) {
     if (count < 3 || count > mostFittedKnots) {
-        return Problem{"/knots",
-                       fmt::format("{} knots are wanted, must be 3 to {}", count, mostFittedKnots)};
+        return Problem{"/knots", Message(LW_TEXT("%1 knots are wanted, must be 3 to %2"), count,
+                                         mostFittedKnots)};
     }
     const CurveFitter fitter(curve);
     const double tolerance = FitOptions().tolerance;
@@ -352,7 +357,7 @@ Result<KnotFit> fitKnotCount(const LiftCurve& curve, int count) {
 Result<KnotFit> fitKnots(const LiftTable& table, int lobes, const FitOptions& options) {
     Problems problems = checkOptions(options);
     if (lobes < 1)
-        problems.push_back({"/lobes", fmt::format("lobes is {}, must be at least 1", lobes)});
+        problems.push_back({"/lobes", Message(LW_TEXT("lobes is %1, must be at least 1"), lobes)});
     if (!problems.empty())
         return problems;
     const double period = units::turn / lobes;

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <utility>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 
 struct LiftCurve::Pieces {
@@ -61,16 +63,17 @@ LiftCurve::LiftCurve(std::shared_ptr<const Pieces> pieces) : pieces_(std::move(p
 
 Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
     if (pattern.lobes < 1)
-        return Problem{"/lobes", fmt::format("lobes is {}, must be at least 1", pattern.lobes)};
+        return Problem{"/lobes",
+                       Message(LW_TEXT("lobes is %1, must be at least 1"), pattern.lobes)};
     const double period = units::turn / pattern.lobes;
     Result<LiftForm> form =
         std::visit([&](const auto& shape) { return makeForm(shape, period); }, pattern.shape);
     if (!form)
         return form.problems();
     if (!finite(*form)) {
-        return Problem{"", fmt::format("lift of {:.3g} m within {:.3g} rad is beyond the range of "
-                                       "numbers",
-                                       form->stroke, period)};
+        return Problem{"",
+                       Message(LW_TEXT("lift of %1 within %2 rad is beyond the range of numbers"),
+                               Amount(form->stroke, in::m, 3), number(period, 3))};
     }
     std::vector<double> divisions = divide(*form);
     return LiftCurve(std::make_shared<const Pieces>(

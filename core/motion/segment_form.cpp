@@ -6,19 +6,14 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 namespace {
 
 /// Shorter segments are indistinguishable from a jump [own estimate].
 constexpr double shortestSpan = 1e-6 * units::degree;
 constexpr double spanSumTolerance = 1e-9; // rad
-
-double millimetres(double metres) {
-    return metres / units::millimetre;
-}
-double degrees(double radians) {
-    return radians / units::degree;
-}
 
 std::string place(std::size_t segment, const char* key) {
     return fmt::format("/segments/{}/{}", segment, key);
@@ -42,38 +37,42 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
     for (std::size_t i = 0; i < shape.segments.size(); ++i) {
         const double span = shape.segments[i].span;
         if (!(span > 0.0) || !std::isfinite(span)) {
-            problems.push_back({place(i, "span_deg"),
-                                fmt::format("span is {:.9g}°, must be positive", degrees(span))});
+            problems.push_back(
+                {place(i, "span_deg"),
+                 Message(LW_TEXT("span is %1, must be positive"), Amount(span, in::degrees, 9))});
             summable = false;
         } else if (span < shortestSpan) {
             problems.push_back(
-                {place(i, "span_deg"), fmt::format("span is {:.9g}°, must be at least {:.9g}°",
-                                                   degrees(span), degrees(shortestSpan))});
+                {place(i, "span_deg"),
+                 Message(LW_TEXT("span is %1, must be at least %2"), Amount(span, in::degrees, 9),
+                         Amount(shortestSpan, in::degrees, 9))});
             summable = false;
         }
         sum += span;
     }
     if (summable && std::abs(sum - period) > spanSumTolerance) {
-        problems.push_back({"/segments", fmt::format("spans add up to {:.10g}°, must add up to "
-                                                     "{:.10g}° (one turn divided by the lobes)",
-                                                     degrees(sum), degrees(period))});
+        problems.push_back(
+            {"/segments",
+             Message(
+                 LW_TEXT("spans add up to %1, must add up to %2 (one turn divided by the lobes)"),
+                 Amount(sum, in::degrees, 10), Amount(period, in::degrees, 10))});
     }
 }
 
 void checkDirection(const Segment& segment, std::size_t i, double start, double end,
                     Problems& problems) {
     const char* key = segment.endLift ? "lift_mm" : "kind";
-    const auto breaks = [&](const char* what, const char* rule) {
+    const auto breaks = [&](TextId what, TextId rule) {
         problems.push_back(
-            {place(i, key), fmt::format("{} goes from {:.9g} mm to {:.9g} mm, {}", what,
-                                        millimetres(start), millimetres(end), rule)});
+            {place(i, key), Message(LW_TEXT("%1 goes from %2 to %3, %4"), what,
+                                    Amount(start, in::mm, 9), Amount(end, in::mm, 9), rule)});
     };
     if (segment.kind == SegmentKind::rise && !(end > start))
-        breaks("rise", "must end higher than it starts");
+        breaks(LW_TEXT("rise"), LW_TEXT("must end higher than it starts"));
     if (segment.kind == SegmentKind::fall && !(end < start))
-        breaks("return", "must end lower than it starts");
+        breaks(LW_TEXT("return"), LW_TEXT("must end lower than it starts"));
     if (segment.kind == SegmentKind::dwell && end != start)
-        breaks("dwell", "must keep its lift");
+        breaks(LW_TEXT("dwell"), LW_TEXT("must keep its lift"));
 }
 
 void checkLifts(const SegmentShape& shape, Problems& problems) {
@@ -81,10 +80,10 @@ void checkLifts(const SegmentShape& shape, Problems& problems) {
     for (std::size_t i = 0; i < shape.segments.size(); ++i) {
         const double end = endLift(shape.segments[i], lift, shape.stroke);
         if (!(end >= 0.0 && end <= shape.stroke)) {
-            problems.push_back({place(i, "lift_mm"),
-                                fmt::format("end lift is {:.9g} mm, must be within 0 … {:.9g} mm "
-                                            "(the stroke)",
-                                            millimetres(end), millimetres(shape.stroke))});
+            problems.push_back(
+                {place(i, "lift_mm"),
+                 Message(LW_TEXT("end lift is %1, must be within 0 … %2 (the stroke)"),
+                         Amount(end, in::mm, 9), Amount(shape.stroke, in::mm, 9))});
             lift = shape.segments[i].kind == SegmentKind::rise ? shape.stroke : 0.0;
             continue;
         }
@@ -96,32 +95,34 @@ void checkLifts(const SegmentShape& shape, Problems& problems) {
         return;
     if (highest == 0.0) {
         problems.push_back(
-            {"/segments", "pattern has no rise, needs at least one rise and one return"});
+            {"/segments", LW_TEXT("pattern has no rise, needs at least one rise and one return")});
     } else if (highest != shape.stroke) {
         problems.push_back(
-            {"/stroke_mm", fmt::format("highest lift is {:.9g} mm, the stroke is {:.9g} mm, one "
-                                       "rise must reach it",
-                                       millimetres(highest), millimetres(shape.stroke))});
+            {"/stroke_mm",
+             Message(LW_TEXT("highest lift is %1, the stroke is %2, one rise must reach it"),
+                     Amount(highest, in::mm, 9), Amount(shape.stroke, in::mm, 9))});
     }
     if (lift != 0.0) {
-        problems.push_back({"/segments", fmt::format("pattern ends at lift {:.9g} mm, must end "
-                                                     "at 0 mm, where it starts",
-                                                     millimetres(lift))});
+        problems.push_back(
+            {"/segments",
+             Message(LW_TEXT("pattern ends at lift %1, must end at 0 mm, where it starts"),
+                     Amount(lift, in::mm, 9))});
     }
 }
 
 Problems check(const SegmentShape& shape, double period) {
     Problems problems;
     if (shape.segments.empty()) {
-        problems.push_back({"/segments", "there are 0 segments, need at least one rise and one "
-                                         "return"});
+        problems.push_back(
+            {"/segments", LW_TEXT("there are 0 segments, need at least one rise and one "
+                                  "return")});
     }
     checkSpans(shape, period, problems);
     if (!(shape.stroke >= smallestStroke) || !std::isfinite(shape.stroke)) {
         problems.push_back(
-            {"/stroke_mm", fmt::format("stroke is {:.9g} mm, must be positive, at "
-                                       "least {:.3g} mm",
-                                       millimetres(shape.stroke), millimetres(smallestStroke))});
+            {"/stroke_mm",
+             Message(LW_TEXT("stroke is %1, must be positive, at least %2"),
+                     Amount(shape.stroke, in::mm, 9), Amount(smallestStroke, in::mm, 3))});
         return problems;
     }
     Problems lifts;

@@ -9,6 +9,8 @@
 #include <cassert>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 namespace {
 
@@ -23,26 +25,26 @@ void checkKnot(const std::vector<Knot>& knots, std::size_t i, double period, Pro
     const Knot& knot = knots[i];
     const double angle = knot.angle / units::degree;
     if (!(knot.angle >= 0.0 && knot.angle < period)) {
-        problems.push_back({place(i, "angle_deg"),
-                            fmt::format("angle is {:.9g}°, must be at least 0° and below the "
-                                        "period of {:.9g}°",
-                                        angle, period / units::degree)});
+        problems.push_back(
+            {place(i, "angle_deg"),
+             Message(LW_TEXT("angle is %1, must be at least 0° and below the period of %2"),
+                     amountIn(in::degrees, angle, 9), Amount(period, in::degrees, 9))});
     } else if (i > 0 && std::isfinite(knots[i - 1].angle) &&
                !(knot.angle - knots[i - 1].angle >= closestKnots * period)) {
-        problems.push_back({place(i, "angle_deg"),
-                            fmt::format("angle is {:.9g}° after {:.9g}°, must increase by at least "
-                                        "{:.3g}°",
-                                        angle, knots[i - 1].angle / units::degree,
-                                        closestKnots * period / units::degree)});
+        problems.push_back(
+            {place(i, "angle_deg"),
+             Message(LW_TEXT("angle is %1 after %2, must increase by at least %3"),
+                     amountIn(in::degrees, angle, 9), Amount(knots[i - 1].angle, in::degrees, 9),
+                     Amount(closestKnots * period, in::degrees, 3))});
     }
     if (!std::isfinite(knot.lift)) {
-        problems.push_back({place(i, "lift_mm"), fmt::format("lift is {:.9g} mm, must be finite",
-                                                             knot.lift / units::millimetre)});
+        problems.push_back({place(i, "lift_mm"), Message(LW_TEXT("lift is %1, must be finite"),
+                                                         Amount(knot.lift, in::mm, 9))});
     }
     if (knot.slope && !std::isfinite(*knot.slope)) {
         problems.push_back({place(i, "slope_mm_per_deg"),
-                            fmt::format("slope is {:.9g} mm per degree, must be finite",
-                                        *knot.slope * units::degree / units::millimetre)});
+                            Message(LW_TEXT("slope is %1 per degree, must be finite"),
+                                    Amount(*knot.slope * units::degree, in::mm, 9))});
     }
 }
 
@@ -50,17 +52,17 @@ Problems check(const std::vector<Knot>& knots, double period) {
     Problems problems;
     if (knots.size() < 3) {
         problems.push_back(
-            {"/knots", fmt::format("there are {} knots, need at least 3", knots.size())});
+            {"/knots", Message(LW_TEXT("there are %1 knots, need at least 3"), knots.size())});
     }
     for (std::size_t i = 0; i < knots.size(); ++i)
         checkKnot(knots, i, period, problems);
     if (problems.empty() &&
         knots.front().angle + period - knots.back().angle < closestKnots * period) {
-        problems.push_back({place(knots.size() - 1, "angle_deg"),
-                            fmt::format("angle is {:.9g}°, must stay {:.3g}° before the first "
-                                        "knot of the next period",
-                                        knots.back().angle / units::degree,
-                                        closestKnots * period / units::degree)});
+        problems.push_back(
+            {place(knots.size() - 1, "angle_deg"),
+             Message(LW_TEXT("angle is %1, must stay %2 before the first knot of the next period"),
+                     Amount(knots.back().angle, in::degrees, 9),
+                     Amount(closestKnots * period, in::degrees, 3))});
     }
     return problems;
 }
@@ -245,10 +247,9 @@ Result<LiftForm> makeForm(const KnotShape& shape, double period) {
     }
     setExtremes(form);
     if (form.stroke < smallestStroke) {
-        return Problem{"/knots", fmt::format("lift changes by {:.3g} mm, must change by at least "
-                                             "{:.3g} mm",
-                                             form.stroke / units::millimetre,
-                                             smallestStroke / units::millimetre)};
+        return Problem{"/knots",
+                       Message(LW_TEXT("lift changes by %1, must change by at least %2"),
+                               Amount(form.stroke, in::mm, 3), Amount(smallestStroke, in::mm, 3))};
     }
     if (form.pieces.front().begin > 0.0) {
         // The last piece also covers the start of the period, seen one period earlier.

@@ -10,6 +10,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::ports {
 
 namespace {
@@ -25,18 +27,17 @@ void sortWithoutRepeats(std::vector<double>& angles) {
 /// The rules that a row keeps together with the travel of its piston.
 void checkTravel(const Row& row, double lowest, double highest, const std::string& path,
                  Problems& problems) {
-    const double edge = row.edge / units::millimetre;
     if (row.edge <= lowest) {
         problems.push_back(
-            {path + "/edge_mm", fmt::format("is {:.6g} mm, the piston never goes out that far: the "
-                                            "ports never open",
-                                            edge)});
+            {path + "/edge_mm",
+             Message(LW_TEXT("is %1, the piston never goes out that far: the ports never open"),
+                     Amount(row.edge, in::mm, 6))});
     }
     if (row.edge >= highest) {
         problems.push_back(
-            {path + "/edge_mm", fmt::format("is {:.6g} mm, the piston never comes in that far: the "
-                                            "ports never close",
-                                            edge)});
+            {path + "/edge_mm",
+             Message(LW_TEXT("is %1, the piston never comes in that far: the ports never close"),
+                     Amount(row.edge, in::mm, 6))});
     }
 }
 
@@ -105,10 +106,11 @@ std::optional<Problem> PortTiming::findEvents() {
             const double next = j + 1 < cycles_.size() ? cycles_[j + 1].centres.idc
                                                        : cycles_[0].centres.idc + pair_.period();
             if (pair_.lift(end, idc).y - shift_[end] <= first->edge) {
-                return Problem{path,
-                               fmt::format("is {:.6g} mm: the port is open at inner dead "
-                                           "centre, {:.5g}° of the shaft",
-                                           first->edge / units::millimetre, idc / units::degree)};
+                return Problem{
+                    path,
+                    Message(
+                        LW_TEXT("is %1: the port is open at inner dead centre, %2 of the shaft"),
+                        Amount(first->edge, in::mm, 6), Amount(idc, in::degrees, 5))};
             }
             std::vector<double> inside;
             for (const double angle : angles) {
@@ -120,11 +122,10 @@ std::optional<Problem> PortTiming::findEvents() {
             std::sort(inside.begin(), inside.end());
             if (inside.size() != 2) {
                 return Problem{path,
-                               fmt::format("is {:.6g} mm: the port must open and close once in "
-                                           "the cycle from {:.5g}° to {:.5g}° of the shaft, opens "
-                                           "{} times",
-                                           first->edge / units::millimetre, idc / units::degree,
-                                           next / units::degree, inside.size() / 2)};
+                               Message(LW_TEXT("is %1: the port must open and close once in the "
+                                               "cycle from %2 to %3 of the shaft, opens %4 times"),
+                                       Amount(first->edge, in::mm, 6), Amount(idc, in::degrees, 5),
+                                       Amount(next, in::degrees, 5), inside.size() / 2)};
             }
             (end == End::inlet ? cycle.inletOpens : cycle.exhaustOpens) = inside[0];
             (end == End::inlet ? cycle.inletCloses : cycle.exhaustCloses) = inside[1];

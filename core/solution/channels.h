@@ -16,7 +16,7 @@ class ChannelList {
   public:
     explicit ChannelList(Eigen::Index samples) : samples_(samples) {}
     /// `values` in SI, divided by `unitFactor`; values that are not finite become gaps.
-    void add(std::string name, std::string label, std::string symbol, std::string unit,
+    void add(std::string name, Message label, std::string symbol, std::string unit,
              const Samples& values, double unitFactor = 1.0);
     std::vector<Channel> take() { return std::move(channels_); }
 

@@ -7,27 +7,26 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
-std::string withUnit(double value, const std::string& unit) {
-    return unit.empty() ? fmt::format("{:.4g}", value) : fmt::format("{:.4g} {}", value, unit);
-}
-
 Check entry(const CheckSubject& subject, Severity severity, double value, double limit) {
-    const std::string is = withUnit(value, subject.unit), bound = withUnit(limit, subject.unit);
-    return {
-        subject.id,
-        severity,
-        value > limit
-            ? fmt::format("{} is {}, above {}: {}.", subject.quantity, is, bound, subject.advice)
-            : fmt::format("{} is {}, below {}: {}.", subject.quantity, is, bound, subject.advice),
-        value,
-        limit,
-        subject.unit,
-        subject.path,
-        subject.angle};
+    const TextId text =
+        value > limit ? LW_TEXT("%1 is %2, above %3: %4.") : LW_TEXT("%1 is %2, below %3: %4.");
+    return {subject.id,
+            severity,
+            {text, subject.quantity, amountIn(*subject.unit, value), amountIn(*subject.unit, limit),
+             subject.advice},
+            value,
+            limit,
+            subject.unit,
+            subject.path,
+            subject.angle,
+            subject.figure,
+            subject.end};
 }
 
 } // namespace
@@ -63,10 +62,14 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
     const double bore = timing.pair().mechanism().bore;
     constexpr double thinWeb = 0.04; // of the bore, own estimate
     for (const auto& web : ports::webs(timing.rows(), bore)) {
-        list.atLeast({"port-webs", fmt::format("Web between ports, {} side", name(web.end)), "mm",
+        list.atLeast({"port-webs",
+                      ofSide(LW_TEXT("Web between ports"), web.end),
+                      &in::mm,
                       fmt::format("/ports/{}/{}/width_mm", name(web.end), web.row),
-                      "fewer or narrower ports leave piston rings something to run on",
-                      std::nullopt},
+                      LW_TEXT("fewer or narrower ports leave piston rings something to run on"),
+                      std::nullopt,
+                      {},
+                      web.end},
                      web.chord / units::millimetre, {thinWeb * bore / units::millimetre, 0.0});
     }
     for (const auto& cycle : timing.cycles()) {
@@ -74,11 +77,12 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
             const double late = (cycle.exhaustCloses - cycle.inletCloses) / units::degree;
             list.add(
                 {"exhaust-closing-order", Severity::remark,
-                 fmt::format("The exhaust closes {:.3g} shaft ° after the inlet, so fresh gas can "
-                             "still leave: "
-                             "more exhaust lead or a lower exhaust port turns the order round.",
-                             late),
-                 late, 0.0, "shaft °", "/mechanism/exhaust_lead_deg", cycle.exhaustCloses});
+                 Message(
+                     LW_TEXT("The exhaust closes %1 after the inlet, so fresh gas can still leave: "
+                             "more exhaust lead or a lower exhaust port turns the order round."),
+                     Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
+                 late, 0.0, &in::shaftDegrees, "/mechanism/exhaust_lead_deg", cycle.exhaustCloses,
+                 "after_charge_deg"});
             break;
         }
     }
@@ -89,8 +93,9 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
     const auto& pair = timing.pair();
     const double stroke =
         std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
-    list.atMost({"mean-piston-speed", "Mean piston speed", "m/s", "/running/speed_rpm",
-                 "less speed, stroke or lobes", std::nullopt},
+    list.atMost({"mean-piston-speed", LW_TEXT("Mean piston speed"), &in::metrePerSecond,
+                 "/running/speed_rpm", LW_TEXT("less speed, stroke or lobes"), std::nullopt,
+                 "mean_piston_speed_inlet_m_per_s"},
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
@@ -98,8 +103,8 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   const design::Design& design) {
     if (!gas) {
         for (const auto& problem : gas.problems()) {
-            list.add({"not-converged", Severity::error, problem.message, 0.0, 0.0, "", problem.path,
-                      std::nullopt});
+            list.add({"not-converged", Severity::error, problem.message, 0.0, 0.0, &in::pure,
+                      problem.path, std::nullopt});
         }
         return;
     }
@@ -108,31 +113,31 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
             return a.peakPressure < b.peakPressure;
         });
     const auto& limits = design.limits;
-    list.atMost({"peak-pressure", "Peak pressure", "bar", "/mechanism/clearance_mm",
-                 "more clearance, a later or longer burn, or less supply pressure",
-                 worst->peakPressureAngle},
+    list.atMost({"peak-pressure", LW_TEXT("Peak pressure"), &in::bar, "/mechanism/clearance_mm",
+                 LW_TEXT("more clearance, a later or longer burn, or less supply pressure"),
+                 worst->peakPressureAngle, "peak_pressure_bar"},
                 worst->peakPressure / units::bar,
                 {limits.peakPressure.warning / units::bar, limits.peakPressure.error / units::bar});
     for (const auto& cycle : gas->cycles) {
         if (cycle.knockIntegral && *cycle.knockIntegral > limits.knockIntegral.warning) {
-            list.atMost({"knock", "Knock integral", "", "/gas/burn/start_deg",
-                         "a later burn, less compression or a cooler supply", cycle.knockAngle},
+            list.atMost({"knock", LW_TEXT("Knock integral"), &in::pure, "/gas/burn/start_deg",
+                         LW_TEXT("a later burn, less compression or a cooler supply"),
+                         cycle.knockAngle, "knock_integral"},
                         *cycle.knockIntegral, limits.knockIntegral);
             break;
         }
     }
     for (const auto& remark : gas->remarks) {
-        list.add({"gas-remark", Severity::remark, remark, 0.0, 0.0, "", "/gas", std::nullopt});
+        list.add(
+            {"gas-remark", Severity::remark, remark, 0.0, 0.0, &in::pure, "/gas", std::nullopt});
     }
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
-        list.add(
-            {"supply-power-not-counted", Severity::remark,
-             fmt::format(
-                 "Supply power not counted: {:.3g} kW would be needed to charge the reservoir; "
-                 "every brake value is that much too kind.",
-                 power),
-             power, 0.0, "kW", "/gas/supply/unpaid", std::nullopt});
+        list.add({"supply-power-not-counted", Severity::remark,
+                  Message(LW_TEXT("Supply power not counted: %1 would be needed to charge the "
+                                  "reservoir; every brake value is that much too kind."),
+                          Amount(gas->supplyPower, in::kW, 3)),
+                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt, "supply_power_kW"});
     }
 }
 

@@ -15,11 +15,13 @@ namespace lobewright::solution {
 /// What a check is about: its id, the name of the quantity, where to look and what to change.
 struct CheckSubject {
     std::string id;
-    std::string quantity; ///< as a sentence begins, e.g. "Pressure angle, inlet side"
-    std::string unit;
+    Message quantity; ///< as a sentence begins, e.g. "Pressure angle"
+    const Unit* unit = &in::pure;
     std::string path;
-    std::string advice;          ///< what to change, a clause without full stop
+    Message advice;              ///< what to change, a clause without full stop
     std::optional<double> angle; ///< shaft angle [rad]
+    std::string figure = {};     ///< name of the figure that is judged
+    std::optional<End> end = {};
 };
 
 /// Collects what breaks a limit; what keeps it leaves no entry.

@@ -2,7 +2,7 @@
 #include "core/solution/checks.h"
 #include "core/units.h"
 
-#include <fmt/format.h>
+LW_TEXTS_OF(Core)
 
 namespace lobewright::solution {
 
@@ -15,13 +15,13 @@ void addRollers(CheckList& list, const mechanism::OpposedPair& pair) {
     if (!tightest || tightest->gap > 0.0) {
         return;
     }
-    list.add(
-        {"rollers-meet", Severity::error,
-         fmt::format("Rollers of neighbouring cylinders meet at their inner edges by {:.3g} mm "
-                     "where both stand at the same height. Use a roller radius below {:.4g} "
-                     "mm, a larger pitch radius or fewer cylinders.",
-                     -tightest->gap / millimetre, tightest->largestRadius / millimetre),
-         tightest->gap / millimetre, 0.0, "mm", "/mechanism/roller/radius_mm", tightest->theta});
+    list.add({"rollers-meet", Severity::error,
+              Message(LW_TEXT("Rollers of neighbouring cylinders meet at their inner edges by %1 "
+                              "where both stand at the same height. Use a roller radius below %2, "
+                              "a larger pitch radius or fewer cylinders."),
+                      Amount(-tightest->gap, in::mm, 3), Amount(tightest->largestRadius, in::mm)),
+              tightest->gap / millimetre, 0.0, &in::mm, "/mechanism/roller/radius_mm",
+              tightest->theta});
 }
 
 } // namespace

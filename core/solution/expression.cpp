@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -56,13 +58,14 @@ class Reader {
     Result<double> read() {
         const Quantity value = sum();
         if (fault_.empty() && at_ < pieces_.size()) {
-            fault_ = fmt::format("\"{}\" stands where the formula should end", pieces_[at_].text);
+            fault_ =
+                Message(LW_TEXT("\"%1\" stands where the formula should end"), pieces_[at_].text);
         }
         if (fault_.empty() && value.size() != 1) {
-            fault_ = "the result is an array over the turn, not a number";
+            fault_ = LW_TEXT("the result is an array over the turn, not a number");
         }
         if (fault_.empty() && !std::isfinite(value[0])) {
-            fault_ = "the result is not finite";
+            fault_ = LW_TEXT("the result is not finite");
         }
         return fault_.empty() ? Result<double>(value[0]) : Problem{"", fault_};
     }
@@ -77,7 +80,7 @@ class Reader {
         at_ += found ? 1 : 0;
         return found;
     }
-    Quantity fail(std::string why) {
+    Quantity fail(Message why) {
         if (fault_.empty()) {
             fault_ = std::move(why);
         }
@@ -95,7 +98,7 @@ class Reader {
         if (b.size() == 1) {
             return a.binaryExpr(Quantity::Constant(a.size(), b[0]), operation);
         }
-        return fail("arrays of different shapes meet");
+        return fail(LW_TEXT("arrays of different shapes meet"));
     }
 
     Quantity sum() {
@@ -144,12 +147,12 @@ class Reader {
 
     Quantity atom() {
         if (at_ >= pieces_.size()) {
-            return fail("the formula ends too early");
+            return fail(LW_TEXT("the formula ends too early"));
         }
         const FormulaPiece piece = pieces_[at_++];
         if (piece.text == "(") {
             Quantity value = sum();
-            return take(")") ? value : fail("a parenthesis is not closed");
+            return take(")") ? value : fail(LW_TEXT("a parenthesis is not closed"));
         }
         if (piece.kind == Kind::number) {
             double value = 0.0;
@@ -164,9 +167,9 @@ class Reader {
         }
         if (piece.kind == Kind::symbol) {
             const auto value = lookup_(piece.text);
-            return value ? *value : fail(fmt::format("\"{}\" is not known", piece.text));
+            return value ? *value : fail(Message(LW_TEXT("\"%1\" is not known"), piece.text));
         }
-        return fail(fmt::format("\"{}\" stands where a value is due", piece.text));
+        return fail(Message(LW_TEXT("\"%1\" stands where a value is due"), piece.text));
     }
 
     Quantity call(const std::string& name) {
@@ -176,7 +179,7 @@ class Reader {
             arguments.push_back(sum());
         } while (take(","));
         if (!take(")")) {
-            return fail(fmt::format("the parenthesis of \"{}\" is not closed", name));
+            return fail(Message(LW_TEXT("the parenthesis of \"%1\" is not closed"), name));
         }
         return apply(name, arguments);
     }
@@ -191,7 +194,7 @@ class Reader {
     std::vector<FormulaPiece> pieces_;
     const Lookup& lookup_;
     std::size_t at_ = 0;
-    std::string fault_;
+    Message fault_;
 };
 
 Quantity Reader::apply(const std::string& name, const std::vector<Quantity>& arguments) {
@@ -217,7 +220,7 @@ Quantity Reader::apply(const std::string& name, const std::vector<Quantity>& arg
         return partIntegral(arguments);
     }
     return count == 1 ? elementwise(name, arguments[0])
-                      : fail(fmt::format("\"{}\" of {} arguments is not known", name, count));
+                      : fail(Message(LW_TEXT("\"%1\" of %2 arguments is not known"), name, count));
 }
 
 Quantity Reader::elementwise(const std::string& name, const Quantity& x) {
@@ -239,7 +242,7 @@ Quantity Reader::elementwise(const std::string& name, const Quantity& x) {
     if (name == "atan") {
         return x.atan() / units::degree;
     }
-    return fail(fmt::format("\"{}\" is not a function", name));
+    return fail(Message(LW_TEXT("\"%1\" is not a function"), name));
 }
 
 Quantity Reader::extreme(const std::vector<Quantity>& arguments, bool isMax) {
@@ -263,7 +266,7 @@ Quantity whole(const Quantity& values) {
 Quantity Reader::integral(const std::vector<Quantity>& arguments) {
     const Eigen::Index size = arguments[1].size();
     if (size < 2 || (arguments[0].size() != size && arguments[0].size() != 1)) {
-        return fail("∮ needs arrays of equal shape");
+        return fail(LW_TEXT("∮ needs arrays of equal shape"));
     }
     const Quantity y =
         arguments[0].size() == 1 ? Quantity::Constant(size, arguments[0][0]) : whole(arguments[0]);
@@ -276,7 +279,7 @@ Quantity Reader::runningIntegral(const std::vector<Quantity>& arguments) {
     const Quantity y = whole(arguments[0]);
     const Quantity& x = arguments[1];
     if (x.size() < 2 || y.size() != x.size()) {
-        return fail("∫ needs two arrays of equal shape");
+        return fail(LW_TEXT("∫ needs two arrays of equal shape"));
     }
     Quantity sums = Quantity::Zero(x.size());
     for (Eigen::Index i = 1; i < x.size(); ++i) {
@@ -290,7 +293,7 @@ Quantity Reader::partIntegral(const std::vector<Quantity>& arguments) {
     const Quantity& x = arguments[1];
     if (x.size() < 2 || y.size() != x.size() || arguments[2].size() != 1 ||
         arguments[3].size() != 1) {
-        return fail("∫ needs two arrays and two bounds");
+        return fail(LW_TEXT("∫ needs two arrays and two bounds"));
     }
     double from = arguments[2][0];
     from -= 360.0 * std::floor(from / 360.0);
@@ -340,8 +343,8 @@ Result<std::vector<FormulaPiece>> pieces(std::string_view formula) {
                 {isFunction ? Kind::function : Kind::symbol, std::string(rest.substr(0, length))});
             at += length;
         } else {
-            return Problem{"", fmt::format("\"{}\" begins nothing that a formula may hold",
-                                           rest.substr(0, 1))};
+            return Problem{"", Message(LW_TEXT("\"%1\" begins nothing that a formula may hold"),
+                                       rest.substr(0, 1))};
         }
     }
     return list;

@@ -15,8 +15,10 @@ class FigureList {
   public:
     void group(std::string name) { group_ = std::move(name); }
     /// An absent or not finite value becomes "not available" with the note.
-    void add(std::string name, std::string label, std::string unit, std::optional<double> value,
-             std::string note = {});
+    void add(std::string name, Message label, std::string unit, std::optional<double> value,
+             Message note = {});
+    /// A figure whose 1 and 0 mean yes and no.
+    void addYesNo(std::string name, Message label, std::optional<bool> value, Message note = {});
     std::vector<Figure> take() { return std::move(figures_); }
 
   private:

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -71,8 +73,9 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto adjuster = timing.pair().mechanism().adjuster;
     const auto rest = withAdjuster(timing, {adjuster.helixLead, 0.0, 0.0});
     const auto turned = withAdjuster(timing, {0.0, adjuster.setting, 0.0});
-    const std::string why =
-        rest && turned ? "" : "the design cannot stand without the adjuster's setting";
+    const TextId why = rest && turned
+                           ? TextId{}
+                           : LW_TEXT("the design cannot stand without the adjuster's setting");
     const auto difference = [&](auto&& quantity, bool phase) -> std::optional<double> {
         if (!rest || !turned) {
             return std::nullopt;
@@ -85,19 +88,23 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto blowdown = [](const auto& t) {
         return t.cycles().front().blowdown() / units::degree;
     };
-    list.add("compression_ratio_unadjusted", "Compression ratio, adjuster at rest", "",
+    list.add("compression_ratio_unadjusted", LW_TEXT("Compression ratio, adjuster at rest"), "",
              rest ? std::optional(geometric(*rest)) : std::nullopt, why);
     for (const bool phase : {true, false}) {
         const std::string suffix = phase ? "_change_phase" : "_change_axial";
-        const std::string cause = phase ? ", by turning the track" : ", by moving the track";
-        list.add("compression_ratio" + suffix, "Change of compression ratio" + cause, "",
+        const auto cause = [&](TextId what) {
+            return Message(phase ? LW_TEXT("%1, by turning the track")
+                                 : LW_TEXT("%1, by moving the track"),
+                           what);
+        };
+        list.add("compression_ratio" + suffix, cause(LW_TEXT("Change of compression ratio")), "",
                  difference(geometric, phase), why);
         list.add("trapped_compression_ratio" + suffix,
-                 "Change of trapped compression ratio" + cause, "", difference(trapped, phase),
-                 why);
-        list.add("overlap" + suffix + "_deg", "Change of overlap" + cause, "shaft °",
+                 cause(LW_TEXT("Change of trapped compression ratio")), "",
+                 difference(trapped, phase), why);
+        list.add("overlap" + suffix + "_deg", cause(LW_TEXT("Change of overlap")), "shaft °",
                  difference(overlap, phase), why);
-        list.add("blowdown" + suffix + "_deg", "Change of blowdown" + cause, "shaft °",
+        list.add("blowdown" + suffix + "_deg", cause(LW_TEXT("Change of blowdown")), "shaft °",
                  difference(blowdown, phase), why);
     }
 }
@@ -115,29 +122,31 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
     const int cycles = pair.cyclesPerTurn();
 
     list.group("geometry");
-    list.add("displacement_cm3", "Displacement", "cm³",
+    list.add("displacement_cm3", LW_TEXT("Displacement"), "cm³",
              pair.mechanism().cylinders * pair.sweptVolume() / units::cubicCentimetre);
-    list.add("swept_volume_cm3", "Swept volume of a cylinder", "cm³",
+    list.add("swept_volume_cm3", LW_TEXT("Swept volume of a cylinder"), "cm³",
              pair.sweptVolume() / units::cubicCentimetre);
-    list.add("compression_ratio", "Compression ratio", "", compression.geometric);
-    list.add("trapped_compression_ratio", "Trapped compression ratio", "", compression.trapped);
-    list.add("minimum_volume_cm3", "Smallest chamber volume", "cm³",
+    list.add("compression_ratio", LW_TEXT("Compression ratio"), "", compression.geometric);
+    list.add("trapped_compression_ratio", LW_TEXT("Trapped compression ratio"), "",
+             compression.trapped);
+    list.add("minimum_volume_cm3", LW_TEXT("Smallest chamber volume"), "cm³",
              compression.smallest / units::cubicCentimetre);
-    list.add("maximum_volume_cm3", "Largest chamber volume", "cm³",
+    list.add("maximum_volume_cm3", LW_TEXT("Largest chamber volume"), "cm³",
              compression.largest / units::cubicCentimetre);
     const double idc = timing.cycles().front().centres.idc;
-    list.add("surface_to_volume_per_mm", "Surface to volume at inner dead centre", "1/mm",
+    list.add("surface_to_volume_per_mm", LW_TEXT("Surface to volume at inner dead centre"), "1/mm",
              surface(pair, idc) / pair.volume(idc) * units::millimetre);
-    list.add("cycles_per_turn", "Gas cycles a turn and cylinder", "", cycles);
-    list.add("power_strokes_per_turn", "Power strokes a turn, all cylinders", "",
+    list.add("cycles_per_turn", LW_TEXT("Gas cycles a turn and cylinder"), "", cycles);
+    list.add("power_strokes_per_turn", LW_TEXT("Power strokes a turn, all cylinders"), "",
              cycles * pair.mechanism().cylinders);
     for (const End end : bothEnds) {
         const std::string side = name(end);
         const double stroke = pair.curve(end).stroke();
-        list.add("stroke_" + side + "_mm", "Stroke, " + side + " side", "mm",
+        list.add("stroke_" + side + "_mm", ofSide(LW_TEXT("Stroke"), end), "mm",
                  stroke / units::millimetre);
-        list.add("mean_piston_speed_" + side + "_m_per_s", "Mean piston speed, " + side + " side",
-                 "m/s", 2.0 * stroke * cycles * turnsPerSecond);
+        list.add("mean_piston_speed_" + side + "_m_per_s",
+                 ofSide(LW_TEXT("Mean piston speed"), end), "m/s",
+                 2.0 * stroke * cycles * turnsPerSecond);
     }
     addAdjusterShares(list, timing);
 }
@@ -149,40 +158,42 @@ void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double 
     const double cycleLength = units::turn / perCycle;
 
     list.group("timing");
-    const auto addEvent = [&](const std::string& key, const std::string& label, double angle) {
+    const auto addEvent = [&](const std::string& key, const Message& label, double angle) {
         list.add(key + "_deg", label, "shaft °",
                  (angle - cycleLength * std::floor(angle / cycleLength)) / units::degree);
         const double fromIdc = perCycle * (angle - cycle.centres.idc);
-        list.add(key + "_cycle_deg", label + ", from inner dead centre", "cycle °",
+        list.add(key + "_cycle_deg", Message(LW_TEXT("%1, from inner dead centre"), label),
+                 "cycle °",
                  (fromIdc - units::turn * std::floor(fromIdc / units::turn + 0.5)) / units::degree);
     };
-    addEvent("inner_dead_centre", "Inner dead centre", cycle.centres.idc);
-    addEvent("outer_dead_centre", "Outer dead centre", cycle.centres.odc);
-    addEvent("exhaust_opens", "Exhaust opens", cycle.exhaustOpens);
-    addEvent("inlet_opens", "Inlet opens", cycle.inletOpens);
-    addEvent("inlet_closes", "Inlet closes", cycle.inletCloses);
-    addEvent("exhaust_closes", "Exhaust closes", cycle.exhaustCloses);
+    addEvent("inner_dead_centre", LW_TEXT("Inner dead centre"), cycle.centres.idc);
+    addEvent("outer_dead_centre", LW_TEXT("Outer dead centre"), cycle.centres.odc);
+    addEvent("exhaust_opens", LW_TEXT("Exhaust opens"), cycle.exhaustOpens);
+    addEvent("inlet_opens", LW_TEXT("Inlet opens"), cycle.inletOpens);
+    addEvent("inlet_closes", LW_TEXT("Inlet closes"), cycle.inletCloses);
+    addEvent("exhaust_closes", LW_TEXT("Exhaust closes"), cycle.exhaustCloses);
 
-    const auto addSpan = [&](const std::string& key, const std::string& label, double span) {
+    const auto addSpan = [&](const std::string& key, const Message& label, double span) {
         list.add(key + "_deg", label, "shaft °", span / units::degree);
         list.add(key + "_cycle_deg", label, "cycle °", perCycle * span / units::degree);
         list.add(key + "_ms", label, "ms", span / speed * 1e3);
     };
-    addSpan("blowdown", "Blowdown", cycle.blowdown());
-    addSpan("overlap", "Scavenging overlap", cycle.overlap());
-    addSpan("after_charge", "After-charge", cycle.afterCharge());
-    addSpan("inlet_open", "Inlet open", cycle.inletCloses - cycle.inletOpens);
-    addSpan("exhaust_open", "Exhaust open", cycle.exhaustCloses - cycle.exhaustOpens);
+    addSpan("blowdown", LW_TEXT("Blowdown"), cycle.blowdown());
+    addSpan("overlap", LW_TEXT("Scavenging overlap"), cycle.overlap());
+    addSpan("after_charge", LW_TEXT("After-charge"), cycle.afterCharge());
+    addSpan("inlet_open", LW_TEXT("Inlet open"), cycle.inletCloses - cycle.inletOpens);
+    addSpan("exhaust_open", LW_TEXT("Exhaust open"), cycle.exhaustCloses - cycle.exhaustOpens);
 
     const auto areas = ports::specificTimeAreas(timing, cycle, pair.sweptVolume(), speed);
-    list.add("blowdown_time_area_s_per_m", "Specific time-area of the blowdown", "s/m",
+    list.add("blowdown_time_area_s_per_m", LW_TEXT("Specific time-area of the blowdown"), "s/m",
              areas.blowdown);
-    list.add("inlet_time_area_s_per_m", "Specific time-area of the inlet", "s/m", areas.inlet);
-    list.add("exhaust_time_area_s_per_m", "Specific time-area of the exhaust", "s/m",
+    list.add("inlet_time_area_s_per_m", LW_TEXT("Specific time-area of the inlet"), "s/m",
+             areas.inlet);
+    list.add("exhaust_time_area_s_per_m", LW_TEXT("Specific time-area of the exhaust"), "s/m",
              areas.exhaust);
     for (const End end : bothEnds) {
         const std::string side = name(end);
-        list.add("full_port_area_" + side + "_mm2", "Ports fully open, " + side + " side", "mm²",
+        list.add("full_port_area_" + side + "_mm2", ofSide(LW_TEXT("Ports fully open"), end), "mm²",
                  timing.fullArea(end) / units::squareMillimetre);
     }
 }

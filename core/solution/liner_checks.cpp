@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -33,12 +35,19 @@ void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, const po
     };
     const int worst = *std::ranges::max_element(sweep.rowsUncoveredBySkirt, {}, depth);
     const double open = depth(worst) / units::millimetre;
-    list.add({"skirt-uncovers-port", Severity::warning,
-              fmt::format("At inner dead centre the skirt of the {} piston uncovers its port row "
-                          "{} by {:.3g} mm, so ports open to the space under the piston: a piston "
-                          "at least that much longer keeps them shut.",
-                          name(end), worst + 1, open),
-              open, 0.0, "mm", "/mechanism/piston/length_mm", innermost});
+    list.add({"skirt-uncovers-port",
+              Severity::warning,
+              Message(LW_TEXT("At inner dead centre the skirt of the %1 piston uncovers its port "
+                              "row %2 by %3, so ports open to the space under the piston: a piston "
+                              "at least that much longer keeps them shut."),
+                      word(end), worst + 1, amountIn(in::mm, open, 3)),
+              open,
+              0.0,
+              &in::mm,
+              "/mechanism/piston/length_mm",
+              innermost,
+              {},
+              end});
 }
 
 } // namespace
@@ -60,16 +69,22 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
             const auto& row = timing.rows()[end][static_cast<std::size_t>(pass.row)];
             const double distance =
                 mechanism.piston->ringDistances[static_cast<std::size_t>(pass.ring)];
-            list.add({"ring-over-wide-port", Severity::warning,
-                      fmt::format("Ring {} of the {} piston runs over ports of row {} that are "
-                                  "{:.4g} mm wide, above {:.4g} mm (0.4 of the bore, own "
-                                  "estimate), and may spring into them: more and narrower ports, "
-                                  "or a bar across each, hold it.",
-                                  pass.ring + 1, name(end), pass.row + 1,
-                                  row.width / units::millimetre, wide),
-                      row.width / units::millimetre, wide, "mm",
-                      fmt::format("/ports/{}/{}/width_mm", name(end), pass.row),
-                      angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift)});
+            list.add(
+                {"ring-over-wide-port",
+                 Severity::warning,
+                 Message(
+                     LW_TEXT("Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, "
+                             "above %5 (0.4 of the bore, own estimate), and may spring into them: "
+                             "more and narrower ports, or a bar across each, hold it."),
+                     pass.ring + 1, word(end), pass.row + 1, Amount(row.width, in::mm),
+                     amountIn(in::mm, wide)),
+                 row.width / units::millimetre,
+                 wide,
+                 &in::mm,
+                 fmt::format("/ports/{}/{}/width_mm", name(end), pass.row),
+                 angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift),
+                 {},
+                 end});
         }
     }
 }
@@ -82,14 +97,14 @@ void addOpeningOrderCheck(CheckList& list, const ports::PortTiming& timing) {
     const auto& rows = timing.rows().exhaust;
     const auto highest = std::ranges::max_element(rows, {}, &ports::Row::edge);
     const double early = -worst->blowdown() / units::degree;
-    list.add({"inlet-opens-first", Severity::warning,
-              fmt::format("The inlet opens {:.3g} shaft ° before the exhaust, so there is no "
-                          "blowdown and the charge of the cylinder blows back into the inlet: a "
-                          "deeper exhaust edge, a shallower inlet edge or more exhaust lead turns "
-                          "the order round.",
-                          early),
-              early, 0.0, "shaft °",
-              fmt::format("/ports/exhaust/{}/edge_mm", highest - rows.begin()), worst->inletOpens});
+    list.add(
+        {"inlet-opens-first", Severity::warning,
+         Message(LW_TEXT("The inlet opens %1 before the exhaust, so there is no blowdown and the "
+                         "charge of the cylinder blows back into the inlet: a deeper exhaust edge, "
+                         "a shallower inlet edge or more exhaust lead turns the order round."),
+                 amountIn(in::shaftDegrees, early, 3)),
+         early, 0.0, &in::shaftDegrees,
+         fmt::format("/ports/exhaust/{}/edge_mm", highest - rows.begin()), worst->inletOpens});
 }
 
 } // namespace lobewright::solution

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <string>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -30,36 +32,37 @@ PulledOff worstPull(const StageResults& results, End end) {
 }
 
 /// Why the roller leaves and what keeps it on, by the share of the force that pulls hardest.
-std::string liftOffSentence(const PulledOff& worst, const std::string& side) {
+Message liftOffSentence(const PulledOff& worst, End end) {
     const auto& shares = worst.shares;
-    const double pull = -worst.force;
+    const Amount pull(-worst.force, in::N);
+    const TextId side = word(end);
     if (shares.inertia <= std::min(shares.gas, shares.ring)) {
-        return fmt::format(
-            "The roller of the {} side leaves its track: inertia exceeds the gas force, and "
-            "following the track would take {:.4g} N of pull. Lower the speed, the piston mass or "
-            "the deceleration, or close the track.",
+        return Message(
+            LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
+                    "and following the track would take %2 of pull. Lower the speed, the piston "
+                    "mass or the deceleration, or close the track."),
             side, pull);
     }
     if (shares.gas <= shares.ring) {
-        return fmt::format(
-            "The roller of the {} side leaves its track: the chamber pressure is below the "
-            "pressure "
-            "under the piston, and following the track would take {:.4g} N of pull. Raise the "
-            "supply pressure, lower the pressure under the piston, add a spring or close the "
-            "track.",
-            side, pull);
+        return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
+                               "is below the pressure under the piston, and following the track "
+                               "would take %2 of pull. Raise the supply pressure, lower the "
+                               "pressure under the piston, add a spring or close the track."),
+                       side, pull);
     }
     if (shares.inertia > 0.0) {
-        return fmt::format(
-            "The roller of the {} side leaves its track: ring friction holds the piston back, and "
-            "following the track would take {:.4g} N of pull. Raise the speed, lower the pressure "
-            "under the piston or the ring friction, add a spring or close the track.",
+        return Message(
+            LW_TEXT(
+                "The roller of the %1 side leaves its track: ring friction holds the piston back, "
+                "and following the track would take %2 of pull. Raise the speed, lower the "
+                "pressure under the piston or the ring friction, add a spring or close the track."),
             side, pull);
     }
-    return fmt::format(
-        "The roller of the {} side leaves its track: ring friction holds the piston back where "
-        "inertia does not press it on, and following the track would take {:.4g} N of pull. Lower "
-        "the pressure under the piston or the ring friction, add a spring or close the track.",
+    return Message(
+        LW_TEXT(
+            "The roller of the %1 side leaves its track: ring friction holds the piston back where "
+            "inertia does not press it on, and following the track would take %2 of pull. Lower "
+            "the pressure under the piston or the ring friction, add a spring or close the track."),
         side, pull);
 }
 
@@ -68,8 +71,9 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
         return;
     }
     const PulledOff worst = worstPull(results, end);
-    list.add({"lift-off", Severity::error, liftOffSentence(worst, name(end)), worst.force, 0.0, "N",
-              fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta});
+    list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
+              fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
+              fmt::format("lowest_contact_force_{}_N", name(end)), end});
 }
 
 /// An engine has to pass the speeds below its running speed when it starts.
@@ -92,11 +96,11 @@ void addStartingCheck(CheckList& list, const StageResults& results) {
     }
     const double rpm = bound->omega / units::revPerMinute;
     list.add({"contact-when-starting", Severity::remark,
-              fmt::format("When motored, the rollers keep contact only above about {:.0f} rpm: at "
-                          "lower speed ring friction holds the pistons back as they move outward. "
-                          "Start with springs, supply pressure or a closed track.",
-                          rpm),
-              rpm, 0.0, "1/min", "/mechanism/closed_track", bound->theta});
+              Message(LW_TEXT("When motored, the rollers keep contact only above about %1: at "
+                              "lower speed ring friction holds the pistons back as they move "
+                              "outward. Start with springs, supply pressure or a closed track."),
+                      withDecimals(bound->omega, in::turnsPerMinute, 0)),
+              rpm, 0.0, &in::rpm, "/mechanism/closed_track", bound->theta});
 }
 
 void addFlankChangeCheck(CheckList& list, const StageResults& results) {
@@ -104,14 +108,13 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
     if (!results.pair().mechanism().closedTrack || changes.empty()) {
         return;
     }
-    list.add(
-        {"flank-change", Severity::remark,
-         fmt::format(
-             "The load changes flank {} times a pattern: the rollers rattle and reverse their spin "
-             "there; more supply pressure or lighter pistons keep them on the push flank.",
-             changes.size()),
-         static_cast<double>(changes.size()), 0.0, "", "/mechanism/closed_track",
-         changes.front().theta});
+    list.add({"flank-change", Severity::remark,
+              Message(LW_TEXT("The load changes flank %1 times a pattern: the rollers rattle and "
+                              "reverse their spin there; more supply pressure or lighter pistons "
+                              "keep them on the push flank."),
+                      changes.size()),
+              static_cast<double>(changes.size()), 0.0, &in::pure, "/mechanism/closed_track",
+              changes.front().theta});
 }
 
 } // namespace
@@ -121,10 +124,11 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
         addLiftOffCheck(list, results, end);
         const auto& margin = results.loads.jamMargin[end];
         list.atLeast(
-            {"jam", fmt::format("Jam margin of the guide, {} side", name(end)), "",
+            {"jam", ofSide(LW_TEXT("Jam margin of the guide"), end), &in::pure,
              "/friction/guide_coefficient",
-             "a flatter pressure angle, a longer guide or less friction keeps the piston free",
-             margin.theta},
+             LW_TEXT(
+                 "a flatter pressure angle, a longer guide or less friction keeps the piston free"),
+             margin.theta, fmt::format("guide_bracket_{}", name(end)), end},
             margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <optional>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -33,7 +35,8 @@ std::optional<double> highOf(const PerEnd<loads::ContactSpeeds>& speeds) {
 
 /// A bound of the speeds with contact, and why it may be missing.
 struct BoundWords {
-    std::string name, label, noBound;
+    std::string name;
+    TextId label, noBound;
 };
 
 void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContactSpeeds& speeds,
@@ -42,9 +45,9 @@ void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContact
     const auto omega = isJudged ? of(*speeds) : std::nullopt;
     list.add(words.name, words.label, "1/min",
              omega ? std::optional(*omega / units::revPerMinute) : std::nullopt,
-             closed     ? "a closed track holds the roller"
+             closed     ? LW_TEXT("a closed track holds the roller")
              : isJudged ? words.noBound
-                        : "no trace to judge it by");
+                        : LW_TEXT("no trace to judge it by"));
 }
 
 /// Bounds of the speeds with contact, with the pressure traces of this speed held.
@@ -55,50 +58,56 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
     const MaybeContactSpeeds motored =
         isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
-    constexpr const char* noHigh = "nothing decelerates a piston";
-    constexpr const char* noLow = "no speed keeps contact: gas or ring friction pulls a piston off "
-                                  "its track where inertia does not press it on";
+    constexpr TextId noHigh = LW_TEXT("nothing decelerates a piston");
+    constexpr TextId noLow =
+        LW_TEXT("no speed keeps contact: gas or ring friction pulls a piston off "
+                "its track where inertia does not press it on");
+    addSpeedBound(
+        list,
+        {"lift_off_speed_fired_rpm", LW_TEXT("Lift-off speed with this pressure trace"), noHigh},
+        fired, highOf, closed);
     addSpeedBound(list,
-                  {"lift_off_speed_fired_rpm", "Lift-off speed with this pressure trace", noHigh},
-                  fired, highOf, closed);
-    addSpeedBound(list, {"lift_off_speed_motored_rpm", "Lift-off speed when motored", noHigh},
+                  {"lift_off_speed_motored_rpm", LW_TEXT("Lift-off speed when motored"), noHigh},
                   motored, highOf, closed);
     addSpeedBound(list,
                   {"contact_speed_low_fired_rpm",
-                   "Lowest speed with contact, fired (pressure trace held)", noLow},
+                   LW_TEXT("Lowest speed with contact, fired (pressure trace held)"), noLow},
                   fired, lowOf, closed);
     addSpeedBound(list,
                   {"contact_speed_high_fired_rpm",
-                   "Highest speed with contact, fired (pressure trace held)", noHigh},
+                   LW_TEXT("Highest speed with contact, fired (pressure trace held)"), noHigh},
                   fired, highOf, closed);
     addSpeedBound(list,
                   {"contact_speed_low_motored_rpm",
-                   "Lowest speed with contact, motored (pressure trace held)", noLow},
+                   LW_TEXT("Lowest speed with contact, motored (pressure trace held)"), noLow},
                   motored, lowOf, closed);
     addSpeedBound(list,
                   {"contact_speed_high_motored_rpm",
-                   "Highest speed with contact, motored (pressure trace held)", noHigh},
+                   LW_TEXT("Highest speed with contact, motored (pressure trace held)"), noHigh},
                   motored, highOf, closed);
     const bool leaves = results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust);
     // Without the gas of a fired engine nothing presses the pistons on as it will.
     const bool isJudged = closed || results.gas || results.design.running.motored;
-    list.add("keeps_contact", "Rollers keep contact over the whole revolution", "",
-             isJudged ? std::optional(leaves ? 0.0 : 1.0) : std::nullopt,
-             "no trace to judge it by");
+    list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
+                  isJudged ? std::optional(!leaves) : std::nullopt,
+                  LW_TEXT("no trace to judge it by"));
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
-    list.add("mean_torque_Nm", "Mean torque of gas, inertia and friction", "N·m", loads.meanTorque);
-    list.add("highest_torque_Nm", "Highest torque over a turn", "N·m", loads.highestTorque);
-    list.add("lowest_torque_Nm", "Lowest torque over a turn", "N·m", loads.lowestTorque);
-    list.add("peak_to_peak_torque_Nm", "Peak-to-peak torque", "N·m", loads.peakToPeakTorque);
-    list.add("torque_ripple", "Torque ripple, (max − min)/|mean|", "", loads.ripple,
-             "the mean torque is below 1 % of the peak");
-    list.add("shortest_firing_interval_deg", "Shortest firing interval", "shaft °",
+    list.add("mean_torque_Nm", LW_TEXT("Mean torque of gas, inertia and friction"), "N·m",
+             loads.meanTorque);
+    list.add("highest_torque_Nm", LW_TEXT("Highest torque over a turn"), "N·m",
+             loads.highestTorque);
+    list.add("lowest_torque_Nm", LW_TEXT("Lowest torque over a turn"), "N·m", loads.lowestTorque);
+    list.add("peak_to_peak_torque_Nm", LW_TEXT("Peak-to-peak torque"), "N·m",
+             loads.peakToPeakTorque);
+    list.add("torque_ripple", LW_TEXT("Torque ripple, (max − min)/|mean|"), "", loads.ripple,
+             LW_TEXT("the mean torque is below 1 % of the peak"));
+    list.add("shortest_firing_interval_deg", LW_TEXT("Shortest firing interval"), "shaft °",
              loads.firing.shortestInterval / units::degree);
-    list.add("longest_firing_interval_deg", "Longest firing interval", "shaft °",
+    list.add("longest_firing_interval_deg", LW_TEXT("Longest firing interval"), "shaft °",
              loads.firing.longestInterval / units::degree);
-    list.add("cylinders_firing_together", "Cylinders that fire together", "",
+    list.add("cylinders_firing_together", LW_TEXT("Cylinders that fire together"), "",
              loads.firing.together);
 }
 
@@ -114,20 +123,22 @@ void addAdjuster(FigureList& list, const StageResults& results) {
     const auto& mechanism = results.pair().mechanism();
     const auto held = loads::adjusterLoads(
         results.loads.track.exhaust, mechanism.adjuster.helixLead, loads::defaultSpline(mechanism));
-    list.add("adjuster_torque_peak_Nm", "Largest torque that the adjuster must hold", "N·m",
-             held.torque.abs().maxCoeff());
-    list.add("adjuster_torque_mean_Nm", "Mean torque that the adjuster must hold, forward positive",
-             "N·m", meanOverTurn(held.torque, results.theta));
-    list.add("adjuster_axial_force_peak_N",
-             "Largest axial force to hold where the adjuster pushes the track along its helix", "N",
-             held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
-             "without a helix the track cannot be turned by pushing it");
+    list.add("adjuster_torque_peak_Nm", LW_TEXT("Largest torque that the adjuster must hold"),
+             "N·m", held.torque.abs().maxCoeff());
+    list.add("adjuster_torque_mean_Nm",
+             LW_TEXT("Mean torque that the adjuster must hold, forward positive"), "N·m",
+             meanOverTurn(held.torque, results.theta));
+    list.add(
+        "adjuster_axial_force_peak_N",
+        LW_TEXT("Largest axial force to hold where the adjuster pushes the track along its helix"),
+        "N", held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
+        LW_TEXT("without a helix the track cannot be turned by pushing it"));
     list.add("adjuster_holding_margin_N",
-             "Friction of the adjuster's spline less the force along it, least (on "
-             "half the pitch radius)",
+             LW_TEXT("Friction of the adjuster's spline less the force along it, least (on half "
+                     "the pitch radius)"),
              "N", held.holdingMargin.minCoeff());
-    list.add("adjuster_holds_itself", "Adjuster's spline holds itself", "",
-             held.holdsItself ? 1.0 : 0.0);
+    list.addYesNo("adjuster_holds_itself", LW_TEXT("Adjuster's spline holds itself"),
+                  held.holdsItself);
 }
 
 } // namespace
@@ -138,27 +149,30 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     addTorqueFigures(list, loads);
     for (const End end : bothEnds) {
         const std::string side = name(end);
-        list.add("highest_contact_force_" + side + "_N", "Highest contact force, " + side + " side",
-                 "N", loads.highestContactForce[end].value);
+        list.add("highest_contact_force_" + side + "_N",
+                 ofSide(LW_TEXT("Highest contact force"), end), "N",
+                 loads.highestContactForce[end].value);
         list.add("lowest_contact_force_" + side + "_N",
-                 "Lowest contact force that the motion demands, " + side + " side", "N",
+                 ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
                  loads.lowestContactForce[end].value);
         list.add("highest_side_force_" + side + "_N",
-                 "Highest side force on the guide, " + side + " side", "N",
+                 ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
                  loads.highestSideForce[end].value);
-        list.add("guide_bracket_" + side, "Lowest jam margin of the guide, " + side + " side", "",
-                 loads.jamMargin[end].value);
-        list.add("peak_piston_speed_" + side + "_m_per_s", "Peak piston speed, " + side + " side",
-                 "m/s", results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
+        list.add("guide_bracket_" + side, ofSide(LW_TEXT("Lowest jam margin of the guide"), end),
+                 "", loads.jamMargin[end].value);
+        list.add("peak_piston_speed_" + side + "_m_per_s",
+                 ofSide(LW_TEXT("Peak piston speed"), end), "m/s",
+                 results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
         list.add("peak_pressure_angle_" + side + "_deg",
-                 "Largest pressure angle, " + side + " side", "°",
+                 ofSide(LW_TEXT("Largest pressure angle"), end), "°",
                  loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
     }
     addContactSpeeds(list, results);
-    list.add("gas_work_J", "Gas work of a turn", "J", loads.work.gas);
-    list.add("friction_work_J", "Friction work of a turn", "J", loads.work.friction);
-    list.add("shaft_work_J", "Shaft work of a turn", "J", loads.work.shaft);
-    list.add("work_balance_residual", "Gas − friction − shaft work, share of the work moved", "",
+    list.add("gas_work_J", LW_TEXT("Gas work of a turn"), "J", loads.work.gas);
+    list.add("friction_work_J", LW_TEXT("Friction work of a turn"), "J", loads.work.friction);
+    list.add("shaft_work_J", LW_TEXT("Shaft work of a turn"), "J", loads.work.shaft);
+    list.add("work_balance_residual",
+             LW_TEXT("Gas − friction − shaft work, share of the work moved"), "",
              loads.work.residual);
     addAdjuster(list, results);
 }

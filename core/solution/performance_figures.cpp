@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -46,43 +48,45 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     const auto cycles = everyCycle(*results.gas);
     const double heat = mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
     const bool fired = heat > 0.0;
-    const std::string why = "no fuel is burnt";
+    const TextId why = LW_TEXT("no fuel is burnt");
     const auto whenFired = [&](double value) {
         return fired ? std::optional(value) : std::nullopt;
     };
-    list.add("indicated_efficiency", "Indicated efficiency", "",
+    list.add("indicated_efficiency", LW_TEXT("Indicated efficiency"), "",
              whenFired(brake.indicatedPower / heat), why);
-    list.add("brake_efficiency", "Brake efficiency", "", whenFired(brake.power / heat), why);
+    list.add("brake_efficiency", LW_TEXT("Brake efficiency"), "", whenFired(brake.power / heat),
+             why);
     const double fuelFlow =
         mean(cycles, &gas::CycleFigures::fuelMass) * brake.cyclesPerSecond; // kg/s
-    list.add("fuel_flow_kg_per_h", "Fuel flow", "kg/h", whenFired(fuelFlow * 3600.0), why);
-    list.add("brake_specific_fuel_g_per_kWh", "Brake specific fuel consumption", "g/kWh",
+    list.add("fuel_flow_kg_per_h", LW_TEXT("Fuel flow"), "kg/h", whenFired(fuelFlow * 3600.0), why);
+    list.add("brake_specific_fuel_g_per_kWh", LW_TEXT("Brake specific fuel consumption"), "g/kWh",
              fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9)
                                         : std::nullopt,
-             fired ? "the engine gives no brake power" : why);
+             fired ? LW_TEXT("the engine gives no brake power") : why);
 }
 
 /// Gas exchange efficiencies, with the reference stated in the label.
 void addGasExchange(FigureList& list, const Cycles& cycles, double cyclesPerSecond) {
     using F = gas::CycleFigures;
-    list.add("delivery_ratio", "Delivery ratio (to ambient density × swept volume)", "",
+    list.add("delivery_ratio", LW_TEXT("Delivery ratio (to ambient density × swept volume)"), "",
              mean(cycles, &F::deliveryRatio));
-    list.add("scavenge_ratio", "Scavenge ratio (to the trapped mass)", "",
+    list.add("scavenge_ratio", LW_TEXT("Scavenge ratio (to the trapped mass)"), "",
              mean(cycles, &F::scavengeRatio));
-    list.add("trapping_efficiency", "Trapping efficiency", "",
+    list.add("trapping_efficiency", LW_TEXT("Trapping efficiency"), "",
              mean(cycles, &F::trappingEfficiency));
-    list.add("scavenging_efficiency", "Scavenging efficiency", "",
+    list.add("scavenging_efficiency", LW_TEXT("Scavenging efficiency"), "",
              mean(cycles, &F::scavengingEfficiency));
-    list.add("charging_efficiency", "Charging efficiency (to ambient density × swept volume)", "",
+    list.add("charging_efficiency",
+             LW_TEXT("Charging efficiency (to ambient density × swept volume)"), "",
              mean(cycles, &F::chargingEfficiency));
-    list.add("purity", "Air share of the trapped charge", "", mean(cycles, &F::purity));
-    list.add("trapped_mass_mg", "Trapped mass", "mg",
+    list.add("purity", LW_TEXT("Air share of the trapped charge"), "", mean(cycles, &F::purity));
+    list.add("trapped_mass_mg", LW_TEXT("Trapped mass"), "mg",
              mean(cycles, &F::trappedMass) / units::milligram);
-    list.add("trapped_pressure_bar", "Pressure at the last port closing", "bar",
+    list.add("trapped_pressure_bar", LW_TEXT("Pressure at the last port closing"), "bar",
              mean(cycles, &F::trappedPressure) / units::bar);
-    list.add("trapped_temperature_K", "Temperature at the last port closing", "K",
+    list.add("trapped_temperature_K", LW_TEXT("Temperature at the last port closing"), "K",
              mean(cycles, &F::trappedTemperature));
-    list.add("air_flow_kg_per_h", "Air through the inlet ports", "kg/h",
+    list.add("air_flow_kg_per_h", LW_TEXT("Air through the inlet ports"), "kg/h",
              mean(cycles, &F::deliveredMass) * cyclesPerSecond * 3600.0);
 }
 
@@ -97,31 +101,32 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
     const double supply = mean(cycles, &F::supplyEnthalpy);
     const double unburnt = fuel - released;
     list.group("energy");
-    list.add("fuel_heat_J", "Heat of the fuel, a cycle", "J", fuel);
-    list.add("supply_enthalpy_J", "Enthalpy with the supply, from 25 °C", "J", supply);
-    list.add("indicated_work_J", "Indicated work", "J", work);
-    list.add("wall_heat_J", "Heat to the walls", "J", walls);
-    list.add("exhaust_enthalpy_J", "Enthalpy with the exhaust, from 25 °C", "J", exhaust);
-    list.add("unburnt_heat_J", "Fuel heat not released", "J", unburnt);
+    list.add("fuel_heat_J", LW_TEXT("Heat of the fuel, a cycle"), "J", fuel);
+    list.add("supply_enthalpy_J", LW_TEXT("Enthalpy with the supply, from 25 °C"), "J", supply);
+    list.add("indicated_work_J", LW_TEXT("Indicated work"), "J", work);
+    list.add("wall_heat_J", LW_TEXT("Heat to the walls"), "J", walls);
+    list.add("exhaust_enthalpy_J", LW_TEXT("Enthalpy with the exhaust, from 25 °C"), "J", exhaust);
+    list.add("unburnt_heat_J", LW_TEXT("Fuel heat not released"), "J", unburnt);
     const double scale = fuel > 0.0 ? fuel : std::abs(work) + std::abs(walls) + std::abs(exhaust);
-    list.add("audit_residual", "What the audit leaves over, share of the fuel heat", "",
+    list.add("audit_residual", LW_TEXT("What the audit leaves over, share of the fuel heat"), "",
              (fuel + supply - work - walls - exhaust - unburnt) / scale);
 }
 
 void addFrictionParts(FigureList& list, const StageResults& results, const Brake& brake) {
     const auto& losses = results.loads.losses;
-    const auto add = [&](const std::string& part, const std::string& label, double torque) {
-        list.add("fmep_" + part + "_bar", fmt::format("Mean effective pressure of {}", label),
+    const auto add = [&](const std::string& part, const Message& label, double torque) {
+        list.add("fmep_" + part + "_bar", Message(LW_TEXT("Mean effective pressure of %1"), label),
                  "bar", loads::meanEffectivePressure(results.pair(), torque) / units::bar);
     };
-    list.add("fmep_bar", "All losses as mean effective pressure", "bar", brake.fmep / units::bar);
-    add("ring", "the piston rings", losses.ring);
-    add("guide", "the guides", losses.guide);
-    add("roller", "rolling and roller bearings", losses.roller);
-    add("slip", "slip across the rollers", losses.slip);
-    add("shaft_bearing", "the shaft bearings", losses.shaftBearing);
-    add("supply", "the blower or compressor", brake.supplyTorque);
-    add("auxiliary", "auxiliaries", brake.auxiliaryTorque);
+    list.add("fmep_bar", LW_TEXT("All losses as mean effective pressure"), "bar",
+             brake.fmep / units::bar);
+    add("ring", LW_TEXT("the piston rings"), losses.ring);
+    add("guide", LW_TEXT("the guides"), losses.guide);
+    add("roller", LW_TEXT("rolling and roller bearings"), losses.roller);
+    add("slip", LW_TEXT("slip across the rollers"), losses.slip);
+    add("shaft_bearing", LW_TEXT("the shaft bearings"), losses.shaftBearing);
+    add("supply", LW_TEXT("the blower or compressor"), brake.supplyTorque);
+    add("auxiliary", LW_TEXT("auxiliaries"), brake.auxiliaryTorque);
 }
 
 } // namespace
@@ -149,53 +154,55 @@ Brake brakeOf(const StageResults& results) {
 void addPerformanceFigures(FigureList& list, const StageResults& results) {
     list.group("performance");
     if (!results.gas) {
-        const std::string why = "the gas cycle could not be solved";
+        const TextId why = LW_TEXT("the gas cycle could not be solved");
         for (const char* key : {"imep_bar", "bmep_bar", "fmep_bar"}) {
             list.add(key,
-                     key[0] == 'i'   ? "Indicated mean effective pressure"
-                     : key[0] == 'b' ? "Brake mean effective pressure"
-                                     : "All losses as mean effective pressure",
+                     key[0] == 'i'   ? LW_TEXT("Indicated mean effective pressure")
+                     : key[0] == 'b' ? LW_TEXT("Brake mean effective pressure")
+                                     : LW_TEXT("All losses as mean effective pressure"),
                      "bar", std::nullopt, why);
         }
-        list.add("brake_torque_Nm", "Brake torque", "N·m", std::nullopt, why);
-        list.add("brake_power_kW", "Brake power", "kW", std::nullopt, why);
+        list.add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", std::nullopt, why);
+        list.add("brake_power_kW", LW_TEXT("Brake power"), "kW", std::nullopt, why);
         return;
     }
     using F = gas::CycleFigures;
     const auto cycles = everyCycle(*results.gas);
     const auto brake = brakeOf(results);
-    list.add("brake_torque_Nm", "Brake torque", "N·m", brake.torque);
-    list.add("brake_power_kW", "Brake power", "kW", brake.power / units::kilowatt);
-    list.add("indicated_power_kW", "Indicated power", "kW", brake.indicatedPower / units::kilowatt);
-    list.add("imep_bar", "Indicated mean effective pressure", "bar", brake.imep / units::bar);
-    list.add("bmep_bar", "Brake mean effective pressure", "bar", brake.bmep / units::bar);
+    list.add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", brake.torque);
+    list.add("brake_power_kW", LW_TEXT("Brake power"), "kW", brake.power / units::kilowatt);
+    list.add("indicated_power_kW", LW_TEXT("Indicated power"), "kW",
+             brake.indicatedPower / units::kilowatt);
+    list.add("imep_bar", LW_TEXT("Indicated mean effective pressure"), "bar",
+             brake.imep / units::bar);
+    list.add("bmep_bar", LW_TEXT("Brake mean effective pressure"), "bar", brake.bmep / units::bar);
     addFrictionParts(list, results, brake);
     addEfficiencies(list, results, brake);
     addGasExchange(list, cycles, brake.cyclesPerSecond);
-    list.add("peak_pressure_bar", "Peak pressure", "bar",
+    list.add("peak_pressure_bar", LW_TEXT("Peak pressure"), "bar",
              largest(cycles, &F::peakPressure) / units::bar);
-    list.add("peak_temperature_K", "Peak mean temperature", "K",
+    list.add("peak_temperature_K", LW_TEXT("Peak mean temperature"), "K",
              largest(cycles, &F::peakTemperature), "");
-    list.add("burn_start_cycle_deg", "Start of burn from inner dead centre", "cycle °",
+    list.add("burn_start_cycle_deg", LW_TEXT("Start of burn from inner dead centre"), "cycle °",
              results.design.running.motored
                  ? std::nullopt
                  : std::optional(cycles.front().burnStart / units::degree),
-             "the engine is motored");
+             LW_TEXT("the engine is motored"));
     std::optional<double> knock;
     for (const auto& cycle : cycles) {
         if (cycle.knockIntegral) {
             knock = std::max(knock.value_or(0.0), *cycle.knockIntegral);
         }
     }
-    list.add("knock_integral", "Knock integral (knock from 1)", "", knock,
-             "no correlation for this fuel, or motored");
-    list.add("supply_power_kW", "Power of the blower or compressor", "kW",
+    list.add("knock_integral", LW_TEXT("Knock integral (knock from 1)"), "", knock,
+             LW_TEXT("no correlation for this fuel, or motored"));
+    list.add("supply_power_kW", LW_TEXT("Power of the blower or compressor"), "kW",
              results.gas->supplyPower / units::kilowatt);
-    list.add("supply_power_counted", "Supply power deducted from brake values", "",
-             results.gas->supplyPaid ? 1.0 : 0.0);
-    list.add("supply_pressure_bar", "Mean pressure before the inlet ports", "bar",
+    list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),
+                  results.gas->supplyPaid);
+    list.add("supply_pressure_bar", LW_TEXT("Mean pressure before the inlet ports"), "bar",
              results.gas->plenumPressure / units::bar);
-    list.add("supply_temperature_K", "Mean temperature before the inlet ports", "K",
+    list.add("supply_temperature_K", LW_TEXT("Mean temperature before the inlet ports"), "K",
              results.gas->plenumTemperature);
     addEnergyAudit(list, cycles);
 }
@@ -204,22 +211,22 @@ void addSolverFigures(FigureList& list, const StageResults& results) {
     using F = gas::CycleFigures;
     list.group("solver");
     const bool solved = static_cast<bool>(results.gas);
-    const std::string why = "the gas cycle could not be solved";
+    const TextId why = LW_TEXT("the gas cycle could not be solved");
     const auto whenSolved = [&](auto&& value) {
         return solved ? std::optional<double>(value()) : std::nullopt;
     };
-    list.add("cycles", "Periods integrated until steady", "",
+    list.add("cycles", LW_TEXT("Periods integrated until steady"), "",
              whenSolved([&] { return results.gas->periods; }), why);
-    list.add("steps", "Steps of the integrator", "",
+    list.add("steps", LW_TEXT("Steps of the integrator"), "",
              whenSolved([&] { return static_cast<double>(results.gas->steps); }), why);
-    list.add("evaluations", "Evaluations of the equations", "",
+    list.add("evaluations", LW_TEXT("Evaluations of the equations"), "",
              whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
-    list.add("mass_residual", "Mass left over, share of the trapped mass", "",
+    list.add("mass_residual", LW_TEXT("Mass left over, share of the trapped mass"), "",
              whenSolved([&] { return largest(everyCycle(*results.gas), &F::massResidual); }), why);
-    list.add("energy_residual", "Energy left over, share of the fuel heat", "",
+    list.add("energy_residual", LW_TEXT("Energy left over, share of the fuel heat"), "",
              whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }),
              why);
-    list.add("work_residual", "Work left over at the shaft, share of the work moved", "",
+    list.add("work_residual", LW_TEXT("Work left over at the shaft, share of the work moved"), "",
              results.loads.work.residual);
 }
 

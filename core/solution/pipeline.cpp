@@ -14,6 +14,8 @@
 
 #include <atomic>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -84,7 +86,7 @@ GasInputs gasInputs(const design::Design& design, const TimingInputs& timing) {
 class Relay final : public Monitor {
   public:
     explicit Relay(Monitor& caller) : caller_(caller) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         if (!stopped_ && !caller_.step(fraction, what)) {
             stopped_ = true;
         }
@@ -353,7 +355,7 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
         solveFired();
     }
     if (relay.stopped()) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     return assemble(design, stages, request);
 }

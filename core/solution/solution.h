@@ -19,7 +19,7 @@ namespace lobewright::solution {
 /// One quantity over a turn, in the unit of tables and screens, named as in channels.csv.
 struct Channel {
     std::string name;   ///< "lift_inlet_mm"
-    std::string label;  ///< "Lift, inlet side"
+    Message label;      ///< "Lift, inlet side"
     std::string symbol; ///< "y"
     std::string unit;   ///< "mm"
     Samples values; ///< shape (samples); not-a-value is stored as NaN only here and shown as a gap
@@ -29,10 +29,11 @@ struct Channel {
 struct Figure {
     std::string group;           ///< "performance"
     std::string name;            ///< "imep_bar"
-    std::string label;           ///< "Indicated mean effective pressure"
+    Message label;               ///< "Indicated mean effective pressure"
     std::string unit;            ///< "bar"
     std::optional<double> value; ///< absent: not available, `note` says why
-    std::string note;
+    Message note;
+    bool isYesNo = false; ///< 1 and 0 mean yes and no
 };
 
 enum class Severity { remark, warning, error };
@@ -41,11 +42,13 @@ enum class Severity { remark, warning, error };
 struct Check {
     std::string id; ///< "lift-off"
     Severity severity = Severity::remark;
-    std::string message; ///< one sentence with what to change
-    double value = 0.0, limit = 0.0;
-    std::string unit;
+    Message message;                 ///< one sentence with what to change
+    double value = 0.0, limit = 0.0; ///< in the unit
+    const Unit* unit = &in::pure;
     std::string path = {};            ///< field of the design to look at, may be empty
     std::optional<double> angle = {}; ///< shaft angle of the worst place [rad]
+    std::string figure = {};          ///< name of the figure that is judged, may be empty
+    std::optional<End> end = {};      ///< side that it is about
 };
 
 struct Pipeline; ///< results of the stages with the inputs they came from; see stages.h

@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -22,18 +24,18 @@ double shaftAngle(const mechanism::OpposedPair& pair, End end, double phi) {
 struct JumpKind {
     const char* id;
     Severity severity;
-    const char* quantity;
-    const char* unit;
-    const char* advice;
+    TextId quantity;
+    const Unit* unit;
+    TextId advice;
 };
 constexpr JumpKind velocityJump{
-    "velocity-jump", Severity::error, "Velocity", "mm/rad",
-    "the piston would be struck; let neighbouring segments meet with equal slope"};
+    "velocity-jump", Severity::error, LW_TEXT("Velocity"), &in::mmPerRad,
+    LW_TEXT("the piston would be struck; let neighbouring segments meet with equal slope")};
 constexpr JumpKind accelerationJump{
-    "acceleration-jump", Severity::warning, "Acceleration", "mm/rad²",
-    "infinite jerk; a law with continuous acceleration runs quieter"};
-constexpr JumpKind jerkJump{"jerk-jump", Severity::remark, "Jerk", "mm/rad³",
-                            "usual for most laws, and harmless at moderate speed"};
+    "acceleration-jump", Severity::warning, LW_TEXT("Acceleration"), &in::mmPerRad2,
+    LW_TEXT("infinite jerk; a law with continuous acceleration runs quieter")};
+constexpr JumpKind jerkJump{"jerk-jump", Severity::remark, LW_TEXT("Jerk"), &in::mmPerRad3,
+                            LW_TEXT("usual for most laws, and harmless at moderate speed")};
 
 void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int derivative,
              const JumpKind& kind) {
@@ -44,15 +46,20 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int d
     const auto& worst = *std::ranges::max_element(
         jumps, {}, [](const motion::Jump& jump) { return std::abs(jump.change()); });
     const double jump = worst.change() / units::millimetre;
-    const std::string places =
-        jumps.size() == 1 ? std::string("one junction") : fmt::format("{} junctions", jumps.size());
-    list.add({kind.id, kind.severity,
-              fmt::format("{} of the {} track jumps at {}, most by {:.4g} {} at track angle "
-                          "{:.4g}°: {}.",
-                          kind.quantity, name(end), places, jump, kind.unit,
-                          worst.angle / units::degree, kind.advice),
-              jump, 0.0, kind.unit, fmt::format("/tracks/{}", name(end)),
-              shaftAngle(pair, end, worst.angle)});
+    const Message places = jumps.size() == 1 ? Message(LW_TEXT("one junction"))
+                                             : Message(LW_TEXT("%1 junctions"), jumps.size());
+    list.add({kind.id,
+              kind.severity,
+              Message(LW_TEXT("%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6."),
+                      kind.quantity, word(end), places, Amount(worst.change(), *kind.unit),
+                      Amount(worst.angle, in::degrees), kind.advice),
+              jump,
+              0.0,
+              kind.unit,
+              fmt::format("/tracks/{}", name(end)),
+              shaftAngle(pair, end, worst.angle),
+              {},
+              end});
 }
 
 void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, track::Flank flank) {
@@ -64,20 +71,24 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
     }
     const auto limit = track::largestRollerRadius(pair.curve(end), mechanism.pitchRadius,
                                                   mechanism.roller.width, flank);
-    const std::string advice =
-        limit ? fmt::format("a roller radius below {:.4g} mm cuts no cusp",
-                            limit->value / units::millimetre)
-              : std::string("a larger pitch radius or a gentler lobe avoids it");
-    list.add(
-        {"undercut", Severity::error,
-         fmt::format(
-             "The {} flank of the {} track is undercut: relative radius {:.4g} mm at track angle "
-             "{:.4g}° and {:.4g} mm from the shaft; {}.",
-             flank == track::Flank::push ? "push" : "pull", name(end),
-             smallest.value / units::millimetre, smallest.place.phi / units::degree,
-             smallest.place.rho / units::millimetre, advice),
-         smallest.value / units::millimetre, 0.0, "mm", "/mechanism/roller/radius_mm",
-         shaftAngle(pair, end, smallest.place.phi)});
+    const Message advice =
+        limit ? Message(LW_TEXT("a roller radius below %1 cuts no cusp"),
+                        Amount(limit->value, in::mm))
+              : Message(LW_TEXT("a larger pitch radius or a gentler lobe avoids it"));
+    list.add({"undercut",
+              Severity::error,
+              Message(LW_TEXT("The %1 flank of the %2 track is undercut: relative radius %3 at "
+                              "track angle %4 and %5 from the shaft; %6."),
+                      flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull"), word(end),
+                      Amount(smallest.value, in::mm), Amount(smallest.place.phi, in::degrees),
+                      Amount(smallest.place.rho, in::mm), advice),
+              smallest.value / units::millimetre,
+              0.0,
+              &in::mm,
+              "/mechanism/roller/radius_mm",
+              shaftAngle(pair, end, smallest.place.phi),
+              {},
+              end});
 }
 
 } // namespace
@@ -100,14 +111,14 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
         const double angle = track::contactAngle(pair.lift(end, theta), mechanism.pitchRadius)
                                  .abs()
                                  .maxCoeff(&steepest);
-        list.atMost({"pressure-angle",
-                     fmt::format("Pressure angle at the middle of the width, {} side", name(end)),
-                     "°", "/mechanism/pitch_radius_mm",
-                     "a larger pitch radius, a longer span or a shorter stroke makes it flatter",
-                     theta[steepest]},
-                    angle / units::degree,
-                    {limits.pressureAngle.warning / units::degree,
-                     limits.pressureAngle.error / units::degree});
+        list.atMost(
+            {"pressure-angle", ofSide(LW_TEXT("Pressure angle at the middle of the width"), end),
+             &in::degrees, "/mechanism/pitch_radius_mm",
+             LW_TEXT("a larger pitch radius, a longer span or a shorter stroke makes it flatter"),
+             theta[steepest], fmt::format("peak_pressure_angle_{}_deg", name(end)), end},
+            angle / units::degree,
+            {limits.pressureAngle.warning / units::degree,
+             limits.pressureAngle.error / units::degree});
         addUndercut(list, pair, end, track::Flank::push);
         if (mechanism.closedTrack) {
             addUndercut(list, pair, end, track::Flank::pull);

@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -103,8 +105,8 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
                    .operands = std::move(*inputs),
                    .unit = figure.unit,
                    .value = *figure.value,
-                   .source = std::string(recipe.source),
-                   .note = std::string(recipe.note),
+                   .source = recipe.source,
+                   .note = recipe.note,
                    .tolerance = recipe.tolerance,
                    .absolute = recipe.absolute,
                    .digits = recipe.digits};
@@ -169,6 +171,17 @@ std::optional<Operand> fieldOperand(const Solution& solution, std::string_view p
                    .unit = field->unit,
                    .values = Samples::Constant(1, value),
                    .name = field->path};
+}
+
+std::optional<Operand> condition(bool holds, const Message& where) {
+    if (!holds) {
+        return std::nullopt;
+    }
+    return Operand{.kind = Operand::Kind::condition,
+                   .label = LW_TEXT("Holds for"),
+                   .unit = {},
+                   .values = Samples::Constant(1, 1.0),
+                   .note = where};
 }
 
 std::optional<Operand> figureOperand(const Solution& solution, std::string_view name) {
@@ -240,29 +253,6 @@ std::optional<Working> working(const Solution& solution, std::string_view name) 
         }
     }
     return std::nullopt;
-}
-
-std::string figureOf(const Check& check) {
-    const bool isExhaust = check.message.find("exhaust side") != std::string::npos;
-    const std::string side = name(isExhaust ? End::exhaust : End::inlet);
-    const std::pair<const char*, std::string> judged[] = {
-        {"pressure-angle", "peak_pressure_angle_" + side + "_deg"},
-        {"mean-piston-speed", "mean_piston_speed_" + side + "_m_per_s"},
-        {"peak-pressure", "peak_pressure_bar"},
-        {"knock", "knock_integral"},
-        {"exhaust-closing-order", "after_charge_deg"},
-        {"lift-off", "lowest_contact_force_" + side + "_N"},
-        {"jam", "guide_bracket_" + side},
-        {"contact-stress", "contact_safety_" + side},
-        {"film", "lowest_film_ratio_" + side},
-        {"roller-life", "roller_life_" + side + "_h"},
-        {"supply-power-not-counted", "supply_power_kW"}};
-    for (const auto& [id, figure] : judged) {
-        if (check.id == id) {
-            return figure;
-        }
-    }
-    return {};
 }
 
 std::string withNumbers(const Working& working) {

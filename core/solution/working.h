@@ -14,20 +14,21 @@ namespace lobewright::solution {
 /// One input of a working.
 struct Operand {
     enum class Kind {
-        figure,   ///< of the summary; `name` is its name, and it may have a working of its own
-        field,    ///< of the design; `name` is its path
-        channel,  ///< a column of channels.csv over the turn; `name` is its name
-        reading,  ///< a value at an angle, from the column `name` where that is not empty
-        constant, ///< of physics or of a table; `note` names the source
-        inner     ///< a sum that no table shows; `note` says what is summed
+        figure,    ///< of the summary; `name` is its name, and it may have a working of its own
+        field,     ///< of the design; `name` is its path
+        channel,   ///< a column of channels.csv over the turn; `name` is its name
+        reading,   ///< a value at an angle, from the column `name` where that is not empty
+        constant,  ///< of physics or of a table; `note` names the source
+        condition, ///< no number: the formula holds only where `note` says
+        inner      ///< a sum that no table shows; `note` says what is summed
     };
     Kind kind = Kind::inner;
     std::string symbol = {}; ///< as in the formula, "V_min"
-    std::string label;       ///< "Smallest chamber volume"
+    Message label;           ///< "Smallest chamber volume"
     std::string unit;        ///< "cm³"
     Samples values;          ///< shape (1); channels: (samples)
     std::string name = {};
-    std::string note = {};
+    Message note = {};
     std::optional<double> angle = {}; ///< shaft angle of a reading [rad]
 };
 
@@ -36,10 +37,10 @@ struct Working {
     std::string symbol;       ///< of the figure, "ε"
     std::string formula = {}; ///< right-hand side in symbols, as solution::evaluate() reads it
     std::vector<Operand> operands = {};
-    std::string unit;      ///< of the figure and of the formula's value
-    double value = 0.0;    ///< the figure
-    std::string source;    ///< book, standard, or "definition"
-    std::string note = {}; ///< what to know, may be empty
+    std::string unit;   ///< of the figure and of the formula's value
+    double value = 0.0; ///< the figure
+    Message source;     ///< book, standard, or "definition"
+    Message note = {};  ///< what to know, may be empty
     /// How near the formula comes to the figure, relative: rounding where it is closed, the step
     /// of the samples where it sums or searches columns.
     double tolerance = 1e-9;
@@ -56,9 +57,6 @@ struct Working {
 /// The working of a figure of this solution; absent where none is known, where the figure has no
 /// value, or where this design is outside the formula.
 std::optional<Working> working(const Solution& solution, std::string_view figure);
-
-/// The figure that a check judges; empty where it judges none.
-std::string figureOf(const Check& check);
 
 /// The formula with the numbers put in, in symbols where arrays stand: "198.2/18.5".
 std::string withNumbers(const Working& working);

@@ -7,38 +7,40 @@
 #include <charconv>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
 constexpr double sampled = 1e-3;
 constexpr double rootMeanSquare = 1e-2; ///< accelerations may jump between samples
-constexpr const char* leastSquares =
-    "Least squares of the axial force of one cylinder over a turn.";
+constexpr TextId leastSquares =
+    LW_TEXT("Least squares of the axial force of one cylinder over a turn.");
 
-constexpr const char* inertiaSource =
+constexpr TextId inertiaSource = LW_TEXT(
     "Energy stored and given back over the fluctuation and the square of the speed (Norton, "
-    "Design of Machinery, flywheels).";
+    "Design of Machinery, flywheels).");
 
 constexpr Recipe recipes[] = {
     {"shaking_force_peak_N", "F_max", "max(abs(F))", "F=channel:shaking_force_N",
-     "Largest over the turn.", sampled, 1e-6},
+     LW_TEXT("Largest over the turn."), sampled, 1e-6},
     {"rocking_moment_peak_Nm", "M_max", "√(max(M_x² + M_y²))",
      "M_x=channel:rocking_moment_x_Nm M_y=channel:rocking_moment_y_Nm",
-     "Largest magnitude over the turn.", sampled, 1e-6},
+     LW_TEXT("Largest magnitude over the turn."), sampled, 1e-6},
     {"piston_inertia_force_peak_N", "F_m", "max(abs(F_i), abs(F_e))",
      "F_i=channel:inertia_force_inlet_N F_e=channel:inertia_force_exhaust_N",
-     "Largest over the turn, either piston.", sampled},
+     LW_TEXT("Largest over the turn, either piston."), sampled},
     {"coefficient_of_fluctuation", "C_s", "E/(J·(2·π·n/60)²)",
      "E=figure:energy_fluctuation_J J=field:/running/inertia_kg_m2 n=field:/running/speed_rpm",
-     "Energy stored and given back over twice the energy of rotation (Norton, Design of "
-     "Machinery, flywheels)."},
+     LW_TEXT("Energy stored and given back over twice the energy of rotation (Norton, Design of "
+             "Machinery, flywheels).")},
     {"shaking_residual", "r", "√(∮((m_e·a_e − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust a_e=channel:acceleration_exhaust_m_per_s2 "
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
-     "Root mean square of the axial force over that of the inlet piston alone.", rootMeanSquare,
-     1e-3},
+     LW_TEXT("Root mean square of the axial force over that of the inlet piston alone."),
+     rootMeanSquare, 1e-3},
     {"best_exhaust_mass_kg", "m", "m_i·max(0, ∮(a_i·a_e, θ))/∮(a_e², θ)",
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "a_e=channel:acceleration_exhaust_m_per_s2 θ=channel:shaft_angle_deg",
@@ -51,28 +53,32 @@ constexpr Recipe recipes[] = {
     {"best_exhaust_lead_deg", "δ", "δ_0 + h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)",
      "δ_0=value:lead_grid h=value:lead_step K_m=value:likeness_before K_0=value:likeness_at "
      "K_p=value:likeness_after",
-     "Vertex of the parabola through the likeness of both accelerations at three leads: the more "
-     "alike, the less is left.",
+     LW_TEXT("Vertex of the parabola through the likeness of both accelerations at three leads: "
+             "the more "
+             "alike, the less is left."),
      1e-9, 0.5,
-     "The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead "
-     "by "
-     "up to half a degree.",
+     LW_TEXT("The search compares 180 places of a pattern. Where accelerations jump, that blurs "
+             "the lead "
+             "by "
+             "up to half a degree."),
      9},
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "
      "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
-     "Root mean square of the axial force over that of the inlet piston alone.", rootMeanSquare,
-     1e-3},
+     LW_TEXT("Root mean square of the axial force over that of the inlet piston alone."),
+     rootMeanSquare, 1e-3},
     {"both_residual", "r", "√(max(0, 1 − max(0, ∮(a_i·a_b, θ))²/(∮(a_i², θ)·∮(a_b², θ))))",
      "a_i=channel:acceleration_inlet_m_per_s2 "
      "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 θ=channel:shaft_angle_deg",
-     "Least squares: what the best mass leaves of the inlet piston's force.", rootMeanSquare, 1e-3},
+     LW_TEXT("Least squares: what the best mass leaves of the inlet piston's force."),
+     rootMeanSquare, 1e-3},
     {"energy_fluctuation_J", "E", "π/180·(max(∫(T − T_m, θ)) − min(∫(T − T_m, θ)))",
      "T=channel:torque_total_Nm T_m=figure:mean_torque_Nm θ=channel:shaft_angle_deg",
-     "Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it "
-     "down (Norton, Design of Machinery, flywheels).",
+     LW_TEXT(
+         "Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it "
+         "down (Norton, Design of Machinery, flywheels)."),
      5.0 * sampled, 1e-6},
     {"inertia_for_1_percent_kg_m2", "J", "E/(0.01·(2·π·n/60)²)",
      "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
@@ -118,17 +124,18 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     }
     const double grid = leadStep * std::round(solution.stages->balance->remedy.exhaustLead /
                                               units::degree / leadStep);
-    const auto value = [](std::string label, std::string unit, double number, std::string note) {
+    const auto value = [](Message label, std::string unit, double number, Message note) {
         return Operand{.label = std::move(label),
                        .unit = std::move(unit),
                        .values = Samples::Constant(1, number),
                        .note = std::move(note)};
     };
     if (name == "lead_grid") {
-        return value("Exhaust lead in the middle", "shaft °", grid, "a multiple of 0.2°");
+        return value(LW_TEXT("Exhaust lead in the middle"), "shaft °", grid,
+                     LW_TEXT("a multiple of 0.2°"));
     }
     if (name == "lead_step") {
-        return value("Distance of the leads", "shaft °", leadStep, "chosen");
+        return value(LW_TEXT("Distance of the leads"), "shaft °", leadStep, "chosen");
     }
     if (!name.starts_with("likeness_")) {
         return std::nullopt;
@@ -136,10 +143,11 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     const double lead = grid + (name == "likeness_before"  ? -leadStep
                                 : name == "likeness_after" ? leadStep
                                                            : 0.0);
-    return value("Likeness of both accelerations", "", likeness(solution, lead * units::degree),
-                 fmt::format("product over the root of both squares, summed over the turn, exhaust "
-                             "lead {:.1f}°",
-                             lead));
+    return value(
+        LW_TEXT("Likeness of both accelerations"), "", likeness(solution, lead * units::degree),
+        Message(
+            LW_TEXT("product over the root of both squares, summed over the turn, exhaust lead %1"),
+            withDecimals(toSi(in::degrees, lead), in::degrees, 1)));
 }
 
 std::span<const Recipe> balanceRecipes() {
@@ -168,7 +176,7 @@ std::optional<Working> orderWorking(const Solution& solution, const Figure& figu
                     .operands = {named(*values, "F"), named(*angles, "θ")},
                     .unit = figure.unit,
                     .value = *figure.value,
-                    .source = "Fourier sum over the turn, in shaft orders.",
+                    .source = LW_TEXT("Fourier sum over the turn, in shaft orders."),
                     .tolerance = sampled,
                     .absolute = 2e-4 * swing};
     working.formula = order == 0

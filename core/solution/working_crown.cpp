@@ -8,14 +8,16 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
 constexpr double tabulated = 2e-3; ///< the solver reads the integrals from a table
-constexpr const char* ellipse =
-    "Hertz, elliptical contact (Johnson, Contact Mechanics, § 4.2; Hamrock, Fluid Film "
-    "Lubrication).";
+constexpr TextId ellipse =
+    LW_TEXT("Hertz, elliptical contact (Johnson, Contact Mechanics, § 4.2; Hamrock, Fluid Film "
+            "Lubrication).");
 
 constexpr Recipe recipes[] = {
     {"truncation_{side}", "t",
@@ -25,7 +27,7 @@ constexpr Recipe recipes[] = {
      "ν_t=field:/materials/track/poisson_ratio E_t=field:/materials/track/elastic_modulus_GPa "
      "ν_r=field:/materials/roller/poisson_ratio E_r=field:/materials/roller/elastic_modulus_GPa "
      "b=field:/mechanism/roller/width_mm k=field:/mechanism/roller/edge_relief_mm",
-     ellipse, 5.0 * tabulated, 0.0, "The ellipse is longest along the roller."},
+     ellipse, 5.0 * tabulated, 0.0, LW_TEXT("The ellipse is longest along the roller.")},
     {"truncation_{side}", "t",
      "0.2·(3·E·N·R·R_c/(R + R_c)·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)/(π·κ))^(1/3)/(b − 2·k)",
      "κ=value:crown_across_{side} E=value:crown_integral_{side} N=value:crown_force_{side} "
@@ -33,17 +35,16 @@ constexpr Recipe recipes[] = {
      "ν_t=field:/materials/track/poisson_ratio E_t=field:/materials/track/elastic_modulus_GPa "
      "ν_r=field:/materials/roller/poisson_ratio E_r=field:/materials/roller/elastic_modulus_GPa "
      "b=field:/mechanism/roller/width_mm k=field:/mechanism/roller/edge_relief_mm",
-     ellipse, 5.0 * tabulated, 0.0, "The ellipse is longest across the roller."},
+     ellipse, 5.0 * tabulated, 0.0, LW_TEXT("The ellipse is longest across the roller.")},
     {"shear_depth_{side}_mm", "z", "d·b/1000",
      "d=value:deep_ratio_{side} b=value:deep_width_{side}",
-     "Johnson, Contact Mechanics, § 4.2: in half-widths under the surface.", tabulated}};
+     LW_TEXT("Johnson, Contact Mechanics, § 4.2: in half-widths under the surface."), tabulated}};
 
 End endOf(std::string_view name) {
     return name.ends_with("_inlet") ? End::inlet : End::exhaust;
 }
 
-Operand reading(std::string label, std::string unit, double number, double theta,
-                std::string note = {}) {
+Operand reading(Message label, std::string unit, double number, double theta, Message note = {}) {
     return {.kind = Operand::Kind::reading,
             .label = std::move(label),
             .unit = std::move(unit),
@@ -99,20 +100,21 @@ std::optional<Operand> longestValue(const Solution& solution, std::string_view n
     const double theta = solution.theta[*i];
     if (name.starts_with("crown_along") || name.starts_with("crown_across")) {
         return here.isAlong == name.starts_with("crown_along")
-                   ? std::optional(reading("Long over short axis of the contact ellipse", "",
-                                           here.contact.shape.k, theta,
-                                           "from the ratio of both radii, by elliptic integrals"))
+                   ? std::optional(
+                         reading(LW_TEXT("Long over short axis of the contact ellipse"), "",
+                                 here.contact.shape.k, theta,
+                                 LW_TEXT("from the ratio of both radii, by elliptic integrals")))
                    : std::nullopt;
     }
     if (name.starts_with("crown_integral")) {
-        return reading("Elliptic integral of the second kind", "", here.contact.shape.second, theta,
-                       "complete, for this ellipse");
+        return reading(LW_TEXT("Elliptic integral of the second kind"), "",
+                       here.contact.shape.second, theta, LW_TEXT("complete, for this ellipse"));
     }
     if (name.starts_with("crown_force")) {
-        return reading("Contact force there", "N", here.force, theta);
+        return reading(LW_TEXT("Contact force there"), "N", here.force, theta);
     }
-    return reading("Relative radius of roller and track there", "mm",
-                   here.radius / units::millimetre, theta, "in the middle of the roller");
+    return reading(LW_TEXT("Relative radius of roller and track there"), "mm",
+                   here.radius / units::millimetre, theta, LW_TEXT("in the middle of the roller"));
 }
 
 /// Half-width and depth where the shear under the surface is largest.
@@ -130,17 +132,18 @@ std::optional<Operand> deepestValue(const Solution& solution, std::string_view n
             contact::ellipticDeepestShear(crowned->contact.shape.k,
                                           solution.design.materials.trackElastic.poissonRatio)
                 .depth;
-        return isWidth ? reading("Short half-axis of the contact ellipse", "µm",
+        return isWidth ? reading(LW_TEXT("Short half-axis of the contact ellipse"), "µm",
                                  crowned->contact.shortSemiAxis / units::micrometre, theta)
-                       : reading("Depth over the short half-axis", "", ratio, theta,
-                                 "largest shear on the axis of the ellipse");
+                       : reading(LW_TEXT("Depth over the short half-axis"), "", ratio, theta,
+                                 LW_TEXT("largest shear on the axis of the ellipse"));
     }
     const auto& station = *std::ranges::max_element(
         track.stations, {}, [i](const contact::StationContact& s) { return s.pressure[i]; });
-    return isWidth ? reading("Half-width of the contact there", "µm",
-                             station.halfWidth[i] / units::micrometre, theta, "√(4·N·R/(π·L·E*))")
-                   : reading("Depth over half-width", "", contact::lineDeepestShear().depth, theta,
-                             "largest shear on the axis of a line contact");
+    return isWidth
+               ? reading(LW_TEXT("Half-width of the contact there"), "µm",
+                         station.halfWidth[i] / units::micrometre, theta, "√(4·N·R/(π·L·E*))")
+               : reading(LW_TEXT("Depth over half-width"), "", contact::lineDeepestShear().depth,
+                         theta, LW_TEXT("largest shear on the axis of a line contact"));
 }
 
 } // namespace

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -57,8 +59,8 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
                     .symbol = std::string(kind->symbol),
                     .unit = figure.unit,
                     .value = *figure.value,
-                    .source = kind->largest ? "Largest of all cycles of a pattern."
-                                            : "Mean of all cycles of a pattern."};
+                    .source = kind->largest ? LW_TEXT("Largest of all cycles of a pattern.")
+                                            : LW_TEXT("Mean of all cycles of a pattern.")};
     std::string list;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         for (std::size_t j = 0; j < cylinders[k].size(); ++j) {
@@ -71,8 +73,8 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
                  .unit = figure.unit,
                  .values = Samples::Constant(1, cylinders[k][j].*kind->member / kind->factor),
                  .note = gas.cylinders.empty()
-                             ? fmt::format("cycle {} of the pattern", j + 1)
-                             : fmt::format("cycle {} of cylinder {}", j + 1, k + 1)});
+                             ? Message(LW_TEXT("cycle %1 of the pattern"), j + 1)
+                             : Message(LW_TEXT("cycle %1 of cylinder %2"), j + 1, k + 1)});
         }
     }
     if (working.operands.size() < 2) {

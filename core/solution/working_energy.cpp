@@ -11,20 +11,22 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
 constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
-constexpr const char* enthalpyFlow =
+constexpr TextId enthalpyFlow = LW_TEXT(
     "Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft "
-    "turns 6·n degrees in a second.";
-constexpr const char* firstLaw = "First law for what the chamber holds over a cycle.";
-constexpr const char* counted = "Counted by the solver.";
+    "turns 6·n degrees in a second.");
+constexpr TextId firstLaw = LW_TEXT("First law for what the chamber holds over a cycle.");
+constexpr TextId counted = LW_TEXT("Counted by the solver.");
 constexpr const char* workAtShaft = "W=figure:shaft_work_J W_g=figure:gas_work_J "
                                     "W_f=figure:friction_work_J W_m=value:work_moved";
-constexpr const char* workSource =
-    "Work of a turn: what the gas gives and friction takes must reach the shaft.";
+constexpr TextId workSource =
+    LW_TEXT("Work of a turn: what the gas gives and friction takes must reach the shaft.");
 constexpr int allDigits = 15; ///< of sums that nearly cancel
 
 constexpr Recipe recipes[] = {
@@ -35,13 +37,15 @@ constexpr Recipe recipes[] = {
      "V_r=field:/mechanism/recess_cm3 T_l=field:/gas/wall_heat/liner_K "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "alike=value:cylinders_alike",
-     "Newton's law of cooling for two crowns and the liner between them; coefficient of Woschni "
-     "1967 or Hohenberg 1979 (Heywood, § 12.4).",
-     sampled, 1e-9, "The coefficient is a column; the shaft turns 6·n degrees in a second."},
+     LW_TEXT("Newton's law of cooling for two crowns and the liner between them; coefficient of "
+             "Woschni "
+             "1967 or Hohenberg 1979 (Heywood, § 12.4)."),
+     sampled, 1e-9,
+     LW_TEXT("The coefficient is a column; the shaft turns 6·n degrees in a second.")},
     {"wall_heat_J", "Q_w", "∮(h, θ)",
      "h=channel:wall_coefficient_W_per_m2K "
      "θ=channel:shaft_angle_deg none=value:no_wall_heat",
-     "The design lets no heat through its walls.", sampled, 1e-9},
+     LW_TEXT("The design lets no heat through its walls."), sampled, 1e-9},
     {"exhaust_enthalpy_J", "H_e", "∮(m·h, θ)/(6·n·c)",
      "m=channel:exhaust_flow_g_per_s h=channel:exhaust_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
@@ -50,79 +54,91 @@ constexpr Recipe recipes[] = {
     {"supply_enthalpy_J", "H_s", "m·∮(f·h, θ)/(1000·∮(f, θ))",
      "m=value:delivered_mass f=channel:fresh_flow_g_per_s h=channel:supply_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg alike=value:cylinders_alike",
-     "Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.", sampled, 1e-4,
-     "What is pushed back into the inlet returns with its enthalpy and leaves no sum."},
+     LW_TEXT("Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ."), sampled, 1e-4,
+     LW_TEXT("What is pushed back into the inlet returns with its enthalpy and leaves no sum.")},
     {"supply_enthalpy_J", "H_s", "∮(m·h, θ)/(6·n·c)",
      "m=channel:inlet_flow_g_per_s h=channel:inlet_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "alike=value:cylinders_alike",
      enthalpyFlow, sampled, 0.02},
     {"fuel_heat_J", "Q", "m_f·H", "m_f=value:fuel_mass H=value:lower_heating_value",
-     "Fuel of a cycle times its lower heating value; mg·MJ/kg are J."},
+     LW_TEXT("Fuel of a cycle times its lower heating value; mg·MJ/kg are J.")},
     {"audit_residual", "r", "(Q + H_s − W − Q_w − H_e − Q_u)/(abs(W) + abs(Q_w) + abs(H_e))",
      "Q=figure:fuel_heat_J H_s=figure:supply_enthalpy_J W=figure:indicated_work_J "
      "Q_w=figure:wall_heat_J H_e=figure:exhaust_enthalpy_J Q_u=figure:unburnt_heat_J",
-     firstLaw, 1e-9, 1e-12, "No fuel burns, so the share is that of the heat and work moved.",
-     allDigits},
+     firstLaw, 1e-9, 1e-12,
+     LW_TEXT("No fuel burns, so the share is that of the heat and work moved."), allDigits},
     {"knock_integral", "I", "∫((p/1.01325)^1.7/exp(3800/T), θ, a, b)/(6·n·0.01768·(O/100)^3.402)",
      "p=channel:pressure_bar T=channel:unburnt_temperature_K θ=channel:shaft_angle_deg "
      "a=value:knock_from b=value:knock_to n=field:/running/speed_rpm O=value:octane_number "
      "alike=value:cylinders_alike",
-     "Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).",
-     2.0 * sampled, 0.0, "Of the cycle that comes nearest to knock."},
+     LW_TEXT("Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59)."),
+     2.0 * sampled, 0.0, LW_TEXT("Of the cycle that comes nearest to knock.")},
     {"burn_start_cycle_deg", "χ_b", "max(−60, min(20, χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)))",
      "χ_0=value:burn_grid h=value:burn_step p_m=value:burn_imep_before p_0=value:burn_imep_at "
      "p_p=value:burn_imep_after searched=value:burn_searched",
-     "Vertex of the parabola through the indicated mean effective pressures of three burn starts.",
+     LW_TEXT("Vertex of the parabola through the indicated mean effective pressures of three burn "
+             "starts."),
      1e-9, 3.0,
-     "The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same "
-     "to "
-     "within their distance.",
+     LW_TEXT("The solver searches between −60° and 20° of the cycle to 0.05°; three starts show "
+             "the same "
+             "to "
+             "within their distance."),
      9},
     {"burn_start_cycle_deg", "χ_b", "wrap(c·(θ_b − θ_i))",
      "c=figure:cycles_per_turn θ_b=value:ignition_at θ_i=value:inner_dead_centre_at",
-     "Cycle degrees count c times as fast as the shaft, from inner dead centre.", 1e-9, 1e-7,
-     "Searched for; another burn start nearby leaves no cycle to compare with."},
+     LW_TEXT("Cycle degrees count c times as fast as the shaft, from inner dead centre."), 1e-9,
+     1e-7, LW_TEXT("Searched for; another burn start nearby leaves no cycle to compare with.")},
     {"supply_pressure_bar", "p", "∮(p_s, θ)/360",
-     "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg", "Mean over the turn.", sampled},
+     "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
+     sampled},
     {"supply_temperature_K", "T", "∮(T_s, θ)/360",
-     "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg", "Mean over the turn.", sampled},
+     "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
+     sampled},
     {"supply_power_kW", "P_s", "η·p_a·V·i·n/(600·R·T_a)·∮(Δh, θ)/360",
      "η=field:/gas/supply/volumetric_efficiency p_a=field:/gas/supply/ambient_pressure_bar "
      "V=field:/gas/supply/displacement_cm3_per_turn i=field:/gas/supply/drive_ratio "
      "n=field:/running/speed_rpm R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K Δh=channel:compression_work_kJ_per_kg "
      "θ=channel:shaft_angle_deg",
-     "Air that the blower delivers in a second, times the mean work to compress it.", sampled,
-     1e-9},
+     LW_TEXT("Air that the blower delivers in a second, times the mean work to compress it."),
+     sampled, 1e-9},
     {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
      "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg",
-     "Mass flow times the work to compress it; none below ambient pressure.", sampled, 1e-9},
+     LW_TEXT("Mass flow times the work to compress it; none below ambient pressure."), sampled,
+     1e-9},
     {"supply_power_counted", "k", "1 − u", "u=field:/gas/supply/unpaid",
-     "The design says whether anybody pays for the supply."},
+     LW_TEXT("The design says whether anybody pays for the supply.")},
     {"supply_power_counted", "k", "1", "",
-     "The shaft drives the blower: its power is always deducted."},
+     LW_TEXT("The shaft drives the blower: its power is always deducted.")},
     {"mass_residual", "r", "abs(m_i − m_e + m_f − Δm)/m",
      "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass m_f=value:worst_burnt_fuel "
      "Δm=value:worst_mass_change m=value:worst_trapped_mass",
-     "Conservation of mass over a cycle.", 1e-6, 1e-13, "Of the cycle where most is left over.",
-     allDigits},
+     LW_TEXT("Conservation of mass over a cycle."), 1e-6, 1e-13,
+     LW_TEXT("Of the cycle where most is left over."), allDigits},
     {"energy_residual", "r", "abs(Q_b − Q_w − W + H_s − H_e − ΔU)/Q",
      "Q_b=value:worst_heat_released Q_w=value:worst_wall_heat W=value:worst_work "
      "H_s=value:worst_supply_enthalpy H_e=value:worst_exhaust_enthalpy "
      "ΔU=value:worst_energy_change Q=value:worst_energy_reference",
-     firstLaw, 1e-6, 1e-13, "Of the cycle where most is left over.", allDigits},
-    {"work_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13, "",
+     firstLaw, 1e-6, 1e-13, LW_TEXT("Of the cycle where most is left over."), allDigits},
+    {"work_residual",
+     "r",
+     "abs(W − (W_g − W_f))/W_m",
+     workAtShaft,
+     workSource,
+     1e-6,
+     1e-13,
+     {},
      allDigits},
     {"work_balance_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13,
      "", allDigits},
     {"cycles", "N", "N_u + 1", "N_u=value:unsteady_periods", counted, 1e-9, 0.0,
-     "The period that repeats the state it began with is the solution and the last."},
+     LW_TEXT("The period that repeats the state it began with is the solution and the last.")},
     {"steps", "S", "S_e + S_i", "S_e=value:explicit_steps S_i=value:implicit_steps", counted},
     {"evaluations", "E", "E_s + E_r", "E_s=value:step_evaluations E_r=value:restart_evaluations",
      counted}};
 
-Operand inner(std::string label, std::string unit, double number, std::string note) {
+Operand inner(Message label, std::string unit, double number, Message note) {
     return {.kind = Operand::Kind::inner,
             .label = std::move(label),
             .unit = std::move(unit),
@@ -155,37 +171,39 @@ const Cycle& worst(const gas::CycleSolution& gas, Quantity&& quantity) {
 
 struct Counted {
     std::string_view name;
-    const char *label, *unit;
+    TextId label;
+    const char* unit;
     double Cycle::*member;
     double factor;
-    const char* note;
+    TextId note;
 };
-constexpr const char* integrated = "integrated by the solver";
+constexpr TextId integrated = LW_TEXT("integrated by the solver");
 
 std::optional<Operand> worstValue(const gas::CycleSolution& gas, std::string_view name) {
     constexpr double mg = units::milligram;
     static const Counted ofMass[] = {
-        {"worst_inlet_mass", "In through the inlet ports, net", "mg", &Cycle::inletMass, mg,
-         integrated},
-        {"worst_exhaust_mass", "Out through the exhaust ports, net", "mg", &Cycle::exhaustMass, mg,
-         integrated},
-        {"worst_burnt_fuel", "Fuel burnt", "mg", &Cycle::burntFuelMass, mg, integrated},
-        {"worst_mass_change", "Change of the mass in the chamber", "mg", &Cycle::massChange, mg,
-         "end less beginning of the cycle"},
-        {"worst_trapped_mass", "Trapped mass", "mg", &Cycle::trappedMass, mg,
-         "at the last port closing"}};
+        {"worst_inlet_mass", LW_TEXT("In through the inlet ports, net"), "mg", &Cycle::inletMass,
+         mg, integrated},
+        {"worst_exhaust_mass", LW_TEXT("Out through the exhaust ports, net"), "mg",
+         &Cycle::exhaustMass, mg, integrated},
+        {"worst_burnt_fuel", LW_TEXT("Fuel burnt"), "mg", &Cycle::burntFuelMass, mg, integrated},
+        {"worst_mass_change", LW_TEXT("Change of the mass in the chamber"), "mg",
+         &Cycle::massChange, mg, LW_TEXT("end less beginning of the cycle")},
+        {"worst_trapped_mass", LW_TEXT("Trapped mass"), "mg", &Cycle::trappedMass, mg,
+         LW_TEXT("at the last port closing")}};
     static const Counted ofEnergy[] = {
-        {"worst_heat_released", "Heat released", "J", &Cycle::heatReleased, 1.0, integrated},
-        {"worst_wall_heat", "Heat to the walls", "J", &Cycle::wallHeat, 1.0, integrated},
-        {"worst_work", "Indicated work", "J", &Cycle::work, 1.0, integrated},
-        {"worst_supply_enthalpy", "Enthalpy with the supply", "J", &Cycle::supplyEnthalpy, 1.0,
+        {"worst_heat_released", LW_TEXT("Heat released"), "J", &Cycle::heatReleased, 1.0,
          integrated},
-        {"worst_exhaust_enthalpy", "Enthalpy with the exhaust", "J", &Cycle::exhaustEnthalpy, 1.0,
-         integrated},
-        {"worst_energy_change", "Change of the internal energy", "J", &Cycle::energyChange, 1.0,
-         "end less beginning of the cycle"},
-        {"worst_energy_reference", "Energy to compare with", "J", &Cycle::energyReference, 1.0,
-         "fuel heat; motored: pressure times volume at the last port closing"}};
+        {"worst_wall_heat", LW_TEXT("Heat to the walls"), "J", &Cycle::wallHeat, 1.0, integrated},
+        {"worst_work", LW_TEXT("Indicated work"), "J", &Cycle::work, 1.0, integrated},
+        {"worst_supply_enthalpy", LW_TEXT("Enthalpy with the supply"), "J", &Cycle::supplyEnthalpy,
+         1.0, integrated},
+        {"worst_exhaust_enthalpy", LW_TEXT("Enthalpy with the exhaust"), "J",
+         &Cycle::exhaustEnthalpy, 1.0, integrated},
+        {"worst_energy_change", LW_TEXT("Change of the internal energy"), "J", &Cycle::energyChange,
+         1.0, LW_TEXT("end less beginning of the cycle")},
+        {"worst_energy_reference", LW_TEXT("Energy to compare with"), "J", &Cycle::energyReference,
+         1.0, LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
     const auto find = [&](const auto& list, const Cycle& cycle) -> std::optional<Operand> {
         for (const Counted& one : list) {
             if (one.name == name) {
@@ -203,29 +221,29 @@ std::optional<Operand> worstValue(const gas::CycleSolution& gas, std::string_vie
 
 std::optional<Operand> effortValue(const gas::CycleSolution& gas, std::string_view name) {
     const gas::Effort& effort = gas.effort;
-    const auto whole = [](const char* label, long number, std::string note) {
+    const auto whole = [](const Message& label, long number, Message note) {
         return inner(label, "", static_cast<double>(number), std::move(note));
     };
     if (name == "unsteady_periods") {
-        return whole("Periods that did not repeat their state", effort.unsteadyPeriods,
-                     fmt::format("the last one changed it by {:.2g} of its size, at most {:.2g} is "
-                                 "asked",
-                                 effort.lastChange, effort.askedChange));
+        return whole(
+            LW_TEXT("Periods that did not repeat their state"), effort.unsteadyPeriods,
+            Message(LW_TEXT("the last one changed it by %1 of its size, at most %2 is asked"),
+                    number(effort.lastChange, 2), number(effort.askedChange, 2)));
     }
     if (name == "explicit_steps") {
-        return whole("Steps of the explicit method", effort.explicitSteps,
-                     "Dormand and Prince, where the equations are not stiff");
+        return whole(LW_TEXT("Steps of the explicit method"), effort.explicitSteps,
+                     LW_TEXT("Dormand and Prince, where the equations are not stiff"));
     }
     if (name == "implicit_steps") {
-        return whole("Steps of the implicit method", effort.implicitSteps,
-                     "Radau, where a port equalises pressures at once");
+        return whole(LW_TEXT("Steps of the implicit method"), effort.implicitSteps,
+                     LW_TEXT("Radau, where a port equalises pressures at once"));
     }
     if (name == "step_evaluations") {
-        return whole("Evaluations in steps", effort.stepEvaluations,
-                     "those of steps that were tried in vain included");
+        return whole(LW_TEXT("Evaluations in steps"), effort.stepEvaluations,
+                     LW_TEXT("those of steps that were tried in vain included"));
     }
-    return whole("Evaluations where the equations change", effort.restartEvaluations,
-                 "at port events, burn, kinks of the motion and where flows turn");
+    return whole(LW_TEXT("Evaluations where the equations change"), effort.restartEvaluations,
+                 LW_TEXT("at port events, burn, kinks of the motion and where flows turn"));
 }
 
 /// Cycle and index in the period that comes nearest to knock.
@@ -244,8 +262,8 @@ std::optional<Operand> knockValue(const Solution& solution, std::string_view nam
     if (name == "knock_from") {
         const double closing = index > 0 ? events[index - 1].lastClosing()
                                          : events.back().lastClosing() - solution.pair.period();
-        return at(inner("Last port closing", "shaft °", closing / units::degree,
-                        "the integral counts from here"),
+        return at(inner(LW_TEXT("Last port closing"), "shaft °", closing / units::degree,
+                        LW_TEXT("the integral counts from here")),
                   closing);
     }
     const auto& burn = solution.design.gas.burn;
@@ -253,8 +271,8 @@ std::optional<Operand> knockValue(const Solution& solution, std::string_view nam
     const double end =
         events[index].centres.idc +
         (cycles[index].burnStart + share * burn.duration) / solution.pair.cyclesPerTurn();
-    return at(inner("Nine tenths burnt", "shaft °", end / units::degree,
-                    "then too little is left to knock; from the Wiebe function"),
+    return at(inner(LW_TEXT("Nine tenths burnt"), "shaft °", end / units::degree,
+                    LW_TEXT("then too little is left to knock; from the Wiebe function")),
               end);
 }
 
@@ -266,7 +284,8 @@ std::optional<Operand> octane(const Solution& solution) {
     if (!fuel.octaneNumber) {
         return std::nullopt;
     }
-    Operand operand = inner("Octane number of the fuel", "", *fuel.octaneNumber, fuel.source);
+    Operand operand =
+        inner(LW_TEXT("Octane number of the fuel"), "", *fuel.octaneNumber, fuel.source);
     operand.kind = Operand::Kind::constant;
     return operand;
 }
@@ -278,13 +297,14 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
     const auto& gas = *solution.gas;
     const double grid = std::round(gas.cycles.front().burnStart / units::degree);
     if (name == "burn_searched") {
-        return inner("Holds for", "", 1.0, "a burn start that is searched for");
+        return condition(true, LW_TEXT("a burn start that is searched for"));
     }
     if (name == "burn_grid") {
-        return inner("Burn start in the middle", "cycle °", grid, "a whole degree");
+        return inner(LW_TEXT("Burn start in the middle"), "cycle °", grid,
+                     LW_TEXT("a whole degree"));
     }
     if (name == "burn_step") {
-        return inner("Distance of the burn starts", "cycle °", burnStep, "chosen");
+        return inner(LW_TEXT("Distance of the burn starts"), "cycle °", burnStep, "chosen");
     }
     const double start = grid + (name == "burn_imep_before"  ? -burnStep
                                  : name == "burn_imep_after" ? burnStep
@@ -317,8 +337,9 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
     if (other->cylinders.empty()) {
         add(other->cycles);
     }
-    return inner("Indicated mean effective pressure", "bar", sum / count,
-                 fmt::format("same engine, burn from {:.0f}° of the cycle", start));
+    return inner(LW_TEXT("Indicated mean effective pressure"), "bar", sum / count,
+                 Message(LW_TEXT("same engine, burn from %1 of the cycle"),
+                         withDecimals(toSi(in::degrees, start), in::degrees, 0)));
 }
 
 std::optional<Operand> gasSideValue(const Solution& solution, std::string_view name) {
@@ -330,9 +351,8 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
                    : fieldOperand(solution, "/gas/wall_heat/crown_K");
     }
     if (name == "no_wall_heat") {
-        return walls.model == gas::WallHeatModel::none
-                   ? std::optional(inner("Holds for", "", 1.0, "walls that take no heat"))
-                   : std::nullopt;
+        return condition(walls.model == gas::WallHeatModel::none,
+                         LW_TEXT("walls that take no heat"));
     }
     if (name == "fuel_mass") {
         double sum = 0.0;
@@ -341,10 +361,10 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
         }
         return gas.cylinders.empty()
                    ? std::optional(
-                         inner("Fuel of a cycle, mean", "mg",
+                         inner(LW_TEXT("Fuel of a cycle, mean"), "mg",
                                sum / static_cast<double>(gas.cycles.size()) / units::milligram,
-                               "air at the last port closing over λ and the "
-                               "stoichiometric ratio; none when motored"))
+                               LW_TEXT("air at the last port closing over λ and the "
+                                       "stoichiometric ratio; none when motored")))
                    : std::nullopt;
     }
     if (name.starts_with("knock_")) {
@@ -353,7 +373,8 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
     if (name == "ignition_at") {
         const double theta = solution.timing.cycles().front().centres.idc +
                              gas.cycles.front().burnStart / solution.pair.cyclesPerTurn();
-        return at(inner("Burn starts", "shaft °", theta / units::degree, "found by the search"),
+        return at(inner(LW_TEXT("Burn starts"), "shaft °", theta / units::degree,
+                        LW_TEXT("found by the search")),
                   theta);
     }
     if (name == "octane_number") {
@@ -380,8 +401,8 @@ std::span<const Recipe> energyRecipes() {
 
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name) {
     if (name == "work_moved" && solution.stages->loads) {
-        return inner("Work moved", "J", solution.stages->loads->work.moved,
-                     "torque of every piston without its sign, over the turn");
+        return inner(LW_TEXT("Work moved"), "J", solution.stages->loads->work.moved,
+                     LW_TEXT("torque of every piston without its sign, over the turn"));
     }
     return solution.gas ? gasSideValue(solution, name) : std::nullopt;
 }

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -29,8 +31,7 @@ std::vector<Volley> volleys(const loads::Firing& firing) {
     return list;
 }
 
-Operand reading(std::string symbol, std::string label, std::string unit, double number,
-                double theta) {
+Operand reading(std::string symbol, Message label, std::string unit, double number, double theta) {
     return {.kind = Operand::Kind::reading,
             .symbol = std::move(symbol),
             .label = std::move(label),
@@ -45,13 +46,13 @@ Working togetherWorking(const Figure& figure, const std::vector<Volley>& list) {
                     .symbol = "k",
                     .unit = figure.unit,
                     .value = *figure.value,
-                    .source = "Definition: the most at any angle of the turn."};
+                    .source = LW_TEXT("Definition: the most at any angle of the turn.")};
     std::string symbols;
     for (const Volley& volley : list) {
         const std::string symbol = fmt::format("k{}", working.operands.size() + 1);
         symbols += (symbols.empty() ? "" : ", ") + symbol;
-        working.operands.push_back(
-            reading(symbol, "Cylinders that fire there", "", volley.cylinders, volley.theta));
+        working.operands.push_back(reading(symbol, LW_TEXT("Cylinders that fire there"), "",
+                                           volley.cylinders, volley.theta));
     }
     working.formula = fmt::format("max({})", symbols);
     return working;
@@ -76,11 +77,12 @@ std::optional<Working> intervalWorking(const Figure& figure, const std::vector<V
         .figure = figure.name,
         .symbol = "Δ",
         .formula = "mod(θ_b − θ_a, 360)",
-        .operands = {reading("θ_a", "A cylinder fires", "shaft °", from / units::degree, from),
-                     reading("θ_b", "The next fires", "shaft °", to / units::degree, to)},
+        .operands = {reading("θ_a", LW_TEXT("A cylinder fires"), "shaft °", from / units::degree,
+                             from),
+                     reading("θ_b", LW_TEXT("The next fires"), "shaft °", to / units::degree, to)},
         .unit = figure.unit,
         .value = *figure.value,
-        .source = "Definition: angle between firings that follow each other.",
+        .source = LW_TEXT("Definition: angle between firings that follow each other."),
         .digits = 12};
 }
 
@@ -122,20 +124,21 @@ std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_v
         return std::nullopt;
     }
     const auto& [end, bound, noSpeed] = *decides;
-    const std::string ofSide = fmt::format(", {} side", lobewright::name(end));
     if (name.ends_with("_gas")) {
-        return reading("", "Gas force" + ofSide, "N", bound.shares.gas, bound.theta);
+        return reading("", ofSide(LW_TEXT("Gas force"), end), "N", bound.shares.gas, bound.theta);
     }
     if (name.ends_with("_ring")) {
-        return reading("", "Friction of the piston rings" + ofSide, "N", bound.shares.ring,
-                       bound.theta);
+        return reading("", ofSide(LW_TEXT("Friction of the piston rings"), end), "N",
+                       bound.shares.ring, bound.theta);
     }
     if (name.ends_with("_pull")) {
-        return noSpeed ? std::optional(reading("", "Force of gas and rings" + ofSide, "N",
-                                               bound.shares.gas + bound.shares.ring, bound.theta))
-                       : std::nullopt;
+        return noSpeed
+                   ? std::optional(reading("", ofSide(LW_TEXT("Force of gas and rings"), end), "N",
+                                           bound.shares.gas + bound.shares.ring, bound.theta))
+                   : std::nullopt;
     }
-    return reading("", "Inertia force" + ofSide, "N", bound.shares.inertia, bound.theta);
+    return reading("", ofSide(LW_TEXT("Inertia force"), end), "N", bound.shares.inertia,
+                   bound.theta);
 }
 
 std::optional<Working> firingWorking(const Solution& solution, const Figure& figure) {

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
@@ -14,76 +16,78 @@ constexpr double sampled = 1e-3; ///< columns searched or summed at half degrees
 
 constexpr Recipe recipes[] = {
     {"displacement_cm3", "V_d", "z·V_s", "z=field:/mechanism/cylinders V_s=figure:swept_volume_cm3",
-     "Definition: every cylinder counted once."},
+     LW_TEXT("Definition: every cylinder counted once.")},
     {"swept_volume_cm3", "V_s", "π/4·D²·(S_i + S_e)/1000",
      "D=field:/mechanism/bore_mm S_i=figure:stroke_inlet_mm S_e=figure:stroke_exhaust_mm",
-     "Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³."},
+     LW_TEXT(
+         "Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.")},
     {"compression_ratio", "ε", "V_max/V_min",
      "V_max=value:only_maximum_volume V_min=value:only_minimum_volume",
-     "Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2)."},
+     LW_TEXT("Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).")},
     {"compression_ratio", "ε", "min(V_1/v_1, V_2/v_2)",
      "V_1=value:largest_volume_1 v_1=value:smallest_volume_1 V_2=value:largest_volume_2 "
      "v_2=value:smallest_volume_2",
-     "Definition (Heywood, § 2.2); of unequal lobes the lower one."},
+     LW_TEXT("Definition (Heywood, § 2.2); of unequal lobes the lower one.")},
     {"trapped_compression_ratio", "ε_t", "V_c/V_min",
      "V_c=value:only_closing_volume V_min=value:only_minimum_volume",
-     "Definition: volume when the last port closes over the smallest volume."},
+     LW_TEXT("Definition: volume when the last port closes over the smallest volume.")},
     {"trapped_compression_ratio", "ε_t", "min(V_1/v_1, V_2/v_2)",
      "V_1=value:closing_volume_1 v_1=value:smallest_volume_1 V_2=value:closing_volume_2 "
      "v_2=value:smallest_volume_2",
-     "Definition; of unequal lobes the lower one."},
+     LW_TEXT("Definition; of unequal lobes the lower one.")},
     {"minimum_volume_cm3", "V_min", "π/4·D²·(c + S_i − y_i + S_e − y_e + s)/1000 + V_r",
      "D=field:/mechanism/bore_mm c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm "
      "y_i=value:lift_inlet_idc S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_idc "
      "s=value:adjuster_shift V_r=field:/mechanism/recess_cm3",
-     "Geometry of the pair at inner dead centre."},
+     LW_TEXT("Geometry of the pair at inner dead centre.")},
     {"maximum_volume_cm3", "V_max", "π/4·D²·(c + S_i − y_i + S_e − y_e + s)/1000 + V_r",
      "D=field:/mechanism/bore_mm c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm "
      "y_i=value:lift_inlet_odc S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_odc "
      "s=value:adjuster_shift V_r=field:/mechanism/recess_cm3",
-     "Geometry of the pair at outer dead centre."},
+     LW_TEXT("Geometry of the pair at outer dead centre.")},
     {"surface_to_volume_per_mm", "A/V", "(2·π/4·D² + π·D·g)/(1000·V)",
      "D=field:/mechanism/bore_mm g=value:gap_idc V=value:smallest_volume_1",
-     "Two crowns and the liner between them; a recess adds volume only."},
+     LW_TEXT("Two crowns and the liner between them; a recess adds volume only.")},
     {"cycles_per_turn", "c", "L·r", "L=field:/tracks/inlet/lobes r=value:rises_per_pattern",
-     "Definition: every rise and return is one two-stroke cycle."},
+     LW_TEXT("Definition: every rise and return is one two-stroke cycle.")},
     {"power_strokes_per_turn", "P", "c·z", "c=figure:cycles_per_turn z=field:/mechanism/cylinders",
-     "Definition."},
-    {"stroke_{side}_mm", "S", "S_t", "S_t=value:stroke_field_{side}", "Given in the design."},
+     LW_TEXT("Definition.")},
+    {"stroke_{side}_mm", "S", "S_t", "S_t=value:stroke_field_{side}",
+     LW_TEXT("Given in the design.")},
     {"stroke_{side}_mm", "S", "max(y) − min(y)", "y=channel:lift_{side}_mm",
-     "Definition: highest less lowest lift.", sampled},
+     LW_TEXT("Definition: highest less lowest lift."), sampled},
     {"mean_piston_speed_{side}_m_per_s", "v_m", "2·S·c·n/60000",
      "S=figure:stroke_{side}_mm c=figure:cycles_per_turn n=field:/running/speed_rpm",
-     "Heywood, § 2.2, with c strokes out and in a turn instead of one."},
+     LW_TEXT("Heywood, § 2.2, with c strokes out and in a turn instead of one.")},
     {"compression_ratio_unadjusted", "ε_0", "ε − Δ_p − Δ_a",
      "ε=figure:compression_ratio Δ_p=figure:compression_ratio_change_phase "
      "Δ_a=figure:compression_ratio_change_axial",
-     "What is left without both shares of the adjuster."},
+     LW_TEXT("What is left without both shares of the adjuster.")},
     {"compression_ratio_change_phase", "Δ_p", "ε_p − ε_0",
      "ε_p=value:compression_turned ε_0=value:compression_rest",
-     "Same engine, exhaust track turned only, less the adjuster at rest.", 1e-9, 1e-9},
+     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."), 1e-9, 1e-9},
     {"compression_ratio_change_axial", "Δ_a", "ε − ε_p",
      "ε=figure:compression_ratio ε_p=value:compression_turned",
-     "Same engine as it is, less the exhaust track turned only.", 1e-9, 1e-9},
+     LW_TEXT("Same engine as it is, less the exhaust track turned only."), 1e-9, 1e-9},
     {"trapped_compression_ratio_change_phase", "Δ_p", "ε_p − ε_0",
      "ε_p=value:trapped_turned ε_0=value:trapped_rest",
-     "Same engine, exhaust track turned only, less the adjuster at rest.", 1e-9, 1e-9},
+     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."), 1e-9, 1e-9},
     {"trapped_compression_ratio_change_axial", "Δ_a", "ε − ε_p",
      "ε=figure:trapped_compression_ratio ε_p=value:trapped_turned",
-     "Same engine as it is, less the exhaust track turned only.", 1e-9, 1e-9},
+     LW_TEXT("Same engine as it is, less the exhaust track turned only."), 1e-9, 1e-9},
     {"overlap_change_phase_deg", "Δ_p", "o_p − o_0",
      "o_p=value:overlap_turned o_0=value:overlap_rest",
-     "Same engine, exhaust track turned only, less the adjuster at rest.", 1e-9, 1e-9},
+     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."), 1e-9, 1e-9},
     {"overlap_change_axial_deg", "Δ_a", "o − o_p", "o=figure:overlap_deg o_p=value:overlap_turned",
-     "Same engine as it is, less the exhaust track turned only.", 1e-9, 1e-9},
+     LW_TEXT("Same engine as it is, less the exhaust track turned only."), 1e-9, 1e-9},
     {"blowdown_change_phase_deg", "Δ_p", "b_p − b_0",
      "b_p=value:blowdown_turned b_0=value:blowdown_rest",
-     "Same engine, exhaust track turned only, less the adjuster at rest.", 1e-9, 1e-9},
+     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."), 1e-9, 1e-9},
     {"blowdown_change_axial_deg", "Δ_a", "b − b_p",
      "b=figure:blowdown_deg b_p=value:blowdown_turned",
-     "Same engine as it is, less the exhaust track turned only.", 1e-9, 1e-9}};
+     LW_TEXT("Same engine as it is, less the exhaust track turned only."), 1e-9, 1e-9}};
 
-Operand value(std::string label, std::string unit, double number, std::string note = {}) {
+Operand value(Message label, std::string unit, double number, Message note = {}) {
     return {.kind = Operand::Kind::inner,
             .label = std::move(label),
             .unit = std::move(unit),
@@ -91,7 +95,7 @@ Operand value(std::string label, std::string unit, double number, std::string no
             .note = std::move(note)};
 }
 
-Operand volumeAt(const Solution& solution, const std::string& label, double theta) {
+Operand volumeAt(const Solution& solution, const Message& label, double theta) {
     Operand operand = value(label, "cm³", solution.pair.volume(theta) / units::cubicCentimetre);
     operand.kind = Operand::Kind::reading;
     operand.name = "chamber_volume_cm3";
@@ -111,10 +115,10 @@ const ports::CycleEvents& extremeCycle(const Solution& solution, bool isSmallest
 std::optional<Operand> liftAt(const Solution& solution, End end, bool isInner) {
     const auto& centres = extremeCycle(solution, isInner).centres;
     const double theta = isInner ? centres.idc : centres.odc;
-    Operand operand = value(
-        fmt::format("{}, {} side",
-                    isInner ? "Lift at inner dead centre" : "Lift at outer dead centre", name(end)),
-        "mm", solution.pair.lift(end, theta).y / units::millimetre);
+    Operand operand = value(ofSide(isInner ? LW_TEXT("Lift at inner dead centre")
+                                           : LW_TEXT("Lift at outer dead centre"),
+                                   end),
+                            "mm", solution.pair.lift(end, theta).y / units::millimetre);
     operand.kind = Operand::Kind::reading;
     operand.name = fmt::format("lift_{}_mm", name(end));
     operand.angle = theta;
@@ -128,14 +132,17 @@ std::optional<Operand> cycleVolume(const Solution& solution, std::string_view wa
         return std::nullopt;
     }
     const auto& cycle = cycles[index];
-    const std::string which = cycles.size() > 1 ? fmt::format(", cycle {}", index + 1) : "";
+    const auto which = [&](TextId what) {
+        return cycles.size() > 1 ? Message(LW_TEXT("%1, cycle %2"), what, index + 1)
+                                 : Message(what);
+    };
     if (wanted.starts_with("largest")) {
-        return volumeAt(solution, "Largest chamber volume" + which, cycle.centres.odc);
+        return volumeAt(solution, which(LW_TEXT("Largest chamber volume")), cycle.centres.odc);
     }
     if (wanted.starts_with("smallest")) {
-        return volumeAt(solution, "Smallest chamber volume" + which, cycle.centres.idc);
+        return volumeAt(solution, which(LW_TEXT("Smallest chamber volume")), cycle.centres.idc);
     }
-    return volumeAt(solution, "Chamber volume when the last port closes" + which,
+    return volumeAt(solution, which(LW_TEXT("Chamber volume when the last port closes")),
                     cycle.lastClosing());
 }
 
@@ -149,18 +156,23 @@ std::optional<Operand> adjustedValue(const Solution& solution, std::string_view 
     if (!timing) {
         return std::nullopt;
     }
-    const std::string how = isTurned ? ", exhaust track only turned" : ", adjuster at rest";
+    const auto how = [&](TextId what) {
+        return Message(isTurned ? LW_TEXT("%1, exhaust track only turned")
+                                : LW_TEXT("%1, adjuster at rest"),
+                       what);
+    };
     const auto& cycle = timing->cycles().front();
     if (name.starts_with("compression")) {
-        return value("Compression ratio" + how, "", compressionRatio(*timing));
+        return value(how(LW_TEXT("Compression ratio")), "", compressionRatio(*timing));
     }
     if (name.starts_with("trapped")) {
-        return value("Trapped compression ratio" + how, "", trappedCompressionRatio(*timing));
+        return value(how(LW_TEXT("Trapped compression ratio")), "",
+                     trappedCompressionRatio(*timing));
     }
     if (name.starts_with("overlap")) {
-        return value("Overlap" + how, "shaft °", cycle.overlap() / units::degree);
+        return value(how(LW_TEXT("Overlap")), "shaft °", cycle.overlap() / units::degree);
     }
-    return value("Blowdown" + how, "shaft °", cycle.blowdown() / units::degree);
+    return value(how(LW_TEXT("Blowdown")), "shaft °", cycle.blowdown() / units::degree);
 }
 
 std::optional<Operand> strokeField(const Solution& solution, End end) {
@@ -200,16 +212,16 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
     }
     if (name == "gap_idc") {
         const double theta = solution.timing.cycles().front().centres.idc;
-        return value("Gap between the crowns at inner dead centre", "mm",
+        return value(LW_TEXT("Gap between the crowns at inner dead centre"), "mm",
                      solution.pair.gap(theta) / units::millimetre);
     }
     if (name == "adjuster_shift") {
-        return value("Shift of the exhaust track, outward", "mm",
+        return value(LW_TEXT("Shift of the exhaust track, outward"), "mm",
                      solution.pair.shift(End::exhaust) / units::millimetre,
-                     "helix lead × setting/360° + axial shift of the adjuster");
+                     LW_TEXT("helix lead × setting/360° + axial shift of the adjuster"));
     }
     if (name == "rises_per_pattern") {
-        return value("Rises in a pattern", "",
+        return value(LW_TEXT("Rises in a pattern"), "",
                      static_cast<double>(solution.timing.cycles().size()));
     }
     return std::nullopt;

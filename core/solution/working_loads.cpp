@@ -14,71 +14,75 @@
 #include <cmath>
 #include <tuple>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
 constexpr double sampled = 1e-3;
-constexpr const char* virtualWork =
-    "Virtual work: turning the track by a radian moves it along its helix by lead/2π.";
-constexpr const char* searched = "Largest over the turn.";
-constexpr const char* hertz =
-    "Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "
-    "evenly over the width, so nominal.";
-constexpr const char* contactSource = "Largest over the turn and the width.";
+constexpr TextId virtualWork =
+    LW_TEXT("Virtual work: turning the track by a radian moves it along its helix by lead/2π.");
+constexpr TextId searched = LW_TEXT("Largest over the turn.");
+constexpr TextId hertz =
+    LW_TEXT("Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "
+            "evenly over the width, so nominal.");
+constexpr TextId contactSource = LW_TEXT("Largest over the turn and the width.");
 
-constexpr const char* noSpeed =
-    "Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.";
+constexpr TextId noSpeed = LW_TEXT("Gas and rings pull the piston off where inertia does not press "
+                                   "it on: no speed keeps contact.");
 constexpr const char* highestSpeed = "n·√(max(0, (F_g + F_r)/(−F_m)))";
-constexpr const char* firedHigh =
-    "The speed at which the deceleration outweighs gas and rings, with this pressure trace held.";
-constexpr const char* motoredHigh =
+constexpr TextId firedHigh = LW_TEXT(
+    "The speed at which the deceleration outweighs gas and rings, with this pressure trace held.");
+constexpr TextId motoredHigh = LW_TEXT(
     "The speed at which the deceleration outweighs gas and rings, with the pressure trace of the "
-    "motored engine held.";
-constexpr const char* firedLow =
+    "motored engine held.");
+constexpr TextId firedLow = LW_TEXT(
     "The speed below which inertia presses less than gas and rings pull, with this pressure trace "
-    "held.";
-constexpr const char* motoredLow =
+    "held.");
+constexpr TextId motoredLow = LW_TEXT(
     "The speed below which inertia presses less than gas and rings pull, with the pressure trace "
-    "of the motored engine held.";
+    "of the motored engine held.");
 
 constexpr const char* withinBounds =
     "max(0, (n − n_l + 1e-9)/abs(n − n_l + 1e-9))·max(0, (n_h − n + 1e-9)/abs(n_h − n + 1e-9))";
-constexpr const char* boundsSource =
-    "Definition: 1 where the speed is between its bounds for this pressure trace.";
+constexpr TextId boundsSource =
+    LW_TEXT("Definition: 1 where the speed is between its bounds for this pressure trace.");
 
 constexpr Recipe loadTable[] = {
-    {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J", "Work of a turn over its angle."},
+    {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J",
+     LW_TEXT("Work of a turn over its angle.")},
     {"highest_torque_Nm", "T_max", "max(T)", "T=channel:torque_total_Nm", searched, sampled},
-    {"lowest_torque_Nm", "T_min", "min(T)", "T=channel:torque_total_Nm", "Least over the turn.",
-     sampled, 0.05},
+    {"lowest_torque_Nm", "T_min", "min(T)", "T=channel:torque_total_Nm",
+     LW_TEXT("Least over the turn."), sampled, 0.05},
     {"peak_to_peak_torque_Nm", "ΔT", "T_max − T_min",
-     "T_max=figure:highest_torque_Nm T_min=figure:lowest_torque_Nm", "Definition."},
+     "T_max=figure:highest_torque_Nm T_min=figure:lowest_torque_Nm", LW_TEXT("Definition.")},
     {"torque_ripple", "r", "ΔT/abs(T_m)",
      "ΔT=figure:peak_to_peak_torque_Nm T_m=figure:mean_torque_Nm",
-     "Definition: (max − min)/|mean|."},
+     LW_TEXT("Definition: (max − min)/|mean|.")},
     {"shortest_firing_interval_deg", "Δ", "360·k/(z·c)",
      "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "even=value:even_firing",
-     "Evenly spaced: the turn shared by its power strokes."},
+     LW_TEXT("Evenly spaced: the turn shared by its power strokes.")},
     {"longest_firing_interval_deg", "Δ", "360·k/(z·c)",
      "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "even=value:even_firing",
-     "Evenly spaced: the turn shared by its power strokes."},
+     LW_TEXT("Evenly spaced: the turn shared by its power strokes.")},
     {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
      searched, sampled},
     {"lowest_contact_force_{side}_N", "N_min", "min(N)", "N=channel:demanded_force_{side}_N",
-     "Least over the turn, demanded by the motion.", sampled, 1.0},
+     LW_TEXT("Least over the turn, demanded by the motion."), sampled, 1.0},
     {"highest_side_force_{side}_N", "F_max", "max(abs(F))", "F=channel:side_force_{side}_N",
      searched, sampled},
     {"guide_bracket_{side}", "k", "cos(α) − μ·(1 + 2·o/l)·sin(abs(α))",
      "α=value:jam_angle_{side} μ=field:/friction/guide_coefficient o=value:guide_overhang "
      "l=value:guide_length",
-     "Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle "
-     "where it is least.",
+     LW_TEXT("Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the "
+             "angle "
+             "where it is least."),
      1e-5},
     {"guide_bracket_{side}", "k", "1", "never=value:never_pushed_{side}",
-     "Definition: 1 where the track never pushes a moving piston."},
+     LW_TEXT("Definition: 1 where the track never pushes a moving piston.")},
     {"adjuster_torque_peak_Nm", "T_max", "max(abs(T + l/(2000·π)·F))",
      "T=channel:exhaust_track_torque_Nm l=field:/mechanism/adjuster/helix_lead_mm_per_turn "
      "F=channel:exhaust_track_thrust_N",
@@ -96,10 +100,11 @@ constexpr Recipe loadTable[] = {
      "abs(F·sin(atan(l/(π·R))) + 2000·T/R·cos(atan(l/(π·R)))))",
      "μ=value:spline_friction F=channel:exhaust_track_thrust_N l=field:/mechanism/adjuster/"
      "helix_lead_mm_per_turn R=field:/mechanism/pitch_radius_mm T=channel:exhaust_track_torque_Nm",
-     "Friction of a helix on half the pitch radius: across it less along it, least over the turn.",
+     LW_TEXT("Friction of a helix on half the pitch radius: across it less along it, least over "
+             "the turn."),
      sampled, 1e-6},
     {"adjuster_holds_itself", "k", "max(0, (M + 1e-9)/abs(M + 1e-9))",
-     "M=figure:adjuster_holding_margin_N", "Definition: the margin is never negative."},
+     "M=figure:adjuster_holding_margin_N", LW_TEXT("Definition: the margin is never negative.")},
     {"peak_piston_speed_{side}_m_per_s", "v_max", "max(abs(v))",
      "v=channel:velocity_{side}_m_per_s", searched, sampled},
     {"peak_pressure_angle_{side}_deg", "α_max", "max(abs(α))",
@@ -109,36 +114,36 @@ constexpr Recipe loadTable[] = {
      "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
      "F_r=value:contact_high_fired_ring "
      "F_m=value:contact_high_fired_inertia",
-     firedHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+     firedHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
     {"lift_off_speed_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
     {"lift_off_speed_motored_rpm", "n_h", highestSpeed,
      "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
      "F_r=value:contact_high_motored_ring "
      "F_m=value:contact_high_motored_inertia",
-     motoredHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+     motoredHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
     {"contact_speed_high_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
     {"contact_speed_high_fired_rpm", "n_h", highestSpeed,
      "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
      "F_r=value:contact_high_fired_ring "
      "F_m=value:contact_high_fired_inertia",
-     firedHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+     firedHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
     {"contact_speed_high_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
     {"contact_speed_high_motored_rpm", "n_h", highestSpeed,
      "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
      "F_r=value:contact_high_motored_ring "
      "F_m=value:contact_high_motored_inertia",
-     motoredHigh, 1e-5, 1e-6, "0: gas and rings do not press the piston on."},
+     motoredHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
     {"contact_speed_low_fired_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
      "n=field:/running/speed_rpm F_g=value:contact_low_fired_gas F_r=value:contact_low_fired_ring "
      "F_m=value:contact_low_fired_inertia",
-     firedLow, 1e-5, 1e-6, "0: gas and rings press the piston on at any speed."},
+     firedLow, 1e-5, 1e-6, LW_TEXT("0: gas and rings press the piston on at any speed.")},
     {"contact_speed_low_motored_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
      "n=field:/running/speed_rpm F_g=value:contact_low_motored_gas "
      "F_r=value:contact_low_motored_ring "
      "F_m=value:contact_low_motored_inertia",
-     motoredLow, 1e-5, 1e-6, "0: gas and rings press the piston on at any speed."},
+     motoredLow, 1e-5, 1e-6, LW_TEXT("0: gas and rings press the piston on at any speed.")},
     {"keeps_contact", "k", "1", "closed=value:closed_track",
-     "Definition: a closed track also carries the roller on its outer flank."},
+     LW_TEXT("Definition: a closed track also carries the roller on its outer flank.")},
     {"keeps_contact",
      "k",
      withinBounds,
@@ -163,25 +168,26 @@ constexpr Recipe loadTable[] = {
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
      "alike=value:cylinders_alike",
-     "∮p dV of all cylinders; 1 bar·cm³ is 0.1 J.", sampled},
+     LW_TEXT("∮p dV of all cylinders; 1 bar·cm³ is 0.1 J."), sampled},
     {"gas_work_J", "W_g", "z·c·W",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J",
-     "Work of a mean cycle times the cycles of a turn.", sampled},
+     LW_TEXT("Work of a mean cycle times the cycles of a turn."), sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=field:/running/under_piston_pressure_bar "
      "V=channel:chamber_volume_cm3",
-     "Without a gas cycle the chamber stands at the pressure under the pistons.", sampled, 1e-6},
+     LW_TEXT("Without a gas cycle the chamber stands at the pressure under the pistons."), sampled,
+     1e-6},
     {"friction_work_J", "W_f", "0.1·c·V_d·(r + g + w + s + b)",
      "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "
      "g=figure:fmep_guide_bar w=figure:fmep_roller_bar s=figure:fmep_slip_bar "
      "b=figure:fmep_shaft_bearing_bar",
-     "Mean effective pressure times the volume swept in a turn."},
+     LW_TEXT("Mean effective pressure times the volume swept in a turn.")},
     {"friction_work_J", "W_f", "2·π·(r + g + w + s + b)",
      "r=value:loss_ring g=value:loss_guide w=value:loss_roller s=value:loss_slip "
      "b=value:loss_shaft_bearing",
-     "Torque lost times the angle of a turn."},
+     LW_TEXT("Torque lost times the angle of a turn.")},
     {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ=channel:shaft_angle_deg",
-     "Torque times angle, summed over the turn.", sampled}};
+     LW_TEXT("Torque times angle, summed over the turn."), sampled}};
 
 constexpr Recipe contactTable[] = {
     {"peak_contact_pressure_{side}_MPa", "p_0",
@@ -197,46 +203,46 @@ constexpr Recipe contactTable[] = {
      contactSource, sampled},
     {"deepest_shear_{side}_MPa", "τ", "t·max(p)",
      "t=value:shear_ratio p=channel:contact_pressure_{side}_MPa",
-     "Johnson, Contact Mechanics, § 4.2: largest shear on the axis of a line contact."},
+     LW_TEXT("Johnson, Contact Mechanics, § 4.2: largest shear on the axis of a line contact.")},
     {"deepest_shear_{side}_MPa", "τ_max", "max(τ)", "τ=channel:deepest_shear_{side}_MPa",
      contactSource, sampled},
     {"contact_safety_{side}", "S", "σ/p_0",
      "σ=value:allowable_stress p_0=figure:peak_contact_pressure_{side}_MPa",
-     "Ratio of stresses; allowable stress as in ISO 6336-5 unless given."},
+     LW_TEXT("Ratio of stresses; allowable stress as in ISO 6336-5 unless given.")},
     {"lowest_film_{side}_um", "h", "min(f)", "f=channel:film_{side}_um",
-     "Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.", 5e-3},
+     LW_TEXT("Least over the turn; Dowson 1968 or Hamrock and Dowson 1977."), 5e-3},
     {"lowest_film_ratio_{side}", "Λ", "h/√(R_t² + R_r²)",
      "h=figure:lowest_film_{side}_um R_t=field:/materials/track/roughness_um "
      "R_r=field:/materials/roller/roughness_um",
-     "Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication)."},
+     LW_TEXT("Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).")},
     {"highest_slip_{side}_m_per_s", "v", "max(s)", "s=channel:slip_{side}_m_per_s", contactSource,
      sampled},
     {"highest_pressure_slip_{side}_W_per_mm2", "q", "max(s)",
      "s=channel:pressure_slip_{side}_W_per_mm2", contactSource, sampled},
     {"roller_passes_per_hour_{side}", "f", "60·n·z",
      "n=field:/running/speed_rpm z=field:/mechanism/cylinders",
-     "Every roller passes each point of the track once a turn."},
+     LW_TEXT("Every roller passes each point of the track once a turn.")},
     {"roller_equivalent_load_{side}_N", "P",
      "(∮(abs(N)^(10/3)·√(R² + l²), θ)/∮(√(R² + l²), θ))^(3/10)",
      "N=channel:contact_force_{side}_N R=field:/mechanism/pitch_radius_mm "
      "l=channel:lever_arm_{side}_mm θ=channel:shaft_angle_deg",
-     "ISO 281: power mean with exponent 10/3 over the roller's turns.", sampled},
+     LW_TEXT("ISO 281: power mean with exponent 10/3 over the roller's turns."), sampled},
     {"roller_speed_{side}_rpm", "n_r", "n·∮(√(R² + l²), θ)/(360·r)",
      "n=field:/running/speed_rpm R=field:/mechanism/pitch_radius_mm l=channel:lever_arm_{side}_mm "
      "θ=channel:shaft_angle_deg r=field:/mechanism/roller/radius_mm",
-     "Path along the track over the roller's circumference.", sampled},
+     LW_TEXT("Path along the track over the roller's circumference."), sampled},
     {"roller_life_{side}_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n_r)",
      "C=field:/roller_bearing/dynamic_rating_kN P=figure:roller_equivalent_load_{side}_N "
      "n_r=figure:roller_speed_{side}_rpm",
-     "ISO 281: basic rating life, a₁ = 1, no lubrication factor."},
+     LW_TEXT("ISO 281: basic rating life, a₁ = 1, no lubrication factor.")},
     {"roller_static_safety_{side}", "s_0", "1000·C_0/N",
      "C_0=field:/roller_bearing/static_rating_kN N=figure:highest_contact_force_{side}_N",
      "ISO 76."},
     {"roller_static_stress_{side}_MPa", "σ", "4000/√(s_0)",
      "s_0=figure:roller_static_safety_{side}",
-     "ISO 76: 4000 MPa under the static rating; stress goes with the root of the load."}};
+     LW_TEXT("ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.")}};
 
-Operand inner(std::string label, std::string unit, double number, std::string note = {}) {
+Operand inner(Message label, std::string unit, double number, Message note = {}) {
     return {.kind = Operand::Kind::inner,
             .label = std::move(label),
             .unit = std::move(unit),
@@ -250,7 +256,7 @@ End endOf(std::string_view name) {
 
 /// A field, or where it is not given the one that stands in for it.
 std::optional<Operand> fieldOr(const Solution& solution, const char* path, const char* standIn,
-                               const char* note) {
+                               TextId note) {
     if (auto field = fieldOperand(solution, path)) {
         return field;
     }
@@ -275,15 +281,16 @@ std::optional<Operand> worstContact(const Solution& solution, std::string_view n
         track.stations, {}, [i](const contact::StationContact& s) { return s.pressure[i]; });
     Operand operand;
     if (name.starts_with("worst_force")) {
-        operand = inner("Contact force there", "N",
+        operand = inner(LW_TEXT("Contact force there"), "N",
                         std::abs(solution.stages->loads->piston[end].contactForce[i]));
         operand.name = fmt::format("contact_force_{}_N", lobewright::name(end));
     } else {
-        operand = inner("Relative radius of roller and track there", "mm",
-                        station.relativeRadius[i] / units::millimetre,
-                        fmt::format("at {:.4g} mm from the shaft axis, from the exact contact of "
-                                    "roller and track",
-                                    station.rho / units::millimetre));
+        operand = inner(
+            LW_TEXT("Relative radius of roller and track there"), "mm",
+            station.relativeRadius[i] / units::millimetre,
+            Message(
+                LW_TEXT("at %1 from the shaft axis, from the exact contact of roller and track"),
+                Amount(station.rho, in::mm)));
     }
     operand.kind = Operand::Kind::reading;
     operand.angle = solution.theta[i];
@@ -298,7 +305,7 @@ std::optional<Operand> allowableStress(const Solution& solution) {
     if (material == nullptr) {
         return std::nullopt;
     }
-    Operand operand = inner(fmt::format("Allowable stress of {}", material->label), "MPa",
+    Operand operand = inner(Message(LW_TEXT("Allowable stress of %1"), material->label), "MPa",
                             material->allowableStress / units::megapascal, material->source);
     operand.kind = Operand::Kind::constant;
     return operand;
@@ -312,7 +319,7 @@ std::optional<Operand> jamAngle(const Solution& solution, End end) {
     const Samples theta = Samples::Constant(1, margin.theta);
     const Samples angle =
         track::contactAngle(solution.pair.lift(end, theta), solution.pair.mechanism().pitchRadius);
-    Operand operand = inner("Pressure angle there", "°", angle[0] / units::degree);
+    Operand operand = inner(LW_TEXT("Pressure angle there"), "°", angle[0] / units::degree);
     operand.kind = Operand::Kind::reading;
     operand.name = fmt::format("pressure_angle_{}_deg", name(end));
     operand.angle = margin.theta;
@@ -322,16 +329,17 @@ std::optional<Operand> jamAngle(const Solution& solution, End end) {
 /// Angles of the first cycle's events.
 std::optional<Operand> eventAngle(const Solution& solution, std::string_view name) {
     const auto& cycle = solution.timing.cycles().front();
-    const std::tuple<std::string_view, const char*, double> events[] = {
-        {"inner_dead_centre_at", "Inner dead centre", cycle.centres.idc},
-        {"outer_dead_centre_at", "Outer dead centre", cycle.centres.odc},
-        {"exhaust_opens_at", "Exhaust opens", cycle.exhaustOpens},
-        {"inlet_opens_at", "Inlet opens", cycle.inletOpens},
-        {"inlet_closes_at", "Inlet closes", cycle.inletCloses},
-        {"exhaust_closes_at", "Exhaust closes", cycle.exhaustCloses}};
+    const std::tuple<std::string_view, TextId, double> events[] = {
+        {"inner_dead_centre_at", LW_TEXT("Inner dead centre"), cycle.centres.idc},
+        {"outer_dead_centre_at", LW_TEXT("Outer dead centre"), cycle.centres.odc},
+        {"exhaust_opens_at", LW_TEXT("Exhaust opens"), cycle.exhaustOpens},
+        {"inlet_opens_at", LW_TEXT("Inlet opens"), cycle.inletOpens},
+        {"inlet_closes_at", LW_TEXT("Inlet closes"), cycle.inletCloses},
+        {"exhaust_closes_at", LW_TEXT("Exhaust closes"), cycle.exhaustCloses}};
     for (const auto& [key, label, theta] : events) {
         if (key == name) {
-            Operand operand = inner(label, "shaft °", theta / units::degree, "of the first cycle");
+            Operand operand =
+                inner(label, "shaft °", theta / units::degree, LW_TEXT("of the first cycle"));
             operand.kind = Operand::Kind::reading;
             operand.angle = theta;
             return operand;
@@ -360,35 +368,31 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     if (name == "even_firing") {
         const auto& firing = solution.stages->loads->firing;
         const bool isEven = firing.longestInterval - firing.shortestInterval < 1e-9;
-        return isEven ? std::optional(inner("Holds for", "", 1.0, "evenly spaced firing"))
-                      : std::nullopt;
+        return condition(isEven, LW_TEXT("evenly spaced firing"));
     }
     if (name.starts_with("jam_angle_")) {
         return jamAngle(solution, endOf(name));
     }
     if (name.starts_with("never_pushed_")) {
-        return solution.stages->loads->jamMargin[endOf(name)].value >= 1.0
-                   ? std::optional(inner("Holds for", "", 1.0, "a piston that is never pushed"))
-                   : std::nullopt;
+        return condition(solution.stages->loads->jamMargin[endOf(name)].value >= 1.0,
+                         LW_TEXT("a piston that is never pushed"));
     }
     if (name == "closed_track") {
-        return solution.design.mechanism.closedTrack
-                   ? std::optional(inner("Holds for", "", 1.0, "a closed track"))
-                   : std::nullopt;
+        return condition(solution.design.mechanism.closedTrack, LW_TEXT("a closed track"));
     }
     if (name == "spline_friction") {
-        Operand operand = inner("Friction of the spline", "", loads::Spline().friction,
-                                "lubricated steel on steel (common practice)");
+        Operand operand = inner(LW_TEXT("Friction of the spline"), "", loads::Spline().friction,
+                                LW_TEXT("lubricated steel on steel (common practice)"));
         operand.kind = Operand::Kind::constant;
         return operand;
     }
     if (name == "guide_overhang") {
         return fieldOr(solution, "/friction/guide_overhang_mm", "/mechanism/roller/radius_mm",
-                       "none is given: the roller radius");
+                       LW_TEXT("none is given: the roller radius"));
     }
     if (name == "guide_length") {
         return fieldOr(solution, "/friction/guide_length_mm", "/mechanism/bore_mm",
-                       "none is given: the bore");
+                       LW_TEXT("none is given: the bore"));
     }
     if (name.starts_with("contact_high_") || name.starts_with("contact_low_")) {
         return contactSpeedValue(solution, name);
@@ -403,10 +407,10 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         if (solution.design.mechanism.roller.crownRadius) {
             return std::nullopt;
         }
-        Operand operand =
-            inner("Maximum shear stress over peak pressure", "", contact::lineDeepestShear().ratio);
+        Operand operand = inner(LW_TEXT("Maximum shear stress over peak pressure"), "",
+                                contact::lineDeepestShear().ratio);
         operand.kind = Operand::Kind::constant;
-        operand.note = "Johnson, Contact Mechanics, § 4.2";
+        operand.note = LW_TEXT("Johnson, Contact Mechanics, § 4.2");
         return operand;
     }
     return std::nullopt;

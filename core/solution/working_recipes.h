@@ -19,10 +19,10 @@ struct Recipe {
     /// Symbols with where they come from, separated by blanks: "z=field:/mechanism/cylinders",
     /// "V=figure:swept_volume_cm3", "p=channel:pressure_bar", "H=value:lower_heating_value".
     std::string_view operands;
-    std::string_view source;
+    TextId source;
     double tolerance = 1e-9;
     double absolute = 0.0;
-    std::string_view note = {};
+    TextId note = {};
     int digits = 6;
 };
 
@@ -55,6 +55,8 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
 /// Which cylinders fire when.
 std::optional<Working> firingWorking(const Solution& solution, const Figure& figure);
 
+/// An operand without a number: the formula holds only there; absent where it does not.
+std::optional<Operand> condition(bool holds, const Message& where);
 /// A field of the design, a figure, or a channel as an operand; absent where it has no number.
 std::optional<Operand> fieldOperand(const Solution& solution, std::string_view path);
 std::optional<Operand> figureOperand(const Solution& solution, std::string_view name);

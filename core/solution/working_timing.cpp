@@ -3,53 +3,57 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::solution {
 
 namespace {
 
 constexpr double sampled = 2e-3; ///< areas summed at half degrees
-constexpr const char* byDefinition = "Definition (common in the two-stroke trade).";
-constexpr const char* cycleDegrees =
-    "Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.";
+constexpr TextId byDefinition = LW_TEXT("Definition (common in the two-stroke trade).");
+constexpr TextId cycleDegrees = LW_TEXT(
+    "Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.");
 
 constexpr Recipe recipes[] = {
     {"{event}_deg", "θ", "mod(θ_r, 360/c)", "θ_r=value:{event}_at c=figure:cycles_per_turn",
-     "Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 "
-     "or "
-     "the middle of the common dwell for a dead centre; here brought into the first cycle.",
+     LW_TEXT(
+         "Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = "
+         "0 "
+         "or "
+         "the middle of the common dwell for a dead centre; here brought into the first cycle."),
      1e-9, 1e-9},
     {"{event}_cycle_deg", "χ", "wrap(c·(θ − θ_i))",
      "c=figure:cycles_per_turn θ=figure:{event}_deg θ_i=figure:inner_dead_centre_deg", cycleDegrees,
-     1e-9, 1e-7, "wrap brings an angle into −180° … 180°."},
+     1e-9, 1e-7, LW_TEXT("wrap brings an angle into −180° … 180°.")},
     {"blowdown_deg", "Δ", "wrap(χ_IO − χ_EO)/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: from exhaust opens to inlet opens, with its sign.", 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: from exhaust opens to inlet opens, with its sign."), 1e-9, 1e-9, "", 9},
     {"after_charge_deg", "Δ", "wrap(χ_IC − χ_EC)/c",
      "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: from exhaust closes to inlet closes, with its sign.", 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: from exhaust closes to inlet closes, with its sign."), 1e-9, 1e-9, "", 9},
     {"overlap_deg", "Δ", "max(0, min(wrap(χ_IO − χ_EO) + s_i, s_e) − max(wrap(χ_IO − χ_EO), 0))/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "s_i=figure:inlet_open_cycle_deg s_e=figure:exhaust_open_cycle_deg "
      "c=figure:cycles_per_turn",
-     "Definition: both ends open.", 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: both ends open."), 1e-9, 1e-9, "", 9},
     {"{side}_open_deg", "Δ", "mod(χ_c − χ_o, 360)/c",
      "χ_c=figure:{side}_closes_cycle_deg χ_o=figure:{side}_opens_cycle_deg "
      "c=figure:cycles_per_turn",
      byDefinition},
     {"{span}_cycle_deg", "Δχ", "c·Δ", "c=figure:cycles_per_turn Δ=figure:{span}_deg", cycleDegrees},
     {"{span}_ms", "t", "Δ/(0.006·n)", "Δ=figure:{span}_deg n=field:/running/speed_rpm",
-     "The shaft turns 0.006·n degrees in a millisecond."},
+     LW_TEXT("The shaft turns 0.006·n degrees in a millisecond.")},
     {"blowdown_time_area_s_per_m", "Ψ", "∫(A, θ, a, a + max(0, Δ))/(6·n·V_s)",
      "A=channel:port_area_exhaust_mm2 θ=channel:shaft_angle_deg a=value:exhaust_opens_at "
      "Δ=figure:blowdown_deg n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
-     "Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient.",
+     LW_TEXT("Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient."),
      2.0 * sampled},
     {"{side}_time_area_s_per_m", "Ψ", "∫(A, θ, a, b)/(6·n·V_s)",
      "A=channel:port_area_{side}_mm2 θ=channel:shaft_angle_deg a=value:{side}_opens_at "
      "b=value:{side}_closes_at n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
-     "Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient.",
+     LW_TEXT("Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient."),
      sampled}};
 
 } // namespace
@@ -67,7 +71,8 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
                         .symbol = "A",
                         .unit = figure.unit,
                         .value = *figure.value,
-                        .source = "Rectangles less what rounding the corners takes, all rows."};
+                        .source =
+                            LW_TEXT("Rectangles less what rounding the corners takes, all rows.")};
         for (std::size_t i = 0; i < solution.design.ports[end].size(); ++i) {
             working.formula +=
                 fmt::format("{0}n{1}·(w{1}·h{1} − (4 − π)·r{1}²)", i == 0 ? "" : " + ", i + 1);
@@ -80,7 +85,7 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
                     return std::nullopt;
                 }
                 field->symbol = fmt::format("{}{}", symbol, i + 1);
-                field->label += fmt::format(", port row {}", i + 1);
+                field->label = {LW_TEXT("%1, port row %2"), field->label, i + 1};
                 working.operands.push_back(std::move(*field));
             }
         }

@@ -6,6 +6,8 @@
 #include <cassert>
 #include <vector>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -15,16 +17,15 @@ constexpr double atmosphere = 101325.0;
 constexpr double kilowattPerLitre = 1e6;
 constexpr double kilowattPerKilogram = 1e3;
 
-constexpr std::string_view commonPractice = "common practice";
-constexpr std::string_view typicalEngines =
-    "Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1";
-constexpr std::string_view portedEngines = "Blair 1996, Design and Simulation of Two-Stroke "
-                                           "Engines, SAE R-161, ch. 6";
-constexpr std::string_view ownEstimate = "own estimate";
-constexpr std::string_view volumetric =
-    "Heywood 1988, Internal Combustion Engine Fundamentals, §2.10";
-constexpr std::string_view crankcase =
-    "Heywood 1988, Internal Combustion Engine Fundamentals, §6.6";
+constexpr TextId commonPractice = LW_TEXT("common practice");
+constexpr TextId typicalEngines =
+    LW_TEXT("Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1");
+constexpr TextId portedEngines = LW_TEXT("Blair 1996, Design and Simulation of Two-Stroke "
+                                         "Engines, SAE R-161, ch. 6");
+constexpr TextId ownEstimate = LW_TEXT("own estimate");
+constexpr TextId volumetric =
+    LW_TEXT("Heywood 1988, Internal Combustion Engine Fundamentals, §2.10");
+constexpr TextId crankcase = LW_TEXT("Heywood 1988, Internal Combustion Engine Fundamentals, §6.6");
 
 constexpr auto two = StrokeCycle::twoStroke;
 constexpr auto four = StrokeCycle::fourStroke;
@@ -34,88 +35,95 @@ constexpr auto natural = Charging::naturallyAspirated;
 constexpr auto boosted = Charging::boosted;
 constexpr auto ordinary = BandLevel::ordinary;
 constexpr auto bold = BandLevel::bold;
-constexpr std::nullopt_t any = std::nullopt;
+constexpr auto any = std::nullopt;
 
 void addPressureBands(std::vector<Band>& list) {
     constexpr auto q = BandQuantity::meanEffectivePressure;
     const auto add = [&](auto cycle, auto ignition, auto charging, BandLevel level, double low,
-                         double high, std::string_view what, std::string_view source,
-                         bool fromMemory) {
+                         double high, TextId what, TextId source, bool fromMemory) {
         list.push_back({q, cycle, ignition, charging, level, low, high, what, source, fromMemory});
     };
     constexpr double atm = atmosphere;
-    add(four, spark, natural, ordinary, 8.5 * bar, 10.5 * bar, "spark-ignition four-strokes",
-        commonPractice, false);
+    add(four, spark, natural, ordinary, 8.5 * bar, 10.5 * bar,
+        LW_TEXT("spark-ignition four-strokes"), commonPractice, false);
     add(four, spark, natural, ordinary, 7 * atm, 10 * atm,
-        "small and car spark-ignition four-strokes", typicalEngines, true);
-    add(four, spark, natural, bold, 10.5 * bar, 15 * bar, "racing four-strokes", ownEstimate, true);
-    add(four, spark, boosted, ordinary, 12.5 * bar, 17 * bar, "turbocharged cars", commonPractice,
-        false);
-    add(four, any, boosted, bold, 17 * bar, 28 * bar, "highly boosted four-strokes", commonPractice,
-        false);
-    add(four, compression, natural, ordinary, 7 * bar, 9 * bar, "four-stroke diesels",
+        LW_TEXT("small and car spark-ignition four-strokes"), typicalEngines, true);
+    add(four, spark, natural, bold, 10.5 * bar, 15 * bar, LW_TEXT("racing four-strokes"),
+        ownEstimate, true);
+    add(four, spark, boosted, ordinary, 12.5 * bar, 17 * bar, LW_TEXT("turbocharged cars"),
         commonPractice, false);
-    add(four, compression, natural, ordinary, 5 * atm, 7.5 * atm, "car diesels", typicalEngines,
-        true);
-    add(four, compression, natural, bold, 6 * atm, 9 * atm, "truck diesels", typicalEngines, true);
-    add(four, compression, boosted, ordinary, 14 * bar, 19 * bar, "turbocharged car diesels",
+    add(four, any, boosted, bold, 17 * bar, 28 * bar, LW_TEXT("highly boosted four-strokes"),
         commonPractice, false);
-    add(four, compression, boosted, ordinary, 12 * atm, 18 * atm, "turbocharged truck diesels",
+    add(four, compression, natural, ordinary, 7 * bar, 9 * bar, LW_TEXT("four-stroke diesels"),
+        commonPractice, false);
+    add(four, compression, natural, ordinary, 5 * atm, 7.5 * atm, LW_TEXT("car diesels"),
         typicalEngines, true);
-    add(four, compression, boosted, bold, 5 * atm, 23 * atm, "large four-stroke diesels",
+    add(four, compression, natural, bold, 6 * atm, 9 * atm, LW_TEXT("truck diesels"),
         typicalEngines, true);
-    add(two, spark, natural, ordinary, 4 * atm, 5.5 * atm, "small two-strokes", typicalEngines,
-        true);
-    add(two, spark, natural, bold, 5.5 * atm, 11 * bar, "racing two-strokes with tuned exhaust",
-        portedEngines, true);
-    add(two, compression, boosted, ordinary, 9 * atm, 17 * atm, "the largest two-stroke diesels",
+    add(four, compression, boosted, ordinary, 14 * bar, 19 * bar,
+        LW_TEXT("turbocharged car diesels"), commonPractice, false);
+    add(four, compression, boosted, ordinary, 12 * atm, 18 * atm,
+        LW_TEXT("turbocharged truck diesels"), typicalEngines, true);
+    add(four, compression, boosted, bold, 5 * atm, 23 * atm, LW_TEXT("large four-stroke diesels"),
         typicalEngines, true);
-    add(two, compression, boosted, bold, 17 * atm, 19 * bar, "large two-stroke diesels",
+    add(two, spark, natural, ordinary, 4 * atm, 5.5 * atm, LW_TEXT("small two-strokes"),
+        typicalEngines, true);
+    add(two, spark, natural, bold, 5.5 * atm, 11 * bar,
+        LW_TEXT("racing two-strokes with tuned exhaust"), portedEngines, true);
+    add(two, compression, boosted, ordinary, 9 * atm, 17 * atm,
+        LW_TEXT("the largest two-stroke diesels"), typicalEngines, true);
+    add(two, compression, boosted, bold, 17 * atm, 19 * bar, LW_TEXT("large two-stroke diesels"),
         commonPractice, false);
 }
 
 void addSpeedBands(std::vector<Band>& list) {
     constexpr auto q = BandQuantity::meanPistonSpeed;
-    list.push_back({q, any, any, any, ordinary, 8.0, 15.0, "engines in general", commonPractice});
-    list.push_back({q, any, spark, any, ordinary, 8.0, 16.0, "petrol engines", commonPractice});
-    list.push_back({q, any, spark, any, bold, 20.0, 25.0, "sports engines", commonPractice});
-    list.push_back({q, any, spark, any, bold, 25.0, 30.0, "racing engines", commonPractice});
-    list.push_back({q, any, compression, any, ordinary, 8.5, 14.0, "low- to high-speed diesels",
-                    commonPractice});
+    list.push_back(
+        {q, any, any, any, ordinary, 8.0, 15.0, LW_TEXT("engines in general"), commonPractice});
+    list.push_back(
+        {q, any, spark, any, ordinary, 8.0, 16.0, LW_TEXT("petrol engines"), commonPractice});
+    list.push_back(
+        {q, any, spark, any, bold, 20.0, 25.0, LW_TEXT("sports engines"), commonPractice});
+    list.push_back(
+        {q, any, spark, any, bold, 25.0, 30.0, LW_TEXT("racing engines"), commonPractice});
+    list.push_back({q, any, compression, any, ordinary, 8.5, 14.0,
+                    LW_TEXT("low- to high-speed diesels"), commonPractice});
 }
 
 void addPowerBands(std::vector<Band>& list) {
     constexpr auto v = BandQuantity::specificPower;
     constexpr auto m = BandQuantity::powerPerMass;
     const auto volume = [&](auto cycle, auto ignition, auto charging, BandLevel level, double low,
-                            double high, std::string_view what, std::string_view source) {
+                            double high, TextId what, TextId source) {
         list.push_back({v, cycle, ignition, charging, level, low * kilowattPerLitre,
                         high * kilowattPerLitre, what, source, true});
     };
-    volume(any, spark, natural, ordinary, 20, 60, "small and car engines", typicalEngines);
-    volume(any, spark, natural, bold, 60, 150, "sports and racing engines", ownEstimate);
-    volume(any, spark, boosted, ordinary, 60, 110, "turbocharged cars", ownEstimate);
-    volume(any, spark, boosted, bold, 110, 200, "boosted racing engines", ownEstimate);
+    volume(any, spark, natural, ordinary, 20, 60, LW_TEXT("small and car engines"), typicalEngines);
+    volume(any, spark, natural, bold, 60, 150, LW_TEXT("sports and racing engines"), ownEstimate);
+    volume(any, spark, boosted, ordinary, 60, 110, LW_TEXT("turbocharged cars"), ownEstimate);
+    volume(any, spark, boosted, bold, 110, 200, LW_TEXT("boosted racing engines"), ownEstimate);
     // 5.5 atm at 100 cycles/s is 56 kW/L, 11 bar at 200 cycles/s is 220 kW/L.
-    volume(two, spark, natural, ordinary, 20, 60, "small two-strokes", typicalEngines);
-    volume(two, spark, natural, bold, 60, 220, "racing two-strokes with tuned exhaust",
+    volume(two, spark, natural, ordinary, 20, 60, LW_TEXT("small two-strokes"), typicalEngines);
+    volume(two, spark, natural, bold, 60, 220, LW_TEXT("racing two-strokes with tuned exhaust"),
            ownEstimate);
-    volume(any, compression, natural, ordinary, 15, 22, "car and truck diesels", typicalEngines);
-    volume(any, compression, boosted, ordinary, 18, 26, "turbocharged truck diesels",
+    volume(any, compression, natural, ordinary, 15, 22, LW_TEXT("car and truck diesels"),
            typicalEngines);
-    volume(any, compression, boosted, bold, 26, 75, "turbocharged car diesels", ownEstimate);
+    volume(any, compression, boosted, ordinary, 18, 26, LW_TEXT("turbocharged truck diesels"),
+           typicalEngines);
+    volume(any, compression, boosted, bold, 26, 75, LW_TEXT("turbocharged car diesels"),
+           ownEstimate);
     // Published as mass per power; the ends change places.
     const auto mass = [&](auto cycle, auto ignition, BandLevel level, double heavy, double light,
-                          std::string_view what, std::string_view source) {
+                          TextId what, TextId source) {
         list.push_back({m, cycle, ignition, any, level, kilowattPerKilogram / heavy,
                         kilowattPerKilogram / light, what, source, true});
     };
-    mass(any, spark, ordinary, 5.5, 2.0, "small and car engines", typicalEngines);
-    mass(any, spark, bold, 2.0, 0.8, "light aircraft engines", ownEstimate);
-    mass(two, spark, ordinary, 5.5, 2.0, "small two-strokes", typicalEngines);
-    mass(two, spark, bold, 2.0, 0.4, "racing and light aircraft two-strokes", ownEstimate);
-    mass(any, compression, ordinary, 7.0, 2.5, "car and truck diesels", typicalEngines);
-    mass(any, compression, bold, 2.5, 1.4, "light diesels", ownEstimate);
+    mass(any, spark, ordinary, 5.5, 2.0, LW_TEXT("small and car engines"), typicalEngines);
+    mass(any, spark, bold, 2.0, 0.8, LW_TEXT("light aircraft engines"), ownEstimate);
+    mass(two, spark, ordinary, 5.5, 2.0, LW_TEXT("small two-strokes"), typicalEngines);
+    mass(two, spark, bold, 2.0, 0.4, LW_TEXT("racing and light aircraft two-strokes"), ownEstimate);
+    mass(any, compression, ordinary, 7.0, 2.5, LW_TEXT("car and truck diesels"), typicalEngines);
+    mass(any, compression, bold, 2.5, 1.4, LW_TEXT("light diesels"), ownEstimate);
 }
 
 void addAirAndFuelBands(std::vector<Band>& list) {
@@ -124,33 +132,34 @@ void addAirAndFuelBands(std::vector<Band>& list) {
     // 350 and 270 g/kWh at 44 MJ/kg; 250, 200 and 180 g/kWh at 42.5 MJ/kg.
     constexpr double perGram = 3.6e6 / 1e-3;
     list.push_back({e, any, spark, any, ordinary, perGram / (350 * 44.0e6),
-                    perGram / (270 * 44.0e6), "small and car engines at their best", typicalEngines,
-                    true});
-    list.push_back(
-        {e, any, spark, any, bold, 0.31, 0.41, "the best petrol engines", ownEstimate, true});
+                    perGram / (270 * 44.0e6), LW_TEXT("small and car engines at their best"),
+                    typicalEngines, true});
+    list.push_back({e, any, spark, any, bold, 0.31, 0.41, LW_TEXT("the best petrol engines"),
+                    ownEstimate, true});
     list.push_back({e, any, compression, any, ordinary, perGram / (250 * 42.5e6),
-                    perGram / (200 * 42.5e6), "car and truck diesels at their best", typicalEngines,
-                    true});
+                    perGram / (200 * 42.5e6), LW_TEXT("car and truck diesels at their best"),
+                    typicalEngines, true});
     list.push_back({e, any, compression, any, bold, perGram / (200 * 42.5e6),
-                    perGram / (180 * 42.5e6), "large diesels", typicalEngines, true});
+                    perGram / (180 * 42.5e6), LW_TEXT("large diesels"), typicalEngines, true});
     list.push_back({e, two, compression, any, bold, perGram / (180 * 42.5e6), 0.55,
-                    "the largest two-stroke diesels", ownEstimate, true});
+                    LW_TEXT("the largest two-stroke diesels"), ownEstimate, true});
     list.push_back({c, four, any, natural, ordinary, 0.75, 0.90,
-                    "four-strokes, volumetric efficiency", volumetric, true});
-    list.push_back({c, four, any, natural, bold, 0.90, 1.10, "four-strokes with tuned intakes",
+                    LW_TEXT("four-strokes, volumetric efficiency"), volumetric, true});
+    list.push_back({c, four, any, natural, bold, 0.90, 1.10,
+                    LW_TEXT("four-strokes with tuned intakes"), ownEstimate, true});
+    list.push_back({c, four, any, boosted, ordinary, 0.90, 2.0, LW_TEXT("boosted four-strokes"),
                     ownEstimate, true});
-    list.push_back(
-        {c, four, any, boosted, ordinary, 0.90, 2.0, "boosted four-strokes", ownEstimate, true});
-    list.push_back(
-        {c, four, any, boosted, bold, 2.0, 3.5, "highly boosted four-strokes", ownEstimate, true});
+    list.push_back({c, four, any, boosted, bold, 2.0, 3.5, LW_TEXT("highly boosted four-strokes"),
+                    ownEstimate, true});
     list.push_back({c, two, any, natural, ordinary, 0.50, 0.70,
-                    "crankcase-scavenged two-strokes, charging efficiency", crankcase, true});
-    list.push_back({c, two, any, natural, bold, 0.70, 1.0, "two-strokes with tuned exhaust",
+                    LW_TEXT("crankcase-scavenged two-strokes, charging efficiency"), crankcase,
+                    true});
+    list.push_back({c, two, any, natural, bold, 0.70, 1.0,
+                    LW_TEXT("two-strokes with tuned exhaust"), ownEstimate, true});
+    list.push_back({c, two, any, boosted, ordinary, 0.70, 1.7, LW_TEXT("blown two-strokes"),
                     ownEstimate, true});
-    list.push_back(
-        {c, two, any, boosted, ordinary, 0.70, 1.7, "blown two-strokes", ownEstimate, true});
-    list.push_back(
-        {c, two, any, boosted, bold, 1.7, 3.0, "turbocharged two-strokes", ownEstimate, true});
+    list.push_back({c, two, any, boosted, bold, 1.7, 3.0, LW_TEXT("turbocharged two-strokes"),
+                    ownEstimate, true});
 }
 
 template <class T>
@@ -202,12 +211,13 @@ EngineClass coveredClass(BandQuantity quantity, const EngineClass& engine, Charg
     return covered;
 }
 
-std::string otherIgnition(const Band* band, const EngineClass& engine) {
+Message otherIgnition(const Band* band, const EngineClass& engine) {
     if (band == nullptr || agrees(band->ignition, engine.ignition)) {
-        return "";
+        return {};
     }
-    return fmt::format("no published band for this kind with {} ignition: compared with {}",
-                       *engine.ignition == spark ? "spark" : "compression", band->what);
+    return Message(LW_TEXT("no published band for this kind with %1 ignition: compared with %2"),
+                   *engine.ignition == spark ? LW_TEXT("spark") : LW_TEXT("compression"),
+                   band->what);
 }
 
 Judgement judgeByLevel(BandQuantity quantity, double value, const EngineClass& engine) {
@@ -224,17 +234,18 @@ Judgement judgeByLevel(BandQuantity quantity, double value, const EngineClass& e
         usual = reaches(plain, value) ? plain : usual;
     }
     if (reaches(usual, value)) {
-        return {Verdict::ordinary, usual, value < usual->low ? "below the band: modest" : ""};
+        return {Verdict::ordinary, usual,
+                value < usual->low ? LW_TEXT("below the band: modest") : TextId{}};
     }
     if (reaches(boldest, value)) {
-        return {Verdict::ambitious, boldest, ""};
+        return {Verdict::ambitious, boldest, {}};
     }
     const Band* highest = boldest != nullptr ? boldest : usual;
     if (own == natural) {
         for (const BandLevel level : {ordinary, bold}) {
             const Band* withBoost = find(boosted, level);
             if (reaches(withBoost, value)) {
-                return {Verdict::onlyWithBoost, withBoost, ""};
+                return {Verdict::onlyWithBoost, withBoost, {}};
             }
             highest =
                 withBoost != nullptr && (highest == nullptr || withBoost->high > highest->high)
@@ -245,19 +256,18 @@ Judgement judgeByLevel(BandQuantity quantity, double value, const EngineClass& e
     return {highest == nullptr               ? Verdict::computed
             : highest->source == ownEstimate ? Verdict::outsideEstimate
                                              : Verdict::outsideBand,
-            highest, ""};
+            highest,
+            {}};
 }
 
-std::string assumed(const EngineClass& engine) {
-    std::string list;
-    const auto add = [&](bool isMissing, std::string_view what) {
-        if (isMissing) {
-            list += fmt::format("{}{}", list.empty() ? "" : ", ", what);
-        }
-    };
-    add(!engine.cycle, "cycle");
-    add(!engine.ignition, "ignition");
-    return list.empty() ? "" : fmt::format("{} not given: compared with every kind", list);
+Message assumed(const EngineClass& engine) {
+    if (engine.cycle && engine.ignition) {
+        return {};
+    }
+    const Message missing = engine.cycle      ? Message(LW_TEXT("ignition"))
+                            : engine.ignition ? Message(LW_TEXT("cycle"))
+                                              : Message(LW_TEXT("cycle, ignition"));
+    return {LW_TEXT("%1 not given: compared with every kind"), missing};
 }
 
 } // namespace
@@ -274,39 +284,32 @@ std::span<const Band> bands() {
     return list;
 }
 
-std::string_view name(Verdict verdict) {
+TextId name(Verdict verdict) {
     switch (verdict) {
     case Verdict::computed:
-        return "computed";
+        return LW_TEXT("computed");
     case Verdict::ordinary:
-        return "ordinary";
+        return LW_TEXT("ordinary");
     case Verdict::ambitious:
-        return "ambitious";
+        return LW_TEXT("ambitious");
     case Verdict::onlyWithBoost:
-        return "only with boost";
+        return LW_TEXT("only with boost");
     case Verdict::outsideBand:
-        return "outside the band of the named source";
+        return LW_TEXT("outside the band of the named source");
     case Verdict::outsideEstimate:
-        return "above the program's own estimate";
+        return LW_TEXT("above the program's own estimate");
     case Verdict::implausible:
-        return "implausible";
+        return LW_TEXT("implausible");
     case Verdict::contradictory:
-        return "contradictory";
+        return LW_TEXT("contradictory");
     }
     assert(false);
-    return "";
+    return {};
 }
 
 Judgement judge(BandQuantity quantity, double value, const EngineClass& engine) {
     Judgement result = judgeByLevel(quantity, value, engine);
-    std::string note;
-    for (const std::string& sentence :
-         {assumed(engine), otherIgnition(result.band, engine), result.note}) {
-        if (!sentence.empty()) {
-            note += fmt::format("{}{}", note.empty() ? "" : "; ", sentence);
-        }
-    }
-    result.note = note;
+    result.note = joined(joined(assumed(engine), otherIgnition(result.band, engine)), result.note);
     return result;
 }
 
@@ -335,13 +338,13 @@ std::string text(const Band& band) {
                        unit.symbol.empty() ? "" : " ", unit.symbol);
 }
 
-std::string describeSource(const Band& band) {
+Message describeSource(const Band& band) {
     const bool isRecalled =
         band.fromMemory && band.source != ownEstimate && band.source != commonPractice;
-    return fmt::format("{}{}", band.source,
-                       isRecalled ? " (secondary value, not checked against the printed "
-                                    "source)"
-                                  : "");
+    return isRecalled
+               ? Message(LW_TEXT("%1 (secondary value, not checked against the printed source)"),
+                         band.source)
+               : Message(band.source);
 }
 
 } // namespace lobewright::study

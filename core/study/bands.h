@@ -33,8 +33,8 @@ struct Band {
     std::optional<Charging> charging;
     BandLevel level = BandLevel::ordinary;
     double low = 0.0, high = 0.0; ///< SI, both ends inside
-    std::string_view what;        ///< engines meant
-    std::string_view source;
+    TextId what;                  ///< engines meant
+    TextId source;
     bool fromMemory = false; ///< recalled, the page not read again
 };
 
@@ -57,12 +57,12 @@ enum class Verdict {
     implausible,     ///< not contradictory, but hardly meant
     contradictory    ///< arithmetic on the given numbers says no
 };
-std::string_view name(Verdict verdict);
+TextId name(Verdict verdict);
 
 struct Judgement {
     Verdict verdict = Verdict::computed;
     const Band* band = nullptr; ///< the band that decided; null: none applies
-    std::string note;           ///< what had to be assumed, may be empty
+    Message note;               ///< what had to be assumed, may be empty
 };
 
 /// Places a figure [SI, finite] in the bands of its class. Unknown class fields compare with every
@@ -79,6 +79,6 @@ BandUnit bandUnit(BandQuantity quantity);
 /// "8.5 … 10.5 bar".
 std::string text(const Band& band);
 /// The source, and whether it was recalled.
-std::string describeSource(const Band& band);
+Message describeSource(const Band& band);
 
 } // namespace lobewright::study

@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -17,18 +19,18 @@ double cyclesPerReciprocation(StrokeCycle cycle) {
 }
 
 std::optional<Derived> cyclesPerTurn(const ClaimedEngine& engine,
-                                     std::vector<std::string>& assumptions) {
+                                     std::vector<Message>& assumptions) {
     if (engine.eventsPerTurn && engine.cylinders) {
         return Derived{*engine.eventsPerTurn / *engine.cylinders,
-                       "c = power strokes a turn/chambers",
+                       LW_TEXT("c = power strokes a turn/chambers"),
                        fmt::format("{:.6g}/{:.6g}", *engine.eventsPerTurn, *engine.cylinders)};
     }
     if (!engine.cycle) {
         return std::nullopt;
     }
     const bool isTwoStroke = *engine.cycle == StrokeCycle::twoStroke;
-    const std::string formula = isTwoStroke ? "c = reciprocations a turn, two-stroke"
-                                            : "c = reciprocations a turn/2, four-stroke";
+    const TextId formula = isTwoStroke ? LW_TEXT("c = reciprocations a turn, two-stroke")
+                                       : LW_TEXT("c = reciprocations a turn/2, four-stroke");
     const double share = cyclesPerReciprocation(*engine.cycle);
     if (engine.reciprocations) {
         const double m = *engine.reciprocations;
@@ -36,20 +38,21 @@ std::optional<Derived> cyclesPerTurn(const ClaimedEngine& engine,
     }
     const bool isAssumed = engine.drive != Drive::crank;
     if (isAssumed) {
-        assumptions.emplace_back(
+        assumptions.emplace_back(LW_TEXT(
             "One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a "
-            "turn are given; a cam track with m lobes would have m.");
+            "turn are given; a cam track with m lobes would have m."));
     }
-    return Derived{share, formula + ", on a crank", isTwoStroke ? "1" : "1/2", isAssumed};
+    return Derived{share, Message(LW_TEXT("%1, on a crank"), formula),
+                   std::string(isTwoStroke ? "1" : "1/2"), isAssumed};
 }
 
 std::optional<Derived> reciprocations(const ClaimedEngine& engine, const ClaimBasis& basis) {
     if (engine.reciprocations) {
-        return Derived{*engine.reciprocations, "m as given",
+        return Derived{*engine.reciprocations, LW_TEXT("m as given"),
                        fmt::format("{:.6g}", *engine.reciprocations)};
     }
     if (engine.drive == Drive::crank) {
-        return Derived{1.0, "m = 1 on a crank", "1"};
+        return Derived{1.0, LW_TEXT("m = 1 on a crank"), "1"};
     }
     if (!basis.cyclesPerTurn || !basis.cycle) {
         return std::nullopt;
@@ -57,7 +60,7 @@ std::optional<Derived> reciprocations(const ClaimedEngine& engine, const ClaimBa
     const Derived& c = *basis.cyclesPerTurn;
     const bool isTwoStroke = *basis.cycle == StrokeCycle::twoStroke;
     return Derived{c.value / cyclesPerReciprocation(*basis.cycle),
-                   isTwoStroke ? "m = c, two-stroke" : "m = 2·c, four-stroke",
+                   isTwoStroke ? LW_TEXT("m = c, two-stroke") : LW_TEXT("m = 2·c, four-stroke"),
                    (isTwoStroke ? "" : "2·") + shown(c.value), c.assumed};
 }
 
@@ -80,9 +83,9 @@ std::optional<StrokeCycle> inferredCycle(const ClaimedEngine& engine,
 }
 
 std::optional<Derived> displacement(const ClaimedEngine& engine,
-                                    std::vector<std::string>& assumptions) {
+                                    std::vector<Message>& assumptions) {
     if (engine.displacement) {
-        return Derived{engine.displacement->si, "V_d as given",
+        return Derived{engine.displacement->si, LW_TEXT("V_d as given"),
                        shown(engine.displacement->si, "m³")};
     }
     if (!engine.bore || !engine.stroke || !(engine.pistons || engine.cylinders)) {
@@ -90,11 +93,12 @@ std::optional<Derived> displacement(const ClaimedEngine& engine,
     }
     const double pistons = engine.pistons ? *engine.pistons : *engine.cylinders;
     if (!engine.pistons) {
-        assumptions.emplace_back("One piston a chamber: the number of pistons is not given.");
+        assumptions.emplace_back(
+            LW_TEXT("One piston a chamber: the number of pistons is not given."));
     }
     return Derived{pistons * units::pi / 4.0 * engine.bore->si * engine.bore->si *
                        engine.stroke->si,
-                   "V_d = pistons·π/4·bore²·stroke",
+                   LW_TEXT("V_d = pistons·π/4·bore²·stroke"),
                    fmt::format("{:.6g}·π/4·({})²·{}", pistons, shown(engine.bore->si, "m"),
                                shown(engine.stroke->si, "m")),
                    !engine.pistons};
@@ -107,22 +111,23 @@ void findSpeeds(const ClaimedFigures& figures, ClaimBasis& basis) {
                                                      shown(figures.torque->si, "N·m"))};
     }
     if (figures.powerSpeed) {
-        basis.powerSpeed = Derived{figures.powerSpeed->si, "as given",
+        basis.powerSpeed = Derived{figures.powerSpeed->si, LW_TEXT("as given"),
                                    shown(turnsPerSecond(figures.powerSpeed->si), "1/s")};
     } else if (figures.maximumSpeed) {
-        basis.powerSpeed = Derived{figures.maximumSpeed->si, "highest speed",
+        basis.powerSpeed = Derived{figures.maximumSpeed->si, LW_TEXT("highest speed"),
                                    shown(turnsPerSecond(figures.maximumSpeed->si), "1/s"), true};
-        basis.powerSpeedBound = "at least";
-        basis.assumptions.emplace_back("Highest power at the highest speed: the speed of highest "
-                                       "power is not given; pressures "
-                                       "and charge a cycle are at least what is shown.");
+        basis.powerSpeedBound = Bound::atLeast;
+        basis.assumptions.emplace_back(
+            LW_TEXT("Highest power at the highest speed: the speed of highest "
+                    "power is not given; pressures "
+                    "and charge a cycle are at least what is shown."));
     } else if (basis.lowestPowerSpeed) {
         basis.powerSpeed = basis.lowestPowerSpeed;
         basis.powerSpeed->assumed = true;
-        basis.powerSpeedBound = "at most";
-        basis.assumptions.emplace_back(
+        basis.powerSpeedBound = Bound::atMost;
+        basis.assumptions.emplace_back(LW_TEXT(
             "Highest power at the lowest speed at which the torque gives it: no speed is given; "
-            "pressures and charge a cycle are at most what is shown.");
+            "pressures and charge a cycle are at most what is shown."));
     }
 }
 
@@ -132,7 +137,8 @@ void findFuel(const Claims& claims, ClaimBasis& basis) {
         claims.engine.fuel.value_or(isCompression ? gas::Fuel::diesel : gas::Fuel::petrol);
     const gas::FuelData& data = gas::fuelData(fuel);
     if (!claims.engine.fuel) {
-        basis.assumptions.push_back(fmt::format("Fuel {}: none is given.", data.name));
+        basis.assumptions.push_back(isCompression ? LW_TEXT("Fuel diesel: none is given.")
+                                                  : LW_TEXT("Fuel petrol: none is given."));
     }
     basis.heatingValue = data.lowerHeatingValue;
     basis.stoichiometricAir = gas::stoichiometricAirFuelRatio(data);
@@ -141,15 +147,15 @@ void findFuel(const Claims& claims, ClaimBasis& basis) {
         basis.airRatio = figures.airRatio->si;
     } else {
         basis.assumptions.emplace_back(
-            "Air ratio λ = 1: none is given; a lean engine needs more air in proportion.");
+            LW_TEXT("Air ratio λ = 1: none is given; a lean engine needs more air in proportion."));
     }
     if (figures.efficiency) {
         basis.efficiency = figures.efficiency->si;
     } else if (figures.fuelConsumption) {
         basis.efficiency = 1.0 / (figures.fuelConsumption->si * basis.heatingValue);
     } else {
-        basis.assumptions.emplace_back("Brake efficiency 30 %: neither efficiency nor fuel "
-                                       "consumption is given [own estimate].");
+        basis.assumptions.emplace_back(LW_TEXT("Brake efficiency 30 %: neither efficiency nor fuel "
+                                               "consumption is given [own estimate]."));
     }
 }
 
@@ -160,7 +166,7 @@ void findAir(const ClaimedConditions& conditions, ClaimBasis& basis) {
         basis.ambientPressure / (gas::dryAir().gasConstant() * basis.ambientTemperature);
     if (!conditions.airPressure || !conditions.airTemperature) {
         basis.assumptions.emplace_back(
-            "Ambient air at 1 bar and 298.15 K where it is not given [ISO 15550].");
+            LW_TEXT("Ambient air at 1 bar and 298.15 K where it is not given [ISO 15550]."));
     }
 }
 

@@ -12,9 +12,12 @@ namespace lobewright::study {
 /// A number with the arithmetic that gave it.
 struct Derived {
     double value = 0.0; ///< SI
-    std::string formula, substituted;
+    Message formula, substituted;
     bool assumed = false; ///< rests on an assumption
 };
+
+/// What a figure is that rests on a bound.
+enum class Bound { none, atLeast, atMost };
 
 /// Cycles, volumes and speeds that findings, conflicts and statements share.
 struct ClaimBasis {
@@ -24,14 +27,14 @@ struct ClaimBasis {
     std::optional<Derived> displacement;     ///< V_d [m³]
     std::optional<Derived> lowestPowerSpeed; ///< P/T [rad/s]
     std::optional<Derived> powerSpeed;       ///< ω at the power peak [rad/s], or a bound of it
-    std::string powerSpeedBound;    ///< "at least", "at most" or empty: what bmep is with a bound
-    double heatingValue = 0.0;      ///< [J/kg]
-    double stoichiometricAir = 0.0; ///< kg air a kg fuel
+    Bound powerSpeedBound = Bound::none;     ///< what pressures at the power peak are
+    double heatingValue = 0.0;               ///< [J/kg]
+    double stoichiometricAir = 0.0;          ///< kg air a kg fuel
     double airRatio = 1.0;
     double efficiency = 0.30; ///< brake
     double airDensity = 0.0;  ///< [kg/m³]
     double ambientPressure = 0.0, ambientTemperature = 0.0;
-    std::vector<std::string> assumptions;
+    std::vector<Message> assumptions;
 };
 
 ClaimBasis claimBasis(const Claims& claims);

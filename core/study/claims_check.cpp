@@ -3,11 +3,11 @@
 #include "core/study/claims_basis.h"
 #include "core/study/claims_keys.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
@@ -16,39 +16,39 @@ namespace {
 /// What each number would decide where it is missing, in the order in which it matters.
 struct Decision {
     const char* path;
-    const char* label;
+    TextId label;
     bool isMissing;
-    const char* decides;
+    TextId decides;
 };
 
 } // namespace
 
-std::string_view name(Confidence confidence) {
+TextId name(Confidence confidence) {
     switch (confidence) {
     case Confidence::high:
-        return "high";
+        return LW_TEXT("high");
     case Confidence::medium:
-        return "medium";
+        return LW_TEXT("medium");
     case Confidence::low:
-        return "low";
+        return LW_TEXT("low");
     }
     assert(false);
-    return "";
+    return {};
 }
 
-std::string_view name(Outcome outcome) {
+TextId name(Outcome outcome) {
     switch (outcome) {
     case Outcome::agrees:
-        return "agrees";
+        return LW_TEXT("agrees");
     case Outcome::disagrees:
-        return "disagrees";
+        return LW_TEXT("disagrees");
     case Outcome::doubtful:
-        return "doubtful";
+        return LW_TEXT("doubtful");
     case Outcome::open:
-        return "cannot be judged";
+        return LW_TEXT("cannot be judged");
     }
     assert(false);
-    return "";
+    return {};
 }
 
 const Finding* ClaimsReport::finding(std::string_view id) const {
@@ -63,19 +63,20 @@ EngineClass engineClass(const Claims& claims) {
 std::vector<ClaimedPoint> claimedPoints(const Claims& claims) {
     const ClaimedFigures& figures = claims.figures;
     std::vector<ClaimedPoint> points;
-    const auto add = [&](std::string label, double speed, double torque) {
+    const auto add = [&](TextId label, double speed, double torque) {
         ClaimedPoint& point = points.emplace_back();
-        point.label = std::move(label);
+        point.label = label;
         point.speed = speed;
         point.torque = torque;
     };
     if (figures.torque && figures.torqueSpeed) {
-        add("claimed torque", figures.torqueSpeed->si, figures.torque->si);
+        add(LW_TEXT("claimed torque"), figures.torqueSpeed->si, figures.torque->si);
     }
     if (figures.power && figures.powerSpeed) {
-        add("claimed power", figures.powerSpeed->si, figures.power->si / figures.powerSpeed->si);
+        add(LW_TEXT("claimed power"), figures.powerSpeed->si,
+            figures.power->si / figures.powerSpeed->si);
     } else if (figures.power && figures.torque) {
-        add("claimed power, lowest speed", figures.power->si / figures.torque->si,
+        add(LW_TEXT("claimed power, lowest speed"), figures.power->si / figures.torque->si,
             figures.torque->si);
     }
     return points;
@@ -90,39 +91,46 @@ void addMissing(ClaimsReport& report, const ClaimBasis& basis) {
         (engine.chargePressure && engine.chargePressure->si > basis.ambientPressure);
     const bool noCycles = !basis.cyclesPerTurn || basis.cyclesPerTurn->assumed;
     const Decision decisions[] = {
-        {"/figures/power", "Power", !figures.power,
-         "power per displacement and mass, air and charge needed"},
-        {"/figures/power_speed", "Speed of highest power", !figures.powerSpeed,
-         "mean effective pressure and charge a cycle at the power peak; whether power and torque "
-         "agree"},
-        {"/figures/torque", "Torque", !figures.torque,
-         "lowest possible speed of highest power; mean effective pressure at the torque peak"},
-        {"/figures/torque_speed", "Speed of highest torque", !figures.torqueSpeed,
-         "whether the torque peak alone exceeds the highest power"},
-        {"/engine/displacement", "Displacement (or bore, stroke and pistons)", !basis.displacement,
-         "mean effective pressure, power per displacement, charging ratio"},
-        {"/engine/cycle", "Cycle", !basis.cycle, "which published bands apply"},
-        {"/engine/events_per_turn", "Power strokes per turn (with the number of chambers)",
-         noCycles, "cycles per turn, and with them every pressure and charge in proportion"},
-        {"/engine/ignition", "Ignition", !engine.ignition, "which published bands apply"},
-        {"/engine/charging", "Charging", !engine.charging,
-         "whether a high pressure is ambitious or ordinary"},
-        {"/engine/stroke", "Stroke", !engine.stroke && !figures.pistonSpeed, "mean piston speed"},
-        {"/engine/mass", "Mass", !engine.mass, "power per mass"},
-        {"/engine/fuel", "Fuel", !engine.fuel, "heating value and air needed"},
-        {"/figures/efficiency", "Brake efficiency or fuel consumption",
-         !figures.efficiency && !figures.fuelConsumption, "air and charge needed, in proportion"},
-        {"/figures/air_ratio", "Air ratio λ", !figures.airRatio,
-         "air and charge needed, in proportion"},
-        {"/engine/charge_pressure", "Charge pressure", isBoosted && !engine.chargePressure,
-         "whether the charge needed can be had, and what it costs"},
-        {"/conditions/supply_power", "Supply power", isBoosted && !conditions.supplyPower,
-         "whether the power that charges the engine is still to be deducted"},
-        {"/conditions/rating", "Rating (gross or net)", figures.power && !conditions.rating,
-         "about a tenth of the power"},
-        {"/conditions/air_pressure", "Reference air",
+        {"/figures/power", LW_TEXT("Power"), !figures.power,
+         LW_TEXT("power per displacement and mass, air and charge needed")},
+        {"/figures/power_speed", LW_TEXT("Speed of highest power"), !figures.powerSpeed,
+         LW_TEXT("mean effective pressure and charge a cycle at the power peak; whether power and "
+                 "torque "
+                 "agree")},
+        {"/figures/torque", LW_TEXT("Torque"), !figures.torque,
+         LW_TEXT(
+             "lowest possible speed of highest power; mean effective pressure at the torque peak")},
+        {"/figures/torque_speed", LW_TEXT("Speed of highest torque"), !figures.torqueSpeed,
+         LW_TEXT("whether the torque peak alone exceeds the highest power")},
+        {"/engine/displacement", LW_TEXT("Displacement (or bore, stroke and pistons)"),
+         !basis.displacement,
+         LW_TEXT("mean effective pressure, power per displacement, charging ratio")},
+        {"/engine/cycle", LW_TEXT("Cycle"), !basis.cycle, LW_TEXT("which published bands apply")},
+        {"/engine/events_per_turn", LW_TEXT("Power strokes per turn (with the number of chambers)"),
+         noCycles,
+         LW_TEXT("cycles per turn, and with them every pressure and charge in proportion")},
+        {"/engine/ignition", LW_TEXT("Ignition"), !engine.ignition,
+         LW_TEXT("which published bands apply")},
+        {"/engine/charging", LW_TEXT("Charging"), !engine.charging,
+         LW_TEXT("whether a high pressure is ambitious or ordinary")},
+        {"/engine/stroke", LW_TEXT("Stroke"), !engine.stroke && !figures.pistonSpeed,
+         LW_TEXT("mean piston speed")},
+        {"/engine/mass", LW_TEXT("Mass"), !engine.mass, LW_TEXT("power per mass")},
+        {"/engine/fuel", LW_TEXT("Fuel"), !engine.fuel, LW_TEXT("heating value and air needed")},
+        {"/figures/efficiency", LW_TEXT("Brake efficiency or fuel consumption"),
+         !figures.efficiency && !figures.fuelConsumption,
+         LW_TEXT("air and charge needed, in proportion")},
+        {"/figures/air_ratio", LW_TEXT("Air ratio λ"), !figures.airRatio,
+         LW_TEXT("air and charge needed, in proportion")},
+        {"/engine/charge_pressure", LW_TEXT("Charge pressure"), isBoosted && !engine.chargePressure,
+         LW_TEXT("whether the charge needed can be had, and what it costs")},
+        {"/conditions/supply_power", LW_TEXT("Supply power"), isBoosted && !conditions.supplyPower,
+         LW_TEXT("whether the power that charges the engine is still to be deducted")},
+        {"/conditions/rating", LW_TEXT("Rating (gross or net)"),
+         figures.power && !conditions.rating, LW_TEXT("about a tenth of the power")},
+        {"/conditions/air_pressure", LW_TEXT("Reference air"),
          figures.power && (!conditions.airPressure || !conditions.airTemperature),
-         "a few per cent of the power: the standards' reference states differ"},
+         LW_TEXT("a few per cent of the power: the standards' reference states differ")},
     };
     for (const Decision& decision : decisions) {
         if (decision.isMissing) {
@@ -150,8 +158,9 @@ void addLobeReadings(ClaimsReport& report, const Claims& claims) {
         for (std::size_t i = 0; i < read.size(); ++i) {
             if (const Finding* found = read[i].finding(finding.id)) {
                 const int lobes = readLobes[i];
-                readings.push_back({lobes == 1 ? "1 lobe" : fmt::format("{} lobes", lobes),
-                                    found->value, found->verdict});
+                readings.push_back(
+                    {lobes == 1 ? Message(LW_TEXT("1 lobe")) : Message(LW_TEXT("%1 lobes"), lobes),
+                     found->value, found->verdict});
             }
         }
         const bool differ =
@@ -204,7 +213,7 @@ ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design)
     const bool isSame = design != nullptr && isSameEngine(claims, *design);
     if (isSame) {
         report.assumptions.emplace_back(
-            "The open design is the engine claimed: no number given for it differs.");
+            LW_TEXT("The open design is the engine claimed: no number given for it differs."));
     }
     addFindings(report, basis);
     if (basis.cyclesPerTurn && basis.cyclesPerTurn->assumed) {

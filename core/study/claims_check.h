@@ -15,23 +15,23 @@ namespace lobewright::study {
 
 /// One of several values of a figure, none of which is to be preferred.
 struct Reading {
-    std::string what; ///< "1 lobe"
+    Message what; ///< "1 lobe"
     double value = 0.0;
     Verdict verdict = Verdict::computed;
 };
 
 /// One figure that follows from the claims.
 struct Finding {
-    std::string id{};          ///< "mean-effective-pressure-at-power"
-    std::string quantity{};    ///< trade words
-    std::string formula{};     ///< symbols
-    std::string substituted{}; ///< the formula with the numbers put in, SI
-    double value = 0.0;        ///< in `unit`
+    std::string id{};      ///< "mean-effective-pressure-at-power"
+    Message quantity{};    ///< trade words
+    Message formula{};     ///< symbols
+    Message substituted{}; ///< the formula with the numbers put in, SI
+    double value = 0.0;    ///< in `unit`
     std::string unit{};
-    std::string band{};   ///< "8.5 … 10.5 bar, spark-ignition four-strokes"; may be empty
-    std::string source{}; ///< of the band or of the formula; may be empty
+    Message band{};   ///< "8.5 … 10.5 bar, spark-ignition four-strokes"; may be empty
+    Message source{}; ///< of the band or of the formula; may be empty
     Verdict verdict = Verdict::computed;
-    std::string note{}; ///< assumptions of this row, may be empty
+    Message note{}; ///< assumptions of this row, may be empty
     /// Where the claims leave open which value it is; `value` then is only the first of them.
     std::vector<Reading> readings{};
 };
@@ -40,14 +40,15 @@ struct Finding {
 struct Conflict {
     Verdict verdict = Verdict::contradictory; ///< or implausible
     std::vector<std::string> paths;           ///< keys of the file, e.g. "/figures/power"
-    std::string message;
-    std::string arithmetic;
+    Message message;
+    Message arithmetic;
 };
 
 /// A number that was not given.
 struct MissingNumber {
-    std::string path, label;
-    std::string decides; ///< what it would decide
+    std::string path;
+    TextId label;
+    TextId decides; ///< what it would decide
 };
 
 enum class Confidence {
@@ -55,7 +56,7 @@ enum class Confidence {
     medium, ///< rests on an assumption or a published band
     low     ///< too little is given
 };
-std::string_view name(Confidence confidence);
+TextId name(Confidence confidence);
 
 enum class Outcome {
     agrees,
@@ -63,28 +64,28 @@ enum class Outcome {
     doubtful, ///< a figure speaks against it, none excludes it
     open
 };
-std::string_view name(Outcome outcome);
+TextId name(Outcome outcome);
 
 /// A statement in words with what the program computes against it.
 struct StatementRow {
     Statement statement;
-    std::string computed;   ///< a sentence
-    std::string arithmetic; ///< may be empty where nothing can be computed
+    Message computed;   ///< a sentence
+    Message arithmetic; ///< may be empty where nothing can be computed
     Outcome outcome = Outcome::open;
     Confidence confidence = Confidence::low;
-    std::string overturnedBy; ///< the fact that would change the outcome
+    Message overturnedBy; ///< the fact that would change the outcome
 };
 
 /// A point claimed on the full-load curve.
 struct ClaimedPoint {
-    std::string label;
+    TextId label;
     double speed = 0.0;  ///< ω [rad/s]
     double torque = 0.0; ///< [N·m]
 };
 
 struct ClaimsReport {
     Claims claims;
-    std::vector<std::string> assumptions; ///< one sentence each
+    std::vector<Message> assumptions; ///< one sentence each
     std::vector<Finding> findings;
     std::vector<Conflict> conflicts;
     std::vector<MissingNumber> missing;

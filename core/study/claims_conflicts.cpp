@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -15,13 +17,12 @@ bool differ(double one, double other, double tolerance = roundingOfFigures) {
     return std::abs(one - other) > tolerance * std::max(std::abs(one), std::abs(other));
 }
 
-std::string beyondEngines(const std::string& subject) {
-    return fmt::format(
-        "{} is beyond piston engines: the largest two-stroke diesels reach about 55 % (common "
-        "practice), and even the loss-free cycle of fuel and air stays near 60 % at the "
-        "compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above "
-        "{:.2g} % (own estimate).",
-        subject, 100.0 * highestEfficiency);
+Message beyondEngines(const Message& subject) {
+    return Message(LW_TEXT("%1 is beyond piston engines: the largest two-stroke diesels reach "
+                           "about 55 % (common practice), and even the loss-free cycle of fuel and "
+                           "air stays near 60 % at the compression engines can use (Heywood 1988, "
+                           "ch. 5, from memory). Taken as impossible above %2 % (own estimate)."),
+                   subject, number(100.0 * highestEfficiency, 2));
 }
 
 /// Compares the given numbers with each other.
@@ -44,20 +45,19 @@ class Conflicts {
     }
 
   private:
-    void add(Verdict verdict, std::vector<std::string> paths, std::string message,
-             std::string arithmetic) {
+    void add(Verdict verdict, std::vector<std::string> paths, Message message, Message arithmetic) {
         report_.conflicts.push_back(
             {verdict, std::move(paths), std::move(message), std::move(arithmetic)});
     }
     void powerAgainstTorque();
-    void equalPeaks(std::vector<std::string> paths, const std::string& arithmetic);
+    void equalPeaks(std::vector<std::string> paths, const Message& arithmetic);
     void orderOfSpeeds();
     void geometry();
     void cycles();
     void pistonsAgainstChambers();
     void derivedFigures();
-    void againstFinding(const std::optional<Amount>& given, const std::string& path,
-                        const std::string& label, std::vector<const Finding*> rows, double factor);
+    void againstFinding(const std::optional<Amount>& given, const std::string& path, TextId label,
+                        std::vector<const Finding*> rows, double factor);
     void fuelAndEfficiency();
     void charging();
     void air();
@@ -77,13 +77,14 @@ void Conflicts::powerAgainstTorque() {
     const double claimed = figures_.powerSpeed->si;
     const std::vector<std::string> paths = {"/figures/power", "/figures/torque",
                                             "/figures/power_speed"};
-    const std::string arithmetic =
-        fmt::format("{}/(2π·{}) = {:.5g} rpm; claimed {:.5g} rpm", shown(figures_.power->si, "W"),
-                    shown(figures_.torque->si, "N·m"), lowest / rpm, claimed / rpm);
+    const Message arithmetic = Message(
+        LW_TEXT("%1/(2π·%2) = %3 rpm; claimed %4 rpm"), shown(figures_.power->si, "W"),
+        shown(figures_.torque->si, "N·m"), number(lowest / rpm, 5), number(claimed / rpm, 5));
     if (claimed < lowest * (1.0 - roundingOfFigures)) {
         add(Verdict::contradictory, paths,
-            "Impossible: at the claimed speed even the highest torque gives less than the claimed "
-            "power.",
+            LW_TEXT("Impossible: at the claimed speed even the highest torque gives less than the "
+                    "claimed "
+                    "power."),
             arithmetic);
     } else if (claimed < lowest * (1.0 + nearlyEqualPeaks)) {
         equalPeaks(paths, arithmetic);
@@ -92,12 +93,14 @@ void Conflicts::powerAgainstTorque() {
 
 /// A torque that hardly falls on the way to the power peak is a flat curve where its own peak
 /// stands well below, and hardly meant where it does not.
-void Conflicts::equalPeaks(std::vector<std::string> paths, const std::string& arithmetic) {
+void Conflicts::equalPeaks(std::vector<std::string> paths, const Message& arithmetic) {
     const auto& torqueSpeed = figures_.torqueSpeed;
     if (!torqueSpeed) {
         add(Verdict::implausible, std::move(paths),
-            "Torque would have to be nearly at its highest where the power is: the curve would be "
-            "flat up to there, or a governor cuts in. The speed of highest torque would decide.",
+            LW_TEXT("Torque would have to be nearly at its highest where the power is: the curve "
+                    "would be "
+                    "flat up to there, or a governor cuts in. The speed of highest torque would "
+                    "decide."),
             arithmetic);
         return;
     }
@@ -106,11 +109,11 @@ void Conflicts::equalPeaks(std::vector<std::string> paths, const std::string& ar
     if (above >= 1.0 - roundingOfFigures && above < 1.0 + nearlyEqualPeaks) {
         paths.emplace_back("/figures/torque_speed");
         add(Verdict::implausible, std::move(paths),
-            fmt::format("The peaks of torque and power stand within {:.2g} % of each other, which "
-                        "engines do not do unless a governor cuts in.",
-                        100.0 * nearlyEqualPeaks),
-            fmt::format("{}; {} and {}", arithmetic, text(*torqueSpeed),
-                        text(*figures_.powerSpeed)));
+            Message(LW_TEXT("The peaks of torque and power stand within %1 % of each other, which "
+                            "engines do not do unless a governor cuts in."),
+                    number(100.0 * nearlyEqualPeaks, 2)),
+            Message(LW_TEXT("%1; %2 and %3"), arithmetic, text(*torqueSpeed),
+                    text(*figures_.powerSpeed)));
     }
 }
 
@@ -122,32 +125,32 @@ void Conflicts::orderOfSpeeds() {
         if (there > figures_.power->si * (1.0 + roundingOfFigures)) {
             add(Verdict::contradictory,
                 {"/figures/power", "/figures/torque", "/figures/torque_speed"},
-                "The torque peak alone gives more power than the claimed highest power.",
-                fmt::format("2π·{}·{} = {:.5g} kW; claimed {:.5g} kW",
-                            shown(turnsPerSecond(torqueSpeed->si), "1/s"),
-                            shown(figures_.torque->si, "N·m"), there / 1e3,
-                            figures_.power->si / 1e3));
+                LW_TEXT("The torque peak alone gives more power than the claimed highest power."),
+                Message(LW_TEXT("2π·%1·%2 = %3 kW; claimed %4 kW"),
+                        shown(turnsPerSecond(torqueSpeed->si), "1/s"),
+                        shown(figures_.torque->si, "N·m"), number(there / 1e3, 5),
+                        number(figures_.power->si / 1e3, 5)));
         }
     }
     if (torqueSpeed && powerSpeed && torqueSpeed->si > powerSpeed->si * (1.0 + roundingOfFigures)) {
         add(Verdict::contradictory, {"/figures/torque_speed", "/figures/power_speed"},
-            "The power peak cannot stand below the torque peak: both torque and speed would be "
-            "higher there.",
+            LW_TEXT(
+                "The power peak cannot stand below the torque peak: both torque and speed would be "
+                "higher there."),
             fmt::format("{} > {}", text(*torqueSpeed), text(*powerSpeed)));
     }
     if (!figures_.maximumSpeed) {
         return;
     }
-    const auto below = [&](const std::optional<Amount>& speed, const char* path,
-                           const char* label) {
+    const auto below = [&](const std::optional<Amount>& speed, const char* path, TextId label) {
         if (speed && speed->si > figures_.maximumSpeed->si * (1.0 + roundingOfFigures)) {
             add(Verdict::contradictory, {path, "/figures/maximum_speed"},
-                fmt::format("The {} stands above the highest speed.", label),
+                Message(LW_TEXT("The %1 stands above the highest speed."), label),
                 fmt::format("{} > {}", text(*speed), text(*figures_.maximumSpeed)));
         }
     };
-    below(powerSpeed, "/figures/power_speed", "speed of highest power");
-    below(torqueSpeed, "/figures/torque_speed", "speed of highest torque");
+    below(powerSpeed, "/figures/power_speed", LW_TEXT("speed of highest power"));
+    below(torqueSpeed, "/figures/torque_speed", LW_TEXT("speed of highest torque"));
 }
 
 void Conflicts::geometry() {
@@ -156,16 +159,17 @@ void Conflicts::geometry() {
     }
     const double one = units::pi / 4.0 * engine_.bore->si * engine_.bore->si * engine_.stroke->si;
     const double given = engine_.displacement->si;
-    const std::string arithmetic =
-        fmt::format("π/4·({})²·{} = {:.5g} L a piston", shown(engine_.bore->si, "m"),
-                    shown(engine_.stroke->si, "m"), one * 1e3);
+    const Message arithmetic =
+        Message(LW_TEXT("π/4·(%1)²·%2 = %3 L a piston"), shown(engine_.bore->si, "m"),
+                shown(engine_.stroke->si, "m"), number(one * 1e3, 5));
     if (engine_.pistons) {
         if (differ(one * *engine_.pistons, given)) {
             add(Verdict::contradictory,
                 {"/engine/displacement", "/engine/bore", "/engine/stroke", "/engine/pistons"},
-                "Displacement is not that of the pistons.",
-                fmt::format("{}; ·{:.6g} = {:.5g} L; claimed {:.5g} L", arithmetic,
-                            *engine_.pistons, one * *engine_.pistons * 1e3, given * 1e3));
+                LW_TEXT("Displacement is not that of the pistons."),
+                Message(LW_TEXT("%1; ·%2 = %3 L; claimed %4 L"), arithmetic,
+                        number(*engine_.pistons, 6), number(one * *engine_.pistons * 1e3, 5),
+                        number(given * 1e3, 5)));
         }
         return;
     }
@@ -173,10 +177,10 @@ void Conflicts::geometry() {
         differ(2.0 * one * *engine_.cylinders, given)) {
         add(Verdict::contradictory,
             {"/engine/displacement", "/engine/bore", "/engine/stroke", "/engine/cylinders"},
-            "Displacement is that of neither one nor two pistons a chamber.",
-            fmt::format("{}; {:.5g} L or {:.5g} L; claimed {:.5g} L", arithmetic,
-                        one * *engine_.cylinders * 1e3, 2.0 * one * *engine_.cylinders * 1e3,
-                        given * 1e3));
+            LW_TEXT("Displacement is that of neither one nor two pistons a chamber."),
+            Message(LW_TEXT("%1; %2 L or %3 L; claimed %4 L"), arithmetic,
+                    number(one * *engine_.cylinders * 1e3, 5),
+                    number(2.0 * one * *engine_.cylinders * 1e3, 5), number(given * 1e3, 5)));
     }
 }
 
@@ -187,7 +191,7 @@ void Conflicts::cycles() {
     if (engine_.drive == Drive::crank && engine_.reciprocations &&
         differ(*engine_.reciprocations, 1.0)) {
         add(Verdict::contradictory, {"/engine/drive", "/engine/reciprocations_per_turn"},
-            "A piston on a crank goes to and fro once a turn.",
+            LW_TEXT("A piston on a crank goes to and fro once a turn."),
             fmt::format("{:.6g} ≠ 1", *engine_.reciprocations));
     }
     if (!engine_.cycle || !m || !engine_.eventsPerTurn || !engine_.cylinders) {
@@ -199,11 +203,12 @@ void Conflicts::cycles() {
         add(Verdict::contradictory,
             {"/engine/cycle", "/engine/cylinders", "/engine/reciprocations_per_turn",
              "/engine/events_per_turn"},
-            fmt::format("{} cannot make that many power strokes.",
-                        isTwoStroke ? "Two strokes a cycle" : "Four strokes a cycle"),
-            fmt::format("{:.6g} chambers·{:.6g} reciprocations{} = {:.6g} a turn; claimed {:.6g}",
-                        *engine_.cylinders, *m, isTwoStroke ? "" : "/2", expected,
-                        *engine_.eventsPerTurn));
+            Message(LW_TEXT("%1 cannot make that many power strokes."),
+                    isTwoStroke ? LW_TEXT("Two strokes a cycle") : LW_TEXT("Four strokes a cycle")),
+            Message(LW_TEXT("%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5"),
+                    number(*engine_.cylinders, 6), number(*m, 6),
+                    std::string(isTwoStroke ? "" : "/2"), number(expected, 6),
+                    number(*engine_.eventsPerTurn, 6)));
     }
 }
 
@@ -215,15 +220,14 @@ void Conflicts::pistonsAgainstChambers() {
     const double share = *engine_.pistons / *engine_.cylinders;
     if (share < 0.5 || share > 2.0) {
         add(Verdict::implausible, {"/engine/pistons", "/engine/cylinders"},
-            "A chamber has half a piston (double-acting), one, or two (opposed).",
-            fmt::format("{:.6g} pistons/{:.6g} chambers = {:.4g}", *engine_.pistons,
-                        *engine_.cylinders, share));
+            LW_TEXT("A chamber has half a piston (double-acting), one, or two (opposed)."),
+            Message(LW_TEXT("%1 pistons/%2 chambers = %3"), number(*engine_.pistons, 6),
+                    number(*engine_.cylinders, 6), number(share)));
     }
 }
 
 void Conflicts::againstFinding(const std::optional<Amount>& given, const std::string& path,
-                               const std::string& label, std::vector<const Finding*> rows,
-                               double factor) {
+                               TextId label, std::vector<const Finding*> rows, double factor) {
     std::erase(rows, nullptr);
     if (!given || rows.empty()) {
         return;
@@ -232,35 +236,36 @@ void Conflicts::againstFinding(const std::optional<Amount>& given, const std::st
         *std::ranges::max_element(rows, {}, [](const Finding* row) { return row->value; });
     if (differ(highest->value * factor, given->si, 0.02)) {
         add(Verdict::contradictory, {path},
-            fmt::format("{} does not follow from the other figures.", label),
-            fmt::format("{} = {} = {:.5g} {}; claimed {}", highest->formula, highest->substituted,
-                        highest->value, highest->unit, text(*given)));
+            Message(LW_TEXT("%1 does not follow from the other figures."), label),
+            Message(LW_TEXT("%1 = %2 = %3 %4; claimed %5"), highest->formula, highest->substituted,
+                    number(highest->value, 5), highest->unit, text(*given)));
     }
 }
 
 void Conflicts::derivedFigures() {
-    const bool isBound = !basis_.powerSpeedBound.empty();
+    const bool isBound = basis_.powerSpeedBound != Bound::none;
     const bool isAssumed = (basis_.cyclesPerTurn && basis_.cyclesPerTurn->assumed) ||
                            (basis_.displacement && basis_.displacement->assumed);
     if (isAssumed) {
         return; // an assumption cannot contradict anybody
     }
     againstFinding(figures_.meanPressure, "/figures/mean_effective_pressure",
-                   "Brake mean effective pressure",
+                   LW_TEXT("Brake mean effective pressure"),
                    {report_.finding("mean-effective-pressure-at-torque"),
                     isBound ? nullptr : report_.finding("mean-effective-pressure-at-power")},
                    1e5);
-    againstFinding(figures_.pistonSpeed, "/figures/mean_piston_speed", "Mean piston speed",
+    againstFinding(figures_.pistonSpeed, "/figures/mean_piston_speed", LW_TEXT("Mean piston speed"),
                    {report_.finding("mean-piston-speed")}, 1.0);
 }
 
 void Conflicts::fuelAndEfficiency() {
     if (figures_.efficiency && figures_.efficiency->si >= 1.0) {
         add(Verdict::contradictory, {"/figures/efficiency"},
-            "An engine cannot give more work than its fuel brings.",
+            LW_TEXT("An engine cannot give more work than its fuel brings."),
             fmt::format("{:.4g} ≥ 1", figures_.efficiency->si));
     } else if (figures_.efficiency && figures_.efficiency->si > highestEfficiency) {
-        add(Verdict::contradictory, {"/figures/efficiency"}, beyondEngines("Brake efficiency"),
+        add(Verdict::contradictory, {"/figures/efficiency"},
+            beyondEngines(LW_TEXT("Brake efficiency")),
             fmt::format("{:.4g} > {}", figures_.efficiency->si, highestEfficiency));
     }
     const auto& consumption = figures_.fuelConsumption;
@@ -268,25 +273,30 @@ void Conflicts::fuelAndEfficiency() {
         return;
     }
     const double efficiency = 1.0 / (consumption->si * basis_.heatingValue);
-    const std::string arithmetic = fmt::format("1/({}·{}) = {:.4g}", shown(consumption->si, "kg/J"),
-                                               shown(basis_.heatingValue, "J/kg"), efficiency);
-    const std::string fuel = engine_.fuel ? "" : " (fuel assumed)";
+    const Message arithmetic = fmt::format("1/({}·{}) = {:.4g}", shown(consumption->si, "kg/J"),
+                                           shown(basis_.heatingValue, "J/kg"), efficiency);
+    const auto assuming = [&](TextId what) {
+        return engine_.fuel ? Message(what) : Message(LW_TEXT("%1 (fuel assumed)"), what);
+    };
     if (efficiency >= 1.0) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/fuel_consumption"},
-            fmt::format("The fuel does not hold as much energy as the work claimed from it{}.",
-                        fuel),
+            Message(LW_TEXT("%1."),
+                    assuming(LW_TEXT(
+                        "The fuel does not hold as much energy as the work claimed from it"))),
             arithmetic);
     } else if (efficiency > highestEfficiency) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/fuel_consumption"},
-            beyondEngines("The brake efficiency behind this fuel consumption" + fuel),
-            fmt::format("{} > {}", arithmetic, highestEfficiency));
+            beyondEngines(assuming(LW_TEXT("The brake efficiency behind this fuel consumption"))),
+            Message(LW_TEXT("%1 > %2"), arithmetic, number(highestEfficiency)));
     } else if (figures_.efficiency && differ(efficiency, figures_.efficiency->si, 0.03)) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/efficiency", "/figures/fuel_consumption", "/engine/fuel"},
-            fmt::format("Efficiency and fuel consumption do not belong to each other{}.", fuel),
-            fmt::format("{}; claimed {:.4g}", arithmetic, figures_.efficiency->si));
+            Message(
+                LW_TEXT("%1."),
+                assuming(LW_TEXT("Efficiency and fuel consumption do not belong to each other"))),
+            Message(LW_TEXT("%1; claimed %2"), arithmetic, number(figures_.efficiency->si)));
     }
 }
 
@@ -299,11 +309,12 @@ void Conflicts::charging() {
     const bool isAbove = pressure->si > ambient * (1.0 + roundingOfFigures);
     if (engine_.charging == Charging::naturallyAspirated && isAbove) {
         add(Verdict::contradictory, {"/engine/charging", "/engine/charge_pressure"},
-            "A charge above ambient pressure is boost, whoever makes it.",
+            LW_TEXT("A charge above ambient pressure is boost, whoever makes it."),
             fmt::format("{} > {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     } else if (engine_.charging == Charging::boosted && !isAbove) {
         add(Verdict::contradictory, {"/engine/charging", "/engine/charge_pressure"},
-            "The charge pressure is not above ambient; it has to be given as absolute pressure.",
+            LW_TEXT("The charge pressure is not above ambient; it has to be given as absolute "
+                    "pressure."),
             fmt::format("{} ≤ {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     }
 }
@@ -319,7 +330,7 @@ void Conflicts::air() {
         add(Verdict::contradictory,
             {"/conditions/air_pressure", "/conditions/air_temperature",
              "/conditions/relative_humidity"},
-            "The water vapour alone would have more pressure than the air.",
+            LW_TEXT("The water vapour alone would have more pressure than the air."),
             fmt::format("{:.3g}·{} > {}", air.relativeHumidity,
                         shown(saturationPressure(air.temperature), "Pa"),
                         shown(air.pressure, "Pa")));

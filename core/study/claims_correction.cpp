@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -14,21 +16,23 @@ struct CorrectionLimits {
     double least, most;      ///< of the factor
 };
 
-std::string brokenLimits(const AmbientAir& air, double dry, double factor,
-                         const CorrectionLimits& limits) {
-    std::string list;
-    const auto check = [&](bool isInside, const std::string& sentence) {
+Message brokenLimits(const AmbientAir& air, double dry, double factor,
+                     const CorrectionLimits& limits) {
+    Message list;
+    const auto check = [&](bool isInside, const Message& sentence) {
         if (!isInside) {
-            list += (list.empty() ? "" : "; ") + sentence;
+            list = joined(list, sentence);
         }
     };
     check(air.temperature >= limits.coldest && air.temperature <= limits.hottest,
-          fmt::format("{:.1f} K is outside {:.0f} … {:.0f} K", air.temperature, limits.coldest,
-                      limits.hottest));
-    check(dry >= 80e3 && dry <= 110e3,
-          fmt::format("{:.2f} kPa of dry air is outside 80 … 110 kPa", dry / 1e3));
+          Message(LW_TEXT("%1 K is outside %2 … %3 K"), withDecimals(air.temperature, in::pure, 1),
+                  withDecimals(limits.coldest, in::pure, 0),
+                  withDecimals(limits.hottest, in::pure, 0)));
+    check(dry >= 80e3 && dry <= 110e3, Message(LW_TEXT("%1 kPa of dry air is outside 80 … 110 kPa"),
+                                               withDecimals(dry / 1e3, in::pure, 2)));
     check(factor >= limits.least && factor <= limits.most,
-          fmt::format("factor {:.4f} is outside {} … {}", factor, limits.least, limits.most));
+          Message(LW_TEXT("factor %1 is outside %2 … %3"), withDecimals(factor, in::pure, 4),
+                  asTyped(limits.least), asTyped(limits.most)));
     return list;
 }
 
@@ -72,12 +76,15 @@ PowerCorrection compressionCorrection(const AmbientAir& air, Charger charger,
                           : milligramsPerLitre > 65.0 ? 1.2
                                                       : 0.036 * milligramsPerLitre - 1.14;
     result.factor = std::pow(result.atmosphericFactor, *result.engineFactor);
-    result.formula = fmt::format("α_c = f_a^f_m, f_a = (99 kPa/p_d)^{}·(T/298 K)^{}, f_m from q_c",
-                                 pressureExponent, temperatureExponent);
+    result.formula =
+        Message(LW_TEXT("α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c"),
+                asTyped(pressureExponent), asTyped(temperatureExponent));
     result.substituted =
-        fmt::format("[(99/{:.3f})^{}·({:.2f}/298)^{}]^{:.3f}, q_c = {:.1f} mg/(L·cycle)",
-                    result.dryPressure / 1e3, pressureExponent, air.temperature,
-                    temperatureExponent, *result.engineFactor, milligramsPerLitre);
+        Message(LW_TEXT("[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)"),
+                withDecimals(result.dryPressure / 1e3, in::pure, 3), asTyped(pressureExponent),
+                withDecimals(air.temperature, in::pure, 2), asTyped(temperatureExponent),
+                withDecimals(*result.engineFactor, in::pure, 3),
+                withDecimals(milligramsPerLitre, in::pure, 1));
     result.outsideLimits =
         brokenLimits(air, result.dryPressure, result.factor, {283.0, 313.0, 0.9, 1.1});
     return result;

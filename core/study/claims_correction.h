@@ -33,9 +33,9 @@ struct PowerCorrection {
     double dryPressure = 0.0;           ///< [Pa]
     double atmosphericFactor = 1.0;     ///< f_a; spark ignition: the factor itself
     std::optional<double> engineFactor; ///< f_m, compression ignition
-    std::string formula, substituted;   ///< arithmetic in words
+    Message formula, substituted;       ///< arithmetic in words
     /// What the standard asks that does not hold; empty: inside its limits.
-    std::string outsideLimits;
+    Message outsideLimits;
 };
 
 /// Spark ignition: α_a = (99/p_d)^1.2·(T/298)^0.6, p_d in kPa; limits 288 … 308 K, 80 … 110 kPa,

@@ -12,6 +12,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -19,13 +21,15 @@ namespace {
 using nlohmann::json;
 using nlohmann::ordered_json;
 
-constexpr std::string_view formatName = "lobewright-claims";
-constexpr std::size_t longestText = 4000;
-constexpr std::size_t mostStatements = 200;
+constexpr char formatName[] = "lobewright-claims";
+constexpr auto longestText = 4000U;
+constexpr auto mostStatements = 200U;
 
-std::string shown(const json& value) {
-    return value.is_structured() ? (value.is_array() ? "a list" : "a group of keys")
-                                 : design::excerpt(value.dump());
+Message shown(const json& value) {
+    if (value.is_structured()) {
+        return value.is_array() ? LW_TEXT("a list") : LW_TEXT("a group of keys");
+    }
+    return design::excerpt(value.dump());
 }
 
 template <class Key>
@@ -57,8 +61,8 @@ class ClaimsReader {
             if (value.is_boolean()) {
                 group.*(key.flag) = value.get<bool>();
             } else {
-                report(path,
-                       fmt::format("{} is {}; it must be true or false", key.label, shown(value)));
+                report(path, Message(LW_TEXT("%1 is %2; it must be true or false"), key.label,
+                                     shown(value)));
             }
             break;
         case Kind::text:
@@ -71,7 +75,7 @@ class ClaimsReader {
     void readGroup(std::span<const ClaimKey<Group>> keys, const json& node, const std::string& path,
                    Group& group, std::vector<std::string> alsoKnown = {}) {
         if (!node.is_object()) {
-            report(path, fmt::format("this is {}; it must be a group of keys", shown(node)));
+            report(path, Message(LW_TEXT("this is %1; it must be a group of keys"), shown(node)));
             return;
         }
         for (const auto& [name, value] : node.items()) {
@@ -87,8 +91,8 @@ class ClaimsReader {
                     known.emplace_back(one.name);
                 }
                 report(place,
-                       fmt::format("\"{}\" is not a key here; the nearest known key is \"{}\"",
-                                   design::excerpt(name), design::nearest(name, known)));
+                       Message(LW_TEXT("\"%1\" is not a key here; the nearest known key is \"%2\""),
+                               design::excerpt(name), design::nearest(name, known)));
             }
         }
     }
@@ -96,28 +100,30 @@ class ClaimsReader {
     void readHead(const json& root) {
         const auto format = root.find("format");
         if (format == root.end() || *format != formatName) {
-            report("/format",
-                   fmt::format("Format is {}; it must be \"{}\"",
-                               format == root.end() ? "missing" : shown(*format), formatName));
+            report("/format", Message(LW_TEXT("Format is %1; it must be \"%2\""),
+                                      format == root.end() ? LW_TEXT("missing") : shown(*format),
+                                      std::string(formatName)));
         }
         const auto version = root.find("format_version");
         if (version == root.end() || !version->is_number_integer() || *version < 1 ||
             *version > claimsFormatVersion) {
             report("/format_version",
-                   fmt::format("Format version is {}; it must be a whole number from 1 to {}",
-                               version == root.end() ? "missing" : shown(*version),
-                               claimsFormatVersion));
+                   Message(LW_TEXT("Format version is %1; it must be a whole number from 1 to %2"),
+                           version == root.end() ? LW_TEXT("missing") : shown(*version),
+                           claimsFormatVersion));
         }
     }
 
     void readStatements(const json& list, Claims& claims) {
         if (!list.is_array()) {
-            report("/statements", fmt::format("Statements is {}; it must be a list", shown(list)));
+            report("/statements",
+                   Message(LW_TEXT("Statements is %1; it must be a list"), shown(list)));
             return;
         }
         if (list.size() > mostStatements) {
-            report("/statements", fmt::format("Statements has {} entries; the number must be ≤ {}",
-                                              list.size(), mostStatements));
+            report("/statements",
+                   Message(LW_TEXT("Statements has %1 entries; the number must be ≤ %2"),
+                           list.size(), mostStatements));
             return;
         }
         for (const json& item : list) {
@@ -126,7 +132,7 @@ class ClaimsReader {
             claims.statements.emplace_back();
             readGroup(statementKeys(), item, path, claims.statements.back());
             if (item.is_object() && claims.statements.back().claim.empty()) {
-                report(path + "/claim", "Claim is missing; a statement needs its words");
+                report(path + "/claim", LW_TEXT("Claim is missing; a statement needs its words"));
             }
         }
     }
@@ -135,7 +141,7 @@ class ClaimsReader {
 
   private:
     bool isFull() const { return problems_.size() > design::mostProblems; }
-    void report(const std::string& path, std::string message) {
+    void report(const std::string& path, Message message) {
         design::addProblem(problems_, {path, std::move(message)});
     }
 
@@ -144,20 +150,21 @@ class ClaimsReader {
                     Group& group) {
         const bool isPureNumber = value.is_number() && key.dimension == Dimension::fraction;
         if (!value.is_string() && !isPureNumber) {
-            report(path, fmt::format("{} is {}; it must be {}", key.label, shown(value),
-                                     describe(key.dimension)));
+            report(path, Message(LW_TEXT("%1 is %2; it must be %3"), key.label, shown(value),
+                                 describe(key.dimension)));
             return;
         }
         const auto read = isPureNumber
                               ? Result<Amount>(amount(value.get<double>(), ""))
                               : parseAmount(value.get_ref<const std::string&>(), key.dimension);
         if (!read) {
-            report(path, fmt::format("{}: {}", key.label, read.problems().front().message));
+            report(path, Message(LW_TEXT("%1: %2"), key.label, read.problems().front().message));
         } else if (!(read->si >= key.least && read->si <= key.most)) {
             const bool isTooSmall = read->si < key.least;
             const double bound = isTooSmall ? key.least : key.most;
-            report(path, fmt::format("{} is {}; it must be {} {:g} in SI units", key.label,
-                                     text(*read), isTooSmall ? "≥" : "≤", bound));
+            report(path, Message(LW_TEXT("%1 is %2; it must be %3 %4 in SI units"), key.label,
+                                 text(*read), std::string(isTooSmall ? "≥" : "≤"),
+                                 lobewright::number(bound, 6)));
         } else {
             group.*(key.amount) = *read;
         }
@@ -167,15 +174,18 @@ class ClaimsReader {
     void readCount(const ClaimKey<Group>& key, const json& value, const std::string& path,
                    Group& group) {
         if (!value.is_number()) {
-            report(path, fmt::format("{} is {}; it must be a number", key.label, shown(value)));
+            report(path,
+                   Message(LW_TEXT("%1 is %2; it must be a number"), key.label, shown(value)));
             return;
         }
         const auto number = value.get<double>();
         if (number < key.least || number > key.most) {
-            report(path, fmt::format("{} is {}; it must be ≥ {:g} and ≤ {:g}", key.label, number,
-                                     key.least, key.most));
+            report(path, Message(LW_TEXT("%1 is %2; it must be ≥ %3 and ≤ %4"), key.label,
+                                 asTyped(number), lobewright::number(key.least, 6),
+                                 lobewright::number(key.most, 6)));
         } else if (key.whole && number != std::floor(number)) {
-            report(path, fmt::format("{} is {}; it must be a whole number", key.label, number));
+            report(path, Message(LW_TEXT("%1 is %2; it must be a whole number"), key.label,
+                                 asTyped(number)));
         } else {
             group.*(key.count) = number;
         }
@@ -190,9 +200,9 @@ class ClaimsReader {
         if (found != words.end()) {
             key.choose(group, static_cast<std::size_t>(found - words.begin()));
         } else {
-            report(path,
-                   fmt::format("{} is {}; it must be one of {}; the nearest is \"{}\"", key.label,
-                               shown(value), fmt::join(words, ", "), design::nearest(word, words)));
+            report(path, Message(LW_TEXT("%1 is %2; it must be one of %3; the nearest is \"%4\""),
+                                 key.label, shown(value), fmt::format("{}", fmt::join(words, ", ")),
+                                 design::nearest(word, words)));
         }
     }
 
@@ -200,13 +210,13 @@ class ClaimsReader {
     void readText(const ClaimKey<Group>& key, const json& value, const std::string& path,
                   Group& group) {
         if (!value.is_string()) {
-            report(path, fmt::format("{} is {}; it must be a text", key.label, shown(value)));
+            report(path, Message(LW_TEXT("%1 is %2; it must be a text"), key.label, shown(value)));
             return;
         }
         group.*(key.text) = value.get<std::string>();
         if ((group.*(key.text)).size() > longestText) {
-            report(path, fmt::format("{} has {} bytes; it must have at most {}", key.label,
-                                     (group.*(key.text)).size(), longestText));
+            report(path, Message(LW_TEXT("%1 has %2 bytes; it must have at most %3"), key.label,
+                                 (group.*(key.text)).size(), longestText));
         }
     }
 
@@ -243,9 +253,10 @@ ordered_json written(std::span<const ClaimKey<Group>> keys, const Group& group) 
 
 Result<Claims> readClaims(std::string_view text) {
     if (text.size() > largestClaims) {
-        return Problem{"", fmt::format("the file has more than {} bytes (1 MiB); no claims file is "
-                                       "larger",
-                                       largestClaims)};
+        return Problem{
+            "",
+            Message(LW_TEXT("the file has more than %1 bytes (1 MiB); no claims file is larger"),
+                    largestClaims)};
     }
     design::Document document = design::parseDocument(text);
     if (!document.problems.empty()) {
@@ -253,7 +264,8 @@ Result<Claims> readClaims(std::string_view text) {
     }
     const json& root = document.root;
     if (!root.is_object()) {
-        return Problem{"", fmt::format("the file is {}; it must be a group of keys", shown(root))};
+        return Problem{"",
+                       Message(LW_TEXT("the file is %1; it must be a group of keys"), shown(root))};
     }
     ClaimsReader reader;
     Claims claims;

@@ -20,14 +20,15 @@ class Findings {
     void cyclesAndDisplacement();
     void speeds();
     /// What a torque given with its own speed leaves to fall; empty: it is not given so.
-    std::string fallOfTorque(double torqueAtPower) const;
+    Message fallOfTorque(double torqueAtPower) const;
     void pressures();
     /// Where mean pressures are told: ending of the identifiers and both quantities.
     struct PressurePlace {
-        const char *id, *brake, *indicated;
+        const char* id;
+        TextId brake, indicated;
     };
-    void meanPressure(const PressurePlace& place, double pressure, const std::string& formula,
-                      const std::string& substituted, double omega, const std::string& note);
+    void meanPressure(const PressurePlace& place, double pressure, TextId formula,
+                      const Message& substituted, double omega, const Message& note);
     void pistonSpeed();
     void powerDensities();
     void efficiency();
@@ -44,7 +45,7 @@ class Findings {
     /// With the verdict, the band and its source, by the bands of the claimed class.
     void judged(BandQuantity quantity, Finding finding, double si);
     /// What a speed that is only a bound makes of a figure; empty: it is given.
-    std::string powerNote() const;
+    Message powerNote() const;
     bool isTwoStroke() const { return basis_.cycle == StrokeCycle::twoStroke; }
 
     ClaimsReport& report_;

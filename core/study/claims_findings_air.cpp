@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+LW_TEXTS_OF(Core)
+
 /// The air that the power needs, what charges the engine with it, and the air that the power stands
 /// for.
 namespace lobewright::study {
@@ -21,12 +23,12 @@ void Findings::air() {
     }
     const double flow = figures_.power->si / (basis_.efficiency * basis_.heatingValue) *
                         basis_.airRatio * basis_.stoichiometricAir;
-    add({"air-needed", "Air needed for the power", "P/(η_b·LHV)·λ·L_st",
+    add({"air-needed", LW_TEXT("Air needed for the power"), "P/(η_b·LHV)·λ·L_st",
          fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
                      basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
                      basis_.stoichiometricAir),
-         flow, "kg/s", "", "fuel data: Heywood 1988, table D.4 (from memory)", Verdict::computed,
-         ""});
+         flow, "kg/s", "", LW_TEXT("fuel data: Heywood 1988, table D.4 (from memory)"),
+         Verdict::computed, ""});
     if (c_ && v_ && basis_.powerSpeed) {
         chargeOf(flow);
     }
@@ -36,20 +38,21 @@ void Findings::chargeOf(double flow) {
     const double n = turnsPerSecond(basis_.powerSpeed->value);
     const double displaced = v_->value * c_->value * n * basis_.airDensity;
     const double ratio = flow / displaced;
-    Finding needed{"charging-ratio", "Charging ratio needed", "air/(V_d·c·n·ρ_amb)",
+    Finding needed{"charging-ratio", LW_TEXT("Charging ratio needed"), "air/(V_d·c·n·ρ_amb)",
                    fmt::format("{}/({}·{:.6g}·{}·{})", shown(flow, "kg/s"), shown(v_->value, "m³"),
                                c_->value, shown(n, "1/s"), shown(basis_.airDensity, "kg/m³"))};
     needed.note = powerNote();
     judged(BandQuantity::chargingRatio, std::move(needed), ratio);
     if (isTwoStroke() || !basis_.cycle) {
-        add({"charging-ratio-ports", "Delivery ratio needed through ports",
-             "charging ratio/trapping efficiency",
+        add({"charging-ratio-ports", LW_TEXT("Delivery ratio needed through ports"),
+             LW_TEXT("charging ratio/trapping efficiency"),
              fmt::format("{:.6g}/{}", ratio, portChargingEfficiency),
-             ratio / portChargingEfficiency, "", "", "trapping efficiency 0.8: own estimate",
-             Verdict::computed,
+             ratio / portChargingEfficiency, "", "",
+             LW_TEXT("trapping efficiency 0.8: own estimate"), Verdict::computed,
              ratio / portChargingEfficiency > 1.0
-                 ? "more than the displacement at ambient density: a blower has to deliver it"
-                 : ""});
+                 ? LW_TEXT(
+                       "more than the displacement at ambient density: a blower has to deliver it")
+                 : TextId{}});
     }
     const auto& charge = report_.claims.engine.chargePressure;
     if (!charge) {
@@ -59,15 +62,15 @@ void Findings::chargeOf(double flow) {
     // A chamber compressed 8:1 traps at most 8/7 of its displacement.
     constexpr double filledClearance = 8.0 / 7.0;
     Finding fits{
-        "charge-available", "Charging ratio that the charge pressure allows",
-        "p_charge/p_amb, cooled to ambient temperature",
+        "charge-available", LW_TEXT("Charging ratio that the charge pressure allows"),
+        LW_TEXT("p_charge/p_amb, cooled to ambient temperature"),
         fmt::format("{}/({})", shown(charge->si, "Pa"), shown(basis_.ambientPressure, "Pa")),
         available};
     fits.verdict = ratio <= available                     ? Verdict::ordinary
                    : ratio <= available * filledClearance ? Verdict::ambitious
                                                           : Verdict::implausible;
-    fits.source = "ideal gas; up to 8/7 of it with the clearance filled as well";
-    fits.note = fmt::format("{:.4g} needed", ratio);
+    fits.source = LW_TEXT("ideal gas; up to 8/7 of it with the clearance filled as well");
+    fits.note = Message(LW_TEXT("%1 needed"), number(ratio));
     add(std::move(fits));
 }
 
@@ -85,15 +88,16 @@ void Findings::supply() {
     const double trapping = isTwoStroke() ? portChargingEfficiency : 1.0;
     const double flow = needed->value / trapping;
     const bool isNotCounted = report_.claims.conditions.supplyPower == SupplyPower::notCounted;
-    const std::string net =
-        isNotCounted ? fmt::format("not counted in the claim; less it the power is {:.4g} kW",
-                                   (figures_.power->si - flow * work) / 1e3)
-                     : "";
-    add({"supply-power", "Power that charges the engine, if its shaft pays",
-         "air/trapping·[h(T₂) − h(T_amb)]",
+    const Message net =
+        isNotCounted ? Message(LW_TEXT("not counted in the claim; less it the power is %1 kW"),
+                               number((figures_.power->si - flow * work) / 1e3))
+                     : Message();
+    add({"supply-power", LW_TEXT("Power that charges the engine, if its shaft pays"),
+         LW_TEXT("air/trapping·[h(T₂) − h(T_amb)]"),
          fmt::format("{}/{:.2g}·{}", shown(needed->value, "kg/s"), trapping, shown(work, "J/kg")),
          flow * work / 1e3, "kW", "",
-         fmt::format("compressor of isentropic efficiency {}: own estimate", efficiency),
+         Message(LW_TEXT("compressor of isentropic efficiency %1: own estimate"),
+                 asTyped(efficiency)),
          Verdict::computed, net});
 }
 
@@ -108,7 +112,7 @@ void Findings::correction() {
         return; // named among the conflicts
     }
     PowerCorrection correction;
-    std::string note;
+    Message note;
     if (engine_.ignition == Ignition::compression) {
         if (!c_ || !v_ || !basis_.powerSpeed) {
             return;
@@ -120,29 +124,30 @@ void Findings::correction() {
         const double ratio = charge ? charge->si / air.pressure : 1.0;
         correction = compressionCorrection(air, conditions.charger.value_or(Charger::none),
                                            perCycle / ratio);
-        note = conditions.charger ? "" : "charger not given: none assumed";
+        note = conditions.charger ? Message() : Message(LW_TEXT("charger not given: none assumed"));
     } else {
         correction = sparkCorrection(air);
     }
     if (!correction.outsideLimits.empty()) {
-        note += (note.empty() ? "" : "; ") +
-                fmt::format("{}: outside the limits of the standard", correction.outsideLimits);
+        note = joined(note, Message(LW_TEXT("%1: outside the limits of the standard"),
+                                    correction.outsideLimits));
     }
-    add({"corrected-power", "Power at the reference air of ISO 1585", "P·α, " + correction.formula,
-         fmt::format("{}·{}", shown(figures_.power->si, "W"), correction.substituted),
+    add({"corrected-power", LW_TEXT("Power at the reference air of ISO 1585"),
+         Message(LW_TEXT("%1, %2"), std::string("P·α"), correction.formula),
+         Message(LW_TEXT("%1·%2"), shown(figures_.power->si, "W"), correction.substituted),
          figures_.power->si * correction.factor / 1e3, "kW", "",
-         "ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)", Verdict::computed,
-         note});
+         LW_TEXT("ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)"),
+         Verdict::computed, note});
 }
 
 void Findings::rating() {
     if (report_.claims.conditions.rating != Rating::gross || !figures_.power) {
         return;
     }
-    add({"net-power", "Net power, if auxiliaries and silencing take a tenth", "P·0.9",
+    add({"net-power", LW_TEXT("Net power, if auxiliaries and silencing take a tenth"), "P·0.9",
          fmt::format("{}·0.9", shown(figures_.power->si, "W")), figures_.power->si * 0.9 / 1e3,
-         "kW", "", "gross and net: ISO 15550; a tenth: own estimate", Verdict::computed,
-         "the claim is a gross figure: published bands are mostly net"});
+         "kW", "", LW_TEXT("gross and net: ISO 15550; a tenth: own estimate"), Verdict::computed,
+         LW_TEXT("the claim is a gross figure: published bands are mostly net")});
 }
 
 } // namespace lobewright::study

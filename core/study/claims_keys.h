@@ -13,14 +13,16 @@ namespace lobewright::study {
 
 /// A word of the file with the words of the trade for it.
 struct ClaimWord {
-    std::string_view key, label;
+    std::string_view key;
+    TextId label;
 };
 
 /// Access to one key of a group. Texts are the file's: choices are keys, amounts "120 hp".
 template <class Group>
 struct ClaimKey {
     enum class Kind { amount, count, choice, flag, text };
-    std::string_view name{}, label{}, help{};
+    std::string_view name{};
+    TextId label{}, help{};
     Kind kind = Kind::amount;
     Dimension dimension = Dimension::fraction; ///< amounts
     std::vector<ClaimWord> words{};            ///< choices

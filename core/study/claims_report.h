@@ -9,13 +9,10 @@
 namespace lobewright::study {
 
 /// Plain text, at most `width` ≥ 60 columns wide: findings with their arithmetic, contradictions,
-/// statements, missing numbers, assumptions, cautions. `words` puts every label and sentence into
-/// another language.
-std::string claimsText(
-    const ClaimsReport& report, std::size_t width = 100,
-    const std::function<std::string(std::string_view)>& words = [](std::string_view text) {
-        return std::string(text);
-    });
+/// statements, missing numbers, assumptions, cautions. `words` reads every label and sentence,
+/// maybe in another language.
+std::string claimsText(const ClaimsReport& report, std::size_t width = 100,
+                       const std::function<std::string(const Message&)>& words = &Message::english);
 
 /// JSON with "findings", "conflicts", "statements", "missing" and "assumptions"; numbers in the
 /// units named beside them.

@@ -10,6 +10,8 @@
 #include <charconv>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -192,42 +194,43 @@ Problem unknownUnit(std::string_view spelling, Dimension dimension) {
             symbols.emplace_back(unit.symbol);
         }
     }
-    return {"", fmt::format("\"{}\" is not a unit known here; the nearest is \"{}\"; known: {}",
-                            spelling.substr(0, 40), design::nearest(spelling, symbols),
-                            knownSymbols(dimension))};
+    return {"",
+            Message(LW_TEXT("\"%1\" is not a unit known here; the nearest is \"%2\"; known: %3"),
+                    spelling.substr(0, 40), design::nearest(spelling, symbols),
+                    knownSymbols(dimension))};
 }
 
 } // namespace
 
-std::string_view describe(Dimension dimension) {
+TextId describe(Dimension dimension) {
     switch (dimension) {
     case Dimension::power:
-        return "a power, e.g. \"90 kW\"";
+        return LW_TEXT("a power, e.g. \"90 kW\"");
     case Dimension::torque:
-        return "a torque, e.g. \"300 N·m\"";
+        return LW_TEXT("a torque, e.g. \"300 N·m\"");
     case Dimension::speed:
-        return "a shaft speed, e.g. \"2400 rpm\"";
+        return LW_TEXT("a shaft speed, e.g. \"2400 rpm\"");
     case Dimension::volume:
-        return "a volume, e.g. \"1.8 L\"";
+        return LW_TEXT("a volume, e.g. \"1.8 L\"");
     case Dimension::length:
-        return "a length, e.g. \"64 mm\"";
+        return LW_TEXT("a length, e.g. \"64 mm\"");
     case Dimension::mass:
-        return "a mass, e.g. \"85 kg\"";
+        return LW_TEXT("a mass, e.g. \"85 kg\"");
     case Dimension::pressure:
-        return "a pressure, e.g. \"1.5 bar\"";
+        return LW_TEXT("a pressure, e.g. \"1.5 bar\"");
     case Dimension::temperature:
-        return "a temperature, e.g. \"25 °C\"";
+        return LW_TEXT("a temperature, e.g. \"25 °C\"");
     case Dimension::velocity:
-        return "a velocity, e.g. \"12 m/s\"";
+        return LW_TEXT("a velocity, e.g. \"12 m/s\"");
     case Dimension::fuelConsumption:
-        return "a fuel consumption, e.g. \"250 g/kWh\"";
+        return LW_TEXT("a fuel consumption, e.g. \"250 g/kWh\"");
     case Dimension::angle:
-        return "an angle, e.g. \"6 °\"";
+        return LW_TEXT("an angle, e.g. \"6 °\"");
     case Dimension::fraction:
-        return "a number or a percentage, e.g. \"30 %\"";
+        return LW_TEXT("a number or a percentage, e.g. \"30 %\"");
     }
     assert(false);
-    return "";
+    return {};
 }
 
 std::string_view siSymbol(Dimension dimension) {
@@ -258,7 +261,7 @@ std::string_view siSymbol(Dimension dimension) {
         return "";
     }
     assert(false);
-    return "";
+    return {};
 }
 
 std::span<const TradeUnit> tradeUnits() {
@@ -293,41 +296,41 @@ Result<Amount> parseAmount(std::string_view given, Dimension dimension) {
     double number = 0.0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
     if (error != std::errc{} || !std::isfinite(number)) {
-        return Problem{"", fmt::format("\"{}\" does not begin with a number; it must be {}",
-                                       words.substr(0, 40), describe(dimension))};
+        return Problem{"", Message(LW_TEXT("\"%1\" does not begin with a number; it must be %2"),
+                                   words.substr(0, 40), describe(dimension))};
     }
     const auto used = static_cast<std::size_t>(end - digits.data());
     const std::string_view rest = trimmed(digits.substr(used));
     const char next = rest.empty() ? ' ' : rest.front();
     if (next == '/' && digits[used - 1] == '1' && digits[used] == '/') {
-        return Problem{"", fmt::format("\"{}\" could be read in two ways; put a space between the "
-                                       "number and its unit",
-                                       words.substr(0, 40))};
+        return Problem{"", Message(LW_TEXT("\"%1\" could be read in two ways; put a space between "
+                                           "the number and its unit"),
+                                   words.substr(0, 40))};
     }
     // The unit may itself begin with a digit, as 1/min does.
     const TradeUnit* unit = findUnit(rest);
     if (unit == nullptr && (next == ',' || next == '\'' || (next >= '0' && next <= '9'))) {
-        return Problem{"", fmt::format("\"{}\" has a separator in the number; write 1500.5, with a "
-                                       "point and no thousands separators",
-                                       words.substr(0, 40))};
+        return Problem{"", Message(LW_TEXT("\"%1\" has a separator in the number; write 1500.5, "
+                                           "with a point and no thousands separators"),
+                                   words.substr(0, 40))};
     }
     if (rest.empty()) {
         if (dimension == Dimension::fraction) {
             return amount(number, "");
         }
-        return Problem{"", fmt::format("\"{}\" has no unit; it must be {}", words.substr(0, 40),
-                                       describe(dimension))};
+        return Problem{"", Message(LW_TEXT("\"%1\" has no unit; it must be %2"),
+                                   words.substr(0, 40), describe(dimension))};
     }
     if (unit == nullptr) {
         return unknownUnit(rest, dimension);
     }
     if (unit->dimension != dimension) {
-        return Problem{"", fmt::format("\"{}\" is {}; it must be {}", unit->symbol,
-                                       describe(unit->dimension), describe(dimension))};
+        return Problem{"", Message(LW_TEXT("\"%1\" is %2; it must be %3"), unit->symbol,
+                                   describe(unit->dimension), describe(dimension))};
     }
     const Amount result = amount(number, unit->symbol);
     if (!std::isfinite(result.si)) {
-        return Problem{"", fmt::format("\"{}\" is too large", words.substr(0, 40))};
+        return Problem{"", Message(LW_TEXT("\"%1\" is too large"), words.substr(0, 40))};
     }
     return result;
 }

@@ -28,7 +28,7 @@ enum class Dimension {
 };
 
 /// What a dimension is called in a message, with an example: "a torque, e.g. \"300 N·m\"".
-std::string_view describe(Dimension dimension);
+TextId describe(Dimension dimension);
 
 /// Symbol of the SI unit, e.g. "N·m"; empty for a fraction.
 std::string_view siSymbol(Dimension dimension);

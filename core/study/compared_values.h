@@ -55,7 +55,7 @@ struct ComparedValues {
 std::vector<solution::Figure> comparedFigures(const ComparedValues& values, double scale,
                                               const ComparedValues* reference);
 /// The same figures without values, all with this note.
-std::vector<solution::Figure> absentFigures(const std::string& note);
+std::vector<solution::Figure> absentFigures(const Message& note);
 
 /// One engine, solved.
 struct ComparedResult {

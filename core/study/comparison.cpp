@@ -12,6 +12,8 @@
 #include <cassert>
 #include <mutex>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -24,9 +26,9 @@ constexpr std::array allCompared = {Compared::camTrack, Compared::cranksSameSpee
 class ShareOfProgress final : public Monitor {
   public:
     ShareOfProgress(Monitor& caller, std::atomic<bool>& stopped, double from, double to,
-                    std::string what)
-        : caller_(caller), stopped_(stopped), from_(from), to_(to), what_(std::move(what)) {}
-    bool step(double fraction, std::string_view) override {
+                    TextId what)
+        : caller_(caller), stopped_(stopped), from_(from), to_(to), what_(what) {}
+    bool step(double fraction, const Message&) override {
         if (!stopped_ && !caller_.step(from_ + fraction * (to_ - from_), what_)) {
             stopped_ = true;
         }
@@ -37,15 +39,15 @@ class ShareOfProgress final : public Monitor {
     Monitor& caller_;
     std::atomic<bool>& stopped_;
     double from_, to_;
-    std::string what_;
+    TextId what_;
 };
 
 /// Solves of one row take turns reporting; their fractions would jump to and fro.
 class Quiet final : public Monitor {
   public:
-    Quiet(Monitor& caller, std::atomic<bool>& stopped, double fraction, std::string what)
+    Quiet(Monitor& caller, std::atomic<bool>& stopped, double fraction, Message what)
         : caller_(caller), stopped_(stopped), fraction_(fraction), what_(std::move(what)) {}
-    bool step(double, std::string_view) override {
+    bool step(double, const Message&) override {
         if (!stopped_ && !caller_.step(fraction_, what_)) {
             stopped_ = true;
         }
@@ -56,7 +58,7 @@ class Quiet final : public Monitor {
     Monitor& caller_;
     std::atomic<bool>& stopped_;
     double fraction_;
-    std::string what_;
+    Message what_;
 };
 
 Result<ComparedResult> solveRow(const solution::Solution& solution, Compared engine, Basis basis,
@@ -74,7 +76,7 @@ Result<ComparedResult> solveRow(const solution::Solution& solution, Compared eng
         return fourStrokeEngine(solution, true, basis, monitor);
     }
     assert(false);
-    return Problem{"", "unknown engine"};
+    return Problem{"", LW_TEXT("unknown engine")};
 }
 
 /// The four-stroke that heat and friction are weighed against: at the same supply if it has one.
@@ -100,7 +102,7 @@ ComparedEngine row(Compared engine, const Result<ComparedResult>& result, Basis 
     if (basis == Basis::power) {
         const double own = result->values.power();
         if (!(own > 0.0 && wantedPower > 0.0)) {
-            row.problem = "without brake power no size gives the same power";
+            row.problem = LW_TEXT("without brake power no size gives the same power");
             row.figures = absentFigures(row.problem);
             return row;
         }
@@ -117,10 +119,10 @@ Result<Comparison> compareSolved(const solution::Solution& solution, Basis basis
     std::vector<Result<ComparedResult>> results;
     for (const Compared engine : allCompared) {
         const double share = static_cast<double>(results.size()) / allCompared.size();
-        Quiet quiet(monitor, stopped, share, std::string(label(engine)));
+        Quiet quiet(monitor, stopped, share, label(engine));
         results.push_back(solveRow(solution, engine, basis, quiet));
         if (stopped) {
-            return Problem{"", "cancelled"};
+            return Problem{"", LW_TEXT("cancelled")};
         }
     }
     if (!results.front()) {
@@ -151,7 +153,7 @@ std::string quoted(const std::string& field) {
 
 } // namespace
 
-std::string_view label(Basis basis) {
+TextId label(Basis basis) {
     return std::ranges::find(basisWords, basis, &BasisWord::basis)->label;
 }
 
@@ -169,24 +171,24 @@ std::string_view key(Compared engine) {
         return "four-stroke-same-supply";
     }
     assert(false);
-    return "";
+    return {};
 }
 
-std::string_view label(Compared engine) {
+TextId label(Compared engine) {
     switch (engine) {
     case Compared::camTrack:
-        return "Cam track";
+        return LW_TEXT("Cam track");
     case Compared::cranksSameSpeed:
-        return "Cranks, same shaft speed";
+        return LW_TEXT("Cranks, same shaft speed");
     case Compared::cranksSamePistonSpeed:
-        return "Cranks, same piston speed";
+        return LW_TEXT("Cranks, same piston speed");
     case Compared::fourStrokeAmbient:
-        return "Four-stroke, ambient air";
+        return LW_TEXT("Four-stroke, ambient air");
     case Compared::fourStrokeSameSupply:
-        return "Four-stroke, same supply";
+        return LW_TEXT("Four-stroke, same supply");
     }
     assert(false);
-    return "";
+    return {};
 }
 
 const solution::Figure* ComparedEngine::figure(std::string_view name) const {
@@ -197,12 +199,12 @@ const solution::Figure* ComparedEngine::figure(std::string_view name) const {
 Result<Comparison> compare(const design::Design& design, Basis basis, Monitor& monitor,
                            const solution::Solution* previous) {
     std::atomic<bool> stopped = false;
-    ShareOfProgress first(monitor, stopped, 0.0, 0.2, "the design itself");
+    ShareOfProgress first(monitor, stopped, 0.0, 0.2, LW_TEXT("the design itself"));
     const auto solution = solution::solve(design, first, previous);
     if (!solution) {
         return solution.problems();
     }
-    ShareOfProgress rest(monitor, stopped, 0.2, 1.0, "references");
+    ShareOfProgress rest(monitor, stopped, 0.2, 1.0, LW_TEXT("references"));
     return compareSolved(*solution, basis, rest);
 }
 
@@ -220,12 +222,12 @@ Result<std::vector<Comparison>> compareSpeeds(const design::Design& design,
         atSpeed.running.speed = speeds[i];
         Quiet quiet(monitor, stopped,
                     static_cast<double>(done.load()) / static_cast<double>(speeds.size()),
-                    fmt::format("{:.0f} rpm", speeds[i] / units::revPerMinute));
+                    Message(LW_TEXT("%1"), withDecimals(speeds[i], in::turnsPerMinute, 0)));
         results[i] = compare(atSpeed, basis, quiet);
         ++done;
     });
     if (stopped) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     std::vector<Comparison> comparisons;
     for (const auto& result : results) {
@@ -234,7 +236,7 @@ Result<std::vector<Comparison>> compareSpeeds(const design::Design& design,
         }
     }
     if (comparisons.empty()) {
-        return results.empty() ? Problems{{"", "no speeds are given"}}
+        return results.empty() ? Problems{{"", LW_TEXT("no speeds are given")}}
                                : results.front()->problems();
     }
     return comparisons;
@@ -252,7 +254,7 @@ std::string comparisonCsv(const std::vector<Comparison>& comparisons) {
         const auto word = std::ranges::find(basisWords, comparison.basis, &BasisWord::basis);
         for (const ComparedEngine& engine : comparison.engines) {
             text += fmt::format("{:.10g},{},{},{}", comparison.speed / units::revPerMinute,
-                                word->key, key(engine.engine), quoted(engine.problem));
+                                word->key, key(engine.engine), quoted(engine.problem.english()));
             for (const solution::Figure& figure : engine.figures) {
                 text += figure.value ? fmt::format(",{:.10g}", *figure.value) : ",";
             }

@@ -11,6 +11,8 @@
 #include <string_view>
 #include <vector>
 
+LW_TEXTS_OF(Core)
+
 /// The engine beside what it would replace: the same pistons on cranks, and a conventional
 /// four-stroke of the same displacement.
 namespace lobewright::study {
@@ -25,14 +27,15 @@ enum class Basis {
 };
 struct BasisWord {
     Basis basis;
-    std::string_view key, label;
+    std::string_view key;
+    TextId label;
 };
 inline constexpr BasisWord basisWords[] = {
-    {Basis::displacement, "displacement", "equal displacement, equal shaft speed"},
-    {Basis::displacedVolume, "displaced-volume", "equal displaced volume a second"},
-    {Basis::pistonSpeed, "piston-speed", "equal mean piston speed"},
-    {Basis::power, "power", "equal power, enlarged by cylinders"}};
-std::string_view label(Basis basis);
+    {Basis::displacement, "displacement", LW_TEXT("equal displacement, equal shaft speed")},
+    {Basis::displacedVolume, "displaced-volume", LW_TEXT("equal displaced volume a second")},
+    {Basis::pistonSpeed, "piston-speed", LW_TEXT("equal mean piston speed")},
+    {Basis::power, "power", LW_TEXT("equal power, enlarged by cylinders")}};
+TextId label(Basis basis);
 
 enum class Compared {
     camTrack,
@@ -41,8 +44,8 @@ enum class Compared {
     fourStrokeAmbient,     ///< breathing ambient air
     fourStrokeSameSupply   ///< at the supply state of the design
 };
-std::string_view key(Compared engine);   ///< "cam-track"
-std::string_view label(Compared engine); ///< "Cam track"
+std::string_view key(Compared engine); ///< "cam-track"
+TextId label(Compared engine);         ///< "Cam track"
 
 /// Curves of cylinder 1 and of the whole engine, referred to the output shaft.
 struct ComparedCurves {
@@ -60,12 +63,12 @@ struct ComparedCurves {
 };
 
 /// Note of a loss that a fit of the whole friction contains without telling it apart.
-inline constexpr const char* withinTheFit = "within the fit";
+inline constexpr TextId withinTheFit = LW_TEXT("within the fit");
 
 /// One row. All rows of a comparison have the same figures in the same order.
 struct ComparedEngine {
     Compared engine = Compared::camTrack;
-    std::string problem;                   ///< why it could not be solved; empty: solved
+    Message problem;                       ///< why it could not be solved; empty: solved
     std::vector<solution::Figure> figures; ///< group "comparison"; absent values say why
     std::optional<ComparedCurves> curves;  ///< absent with a problem
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 /// The design itself as a row of the comparison, from its solution.
 namespace lobewright::study {
 
@@ -91,7 +93,7 @@ ComparedCurves curvesOf(const solution::Solution& solution, double omega) {
 
 Result<ComparedResult> camTrackEngine(const solution::Solution& solution) {
     if (!solution.gas) {
-        return Problem{"", "the gas cycle of the design could not be solved"};
+        return Problem{"", LW_TEXT("the gas cycle of the design could not be solved")};
     }
     const mechanism::OpposedPair& pair = solution.pair;
     const double omega = solution.design.running.speed;

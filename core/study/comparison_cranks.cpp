@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 /// The references of the comparison: opposed pistons on cranks and the four-stroke.
 namespace lobewright::study {
 
@@ -252,9 +254,10 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
         return chamber.problems();
     }
     if (jams(chamber->crank(End::inlet), design.friction)) {
-        return Problem{"/reference/rod_ratio",
-                       "guide friction blocks the pistons at the steepest rod; the ratio must be "
-                       "smaller"};
+        return Problem{
+            "/reference/rod_ratio",
+            LW_TEXT("guide friction blocks the pistons at the steepest rod; the ratio must be "
+                    "smaller")};
     }
     const double perTurn = solution.pair.cyclesPerTurn();
     const double gear = samePistonSpeed ? perTurn : 1.0;

@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 CrankPairChamber::CrankPairChamber(const CrankPairGeometry& geometry)
@@ -85,9 +87,9 @@ std::optional<Problem> CrankPairChamber::findEvents() {
                                           std::min(inlet, exhaust), std::max(inlet, exhaust));
     if (!(gap(events.idc) > 0.0)) {
         return Problem{"/mechanism/clearance_mm",
-                       fmt::format("leaves a gap of {:.4g} mm between the crowns on cranks, must "
-                                   "be positive: the pistons collide",
-                                   gap(events.idc) / units::millimetre)};
+                       Message(LW_TEXT("leaves a gap of %1 between the crowns on cranks, must be "
+                                       "positive: the pistons collide"),
+                               Amount(gap(events.idc), in::mm))};
     }
     for (const End end : bothEnds) {
         const double ownCentre = end == End::inlet ? inlet : exhaust;
@@ -96,11 +98,10 @@ std::optional<Problem> CrankPairChamber::findEvents() {
             const double lift = row.edge + shift(end);
             if (!(lift > 0.0 && lift < crank(end).stroke())) {
                 return Problem{fmt::format("/ports/{}", name(end)),
-                               fmt::format("an edge at {:.4g} mm with a shift of {:.4g} mm never "
-                                           "opens or never closes within a stroke of {:.4g} mm",
-                                           row.edge / units::millimetre,
-                                           shift(end) / units::millimetre,
-                                           crank(end).stroke() / units::millimetre)};
+                               Message(LW_TEXT("an edge at %1 with a shift of %2 never opens or "
+                                               "never closes within a stroke of %3"),
+                                       Amount(row.edge, in::mm), Amount(shift(end), in::mm),
+                                       Amount(crank(end).stroke(), in::mm))};
             }
             highest = std::max(highest, lift);
             for (const double depth : {row.edge, row.edge - row.height}) {
@@ -121,10 +122,10 @@ std::optional<Problem> CrankPairChamber::findEvents() {
     events.firstOpening = std::min(events.inletOpens, events.exhaustOpens);
     events.lastClosing = std::max(events.inletCloses, events.exhaustCloses);
     if (!(events.firstOpening > events.idc && events.lastClosing < events.idc + units::turn)) {
-        return Problem{"/mechanism/exhaust_lead_deg",
-                       fmt::format("a lead of {:.4g}° of the crank keeps a port open at inner dead "
-                                   "centre",
-                                   geometry_.lead / units::degree)};
+        return Problem{
+            "/mechanism/exhaust_lead_deg",
+            Message(LW_TEXT("a lead of %1 of the crank keeps a port open at inner dead centre"),
+                    Amount(geometry_.lead, in::degrees))};
     }
     std::sort(kinks_.begin(), kinks_.end());
     const auto same = [](double a, double b) { return b - a < 1e-12; };

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -15,38 +17,40 @@ double boreFor(double sweptVolume, double strokeToBore) {
     return std::cbrt(4.0 * sweptVolume / (units::pi * strokeToBore));
 }
 
-void require(Problems& problems, bool holds, const char* key, const char* what, double value,
-             const char* rule) {
+void require(Problems& problems, bool holds, const char* key, TextId what, double value,
+             TextId rule) {
     if (!holds) {
-        problems.push_back({fmt::format("/reference/four_stroke/{}", key),
-                            fmt::format("{} is {:.6g}; it must be {}", what, value, rule)});
+        problems.push_back(
+            {fmt::format("/reference/four_stroke/{}", key),
+             Message(LW_TEXT("%1 is %2; it must be %3"), what, number(value, 6), rule)});
     }
 }
 
 Problems validate(const design::FourStroke& e) {
     Problems problems;
-    const auto positive = [&](const char* key, const char* what, double value) {
-        require(problems, value > 0.0 && std::isfinite(value), key, what, value, "positive");
+    const auto positive = [&](const char* key, TextId what, double value) {
+        require(problems, value > 0.0 && std::isfinite(value), key, what, value,
+                LW_TEXT("positive"));
     };
-    positive("stroke_to_bore", "Stroke by bore", e.strokeToBore);
-    positive("inlet_valves", "Inlet valves", e.inletValves);
-    positive("exhaust_valves", "Exhaust valves", e.exhaustValves);
-    positive("inlet_seat_to_bore", "Inlet seat by bore", e.inletSeat);
-    positive("exhaust_seat_to_bore", "Exhaust seat by bore", e.exhaustSeat);
-    positive("valve_lift_to_seat", "Valve lift by seat", e.valveLift);
-    require(problems, e.compressionRatio > 1.0, "compression_ratio", "Compression ratio",
-            e.compressionRatio, "above 1");
+    positive("stroke_to_bore", LW_TEXT("Stroke by bore"), e.strokeToBore);
+    positive("inlet_valves", LW_TEXT("Inlet valves"), e.inletValves);
+    positive("exhaust_valves", LW_TEXT("Exhaust valves"), e.exhaustValves);
+    positive("inlet_seat_to_bore", LW_TEXT("Inlet seat by bore"), e.inletSeat);
+    positive("exhaust_seat_to_bore", LW_TEXT("Exhaust seat by bore"), e.exhaustSeat);
+    positive("valve_lift_to_seat", LW_TEXT("Valve lift by seat"), e.valveLift);
+    require(problems, e.compressionRatio > 1.0, "compression_ratio", LW_TEXT("Compression ratio"),
+            e.compressionRatio, LW_TEXT("above 1"));
     require(problems, e.dischargeCoefficient > 0.0 && e.dischargeCoefficient <= 1.0,
-            "discharge_coefficient", "Discharge coefficient", e.dischargeCoefficient,
-            "above 0 and ≤ 1");
-    const auto inside = [&](const char* key, const char* what, double angle, double most) {
+            "discharge_coefficient", LW_TEXT("Discharge coefficient"), e.dischargeCoefficient,
+            LW_TEXT("above 0 and ≤ 1"));
+    const auto inside = [&](const char* key, TextId what, double angle, double most) {
         require(problems, angle > -most && angle < most, key, what, angle / units::degree,
-                "within ±90°");
+                LW_TEXT("within ±90°"));
     };
-    inside("inlet_opens_deg", "Inlet opening", e.inletOpens, 90.0 * units::degree);
-    inside("inlet_closes_deg", "Inlet closing", e.inletCloses, 90.0 * units::degree);
-    inside("exhaust_opens_deg", "Exhaust opening", e.exhaustOpens, 90.0 * units::degree);
-    inside("exhaust_closes_deg", "Exhaust closing", e.exhaustCloses, 90.0 * units::degree);
+    inside("inlet_opens_deg", LW_TEXT("Inlet opening"), e.inletOpens, 90.0 * units::degree);
+    inside("inlet_closes_deg", LW_TEXT("Inlet closing"), e.inletCloses, 90.0 * units::degree);
+    inside("exhaust_opens_deg", LW_TEXT("Exhaust opening"), e.exhaustOpens, 90.0 * units::degree);
+    inside("exhaust_closes_deg", LW_TEXT("Exhaust closing"), e.exhaustCloses, 90.0 * units::degree);
     return problems;
 }
 
@@ -77,10 +81,9 @@ Result<FourStrokeChamber> FourStrokeChamber::make(const design::FourStroke& engi
     if (!(sweptVolume > 0.0) || !(rodRatio > 0.0 && rodRatio < 1.0)) {
         problems.push_back(
             {"/reference/rod_ratio",
-             fmt::format(
-                 "swept volume is {:.4g} m³ and crank radius / rod length {:.4g}; they must "
-                 "be positive, the ratio below 1",
-                 sweptVolume, rodRatio)});
+             Message(LW_TEXT("swept volume is %1 m³ and crank radius / rod length %2; they must be "
+                             "positive, the ratio below 1"),
+                     number(sweptVolume), number(rodRatio))});
     }
     if (!problems.empty()) {
         return problems;

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -22,7 +24,7 @@ class OneOfMany final : public Monitor {
   public:
     OneOfMany(Monitor& caller, int index, int count)
         : caller_(caller), index_(index), count_(count) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         return caller_.step((index_ + fraction) / count_, what);
     }
 
@@ -47,16 +49,17 @@ bool takesLaw(const Segment& segment, int index, std::optional<int> chosen) {
 Problems checkChoice(const design::Design& design, End end, std::optional<int> segment) {
     const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
     if (!shape)
-        return {{trackPath(design, end), "the track has no segments that could take a law"}};
+        return {
+            {trackPath(design, end), LW_TEXT("the track has no segments that could take a law")}};
     if (!segment)
         return {};
     const std::string path = fmt::format("{}/segments/{}", trackPath(design, end), *segment);
     if (*segment < 0 || *segment >= static_cast<int>(shape->segments.size())) {
-        return {{path, fmt::format("segment is {}, must be 0 to {}", *segment,
-                                   shape->segments.size() - 1)}};
+        return {{path, Message(LW_TEXT("segment is %1, must be 0 to %2"), *segment,
+                               shape->segments.size() - 1)}};
     }
     if (shape->segments[static_cast<std::size_t>(*segment)].kind == SegmentKind::dwell)
-        return {{path, "segment is a dwell, must be a rise or return"}};
+        return {{path, LW_TEXT("segment is a dwell, must be a rise or return")}};
     return {};
 }
 
@@ -153,8 +156,8 @@ Result<std::vector<ComparedLaw>> compareLaws(const design::Design& design, End e
         addMotion(row, shape, segment, design.running.speed);
         OneOfMany part(monitor, static_cast<int>(rows.size()), count);
         const auto solved = solution::solve(changed, part, previous, solution::Detail::figures);
-        if (!monitor.step(static_cast<double>(rows.size() + 1) / count, "law comparison"))
-            return Problem{"", "cancelled"};
+        if (!monitor.step(static_cast<double>(rows.size() + 1) / count, LW_TEXT("law comparison")))
+            return Problem{"", LW_TEXT("cancelled")};
         if (!solved && row.isPresent)
             return solved.problems();
         if (solved) {

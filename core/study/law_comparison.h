@@ -28,7 +28,7 @@ struct ComparedLaw {
     std::optional<double>
         contactPressure; ///< nominal peak, of both tracks where shared [Pa]; absent: see problem
     std::optional<double> leastContactForce; ///< [N]; negative: the roller wants to lift off
-    std::string problem;                     ///< why the design could not be solved with it
+    Message problem;                         ///< why the design could not be solved with it
 };
 
 /// All laws on one segment of a track, or, absent, on all its rises and returns. Every design is

@@ -14,6 +14,8 @@
 #include <numeric>
 #include <utility>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::study {
 
 namespace {
@@ -22,22 +24,23 @@ namespace {
 class PointMonitor final : public Monitor {
   public:
     explicit PointMonitor(const std::atomic<bool>& stopped) : stopped_(stopped) {}
-    bool step(double, std::string_view) override { return !stopped_; }
+    bool step(double, const Message&) override { return !stopped_; }
 
   private:
     const std::atomic<bool>& stopped_;
 };
 
-std::string sentence(const Problems& problems) {
+Message sentence(const Problems& problems) {
     const auto& first = problems.front();
-    return first.path.empty() ? first.message : fmt::format("{}: {}", first.path, first.message);
+    return first.path.empty() ? first.message
+                              : Message(LW_TEXT("%1: %2"), first.path, first.message);
 }
 
 /// The first error check, when the gas has no solution.
-std::string whyUnsolved(const std::vector<solution::Check>& checks) {
+Message whyUnsolved(const std::vector<solution::Check>& checks) {
     const auto place = std::find_if(checks.begin(), checks.end(),
                                     [](const auto& check) { return check.id == "not-converged"; });
-    return place == checks.end() ? std::string() : place->message;
+    return place == checks.end() ? Message() : Message(place->message);
 }
 
 /// What the variants lend each other: whichever is solved first lends its stages, the labels of its
@@ -149,7 +152,7 @@ Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
             continue;
         }
         if (!figure) {
-            return Problem{"", fmt::format("there is no figure \"{}\"", name)};
+            return Problem{"", Message(LW_TEXT("there is no figure \"%1\""), name)};
         }
         columns.push_back({name, figure->label, figure->unit});
     }
@@ -204,8 +207,8 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
     Table table{parameter, {}, std::vector<Point>(mine.size())};
     std::mutex collecting;
     std::size_t done = 0;
-    if (!monitor.step(0.0, "first point")) {
-        return Problem{"", "cancelled"};
+    if (!monitor.step(0.0, LW_TEXT("first point"))) {
+        return Problem{"", LW_TEXT("cancelled")};
     }
     std::vector<Start> starts(mine.size());
     const auto solveOne = [&](std::size_t i) {
@@ -240,7 +243,7 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
         std::sort(solvedBefore.begin(), solvedBefore.end());
     }
     if (stopped) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     auto columns = columnsOf(lender.get().get(), figures);
     if (!columns) {

@@ -16,7 +16,9 @@ namespace lobewright::study {
 
 /// One column of a study's table: a figure of the summary, under its name there.
 struct Column {
-    std::string name, label, unit;
+    std::string name;
+    Message label;
+    std::string unit;
     bool operator==(const Column&) const = default;
 };
 
@@ -26,7 +28,7 @@ struct Point {
     std::size_t index = 0;  ///< place in the study, from 0
     double parameter = 0.0; ///< what was varied, in the unit of the table
     std::vector<std::optional<double>> values;
-    std::string failure;
+    Message failure;
 };
 
 struct Table {

@@ -2,9 +2,9 @@
 
 #include "core/units.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
@@ -42,18 +42,20 @@ const std::vector<std::string>& phaseMapFigures() {
 
 Column phaseMapParameter(PhaseParameter parameter) {
     return parameter == PhaseParameter::exhaustLead
-               ? Column{"exhaust_lead_deg", "Exhaust lead", "shaft °"}
-               : Column{"adjuster_setting_deg", "Adjuster setting", "shaft °"};
+               ? Column{"exhaust_lead_deg", LW_TEXT("Exhaust lead"), "shaft °"}
+               : Column{"adjuster_setting_deg", LW_TEXT("Adjuster setting"), "shaft °"};
 }
 
 Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, double from,
                        double to, int points, const Shard& shard, Monitor& monitor,
                        const PointSink& sink) {
     if (!(std::abs(from) <= 360.0 && std::abs(to) <= 360.0)) {
-        return Problem{"", fmt::format("angles are {} and {}°, must lie within ±360°", from, to)};
+        return Problem{"", Message(LW_TEXT("angles are %1 and %2, must lie within ±360°"),
+                                   asTyped(from, in::degrees).bare(), asTyped(to, in::degrees))};
     }
     if (points < 2) {
-        return Problem{"", fmt::format("the number of points is {}, must be at least 2", points)};
+        return Problem{"",
+                       Message(LW_TEXT("the number of points is %1, must be at least 2"), points)};
     }
     const bool lead = parameter == PhaseParameter::exhaustLead;
     std::vector<Variant> variants;

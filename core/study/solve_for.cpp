@@ -5,11 +5,12 @@
 
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
@@ -27,7 +28,7 @@ class Response {
 
     /// Throws Stopped or CannotRun.
     double operator()(double input) {
-        if (!monitor_.step(progress(), "closing in")) {
+        if (!monitor_.step(progress(), LW_TEXT("closing in"))) {
             throw Stopped{};
         }
         const auto changed = withGoal(design_, goal_, input);
@@ -161,25 +162,34 @@ class Search {
     double scale_; ///< of the result over the range
 };
 
+/// Of the table; none where the table lacks it.
+const Unit& unitOf(const design::Field& field) {
+    const Unit* unit = findUnit(field.unit);
+    return unit != nullptr ? *unit : in::pure;
+}
+
 std::optional<Problem> goalProblem(const Goal& goal, const std::optional<design::Field>& field) {
     if (!field) {
-        return Problem{goal.input, fmt::format("\"{}\" is no value of this design", goal.input)};
+        return Problem{goal.input,
+                       Message(LW_TEXT("\"%1\" is no value of this design"), goal.input)};
     }
     if (field->kind != design::FieldKind::number || !std::holds_alternative<double>(field->value)) {
-        return Problem{goal.input,
-                       fmt::format("{} is not a number that can take any value", field->label)};
+        return Problem{goal.input, Message(LW_TEXT("%1 is not a number that can take any value"),
+                                           field->label)};
     }
     if (!std::isfinite(goal.target)) {
-        return Problem{"", "the target must be a finite number"};
+        return Problem{"", LW_TEXT("the target must be a finite number")};
     }
+    const Unit& unit = unitOf(*field);
+    const auto from = asTyped(goal.from, unit).bare(), to = asTyped(goal.to, unit);
     if (!(goal.from < goal.to)) {
         return Problem{goal.input,
-                       fmt::format("the range is {} to {}; it must ascend", goal.from, goal.to)};
+                       Message(LW_TEXT("the range is %1 to %2; it must ascend"), from, to)};
     }
     if (!field->range.contains(goal.from) || !field->range.contains(goal.to)) {
         return Problem{goal.input,
-                       fmt::format("the range of {} is {} to {}; its ends must be {}", field->label,
-                                   goal.from, goal.to, field->range.describe())};
+                       Message(LW_TEXT("the range of %1 is %2 to %3; its ends must be %4"),
+                               field->label, from, to, field->range.describe(unit))};
     }
     return std::nullopt;
 }
@@ -199,7 +209,7 @@ struct Sweep {
     std::vector<Trial> trials;
     std::vector<bool> gapAfter;
     int failed = 0;
-    std::string failure;
+    Message failure;
 };
 
 Sweep usable(const Table& table) {
@@ -208,8 +218,9 @@ Sweep usable(const Table& table) {
         const auto value = point.values.front();
         if (!point.failure.empty() || !value || !std::isfinite(*value)) {
             if (sweep.failed++ == 0) {
-                sweep.failure =
-                    point.failure.empty() ? "the result is not available there" : point.failure;
+                sweep.failure = point.failure.empty()
+                                    ? Message(LW_TEXT("the result is not available there"))
+                                    : point.failure;
             }
             if (!sweep.gapAfter.empty()) {
                 sweep.gapAfter.back() = true;
@@ -226,7 +237,7 @@ Sweep usable(const Table& table) {
 class FirstHalf final : public Monitor {
   public:
     explicit FirstHalf(Monitor& whole) : whole_(whole) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         return whole_.step(0.5 * fraction, what);
     }
 
@@ -258,9 +269,11 @@ Result<GoalAnswer> solveFor(const design::Design& design, const Goal& goal, Moni
     }
     const Sweep sweep = usable(*table);
     if (sweep.trials.empty()) {
-        return Problem{goal.input, fmt::format("the engine cannot be built or run anywhere between "
-                                               "{} and {}: {}",
-                                               goal.from, goal.to, sweep.failure)};
+        const Unit& unit = unitOf(*field);
+        return Problem{
+            goal.input,
+            Message(LW_TEXT("the engine cannot be built or run anywhere between %1 and %2: %3"),
+                    asTyped(goal.from, unit).bare(), asTyped(goal.to, unit), sweep.failure)};
     }
     const auto [low, high] = std::ranges::minmax(sweep.trials, {}, &Trial::result);
     Response response(design, goal, monitor);
@@ -269,7 +282,7 @@ Result<GoalAnswer> solveFor(const design::Design& design, const Goal& goal, Moni
     try {
         answer.solutions = search.run(sweep.gapAfter);
     } catch (const Stopped&) {
-        return Problem{"", "cancelled"};
+        return Problem{"", LW_TEXT("cancelled")};
     }
     std::vector<Trial> all = sweep.trials;
     all.insert(all.end(), search.peaks().begin(), search.peaks().end());

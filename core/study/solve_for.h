@@ -29,7 +29,7 @@ struct GoalAnswer {
     Trial nearest;
     Trial lowest, highest; ///< of the result within the range
     int failed = 0;        ///< values of the coarse sweep where the engine cannot be built or run
-    std::string failure;   ///< why, at the first of them
+    Message failure;       ///< why, at the first of them
     design::Field input;   ///< for label and unit
     Column result;         ///< likewise
 };

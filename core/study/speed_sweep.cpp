@@ -3,9 +3,9 @@
 #include "core/design/file.h"
 #include "core/units.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
+
+LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
@@ -48,17 +48,18 @@ const std::vector<std::string>& speedSweepFigures() {
 }
 
 Column speedSweepParameter() {
-    return {"speed_rpm", "Shaft speed", "1/min"};
+    return {"speed_rpm", LW_TEXT("Shaft speed"), "1/min"};
 }
 
 Result<Table> speedSweep(const design::Design& design, double from, double to, int points,
                          const Shard& shard, Monitor& monitor, const PointSink& sink) {
     if (!(from > 0.0 && to > 0.0 && std::isfinite(from) && std::isfinite(to))) {
-        return Problem{"",
-                       fmt::format("speeds are {} and {} 1/min, both must be positive", from, to)};
+        return Problem{"", Message(LW_TEXT("speeds are %1 and %2, both must be positive"),
+                                   asTyped(from, in::rpm).bare(), asTyped(to, in::rpm))};
     }
     if (points < 2) {
-        return Problem{"", fmt::format("the number of points is {}, must be at least 2", points)};
+        return Problem{"",
+                       Message(LW_TEXT("the number of points is %1, must be at least 2"), points)};
     }
     std::vector<Variant> variants;
     for (const double speed : evenlySpaced(from, to, points)) {

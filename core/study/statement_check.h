@@ -52,16 +52,16 @@ class StatementCheck {
         return found != nullptr ? found->value : std::nullopt;
     }
 
-    void open(std::string why, std::string overturnedBy) {
+    void open(Message why, Message overturnedBy) {
         row_.computed = std::move(why);
         row_.outcome = Outcome::open;
         row_.confidence = Confidence::low;
         row_.overturnedBy = std::move(overturnedBy);
     }
     /// One more figure that speaks to the statement.
-    void say(const std::string& sentence, const std::string& arithmetic) {
-        row_.computed += (row_.computed.empty() ? "" : "; ") + sentence;
-        row_.arithmetic += (row_.arithmetic.empty() ? "" : "; ") + arithmetic;
+    void say(const Message& sentence, const Message& arithmetic) {
+        row_.computed = joined(row_.computed, sentence);
+        row_.arithmetic = joined(row_.arithmetic, arithmetic);
     }
     void decide(bool agrees, Confidence confidence) {
         row_.outcome = agrees ? Outcome::agrees : Outcome::disagrees;

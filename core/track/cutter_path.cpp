@@ -10,6 +10,8 @@
 #include <cstdint>
 #include <utility>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::track {
 namespace {
 
@@ -97,8 +99,8 @@ double smallestDistance(const LiftCurve& curve, const Point& point, double pitch
 Problems checkCutter(double cutterRadius) {
     if (cutterRadius > 0.0 && std::isfinite(cutterRadius))
         return {};
-    return {{"/cutter_radius_mm", fmt::format("cutter radius is {:.9g} mm, must be positive",
-                                              cutterRadius / units::millimetre)}};
+    return {{"/cutter_radius_mm", Message(LW_TEXT("cutter radius is %1, must be positive"),
+                                          Amount(cutterRadius, in::mm, 9))}};
 }
 
 CutterDeviation extremes(const Samples& phi, const Samples& deviation, double rho) {
@@ -131,9 +133,9 @@ Result<Samples> cutterDeviation(const LiftCurve& curve, const Samples& phi, doub
                                 Flank flank) {
     Problems problems = checkCutter(cutterRadius);
     if (!(rho > 0.0)) {
-        problems.push_back({"/rho", fmt::format("position along the roller is {:.9g} mm, must be "
-                                                "positive",
-                                                rho / units::millimetre)});
+        problems.push_back(
+            {"/rho", Message(LW_TEXT("position along the roller is %1, must be positive"),
+                             Amount(rho, in::mm, 9))});
     }
     if (!problems.empty())
         return problems;

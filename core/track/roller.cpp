@@ -6,12 +6,10 @@
 
 #include <cmath>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::track {
 namespace {
-
-double millimetres(double metres) {
-    return metres / units::millimetre;
-}
 
 bool positive(double value) {
     return value > 0.0 && std::isfinite(value);
@@ -21,25 +19,26 @@ bool positive(double value) {
 
 Problems checkRoller(const Roller& roller, double pitchRadius) {
     Problems problems;
-    const auto add = [&](const char* path, const char* what, double value,
-                         const std::string& rule) {
+    const auto add = [&](const char* path, TextId what, double value, const Message& rule) {
         problems.push_back(
-            {path, fmt::format("{} is {:.9g} mm, must {}", what, millimetres(value), rule)});
+            {path, Message(LW_TEXT("%1 is %2, must %3"), what, Amount(value, in::mm, 9), rule)});
     };
     if (!positive(roller.radius))
-        add("/roller/radius_mm", "radius", roller.radius, "be positive");
+        add("/roller/radius_mm", LW_TEXT("radius"), roller.radius, LW_TEXT("be positive"));
     if (!positive(roller.width)) {
-        add("/roller/width_mm", "width", roller.width, "be positive");
+        add("/roller/width_mm", LW_TEXT("width"), roller.width, LW_TEXT("be positive"));
     } else if (!(pitchRadius > 0.5 * roller.width) || !std::isfinite(pitchRadius)) {
-        add("/pitch_radius_mm", "pitch radius", pitchRadius,
-            fmt::format("exceed half the roller width of {:.9g} mm", millimetres(roller.width)));
+        add("/pitch_radius_mm", LW_TEXT("pitch radius"), pitchRadius,
+            Message(LW_TEXT("exceed half the roller width of %1"),
+                    Amount(roller.width, in::mm, 9)));
     }
     if (roller.crownRadius && !positive(*roller.crownRadius))
-        add("/roller/crown_radius_mm", "crown radius", *roller.crownRadius, "be positive");
+        add("/roller/crown_radius_mm", LW_TEXT("crown radius"), *roller.crownRadius,
+            LW_TEXT("be positive"));
     if (!(roller.edgeRelief >= 0.0 && 2.0 * roller.edgeRelief < roller.width)) {
-        add("/roller/edge_relief_mm", "edge relief", roller.edgeRelief,
-            fmt::format("be at least 0 and less than half the width of {:.9g} mm",
-                        millimetres(roller.width)));
+        add("/roller/edge_relief_mm", LW_TEXT("edge relief"), roller.edgeRelief,
+            Message(LW_TEXT("be at least 0 and less than half the width of %1"),
+                    Amount(roller.width, in::mm, 9)));
     }
     return problems;
 }

@@ -273,36 +273,12 @@
 <context>
     <name>Core</name>
     <message>
-        <source>, inlet side</source>
-        <translation>, Einlassseite</translation>
-    </message>
-    <message>
-        <source>, exhaust side</source>
-        <translation>, Auslassseite</translation>
-    </message>
-    <message>
         <source>A crank moves a piston once to and fro a turn, a cam track as often as it has lobes.</source>
         <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
     </message>
     <message>
-        <source>A cylinder. Default %1.</source>
-        <translation>Je Zylinder. Vorgabe %1.</translation>
-    </message>
-    <message>
         <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
         <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
-    </message>
-    <message>
-        <source>Above this. Default %1 and %2 bar (own estimate).</source>
-        <translation>Darüber. Vorgabe %1 und %2 bar (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default %1 and %2 m/s (own estimate).</source>
-        <translation>Darüber. Vorgabe %1 und %2 m/s (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default %1° and %2° (own estimate).</source>
-        <translation>Darüber. Vorgabe %1° und %2° (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Absolute, in front of ports or valves.</source>
@@ -319,10 +295,6 @@
     <message>
         <source>After-cooler outlet</source>
         <translation>Austritt des Ladeluftkühlers</translation>
-    </message>
-    <message>
-        <source>Air by stoichiometric air; %1 is assumed where it is not given.</source>
-        <translation>Luft durch stöchiometrische Luft; %1 wird angenommen, wo nichts angegeben ist.</translation>
     </message>
     <message>
         <source>Air in the chamber</source>
@@ -373,10 +345,6 @@
         <translation>Winkel</translation>
     </message>
     <message>
-        <source>Angle of cylinder %1</source>
-        <translation>Winkel von Zylinder %1</translation>
-    </message>
-    <message>
         <source>Assumed from a fit where it is not given.</source>
         <translation>Wo nicht angegeben, nach einer Ausgleichsformel angenommen.</translation>
     </message>
@@ -415,22 +383,6 @@
     <message>
         <source>Back thickness</source>
         <translation>Dicke hinter der Bahn</translation>
-    </message>
-    <message>
-        <source>Below this. Default %1 and %2 (own estimate).</source>
-        <translation>Darunter. Vorgabe %1 und %2 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this. Default %1 and %2 hours (own estimate).</source>
-        <translation>Darunter. Vorgabe %1 und %2 Stunden (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: allowable over nominal contact stress. Default %1 and %2 (own estimate).</source>
-        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: cos α less the guide&apos;s friction share. Default %1 and %2 (own estimate).</source>
-        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe %1 und %2 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Best torque</source>
@@ -513,18 +465,6 @@
         <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
     </message>
     <message>
-        <source>C as a track roller (outer ring loaded, ISO %1); empty: no life is computed.</source>
-        <translation>C als Laufrolle (Außenring belastet, ISO %1); leer: keine Lebensdauer.</translation>
-    </message>
-    <message>
-        <source>C_d by curtain or seat area, whichever is smaller. Default %1.</source>
-        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>C_d: effective over geometric area; %1 to %2 is common practice.</source>
-        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind %1 bis %2.</translation>
-    </message>
-    <message>
         <source>Cam track</source>
         <translation>Kurvenbahn</translation>
     </message>
@@ -551,38 +491,6 @@
     <message>
         <source>Chambers</source>
         <translation>Brennräume</translation>
-    </message>
-    <message>
-        <source>Change of blowdown, by moving the track</source>
-        <translation>Änderung des Vorauslasses durch Schieben der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of blowdown, by turning the track</source>
-        <translation>Änderung des Vorauslasses durch Drehen der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of compression ratio, by moving the track</source>
-        <translation>Änderung der Verdichtung durch Schieben der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of compression ratio, by turning the track</source>
-        <translation>Änderung der Verdichtung durch Drehen der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of overlap, by moving the track</source>
-        <translation>Änderung der Überschneidung durch Schieben der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of overlap, by turning the track</source>
-        <translation>Änderung der Überschneidung durch Drehen der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of trapped compression ratio, by moving the track</source>
-        <translation>Änderung der effektiven Verdichtung durch Schieben der Bahn</translation>
-    </message>
-    <message>
-        <source>Change of trapped compression ratio, by turning the track</source>
-        <translation>Änderung der effektiven Verdichtung durch Drehen der Bahn</translation>
     </message>
     <message>
         <source>Charge pressure</source>
@@ -645,14 +553,6 @@
         <translation>Gleichbleibender Druck</translation>
     </message>
     <message>
-        <source>Constant pressure ahead of the inlet ports. Default: ambient, %1 bar.</source>
-        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, %1 bar.</translation>
-    </message>
-    <message>
-        <source>Constant pressure behind the exhaust ports. Default %1 bar.</source>
-        <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe %1 bar.</translation>
-    </message>
-    <message>
         <source>Contact ellipse over the loaded width</source>
         <translation>Kontaktellipse durch tragende Breite</translation>
     </message>
@@ -671,22 +571,6 @@
     <message>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
-    </message>
-    <message>
-        <source>Crank degrees after bottom dead centre. Default %1.</source>
-        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>Crank degrees after top dead centre. Default %1.</source>
-        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>Crank degrees before bottom dead centre. Default %1.</source>
-        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>Crank degrees before top dead centre. Default %1.</source>
-        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe %1.</translation>
     </message>
     <message>
         <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
@@ -725,14 +609,6 @@
         <translation>Zykluswinkel ab innerem Totpunkt</translation>
     </message>
     <message>
-        <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches %1 to +%2 for the highest net work.</source>
-        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von %1 bis +%2 die größte Nettoarbeit.</translation>
-    </message>
-    <message>
-        <source>Cycle degrees from the start to the end of the Wiebe function. Default %1 (own estimate).</source>
-        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Cycloidal</source>
         <translation>Zykloide</translation>
     </message>
@@ -749,14 +625,6 @@
         <translation>Zugleich zündende Zylinder</translation>
     </message>
     <message>
-        <source>C₀ as a track roller (ISO %1); empty: no static safety is computed.</source>
-        <translation>C₀ als Laufrolle (ISO %1); leer: keine statische Tragsicherheit.</translation>
-    </message>
-    <message>
-        <source>D_c: duty number above which the film carries the ring. Default %1.</source>
-        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe %1.</translation>
-    </message>
-    <message>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
@@ -767,10 +635,6 @@
     <message>
         <source>Decides which published bands apply.</source>
         <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
-    </message>
-    <message>
-        <source>Default %1.</source>
-        <translation>Vorgabe %1.</translation>
     </message>
     <message>
         <source>Delivery ratio (to ambient density × swept volume)</source>
@@ -825,10 +689,6 @@
         <translation>Dynamische Tragzahl</translation>
     </message>
     <message>
-        <source>E. Default %1 GPa, steel.</source>
-        <translation>E. Vorgabe %1 GPa, Stahl.</translation>
-    </message>
-    <message>
         <source>Edge relief</source>
         <translation>Kantenrücknahme</translation>
     </message>
@@ -837,24 +697,12 @@
         <translation>Elastizitätsmodul</translation>
     </message>
     <message>
-        <source>Empty: a rise ends at the stroke, a return at %1.</source>
-        <translation>Leer: Steigen endet beim Hub, Fallen bei %1.</translation>
-    </message>
-    <message>
         <source>Energy left over, share of the fuel heat</source>
         <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>Energy stored and given back within a turn</source>
         <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
-    </message>
-    <message>
-        <source>Enthalpy with the exhaust, from %1 °C</source>
-        <translation>Enthalpie des Abgases, ab %1 °C</translation>
-    </message>
-    <message>
-        <source>Enthalpy with the supply, from %1 °C</source>
-        <translation>Enthalpie der Zuluft, ab %1 °C</translation>
     </message>
     <message>
         <source>Equivalent load of the roller bearing</source>
@@ -885,10 +733,6 @@
         <translation>Auslass schließt</translation>
     </message>
     <message>
-        <source>Exhaust closes, from inner dead centre</source>
-        <translation>Auslass schließt, ab innerem Totpunkt</translation>
-    </message>
-    <message>
         <source>Exhaust crown temperature</source>
         <translation>Temperatur des Auslassbodens</translation>
     </message>
@@ -907,10 +751,6 @@
     <message>
         <source>Exhaust opens</source>
         <translation>Auslass öffnet</translation>
-    </message>
-    <message>
-        <source>Exhaust opens, from inner dead centre</source>
-        <translation>Auslass öffnet, ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Exhaust piston mass that leaves the least axial force</source>
@@ -943,10 +783,6 @@
     <message>
         <source>Floor of the groove between the flanks of a closed track, which opens outward. Empty: a tenth of the roller width inside the roller (own estimate).</source>
         <translation>Grund der Nut zwischen den Flanken einer geschlossenen Bahn, die sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>For the knock figure of petrol; empty: as the fuel table says (%1).</source>
-        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (%1).</translation>
     </message>
     <message>
         <source>Four-stroke</source>
@@ -983,10 +819,6 @@
     <message>
         <source>From the end of the guide to the roller axis; empty: the roller radius.</source>
         <translation>Vom Ende der Führung zur Rollenachse; leer: der Rollenradius.</translation>
-    </message>
-    <message>
-        <source>From this on. Default %1 and %2 (Livengood and Wu %3).</source>
-        <translation>Ab hier. Vorgabe %1 und %2 (Livengood und Wu %3).</translation>
     </message>
     <message>
         <source>Front thickness</source>
@@ -1039,10 +871,6 @@
     <message>
         <source>Gas-nitrided through-hardening steel, quality MQ</source>
         <translation>Gasnitrierter Vergütungsstahl, Qualität MQ</translation>
-    </message>
-    <message>
-        <source>Geometric. Default %1.</source>
-        <translation>Geometrisch. Vorgabe %1.</translation>
     </message>
     <message>
         <source>Given</source>
@@ -1137,24 +965,12 @@
         <translation>Hohenberg</translation>
     </message>
     <message>
-        <source>How fresh gas and residual gas leave (after Benson and Brandham %1).</source>
-        <translation>Wie Frischgas und Restgas den Zylinder verlassen (nach Benson und Brandham %1).</translation>
-    </message>
-    <message>
         <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
         <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
     </message>
     <message>
-        <source>How the lift runs over the span (laws of VDI %1 part %2 and of Norton, Cam Design and Manufacturing Handbook).</source>
-        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI %1 Blatt %2 und Norton, Cam Design and Manufacturing Handbook).</translation>
-    </message>
-    <message>
         <source>Hydrogen</source>
         <translation>Wasserstoff</translation>
-    </message>
-    <message>
-        <source>I of everything that turns with the shaft; %1: not given.</source>
-        <translation>I aller mit der Welle drehenden Teile; %1: nicht angegeben.</translation>
     </message>
     <message>
         <source>Ignition</source>
@@ -1189,20 +1005,12 @@
         <translation>Einlass schließt</translation>
     </message>
     <message>
-        <source>Inlet closes, from inner dead centre</source>
-        <translation>Einlass schließt, ab innerem Totpunkt</translation>
-    </message>
-    <message>
         <source>Inlet open</source>
         <translation>Einlass offen</translation>
     </message>
     <message>
         <source>Inlet opens</source>
         <translation>Einlass öffnet</translation>
-    </message>
-    <message>
-        <source>Inlet opens, from inner dead centre</source>
-        <translation>Einlass öffnet, ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Inlet seat by bore</source>
@@ -1213,20 +1021,12 @@
         <translation>Einlassventile</translation>
     </message>
     <message>
-        <source>Inner dead centre, from inner dead centre</source>
-        <translation>Innerer Totpunkt, ab innerem Totpunkt</translation>
-    </message>
-    <message>
         <source>Inner diameter of every cylinder.</source>
         <translation>Innendurchmesser jedes Zylinders.</translation>
     </message>
     <message>
         <source>Inner edge</source>
         <translation>Innere Kante</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default %1 (Heywood %2, ch. %3, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe %1 (Heywood %2, Kap. %3, aus dem Gedächtnis).</translation>
     </message>
     <message>
         <source>Inspection points (CSV)</source>
@@ -1253,28 +1053,12 @@
         <translation>Klopfintegral</translation>
     </message>
     <message>
-        <source>Knock integral (knock from %1)</source>
-        <translation>Klopfintegral (Klopfen ab %1)</translation>
-    </message>
-    <message>
-        <source>Knot %1</source>
-        <translation>Stützpunkt %1</translation>
-    </message>
-    <message>
-        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. %1 is a pure phase change.</source>
-        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. %1 ist reine Phasenverstellung.</translation>
-    </message>
-    <message>
         <source>Largest chamber volume</source>
         <translation>Größtes Brennraum­volumen</translation>
     </message>
     <message>
         <source>Largest inertia force of one piston, to compare</source>
         <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
-    </message>
-    <message>
-        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default %1.</source>
-        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe %1.</translation>
     </message>
     <message>
         <source>Largest pressure angle</source>
@@ -1393,38 +1177,6 @@
         <translation>Werkstoffe</translation>
     </message>
     <message>
-        <source>Mean effective pressure lost in the bearings of the pair on cranks. Default %1 bar (own estimate).</source>
-        <translation>Mitteldruckverlust in den Lagern des Paares mit Kurbeln. Vorgabe %1 bar (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of auxiliaries</source>
-        <translation>Mitteldruck der Hilfsgeräte</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of rolling and roller bearings</source>
-        <translation>Mitteldruck von Rollen und Rollenlagern</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of slip across the rollers</source>
-        <translation>Mitteldruck des Schlupfs quer zu den Rollen</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of the blower or compressor</source>
-        <translation>Mitteldruck von Gebläse oder Verdichter</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of the guides</source>
-        <translation>Mitteldruck der Führungen</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of the piston rings</source>
-        <translation>Mitteldruck der Kolbenringe</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure of the shaft bearings</source>
-        <translation>Mitteldruck der Wellenlager</translation>
-    </message>
-    <message>
         <source>Mean gas temperature</source>
         <translation>Mittlere Gastemperatur</translation>
     </message>
@@ -1485,16 +1237,8 @@
         <translation>Geschleppt</translation>
     </message>
     <message>
-        <source>Moves the exhaust track without turning it, outward positive. Default %1.</source>
-        <translation>Verschiebt die Auslassbahn ohne Drehung, nach außen positiv. Vorgabe %1.</translation>
-    </message>
-    <message>
         <source>Name of the design.</source>
         <translation>Name des Entwurfs.</translation>
-    </message>
-    <message>
-        <source>Net: with all auxiliaries of its use on [ISO %1]; gross: without.</source>
-        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO %1]; brutto: ohne.</translation>
     </message>
     <message>
         <source>Nitrocarburised steel, quality MQ</source>
@@ -1549,10 +1293,6 @@
         <translation>Oktanzahl</translation>
     </message>
     <message>
-        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; %1 for a crank.</source>
-        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; %1 bei einer Kurbel.</translation>
-    </message>
-    <message>
         <source>Of one piston.</source>
         <translation>Eines Kolbens.</translation>
     </message>
@@ -1563,10 +1303,6 @@
     <message>
         <source>Of the air that the power stands for.</source>
         <translation>Der Luft, für die die Leistung gilt.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for; %1 where it is not given.</source>
-        <translation>Der Luft, für die die Leistung gilt; %1, wo nichts angegeben ist.</translation>
     </message>
     <message>
         <source>Of the engine; say in the notes what it has on.</source>
@@ -1599,10 +1335,6 @@
     <message>
         <source>Open port area</source>
         <translation>Offener Schlitzquerschnitt</translation>
-    </message>
-    <message>
-        <source>Outer dead centre, from inner dead centre</source>
-        <translation>Äußerer Totpunkt, ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Outside diameter</source>
@@ -1697,10 +1429,6 @@
         <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
     </message>
     <message>
-        <source>Place of each cylinder on the cylinder circle; empty for even spacing from %1.</source>
-        <translation>Ort jedes Zylinders auf dem Zylinderkreis; leer für gleiche Abstände ab %1.</translation>
-    </message>
-    <message>
         <source>Plenum volume</source>
         <translation>Sammlervolumen</translation>
     </message>
@@ -1711,14 +1439,6 @@
     <message>
         <source>Poisson&apos;s ratio</source>
         <translation>Querkontraktionszahl</translation>
-    </message>
-    <message>
-        <source>Polynomial %1-4-5</source>
-        <translation>Polynom %1-4-5</translation>
-    </message>
-    <message>
-        <source>Polynomial %1-5-6-7</source>
-        <translation>Polynom %1-5-6-7</translation>
     </message>
     <message>
         <source>Port height</source>
@@ -1769,10 +1489,6 @@
         <translation>Druck beim Schließen des letzten Schlitzes</translation>
     </message>
     <message>
-        <source>Pressure on the back of both pistons. Default %1 bar.</source>
-        <translation>Druck auf der Rückseite beider Kolben. Vorgabe %1 bar.</translation>
-    </message>
-    <message>
         <source>Pressure under the pistons</source>
         <translation>Druck unter den Kolben</translation>
     </message>
@@ -1783,10 +1499,6 @@
     <message>
         <source>Pressure-viscosity coefficient</source>
         <translation>Druck-Viskositäts-Koeffizient</translation>
-    </message>
-    <message>
-        <source>Pumps and whatever else the shaft drives. Default %1.</source>
-        <translation>Pumpen und was die Welle sonst antreibt. Vorgabe %1.</translation>
     </message>
     <message>
         <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
@@ -1821,14 +1533,6 @@
         <translation>Vergleichsmotoren</translation>
     </message>
     <message>
-        <source>Reference for delivery ratio and supply power. Default %1 K (ISO %2).</source>
-        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe %1 K (ISO %2).</translation>
-    </message>
-    <message>
-        <source>Reference for delivery ratio and supply power. Default %1 bar (ISO %2).</source>
-        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe %1 bar (ISO %2).</translation>
-    </message>
-    <message>
         <source>Relative humidity</source>
         <translation>Relative Feuchte</translation>
     </message>
@@ -1841,16 +1545,8 @@
         <translation>Fallen</translation>
     </message>
     <message>
-        <source>Ring %1</source>
-        <translation>Ring %1</translation>
-    </message>
-    <message>
         <source>Ring boundary friction</source>
         <translation>Grenzreibung der Ringe</translation>
-    </message>
-    <message>
-        <source>Ring distance %1</source>
-        <translation>Ringabstand %1</translation>
     </message>
     <message>
         <source>Ring distances</source>
@@ -1867,14 +1563,6 @@
     <message>
         <source>Rise</source>
         <translation>Steigen</translation>
-    </message>
-    <message>
-        <source>Rocking moment about x, shaft order %1</source>
-        <translation>Kippmoment um x, Wellenordnung %1</translation>
-    </message>
-    <message>
-        <source>Rocking moment about y, shaft order %1</source>
-        <translation>Kippmoment um y, Wellenordnung %1</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -1925,18 +1613,6 @@
         <translation>Drehwinkel, Axialweg und Versatz eines Fräsers mit radialer Achse.</translation>
     </message>
     <message>
-        <source>Row %1</source>
-        <translation>Reihe %1</translation>
-    </message>
-    <message>
-        <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO %1-5).</source>
-        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO %1-5).</translation>
-    </message>
-    <message>
-        <source>Rq, root mean square. Default %1 µm for the track, %2 µm for the roller.</source>
-        <translation>Rq, quadratisches Mittel. Vorgabe %1 µm für die Bahn, %2 µm für die Rolle.</translation>
-    </message>
-    <message>
         <source>S: travel of the piston from outer to inner dead centre.</source>
         <translation>S: Weg des Kolbens vom äußeren zum inneren Totpunkt.</translation>
     </message>
@@ -1973,20 +1649,12 @@
         <translation>Spülüberschneidung</translation>
     </message>
     <message>
-        <source>Segment %1</source>
-        <translation>Abschnitt %1</translation>
-    </message>
-    <message>
         <source>Shaft bearing friction</source>
         <translation>Wellenlagerreibung</translation>
     </message>
     <message>
         <source>Shaft bearings</source>
         <translation>Wellenlager</translation>
-    </message>
-    <message>
-        <source>Shaft degrees of this segment. The spans of a pattern add up to %1° divided by the lobes.</source>
-        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen %1° geteilt durch die Nocken.</translation>
     </message>
     <message>
         <source>Shaft speed</source>
@@ -1999,10 +1667,6 @@
     <message>
         <source>Shaking force along the shaft</source>
         <translation>Rüttelkraft längs der Welle</translation>
-    </message>
-    <message>
-        <source>Shaking force, shaft order %1</source>
-        <translation>Rüttelkraft, Wellenordnung %1</translation>
     </message>
     <message>
         <source>Short-circuit fraction</source>
@@ -2109,10 +1773,6 @@
         <translation>Luftversorgung nicht eingerechnet</translation>
     </message>
     <message>
-        <source>Supply power not counted: %1 kW would be needed to charge the reservoir; every brake value is that much too kind.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 kW wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
-    </message>
-    <message>
         <source>Supply pressure</source>
         <translation>Ladedruck</translation>
     </message>
@@ -2125,16 +1785,8 @@
         <translation>Oberflächenrauheit</translation>
     </message>
     <message>
-        <source>Surface temperature of both crowns. Default %1 K (own estimate).</source>
-        <translation>Oberflächentemperatur beider Böden. Vorgabe %1 K (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Surface temperature of the exhaust crown; empty: as the other.</source>
         <translation>Oberflächentemperatur des Auslassbodens; leer: wie der andere.</translation>
-    </message>
-    <message>
-        <source>Surface temperature of the exposed liner. Default %1 K (own estimate).</source>
-        <translation>Oberflächentemperatur der freien Laufbuchse. Vorgabe %1 K (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Surface to volume at inner dead centre</source>
@@ -2149,10 +1801,6 @@
         <translation>Hubvolumen des ganzen Motors, jeder Brennraum einmal gezählt.</translation>
     </message>
     <message>
-        <source>Temperature ahead of the inlet ports. Default %1 K.</source>
-        <translation>Temperatur vor den Einlassschlitzen. Vorgabe %1 K.</translation>
-    </message>
-    <message>
         <source>Temperature at the last port closing</source>
         <translation>Temperatur beim Schließen des letzten Schlitzes</translation>
     </message>
@@ -2165,24 +1813,12 @@
         <translation>Anpressdruck</translation>
     </message>
     <message>
-        <source>The displacement is that of the design; %1: as many cylinders as it has.</source>
-        <translation>Der Hubraum ist der des Entwurfs; %1: so viele Zylinder wie dieser.</translation>
-    </message>
-    <message>
-        <source>The exhaust closes %1 shaft ° after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
-        <translation>Der Auslass schließt %1 ° Welle nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
-    </message>
-    <message>
         <source>The lift curve is the spline through the knots less its lowest value.</source>
         <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
         <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
         <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
-    </message>
-    <message>
-        <source>The products hold no dissociated gas and no carbon monoxide: near λ = %1 the peak temperature is %2 to %3 K too high.</source>
-        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = %1 ist die höchste Temperatur um %2 bis %3 K zu hoch.</translation>
     </message>
     <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
@@ -2219,10 +1855,6 @@
     <message>
         <source>Torque ripple, (max − min)/|mean|</source>
         <translation>Drehmomentschwankung, (max − min)/|Mittel|</translation>
-    </message>
-    <message>
-        <source>Total torque, shaft order %1</source>
-        <translation>Gesamtes Drehmoment, Wellenordnung %1</translation>
     </message>
     <message>
         <source>Track blank</source>
@@ -2269,16 +1901,8 @@
         <translation>Ventilhub durch Sitz</translation>
     </message>
     <message>
-        <source>Volume between blower and inlet ports. Default %1 cm³ (own estimate).</source>
-        <translation>Volumen zwischen Gebläse und Einlassschlitzen. Vorgabe %1 cm³ (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Volume of hollows in both crowns together.</source>
         <translation>Volumen der Mulden beider Böden zusammen.</translation>
-    </message>
-    <message>
-        <source>Volume swept in one turn of the blower. Default %1 cm³ (own estimate).</source>
-        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe %1 cm³ (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Volumetric efficiency</source>
@@ -2333,10 +1957,6 @@
         <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
     </message>
     <message>
-        <source>Width at each edge that carries no load: L = width − %1·relief.</source>
-        <translation>Breite an jeder Kante, die nicht trägt: L = Breite − %1·Rücknahme.</translation>
-    </message>
-    <message>
         <source>Wiebe efficiency factor</source>
         <translation>Wiebe-Umsetzungsfaktor</translation>
     </message>
@@ -2357,10 +1977,6 @@
         <translation>Woschni</translation>
     </message>
     <message>
-        <source>Woschni, SAE %1; Hohenberg, SAE %2; or an adiabatic chamber.</source>
-        <translation>Woschni, SAE %1; Hohenberg, SAE %2; oder ein adiabater Brennraum.</translation>
-    </message>
-    <message>
         <source>Yes: a second flank carries the roller on its outer side, so that the track can also pull. No: an open track can only push.</source>
         <translation>Ja: Eine zweite Flanke führt die Rolle an ihrer Außenseite, sodass die Bahn auch ziehen kann. Nein: Eine offene Bahn kann nur drücken.</translation>
     </message>
@@ -2375,10 +1991,6 @@
     <message>
         <source>a closed track holds the roller</source>
         <translation>eine geschlossene Bahn hält die Rolle</translation>
-    </message>
-    <message>
-        <source>a: exp(−a) of the fuel never burns; %1 leaves %2 %.</source>
-        <translation>a: exp(−a) des Kraftstoffs verbrennt nie; %1 lässt %2 % übrig.</translation>
     </message>
     <message>
         <source>b: length of the roller along its axis; its middle stands at the pitch radius.</source>
@@ -2397,10 +2009,6 @@
         <translation>c: Anteil des Gasdrucks, der hinter dem Ring steht.</translation>
     </message>
     <message>
-        <source>c_r of the roller on the track. Default %1.</source>
-        <translation>c_r der Rolle auf der Bahn. Vorgabe %1.</translation>
-    </message>
-    <message>
         <source>cam track</source>
         <translation>Kurvenbahn</translation>
     </message>
@@ -2411,10 +2019,6 @@
     <message>
         <source>crank</source>
         <translation>Kurbel</translation>
-    </message>
-    <message>
-        <source>d: share of the residual gas that leaves unmixed. Default %1 (own estimate).</source>
-        <translation>d: Anteil des Restgases, der ungemischt austritt. Vorgabe %1 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>deducted</source>
@@ -2453,14 +2057,6 @@
         <translation>Ethanol</translation>
     </message>
     <message>
-        <source>f_b: friction coefficient where metals touch. Default %1.</source>
-        <translation>f_b: Reibungszahl, wo sich Metalle berühren. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>f_h: factor of the square root of the duty number in the film regime. Default %1.</source>
-        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe %1.</translation>
-    </message>
-    <message>
         <source>four-stroke</source>
         <translation>Viertakt</translation>
     </message>
@@ -2475,10 +2071,6 @@
     <message>
         <source>hydrogen</source>
         <translation>Wasserstoff</translation>
-    </message>
-    <message>
-        <source>m: larger values burn later in the duration; %1 is common practice.</source>
-        <translation>m: größere Werte brennen später in der Dauer; %1 ist üblich.</translation>
     </message>
     <message>
         <source>methane</source>
@@ -2593,56 +2185,8 @@
         <translation>Δ: dreht die Auslassbahn gegen die Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
     </message>
     <message>
-        <source>α_p. Default %1 %2/GPa, mineral oil.</source>
-        <translation>α_p. Vorgabe %1 %2/GPa, Mineralöl.</translation>
-    </message>
-    <message>
         <source>δ: shaft degrees by which the exhaust piston runs ahead of the inlet piston.</source>
         <translation>δ: Wellengrad, um die der Auslasskolben dem Einlasskolben vorauseilt.</translation>
-    </message>
-    <message>
-        <source>η at liner temperature. Default %1 Pa·s.</source>
-        <translation>η bei Temperatur der Laufbuchse. Vorgabe %1 Pa·s.</translation>
-    </message>
-    <message>
-        <source>η_c: share of the heating value released by the fuel that burns. Default %1 (own estimate).</source>
-        <translation>η_c: Anteil des Heizwerts, den der brennende Kraftstoff freisetzt. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>η_is of whatever compresses the supply. Default %1 (own estimate).</source>
-        <translation>η_is dessen, was die Zuluft verdichtet. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>η_v of the blower, held constant. Default %1 (own estimate).</source>
-        <translation>η_v des Gebläses, gleichbleibend. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>η₀ at track temperature. Default %1 Pa·s.</source>
-        <translation>η₀ bei Temperatur der Bahn. Vorgabe %1 Pa·s.</translation>
-    </message>
-    <message>
-        <source>λ: trapped air over the air that the fuel needs; above %1 is lean. The gas model holds from %2 up.</source>
-        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über %1 ist mager. Das Gasmodell gilt ab %2.</translation>
-    </message>
-    <message>
-        <source>μ of the main bearings at the pitch radius taken as diameter. Default %1.</source>
-        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>μ_b at the mean bearing diameter. Default %1 (bearing catalogues).</source>
-        <translation>μ_b am mittleren Lagerdurchmesser. Vorgabe %1 (Lagerkataloge).</translation>
-    </message>
-    <message>
-        <source>μ_guide between piston and bore under side force. Default %1.</source>
-        <translation>μ_guide zwischen Kolben und Bohrung unter Seitenkraft. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>μ_s: friction of the slip across the roller&apos;s width. Default %1.</source>
-        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe %1.</translation>
-    </message>
-    <message>
-        <source>ν. Default %1, steel.</source>
-        <translation>ν. Vorgabe %1, Stahl.</translation>
     </message>
     <message>
         <source>σ: share of the inflow that leaves at once through the exhaust ports.</source>
@@ -2750,10 +2294,6 @@
         <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
-        <source>Inertia for a speed fluctuation of %1 %</source>
-        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1 %</translation>
-    </message>
-    <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
         <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Wendel schiebt</translation>
     </message>
@@ -2768,10 +2308,6 @@
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
         <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
-    </message>
-    <message>
-        <source>The burn start for the best torque is known to %1° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf %1° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; begins nothing that a formula may hold</source>
@@ -2858,20 +2394,12 @@
         <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
     </message>
     <message>
-        <source>%1 %2 Pa (CGPM %3)</source>
-        <translation>%1 %2 Pa (CGPM %3)</translation>
-    </message>
-    <message>
         <source>%1 = %2 = %3 %4; claimed %5</source>
         <translation>%1 = %2 = %3 %4; angegeben %5</translation>
     </message>
     <message>
         <source>%1 Boost is not needed, but not excluded.</source>
         <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
-    </message>
-    <message>
-        <source>%1 J/(mol·K) over the molar mass of air</source>
-        <translation>%1 J/(mol·K) durch die molare Masse der Luft</translation>
     </message>
     <message>
         <source>%1 K is outside %2 … %3 K</source>
@@ -2914,16 +2442,8 @@
         <translation>%1 Brennräume·%2 Hin- und Hergänge·%3 = %4</translation>
     </message>
     <message>
-        <source>%1 dm³ (CGPM %2)</source>
-        <translation>%1 dm³ (CGPM %2)</translation>
-    </message>
-    <message>
         <source>%1 does not follow from the other figures.</source>
         <translation>%1 folgt nicht aus den anderen Zahlen.</translation>
-    </message>
-    <message>
-        <source>%1 goes from %2 mm to %3 mm, %4</source>
-        <translation>%1 geht von %2 mm auf %3 mm, %4</translation>
     </message>
     <message>
         <source>%1 has %2 bytes; it must have at most %3</source>
@@ -2938,16 +2458,8 @@
         <translation>%1 hat %2 von %3; genau eines ist verlangt</translation>
     </message>
     <message>
-        <source>%1 in = %2 m, %3 lb = %4 kg (international yard and pound, %5)</source>
-        <translation>%1 in = %2 m, %3 lb = %4 kg (internationales Yard und Pound, %5)</translation>
-    </message>
-    <message>
         <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
         <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
-    </message>
-    <message>
-        <source>%1 is %2 mm, must %3</source>
-        <translation>%1 ist %2 mm, muss %3</translation>
     </message>
     <message>
         <source>%1 is %2, above %3: %4.</source>
@@ -3042,20 +2554,12 @@
         <translation>%1 Stützpunkte sind gewünscht, es müssen 3 bis %2 sein</translation>
     </message>
     <message>
-        <source>%1 lb = %2 kg, %3 in = %4 m (%5), g = %6 m/s² (CGPM %7)</source>
-        <translation>%1 lb = %2 kg, %3 in = %4 m (%5), g = %6 m/s² (CGPM %7)</translation>
-    </message>
-    <message>
         <source>%1 needed</source>
         <translation>%1 erforderlich</translation>
     </message>
     <message>
         <source>%1 not given: compared with every kind</source>
         <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 track jumps at %3, most by %4 %5 at track angle %6°: %7.</source>
-        <translation>%1 der %2bahn springt an %3, am meisten um %4 %5 beim Bahnwinkel %6°: %7.</translation>
     </message>
     <message>
         <source>%1 or null</source>
@@ -3074,16 +2578,8 @@
         <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
     </message>
     <message>
-        <source>%1 this: the speed is a bound</source>
-        <translation>%1 dies: Die Drehzahl ist nur eine Schranke</translation>
-    </message>
-    <message>
         <source>%1 track</source>
         <translation>%1bahn</translation>
-    </message>
-    <message>
-        <source>%1 … %2 times a usual engine (%3).%4</source>
-        <translation>Das %1 … %2-fache eines üblichen Motors (%3).%4</translation>
     </message>
     <message>
         <source>%1, shaft order %2</source>
@@ -3110,10 +2606,6 @@
         <translation>%1; ·%2 = %3 L; angegeben %4 L</translation>
     </message>
     <message>
-        <source>%1·π·torque over the volume swept a turn; %2 N·m/cm³ is %3 bar.</source>
-        <translation>%1·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; %2 N·m/cm³ ist %3 bar.</translation>
-    </message>
-    <message>
         <source>(number + %1)·unit</source>
         <translation>(Zahl + %1)·Einheit</translation>
     </message>
@@ -3136,10 +2628,6 @@
     <message>
         <source>A charge above ambient pressure is boost, whoever makes it.</source>
         <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
-    </message>
-    <message>
-        <source>A cycle and displacement it is %1 … %2 times.</source>
-        <translation>Je Zyklus und Hubraum ist es das %1 … %2-fache.</translation>
     </message>
     <message>
         <source>A different count of power strokes a chamber and turn, or of lobes.</source>
@@ -3170,16 +2658,8 @@
         <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
     </message>
     <message>
-        <source>Air ratio λ = %1: none is given; a lean engine needs more air in proportion.</source>
-        <translation>Luftverhältnis λ = %1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
-    </message>
-    <message>
         <source>Allowable stress of %1</source>
         <translation>Zulässige Pressung: %1</translation>
-    </message>
-    <message>
-        <source>Ambient air at %1 bar and %2 K where it is not given [ISO %3].</source>
-        <translation>Umgebungsluft von %1 bar und %2 K, wo nichts angegeben ist [ISO %3].</translation>
     </message>
     <message>
         <source>Amplitude of cos(k·φ·lobes).</source>
@@ -3218,20 +2698,12 @@
         <translation>Angenommen</translation>
     </message>
     <message>
-        <source>Blair %1, Design and Simulation of Two-Stroke Engines, SAE R-161, ch. %2</source>
-        <translation>Blair %1, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. %2</translation>
-    </message>
-    <message>
         <source>Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient.</source>
         <translation>Blair, Design and Simulation of Two-Stroke Engines; geometrischer Querschnitt, kein Beiwert.</translation>
     </message>
     <message>
         <source>Blower or compressor, deducted</source>
         <translation>Gebläse oder Verdichter, abgezogen</translation>
-    </message>
-    <message>
-        <source>Brake efficiency %1 %: neither efficiency nor fuel consumption is given [own estimate].</source>
-        <translation>Effektiver Wirkungsgrad %1 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
     </message>
     <message>
         <source>Brake efficiency from the fuel consumption</source>
@@ -3302,18 +2774,6 @@
         <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
-        <source>Date and time of ISO %1; empty: not known.</source>
-        <translation>Datum und Uhrzeit nach ISO %1; leer: unbekannt.</translation>
-    </message>
-    <message>
-        <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § %1).</source>
-        <translation>Definition (Heywood, Internal Combustion Engine Fundamentals, § %1).</translation>
-    </message>
-    <message>
-        <source>Definition (Heywood, § %1); of unequal lobes the lower one.</source>
-        <translation>Definition (Heywood, § %1); bei ungleichen Nocken das kleinere.</translation>
-    </message>
-    <message>
         <source>Definition (common in the two-stroke trade).</source>
         <translation>Definition (bei Zweitaktern üblich).</translation>
     </message>
@@ -3328,10 +2788,6 @@
     <message>
         <source>Definition: both ends open.</source>
         <translation>Definition: beide Enden offen.</translation>
-    </message>
-    <message>
-        <source>Definition: both pistons sweep the one chamber, whatever the lead. %1 mm³ are %2 cm³.</source>
-        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. %1 mm³ sind %2 cm³.</translation>
     </message>
     <message>
         <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
@@ -3408,10 +2864,6 @@
     <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
         <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
-    </message>
-    <message>
-        <source>Efficiency and fuel consumption do not belong to each other%1.</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen%1.</translation>
     </message>
     <message>
         <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
@@ -3498,10 +2950,6 @@
         <translation>Reibung von Rollen, Lagern oder gesamt</translation>
     </message>
     <message>
-        <source>Fuel %1: none is given.</source>
-        <translation>Kraftstoff %1: Keiner ist angegeben.</translation>
-    </message>
-    <message>
         <source>Gap between the crowns at inner dead centre</source>
         <translation>Abstand der Böden im inneren Totpunkt</translation>
     </message>
@@ -3530,10 +2978,6 @@
         <translation>Zahlen, die nicht zueinander passen</translation>
     </message>
     <message>
-        <source>Half-width of the contact at the %1, %2 side</source>
-        <translation>Halbe Kontaktbreite: %1, %2seite</translation>
-    </message>
-    <message>
         <source>Half-width of the contact there</source>
         <translation>Halbe Kontaktbreite dort</translation>
     </message>
@@ -3550,26 +2994,6 @@
         <translation>Wärme an die Wände, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Hertz, line contact (Johnson, Contact Mechanics, § %1); load spread evenly over the width, so nominal.</source>
-        <translation>Hertz, Linienkontakt (Johnson, Contact Mechanics, § %1); Last gleichmäßig über die Breite verteilt, also ein Nennwert.</translation>
-    </message>
-    <message>
-        <source>Heywood %1, Internal Combustion Engine Fundamentals, table %2</source>
-        <translation>Heywood %1, Internal Combustion Engine Fundamentals, Tafel %2</translation>
-    </message>
-    <message>
-        <source>Heywood %1, Internal Combustion Engine Fundamentals, §%2</source>
-        <translation>Heywood %1, Internal Combustion Engine Fundamentals, §%2</translation>
-    </message>
-    <message>
-        <source>Heywood %1, §%2, motored spark-ignition engines, reciprocations in %3/min (from memory)</source>
-        <translation>Heywood %1, §%2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in %3/min (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>Heywood, Internal Combustion Engine Fundamentals, § %1, with c cycles a turn; %2 bar·cm³ is %3 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § %1, mit c Zyklen je Umdrehung; %2 bar·cm³ ist %3 J.</translation>
-    </message>
-    <message>
         <source>Heywood, table D.4</source>
         <translation>Heywood, Tafel D.4</translation>
     </message>
@@ -3580,26 +3004,6 @@
     <message>
         <source>Heywood, table D.4 (light diesel)</source>
         <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
-    </message>
-    <message>
-        <source>Heywood, § %1, ratios to ambient density × swept volume.</source>
-        <translation>Heywood, § %1, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
-    </message>
-    <message>
-        <source>Heywood, § %1, with c strokes out and in a turn instead of one.</source>
-        <translation>Heywood, § %1, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
-    </message>
-    <message>
-        <source>Heywood, § %1.</source>
-        <translation>Heywood, § %1.</translation>
-    </message>
-    <message>
-        <source>Heywood, § %1: work of a cycle over the swept volume, gas exchange included.</source>
-        <translation>Heywood, § %1: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
-    </message>
-    <message>
-        <source>Heywood, § %1: work over the lower heating value of the fuel.</source>
-        <translation>Heywood, § %1: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
     </message>
     <message>
         <source>Highest over the turn.</source>
@@ -3616,22 +3020,6 @@
     <message>
         <source>Holds for</source>
         <translation>Gilt für</translation>
-    </message>
-    <message>
-        <source>ISO %1: %2 MPa under the static rating; stress goes with the root of the load.</source>
-        <translation>ISO %1: %2 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
-    </message>
-    <message>
-        <source>ISO %1: basic rating life, a₁ = %2, no lubrication factor.</source>
-        <translation>ISO %1: nominelle Lebensdauer, a₁ = %2, kein Beiwert für die Schmierung.</translation>
-    </message>
-    <message>
-        <source>ISO %1: power mean with exponent %2/%3 over the roller&apos;s turns.</source>
-        <translation>ISO %1: Potenzmittel mit dem Exponenten %2/%3 über die Umdrehungen der Rolle.</translation>
-    </message>
-    <message>
-        <source>ISO %1:%2, %3 kPa of dry air at %4 K (formula from memory)</source>
-        <translation>ISO %1:%2, %3 kPa trockener Luft bei %4 K (Formel aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>Impossible: at the claimed speed even the highest torque gives less than the claimed power.</source>
@@ -3658,24 +3046,8 @@
         <translation>Einlassschlitze</translation>
     </message>
     <message>
-        <source>Jam margin of the guide, %1 side</source>
-        <translation>Abstand der Führung vom Klemmen, %1seite</translation>
-    </message>
-    <message>
         <source>Jerk</source>
         <translation>Ruck</translation>
-    </message>
-    <message>
-        <source>Johnson, Contact Mechanics, § %1</source>
-        <translation>Johnson, Contact Mechanics, § %1</translation>
-    </message>
-    <message>
-        <source>Johnson, Contact Mechanics, § %1: in half-widths under the surface.</source>
-        <translation>Johnson, Contact Mechanics, § %1: in halben Kontaktbreiten unter der Oberfläche.</translation>
-    </message>
-    <message>
-        <source>Johnson, Contact Mechanics, § %1: largest shear on the axis of a line contact.</source>
-        <translation>Johnson, Contact Mechanics, § %1: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
     </message>
     <message>
         <source>Largest lever arm</source>
@@ -3712,10 +3084,6 @@
     <message>
         <source>Least over the turn.</source>
         <translation>Kleinster Wert über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Least over the turn; Dowson %1 or Hamrock and Dowson %2.</source>
-        <translation>Kleinster Wert über die Umdrehung; Dowson %1 oder Hamrock und Dowson %2.</translation>
     </message>
     <message>
         <source>Least squares of the axial force of one cylinder over a turn.</source>
@@ -3778,18 +3146,6 @@
         <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
-        <source>No dissociation: high by %1 to %2 K near λ = %3 (Heywood, ch. %4).</source>
-        <translation>Keine Dissoziation: nahe λ = %3 um %1 bis %2 K zu hoch (Heywood, Kap. %4).</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the %1, %2 side</source>
-        <translation>Nenn-Kontaktpressung: %1, %2seite</translation>
-    </message>
-    <message>
-        <source>Nominal contact safety%1 (at the %2)</source>
-        <translation>Nennsicherheit des Kontakts%1 (%2)</translation>
-    </message>
-    <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
         <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
     </message>
@@ -3840,10 +3196,6 @@
     <message>
         <source>Points of a free-form lobe, joined by a periodic spline of fifth degree.</source>
         <translation>Punkte eines frei geformten Nockens, verbunden durch einen periodischen Spline fünften Grades.</translation>
-    </message>
-    <message>
-        <source>Power at the reference air of ISO %1</source>
-        <translation>Leistung bei der Bezugsluft der ISO %1</translation>
     </message>
     <message>
         <source>Power at the torque peak</source>
@@ -3898,10 +3250,6 @@
         <translation>Leistungsangabe (brutto oder netto)</translation>
     </message>
     <message>
-        <source>Ratio of stresses; allowable stress as in ISO %1-5 unless given.</source>
-        <translation>Verhältnis der Pressungen; zulässige Pressung nach ISO %1-5, wenn nichts angegeben ist.</translation>
-    </message>
-    <message>
         <source>Read where the last port closes.</source>
         <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
     </message>
@@ -3936,10 +3284,6 @@
     <message>
         <source>Root mean square of the axial force over that of the inlet piston alone.</source>
         <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
-    </message>
-    <message>
-        <source>Root, to %1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = %2 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
-        <translation>Nullstelle, auf %1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = %2 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
     </message>
     <message>
         <source>Rows of ports uncovered by the exhaust piston.</source>
@@ -4010,20 +3354,8 @@
         <translation>Hub eines Kolbens</translation>
     </message>
     <message>
-        <source>Strokes a cycle = %1·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
-        <translation>Hübe je Arbeitsspiel = %1·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
-    </message>
-    <message>
         <source>Sum of the losses.</source>
         <translation>Summe der Verluste.</translation>
-    </message>
-    <message>
-        <source>Supply power not counted: %1 kW to compress the air.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 kW, um die Luft zu verdichten.</translation>
-    </message>
-    <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius %3 mm at track angle %4° and %5 mm from the shaft; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 mm beim Bahnwinkel %4° und %5 mm von der Welle; %6.</translation>
     </message>
     <message>
         <source>The %1 stands above the highest speed.</source>
@@ -4038,28 +3370,12 @@
         <translation>Der Ladedruck.</translation>
     </message>
     <message>
-        <source>The charge stands %1 ambient pressure.</source>
-        <translation>Die Ladung steht %1 Umgebungsdruck.</translation>
-    </message>
-    <message>
-        <source>The contact ellipse%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
-        <translation>Die Kontaktellipse%1 ist %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt: Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
-    </message>
-    <message>
         <source>The cycle, and lobes (or a crank).</source>
         <translation>Das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The figure itself cannot be computed.</source>
         <translation>Der Wert selbst lässt sich nicht berechnen.</translation>
-    </message>
-    <message>
-        <source>The fuel does not hold as much energy as the work claimed from it%1.</source>
-        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird%1.</translation>
-    </message>
-    <message>
-        <source>The gas reaches %1 K; the property fits end at %2 K.</source>
-        <translation>Das Gas erreicht %1 K; die Stoffwerte gelten bis %2 K.</translation>
     </message>
     <message>
         <source>The measure and the number.</source>
@@ -4084,14 +3400,6 @@
     <message>
         <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
         <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
-    </message>
-    <message>
-        <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE %1-01-0974).</source>
-        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE %1-01-0974).</translation>
-    </message>
-    <message>
-        <source>The shaft turns %1·n degrees in a millisecond.</source>
-        <translation>Die Welle dreht in einer Millisekunde um %1·n Grad.</translation>
     </message>
     <message>
         <source>The solver also looks between the samples.</source>
@@ -4138,14 +3446,6 @@
         <translation>Ein Zweitakter</translation>
     </message>
     <message>
-        <source>Untitled design</source>
-        <translation>Entwurf ohne Titel</translation>
-    </message>
-    <message>
-        <source>V_d = pistons·π/%1·bore²·stroke</source>
-        <translation>V_d = Kolben·π/%1·Bohrung²·Hub</translation>
-    </message>
-    <message>
         <source>V_d as given</source>
         <translation>V_d wie angegeben</translation>
     </message>
@@ -4156,10 +3456,6 @@
     <message>
         <source>Version of the format that this file follows.</source>
         <translation>Version des Formats, dem diese Datei folgt.</translation>
-    </message>
-    <message>
-        <source>Web between ports, %1 side</source>
-        <translation>Steg zwischen Schlitzen, %1seite</translation>
     </message>
     <message>
         <source>What follows from the numbers</source>
@@ -4202,10 +3498,6 @@
         <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
-        <source>a fuel consumption, e.g. &quot;%1 g/kWh&quot;</source>
-        <translation>ein Kraftstoffverbrauch, z. B. &quot;%1 g/kWh&quot;</translation>
-    </message>
-    <message>
         <source>a group of keys</source>
         <translation>eine Gruppe von Schlüsseln</translation>
     </message>
@@ -4226,20 +3518,8 @@
         <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
     </message>
     <message>
-        <source>a lead of %1° of the crank keeps a port open at inner dead centre</source>
-        <translation>Eine Voreilung von %1° der Kurbel hält einen Schlitz im inneren Totpunkt offen</translation>
-    </message>
-    <message>
-        <source>a length, e.g. &quot;%1 mm&quot;</source>
-        <translation>eine Länge, z. B. &quot;%1 mm&quot;</translation>
-    </message>
-    <message>
         <source>a list</source>
         <translation>eine Liste</translation>
-    </message>
-    <message>
-        <source>a mass, e.g. &quot;%1 kg&quot;</source>
-        <translation>eine Masse, z. B. &quot;%1 kg&quot;</translation>
     </message>
     <message>
         <source>a number</source>
@@ -4250,60 +3530,20 @@
         <translation>eine Zahl oder %1</translation>
     </message>
     <message>
-        <source>a number or a percentage, e.g. &quot;%1 %&quot;</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. &quot;%1 %&quot;</translation>
-    </message>
-    <message>
         <source>a parenthesis is not closed</source>
         <translation>Eine Klammer ist nicht geschlossen</translation>
-    </message>
-    <message>
-        <source>a power, e.g. &quot;%1 kW&quot;</source>
-        <translation>eine Leistung, z. B. &quot;%1 kW&quot;</translation>
-    </message>
-    <message>
-        <source>a pressure, e.g. &quot;%1 bar&quot;</source>
-        <translation>ein Druck, z. B. &quot;%1 bar&quot;</translation>
-    </message>
-    <message>
-        <source>a roller of %1 mm radius undercuts the %2 flank of the %3: worst at pattern angle %4°, %5 mm from the shaft axis, where the relative radius is %6 mm; no cusp is cut up to a radius of %7 mm, or by a gentler lift there</source>
-        <translation>Eine Rolle von %1 mm Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4°, %5 mm von der Wellenachse, wo der Ersatzradius %6 mm ist; bis zu einem Radius von %7 mm, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
-    </message>
-    <message>
-        <source>a roller radius below %1 mm cuts no cusp</source>
-        <translation>ein Rollenradius unter %1 mm schneidet keine Spitze</translation>
-    </message>
-    <message>
-        <source>a shaft speed, e.g. &quot;%1 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;%1 rpm&quot;</translation>
     </message>
     <message>
         <source>a single value</source>
         <translation>ein einzelner Wert</translation>
     </message>
     <message>
-        <source>a temperature, e.g. &quot;%1 °C&quot;</source>
-        <translation>eine Temperatur, z. B. &quot;%1 °C&quot;</translation>
-    </message>
-    <message>
         <source>a text</source>
         <translation>ein Text</translation>
     </message>
     <message>
-        <source>a torque, e.g. &quot;%1 N·m&quot;</source>
-        <translation>ein Drehmoment, z. B. &quot;%1 N·m&quot;</translation>
-    </message>
-    <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
         <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
-    </message>
-    <message>
-        <source>a velocity, e.g. &quot;%1 m/s&quot;</source>
-        <translation>eine Geschwindigkeit, z. B. &quot;%1 m/s&quot;</translation>
-    </message>
-    <message>
-        <source>a volume, e.g. &quot;%1 L&quot;</source>
-        <translation>ein Volumen, z. B. &quot;%1 L&quot;</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -4318,22 +3558,6 @@
         <translation>etwa ein Zehntel der Leistung</translation>
     </message>
     <message>
-        <source>above</source>
-        <translation>über</translation>
-    </message>
-    <message>
-        <source>above %1</source>
-        <translation>über %1</translation>
-    </message>
-    <message>
-        <source>above %1 and ≤ %2</source>
-        <translation>über %1 und ≤ %2</translation>
-    </message>
-    <message>
-        <source>adjuster at rest</source>
-        <translation>Versteller in Ruhe</translation>
-    </message>
-    <message>
         <source>agrees</source>
         <translation>trifft zu</translation>
     </message>
@@ -4342,28 +3566,8 @@
         <translation>erforderliche Luft und Ladung, im Verhältnis</translation>
     </message>
     <message>
-        <source>all lifts are %1 mm, the lift must change</source>
-        <translation>Alle Hübe sind %1 mm, der Hub muss sich ändern</translation>
-    </message>
-    <message>
         <source>ambitious</source>
         <translation>hoch</translation>
-    </message>
-    <message>
-        <source>amplitude is %1 mm, must be finite</source>
-        <translation>Die Amplitude ist %1 mm, sie muss endlich sein</translation>
-    </message>
-    <message>
-        <source>amplitudes add up to %1 mm, must be at least %2 mm</source>
-        <translation>Die Amplituden ergeben zusammen %1 mm, verlangt sind mindestens %2 mm</translation>
-    </message>
-    <message>
-        <source>an angle, e.g. &quot;%1 °&quot;</source>
-        <translation>ein Winkel, z. B. &quot;%1 °&quot;</translation>
-    </message>
-    <message>
-        <source>an edge at %1 mm with a shift of %2 mm never opens or never closes within a stroke of %3 mm</source>
-        <translation>Eine Kante bei %1 mm mit einer Verschiebung von %2 mm öffnet oder schließt nie innerhalb eines Hubs von %3 mm</translation>
     </message>
     <message>
         <source>an engine draws that in by itself</source>
@@ -4372,26 +3576,6 @@
     <message>
         <source>angle is %1, must be a number</source>
         <translation>Der Winkel ist %1, verlangt ist eine Zahl</translation>
-    </message>
-    <message>
-        <source>angle is %1° after %2°, must increase</source>
-        <translation>Der Winkel ist %1° nach %2°, er muss zunehmen</translation>
-    </message>
-    <message>
-        <source>angle is %1° after %2°, must increase by at least %3°</source>
-        <translation>Der Winkel ist %1° nach %2°, er muss um mindestens %3° zunehmen</translation>
-    </message>
-    <message>
-        <source>angle is %1°, must be at least 0° and below the period of %2°</source>
-        <translation>Der Winkel ist %1°, er muss mindestens 0° und kleiner als die Periode von %2° sein</translation>
-    </message>
-    <message>
-        <source>angle is %1°, must stay %2° before the first knot of the next period</source>
-        <translation>Der Winkel ist %1°, er muss %2° vor dem ersten Stützpunkt der nächsten Periode bleiben</translation>
-    </message>
-    <message>
-        <source>angles are %1 and %2°, must lie within ±360°</source>
-        <translation>Die Winkel sind %1 und %2°, sie müssen innerhalb ±360° liegen</translation>
     </message>
     <message>
         <source>arithmetic</source>
@@ -4414,36 +3598,12 @@
         <translation>angenommen</translation>
     </message>
     <message>
-        <source>at %1 mm from the shaft axis, from the exact contact of roller and track</source>
-        <translation>%1 mm von der Wellenachse, aus dem genauen Kontakt von Rolle und Bahn</translation>
-    </message>
-    <message>
-        <source>at least</source>
-        <translation>mindestens</translation>
-    </message>
-    <message>
-        <source>at most</source>
-        <translation>höchstens</translation>
-    </message>
-    <message>
         <source>back thickness</source>
         <translation>Dicke hinter der Bahn</translation>
     </message>
     <message>
         <source>band</source>
         <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>be at least 0 and less than half the width of %1 mm</source>
-        <translation>mindestens 0 und kleiner als die halbe Breite von %1 mm sein</translation>
-    </message>
-    <message>
-        <source>be less than %1 mm, or it gouges the hollow stretch of the %2 flank at pattern angle %3°</source>
-        <translation>kleiner sein als %1 mm, sonst schneidet der Fräser beim Kurvenwinkel %3° in das hohle Stück der %2flanke</translation>
-    </message>
-    <message>
-        <source>be less than the groove diameter, %1 mm</source>
-        <translation>kleiner sein als der Nutdurchmesser, %1 mm</translation>
     </message>
     <message>
         <source>be positive</source>
@@ -4454,16 +3614,8 @@
         <translation>unter dem Bereich: bescheiden</translation>
     </message>
     <message>
-        <source>beside the roller, %1 mm from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4°; the face must end closer to the roller</source>
-        <translation>Neben der Rolle, %1 mm von der Wellenachse, ist die %2flanke der %3 beim Kurvenwinkel %4° unterschnitten; die Fläche muss näher an der Rolle enden</translation>
-    </message>
-    <message>
         <source>blown two-strokes</source>
         <translation>Zweitakter mit Gebläse</translation>
-    </message>
-    <message>
-        <source>bmep = %1π·T/(c·V_d)</source>
-        <translation>bmep = %1π·T/(c·V_d)</translation>
     </message>
     <message>
         <source>bmep = P/(V_d·c·n)</source>
@@ -4486,28 +3638,12 @@
         <translation>baut den Körper</translation>
     </message>
     <message>
-        <source>burn starts at %1° cycle angle, must lie between the last port closing at %2° and the first opening at %3°</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1°, sie muss zwischen dem letzten Schließen bei %2° und dem ersten Öffnen bei %3° beginnen</translation>
-    </message>
-    <message>
-        <source>by moving the track</source>
-        <translation>durch Schieben der Bahn</translation>
-    </message>
-    <message>
-        <source>by turning the track</source>
-        <translation>durch Drehen der Bahn</translation>
-    </message>
-    <message>
         <source>c = power strokes a turn/chambers</source>
         <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
     </message>
     <message>
         <source>c = reciprocations a turn, two-stroke</source>
         <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
-    </message>
-    <message>
-        <source>c = reciprocations a turn/%1, four-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung/%1, Viertakt</translation>
     </message>
     <message>
         <source>cancelled</source>
@@ -4570,10 +3706,6 @@
         <translation>unmöglich</translation>
     </message>
     <message>
-        <source>conventional mercury, %1 %2 kg/m³, g = %3 m/s²</source>
-        <translation>konventionelles Quecksilber, %1 %2 kg/m³, g = %3 m/s²</translation>
-    </message>
-    <message>
         <source>crankcase-scavenged two-strokes, charging efficiency</source>
         <translation>Zweitakter mit Kurbelkastenspülung, Liefergrad</translation>
     </message>
@@ -4582,20 +3714,8 @@
         <translation>Balligkeitsradius</translation>
     </message>
     <message>
-        <source>cutter radius is %1 mm, must be positive</source>
-        <translation>Der Fräserradius ist %1 mm, er muss positiv sein</translation>
-    </message>
-    <message>
         <source>cycle</source>
         <translation>Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>cycle %1</source>
-        <translation>Zyklus %1</translation>
-    </message>
-    <message>
-        <source>cycle °</source>
-        <translation>° Zyklus</translation>
     </message>
     <message>
         <source>cycles per turn, and with them every pressure and charge in proportion</source>
@@ -4622,10 +3742,6 @@
         <translation>Kantenrücknahme</translation>
     </message>
     <message>
-        <source>end lift is %1 mm, must be within 0 … %2 mm (the stroke)</source>
-        <translation>Der Hub am Ende ist %1 mm, er muss in 0 … %2 mm liegen (dem ganzen Hub)</translation>
-    </message>
-    <message>
         <source>engines in general</source>
         <translation>Motoren allgemein</translation>
     </message>
@@ -4646,24 +3762,8 @@
         <translation>exakt</translation>
     </message>
     <message>
-        <source>exceed %1 mm: this roller makes no flank further inside</source>
-        <translation>%1 mm übersteigen: Weiter innen erzeugt diese Rolle keine Flanke</translation>
-    </message>
-    <message>
-        <source>exceed half the roller width of %1 mm</source>
-        <translation>die halbe Rollenbreite von %1 mm übersteigen</translation>
-    </message>
-    <message>
         <source>exhaust</source>
         <translation>Auslass</translation>
-    </message>
-    <message>
-        <source>exhaust side</source>
-        <translation>Auslassseite</translation>
-    </message>
-    <message>
-        <source>exhaust track only turned</source>
-        <translation>Auslassbahn nur gedreht</translation>
     </message>
     <message>
         <source>factor %1 is outside %2 … %3</source>
@@ -4706,10 +3806,6 @@
         <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
     </message>
     <message>
-        <source>from inner dead centre</source>
-        <translation>ab innerem Totpunkt</translation>
-    </message>
-    <message>
         <source>from the composition of fuel and dry air</source>
         <translation>aus der Zusammensetzung von Kraftstoff und trockener Luft</translation>
     </message>
@@ -4722,10 +3818,6 @@
         <translation>Kraftstoff angenommen</translation>
     </message>
     <message>
-        <source>fuel data: Heywood %1, table D.4 (from memory)</source>
-        <translation>Kraftstoffdaten: Heywood %1, Tafel D.4 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>gas cycle %1</source>
         <translation>Gaszyklus %1</translation>
     </message>
@@ -4734,16 +3826,8 @@
         <translation>Nutdurchmesser</translation>
     </message>
     <message>
-        <source>gross and net: ISO %1; a tenth: own estimate</source>
-        <translation>brutto und netto: ISO %1; ein Zehntel: eigene Schätzung</translation>
-    </message>
-    <message>
         <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
         <translation>Die Führungsreibung sperrt die Kolben bei der steilsten Schubstange; das Verhältnis muss kleiner sein</translation>
-    </message>
-    <message>
-        <source>h(%1 K) − h(%2 K) of air; outlet from the pressure ratio, γ = %3 and the isentropic efficiency</source>
-        <translation>h(%1 K) − h(%2 K) von Luft; Austritt aus dem Druckverhältnis, γ = %3 und dem isentropen Wirkungsgrad</translation>
     </message>
     <message>
         <source>has no rows of ports, needs one</source>
@@ -4754,16 +3838,8 @@
         <translation>Heizwert und Luftbedarf</translation>
     </message>
     <message>
-        <source>helix lead × setting/%1° + axial shift of the adjuster</source>
-        <translation>Steigung der Schraublinie × Stellung/%1° + axiale Verschiebung des Verstellers</translation>
-    </message>
-    <message>
         <source>high</source>
         <translation>hoch</translation>
-    </message>
-    <message>
-        <source>highest lift is %1 mm, the stroke is %2 mm, one rise must reach it</source>
-        <translation>Der größte Hub ist %1 mm, der ganze Hub %2 mm, ein Steigen muss ihn erreichen</translation>
     </message>
     <message>
         <source>highest speed</source>
@@ -4772,10 +3848,6 @@
     <message>
         <source>highly boosted four-strokes</source>
         <translation>hoch aufgeladene Viertakter</translation>
-    </message>
-    <message>
-        <source>ideal gas; up to %1/%2 of it with the clearance filled as well</source>
-        <translation>ideales Gas; bis zu %1/%2 davon, wenn auch der Verdichtungsraum gefüllt wird</translation>
     </message>
     <message>
         <source>ignition</source>
@@ -4804,30 +3876,6 @@
     <message>
         <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
         <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
-    </message>
-    <message>
-        <source>is %1 %2, must be positive</source>
-        <translation>ist %1 %2, muss positiv sein</translation>
-    </message>
-    <message>
-        <source>is %1 mm at each end of a roller %2 mm wide: no width is left to carry load</source>
-        <translation>ist %1 mm an jedem Ende einer %2 mm breiten Rolle: Keine Breite bleibt, die trägt</translation>
-    </message>
-    <message>
-        <source>is %1 mm, the piston never comes in that far: the ports never close</source>
-        <translation>ist %1 mm, so weit nach innen kommt der Kolben nie: Die Schlitze schließen nie</translation>
-    </message>
-    <message>
-        <source>is %1 mm, the piston never goes out that far: the ports never open</source>
-        <translation>ist %1 mm, so weit nach außen kommt der Kolben nie: Die Schlitze öffnen nie</translation>
-    </message>
-    <message>
-        <source>is %1 mm: the port is open at inner dead centre, %2° of the shaft</source>
-        <translation>ist %1 mm: Der Schlitz ist im inneren Totpunkt offen, bei %2° der Welle</translation>
-    </message>
-    <message>
-        <source>is %1 mm: the port must open and close once in the cycle from %2° to %3° of the shaft, opens %4 times</source>
-        <translation>ist %1 mm: Der Schlitz muss im Zyklus von %2° bis %3° der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
         <source>it belongs in %1</source>
@@ -4866,36 +3914,12 @@
         <translation>Vergleich der Gesetze</translation>
     </message>
     <message>
-        <source>leaves a gap of %1 mm between the crowns at %2° of the shaft, must be positive: the pistons collide</source>
-        <translation>lässt %1 mm Abstand zwischen den Böden bei %2° der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
-    </message>
-    <message>
-        <source>leaves a gap of %1 mm between the crowns on cranks, must be positive: the pistons collide</source>
-        <translation>lässt an Kurbeln %1 mm Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
-    </message>
-    <message>
         <source>less speed, stroke or lobes</source>
         <translation>weniger Drehzahl, Hub oder Nocken</translation>
     </message>
     <message>
-        <source>lift changes by %1 mm, must change by at least %2 mm</source>
-        <translation>Der Hub ändert sich um %1 mm, er muss sich um mindestens %2 mm ändern</translation>
-    </message>
-    <message>
-        <source>lift is %1 mm where the table closes, must be that of the first row, %2 mm, to %3 mm</source>
-        <translation>Der Hub ist %1 mm, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2 mm, auf %3 mm</translation>
-    </message>
-    <message>
-        <source>lift is %1 mm, must be finite</source>
-        <translation>Der Hub ist %1 mm, er muss endlich sein</translation>
-    </message>
-    <message>
         <source>lift is %1, must be a number</source>
         <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
-    </message>
-    <message>
-        <source>lift of %1 m within %2 rad is beyond the range of numbers</source>
-        <translation>Ein Hub von %1 m innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
     </message>
     <message>
         <source>light aircraft engines</source>
@@ -4924,14 +3948,6 @@
     <message>
         <source>lowest possible speed of highest power; mean effective pressure at the torque peak</source>
         <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
-    </message>
-    <message>
-        <source>m = %1 on a crank</source>
-        <translation>m = %1 mit Kurbel</translation>
-    </message>
-    <message>
-        <source>m = %1·c, four-stroke</source>
-        <translation>m = %1·c, Viertakt</translation>
     </message>
     <message>
         <source>m = c, two-stroke</source>
@@ -4978,20 +3994,12 @@
         <translation>mehr als der Hubraum bei Umgebungsdichte: Ein Gebläse muss sie liefern</translation>
     </message>
     <message>
-        <source>must be at least %1</source>
-        <translation>muss mindestens %1 sein</translation>
-    </message>
-    <message>
         <source>must be less than the bore</source>
         <translation>muss kleiner sein als die Bohrung</translation>
     </message>
     <message>
         <source>must be positive</source>
         <translation>muss positiv sein</translation>
-    </message>
-    <message>
-        <source>must be positive and at most %1</source>
-        <translation>muss positiv und höchstens %1 sein</translation>
     </message>
     <message>
         <source>must end higher than it starts</source>
@@ -5018,16 +4026,8 @@
         <translation>darf die halbe Breite oder Höhe nicht übersteigen</translation>
     </message>
     <message>
-        <source>neighbouring cylinder axes stand %1 mm apart; it must be more than the bore, %2 mm</source>
-        <translation>Benachbarte Zylinderachsen stehen %1 mm auseinander; es muss mehr sein als die Bohrung, %2 mm</translation>
-    </message>
-    <message>
         <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
         <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
-    </message>
-    <message>
-        <source>no burn start between %1 and %2° gives a cyclic steady state</source>
-        <translation>Kein Verbrennungsbeginn zwischen %1 und %2° führt zu einem zyklischen Beharrungszustand</translation>
     </message>
     <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
@@ -5058,24 +4058,12 @@
         <translation>nicht angegeben: der Rollenradius</translation>
     </message>
     <message>
-        <source>not above</source>
-        <translation>nicht über</translation>
-    </message>
-    <message>
         <source>not available for this engine</source>
         <translation>für diesen Motor nicht verfügbar</translation>
     </message>
     <message>
         <source>not counted in the claim; less it the power is %1 kW</source>
         <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
-    </message>
-    <message>
-        <source>not exceed %1 mm, where the inner edge of the roller runs</source>
-        <translation>höchstens %1 mm betragen, wo die Innenkante der Rolle läuft</translation>
-    </message>
-    <message>
-        <source>not exceed the roller radius, %1 mm, to fit between the flanks of a closed track</source>
-        <translation>höchstens der Rollenradius sein, %1 mm, um zwischen die Flanken einer geschlossenen Bahn zu passen</translation>
     </message>
     <message>
         <source>not valid JSON near &quot;%1&quot;</source>
@@ -5096,10 +4084,6 @@
     <message>
         <source>of the first cycle</source>
         <translation>des ersten Zyklus</translation>
-    </message>
-    <message>
-        <source>on a crank</source>
-        <translation>mit Kurbel</translation>
     </message>
     <message>
         <source>one junction</source>
@@ -5154,10 +4138,6 @@
         <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
     </message>
     <message>
-        <source>pattern ends at lift %1 mm, must end at 0 mm, where it starts</source>
-        <translation>Die Kurve endet beim Hub %1 mm, sie muss bei 0 mm enden, wo sie beginnt</translation>
-    </message>
-    <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
         <translation>Die Kurve hat kein Steigen, sie braucht mindestens ein Steigen und ein Fallen</translation>
     </message>
@@ -5176,14 +4156,6 @@
     <message>
         <source>placing the cutter</source>
         <translation>setzt den Fräser</translation>
-    </message>
-    <message>
-        <source>port row %1</source>
-        <translation>Schlitzreihe %1</translation>
-    </message>
-    <message>
-        <source>position along the roller is %1 mm, must be positive</source>
-        <translation>Der Ort auf der Rolle ist %1 mm, er muss positiv sein</translation>
     </message>
     <message>
         <source>positive</source>
@@ -5218,14 +4190,6 @@
         <translation>Radius</translation>
     </message>
     <message>
-        <source>radius is %1 mm; it must lie on the face of the track, %2 to %3 mm</source>
-        <translation>Der Radius ist %1 mm; er muss auf der Bahnfläche liegen, %2 bis %3 mm</translation>
-    </message>
-    <message>
-        <source>reach %1 mm to carry the outer edge of the roller everywhere</source>
-        <translation>%1 mm erreichen, um die Außenkante der Rolle überall zu tragen</translation>
-    </message>
-    <message>
         <source>rests on an assumption</source>
         <translation>beruht auf einer Annahme</translation>
     </message>
@@ -5242,14 +4206,6 @@
         <translation>Rollen und Rollenlager</translation>
     </message>
     <message>
-        <source>rows are up to %1° apart, must be at most %2° (a quarter of the period)</source>
-        <translation>Die Zeilen stehen bis zu %1° auseinander, höchstens %2° sind erlaubt (ein Viertel der Periode)</translation>
-    </message>
-    <message>
-        <source>rows cover %1°, must cover at most the period of %2°</source>
-        <translation>Die Zeilen decken %1° ab, höchstens die Periode von %2° ist erlaubt</translation>
-    </message>
-    <message>
         <source>segment is %1, must be 0 to %2</source>
         <translation>Der Abschnitt ist %1, erlaubt ist 0 bis %2</translation>
     </message>
@@ -5258,16 +4214,8 @@
         <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
     </message>
     <message>
-        <source>shaft °</source>
-        <translation>° Welle</translation>
-    </message>
-    <message>
         <source>slip across the rollers</source>
         <translation>Schlupf quer zu den Rollen</translation>
-    </message>
-    <message>
-        <source>slope is %1 mm per degree, must be finite</source>
-        <translation>Die Steigung ist %1 mm je Grad, sie muss endlich sein</translation>
     </message>
     <message>
         <source>small and car engines</source>
@@ -5290,28 +4238,12 @@
         <translation>Quelle</translation>
     </message>
     <message>
-        <source>span is %1°, must be at least %2°</source>
-        <translation>Die Spanne ist %1°, verlangt sind mindestens %2°</translation>
-    </message>
-    <message>
-        <source>span is %1°, must be positive</source>
-        <translation>Die Spanne ist %1°, sie muss positiv sein</translation>
-    </message>
-    <message>
-        <source>spans add up to %1°, must add up to %2° (one turn divided by the lobes)</source>
-        <translation>Die Spannen ergeben zusammen %1°, verlangt sind %2° (eine Umdrehung geteilt durch die Nocken)</translation>
-    </message>
-    <message>
         <source>spark</source>
         <translation>Fremd</translation>
     </message>
     <message>
         <source>spark-ignition four-strokes</source>
         <translation>Viertakter mit Fremdzündung</translation>
-    </message>
-    <message>
-        <source>speed is %1 rpm, must be positive</source>
-        <translation>Die Drehzahl ist %1 1/min, sie muss positiv sein</translation>
     </message>
     <message>
         <source>speed of highest power</source>
@@ -5322,28 +4254,12 @@
         <translation>Drehzahl des höchsten Drehmoments</translation>
     </message>
     <message>
-        <source>speeds are %1 and %2 1/min, both must be positive</source>
-        <translation>Die Drehzahlen sind %1 und %2 1/min, beide müssen positiv sein</translation>
-    </message>
-    <message>
         <source>sports and racing engines</source>
         <translation>Sport- und Rennmotoren</translation>
     </message>
     <message>
         <source>sports engines</source>
         <translation>Sportmotoren</translation>
-    </message>
-    <message>
-        <source>step is %1°; it must lie within 0.001° and 90°</source>
-        <translation>Der Schritt ist %1°; er muss zwischen 0,001° und 90° liegen</translation>
-    </message>
-    <message>
-        <source>stroke is %1 mm, must be positive, at least %2 mm</source>
-        <translation>Der Hub ist %1 mm, er muss positiv sein, mindestens %2 mm</translation>
-    </message>
-    <message>
-        <source>the %1 is %2 mm; it must %3</source>
-        <translation>%1: %2 mm; muss %3</translation>
     </message>
     <message>
         <source>the best petrol engines</source>
@@ -5354,16 +4270,8 @@
         <translation>Gebläse oder Verdichter</translation>
     </message>
     <message>
-        <source>the chord error is %1 µm; it must be at least %2 µm</source>
-        <translation>Der Sehnenfehler ist %1 µm; verlangt sind mindestens %2 µm</translation>
-    </message>
-    <message>
         <source>the claim is a gross figure: published bands are mostly net</source>
         <translation>die Angabe ist ein Bruttowert: Veröffentlichte Bereiche sind meist netto</translation>
-    </message>
-    <message>
-        <source>the cutter radius is %1 mm; it must %2</source>
-        <translation>Der Fräserradius ist %1 mm; er muss %2</translation>
     </message>
     <message>
         <source>the design cannot stand without the adjuster&apos;s setting</source>
@@ -5378,16 +4286,8 @@
         <translation>Der Entwurf einer Variante enthält Varianten; das darf er nicht</translation>
     </message>
     <message>
-        <source>the edge relief is %1 mm; both together must be less than the roller width, %2 mm</source>
-        <translation>Die Kantenrücknahme ist %1 mm; beide zusammen müssen weniger sein als die Rollenbreite, %2 mm</translation>
-    </message>
-    <message>
         <source>the engine gives no brake power</source>
         <translation>der Motor gibt keine effektive Leistung ab</translation>
-    </message>
-    <message>
-        <source>the faces of the %1 do not close to a valid solid at a tolerance of %2 µm</source>
-        <translation>Die Flächen der %1 schließen sich bei einer Toleranz von %2 µm nicht zu einem gültigen Körper</translation>
     </message>
     <message>
         <source>the file holds no group of keys; a design is one JSON object</source>
@@ -5406,10 +4306,6 @@
         <translation>Die Datei bewahrt schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
     </message>
     <message>
-        <source>the flank between pattern angles %1° and %2° cannot be fitted within %3 µm; ask for a coarser tolerance</source>
-        <translation>Die Flanke zwischen den Kurvenwinkeln %1° und %2° lässt sich nicht auf %3 µm annähern; verlangen Sie eine gröbere Toleranz</translation>
-    </message>
-    <message>
         <source>the formula ends too early</source>
         <translation>Die Formel endet zu früh</translation>
     </message>
@@ -5426,14 +4322,6 @@
         <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
-        <source>the gas equations could not be followed past %1° of the shaft: the steps became too small</source>
-        <translation>Die Gasgleichungen ließen sich nicht über %1° der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
-    </message>
-    <message>
-        <source>the gas ran out of every range at %1° of the shaft: %2 K, %3 mg in the chamber</source>
-        <translation>Das Gas verließ bei %1° der Welle jeden Bereich: %2 K, %3 mg im Brennraum</translation>
-    </message>
-    <message>
         <source>the gas ran out of every range at the last port closing</source>
         <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
     </message>
@@ -5448,10 +4336,6 @@
     <message>
         <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
         <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
-    </message>
-    <message>
-        <source>the mean torque is below %1 % of the peak</source>
-        <translation>das mittlere Drehmoment liegt unter %1 % der Spitze</translation>
     </message>
     <message>
         <source>the name of the snapshot is empty; it must say which design was kept</source>
@@ -5486,10 +4370,6 @@
         <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
     </message>
     <message>
-        <source>the pitch radius is %1 mm; it must exceed half the bore, %2 mm, or the cylinders enclose the shaft</source>
-        <translation>Der Teilkreisradius ist %1 mm; er muss die halbe Bohrung, %2 mm, übersteigen, sonst umschließen die Zylinder die Welle</translation>
-    </message>
-    <message>
         <source>the plenum ran empty: the cylinders take all that the blower delivers at once; the plenum must hold more</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
     </message>
@@ -5502,24 +4382,8 @@
         <translation>Das Ergebnis ist nicht endlich</translation>
     </message>
     <message>
-        <source>the ring stands %1 mm from the crown; it must be less than the piston length, %2 mm</source>
-        <translation>Der Ring steht %1 mm vom Boden; es muss weniger sein als die Kolbenlänge, %2 mm</translation>
-    </message>
-    <message>
-        <source>the ring stands %1 mm from the crown; it must stand further than the ring before it</source>
-        <translation>Der Ring steht %1 mm vom Boden; er muss weiter weg stehen als der Ring davor</translation>
-    </message>
-    <message>
-        <source>the roller is %1 mm wide; it must be less than twice the pitch radius, %2 mm</source>
-        <translation>Die Rolle ist %1 mm breit; es muss weniger sein als der doppelte Teilkreisradius, %2 mm</translation>
-    </message>
-    <message>
         <source>the roller never presses on its track</source>
         <translation>die Rolle drückt nie auf ihre Bahn</translation>
-    </message>
-    <message>
-        <source>the rows cover %1°; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
-        <translation>Die Zeilen decken %1° ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
     </message>
     <message>
         <source>the shaft bearings</source>
@@ -5554,16 +4418,8 @@
         <translation>Die Warnung steht bei %1, jenseits des Fehlers bei %2; sie muss zuerst kommen</translation>
     </message>
     <message>
-        <source>the web between neighbouring ports is %1 mm; it must be positive: the ports do not fit around the bore</source>
-        <translation>Der Steg zwischen benachbarten Schlitzen ist %1 mm; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
-    </message>
-    <message>
         <source>there are %1 angles and %2 lifts, must be as many</source>
         <translation>Es gibt %1 Winkel und %2 Hübe, es müssen gleich viele sein</translation>
-    </message>
-    <message>
-        <source>there are %1 harmonics, need at least %2</source>
-        <translation>Es gibt %1 Harmonische, verlangt ist mindestens %2</translation>
     </message>
     <message>
         <source>there are %1 knots, need at least 3</source>
@@ -5572,10 +4428,6 @@
     <message>
         <source>there are %1 rows, need at least 4</source>
         <translation>Es gibt %1 Zeilen, verlangt sind mindestens 4</translation>
-    </message>
-    <message>
-        <source>there are %1 segments, need at least one rise and one return</source>
-        <translation>Es gibt %1 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
     </message>
     <message>
         <source>there are more problems than are listed here</source>
@@ -5604,18 +4456,6 @@
     <message>
         <source>this is %1; it must be a group of keys</source>
         <translation>Hier steht %1; verlangt ist eine Gruppe von Schlüsseln</translation>
-    </message>
-    <message>
-        <source>tolerance is %1 mm, must be positive</source>
-        <translation>Die Toleranz ist %1 mm, sie muss positiv sein</translation>
-    </message>
-    <message>
-        <source>tolerance is %1 µm; it must lie within %2 and %3 µm</source>
-        <translation>Die Toleranz ist %1 µm; sie muss zwischen %2 und %3 µm liegen</translation>
-    </message>
-    <message>
-        <source>trapping efficiency %1: own estimate</source>
-        <translation>Fanggrad %1: eigene Schätzung</translation>
     </message>
     <message>
         <source>truck diesels</source>
@@ -5690,20 +4530,8 @@
         <translation>Breite</translation>
     </message>
     <message>
-        <source>with %1° in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
-        <translation>Mit insgesamt %1° hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
-    </message>
-    <message>
-        <source>within ±%1°</source>
-        <translation>innerhalb ±%1°</translation>
-    </message>
-    <message>
         <source>without brake power no size gives the same power</source>
         <translation>ohne effektive Leistung ergibt keine Größe dieselbe Leistung</translation>
-    </message>
-    <message>
-        <source>wrap brings an angle into %1° … %2°.</source>
-        <translation>wrap bringt einen Winkel in %1° … %2°.</translation>
     </message>
     <message>
         <source>writing STEP</source>
@@ -5720,10 +4548,6 @@
     <message>
         <source>writing the file</source>
         <translation>schreibt die Datei</translation>
-    </message>
-    <message>
-        <source>° cycle</source>
-        <translation>° Zyklus</translation>
     </message>
     <message>
         <source>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c</source>
@@ -5754,48 +4578,12 @@
         <translation>∮ braucht Reihen gleicher Form</translation>
     </message>
     <message>
-        <source>∮p dV of all cylinders; %1 bar·cm³ is %2 J.</source>
-        <translation>∮p dV aller Zylinder; %1 bar·cm³ ist %2 J.</translation>
-    </message>
-    <message>
         <source>the gas cycle could not be solved; a report needs its solution</source>
         <translation>Der Gaszyklus ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
     </message>
     <message>
         <source>the sample is missing in this program</source>
         <translation>Das Beispiel fehlt in diesem Programm</translation>
-    </message>
-    <message>
-        <source>%1 side</source>
-        <translation>%1seite</translation>
-    </message>
-    <message>
-        <source>%1, %2 side</source>
-        <translation>%1, %2seite</translation>
-    </message>
-    <message>
-        <source>Biogas pump set</source>
-        <translation>Biogas-Pumpensatz</translation>
-    </message>
-    <message>
-        <source>Classroom model</source>
-        <translation>Modell für den Unterricht</translation>
-    </message>
-    <message>
-        <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
-    </message>
-    <message>
-        <source>ISO %1-5:%2, table %3 (from memory)</source>
-        <translation>ISO %1-5:%2, Tafel %3 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO %1-5:%2, table %3, %4·HV + %5 (from memory)</source>
-        <translation>ISO %1-5:%2, Tafel %3, %4·HV + %5 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Lift at inner dead centre</source>
@@ -5806,36 +4594,12 @@
         <translation>Hub im äußeren Totpunkt</translation>
     </message>
     <message>
-        <source>Sketched lobes with blower</source>
-        <translation>Skizzierte Nocken mit Gebläse</translation>
-    </message>
-    <message>
-        <source>Unequal lobes</source>
-        <translation>Ungleiche Nocken</translation>
-    </message>
-    <message>
-        <source>is %1%2, %3</source>
-        <translation>ist %1%2, %3</translation>
-    </message>
-    <message>
         <source>Overlap</source>
         <translation>Überschneidung</translation>
     </message>
     <message>
-        <source>air/(V_d·c·n·ρ_amb)</source>
-        <translation>Luft/(V_d·c·n·ρ_amb)</translation>
-    </message>
-    <message>
         <source>air/trapping·[h(T₂) − h(T_amb)]</source>
         <translation>Luft/Fanggrad·[h(T₂) − h(T_amb)]</translation>
-    </message>
-    <message>
-        <source>mm/turn</source>
-        <translation>mm/U</translation>
-    </message>
-    <message>
-        <source>rev/min</source>
-        <translation>1/min</translation>
     </message>
     <message>
         <source>Adjuster&apos;s spline holds itself</source>
@@ -5844,10 +4608,6 @@
     <message>
         <source>&quot;%1&quot; could be read in two ways; put a space between the number and its unit</source>
         <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
-    </message>
-    <message>
-        <source>%1 is %2%3; it must be %4%5</source>
-        <translation>%1 ist %2%3; erlaubt ist %4%5</translation>
     </message>
     <message>
         <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
@@ -5868,10 +4628,6 @@
     <message>
         <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
         <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
-    </message>
-    <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3 mm, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 mm frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
     </message>
     <message>
         <source>Burn start in the middle</source>
@@ -5904,10 +4660,6 @@
     <message>
         <source>Cylinders that fire there</source>
         <translation>Zylinder, die dort zünden</translation>
-    </message>
-    <message>
-        <source>Definition: %1 where the track never pushes a moving piston.</source>
-        <translation>Definition: %1, wo die Bahn nie einen bewegten Kolben drückt.</translation>
     </message>
     <message>
         <source>Definition: angle between firings that follow each other.</source>
@@ -5952,18 +4704,6 @@
     <message>
         <source>Energy to compare with</source>
         <translation>Energie zum Vergleich</translation>
-    </message>
-    <message>
-        <source>Enthalpy of the fresh gas, from %1 °C</source>
-        <translation>Enthalpie des Frischgases, ab %1 °C</translation>
-    </message>
-    <message>
-        <source>Enthalpy of what passes the exhaust ports, from %1 °C</source>
-        <translation>Enthalpie dessen, was die Auslassschlitze durchströmt, ab %1 °C</translation>
-    </message>
-    <message>
-        <source>Enthalpy of what passes the inlet ports, from %1 °C</source>
-        <translation>Enthalpie dessen, was die Einlassschlitze durchströmt, ab %1 °C</translation>
     </message>
     <message>
         <source>Enthalpy with the exhaust</source>
@@ -6034,10 +4774,6 @@
         <translation>Wärmeübergangskoeffizient der Wände</translation>
     </message>
     <message>
-        <source>Hertz, elliptical contact (Johnson, Contact Mechanics, § %1; Hamrock, Fluid Film Lubrication).</source>
-        <translation>Hertz, elliptischer Kontakt (Johnson, Contact Mechanics, § %1; Hamrock, Fluid Film Lubrication).</translation>
-    </message>
-    <message>
         <source>In through the inlet ports, net</source>
         <translation>Durch die Einlassschlitze hinein, netto</translation>
     </message>
@@ -6058,16 +4794,8 @@
         <translation>Ähnlichkeit beider Beschleunigungen</translation>
     </message>
     <message>
-        <source>Livengood and Wu %1 with the delay of Douaud and Eyzat %2 (Heywood, eq. %3).</source>
-        <translation>Livengood und Wu %1 mit dem Zündverzug nach Douaud und Eyzat %2 (Heywood, Gl. %3).</translation>
-    </message>
-    <message>
         <source>Long over short axis of the contact ellipse</source>
         <translation>Lange durch kurze Achse der Kontaktellipse</translation>
-    </message>
-    <message>
-        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns %1·n degrees in a second.</source>
-        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht %1·n Grad in einer Sekunde.</translation>
     </message>
     <message>
         <source>Mass flow times the work to compress it; none below ambient pressure.</source>
@@ -6088,10 +4816,6 @@
     <message>
         <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
         <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
-    </message>
-    <message>
-        <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni %1 or Hohenberg %2 (Heywood, § %3).</source>
-        <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni %1 oder Hohenberg %2 (Heywood, § %3).</translation>
     </message>
     <message>
         <source>Nine tenths burnt</source>
@@ -6134,10 +4858,6 @@
         <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
     </message>
     <message>
-        <source>Pressure angle at the middle of the width, %1 side</source>
-        <translation>Eingriffswinkel in der Mitte der Breite, %1seite</translation>
-    </message>
-    <message>
         <source>Pressure angle there</source>
         <translation>Eingriffswinkel dort</translation>
     </message>
@@ -6148,10 +4868,6 @@
     <message>
         <source>Radau, where a port equalises pressures at once</source>
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
-    </message>
-    <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 mm wide, above %5 mm (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 mm breit sind, mehr als %5 mm (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
     </message>
     <message>
         <source>Searched for; another burn start nearby leaves no cycle to compare with.</source>
@@ -6194,10 +4910,6 @@
         <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
     </message>
     <message>
-        <source>The coefficient is a column; the shaft turns %1·n degrees in a second.</source>
-        <translation>Der Koeffizient ist eine Spalte; die Welle dreht %1·n Grad in einer Sekunde.</translation>
-    </message>
-    <message>
         <source>The design lets no heat through its walls.</source>
         <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
     </message>
@@ -6214,10 +4926,6 @@
         <translation>Die Ellipse ist längs der Rolle am längsten.</translation>
     </message>
     <message>
-        <source>The inlet opens %1 shaft ° before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
-        <translation>Der Einlass öffnet %1° Welle vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
-    </message>
-    <message>
         <source>The next fires</source>
         <translation>Der nächste zündet</translation>
     </message>
@@ -6230,16 +4938,8 @@
         <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
     </message>
     <message>
-        <source>The search compares %1 places of a pattern. Where accelerations jump, that blurs the lead by up to half a degree.</source>
-        <translation>Die Suche vergleicht %1 Stellen eines Musters. Wo Beschleunigungen springen, verwischt das die Voreilung um bis zu ein halbes Grad.</translation>
-    </message>
-    <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
         <translation>Die Welle treibt das Gebläse: seine Leistung wird immer abgezogen.</translation>
-    </message>
-    <message>
-        <source>The solver searches between %1° and %2° of the cycle to %3°; three starts show the same to within their distance.</source>
-        <translation>Der Löser sucht zwischen %1° und %2° des Zyklus auf %3°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
     </message>
     <message>
         <source>Thrust of all rollers on the exhaust track, outward</source>
@@ -6264,10 +4964,6 @@
     <message>
         <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
         <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
-    </message>
-    <message>
-        <source>Virtual work: turning the track by a radian moves it along its helix by lead/%1π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/%1π.</translation>
     </message>
     <message>
         <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
@@ -6296,10 +4992,6 @@
     <message>
         <source>a burn start that is searched for</source>
         <translation>einen Brennbeginn, der gesucht wird</translation>
-    </message>
-    <message>
-        <source>a multiple of %1°</source>
-        <translation>ein Vielfaches von %1°</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -6382,20 +5074,8 @@
         <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
     </message>
     <message>
-        <source>n: speed at which the design is computed. Default %1/min.</source>
-        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe %1/min.</translation>
-    </message>
-    <message>
         <source>only the boldest engines without boost reach that</source>
         <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
-    </message>
-    <message>
-        <source>product over the root of both squares, summed over the turn, exhaust lead %1°</source>
-        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1°</translation>
-    </message>
-    <message>
-        <source>same engine, burn from %1° of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1° des Zyklus</translation>
     </message>
     <message>
         <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
@@ -6446,10 +5126,6 @@
         <translation>∫ braucht zwei Felder gleicher Form</translation>
     </message>
     <message>
-        <source>%1 is %2%3%4: %5</source>
-        <translation>%1 ist %2%3%4: %5</translation>
-    </message>
-    <message>
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
         <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
     </message>
@@ -6494,18 +5170,6 @@
         <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
     </message>
     <message>
-        <source>%1: gas and rings do not press the piston on.</source>
-        <translation>%1: Gas und Ringe drücken den Kolben nicht an.</translation>
-    </message>
-    <message>
-        <source>%1: gas and rings press the piston on at any speed.</source>
-        <translation>%1: Gas und Ringe drücken den Kolben bei jeder Drehzahl an.</translation>
-    </message>
-    <message>
-        <source>Definition: %1 where the speed is between its bounds for this pressure trace.</source>
-        <translation>Definition: %1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
-    </message>
-    <message>
         <source>Definition: a closed track also carries the roller on its outer flank.</source>
         <translation>Definition: Eine geschlossene Bahn führt die Rolle auch an ihrer äußeren Flanke.</translation>
     </message>
@@ -6526,22 +5190,6 @@
         <translation>Höchste Drehzahl mit Kontakt, geschleppt (Druckverlauf festgehalten)</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that %1 degrees of the shaft are %2 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about %3 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass %1 Grad der Welle %2 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa %3 1/min Kontakt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about %1 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa %1 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of %1 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about %2 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von %1 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa %2 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about %1 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa %1 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
         <source>Lowest speed with contact, fired (pressure trace held)</source>
         <translation>Niedrigste Drehzahl mit Kontakt, gefeuert (Druckverlauf festgehalten)</translation>
     </message>
@@ -6552,22 +5200,6 @@
     <message>
         <source>Rollers keep contact over the whole revolution</source>
         <translation>Rollen halten während der ganzen Umdrehung Kontakt</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 N of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 N Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 N of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 N Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 N of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 N Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 N of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 N Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
         <source>The speed at which the deceleration outweighs gas and rings, with the pressure trace of the motored engine held.</source>
@@ -6584,10 +5216,6 @@
     <message>
         <source>The speed below which inertia presses less than gas and rings pull, with this pressure trace held.</source>
         <translation>Die Drehzahl, unter der die Trägheit weniger drückt, als Gas und Ringe ziehen, bei festgehaltenem Druckverlauf.</translation>
-    </message>
-    <message>
-        <source>When motored, the rollers keep contact only above about %1 rpm: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
-        <translation>Geschleppt halten die Rollen nur über etwa %1 1/min Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
         <source>a closed track</source>
@@ -6670,10 +5298,6 @@
         <translation>Kleinster plausibler Wert, in der Einheit der Eingabe.</translation>
     </message>
     <message>
-        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as %1th and %2th percentile.</source>
-        <translation>Gleichverteilt zwischen den Grenzen, dreieckig mit dem Wert als Modus oder normalverteilt mit den Grenzen als %1. und %2. Perzentil.</translation>
-    </message>
-    <message>
         <source>Upper limit</source>
         <translation>Obere Grenze</translation>
     </message>
@@ -6714,36 +5338,8 @@
         <translation>das Ziel muss eine endliche Zahl sein</translation>
     </message>
     <message>
-        <source>the calculation failed by a mistake of the program</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert</translation>
-    </message>
-    <message>
-        <source>the calculation failed by a mistake of the program (%1)</source>
-        <translation>die Berechnung ist an einem Fehler des Programms gescheitert (%1)</translation>
-    </message>
-    <message>
-        <source>the memory does not suffice for this calculation</source>
-        <translation>der Speicher reicht für diese Berechnung nicht aus</translation>
-    </message>
-    <message>
-        <source>%1 bar/(%2 bar) = %3</source>
-        <translation>%1 bar/(%2 bar) = %3</translation>
-    </message>
-    <message>
-        <source>%1 g/kWh; engines of this cycle seldom stay below %2 g/kWh (common practice).</source>
-        <translation>%1 g/kWh; Motoren dieses Arbeitsverfahrens bleiben selten unter %2 g/kWh (übliche Praxis).</translation>
-    </message>
-    <message>
         <source>%1 has %2 characters; it must have at most %3</source>
         <translation>%1 hat %2 Zeichen; zulässig sind höchstens %3</translation>
-    </message>
-    <message>
-        <source>%1 kW at that speed</source>
-        <translation>%1 kW bei dieser Drehzahl</translation>
-    </message>
-    <message>
-        <source>%1 lobe</source>
-        <translation>%1 Nocken</translation>
     </message>
     <message>
         <source>%1 lobes</source>
@@ -6764,14 +5360,6 @@
     <message>
         <source>%1 times those of the same cycle on a crank</source>
         <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>2·%1 mm + %2 mm</source>
-        <translation>2·%1 mm + %2 mm</translation>
-    </message>
-    <message>
-        <source>2π·%1/(%2·%3) = %4 bar</source>
-        <translation>2π·%1/(%2·%3) = %4 bar</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -6826,10 +5414,6 @@
         <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
-        <source>Brake mean effective pressure %1 bar: %2.</source>
-        <translation>Effektiver Mitteldruck %1 bar: %2.</translation>
-    </message>
-    <message>
         <source>Crank radius / rod length</source>
         <translation>Kurbelradius / Pleuellänge</translation>
     </message>
@@ -6842,10 +5426,6 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2° of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2° der Welle.</translation>
-    </message>
-    <message>
         <source>Firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -6856,10 +5436,6 @@
     <message>
         <source>Highest compression ratio</source>
         <translation>Höchstes Verdichtungsverhältnis</translation>
-    </message>
-    <message>
-        <source>JSON for Modern C++</source>
-        <translation>JSON for Modern C++</translation>
     </message>
     <message>
         <source>Length</source>
@@ -6910,20 +5486,12 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>Open CASCADE %1</source>
-        <translation>Open CASCADE %1</translation>
-    </message>
-    <message>
         <source>Over all.</source>
         <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
         <translation>Vergleichsmotor</translation>
-    </message>
-    <message>
-        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 mm where both stand at the same height. Use a roller radius below %2 mm, a larger pitch radius or fewer cylinders.</source>
-        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1 mm, wo beide auf gleicher Höhe stehen. Rollenradius unter %2 mm, größeren Teilkreisradius oder weniger Zylinder wählen.</translation>
     </message>
     <message>
         <source>Shaft angle from one firing to the next.</source>
@@ -6998,14 +5566,6 @@
         <translation>übliche Praxis</translation>
     </message>
     <message>
-        <source>compiler %1</source>
-        <translation>Compiler %1</translation>
-    </message>
-    <message>
-        <source>dxflib %1</source>
-        <translation>dxflib %1</translation>
-    </message>
-    <message>
         <source>firing interval</source>
         <translation>Zündabstand</translation>
     </message>
@@ -7034,14 +5594,6 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>oneTBB %1</source>
-        <translation>oneTBB %1</translation>
-    </message>
-    <message>
-        <source>r/l of all cranks. Default %1 (own estimate).</source>
-        <translation>r/l aller Kurbeln. Vorgabe %1 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>racing and light aircraft two-strokes</source>
         <translation>Zweitakter für Rennen und Leichtflugzeuge</translation>
     </message>
@@ -7050,32 +5602,16 @@
         <translation>Bereich des Verdichtungsverhältnisses</translation>
     </message>
     <message>
-        <source>secondary value, not checked against the printed source</source>
-        <translation>Zweitangabe, nicht an der gedruckten Quelle geprüft</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>Größe</translation>
-    </message>
-    <message>
-        <source>strokes and pistons that cover their ports alone need %1 mm of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze decken, brauchen %1 mm Länge</translation>
     </message>
     <message>
         <source>swept volume is %1 m³ and crank radius / rod length %2; they must be positive, the ratio below 1</source>
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the bores of the open design alone need a diameter of %1 mm</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1 mm</translation>
-    </message>
-    <message>
         <source>the fit ends at %1/min: beyond it only a range can be told</source>
         <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
-    </message>
-    <message>
-        <source>the open design fires every %1° at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1°</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
@@ -7084,10 +5620,6 @@
     <message>
         <source>the same cycle on a crank</source>
         <translation>dasselbe Arbeitsverfahren mit Kurbel</translation>
-    </message>
-    <message>
-        <source>the table has more than %1 rows</source>
-        <translation>Die Tabelle hat mehr als %1 Zeilen</translation>
     </message>
     <message>
         <source>there are more than %1 blanks in a row</source>
@@ -7114,8 +5646,1240 @@
         <translation>in der Näherung</translation>
     </message>
     <message>
-        <source>without bowls a piston or track has to move by %1 mm</source>
-        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 mm verschieben</translation>
+        <source>amplitude is %1, must be finite</source>
+        <translation>Die Amplitude ist %1, sie muss endlich sein</translation>
+    </message>
+    <message>
+        <source>amplitudes add up to %1, must be at least %2</source>
+        <translation>Die Amplituden ergeben zusammen %1, verlangt sind mindestens %2</translation>
+    </message>
+    <message>
+        <source>tolerance is %1, must be positive</source>
+        <translation>Die Toleranz ist %1, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>angle is %1 after %2, must increase</source>
+        <translation>Der Winkel ist %1 nach %2, er muss zunehmen</translation>
+    </message>
+    <message>
+        <source>rows cover %1, must cover at most the period of %2</source>
+        <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
+    </message>
+    <message>
+        <source>all lifts are %1, the lift must change</source>
+        <translation>Alle Hübe sind %1, der Hub muss sich ändern</translation>
+    </message>
+    <message>
+        <source>lift is %1 where the table closes, must be that of the first row, %2, to %3</source>
+        <translation>Der Hub ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
+    </message>
+    <message>
+        <source>rows are up to %1 apart, must be at most %2 (a quarter of the period)</source>
+        <translation>Die Zeilen stehen bis zu %1 auseinander, höchstens %2 sind erlaubt (ein Viertel der Periode)</translation>
+    </message>
+    <message>
+        <source>lift of %1 within %2 rad is beyond the range of numbers</source>
+        <translation>Ein Hub von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
+    </message>
+    <message>
+        <source>span is %1, must be positive</source>
+        <translation>Die Spanne ist %1, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>span is %1, must be at least %2</source>
+        <translation>Die Spanne ist %1, verlangt sind mindestens %2</translation>
+    </message>
+    <message>
+        <source>spans add up to %1, must add up to %2 (one turn divided by the lobes)</source>
+        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+    </message>
+    <message>
+        <source>%1 goes from %2 to %3, %4</source>
+        <translation>%1 geht von %2 auf %3, %4</translation>
+    </message>
+    <message>
+        <source>end lift is %1, must be within 0 … %2 (the stroke)</source>
+        <translation>Der Hub am Ende ist %1, er muss in 0 … %2 liegen (dem ganzen Hub)</translation>
+    </message>
+    <message>
+        <source>highest lift is %1, the stroke is %2, one rise must reach it</source>
+        <translation>Der größte Hub ist %1, der ganze Hub %2, ein Steigen muss ihn erreichen</translation>
+    </message>
+    <message>
+        <source>pattern ends at lift %1, must end at 0 mm, where it starts</source>
+        <translation>Die Kurve endet beim Hub %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
+    </message>
+    <message>
+        <source>stroke is %1, must be positive, at least %2</source>
+        <translation>Der Hub ist %1, er muss positiv sein, mindestens %2</translation>
+    </message>
+    <message>
+        <source>angle is %1, must be at least 0° and below the period of %2</source>
+        <translation>Der Winkel ist %1, er muss mindestens 0° und kleiner als die Periode von %2 sein</translation>
+    </message>
+    <message>
+        <source>angle is %1 after %2, must increase by at least %3</source>
+        <translation>Der Winkel ist %1 nach %2, er muss um mindestens %3 zunehmen</translation>
+    </message>
+    <message>
+        <source>lift is %1, must be finite</source>
+        <translation>Der Hub ist %1, er muss endlich sein</translation>
+    </message>
+    <message>
+        <source>slope is %1 per degree, must be finite</source>
+        <translation>Die Steigung ist %1 je Grad, sie muss endlich sein</translation>
+    </message>
+    <message>
+        <source>angle is %1, must stay %2 before the first knot of the next period</source>
+        <translation>Der Winkel ist %1, er muss %2 vor dem ersten Stützpunkt der nächsten Periode bleiben</translation>
+    </message>
+    <message>
+        <source>lift changes by %1, must change by at least %2</source>
+        <translation>Der Hub ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
+    </message>
+    <message>
+        <source>cutter radius is %1, must be positive</source>
+        <translation>Der Fräserradius ist %1, er muss positiv sein</translation>
+    </message>
+    <message>
+        <source>position along the roller is %1, must be positive</source>
+        <translation>Der Ort auf der Rolle ist %1, er muss positiv sein</translation>
+    </message>
+    <message>
+        <source>%1 is %2, must %3</source>
+        <translation>%1 ist %2, muss %3</translation>
+    </message>
+    <message>
+        <source>exceed half the roller width of %1</source>
+        <translation>die halbe Rollenbreite von %1 übersteigen</translation>
+    </message>
+    <message>
+        <source>be at least 0 and less than half the width of %1</source>
+        <translation>mindestens 0 und kleiner als die halbe Breite von %1 sein</translation>
+    </message>
+    <message>
+        <source>leaves a gap of %1 between the crowns at %2 of the shaft, must be positive: the pistons collide</source>
+        <translation>lässt %1 Abstand zwischen den Böden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+    </message>
+    <message>
+        <source>with %1 in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
+        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
+    </message>
+    <message>
+        <source>is %1, the piston never goes out that far: the ports never open</source>
+        <translation>ist %1, so weit nach außen kommt der Kolben nie: Die Schlitze öffnen nie</translation>
+    </message>
+    <message>
+        <source>is %1, the piston never comes in that far: the ports never close</source>
+        <translation>ist %1, so weit nach innen kommt der Kolben nie: Die Schlitze schließen nie</translation>
+    </message>
+    <message>
+        <source>is %1: the port is open at inner dead centre, %2 of the shaft</source>
+        <translation>ist %1: Der Schlitz ist im inneren Totpunkt offen, bei %2 der Welle</translation>
+    </message>
+    <message>
+        <source>is %1: the port must open and close once in the cycle from %2 to %3 of the shaft, opens %4 times</source>
+        <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
+    </message>
+    <message>
+        <source>no burn start between -60 and 20° gives a cyclic steady state</source>
+        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
+    </message>
+    <message>
+        <source>The gas reaches %1; the property fits end at %2.</source>
+        <translation>Das Gas erreicht %1; die Stoffwerte gelten bis %2.</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 to compress the air.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1, um die Luft zu verdichten.</translation>
+    </message>
+    <message>
+        <source>burn starts at %1 cycle angle, must lie between the last port closing at %2 and the first opening at %3</source>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+    </message>
+    <message>
+        <source>speed is %1, must be positive</source>
+        <translation>Die Drehzahl ist %1, sie muss positiv sein</translation>
+    </message>
+    <message>
+        <source>the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber</source>
+        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
+    </message>
+    <message>
+        <source>the gas equations could not be followed past %1 of the shaft: the steps became too small</source>
+        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
+    </message>
+    <message>
+        <source>is %1 at each end of a roller %2 wide: no width is left to carry load</source>
+        <translation>ist %1 an jedem Ende einer %2 breiten Rolle: Keine Breite bleibt, die trägt</translation>
+    </message>
+    <message>
+        <source>the pitch radius is %1; it must exceed half the bore, %2, or the cylinders enclose the shaft</source>
+        <translation>Der Teilkreisradius ist %1; er muss die halbe Bohrung, %2, übersteigen, sonst umschließen die Zylinder die Welle</translation>
+    </message>
+    <message>
+        <source>neighbouring cylinder axes stand %1 apart; it must be more than the bore, %2</source>
+        <translation>Benachbarte Zylinderachsen stehen %1 auseinander; es muss mehr sein als die Bohrung, %2</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 from the crown; it must be less than the piston length, %2</source>
+        <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 from the crown; it must stand further than the ring before it</source>
+        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor</translation>
+    </message>
+    <message>
+        <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
+        <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
+    </message>
+    <message>
+        <source>the edge relief is %1; both together must be less than the roller width, %2</source>
+        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen weniger sein als die Rollenbreite, %2</translation>
+    </message>
+    <message>
+        <source>the web between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
+        <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
+    </message>
+    <message>
+        <source>the flank between pattern angles %1 and %2 cannot be fitted within %3; ask for a coarser tolerance</source>
+        <translation>Die Flanke zwischen den Kurvenwinkeln %1 und %2 lässt sich nicht auf %3 annähern; verlangen Sie eine gröbere Toleranz</translation>
+    </message>
+    <message>
+        <source>radius is %1; it must lie on the face of the track, %2 to %3</source>
+        <translation>Der Radius ist %1; er muss auf der Bahnfläche liegen, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>the rows cover %1; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
+        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
+    </message>
+    <message>
+        <source>the faces of the %1 do not close to a valid solid at a tolerance of %2</source>
+        <translation>Die Flächen der %1 schließen sich bei einer Toleranz von %2 nicht zu einem gültigen Körper</translation>
+    </message>
+    <message>
+        <source>tolerance is %1; it must lie within %2 and %3</source>
+        <translation>Die Toleranz ist %1; sie muss zwischen %2 und %3 liegen</translation>
+    </message>
+    <message>
+        <source>the chord error is %1; it must be at least %2</source>
+        <translation>Der Sehnenfehler ist %1; verlangt sind mindestens %2</translation>
+    </message>
+    <message>
+        <source>the %1 is %2; it must %3</source>
+        <translation>%1: %2; muss %3</translation>
+    </message>
+    <message>
+        <source>not exceed %1, where the inner edge of the roller runs</source>
+        <translation>höchstens %1 betragen, wo die Innenkante der Rolle läuft</translation>
+    </message>
+    <message>
+        <source>exceed %1: this roller makes no flank further inside</source>
+        <translation>%1 übersteigen: Weiter innen erzeugt diese Rolle keine Flanke</translation>
+    </message>
+    <message>
+        <source>reach %1 to carry the outer edge of the roller everywhere</source>
+        <translation>%1 erreichen, um die Außenkante der Rolle überall zu tragen</translation>
+    </message>
+    <message>
+        <source>be less than the groove diameter, %1</source>
+        <translation>kleiner sein als der Nutdurchmesser, %1</translation>
+    </message>
+    <message>
+        <source>a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern angle %4, %5 from the shaft axis, where the relative radius is %6; no cusp is cut up to a radius of %7, or by a gentler lift there</source>
+        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzradius %6 ist; bis zu einem Radius von %7, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
+    </message>
+    <message>
+        <source>beside the roller, %1 from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4; the face must end closer to the roller</source>
+        <translation>Neben der Rolle, %1 von der Wellenachse, ist die %2flanke der %3 beim Kurvenwinkel %4 unterschnitten; die Fläche muss näher an der Rolle enden</translation>
+    </message>
+    <message>
+        <source>the cutter radius is %1; it must %2</source>
+        <translation>Der Fräserradius ist %1; er muss %2</translation>
+    </message>
+    <message>
+        <source>not exceed the roller radius, %1, to fit between the flanks of a closed track</source>
+        <translation>höchstens der Rollenradius sein, %1, um zwischen die Flanken einer geschlossenen Bahn zu passen</translation>
+    </message>
+    <message>
+        <source>be less than %1, or it gouges the hollow stretch of the %2 flank at pattern angle %3</source>
+        <translation>kleiner sein als %1, sonst schneidet der Fräser beim Kurvenwinkel %3 in das hohle Stück der %2flanke</translation>
+    </message>
+    <message>
+        <source>step is %1; it must lie within 0.001° and 90°</source>
+        <translation>Der Schritt ist %1; er muss zwischen 0,001° und 90° liegen</translation>
+    </message>
+    <message>
+        <source>leaves a gap of %1 between the crowns on cranks, must be positive: the pistons collide</source>
+        <translation>lässt an Kurbeln %1 Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+    </message>
+    <message>
+        <source>an edge at %1 with a shift of %2 never opens or never closes within a stroke of %3</source>
+        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Hubs von %3</translation>
+    </message>
+    <message>
+        <source>a lead of %1 of the crank keeps a port open at inner dead centre</source>
+        <translation>Eine Voreilung von %1 der Kurbel hält einen Schlitz im inneren Totpunkt offen</translation>
+    </message>
+    <message>
+        <source>angles are %1 and %2, must lie within ±360°</source>
+        <translation>Die Winkel sind %1 und %2, sie müssen innerhalb ±360° liegen</translation>
+    </message>
+    <message>
+        <source>speeds are %1 and %2, both must be positive</source>
+        <translation>Die Drehzahlen sind %1 und %2, beide müssen positiv sein</translation>
+    </message>
+    <message>
+        <source>n: speed at which the design is computed. Default 1500/min.</source>
+        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
+    </message>
+    <message>
+        <source>Pressure on the back of both pistons. Default 1 bar.</source>
+        <translation>Druck auf der Rückseite beider Kolben. Vorgabe 1 bar.</translation>
+    </message>
+    <message>
+        <source>I of everything that turns with the shaft; 0: not given.</source>
+        <translation>I aller mit der Welle drehenden Teile; 0: nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Date and time of ISO 8601; empty: not known.</source>
+        <translation>Datum und Uhrzeit nach ISO 8601; leer: unbekannt.</translation>
+    </message>
+    <message>
+        <source>f_b: friction coefficient where metals touch. Default 0.12.</source>
+        <translation>f_b: Reibungszahl, wo sich Metalle berühren. Vorgabe 0,12.</translation>
+    </message>
+    <message>
+        <source>f_h: factor of the square root of the duty number in the film regime. Default 2.5.</source>
+        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe 2,5.</translation>
+    </message>
+    <message>
+        <source>D_c: duty number above which the film carries the ring. Default 1e-4.</source>
+        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe 1e-4.</translation>
+    </message>
+    <message>
+        <source>η at liner temperature. Default 0.008 Pa·s.</source>
+        <translation>η bei Temperatur der Laufbuchse. Vorgabe 0,008 Pa·s.</translation>
+    </message>
+    <message>
+        <source>μ_guide between piston and bore under side force. Default 0.08.</source>
+        <translation>μ_guide zwischen Kolben und Bohrung unter Seitenkraft. Vorgabe 0,08.</translation>
+    </message>
+    <message>
+        <source>c_r of the roller on the track. Default 0.001.</source>
+        <translation>c_r der Rolle auf der Bahn. Vorgabe 0,001.</translation>
+    </message>
+    <message>
+        <source>μ_b at the mean bearing diameter. Default 0.0025 (bearing catalogues).</source>
+        <translation>μ_b am mittleren Lagerdurchmesser. Vorgabe 0,0025 (Lagerkataloge).</translation>
+    </message>
+    <message>
+        <source>μ_s: friction of the slip across the roller&apos;s width. Default 0.05.</source>
+        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
+    </message>
+    <message>
+        <source>μ of the main bearings at the pitch radius taken as diameter. Default 0.0018.</source>
+        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe 0,0018.</translation>
+    </message>
+    <message>
+        <source>Pumps and whatever else the shaft drives. Default 0.</source>
+        <translation>Pumpen und was die Welle sonst antreibt. Vorgabe 0.</translation>
+    </message>
+    <message>
+        <source>E. Default 206 GPa, steel.</source>
+        <translation>E. Vorgabe 206 GPa, Stahl.</translation>
+    </message>
+    <message>
+        <source>ν. Default 0.30, steel.</source>
+        <translation>ν. Vorgabe 0,30, Stahl.</translation>
+    </message>
+    <message>
+        <source>Rq, root mean square. Default 0.2 µm for the track, 0.1 µm for the roller.</source>
+        <translation>Rq, quadratisches Mittel. Vorgabe 0,2 µm für die Bahn, 0,1 µm für die Rolle.</translation>
+    </message>
+    <message>
+        <source>η₀ at track temperature. Default 0.010 Pa·s.</source>
+        <translation>η₀ bei Temperatur der Bahn. Vorgabe 0,010 Pa·s.</translation>
+    </message>
+    <message>
+        <source>α_p. Default 20 1/GPa, mineral oil.</source>
+        <translation>α_p. Vorgabe 20 1/GPa, Mineralöl.</translation>
+    </message>
+    <message>
+        <source>C as a track roller (outer ring loaded, ISO 281); empty: no life is computed.</source>
+        <translation>C als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>C₀ as a track roller (ISO 76); empty: no static safety is computed.</source>
+        <translation>C₀ als Laufrolle (ISO 76); leer: keine statische Tragsicherheit.</translation>
+    </message>
+    <message>
+        <source>Above this. Default 35° and 45° (own estimate).</source>
+        <translation>Darüber. Vorgabe 35° und 45° (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Above this. Default 16 and 22 m/s (own estimate).</source>
+        <translation>Darüber. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Above this. Default 120 and 180 bar (own estimate).</source>
+        <translation>Darüber. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this. Default 1 and 0.5 (own estimate).</source>
+        <translation>Darunter. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).</source>
+        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this. Default 1000 and 100 hours (own estimate).</source>
+        <translation>Darunter. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Below this: cos α less the guide&apos;s friction share. Default 0.3 and 0 (own estimate).</source>
+        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>From this on. Default 0.8 and 1 (Livengood and Wu 1955).</source>
+        <translation>Ab hier. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
+    </message>
+    <message>
+        <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches −60 to +20 for the highest net work.</source>
+        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
+    </message>
+    <message>
+        <source>Cycle degrees from the start to the end of the Wiebe function. Default 50 (own estimate).</source>
+        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.</source>
+        <translation>a: exp(−a) des Kraftstoffs verbrennt nie; 6,908 lässt 0,1 % übrig.</translation>
+    </message>
+    <message>
+        <source>m: larger values burn later in the duration; 2 is common practice.</source>
+        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
+    </message>
+    <message>
+        <source>Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.</source>
+        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
+    </message>
+    <message>
+        <source>Temperature ahead of the inlet ports. Default 298.15 K.</source>
+        <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Volume swept in one turn of the blower. Default 500 cm³ (own estimate).</source>
+        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_v of the blower, held constant. Default 0.85 (own estimate).</source>
+        <translation>η_v des Gebläses, gleichbleibend. Vorgabe 0,85 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Volume between blower and inlet ports. Default 3000 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Gebläse und Einlassschlitzen. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_is of whatever compresses the supply. Default 0.65 (own estimate).</source>
+        <translation>η_is dessen, was die Zuluft verdichtet. Vorgabe 0,65 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Reference for delivery ratio and supply power. Default 1 bar (ISO 15550).</source>
+        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe 1 bar (ISO 15550).</translation>
+    </message>
+    <message>
+        <source>Reference for delivery ratio and supply power. Default 298.15 K (ISO 15550).</source>
+        <translation>Bezug für Luftaufwand und Leistung der Luftversorgung. Vorgabe 298,15 K (ISO 15550).</translation>
+    </message>
+    <message>
+        <source>How fresh gas and residual gas leave (after Benson and Brandham 1969).</source>
+        <translation>Wie Frischgas und Restgas den Zylinder verlassen (nach Benson und Brandham 1969).</translation>
+    </message>
+    <message>
+        <source>d: share of the residual gas that leaves unmixed. Default 0.5 (own estimate).</source>
+        <translation>d: Anteil des Restgases, der ungemischt austritt. Vorgabe 0,5 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Woschni, SAE 670931; Hohenberg, SAE 790825; or an adiabatic chamber.</source>
+        <translation>Woschni, SAE 670931; Hohenberg, SAE 790825; oder ein adiabater Brennraum.</translation>
+    </message>
+    <message>
+        <source>Surface temperature of both crowns. Default 480 K (own estimate).</source>
+        <translation>Oberflächentemperatur beider Böden. Vorgabe 480 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the exposed liner. Default 420 K (own estimate).</source>
+        <translation>Oberflächentemperatur der freien Laufbuchse. Vorgabe 420 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>λ: trapped air over the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
+        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
+    </message>
+    <message>
+        <source>η_c: share of the heating value released by the fuel that burns. Default 0.97 (own estimate).</source>
+        <translation>η_c: Anteil des Heizwerts, den der brennende Kraftstoff freisetzt. Vorgabe 0,97 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>For the knock figure of petrol; empty: as the fuel table says (95).</source>
+        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (95).</translation>
+    </message>
+    <message>
+        <source>Constant pressure behind the exhaust ports. Default 1 bar.</source>
+        <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe 1 bar.</translation>
+    </message>
+    <message>
+        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
+        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
+    </message>
+    <message>
+        <source>Moves the exhaust track without turning it, outward positive. Default 0.</source>
+        <translation>Verschiebt die Auslassbahn ohne Drehung, nach außen positiv. Vorgabe 0.</translation>
+    </message>
+    <message>
+        <source>Width at each edge that carries no load: L = width − 2·relief.</source>
+        <translation>Breite an jeder Kante, die nicht trägt: L = Breite − 2·Rücknahme.</translation>
+    </message>
+    <message>
+        <source>Place of each cylinder on the cylinder circle; empty for even spacing from 0.</source>
+        <translation>Ort jedes Zylinders auf dem Zylinderkreis; leer für gleiche Abstände ab 0.</translation>
+    </message>
+    <message>
+        <source>C_d: effective over geometric area; 0.6 to 0.8 is common practice.</source>
+        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
+    </message>
+    <message>
+        <source>A cylinder. Default 2.</source>
+        <translation>Je Zylinder. Vorgabe 2.</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from memory).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from memory).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
+        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+    </message>
+    <message>
+        <source>C_d by curtain or seat area, whichever is smaller. Default 0.65.</source>
+        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
+    </message>
+    <message>
+        <source>Crank degrees before top dead centre. Default 15.</source>
+        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe 15.</translation>
+    </message>
+    <message>
+        <source>Crank degrees after bottom dead centre. Default 50.</source>
+        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe 50.</translation>
+    </message>
+    <message>
+        <source>Crank degrees before bottom dead centre. Default 50.</source>
+        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe 50.</translation>
+    </message>
+    <message>
+        <source>Crank degrees after top dead centre. Default 15.</source>
+        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe 15.</translation>
+    </message>
+    <message>
+        <source>The displacement is that of the design; 0: as many cylinders as it has.</source>
+        <translation>Der Hubraum ist der des Entwurfs; 0: so viele Zylinder wie dieser.</translation>
+    </message>
+    <message>
+        <source>Default 1.</source>
+        <translation>Vorgabe 1.</translation>
+    </message>
+    <message>
+        <source>Geometric. Default 10.5.</source>
+        <translation>Geometrisch. Vorgabe 10,5.</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure lost in the bearings of the pair on cranks. Default 0.2 bar (own estimate).</source>
+        <translation>Mitteldruckverlust in den Lagern des Paares mit Kurbeln. Vorgabe 0,2 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Shaft degrees of this segment. The spans of a pattern add up to 360° divided by the lobes.</source>
+        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen 360° geteilt durch die Nocken.</translation>
+    </message>
+    <message>
+        <source>How the lift runs over the span (laws of VDI 2143 part 1 and of Norton, Cam Design and Manufacturing Handbook).</source>
+        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
+    </message>
+    <message>
+        <source>Empty: a rise ends at the stroke, a return at 0.</source>
+        <translation>Leer: Steigen endet beim Hub, Fallen bei 0.</translation>
+    </message>
+    <message>
+        <source>a power, e.g. &quot;90 kW&quot;</source>
+        <translation>eine Leistung, z. B. &quot;90 kW&quot;</translation>
+    </message>
+    <message>
+        <source>a torque, e.g. &quot;300 N·m&quot;</source>
+        <translation>ein Drehmoment, z. B. &quot;300 N·m&quot;</translation>
+    </message>
+    <message>
+        <source>a shaft speed, e.g. &quot;2400 rpm&quot;</source>
+        <translation>eine Drehzahl, z. B. &quot;2400 rpm&quot;</translation>
+    </message>
+    <message>
+        <source>a volume, e.g. &quot;1.8 L&quot;</source>
+        <translation>ein Volumen, z. B. &quot;1,8 L&quot;</translation>
+    </message>
+    <message>
+        <source>a length, e.g. &quot;64 mm&quot;</source>
+        <translation>eine Länge, z. B. &quot;64 mm&quot;</translation>
+    </message>
+    <message>
+        <source>a mass, e.g. &quot;85 kg&quot;</source>
+        <translation>eine Masse, z. B. &quot;85 kg&quot;</translation>
+    </message>
+    <message>
+        <source>a pressure, e.g. &quot;1.5 bar&quot;</source>
+        <translation>ein Druck, z. B. &quot;1,5 bar&quot;</translation>
+    </message>
+    <message>
+        <source>a temperature, e.g. &quot;25 °C&quot;</source>
+        <translation>eine Temperatur, z. B. &quot;25 °C&quot;</translation>
+    </message>
+    <message>
+        <source>a velocity, e.g. &quot;12 m/s&quot;</source>
+        <translation>eine Geschwindigkeit, z. B. &quot;12 m/s&quot;</translation>
+    </message>
+    <message>
+        <source>a fuel consumption, e.g. &quot;250 g/kWh&quot;</source>
+        <translation>ein Kraftstoffverbrauch, z. B. &quot;250 g/kWh&quot;</translation>
+    </message>
+    <message>
+        <source>an angle, e.g. &quot;6 °&quot;</source>
+        <translation>ein Winkel, z. B. &quot;6 °&quot;</translation>
+    </message>
+    <message>
+        <source>a number or a percentage, e.g. &quot;30 %&quot;</source>
+        <translation>eine Zahl oder Prozentzahl, z. B. &quot;30 %&quot;</translation>
+    </message>
+    <message>
+        <source>above 1</source>
+        <translation>über 1</translation>
+    </message>
+    <message>
+        <source>above 0 and ≤ 1</source>
+        <translation>über 0 und ≤ 1</translation>
+    </message>
+    <message>
+        <source>within ±90°</source>
+        <translation>innerhalb ±90°</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>The products hold no dissociated gas and no carbon monoxide: near λ = 1 the peak temperature is 100 to 250 K too high.</source>
+        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
+    </message>
+    <message>
+        <source>The burn start for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
+        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+    </message>
+    <message>
+        <source>there are 0 segments, need at least one rise and one return</source>
+        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
+    </message>
+    <message>
+        <source>there are 0 harmonics, need at least 1</source>
+        <translation>Es gibt 0 Harmonische, verlangt ist mindestens 1</translation>
+    </message>
+    <message>
+        <source>must be at least 1</source>
+        <translation>muss mindestens 1 sein</translation>
+    </message>
+    <message>
+        <source>must be positive and at most 1</source>
+        <translation>muss positiv und höchstens 1 sein</translation>
+    </message>
+    <message>
+        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a crank.</source>
+        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
+    </message>
+    <message>
+        <source>Air by stoichiometric air; 1 is assumed where it is not given.</source>
+        <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Net: with all auxiliaries of its use on [ISO 1585]; gross: without.</source>
+        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO 1585]; brutto: ohne.</translation>
+    </message>
+    <message>
+        <source>Of the air that the power stands for; 0 where it is not given.</source>
+        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>The exhaust closes %1 after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
+        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
+    </message>
+    <message>
+        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+    </message>
+    <message>
+        <source>The inlet opens %1 before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+    </message>
+    <message>
+        <source>a roller radius below %1 cuts no cusp</source>
+        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 track is undercut: relative radius %3 at track angle %4 and %5 from the shaft; %6.</source>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+    </message>
+    <message>
+        <source>%1, inlet side</source>
+        <translation>%1, Einlassseite</translation>
+    </message>
+    <message>
+        <source>%1, exhaust side</source>
+        <translation>%1, Auslassseite</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>Snapshot</source>
+        <translation>Variante</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <translation>Ring</translation>
+    </message>
+    <message>
+        <source>Segment</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>Knot</source>
+        <translation>Stützpunkt</translation>
+    </message>
+    <message>
+        <source>Polynomial 3-4-5</source>
+        <translation>Polynom 3-4-5</translation>
+    </message>
+    <message>
+        <source>Polynomial 4-5-6-7</source>
+        <translation>Polynom 4-5-6-7</translation>
+    </message>
+    <message>
+        <source>is %1, %2</source>
+        <translation>ist %1, %2</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO 6336-5).</source>
+        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
+    </message>
+    <message>
+        <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE 1999-01-0974).</source>
+        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>is %1, must be positive</source>
+        <translation>ist %1, muss positiv sein</translation>
+    </message>
+    <message>
+        <source>%1 (at the %2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
+        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
+    </message>
+    <message>
+        <source>The contact ellipse</source>
+        <translation>Die Kontaktellipse</translation>
+    </message>
+    <message>
+        <source>%1, port row %2</source>
+        <translation>%1, Schlitzreihe %2</translation>
+    </message>
+    <message>
+        <source>Jam margin of the guide</source>
+        <translation>Abstand der Führung vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Web between ports</source>
+        <translation>Steg zwischen Schlitzen</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6.</source>
+        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
+    </message>
+    <message>
+        <source>Pressure angle at the middle of the width</source>
+        <translation>Eingriffswinkel in der Mitte der Breite</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1 (from memory)</source>
+        <translation>ISO 6336-5:2003, Tafel 1 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>references</source>
+        <translation>Vergleichsmotoren</translation>
+    </message>
+    <message>
+        <source>Inertia for a speed fluctuation of %1</source>
+        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
+    </message>
+    <message>
+        <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
+        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
+    </message>
+    <message>
+        <source>same engine, burn from %1 of the cycle</source>
+        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
+    </message>
+    <message>
+        <source>at %1 from the shaft axis, from the exact contact of roller and track</source>
+        <translation>%1 von der Wellenachse, aus dem genauen Kontakt von Rolle und Bahn</translation>
+    </message>
+    <message>
+        <source>h(%1) − h(%2) of air; outlet from the pressure ratio, γ = %3 and the isentropic efficiency</source>
+        <translation>h(%1) − h(%2) von Luft; Austritt aus dem Druckverhältnis, γ = %3 und dem isentropen Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Enthalpy of what passes the inlet ports, from 25 °C</source>
+        <translation>Enthalpie dessen, was die Einlassschlitze durchströmt, ab 25 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy of the fresh gas, from 25 °C</source>
+        <translation>Enthalpie des Frischgases, ab 25 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy of what passes the exhaust ports, from 25 °C</source>
+        <translation>Enthalpie dessen, was die Auslassschlitze durchströmt, ab 25 °C</translation>
+    </message>
+    <message>
+        <source>the mean torque is below 1 % of the peak</source>
+        <translation>das mittlere Drehmoment liegt unter 1 % der Spitze</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the supply, from 25 °C</source>
+        <translation>Enthalpie der Zuluft, ab 25 °C</translation>
+    </message>
+    <message>
+        <source>Enthalpy with the exhaust, from 25 °C</source>
+        <translation>Enthalpie des Abgases, ab 25 °C</translation>
+    </message>
+    <message>
+        <source>Knock integral (knock from 1)</source>
+        <translation>Klopfintegral (Klopfen ab 1)</translation>
+    </message>
+    <message>
+        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half a degree.</source>
+        <translation>Die Suche vergleicht 180 Stellen eines Musters. Wo Beschleunigungen springen, verwischt das die Voreilung um bis zu ein halbes Grad.</translation>
+    </message>
+    <message>
+        <source>a multiple of 0.2°</source>
+        <translation>ein Vielfaches von 0,2°</translation>
+    </message>
+    <message>
+        <source>Hertz, elliptical contact (Johnson, Contact Mechanics, § 4.2; Hamrock, Fluid Film Lubrication).</source>
+        <translation>Hertz, elliptischer Kontakt (Johnson, Contact Mechanics, § 4.2; Hamrock, Fluid Film Lubrication).</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § 4.2: in half-widths under the surface.</source>
+        <translation>Johnson, Contact Mechanics, § 4.2: in halben Kontaktbreiten unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns 6·n degrees in a second.</source>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni 1967 or Hohenberg 1979 (Heywood, § 12.4).</source>
+        <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni 1967 oder Hohenberg 1979 (Heywood, § 12.4).</translation>
+    </message>
+    <message>
+        <source>The coefficient is a column; the shaft turns 6·n degrees in a second.</source>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).</source>
+        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9,59).</translation>
+    </message>
+    <message>
+        <source>The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same to within their distance.</source>
+        <translation>Der Löser sucht zwischen −60° und 20° des Zyklus auf 0,05°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+    </message>
+    <message>
+        <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
+        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
+    </message>
+    <message>
+        <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).</source>
+        <translation>Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).</translation>
+    </message>
+    <message>
+        <source>Definition (Heywood, § 2.2); of unequal lobes the lower one.</source>
+        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken das kleinere.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
+        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+    </message>
+    <message>
+        <source>helix lead × setting/360° + axial shift of the adjuster</source>
+        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
+    </message>
+    <message>
+        <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/2π.</translation>
+    </message>
+    <message>
+        <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
+        <translation>Hertz, Linienkontakt (Johnson, Contact Mechanics, § 4.2); Last gleichmäßig über die Breite verteilt, also ein Nennwert.</translation>
+    </message>
+    <message>
+        <source>Definition: 1 where the track never pushes a moving piston.</source>
+        <translation>Definition: 1, wo die Bahn nie einen bewegten Kolben drückt.</translation>
+    </message>
+    <message>
+        <source>∮p dV of all cylinders; 1 bar·cm³ is 0.1 J.</source>
+        <translation>∮p dV aller Zylinder; 1 bar·cm³ ist 0,1 J.</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § 4.2: largest shear on the axis of a line contact.</source>
+        <translation>Johnson, Contact Mechanics, § 4.2: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
+    </message>
+    <message>
+        <source>Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.</source>
+        <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the roller&apos;s turns.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
+    </message>
+    <message>
+        <source>ISO 281: basic rating life, a₁ = 1, no lubrication factor.</source>
+        <translation>ISO 281: nominelle Lebensdauer, a₁ = 1, kein Beiwert für die Schmierung.</translation>
+    </message>
+    <message>
+        <source>ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.</source>
+        <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
+    </message>
+    <message>
+        <source>Johnson, Contact Mechanics, § 4.2</source>
+        <translation>Johnson, Contact Mechanics, § 4.2</translation>
+    </message>
+    <message>
+        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles a turn; 1 bar·cm³ is 0.1 J.</source>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 6.6, ratios to ambient density × swept volume.</source>
+        <translation>Heywood, § 6.6, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
+    </message>
+    <message>
+        <source>2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.</source>
+        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included.</source>
+        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 13.1.</source>
+        <translation>Heywood, § 13.1.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.8: work over the lower heating value of the fuel.</source>
+        <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.8.</source>
+        <translation>Heywood, § 2.8.</translation>
+    </message>
+    <message>
+        <source>No dissociation: high by 100 to 250 K near λ = 1 (Heywood, ch. 4).</source>
+        <translation>Keine Dissoziation: nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Kap. 4).</translation>
+    </message>
+    <message>
+        <source>8.314462618 J/(mol·K) over the molar mass of air</source>
+        <translation>8,314462618 J/(mol·K) durch die molare Masse der Luft</translation>
+    </message>
+    <message>
+        <source>Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
+        <translation>Nullstelle, auf 1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
+    </message>
+    <message>
+        <source>wrap brings an angle into −180° … 180°.</source>
+        <translation>wrap bringt einen Winkel in −180° … 180°.</translation>
+    </message>
+    <message>
+        <source>The shaft turns 0.006·n degrees in a millisecond.</source>
+        <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
+    </message>
+    <message>
+        <source>%1, by turning the track</source>
+        <translation>%1 durch Drehen der Bahn</translation>
+    </message>
+    <message>
+        <source>%1, by moving the track</source>
+        <translation>%1 durch Verschieben der Bahn</translation>
+    </message>
+    <message>
+        <source>%1, from inner dead centre</source>
+        <translation>%1, ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>auxiliaries</source>
+        <translation>Hilfsgeräte</translation>
+    </message>
+    <message>
+        <source>%1, cycle %2</source>
+        <translation>%1, Zyklus %2</translation>
+    </message>
+    <message>
+        <source>%1, exhaust track only turned</source>
+        <translation>%1, Auslassbahn nur gedreht</translation>
+    </message>
+    <message>
+        <source>%1, adjuster at rest</source>
+        <translation>%1, Versteller in Ruhe</translation>
+    </message>
+    <message>
+        <source>c = reciprocations a turn/2, four-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+    </message>
+    <message>
+        <source>m = 1 on a crank</source>
+        <translation>m = 1 mit Kurbel</translation>
+    </message>
+    <message>
+        <source>m = 2·c, four-stroke</source>
+        <translation>m = 2·c, Viertakt</translation>
+    </message>
+    <message>
+        <source>V_d = pistons·π/4·bore²·stroke</source>
+        <translation>V_d = Kolben·π/4·Bohrung²·Hub</translation>
+    </message>
+    <message>
+        <source>Air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
+        <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
+    </message>
+    <message>
+        <source>Brake efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
+        <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
+    </message>
+    <message>
+        <source>Ambient air at 1 bar and 298.15 K where it is not given [ISO 15550].</source>
+        <translation>Umgebungsluft von 1 bar und 298,15 K, wo nichts angegeben ist [ISO 15550].</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (from memory)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>bmep = 2π·T/(c·V_d)</source>
+        <translation>bmep = 2π·T/(c·V_d)</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood 1988, table D.4 (from memory)</source>
+        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>trapping efficiency 0.8: own estimate</source>
+        <translation>Fanggrad 0,8: eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>ideal gas; up to 8/7 of it with the clearance filled as well</source>
+        <translation>ideales Gas; bis zu 8/7 davon, wenn auch der Verdichtungsraum gefüllt wird</translation>
+    </message>
+    <message>
+        <source>Power at the reference air of ISO 1585</source>
+        <translation>Leistung bei der Bezugsluft der ISO 1585</translation>
+    </message>
+    <message>
+        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)</source>
+        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Formel aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>gross and net: ISO 15550; a tenth: own estimate</source>
+        <translation>brutto und netto: ISO 15550; ein Zehntel: eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
+        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, Internal Combustion Engine Fundamentals, §6.6</source>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, §6.6</translation>
+    </message>
+    <message>
+        <source>%1, on a crank</source>
+        <translation>%1, mit Kurbel</translation>
+    </message>
+    <message>
+        <source>%1 = %2 = %3</source>
+        <translation>%1 = %2 = %3</translation>
+    </message>
+    <message>
+        <source>%1 = %2</source>
+        <translation>%1 = %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2: %3</source>
+        <translation>%1 ist %2: %3</translation>
+    </message>
+    <message>
+        <source>The charge stands above ambient pressure.</source>
+        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>The charge stands not above ambient pressure.</source>
+        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1·%2</source>
+        <translation>%1·%2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 &gt; %2</source>
+        <translation>%1 &gt; %2</translation>
+    </message>
+    <message>
+        <source>cycle, ignition</source>
+        <translation>Arbeitsverfahren, Zündung</translation>
+    </message>
+    <message>
+        <source>%1 (fuel assumed)</source>
+        <translation>%1 (Kraftstoff angenommen)</translation>
+    </message>
+    <message>
+        <source>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, ch. 6</source>
+        <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
+    </message>
+    <message>
+        <source>at least this: the speed is a bound</source>
+        <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>at most this: the speed is a bound</source>
+        <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>%1 … %2 times a usual engine (%3).</source>
+        <translation>Das %1 … %2-fache eines üblichen Motors (%3).</translation>
+    </message>
+    <message>
+        <source>%1 A cycle and displacement it is %2 … %3 times.</source>
+        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+    </message>
+    <message>
+        <source>Fuel diesel: none is given.</source>
+        <translation>Kraftstoff Diesel: Keiner ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Fuel petrol: none is given.</source>
+        <translation>Kraftstoff Benzin: Keiner ist angegeben.</translation>
+    </message>
+    <message>
+        <source>The fuel does not hold as much energy as the work claimed from it</source>
+        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
+    </message>
+    <message>
+        <source>Efficiency and fuel consumption do not belong to each other</source>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
+        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
+    </message>
+    <message>
+        <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
+        <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
+    </message>
+    <message>
+        <source>0: gas and rings do not press the piston on.</source>
+        <translation>0: Gas und Ringe drücken den Kolben nicht an.</translation>
+    </message>
+    <message>
+        <source>0: gas and rings press the piston on at any speed.</source>
+        <translation>0: Gas und Ringe drücken den Kolben bei jeder Drehzahl an.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no fuel of the program; it must be one of %2</source>
@@ -7130,14 +6894,6 @@
         <translation>„%1“ hat nicht die Form Schlüssel=Wert</translation>
     </message>
     <message>
-        <source>%1 %2 %3 %4 draft %5  %6</source>
-        <translation>%1 %2 %3 %4 Entwurf %5  %6</translation>
-    </message>
-    <message>
-        <source>%1 cylinders of %2 mm bore and twice %3 mm stroke have %4 cm³; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 mm Bohrung und zweimal %3 mm Kolbenhub haben %4 cm³; Bohrung, Hub und Zylinderzahl wurden übernommen</translation>
-    </message>
-    <message>
         <source>%1 is &quot;%2&quot;; it must be a number</source>
         <translation>%1 ist „%2“; es muss eine Zahl sein</translation>
     </message>
@@ -7146,80 +6902,12 @@
         <translation>%1 ist zweimal angegeben</translation>
     </message>
     <message>
-        <source>%1 m/s/(2·%2 mm·%3)</source>
-        <translation>%1 m/s/(2·%2 mm·%3)</translation>
-    </message>
-    <message>
-        <source>%1 mm too large; the nearest is %2 mm</source>
-        <translation>%1 mm zu groß; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 mm too long; the nearest is %2 mm</source>
-        <translation>%1 mm zu lang; am nächsten kommt %2 mm</translation>
-    </message>
-    <message>
         <source>%1 must be given with %2</source>
         <translation>%1 muss zusammen mit %2 angegeben werden</translation>
     </message>
     <message>
         <source>%1 must be positive</source>
         <translation>%1 muss positiv sein</translation>
-    </message>
-    <message>
-        <source>%1 … %2 % of the Wiebe function</source>
-        <translation>%1 … %2 % der Wiebe-Funktion</translation>
-    </message>
-    <message>
-        <source>%1/(%2 bar · %3 rpm · %4)</source>
-        <translation>%1/(%2 bar · %3 rpm · %4)</translation>
-    </message>
-    <message>
-        <source>%1/2 − %2 mm/2 − %3 mm</source>
-        <translation>%1/2 − %2 mm/2 − %3 mm</translation>
-    </message>
-    <message>
-        <source>%1° … %2° cycle</source>
-        <translation>%1° … %2° Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>%1·(π/4)·(%2 mm)²·2·%3 mm</source>
-        <translation>%1·(π/4)·(%2 mm)²·2·%3 mm</translation>
-    </message>
-    <message>
-        <source>0.37·%1 mm</source>
-        <translation>0.37·%1 mm</translation>
-    </message>
-    <message>
-        <source>0.65·%1 mm</source>
-        <translation>0.65·%1 mm</translation>
-    </message>
-    <message>
-        <source>1.3·%1 kN</source>
-        <translation>1.3·%1 kN</translation>
-    </message>
-    <message>
-        <source>24 N/mm²·2·%1 mm·%2 mm</source>
-        <translation>24 N/mm²·2·%1 mm·%2 mm</translation>
-    </message>
-    <message>
-        <source>2·%1 cm³/(π·%2·(%3 mm)²)</source>
-        <translation>2·%1 cm³/(π·%2·(%3 mm)²)</translation>
-    </message>
-    <message>
-        <source>3.5 kg/dm³·(%1 mm)³</source>
-        <translation>3.5 kg/dm³·(%1 mm)³</translation>
-    </message>
-    <message>
-        <source>B = ∛(%1·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(%1·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>Benson and Brandham %1</source>
-        <translation>Benson und Brandham %1</translation>
-    </message>
-    <message>
-        <source>Blair %1, ch. %2 (secondary value, not checked against the printed source)</source>
-        <translation>Blair %1, Kap. %2 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Bore from displacement</source>
@@ -7256,10 +6944,6 @@
     <message>
         <source>Displacement from power</source>
         <translation>Hubraum aus der Leistung</translation>
-    </message>
-    <message>
-        <source>Draft from a duty</source>
-        <translation>Entwurf aus einer Aufgabe</translation>
     </message>
     <message>
         <source>Dwell at inner dead centre</source>
@@ -7402,10 +7086,6 @@
         <translation>Breite der Einlassschlitze</translation>
     </message>
     <message>
-        <source>Within the limits on its size the engine has %1 kW</source>
-        <translation>Innerhalb der Grenzen seiner Größe leistet der Motor %1 kW</translation>
-    </message>
-    <message>
         <source>a duty must give its power or its torque</source>
         <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
@@ -7422,32 +7102,8 @@
         <translation>im Nennpunkt; die veröffentlichte Angabe kann der Höchstwert bei anderer Drehzahl sein</translation>
     </message>
     <message>
-        <source>b such that the nominal contact stress is %1,%2 MPa at the rated point: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt %1 %2 MPa beträgt: b ∝ σ²</translation>
-    </message>
-    <message>
         <source>band of the claims check</source>
         <translation>Bereich der Prüfung von Angaben</translation>
-    </message>
-    <message>
-        <source>between %1 and %2 bar of supply pressure the nearest is %3 kW at %4 bar</source>
-        <translation>zwischen %1 und %2 bar Versorgungsdruck kommen %3 kW bei %4 bar am nächsten</translation>
-    </message>
-    <message>
-        <source>blowdown time-area %1 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses %1 s/m</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − %1 bar)/%2 bar·m/s, at least %3 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − %1 bar)/%2 bar·m/s, mindestens %3 s/m</translation>
-    </message>
-    <message>
-        <source>bores %1 mm, rollers %2 mm, pressure angle %3 mm</source>
-        <translation>Bohrungen %1 mm, Rollen %2 mm, Pressungswinkel %3 mm</translation>
-    </message>
-    <message>
-        <source>brake power %1 kW at the rated speed</source>
-        <translation>effektive Leistung %1 kW bei Nenndrehzahl</translation>
     </message>
     <message>
         <source>by charging</source>
@@ -7464,18 +7120,6 @@
     <message>
         <source>common practice with opposed pistons</source>
         <translation>übliche Praxis bei Gegenkolben</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1</source>
-        <translation>übliche Praxis; vergleiche Heywood %1</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, ch. %2 and %3</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, Kap. %2 und %3</translation>
-    </message>
-    <message>
-        <source>common practice; compare Heywood %1, §%2</source>
-        <translation>übliche Praxis; vergleiche Heywood %1, §%2</translation>
     </message>
     <message>
         <source>definition of mean effective pressure</source>
@@ -7498,28 +7142,12 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>line contact [Johnson %1]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson %1]; zulässige Pressung übliche Praxis</translation>
-    </message>
-    <message>
         <source>middle of what engines of this class ordinarily reach</source>
         <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
     </message>
     <message>
         <source>middle of what engines ordinarily run at</source>
         <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
-    </message>
-    <message>
-        <source>n = P/(%1π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(%1π·x·T), x: Drehmoment bei Höchstleistung durch höchstes Drehmoment</translation>
-    </message>
-    <message>
-        <source>n = c_m/(%1·S·lobes)</source>
-        <translation>n = c_m/(%1·S·Nocken)</translation>
-    </message>
-    <message>
-        <source>nominal contact stress %1 MPa at the rated point</source>
-        <translation>nominelle Kontaktpressung %1 MPa im Nennpunkt</translation>
     </message>
     <message>
         <source>one, two and three lobes are compared</source>
@@ -7566,10 +7194,6 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>some %1 % of the duration before inner dead centre</source>
-        <translation>etwa %1 % der Dauer vor dem inneren Totpunkt</translation>
-    </message>
-    <message>
         <source>speed, stroke and lobes give another; they were taken</source>
         <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
@@ -7590,20 +7214,8 @@
         <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
-        <source>the largest of: bores and a wall, (B + w)/(%1·sin(π/z)); rollers clear at their inner edge, r·%2/sin(π/z) + b/%3; pressure angle %4° at the steepest place, y′/tan %5°</source>
-        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(%1·sin(π/z)); Rollen frei an der Innenkante, r·%2/sin(π/z) + b/%3; Pressungswinkel %4° an der steilsten Stelle, y′/tan %5°</translation>
-    </message>
-    <message>
         <source>the life must be positive</source>
         <translation>die Lebensdauer muss positiv sein</translation>
-    </message>
-    <message>
-        <source>the line reads &quot;%1&quot;; angle and lift must lie within ±%2</source>
-        <translation>die Zeile lautet „%1“; Winkel und Weg müssen innerhalb von ±%2 liegen</translation>
-    </message>
-    <message>
-        <source>the nearest is %1 h</source>
-        <translation>am nächsten kommen %1 h</translation>
     </message>
     <message>
         <source>the published band</source>
@@ -7618,36 +7230,12 @@
         <translation>der Versorgungsdruck ist gegeben</translation>
     </message>
     <message>
-        <source>time-area %1 s/m</source>
-        <translation>Zeitquerschnitt %1 s/m</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of %1 s/m at %2 bar, in proportion to the mean effective pressure</source>
-        <translation>Zeitquerschnitt je Hubvolumen von %1 s/m bei %2 bar, proportional zum Mitteldruck</translation>
-    </message>
-    <message>
         <source>typical full-complement track rollers, general values</source>
         <translation>typische vollrollige Laufrollen, allgemeine Werte</translation>
     </message>
     <message>
-        <source>up to %1 % more</source>
-        <translation>bis zu %1 % mehr</translation>
-    </message>
-    <message>
         <source>usual for the fuel</source>
         <translation>üblich für den Kraftstoff</translation>
-    </message>
-    <message>
-        <source>wall w = %1 mm + %2 … %3 B</source>
-        <translation>Wand w = %1 mm + %2 … %3 B</translation>
-    </message>
-    <message>
-        <source>z = V/%1 dm³, from %2 to %3</source>
-        <translation>z = V/%1 dm³, von %2 bis %3</translation>
-    </message>
-    <message>
-        <source>ε = %1 at %2°, %3 at 0°</source>
-        <translation>ε = %1 bei %2°, %3 bei 0°</translation>
     </message>
     <message>
         <source>ε = V_max/V_min with both pistons in their phase</source>
@@ -7658,16 +7246,392 @@
         <translation>ε(Δ) = kleineres Verdichtungsverhältnis</translation>
     </message>
     <message>
-        <source>√(2·%1 cm³/(π·%2·%3 mm))</source>
-        <translation>√(2·%1 cm³/(π·%2·%3 mm))</translation>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
     <message>
-        <source>√(4·%1/(π·%2·%3 bar·%4 m/s))</source>
-        <translation>√(4·%1/(π·%2·%3 bar·%4 m/s))</translation>
+        <source>Derived</source>
+        <translation>Abgeleitet</translation>
     </message>
     <message>
-        <source>∛(2·%1 cm³/(π·%2·0.65))</source>
-        <translation>∛(2·%1 cm³/(π·%2·0.65))</translation>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Uniform</source>
+        <translation>Gleichverteilt</translation>
+    </message>
+    <message>
+        <source>Triangular</source>
+        <translation>Dreieckverteilt</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation>Normalverteilt</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Distribution</source>
+        <translation>Verteilung</translation>
+    </message>
+    <message>
+        <source>Uniform between the limits, triangular with its mode at the value, or normal with the limits as 5th and 95th percentile.</source>
+        <translation>Gleichverteilt zwischen den Grenzen, dreieckverteilt mit der Spitze beim Wert oder normalverteilt mit den Grenzen als 5. und 95. Perzentil.</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Möglichkeit</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Knowledge</source>
+        <translation>Kenntnis</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>r/l of all cranks. Default 0.28 (own estimate).</source>
+        <translation>r/l aller Kurbeln. Vorgabe 0,28 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>bores %1, rollers %2, pressure angle %3</source>
+        <translation>Bohrungen %1, Rollen %2, Pressungswinkel %3</translation>
+    </message>
+    <message>
+        <source>ε = %1 at %2, %3 at 0°</source>
+        <translation>ε = %1 bei %2, %3 bei 0°</translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>%1 too large; the nearest is %2</source>
+        <translation>%1 zu groß; am nächsten kommt %2</translation>
+    </message>
+    <message>
+        <source>%1 too long; the nearest is %2</source>
+        <translation>%1 zu lang; am nächsten kommt %2</translation>
+    </message>
+    <message>
+        <source>the nearest is %1</source>
+        <translation>am nächsten kommt %1</translation>
+    </message>
+    <message>
+        <source>nominal contact stress %1 at the rated point</source>
+        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
+        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
+    </message>
+    <message>
+        <source>brake power %1 at the rated speed</source>
+        <translation>effektive Leistung %1 bei Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>&lt; or =</source>
+        <translation>&lt; oder =</translation>
+    </message>
+    <message>
+        <source>time-area %1</source>
+        <translation>Zeitquerschnitt %1</translation>
+    </message>
+    <message>
+        <source>blowdown time-area %1</source>
+        <translation>Zeitquerschnitt des Vorauslasses %1</translation>
+    </message>
+    <message>
+        <source>z = V/0.35 dm³, from 2 to 6</source>
+        <translation>z = V/0,35 dm³, von 2 bis 6</translation>
+    </message>
+    <message>
+        <source>2 … 6</source>
+        <translation>2 … 6</translation>
+    </message>
+    <message>
+        <source>1 … 3</source>
+        <translation>1 … 3</translation>
+    </message>
+    <message>
+        <source>P = 2π·n·T</source>
+        <translation>P = 2π·n·T</translation>
+    </message>
+    <message>
+        <source>definition</source>
+        <translation>Definition</translation>
+    </message>
+    <message>
+        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>x = 0.85 … 1.0</source>
+        <translation>x = 0,85 … 1,0</translation>
+    </message>
+    <message>
+        <source>n = c_m/(2·S·lobes)</source>
+        <translation>n = c_m/(2·S·Nocken)</translation>
+    </message>
+    <message>
+        <source>B = √(4·P/(π·z·p_me·c_m))</source>
+        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·2·S</source>
+        <translation>V = z·(π/4)·B²·2·S</translation>
+    </message>
+    <message>
+        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
+        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1</source>
+        <translation>x = 0,45 … 1,1</translation>
+    </message>
+    <message>
+        <source>B = √(2·V/(π·z·S))</source>
+        <translation>B = √(2·V/(π·z·S))</translation>
+    </message>
+    <message>
+        <source>S = 2·V/(π·z·B²)</source>
+        <translation>S = 2·V/(π·z·B²)</translation>
+    </message>
+    <message>
+        <source>S = x·B</source>
+        <translation>S = x·B</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, ch. 1 and 9</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, Kap. 1 und 9</translation>
+    </message>
+    <message>
+        <source>Δ</source>
+        <translation>Δ</translation>
+    </message>
+    <message>
+        <source>5° … 20°</source>
+        <translation>5° … 20°</translation>
+    </message>
+    <message>
+        <source>δ = 14° cycle/lobes</source>
+        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
+    </message>
+    <message>
+        <source>8° … 20° cycle</source>
+        <translation>8° … 20° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>3 … 6 %</source>
+        <translation>3 … 6 %</translation>
+    </message>
+    <message>
+        <source>6 … 12 %</source>
+        <translation>6 … 12 %</translation>
+    </message>
+    <message>
+        <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
+        <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
+    </message>
+    <message>
+        <source>up to 15 % more</source>
+        <translation>bis zu 15 % mehr</translation>
+    </message>
+    <message>
+        <source>R = D/2 − B/2 − w</source>
+        <translation>R = D/2 − B/2 − w</translation>
+    </message>
+    <message>
+        <source>wall w = 4 mm + 0.06 … 0.16 B</source>
+        <translation>Wand w = 4 mm + 0,06 … 0,16 B</translation>
+    </message>
+    <message>
+        <source>m = 3.5 kg/dm³·B³</source>
+        <translation>m = 3,5 kg/dm³·B³</translation>
+    </message>
+    <message>
+        <source>2.5 … 5 kg/dm³</source>
+        <translation>2,5 … 5 kg/dm³</translation>
+    </message>
+    <message>
+        <source>r = 0.37·B</source>
+        <translation>r = 0,37·B</translation>
+    </message>
+    <message>
+        <source>0.30 … 0.45 B</source>
+        <translation>0,30 … 0,45 B</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktspannung im Nennpunkt 1.200 MPa beträgt: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>1,000 … 1,400 MPa</source>
+        <translation>1.000 … 1.400 MPa</translation>
+    </message>
+    <message>
+        <source>line contact [Johnson 1985]; allowable stress common practice</source>
+        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
+    </message>
+    <message>
+        <source>C = 24 N/mm²·2r·b</source>
+        <translation>C = 24 N/mm²·2r·b</translation>
+    </message>
+    <message>
+        <source>15 … 28 N/mm²</source>
+        <translation>15 … 28 N/mm²</translation>
+    </message>
+    <message>
+        <source>C₀ = 1.3·C</source>
+        <translation>C₀ = 1,3·C</translation>
+    </message>
+    <message>
+        <source>1.0 … 1.7 C</source>
+        <translation>1,0 … 1,7 C</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75</source>
+        <translation>0,6 … 0,75</translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65</source>
+        <translation>0,5 … 0,65</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck</translation>
+    </message>
+    <message>
+        <source>± 25 %</source>
+        <translation>± 25 %</translation>
+    </message>
+    <message>
+        <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
+        <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
+    </message>
+    <message>
+        <source>C_d</source>
+        <translation>C_d</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.8</source>
+        <translation>0,6 … 0,8</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §6.6</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §6.6</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988</translation>
+    </message>
+    <message>
+        <source>some 30 % of the duration before inner dead centre</source>
+        <translation>etwa 30 % der Dauer vor dem inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>−25° … −4° cycle</source>
+        <translation>−25° … −4° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>0 … 100 % of the Wiebe function</source>
+        <translation>0 … 100 % der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>35° … 70° cycle</source>
+        <translation>35° … 70° Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>common practice; compare Heywood 1988, §9.2</source>
+        <translation>übliche Praxis; vergleiche Heywood 1988, §9.2</translation>
+    </message>
+    <message>
+        <source>300 … 380 K</source>
+        <translation>300 … 380 K</translation>
+    </message>
+    <message>
+        <source>1.0 … 1.15 bar</source>
+        <translation>1,0 … 1,15 bar</translation>
+    </message>
+    <message>
+        <source>Benson and Brandham 1969</source>
+        <translation>Benson und Brandham 1969</translation>
+    </message>
+    <message>
+        <source>0.2 … 0.8</source>
+        <translation>0,2 … 0,8</translation>
+    </message>
+    <message>
+        <source>Rollers of neighbouring cylinders meet at their inner edges by %1 where both stand at the same height. Use a roller radius below %2, a larger pitch radius or fewer cylinders.</source>
+        <translation>Rollen benachbarter Zylinder überschneiden sich an ihren Innenkanten um %1, wo beide auf gleicher Höhe stehen. Nehmen Sie einen Rollenradius unter %2, einen größeren Teilkreisradius oder weniger Zylinder.</translation>
+    </message>
+    <message>
+        <source>%1 (secondary value, not checked against the printed source)</source>
+        <translation>%1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>the open design fires every %1 at the shortest</source>
+        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
+    </message>
+    <message>
+        <source>without bowls a piston or track has to move by %1</source>
+        <translation>ohne Mulden muss sich ein Kolben oder eine Bahn um %1 bewegen</translation>
+    </message>
+    <message>
+        <source>the bores of the open design alone need a diameter of %1</source>
+        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
+    </message>
+    <message>
+        <source>strokes and pistons that cover their ports alone need %1 of length</source>
+        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure %1: %2.</source>
+        <translation>Effektiver Mitteldruck %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 at that speed</source>
+        <translation>%1 bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1; engines of this cycle seldom stay below %2 (common practice).</source>
+        <translation>%1; Motoren dieses Verfahrens bleiben selten unter %2 (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Definition.</source>
+        <translation>Definition.</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
+        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
 </context>
 <context>
@@ -7840,16 +7804,16 @@
 <context>
     <name>FileConflict</name>
     <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
         <translation>nein</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -8482,6 +8446,49 @@
     </message>
 </context>
 <context>
+    <name>Samples</name>
+    <message>
+        <source>Biogas pump set</source>
+        <translation>Biogas-Pumpensatz</translation>
+    </message>
+    <message>
+        <source>Classroom model</source>
+        <translation>Modell für den Unterricht</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Hydrogen buoy generator</source>
+        <translation>Wasserstoffgenerator einer Boje</translation>
+    </message>
+    <message>
+        <source>Sketched lobes with blower</source>
+        <translation>Skizzierte Nocken mit Gebläse</translation>
+    </message>
+    <message>
+        <source>Unequal lobes</source>
+        <translation>Ungleiche Nocken</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+</context>
+<context>
     <name>Scene</name>
     <message>
         <source>Inlet</source>
@@ -8981,20 +8988,12 @@
         <translation>Die Verbrennung beginnt</translation>
     </message>
     <message>
-        <source>The charge, squeezed to %1 and %2 K, starts to burn %3.</source>
-        <translation>Die auf %1 und %2 K verdichtete Ladung beginnt %3 zu brennen.</translation>
-    </message>
-    <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
         <translation>Sie brennt über %1 des Zyklus und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
     </message>
     <message>
         <source>Inner dead centre</source>
         <translation>Innerer Totpunkt</translation>
-    </message>
-    <message>
-        <source>The crowns stand %1 mm apart and the chamber is at its smallest, %2.</source>
-        <translation>Die Kolbenböden stehen %1 mm auseinander, und der Brennraum ist am kleinsten, %2.</translation>
     </message>
     <message>
         <source>There is no head: the two crowns and the bore are all that encloses the gas.</source>
@@ -9015,10 +9014,6 @@
     <message>
         <source>Pressure peaks at %1, %2.</source>
         <translation>Der Druck erreicht seinen Höchstwert %1, %2.</translation>
-    </message>
-    <message>
-        <source>The rollers press on their tracks with %1 kN and %2 kN, and where a track slopes away this force turns the shaft.</source>
-        <translation>Die Rollen drücken mit %1 kN und %2 kN auf ihre Bahnen, und wo eine Bahn abfällt, dreht diese Kraft die Welle.</translation>
     </message>
     <message>
         <source>It pushes both rollers onto their tracks, and where a track slopes away this force turns the shaft.</source>
@@ -9043,10 +9038,6 @@
     <message>
         <source>The inlet opens</source>
         <translation>Der Einlass öffnet</translation>
-    </message>
-    <message>
-        <source>The inlet piston uncovers its ports with %1 in the chamber and %2 bar in the supply.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 bar in der Luftversorgung.</translation>
     </message>
     <message>
         <source>The chamber is still above the supply, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
@@ -9169,10 +9160,6 @@
         <translation>Beide Bahnen sitzen fest auf der Welle und drehen sich mit ihr; die Kolben gleiten nur, jeder auf einer Rolle, die seine Bahn nach innen schiebt und das Gas wieder nach außen.</translation>
     </message>
     <message>
-        <source>Here the strokes are %1 mm at the inlet end and %2 mm at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
-        <translation>Hier sind die Hübe %1 mm am Einlassende und %2 mm am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
-    </message>
-    <message>
         <source>The exhaust track stands %1 ahead of the inlet track.</source>
         <translation>Die Auslassbahn steht %1 vor der Einlassbahn.</translation>
     </message>
@@ -9183,6 +9170,26 @@
     <message>
         <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
         <translation>Nichts ist verbrannt: Was dieser Druck auf dem Weg nach außen zurückgibt, ist weniger, als das Verdichten kostete; die Welle muss angetrieben werden.</translation>
+    </message>
+    <message>
+        <source>The charge, squeezed to %1 and %2, starts to burn %3.</source>
+        <translation>Die auf %1 und %2 verdichtete Ladung beginnt %3 zu brennen.</translation>
+    </message>
+    <message>
+        <source>The crowns stand %1 apart and the chamber is at its smallest, %2.</source>
+        <translation>Die Kolbenböden stehen %1 auseinander, und der Brennraum ist am kleinsten, %2.</translation>
+    </message>
+    <message>
+        <source>The rollers press on their tracks with %1 and %2, and where a track slopes away this force turns the shaft.</source>
+        <translation>Die Rollen drücken mit %1 und %2 auf ihre Bahnen, und wo eine Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>The inlet piston uncovers its ports with %1 in the chamber and %2 in the supply.</source>
+        <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 in der Luftversorgung.</translation>
+    </message>
+    <message>
+        <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
+        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
     </message>
 </context>
 <context>

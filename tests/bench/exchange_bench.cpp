@@ -35,7 +35,7 @@ void exportOne(benchmark::State& state, ExportKind kind, const std::string& what
     for (auto _ : state) {
         const auto bytes = exportTrack(design, options, monitor);
         if (!bytes) {
-            state.SkipWithError(bytes.problems().front().message.c_str());
+            state.SkipWithError(bytes.problems().front().message.english().c_str());
             return;
         }
         size = bytes->size();

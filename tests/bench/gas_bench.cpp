@@ -30,7 +30,7 @@ design::Design sample(const std::string& name) {
     const auto design =
         design::loadDesign(test::sourceFolder() + "/samples/" + name + ".lobewright.json");
     if (!design) {
-        throw std::runtime_error(name + ": " + design.problems().front().message);
+        throw std::runtime_error(name + ": " + design.problems().front().message.english());
     }
     return *design;
 }
@@ -81,7 +81,7 @@ void cycle(benchmark::State& state, bool blown) {
     for (auto _ : state) {
         const auto solution = gas::solveCycle(engine.chamber, engine.settings, engine.run, monitor);
         if (!solution) {
-            state.SkipWithError(solution.problems().front().message.c_str());
+            state.SkipWithError(solution.problems().front().message.english().c_str());
             return;
         }
         evaluations = solution->rhsEvaluations;

@@ -32,8 +32,8 @@ TEST(BadInput, EveryBadDesignIsRefusedWithItsPathNamed) {
         EXPECT_NE(at(result.problems(), bad.path), nullptr) << "expected " << bad.path << " among\n"
                                                             << listed(result.problems());
         for (const Problem& problem : result.problems()) {
-            EXPECT_FALSE(problem.message.empty());
-            EXPECT_LT(problem.message.size(), 400U) << problem.message;
+            EXPECT_FALSE(problem.message.english().empty());
+            EXPECT_LT(problem.message.english().size(), 400U) << problem.message.english();
         }
     }
 }
@@ -90,7 +90,8 @@ TEST(BadInput, UnknownKeysNameTheNearestKnownKey) {
     tree["mechanism"]["pitch_radius"] = 95.0;
     const auto result = readDesign(tree.dump());
     ASSERT_FALSE(result);
-    EXPECT_THAT(result.problems().front().message, ::testing::HasSubstr("\"pitch_radius_mm\""));
+    EXPECT_THAT(result.problems().front().message.english(),
+                ::testing::HasSubstr("\"pitch_radius_mm\""));
 }
 
 TEST(BadInput, KeysOfAnotherSectionNameThatSection) {
@@ -98,7 +99,7 @@ TEST(BadInput, KeysOfAnotherSectionNameThatSection) {
     tree["running"]["bore_mm"] = 58.0;
     const auto result = readDesign(tree.dump());
     ASSERT_FALSE(result);
-    EXPECT_THAT(result.problems().front().message, ::testing::HasSubstr("/mechanism"));
+    EXPECT_THAT(result.problems().front().message.english(), ::testing::HasSubstr("/mechanism"));
 }
 
 TEST(BadInput, MessagesCarryTheValueAndTheRule) {
@@ -106,14 +107,16 @@ TEST(BadInput, MessagesCarryTheValueAndTheRule) {
     tree["mechanism"]["bore_mm"] = -3;
     const auto result = readDesign(tree.dump());
     ASSERT_FALSE(result);
-    EXPECT_EQ(result.problems().front().message, "Bore is -3 mm; it must be ≥ 2 and ≤ 1000 mm");
+    EXPECT_EQ(result.problems().front().message.english(),
+              "Bore is -3 mm; it must be ≥ 2 and ≤ 1000 mm");
 }
 
 TEST(BadInput, SyntaxProblemsNameLineAndColumn) {
     const auto result = readDesign("{\n  \"format\": \"lobewright-design\",\n  \"title\": oops\n}");
     ASSERT_FALSE(result);
     EXPECT_EQ(result.problems().front().path, "/title");
-    EXPECT_THAT(result.problems().front().message, ::testing::HasSubstr("line 3, column 1"));
+    EXPECT_THAT(result.problems().front().message.english(),
+                ::testing::HasSubstr("line 3, column 1"));
 }
 
 // A design changed in memory never saw the reader.

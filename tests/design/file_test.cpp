@@ -160,7 +160,8 @@ TEST_F(SavedDesign, LeavesNoOtherFileAndKeepsLinksAndPermissions) {
 TEST_F(SavedDesign, SaysWhyItCannotBeWritten) {
     const auto problem = saveDesign(sample(), folder_ / "missing" / "design.json");
     ASSERT_TRUE(problem);
-    EXPECT_NE(problem->message.find("cannot be written"), std::string::npos) << problem->message;
+    EXPECT_NE(problem->message.english().find("cannot be written"), std::string::npos)
+        << problem->message.english();
 }
 
 TEST_F(SavedDesign, MissingFilesAndFoldersAreProblems) {

@@ -33,7 +33,7 @@ inline Design sample(const std::string& name = "biogas-pump-set") {
 inline std::string listed(const Problems& problems) {
     std::string text;
     for (const Problem& problem : problems) {
-        text += problem.path + ": " + problem.message + "\n";
+        text += problem.path + ": " + problem.message.english() + "\n";
     }
     return text;
 }

@@ -119,7 +119,7 @@ TEST(Snapshot, UnknownKeyInsideNamesTheNearestOne) {
     tree["snapshots"][0]["design"]["mechanism"]["boer_mm"] = 3;
     const auto result = readDesign(tree.dump());
     ASSERT_FALSE(result);
-    EXPECT_THAT(result.problems().front().message, HasSubstr("\"bore_mm\""));
+    EXPECT_THAT(result.problems().front().message.english(), HasSubstr("\"bore_mm\""));
 }
 
 TEST(Snapshot, NameMustBeNewAndNotEmpty) {

@@ -181,7 +181,7 @@ std::string refusal(const std::string& text) {
     if (result) {
         return {};
     }
-    EXPECT_FALSE(result.problems().front().message.empty());
+    EXPECT_FALSE(result.problems().front().message.english().empty());
     return result.problems().front().path;
 }
 

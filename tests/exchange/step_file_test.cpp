@@ -38,7 +38,7 @@ std::string written(const TrackPart& part) {
 
 /// As another program would read it.
 TopoDS_Shape readBack(const std::string& text) {
-    for (Message_SequenceOfPrinters::Iterator printer(Message::DefaultMessenger()->Printers());
+    for (Message_SequenceOfPrinters::Iterator printer(::Message::DefaultMessenger()->Printers());
          printer.More(); printer.Next()) {
         printer.Value()->SetTraceLevel(Message_Fail);
     }
@@ -226,11 +226,11 @@ TEST(StepFile, NamesDesignUnitsAndTolerance) {
 // A monitor that stops at once.
 TEST(StepFile, StopsWhenAsked) {
     struct Stopper final : Monitor {
-        bool step(double, std::string_view) override { return false; }
+        bool step(double, const Message&) override { return false; }
     } stopper;
     const auto text = stepText(part(design::testing::sample()), tolerance, stopper);
     ASSERT_FALSE(text);
-    EXPECT_EQ(text.problems().front().message, "cancelled");
+    EXPECT_EQ(text.problems().front().message.english(), "cancelled");
 }
 
 } // namespace

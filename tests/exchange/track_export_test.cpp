@@ -58,7 +58,7 @@ TEST(TrackExport, SaysWhereItComesFromWhereTheFormatAllows) {
 /// Stops at the n-th step.
 struct Stopper final : Monitor {
     explicit Stopper(int allowed) : left(allowed) {}
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         EXPECT_GE(fraction, last);
         EXPECT_LE(fraction, 1.0);
         EXPECT_FALSE(what.empty());
@@ -102,7 +102,7 @@ TEST(TrackExport, StoppedWorkLeavesTheOldFile) {
             if (problems.empty()) {
                 break;
             }
-            EXPECT_EQ(problems.front().message, "cancelled") << kind.key;
+            EXPECT_EQ(problems.front().message.english(), "cancelled") << kind.key;
             EXPECT_EQ(contents(file), "old") << kind.key;
         }
         EXPECT_GE(allowed, 2) << kind.key << " shows progress";
@@ -128,7 +128,8 @@ TEST(TrackExport, SaysWhyAFileCannotBeWritten) {
     const Problems problems =
         writeTrack(design::testing::sample(), options, "/no/such/folder/lift.csv", monitor);
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_NE(problems.front().message.find("/no/such/folder/lift.csv"), std::string::npos);
+    EXPECT_NE(problems.front().message.english().find("/no/such/folder/lift.csv"),
+              std::string::npos);
 }
 
 } // namespace

@@ -167,7 +167,7 @@ TEST(TrackMesh, RefusesChordErrorsBelowWhatFilesCanTell) {
 TEST(TrackMesh, StopsWhenAskedAtEveryStage) {
     struct Stopper final : Monitor {
         explicit Stopper(int left) : left_(left) {}
-        bool step(double fraction, std::string_view) override {
+        bool step(double fraction, const Message&) override {
             EXPECT_GE(fraction, 0.0);
             EXPECT_LE(fraction, 1.0);
             return left_-- > 0;
@@ -182,7 +182,7 @@ TEST(TrackMesh, StopsWhenAskedAtEveryStage) {
         if (mesh) {
             break;
         }
-        EXPECT_EQ(mesh.problems().front().message, "cancelled");
+        EXPECT_EQ(mesh.problems().front().message.english(), "cancelled");
     }
     EXPECT_GE(stages, 3);
 }

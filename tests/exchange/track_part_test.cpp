@@ -105,12 +105,12 @@ TEST(TrackPart, UndercutIsRefusedWithPlaceAndLargestRoller) {
     ASSERT_EQ(made.problems().size(), 1U) << listed(made.problems());
     const Problem& problem = made.problems().front();
     EXPECT_EQ(problem.path, "/mechanism/roller/radius_mm");
-    EXPECT_THAT(problem.message, HasSubstr("45 mm"));
-    EXPECT_THAT(problem.message, HasSubstr("push flank of the exhaust track"));
+    EXPECT_THAT(problem.message.english(), HasSubstr("45 mm"));
+    EXPECT_THAT(problem.message.english(), HasSubstr("push flank of the exhaust track"));
     // The limit it names is the real one: a hair less passes, a hair more does not.
-    const auto at = problem.message.find("up to a radius of ");
+    const auto at = problem.message.english().find("up to a radius of ");
     ASSERT_NE(at, std::string::npos);
-    const double limit = std::stod(problem.message.substr(at + 18)) * millimetre;
+    const double limit = std::stod(problem.message.english().substr(at + 18)) * millimetre;
     EXPECT_LT(limit, 0.045);
     // Without the overhang of the face, so that only the roller decides.
     design.trackBlank.boreDiameter =
@@ -130,7 +130,8 @@ TEST(TrackPart, PullFlankUndercutsAtOuterDeadCentre) {
     const auto made = trackPart(design, End::inlet);
     ASSERT_FALSE(made);
     EXPECT_EQ(made.problems().front().path, "/mechanism/roller/radius_mm");
-    EXPECT_THAT(made.problems().back().message, HasSubstr("pull flank of the inlet track"));
+    EXPECT_THAT(made.problems().back().message.english(),
+                HasSubstr("pull flank of the inlet track"));
 }
 
 // Barely enough radius at the inner edge of the roller; the face further inside would fold.
@@ -145,7 +146,7 @@ TEST(TrackPart, UndercutBesideTheRollerIsRefusedToo) {
     const auto made = trackPart(design, End::inlet);
     ASSERT_FALSE(made);
     EXPECT_EQ(made.problems().front().path, "/track_blank/bore_diameter_mm");
-    EXPECT_THAT(made.problems().front().message, HasSubstr("beside the roller"));
+    EXPECT_THAT(made.problems().front().message.english(), HasSubstr("beside the roller"));
 }
 
 TEST(TrackPart, BlankFollowsFromTheRollerAndCoversTheContact) {

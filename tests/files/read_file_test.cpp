@@ -13,7 +13,7 @@ using files::readFile;
 using test::Folder;
 
 std::string problemOf(const Result<std::string>& read) {
-    return read ? std::string() : read.problems().front().message;
+    return read ? std::string() : read.problems().front().message.english();
 }
 
 TEST(ReadFile, GivesAllBytes) {

@@ -52,20 +52,19 @@ std::set<std::string> failInTurn(const Prepare& prepare, const Write& write, con
 TEST(WriteFaults, AReplacedFileHoldsTheOldOrTheNew) {
     const Folder folder;
     const fs::path file = folder / "file";
-    const auto failed =
-        failInTurn([&] { put(file, oldBytes); }, [&] { return files::writeFile(file, newBytes); },
-                   [&](const std::optional<Problem>& problem) {
-                       const std::string bytes = bytesOf(file);
-                       EXPECT_TRUE(bytes == oldBytes || bytes == newBytes)
-                           << bytes.size() << " bytes";
-                       if (!problem) {
-                           EXPECT_TRUE(bytes == newBytes) << "nobody was told";
-                       } else if (problem->message.find("does not confirm") == std::string::npos) {
-                           EXPECT_TRUE(bytes == oldBytes) << problem->message;
-                       }
-                       EXPECT_FALSE(files::writeFile(file, newBytes)) << "the next write";
-                       EXPECT_EQ(folder.names(), std::vector<std::string>{"file"});
-                   });
+    const auto failed = failInTurn(
+        [&] { put(file, oldBytes); }, [&] { return files::writeFile(file, newBytes); },
+        [&](const std::optional<Problem>& problem) {
+            const std::string bytes = bytesOf(file);
+            EXPECT_TRUE(bytes == oldBytes || bytes == newBytes) << bytes.size() << " bytes";
+            if (!problem) {
+                EXPECT_TRUE(bytes == newBytes) << "nobody was told";
+            } else if (problem->message.english().find("does not confirm") == std::string::npos) {
+                EXPECT_TRUE(bytes == oldBytes) << problem->message.english();
+            }
+            EXPECT_FALSE(files::writeFile(file, newBytes)) << "the next write";
+            EXPECT_EQ(folder.names(), std::vector<std::string>{"file"});
+        });
     for (const char* call : {"stat", "open", "openat", "write", "fchmod", "fchown", "fsync",
                              "flock", "fstat", "close", "renameat", "faccessat"}) {
         EXPECT_TRUE(failed.contains(call))

@@ -20,7 +20,7 @@ using test::Folder;
 using test::put;
 
 std::string said(const std::optional<Problem>& problem) {
-    return problem ? problem->message : std::string();
+    return problem ? problem->message.english() : std::string();
 }
 
 TEST(WriteFile, MakesAndReplaces) {

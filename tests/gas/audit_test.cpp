@@ -22,7 +22,7 @@ Solved solved(Engine engine) {
     tight.relativeTolerance = 1e-9;
     tight.steadyTolerance = 1e-8;
     auto cycle = solveCycle(engine.chamber, engine.settings, engine.run, monitor, tight);
-    EXPECT_TRUE(cycle) << (cycle ? "" : cycle.problems().front().message);
+    EXPECT_TRUE(cycle) << (cycle ? "" : cycle.problems().front().message.english());
     const CycleFigures figures = cycle->cycles.front();
     return {std::move(engine), std::move(cycle).value(), figures};
 }

@@ -17,7 +17,7 @@ Result<CycleSolution> attempt(const Engine& engine, const CycleOptions& options 
 CycleSolution solved(const Engine& engine, const CycleOptions& options = {}) {
     const auto solution = attempt(engine, options);
     if (!solution) {
-        throw std::runtime_error(solution.problems().front().message);
+        throw std::runtime_error(solution.problems().front().message.english());
     }
     return *solution;
 }

@@ -55,7 +55,7 @@ TEST(Failure, BurnMustStartWithPortsClosed) {
         engine.settings.burn.start = start * units::degree;
         const Problem problem = problemOf(engine);
         EXPECT_EQ(problem.path, "/gas/burn/start_deg");
-        EXPECT_THAT(problem.message, HasSubstr("must lie between the last port closing"));
+        EXPECT_THAT(problem.message.english(), HasSubstr("must lie between the last port closing"));
     }
 }
 
@@ -64,7 +64,7 @@ TEST(Failure, EngineWithoutAirSaysSo) {
     Engine engine = pumpEngine();
     engine.settings.supply.pressure = 0.8 * units::bar;
     engine.settings.exhaustPressure = 3.0 * units::bar;
-    EXPECT_THAT(problemOf(engine).message, HasSubstr("no air for the engine"));
+    EXPECT_THAT(problemOf(engine).message.english(), HasSubstr("no air for the engine"));
 }
 
 TEST(Failure, SearchThatIsCutShortSaysHowFarItCame) {
@@ -74,12 +74,13 @@ TEST(Failure, SearchThatIsCutShortSaysHowFarItCame) {
     SilentMonitor monitor;
     const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
     ASSERT_FALSE(solution);
-    EXPECT_THAT(solution.problems().front().message, HasSubstr("no cyclic steady state after 3"));
+    EXPECT_THAT(solution.problems().front().message.english(),
+                HasSubstr("no cyclic steady state after 3"));
 }
 
 class Impatient final : public Monitor {
   public:
-    bool step(double fraction, std::string_view) override {
+    bool step(double fraction, const Message&) override {
         largest = std::max(largest, fraction);
         return ++calls < 2;
     }
@@ -92,7 +93,7 @@ TEST(Failure, MonitorCanStopTheWork) {
     Impatient monitor;
     const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
     ASSERT_FALSE(solution);
-    EXPECT_EQ(solution.problems().front().message, "cancelled");
+    EXPECT_EQ(solution.problems().front().message.english(), "cancelled");
     EXPECT_EQ(monitor.calls, 2);
     EXPECT_LE(monitor.largest, 1.0);
 }
@@ -142,7 +143,7 @@ TEST(Failure, RandomValidSettingsGiveFiguresOrASentence) {
         SilentMonitor monitor;
         const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
         if (!solution) {
-            EXPECT_FALSE(solution.problems().front().message.empty());
+            EXPECT_FALSE(solution.problems().front().message.english().empty());
             continue;
         }
         ++solved;

@@ -17,7 +17,7 @@ CycleSolution solved(const Chamber& chamber, const Settings& settings, const Wor
     SilentMonitor monitor;
     const auto result = solveCycle(chamber, settings, gas, run, monitor, options);
     if (!result) {
-        throw std::runtime_error(result.problems().front().message);
+        throw std::runtime_error(result.problems().front().message.english());
     }
     return *result;
 }

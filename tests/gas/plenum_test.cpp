@@ -24,7 +24,7 @@ Model modelOf(const Chamber& chamber, const Settings& settings, const WorkingGas
               const RunConditions& run) {
     auto made = makeModel(chamber, settings, gas, run);
     if (!made) {
-        throw std::runtime_error(made.problems().front().message);
+        throw std::runtime_error(made.problems().front().message.english());
     }
     return std::move(made).value();
 }
@@ -135,7 +135,7 @@ CycleSolution solved(const Engine& engine, const CycleOptions& options = {}) {
     SilentMonitor monitor;
     const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
     if (!solution) {
-        throw std::runtime_error(solution.problems().front().message);
+        throw std::runtime_error(solution.problems().front().message.english());
     }
     return *solution;
 }
@@ -284,7 +284,7 @@ TEST(ReservoirSupply, PowerIsThatOfTheAirDelivered) {
     const CycleSolution unpaid = solved(engine);
     EXPECT_FALSE(unpaid.supplyPaid);
     EXPECT_EQ(unpaid.supplyPower, solution.supplyPower);
-    EXPECT_NE(unpaid.remarks.back().find("not counted"), std::string::npos);
+    EXPECT_NE(unpaid.remarks.back().english().find("not counted"), std::string::npos);
 }
 
 } // namespace

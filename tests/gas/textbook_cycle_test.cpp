@@ -51,7 +51,7 @@ TEST_P(TextbookComparison, AgreesInWorkPeakPressureAndTrappedMass) {
     const Engine& engine = GetParam().engine;
     SilentMonitor monitor;
     const auto solved = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
-    ASSERT_TRUE(solved) << solved.problems().front().message;
+    ASSERT_TRUE(solved) << solved.problems().front().message.english();
     const CycleFigures& ours = solved->cycles.front();
     const lobewright::testing::TextbookCycle theirs = lobewright::testing::solveTextbookCycle(
         engine.chamber, engine.settings, engine.run.omega, engine.run.motored);
@@ -72,7 +72,7 @@ TEST_P(TextbookComparison, KeepsMassAndEnergy) {
     const Engine& engine = GetParam().engine;
     SilentMonitor monitor;
     const auto solved = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
-    ASSERT_TRUE(solved) << solved.problems().front().message;
+    ASSERT_TRUE(solved) << solved.problems().front().message.english();
     for (const CycleFigures& cycle : solved->cycles) {
         EXPECT_LE(cycle.massResidual, 1e-9);
         EXPECT_LE(cycle.energyResidual, 1e-6);

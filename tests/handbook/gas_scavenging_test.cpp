@@ -28,7 +28,7 @@ CycleFigures scavenged(const Scavenging& scavenging, double revPerMinute) {
     SilentMonitor monitor;
     const auto solution = solveCycle(chamber, settings, constantGas(), run, monitor);
     if (!solution) {
-        throw std::runtime_error(solution.problems().front().message);
+        throw std::runtime_error(solution.problems().front().message.english());
     }
     return solution->cycles.front();
 }

@@ -46,7 +46,7 @@ Fired fired(gas::Fuel fuel, bool motored, bool closed) {
     run.cylinderAngles = mechanism::cylinderAngles(m);
     SilentMonitor silent;
     auto solved = gas::solveCycle(gas::PairChamber(timing), settings, run, silent);
-    EXPECT_TRUE(solved) << (solved ? "" : solved.problems().front().message);
+    EXPECT_TRUE(solved) << (solved ? "" : solved.problems().front().message.english());
     auto cycle = std::move(solved).value();
     std::vector<double> breaks = timing.kinks();
     const double start = pair.deadCentres()[0].idc + cycle.cycles[0].burnStart / 2;

@@ -24,9 +24,9 @@ constexpr Law law = Law::cycloidal;
 void expectProblem(const Pattern& pattern, const std::string& path, const std::string& words) {
     const Result<LiftCurve> curve = LiftCurve::make(pattern);
     ASSERT_FALSE(curve) << "accepted, expected: " << words;
-    ASSERT_EQ(curve.problems().size(), 1u) << curve.problems()[0].message;
+    ASSERT_EQ(curve.problems().size(), 1u) << curve.problems()[0].message.english();
     EXPECT_EQ(curve.problems()[0].path, path);
-    EXPECT_THAT(curve.problems()[0].message, HasSubstr(words));
+    EXPECT_THAT(curve.problems()[0].message.english(), HasSubstr(words));
 }
 
 Pattern segments(std::vector<Segment> list, double stroke = 0.036, int lobes = 2) {
@@ -196,7 +196,7 @@ TEST(AnyPattern, IsRefusedOrFinite) {
     for (int i = 0; i < 3000; ++i) {
         const Result<LiftCurve> curve = LiftCurve::make({1 + upTo(1), shape()});
         if (!curve) {
-            EXPECT_FALSE(curve.problems()[0].message.empty());
+            EXPECT_FALSE(curve.problems()[0].message.english().empty());
             continue;
         }
         ++accepted;

@@ -228,7 +228,7 @@ TEST(PortRules, AxialShiftMovesTheLimitsOfTheEdge) {
     rows.exhaust[0] = {0.0015, 0.0015, 0.012, 9, 0.0, 0.7};
     const auto never = PortTiming::make(rows, pair(m, pumpTrack()));
     ASSERT_FALSE(never);
-    EXPECT_NE(never.problems()[0].message.find("never open"), std::string::npos);
+    EXPECT_NE(never.problems()[0].message.english().find("never open"), std::string::npos);
 }
 
 TEST(PortRules, EveryEndNeedsARow) {

@@ -20,7 +20,8 @@ const solution::Check* checkOf(const solution::Solution& solution, const std::st
 
 TEST(CheckList, KeepsQuietWithinTheLimitAndNamesTheThresholdThatBroke) {
     solution::CheckList list;
-    const solution::CheckSubject subject{"id", "Quantity", "bar", "/path", "advice", std::nullopt};
+    const solution::CheckSubject subject{"id",    "Quantity", &in::bar,
+                                         "/path", "advice",   std::nullopt};
     list.atMost(subject, 1.0, {1.0, 2.0});
     list.atMost(subject, 1.5, {1.0, 2.0});
     list.atMost(subject, 2.5, {1.0, 2.0});
@@ -32,7 +33,7 @@ TEST(CheckList, KeepsQuietWithinTheLimitAndNamesTheThresholdThatBroke) {
     EXPECT_EQ(checks[1].severity, Severity::warning);
     EXPECT_EQ(checks[1].limit, 1.0);
     EXPECT_EQ(checks[2].limit, 0.5);
-    EXPECT_NE(checks[2].message.find("below 0.5 bar: advice"), std::string::npos);
+    EXPECT_NE(checks[2].message.english().find("below 0.5 bar: advice"), std::string::npos);
 }
 
 TEST(Checks, ParabolicLawWarnsOfInfiniteJerk) {
@@ -64,7 +65,8 @@ TEST(Checks, OverspeedLiftsTheRollerAndSaysSo) {
     const auto solution = solved(design);
     const auto* check = checkOf(solution, "lift-off");
     ASSERT_NE(check, nullptr);
-    EXPECT_NE(check->message.find("Lower the speed"), std::string::npos) << check->message;
+    EXPECT_NE(check->message.english().find("Lower the speed"), std::string::npos)
+        << check->message.english();
     EXPECT_EQ(figure(solution, "keeps_contact"), 0.0);
 }
 
@@ -75,8 +77,10 @@ TEST(Checks, ALiftOffByRingFrictionAsksForMoreSpeed) {
     const auto solution = solved(design);
     const auto* check = checkOf(solution, "lift-off");
     ASSERT_NE(check, nullptr);
-    EXPECT_NE(check->message.find("Raise the speed"), std::string::npos) << check->message;
-    EXPECT_EQ(check->message.find("Lower the speed"), std::string::npos) << check->message;
+    EXPECT_NE(check->message.english().find("Raise the speed"), std::string::npos)
+        << check->message.english();
+    EXPECT_EQ(check->message.english().find("Lower the speed"), std::string::npos)
+        << check->message.english();
     EXPECT_LT(check->value, 0.0);
     EXPECT_GT(figure(solution, "contact_speed_low_fired_rpm"), 250.0);
     EXPECT_GT(figure(solution, "contact_speed_high_fired_rpm"), 250.0);

@@ -40,7 +40,7 @@ class Formula : public ::testing::TestWithParam<Case> {};
 
 TEST_P(Formula, HasTheValueThatArithmeticGives) {
     const auto value = evaluate(GetParam().formula, symbols);
-    ASSERT_TRUE(value) << value.problems().front().message;
+    ASSERT_TRUE(value) << value.problems().front().message.english();
     EXPECT_NEAR(*value, GetParam().value, 1e-12 * std::max(1.0, std::abs(GetParam().value)));
 }
 
@@ -67,7 +67,7 @@ class BrokenFormula : public ::testing::TestWithParam<const char*> {};
 TEST_P(BrokenFormula, IsRefusedWithAReason) {
     const auto value = evaluate(GetParam(), symbols);
     ASSERT_FALSE(value);
-    EXPECT_FALSE(value.problems().front().message.empty());
+    EXPECT_FALSE(value.problems().front().message.english().empty());
 }
 
 INSTANTIATE_TEST_SUITE_P(Everywhere, BrokenFormula,

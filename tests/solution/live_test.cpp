@@ -17,7 +17,7 @@ solution::Solution solvedLive(const design::Design& design, const solution::Solu
     request.live = true;
     auto solution = solution::solve(design, monitor, &previous, request);
     if (!solution) {
-        throw std::runtime_error(solution.problems().front().message);
+        throw std::runtime_error(solution.problems().front().message.english());
     }
     return std::move(solution).value();
 }

@@ -174,11 +174,11 @@ TEST(Pipeline, AnInvalidDesignNamesThePathAndSolvesNothing) {
 
 TEST(Pipeline, AMonitorThatStopsYieldsNoResult) {
     class Stopper final : public Monitor {
-        bool step(double, std::string_view) override { return false; }
+        bool step(double, const Message&) override { return false; }
     } stopper;
     const auto result = solution::solve(sample("biogas-pump-set"), stopper);
     ASSERT_FALSE(result);
-    EXPECT_EQ(result.problems().front().message, "cancelled");
+    EXPECT_EQ(result.problems().front().message.english(), "cancelled");
 }
 
 TEST(Pipeline, BrakeTorqueIsIndicatedLessTheFrictionParts) {

@@ -62,7 +62,7 @@ TEST_P(RandomValidDesigns, EndInFiguresOrASentenceWithBoundedWork) {
         const auto solution = solution::solve(design, monitor);
         const auto text = [&] { return std::to_string(i) + "\n" + design::writeDesign(design); };
         if (!solution) {
-            EXPECT_FALSE(solution.problems().front().message.empty()) << text();
+            EXPECT_FALSE(solution.problems().front().message.english().empty()) << text();
             continue;
         }
         EXPECT_EQ(flawOf(*solution), "") << text();
@@ -84,7 +84,7 @@ std::string unexplained(const solution::Solution& solution) {
         const auto shown = solution::working(solution, figure.name);
         const auto value = shown ? solution::evaluate(*shown) : Result<double>(Problem{"", "none"});
         if (!value) {
-            list += figure.name + ": " + value.problems().front().message + "\n";
+            list += figure.name + ": " + value.problems().front().message.english() + "\n";
             continue;
         }
         if (shown->isClosed() && !shown->isNear(*value)) {

@@ -94,7 +94,7 @@ TEST(SolutionFiles, LeaveNothingHalfWrittenWhereTheFolderCannotBe) {
     { std::ofstream(blocked) << "a file where the folder should be"; }
     const auto problem = exchange::writeSolution(solution, blocked);
     ASSERT_TRUE(problem);
-    EXPECT_NE(problem->message.find("lobewright-blocked-folder"), std::string::npos);
+    EXPECT_NE(problem->message.english().find("lobewright-blocked-folder"), std::string::npos);
     std::filesystem::remove_all(blocked);
 }
 

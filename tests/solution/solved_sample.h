@@ -16,7 +16,7 @@ inline design::Design sample(const std::string& name) {
     auto design = design::loadDesign(sourceFolder() + "/samples/" + name + ".lobewright.json");
     if (!design) {
         throw std::runtime_error(name + ": " + design.problems().front().path + " " +
-                                 design.problems().front().message);
+                                 design.problems().front().message.english());
     }
     return *design;
 }
@@ -27,7 +27,7 @@ inline solution::Solution solved(const design::Design& design,
     auto solution = solution::solve(design, monitor, previous);
     if (!solution) {
         throw std::runtime_error(solution.problems().front().path + " " +
-                                 solution.problems().front().message);
+                                 solution.problems().front().message.english());
     }
     return std::move(solution).value();
 }

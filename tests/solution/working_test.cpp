@@ -74,7 +74,7 @@ TEST(Working, GivesTheFigureShownOnEverySample) {
             const auto value = evaluate(*shown);
             if (!value) {
                 ADD_FAILURE() << name << " " << figure.name << " " << shown->formula << ": "
-                              << value.problems().front().message;
+                              << value.problems().front().message.english();
                 continue;
             }
             EXPECT_TRUE(shown->isNear(*value))
@@ -143,6 +143,9 @@ TEST(Working, StepsBackToFiguresFieldsAndColumnsThatAreThere) {
                 case Operand::Kind::reading:
                     EXPECT_TRUE(operand.angle);
                     break;
+                case Operand::Kind::condition:
+                    EXPECT_FALSE(operand.note.empty());
+                    break;
                 case Operand::Kind::constant:
                 case Operand::Kind::inner:
                     EXPECT_EQ(operand.values.size(), 1);
@@ -192,7 +195,7 @@ TEST(Working, NamesASourceAndUsesEverySymbol) {
             used.insert(piece.text);
         }
         for (const Operand& operand : shown->operands) {
-            const bool isCondition = operand.label == "Holds for";
+            const bool isCondition = operand.kind == solution::Operand::Kind::condition;
             EXPECT_NE(used.contains(operand.symbol), isCondition)
                 << figure.name << " " << operand.symbol;
         }

@@ -87,20 +87,20 @@ TEST(Bands, PistonSpeedHasItsOwnEdges) {
 TEST(Bands, BelowAnOrdinaryBandIsOrdinaryAndSaysSo) {
     const Judgement judgement = judge(bmep, 4.0 * bar, {four, spark, natural});
     EXPECT_EQ(judgement.verdict, Verdict::ordinary);
-    EXPECT_NE(judgement.note.find("modest"), std::string::npos);
+    EXPECT_NE(judgement.note.english().find("modest"), std::string::npos);
 }
 
 TEST(Bands, WithoutAnyOfTheOwnIgnitionTheOtherIsTakenAndNamed) {
     const Judgement judgement = judge(bmep, 15.0 * bar, {two, spark, boosted});
     EXPECT_EQ(judgement.verdict, Verdict::ordinary);
-    EXPECT_NE(judgement.note.find("no published band for this kind with spark ignition"),
+    EXPECT_NE(judgement.note.english().find("no published band for this kind with spark ignition"),
               std::string::npos);
 }
 
 TEST(Bands, UnknownClassIsComparedWithEveryKind) {
     const Judgement judgement = judge(bmep, 10.0 * bar, {});
     EXPECT_EQ(judgement.verdict, Verdict::ordinary);
-    EXPECT_NE(judgement.note.find("cycle, ignition not given"), std::string::npos);
+    EXPECT_NE(judgement.note.english().find("cycle, ignition not given"), std::string::npos);
 }
 
 TEST(Bands, ABolderFigureNeverGetsAMilderVerdict) {
@@ -131,14 +131,14 @@ TEST(Bands, TwoStrokesHavePowersOfTheirOwn) {
 TEST(Bands, AnOwnEstimateIsNoNamedSource) {
     const Judgement beyond = judge(BandQuantity::specificPower, 900e6, {two, spark, natural});
     EXPECT_EQ(beyond.verdict, Verdict::outsideEstimate);
-    EXPECT_EQ(describeSource(*beyond.band), "own estimate");
+    EXPECT_EQ(describeSource(*beyond.band).english(), "own estimate");
 }
 
 TEST(Bands, EveryBandHasASourceAndAnOrder) {
     for (const Band& band : bands()) {
-        EXPECT_LT(band.low, band.high) << band.what;
-        EXPECT_GT(band.low, 0.0) << band.what;
-        EXPECT_FALSE(band.source.empty()) << band.what;
+        EXPECT_LT(band.low, band.high) << band.what.text;
+        EXPECT_GT(band.low, 0.0) << band.what.text;
+        EXPECT_FALSE(band.source.empty()) << band.what.text;
         EXPECT_FALSE(band.what.empty());
     }
 }

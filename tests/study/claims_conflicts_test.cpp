@@ -13,8 +13,8 @@ TEST(Conflicts, QuotedSpeedBelowPowerByTorqueIsImpossible) {
     const auto report = reportOf(powerTorqueSpeed("3000 rpm"));
     const Conflict* found = conflict(report, Verdict::contradictory, "/figures/power_speed");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->message.find("Impossible"), std::string::npos);
-    EXPECT_NE(found->arithmetic.find("3819.7"), std::string::npos);
+    EXPECT_NE(found->message.english().find("Impossible"), std::string::npos);
+    EXPECT_NE(found->arithmetic.english().find("3819.7"), std::string::npos);
 }
 
 TEST(Conflicts, EqualPeaksAreImplausibleUpToFivePerCent) {
@@ -38,15 +38,16 @@ TEST(Conflicts, AFlatTorqueCurveIsToldAndNotCondemned) {
     EXPECT_TRUE(report.conflicts.empty());
     const Finding* there = report.finding("torque-at-power");
     ASSERT_NE(there, nullptr);
-    EXPECT_NE(there->note.find("torque would fall only 3.6 % from 1600 to 2400 rpm"),
+    EXPECT_NE(there->note.english().find("torque would fall only 3.6 % from 1600 to 2400 rpm"),
               std::string::npos)
-        << there->note;
+        << there->note.english();
     // 100 kW at 3000 rpm is 318.3 N·m, 36.3 % below 500 N·m: nothing "only" about it.
     const auto steep = reportOf(R"("figures": {"power": "100 kW", "power_speed": "3000 rpm",
                                                "torque": "500 N·m", "torque_speed": "1800 rpm"})");
-    EXPECT_NE(steep.finding("torque-at-power")->note.find("would fall 36 % from 1800 to 3000"),
-              std::string::npos)
-        << steep.finding("torque-at-power")->note;
+    EXPECT_NE(
+        steep.finding("torque-at-power")->note.english().find("would fall 36 % from 1800 to 3000"),
+        std::string::npos)
+        << steep.finding("torque-at-power")->note.english();
 }
 
 TEST(Conflicts, PeaksThatReallyStandTogetherAreImplausible) {
@@ -59,7 +60,7 @@ TEST(Conflicts, PeaksThatReallyStandTogetherAreImplausible) {
     const auto near = at("3750 rpm");
     const Conflict* found = conflict(near, Verdict::implausible, "/figures/torque_speed");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->message.find("within 5 % of each other"), std::string::npos);
+    EXPECT_NE(found->message.english().find("within 5 % of each other"), std::string::npos);
     EXPECT_TRUE(at("3600 rpm").conflicts.empty());
 }
 
@@ -69,7 +70,7 @@ TEST(Conflicts, TorquePeakMayNotExceedTheHighestPower) {
                                                 "torque_speed": "4000 rpm"})");
     const Conflict* found = conflict(report, Verdict::contradictory, "/figures/torque_speed");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->arithmetic.find("209.44"), std::string::npos);
+    EXPECT_NE(found->arithmetic.english().find("209.44"), std::string::npos);
 }
 
 TEST(Conflicts, PowerPeakMayNotStandBelowTheTorquePeak) {
@@ -109,7 +110,7 @@ TEST(Conflicts, PowerStrokesMustFitChambersLobesAndCycle) {
                                "reciprocations_per_turn": 2})");
     const Conflict* found = conflict(report, Verdict::contradictory, "/engine/events_per_turn");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->arithmetic.find("= 4 a turn"), std::string::npos);
+    EXPECT_NE(found->arithmetic.english().find("= 4 a turn"), std::string::npos);
     EXPECT_TRUE(reportOf(R"("engine": {"cycle": "two-stroke", "cylinders": 4,
                                        "events_per_turn": 8, "reciprocations_per_turn": 2})")
                     .conflicts.empty());
@@ -153,7 +154,7 @@ TEST(Conflicts, EfficiencyBeyondPistonEnginesIsContradictory) {
     const auto report = stated("81.8 %");
     const Conflict* found = conflict(report, Verdict::contradictory, "/figures/efficiency");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->message.find("own estimate"), std::string::npos);
+    EXPECT_NE(found->message.english().find("own estimate"), std::string::npos);
     EXPECT_EQ(report.finding("efficiency")->verdict, Verdict::contradictory);
     EXPECT_TRUE(stated("60 %").conflicts.empty());
     EXPECT_NE(conflict(stated("60.5 %"), Verdict::contradictory, "/figures/efficiency"), nullptr);

@@ -30,8 +30,9 @@ TEST(PowerCorrection, SparkIgnitionByHand) {
     // (99/95)^1.2·(308/298)^0.6 = 1.071753: outside 0.93 … 1.07
     const auto thin = sparkCorrection({95e3, 308.0, 0.0});
     EXPECT_NEAR(thin.factor, 1.0717527, 1e-7);
-    EXPECT_NE(thin.outsideLimits.find("factor"), std::string::npos);
-    EXPECT_NE(sparkCorrection({99e3, 280.0, 0.0}).outsideLimits.find("K"), std::string::npos);
+    EXPECT_NE(thin.outsideLimits.english().find("factor"), std::string::npos);
+    EXPECT_NE(sparkCorrection({99e3, 280.0, 0.0}).outsideLimits.english().find("K"),
+              std::string::npos);
 }
 
 TEST(PowerCorrection, CompressionIgnitionByHand) {

@@ -20,7 +20,7 @@ inline Claims claimsOf(const std::string& groups) {
     const auto read = readClaims(claimsFile(groups));
     if (!read) {
         for (const Problem& problem : read.problems()) {
-            ADD_FAILURE() << problem.path << ": " << problem.message;
+            ADD_FAILURE() << problem.path << ": " << problem.message.english();
         }
         return {};
     }

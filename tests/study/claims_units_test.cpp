@@ -7,14 +7,15 @@ namespace {
 
 double si(const char* text, Dimension dimension) {
     const auto amount = parseAmount(text, dimension);
-    EXPECT_TRUE(amount) << text << ": " << (amount ? "" : amount.problems().front().message);
+    EXPECT_TRUE(amount) << text << ": "
+                        << (amount ? "" : amount.problems().front().message.english());
     return amount ? amount->si : 0.0;
 }
 
 std::string problem(const char* text, Dimension dimension) {
     const auto amount = parseAmount(text, dimension);
     EXPECT_FALSE(amount) << text;
-    return amount ? "" : amount.problems().front().message;
+    return amount ? "" : amount.problems().front().message.english();
 }
 
 // Factors as printed in NIST SP 811 (2008), appendix B.8, to its digits.

@@ -116,8 +116,8 @@ TEST(CrankPair, CycleIsThatOfATrackOfTheSameMotion) {
     for (const bool motored : {false, true}) {
         const auto a = gas::solveCycle(*crank, settings(), run(motored), monitor, tight);
         const auto b = gas::solveCycle(cam, settings(), run(motored), monitor, tight);
-        ASSERT_TRUE(a) << a.problems().front().message;
-        ASSERT_TRUE(b) << b.problems().front().message;
+        ASSERT_TRUE(a) << a.problems().front().message.english();
+        ASSERT_TRUE(b) << b.problems().front().message.english();
         using F = gas::CycleFigures;
         for (const auto member :
              {&F::work, &F::imep, &F::fuelMass, &F::wallHeat, &F::trappedMass, &F::trappedPressure,

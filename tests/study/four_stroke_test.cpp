@@ -41,7 +41,7 @@ gas::CycleSolution solved(const gas::Chamber& chamber, const gas::Settings& sett
     options.relativeTolerance = 1e-10;
     options.steadyTolerance = 1e-10;
     auto solution = gas::solveCycle(chamber, settings, run, monitor, options);
-    EXPECT_TRUE(solution) << (solution ? "" : solution.problems().front().message);
+    EXPECT_TRUE(solution) << (solution ? "" : solution.problems().front().message.english());
     return std::move(solution).value();
 }
 

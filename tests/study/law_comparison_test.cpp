@@ -16,7 +16,7 @@ using motion::Law;
 std::vector<ComparedLaw> compared(const design::Design& design, std::optional<int> segment = {}) {
     SilentMonitor monitor;
     auto rows = compareLaws(design, End::inlet, segment, monitor);
-    EXPECT_TRUE(rows) << (rows ? "" : rows.problems().front().message);
+    EXPECT_TRUE(rows) << (rows ? "" : rows.problems().front().message.english());
     return rows ? std::move(rows).value() : std::vector<ComparedLaw>();
 }
 
@@ -98,11 +98,11 @@ TEST(LawComparison, NamesWhatCannotTakeALaw) {
 
 TEST(LawComparison, StopsWhenAsked) {
     struct Stopper final : Monitor {
-        bool step(double, std::string_view) override { return false; }
+        bool step(double, const Message&) override { return false; }
     } stopper;
     const auto rows = compareLaws(design::testing::sample(), End::inlet, {}, stopper);
     ASSERT_FALSE(rows);
-    EXPECT_EQ(rows.problems().front().message, "cancelled");
+    EXPECT_EQ(rows.problems().front().message.english(), "cancelled");
 }
 
 } // namespace

@@ -22,7 +22,7 @@ study::Table sweep(const design::Design& design, double from, double to, int poi
     SilentMonitor monitor;
     auto table = study::speedSweep(design, from, to, points, shard, monitor);
     if (!table) {
-        throw std::runtime_error(table.problems().front().message);
+        throw std::runtime_error(table.problems().front().message.english());
     }
     return *table;
 }
@@ -136,11 +136,11 @@ TEST(SpeedSweep, ReportsEveryPointAsItComes) {
 TEST(SpeedSweep, StopsWhenTheMonitorSaysSo) {
     class StopAtThird final : public Monitor {
         int calls_ = 0;
-        bool step(double, std::string_view) override { return ++calls_ < 3; }
+        bool step(double, const Message&) override { return ++calls_ < 3; }
     } monitor;
     const auto table = study::speedSweep(sample("biogas-pump-set"), 700.0, 1300.0, 40, {}, monitor);
     ASSERT_FALSE(table);
-    EXPECT_EQ(table.problems().front().message, "cancelled");
+    EXPECT_EQ(table.problems().front().message.english(), "cancelled");
 }
 
 TEST(SpeedSweep, RefusesImpossibleRanges) {
@@ -171,7 +171,7 @@ TEST(PhaseMap, ASettingThatCannotStandIsAPointWithAReason) {
     EXPECT_TRUE(map->points.front().failure.empty());
     EXPECT_FALSE(map->points.back().failure.empty());
     const auto text = exchange::tableCsv(*map);
-    EXPECT_NE(text.find(map->points.back().failure.substr(0, 20)), std::string::npos);
+    EXPECT_NE(text.find(map->points.back().failure.english().substr(0, 20)), std::string::npos);
 }
 
 // Trends that practice knows; common practice, see Heywood ch. 6 and 13 for the gas side.

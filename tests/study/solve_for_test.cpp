@@ -21,7 +21,7 @@ GoalAnswer answered(const design::Design& design, const Goal& goal) {
     SilentMonitor monitor;
     auto answer = solveFor(design, goal, monitor);
     if (!answer) {
-        throw std::runtime_error(answer.problems().front().message);
+        throw std::runtime_error(answer.problems().front().message.english());
     }
     return *answer;
 }
@@ -51,7 +51,7 @@ TEST(SolveFor, AgreesWithAFineSweep) {
     EXPECT_NEAR(found.result, 60.0, 60.0 * 1e-6);
     EXPECT_NEAR(found.input / byFineSweep(design, goal, found.input, 0.05), 1.0, 1e-6);
     EXPECT_NEAR(resultAt(design, goal, found.input), 60.0, 60.0 * 2e-6);
-    EXPECT_EQ(answer.input.label, "Supply pressure");
+    EXPECT_EQ(answer.input.label.english(), "Supply pressure");
     EXPECT_EQ(answer.result.unit, "bar");
 }
 
@@ -129,7 +129,7 @@ TEST(SolveFor, SaysWhichPartOfTheQuestionIsWrong) {
 TEST(SolveFor, StopsWhenAsked) {
     class Impatient final : public Monitor {
       public:
-        bool step(double, std::string_view) override { return ++steps_ < 40; }
+        bool step(double, const Message&) override { return ++steps_ < 40; }
 
       private:
         int steps_ = 0;
@@ -137,7 +137,7 @@ TEST(SolveFor, StopsWhenAsked) {
     const auto answer =
         solveFor(sample("biogas-pump-set"), byPressure("peak_pressure_bar", 60.0), monitor);
     ASSERT_FALSE(answer);
-    EXPECT_EQ(answer.problems().front().message, "cancelled");
+    EXPECT_EQ(answer.problems().front().message.english(), "cancelled");
 }
 
 TEST(WithGoal, WidensTheRangeOfTheInput) {

@@ -136,7 +136,7 @@ TEST(CutterPath, RefusesARadiusThatIsNotPositive) {
                                      Flank::push, {});
         ASSERT_FALSE(path);
         EXPECT_EQ(path.problems()[0].path, "/cutter_radius_mm");
-        EXPECT_THAT(path.problems()[0].message, testing::HasSubstr("must be positive"));
+        EXPECT_THAT(path.problems()[0].message.english(), testing::HasSubstr("must be positive"));
         EXPECT_FALSE(cutterDeviations(curve, pitchRadius, roller, cutter, Flank::push));
     }
 }

@@ -15,7 +15,7 @@ void expectProblem(const Roller& roller, double pitchRadius, const std::string& 
     const Problems problems = checkRoller(roller, pitchRadius);
     ASSERT_EQ(problems.size(), 1u);
     EXPECT_EQ(problems[0].path, path);
-    EXPECT_THAT(problems[0].message, testing::HasSubstr(words));
+    EXPECT_THAT(problems[0].message.english(), testing::HasSubstr(words));
 }
 
 } // namespace

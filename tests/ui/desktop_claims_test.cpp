@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/core_text.h"
 #include "ui/plots/comparison_pane.h"
 #include "ui/workspace/claims_form.h"
 #include "ui/workspace/claims_pane.h"
@@ -106,7 +107,7 @@ TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
     EXPECT_TRUE(report().contains(QLatin1String("Not given, and what it would decide")));
     EXPECT_TRUE(pane().report().findings.empty());
     for (const study::MissingNumber& missing : pane().report().missing)
-        EXPECT_TRUE(report().contains(QString::fromStdString(missing.decides))) << missing.path;
+        EXPECT_TRUE(report().contains(coreText(missing.decides))) << missing.path;
 }
 
 TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
@@ -121,15 +122,15 @@ TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
     const auto* least = pane().report().finding("lowest-power-speed");
     ASSERT_TRUE(least);
     EXPECT_NEAR(least->value, 5031.0, 1.0);
-    EXPECT_TRUE(report().contains(QString::fromStdString(least->substituted)));
+    EXPECT_TRUE(report().contains(QString::fromStdString(least->substituted.english())));
     // 4π·189.81 N·m / (122·16.387064 cm³) = 11.93 bar.
     const auto* bmep = pane().report().finding("mean-effective-pressure-at-torque");
     ASSERT_TRUE(bmep);
     EXPECT_NEAR(bmep->value, 11.93, 0.01);
     // Without a cycle type the pressure is computed, not judged: no verdict stands beside it.
     EXPECT_EQ(bmep->verdict, study::Verdict::computed);
-    for (const std::string& text : {bmep->quantity, bmep->substituted, bmep->band, bmep->source})
-        EXPECT_TRUE(report().contains(QString::fromStdString(text))) << text;
+    for (const Message& text : {bmep->quantity, bmep->substituted, bmep->band, bmep->source})
+        EXPECT_TRUE(report().contains(QString::fromStdString(text.english()))) << text.english();
     EXPECT_TRUE(pane().report().conflicts.empty());
 }
 
@@ -203,7 +204,7 @@ TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
     ASSERT_EQ(pane().report().statements.size(), 1U);
     const auto& row = pane().report().statements.front();
     EXPECT_TRUE(report().contains(QStringLiteral("“Four strokes in one turn”")));
-    EXPECT_TRUE(report().contains(QString::fromStdString(row.overturnedBy)));
+    EXPECT_TRUE(report().contains(QString::fromStdString(row.overturnedBy.english())));
     EXPECT_TRUE(report().contains(QLatin1String("confidence")));
     // A statement needs its words.
     type("Claim", "");
@@ -223,9 +224,9 @@ TEST_F(ClaimsTest, ExampleIsTheShippedFileAndReadFromItsTop) {
     EXPECT_EQ(pane().claims(), *shipped);
     EXPECT_EQ(pane().findChild<ClaimsReportView*>()->verticalScrollBar()->value(), 0);
     for (const study::Finding& finding : pane().report().findings) {
-        EXPECT_TRUE(report().contains(QString::fromStdString(finding.quantity)));
-        EXPECT_TRUE(report().contains(QString::fromStdString(finding.substituted)))
-            << finding.substituted;
+        EXPECT_TRUE(report().contains(QString::fromStdString(finding.quantity.english())));
+        EXPECT_TRUE(report().contains(QString::fromStdString(finding.substituted.english())))
+            << finding.substituted.english();
     }
 }
 
@@ -252,7 +253,7 @@ TEST_F(ClaimsTest, FileThatCannotBeUsedKeepsThePresentClaims) {
     file.close();
     const Problems problems = pane().open(file.fileName());
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_NE(problems.front().message.find("power"), std::string::npos);
+    EXPECT_NE(problems.front().message.english().find("power"), std::string::npos);
     EXPECT_EQ(pane().claims(), claims);
 }
 
@@ -293,7 +294,7 @@ TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
     const auto contentOf = [this](const QString& name) {
         const QString file = fileIn(name);
         const auto problem = pane().saveFindings(file);
-        EXPECT_FALSE(problem) << (problem ? problem->message : "");
+        EXPECT_FALSE(problem) << (problem ? problem->message.english() : "");
         QFile saved(file);
         EXPECT_TRUE(saved.open(QIODevice::ReadOnly));
         return saved.readAll();
@@ -306,5 +307,5 @@ TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
     EXPECT_GT(pdf.size(), 10000);
     const auto problem = pane().saveFindings(fileIn(QStringLiteral("none/f.txt")));
     ASSERT_TRUE(problem);
-    EXPECT_NE(problem->message.find("cannot be written"), std::string::npos);
+    EXPECT_NE(problem->message.english().find("cannot be written"), std::string::npos);
 }

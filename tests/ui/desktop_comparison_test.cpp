@@ -1,8 +1,7 @@
-#include "core/solution/yes_no.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/plots/comparison_pane.h"
@@ -87,15 +86,15 @@ TEST_F(ComparisonTest, TableHasEveryEngineAndFigureOfTheStudy) {
     ASSERT_EQ(table.rowCount(), static_cast<int>(expected.engines.front().figures.size()));
     for (int column = 0; column < 5; ++column) {
         const auto& engine = expected.engines[static_cast<std::size_t>(column)];
-        ASSERT_EQ(engine.problem, "");
+        ASSERT_TRUE(engine.problem.empty());
         for (int row = 0; row < table.rowCount(); ++row) {
             const auto& figure = engine.figures[static_cast<std::size_t>(row)];
             EXPECT_EQ(table.item(row, column)->text(),
                       !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
                       : !figure.value                                     ? QStringLiteral("–")
-                      : solution::isYesNo(figure)                         ? figureText(figure)
-                                                  : figureText(*figure.value))
-                << figure.name << " of " << study::label(engine.engine);
+                      : figure.isYesNo                                    ? figureText(figure)
+                                       : figureText(*figure.value))
+                << figure.name << " of " << study::label(engine.engine).text;
         }
     }
 }
@@ -258,7 +257,7 @@ TEST_F(ComparisonTest, AReferenceThatCannotRunSaysWhyAndLeavesTheOthers) {
     Edit edit;
     edit.changes = {{"/reference/rod_ratio", 0.9}, {"/friction/guide_coefficient", 0.9}};
     const Problems problems = window_->document().apply(edit);
-    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message;
+    ASSERT_TRUE(problems.empty()) << problems.front().path << problems.front().message.english();
     ASSERT_TRUE(waitUntilSolved());
     ASSERT_TRUE(waitUntilCompared());
     EXPECT_EQ(pane().plot().plottableCount(), 3);

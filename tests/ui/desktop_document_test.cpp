@@ -64,7 +64,7 @@ TEST_F(DocumentTest, RefusedEditKeepsTheDesignAndSaysTheRule) {
     const Problems problems = document_.apply(boreEdit(-4.0));
     ASSERT_FALSE(problems.empty());
     EXPECT_EQ(problems.front().path, "/mechanism/bore_mm");
-    EXPECT_NE(problems.front().message.find("-4"), std::string::npos);
+    EXPECT_NE(problems.front().message.english().find("-4"), std::string::npos);
     EXPECT_EQ(document_.design(), before);
     EXPECT_EQ(refused.count(), 1);
     EXPECT_EQ(document_.undoStack().count(), 0);

@@ -117,8 +117,9 @@ TEST(DesignEdits, EveryRowChangeThatIsOfferedLeavesAValidDesign) {
             const design::Design design = sampleDesign();
             if (const auto edit = rowEdit(design, list, 0, change)) {
                 const Problems problems = design::validate(applied(design, *edit));
-                EXPECT_TRUE(problems.empty()) << list << ' ' << static_cast<int>(change) << ": "
-                                              << (problems.empty() ? "" : problems.front().message);
+                EXPECT_TRUE(problems.empty())
+                    << list << ' ' << static_cast<int>(change) << ": "
+                    << (problems.empty() ? "" : problems.front().message.english());
             }
         }
     }

@@ -18,8 +18,8 @@ using namespace lobewright::ui::test;
 namespace {
 
 solution::Figure figureOf(const std::string& group, const std::string& unit,
-                          std::optional<double> value, const std::string& name = "name") {
-    return {group, name, "Label", unit, value, ""};
+                          std::optional<double> value, bool isYesNo = false) {
+    return {group, "name", "Label", unit, value, "", isYesNo};
 }
 QString change(const std::string& unit, double now, double before, double period = 180.0) {
     return figureChange(figureOf("timing", unit, now), figureOf("timing", unit, before), period)
@@ -82,10 +82,8 @@ TEST(FigureChange, SharesAreGivenOnlyWhereTheyMeanSomething) {
 }
 
 TEST(FigureChange, FlagsReadYesAndNo) {
-    EXPECT_EQ(figureText(figureOf("loads", "", 0.0, "adjuster_holds_itself")),
-              QStringLiteral("no"));
-    EXPECT_EQ(figureText(figureOf("performance", "", 1.0, "supply_power_counted")),
-              QStringLiteral("yes"));
+    EXPECT_EQ(figureText(figureOf("loads", "", 0.0, true)), QStringLiteral("no"));
+    EXPECT_EQ(figureText(figureOf("performance", "", 1.0, true)), QStringLiteral("yes"));
 }
 
 TEST_F(FiguresTest, BaselineStandsBesideThePresentValue) {

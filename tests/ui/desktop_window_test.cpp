@@ -309,7 +309,7 @@ TEST_F(WindowTest, LimitGoesToItsFieldAndAngle) {
     ASSERT_NE(found, checks.end());
     for (int row = 0; row < limits.model()->rowCount(); ++row) {
         const QModelIndex index = limits.model()->index(row, 0);
-        if (index.data().toString().endsWith(QString::fromStdString(found->message)))
+        if (index.data().toString().endsWith(QString::fromStdString(found->message.english())))
             Q_EMIT limits.clicked(index);
     }
     EXPECT_EQ(wanted.toStdString(), found->path);

@@ -108,7 +108,7 @@ TEST_F(WorkingTest, LimitsOpenTheWorkingOfWhatTheyJudge) {
     ASSERT_TRUE(waitUntilSolved());
     LimitsList& list = window_->limits();
     const auto& checks = window_->solution()->checks;
-    EXPECT_EQ(solution::figureOf(checks.front()), "peak_pressure_bar");
+    EXPECT_EQ(checks.front().figure, "peak_pressure_bar");
     list.setCurrentIndex(list.model()->index(0, 0));
     list.actions().front()->trigger();
     EXPECT_EQ(working().figure(), QStringLiteral("peak_pressure_bar"));

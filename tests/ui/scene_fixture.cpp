@@ -59,10 +59,10 @@ GeometryPointer geometryOf(const design::Design& design) {
         throw std::runtime_error("fixture tracks are invalid");
     const auto pair = mechanism::OpposedPair::make(design.mechanism, {*inlet, *exhaust});
     if (!pair)
-        throw std::runtime_error(pair.problems().front().message);
+        throw std::runtime_error(pair.problems().front().message.english());
     const auto timing = ports::PortTiming::make(design.ports, *pair);
     if (!timing)
-        throw std::runtime_error(timing.problems().front().message);
+        throw std::runtime_error(timing.problems().front().message.english());
     return std::make_shared<const Geometry>(Geometry{design, *pair, *timing});
 }
 
@@ -108,11 +108,11 @@ SolutionPointer solvedSample(const char* name) {
                       (std::string(name) + ".lobewright.json");
     const auto design = design::loadDesign(file);
     if (!design)
-        throw std::runtime_error(design.problems().front().message);
+        throw std::runtime_error(design.problems().front().message.english());
     SilentMonitor monitor;
     auto solved = solution::solve(*design, monitor);
     if (!solved)
-        throw std::runtime_error(solved.problems().front().message);
+        throw std::runtime_error(solved.problems().front().message.english());
     return std::make_shared<const solution::Solution>(std::move(solved).value());
 }
 
@@ -124,7 +124,8 @@ Applied::Applied(TurnView& view, const design::Design& design) : design_(design)
         for (const auto& change : edit.changes) {
             const auto next = design::withField(changed, change.path, change.value);
             if (!next)
-                throw std::runtime_error(change.path + ": " + next.problems().front().message);
+                throw std::runtime_error(change.path + ": " +
+                                         next.problems().front().message.english());
             changed = *next;
         }
         design_ = changed;

@@ -14,7 +14,7 @@ Messages readTranslations(const QString& name) {
         return all;
     QXmlStreamReader xml(&file);
     QString context;
-    Message message;
+    Translation message;
     while (!xml.atEnd()) {
         xml.readNext();
         if (xml.isStartElement() && xml.name() == QLatin1String("name"))

@@ -7,11 +7,11 @@
 
 namespace lobewright::ui::test {
 
-struct Message {
+struct Translation {
     QString source, translation;
     bool finished = true;
 };
-using Messages = std::map<std::pair<QString, QString>, Message>; ///< by context and source
+using Messages = std::map<std::pair<QString, QString>, Translation>; ///< by context and source
 
 /// What a file of translations holds; empty when there is no such file.
 Messages readTranslations(const QString& name);

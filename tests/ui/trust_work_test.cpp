@@ -49,7 +49,8 @@ TEST(Barrier, MistakeInASolveIsAProblemAndTheSolverGoesOn) {
     solver.request(sampleDesign(), 1, Solver::Pace::settled);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !failed.isEmpty(); }, 20000));
     const auto problems = failed.front().front().value<Problems>();
-    EXPECT_NE(problems.front().message.find("quadrature did not converge"), std::string::npos);
+    EXPECT_NE(problems.front().message.english().find("quadrature did not converge"),
+              std::string::npos);
     solver.request(sampleDesign(), 2, Solver::Pace::settled);
     EXPECT_TRUE(QTest::qWaitFor([&] { return !solved.isEmpty(); }, 20000));
 }

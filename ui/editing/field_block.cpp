@@ -1,6 +1,6 @@
 #include "ui/editing/field_block.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/field_editor.h"
 #include "ui/editing/search_words.h"
 
@@ -33,13 +33,12 @@ int rowOf(const std::string& group) {
 bool hasLongWords(const design::Field& field) {
     constexpr qsizetype most = 14; // letters
     return field.kind == design::FieldKind::choice &&
-           std::ranges::any_of(field.choiceLabels, [](const std::string& label) {
-               return coreText(label).size() > most;
-           });
+           std::ranges::any_of(field.choiceLabels,
+                               [](TextId label) { return coreText(label).size() > most; });
 }
 
 bool matches(const design::Field& field, const QString& text) {
-    const auto has = [&](const std::string& in) {
+    const auto has = [&](const Message& in) {
         return coreText(in).contains(text, Qt::CaseInsensitive);
     };
     return has(field.label) || has(field.groupLabel) || has(field.help) ||

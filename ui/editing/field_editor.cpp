@@ -1,6 +1,6 @@
 #include "ui/editing/field_editor.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/number_edit.h"
 #include "ui/units.h"
 
@@ -129,7 +129,7 @@ void FieldEditor::buildNumber() {
     if (!field_.choices.empty()) {
         choice_ = new CalmComboBox(this);
         choice_->addItem(tr("given"));
-        for (const std::string& label : field_.choiceLabels)
+        for (const TextId label : field_.choiceLabels)
             choice_->addItem(coreText(label));
         layout()->addWidget(choice_);
         connect(choice_, &QComboBox::activated, this, [this](int index) {
@@ -181,8 +181,9 @@ void FieldEditor::buildChoice() {
     choice_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     choice_->setMinimumContentsLength(6);
     for (size_t i = 0; i < field_.choices.size(); ++i)
-        choice_->addItem(
-            coreText(i < field_.choiceLabels.size() ? field_.choiceLabels[i] : field_.choices[i]));
+        choice_->addItem(i < field_.choiceLabels.size()
+                             ? coreText(field_.choiceLabels[i])
+                             : QString::fromStdString(field_.choices[i]));
     layout()->addWidget(choice_);
     connect(choice_, &QComboBox::activated, this, [this](int index) {
         const std::string chosen = field_.choices[static_cast<size_t>(index)];

@@ -1,6 +1,5 @@
 #include "ui/editing/figure_change.h"
 
-#include "core/solution/yes_no.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/unit_words.h"
 #include "ui/units.h"
@@ -47,7 +46,7 @@ double angleChange(double now, double before, const solution::Figure& figure, do
 QString figureText(const solution::Figure& figure) {
     if (!figure.value)
         return Words::tr("not available");
-    if (solution::isYesNo(figure))
+    if (figure.isYesNo)
         return *figure.value != 0.0 ? Words::tr("yes") : Words::tr("no");
     const Unit unit = unitFor(figure.unit);
     const double value = unit.shown(*figure.value);
@@ -62,7 +61,7 @@ FigureChange figureChange(const solution::Figure& now, const solution::Figure& b
     const Unit unit = unitFor(now.unit);
     FigureChange change;
     QString difference;
-    if (solution::isYesNo(now)) {
+    if (now.isYesNo) {
         change.text = value == old ? QStringLiteral("=") : Words::tr("changed");
     } else if (isAngle(now.unit)) {
         const double turned = angleChange(value, old, now, shaftPeriod);

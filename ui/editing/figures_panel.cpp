@@ -1,6 +1,6 @@
 #include "ui/editing/figures_panel.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/figure_help.h"

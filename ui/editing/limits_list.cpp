@@ -2,7 +2,7 @@
 
 #include "core/solution/working.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/plots/angle_ticks.h"
 #include "ui/plots/curve.h"
@@ -68,8 +68,7 @@ class LimitsList::Model final : public QAbstractListModel {
     QVariant data(const QModelIndex& index, int role) const override {
         const solution::Check& check = at(index);
         if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
-            return severityWord(check.severity) + QStringLiteral(": ") +
-                   inShownUnits(coreText(check.message));
+            return severityWord(check.severity) + QStringLiteral(": ") + coreText(check.message);
         if (role == Qt::ToolTipRole)
             return LimitsList::tr(
                 "Click: go to the number and to the angle; Ctrl+Return: how the value came about");
@@ -77,7 +76,7 @@ class LimitsList::Model final : public QAbstractListModel {
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
     QString numbers(const solution::Check& check) const {
-        const QString unit = QString::fromStdString(check.unit);
+        const QString unit = QString::fromStdString(std::string(check.unit->symbol));
         if (check.value == 0.0 && check.limit == 0.0 && !check.angle)
             return {}; // a remark that no number decides
         QString text = LimitsList::tr("%1, limit %2")
@@ -163,7 +162,7 @@ LimitsList::LimitsList(QWidget* parent) : QListView(parent), model_(new Model(th
 void LimitsList::askForWorking() {
     if (!currentIndex().isValid())
         return;
-    const std::string figure = solution::figureOf(model_->at(currentIndex()));
+    const std::string figure = model_->at(currentIndex()).figure;
     if (!figure.empty())
         Q_EMIT workingWanted(QString::fromStdString(figure));
 }

@@ -1,7 +1,7 @@
 #include "ui/editing/number_panel.h"
 
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/chapters.h"
 #include "ui/editing/field_block.h"
 #include "ui/editing/field_editor.h"
@@ -317,7 +317,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         return;
     QStringList words;
     for (const Problem& problem : problems)
-        words << inShownUnits(coreText(problem.message));
+        words << coreText(problem.message);
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
     for (const std::string& path : {asked_, problems.front().path}) {

@@ -1,6 +1,6 @@
 #include "ui/editing/working_units.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
 
@@ -74,7 +74,7 @@ ShownWorking inDisplayedUnits(const solution::Working& working) {
 }
 
 QString numberWithUnit(double value, const std::string& unit, int digits) {
-    const QString shown = coreText(unit);
+    const QString shown = QString::fromStdString(unit);
     const QString number =
         localNumbers(QString::number(value, 'g', digits)).replace(QLatin1Char('-'), QChar(0x2212));
     return number + (shown.isEmpty() || shown == QChar(0xB0) ? QString() : QString(' ')) + shown;

@@ -3,7 +3,7 @@
 #include "core/solution/expression.h"
 #include "core/solution/working.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/loop_work.h"
 #include "ui/editing/working_units.h"
@@ -120,12 +120,14 @@ QString origin(const solution::Operand& operand) {
     case Kind::constant:
         words = WorkingView::tr("constant");
         break;
+    case Kind::condition:
+        break;
     case Kind::inner:
         words = WorkingView::tr("from the solver");
         break;
     }
     if (!operand.note.empty())
-        words += QStringLiteral("; ") + inShownUnits(coreText(operand.note));
+        words += QStringLiteral("; ") + coreText(operand.note);
     return words.toHtmlEscaped();
 }
 
@@ -162,7 +164,7 @@ QString headOf(const ShownWorking& shown) {
                 .arg(localNumbers(text(withLoopValue(solution::withNumbers(working), working))));
     QString result = figureText(working.value);
     if (!working.unit.empty() && working.unit != "°")
-        result += QLatin1Char(' ') + coreText(working.unit);
+        result += QLatin1Char(' ') + QString::fromStdString(working.unit);
     html += QStringLiteral("<p style=\"margin:2px 0 8px 0\">= <b>%1</b>%2</p>")
                 .arg(result.toHtmlEscaped(),
                      shown.converted
@@ -180,7 +182,7 @@ QString page(const solution::Solution& solution, const solution::Working& workin
     html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"2\" width=\"100%\">");
     for (std::size_t i = 0; i < working.operands.size(); ++i) {
         const solution::Operand& operand = shown.working.operands[i];
-        if (operand.label == "Holds for")
+        if (operand.kind == Kind::condition)
             continue;
         html += QStringLiteral("<tr><td>%1</td><td>%2<br/><span style=\"color:%3\">%4</span></td>"
                                "<td align=\"right\">%5</td></tr>")

@@ -1,6 +1,6 @@
 #include "ui/plots/channel_plot.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/units.h"
 
 #include <QMenu>

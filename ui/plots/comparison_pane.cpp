@@ -2,7 +2,7 @@
 
 #include "core/study/operating_points.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/plots/comparison_table.h"
 #include "ui/plots/plot_export.h"
 

@@ -1,7 +1,7 @@
 #include "ui/plots/comparison_plot.h"
 
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/plots/plot_tones.h"
 #include "ui/units.h"

@@ -1,7 +1,6 @@
 #include "ui/plots/comparison_table.h"
 
-#include "core/solution/yes_no.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
@@ -66,9 +65,8 @@ void ComparisonTable::show(study::Comparison comparison) {
             auto* item = new QTableWidgetItem(
                 !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
                 : !figure.value                                     ? QStringLiteral("–")
-                : solution::isYesNo(figure)
-                    ? figureText(figure)
-                    : figureText(unitFor(figure.unit).shown(*figure.value)));
+                : figure.isYesNo                                    ? figureText(figure)
+                                 : figureText(unitFor(figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);

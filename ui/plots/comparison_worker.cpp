@@ -1,5 +1,6 @@
 #include "ui/plots/comparison_worker.h"
 
+#include "ui/core_text.h"
 #include "ui/faults.h"
 
 #include <QtConcurrent>
@@ -18,12 +19,12 @@ class ComparisonWorker::StoppableMonitor final : public Monitor {
     StoppableMonitor(ComparisonWorker& worker, std::shared_ptr<std::atomic<bool>> stopped)
         : worker_(worker), stopped_(std::move(stopped)) {}
 
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         const auto now = std::chrono::steady_clock::now().time_since_epoch().count();
         auto due = due_.load();
         const auto next = now + std::chrono::steady_clock::duration(reportInterval).count();
         if (now >= due && due_.compare_exchange_strong(due, next) && !*stopped_) {
-            const auto text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
+            const auto text = coreText(what);
             QMetaObject::invokeMethod(
                 &worker_,
                 [worker = &worker_, stopped = stopped_, fraction, text] {

@@ -1,7 +1,7 @@
 #include "ui/plots/figure_bars.h"
 
 #include "core/balance/remedy.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/plots/plot_export.h"
 #include "ui/units.h"
 
@@ -11,21 +11,28 @@
 #include <cmath>
 #include <cstring>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::ui {
 
 namespace {
 
-QString withoutPressure(QString label) {
-    for (const char* prefix : {"Mean effective pressure of ", "the "}) {
-        if (label.startsWith(QLatin1String(prefix)))
-            label.remove(0, static_cast<qsizetype>(std::strlen(prefix)));
-    }
-    return label.replace(0, 1, label.left(1).toUpper());
-}
+/// Losses without the words that they have in common.
+constexpr std::pair<std::string_view, TextId> losses[] = {
+    {"fmep_ring_bar", LW_TEXT("Piston rings")},
+    {"fmep_guide_bar", LW_TEXT("Guides")},
+    {"fmep_roller_bar", LW_TEXT("Rolling and roller bearings")},
+    {"fmep_slip_bar", LW_TEXT("Slip across the rollers")},
+    {"fmep_shaft_bearing_bar", LW_TEXT("Shaft bearings")},
+    {"fmep_supply_bar", LW_TEXT("Blower or compressor")},
+    {"fmep_auxiliary_bar", LW_TEXT("Auxiliaries")}};
 
 /// The section's title already says that these are mean effective pressures.
 BarTable::Row lossRow(BarTable::Row row, const solution::Figure& figure) {
-    row.label = coreText(withoutPressure(QString::fromStdString(figure.label)).toStdString());
+    for (const auto& [name, label] : losses) {
+        if (figure.name == name)
+            row.label = coreText(label);
+    }
     return row;
 }
 

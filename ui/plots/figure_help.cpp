@@ -1,7 +1,7 @@
 #include "ui/plots/figure_help.h"
 
 #include "core/solution/working.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -1,6 +1,6 @@
 #include "ui/plots/law_frames.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/plots/law_words.h"
 

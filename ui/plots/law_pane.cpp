@@ -2,7 +2,7 @@
 
 #include "core/motion/strokes.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/faults.h"
@@ -40,7 +40,7 @@ class CancelMonitor final : public Monitor {
     template <class Promise>
     explicit CancelMonitor(const Promise& promise)
         : isStopped_([&promise] { return promise.isCanceled(); }) {}
-    bool step(double, std::string_view) override { return !isStopped_(); }
+    bool step(double, const Message&) override { return !isStopped_(); }
 
   private:
     std::function<bool()> isStopped_;

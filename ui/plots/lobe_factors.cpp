@@ -3,7 +3,7 @@
 #include "core/motion/jumps.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/plots/angle_ticks.h"

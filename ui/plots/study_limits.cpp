@@ -1,7 +1,7 @@
 #include "ui/plots/study_limits.h"
 
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 
 #include <QCoreApplication>
 

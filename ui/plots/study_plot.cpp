@@ -1,6 +1,6 @@
 #include "ui/plots/study_plot.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"

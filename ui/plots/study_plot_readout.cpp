@@ -1,5 +1,5 @@
 // What StudyPlot says in words and where its curves leave what can be run.
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/custom_plot.h"

@@ -2,7 +2,13 @@
 
 #include "ui/faults.h"
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::ui {
+
+namespace {
+constexpr TextId cancelled = LW_TEXT("cancelled"); ///< nothing to tell
+} // namespace
 
 namespace {
 /// A running study is left alone this long although a newer one waits.
@@ -13,7 +19,7 @@ class StudyRunner::JobMonitor final : public Monitor {
   public:
     JobMonitor(StudyRunner& runner, const Job& job)
         : runner_(runner), job_(job), begin_(Clock::now()) {}
-    bool step(double, std::string_view) override { return runner_.mayGoOn(job_, begin_); }
+    bool step(double, const Message&) override { return runner_.mayGoOn(job_, begin_); }
 
   private:
     StudyRunner& runner_;
@@ -82,7 +88,7 @@ void StudyRunner::run() {
                 noteBusy(false);
             if (table)
                 Q_EMIT finished(*table, number);
-            else if (table.problems().front().message != "cancelled")
+            else if (table.problems().front().message.text != cancelled)
                 Q_EMIT failed(table.problems(), number);
         });
     }

@@ -3,7 +3,7 @@
 #include "core/files/source_date.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/turn_events.h"
 #include "ui/report/report_drawings.h"
@@ -42,7 +42,7 @@ QString dateOf(const ReportContent& content) {
 }
 
 QString numbersOf(const solution::Check& check) {
-    const QString unit = QString::fromStdString(check.unit);
+    const QString unit = QString::fromStdString(std::string(check.unit->symbol));
     QString text = Words::tr("%1, limit %2")
                        .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
     if (check.angle)

@@ -1,7 +1,7 @@
 #include "ui/report/report_job.h"
 
 #include "core/files/write_file.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/faults.h"
 
 namespace lobewright::ui {

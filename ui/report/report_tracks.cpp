@@ -1,6 +1,6 @@
 #include "core/track/undercut.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/report/report_words.h"
 #include "ui/unit_words.h"

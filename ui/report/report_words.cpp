@@ -1,8 +1,7 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
-#include "core/solution/yes_no.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/units.h"
@@ -71,7 +70,7 @@ QString shortLabel(const solution::Figure& figure) {
 }
 
 QString valueOf(const solution::Figure& figure) {
-    if (!figure.value || solution::isYesNo(figure))
+    if (!figure.value || figure.isYesNo)
         return figureText(figure);
     const Unit unit = unitFor(figure.unit);
     return withUnit(figureText(unit.shown(*figure.value)), unit.text);
@@ -135,7 +134,7 @@ QString fieldText(const design::Field& field) {
 /// "Tracks, segment 3" from the labels of the sections on the way.
 QString sectionTitle(const design::Field& field) {
     const QString label = coreText(field.groupLabel);
-    const std::string& english = field.groupLabel;
+    const std::string english = field.groupLabel.english();
     const bool exhaust = field.group.find("/exhaust") != std::string::npos;
     const bool inlet = field.group.find("/inlet") != std::string::npos;
     if (exhaust && english.find("xhaust") == std::string::npos)

@@ -3,7 +3,7 @@
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/palette.h"
 #include "ui/scene/words.h"
 #include "ui/units.h"
@@ -182,8 +182,7 @@ void AdjusterPanel::ask(const Control& control, double value) {
     const Problems problems = next ? design::validate(*next) : next.problems();
     refusal_->setVisible(!problems.empty());
     if (!problems.empty()) {
-        refusal_->setText(
-            tr("Not possible: %1").arg(inShownUnits(coreText(problems.front().message))));
+        refusal_->setText(tr("Not possible: %1").arg(coreText(problems.front().message)));
         QPalette palette = refusal_->palette();
         palette.setColor(QPalette::WindowText, Palette::of(*this).warning);
         refusal_->setPalette(palette);

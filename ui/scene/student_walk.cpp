@@ -62,7 +62,7 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
         travel_.stop(); // another hand has the shaft now
         follow();
     });
-    connect(&Units::instance(), &Units::changed, this, &StudentWalk::tell);
+    connect(&Units::instance(), &Units::changed, this, &StudentWalk::retell);
     retell();
 }
 
@@ -126,9 +126,9 @@ void StudentWalk::tell() {
     const QString opening = walkOpening(engine_);
     title_->setText(told ? steps_[static_cast<std::size_t>(step_)].title
                          : tr("One cycle, step by step"));
-    text_->setText(told                ? inShownUnits(steps_[static_cast<std::size_t>(step_)].text)
+    text_->setText(told                ? steps_[static_cast<std::size_t>(step_)].text
                    : opening.isEmpty() ? hint
-                                       : inShownUnits(opening));
+                                       : opening);
     text_->setToolTip(told ? QString() : hint);
     place_->setText(!told           ? QString()
                     : beyond_ > 0.0 ? tr("%1 of %2, the shaft has been moved on by %3")

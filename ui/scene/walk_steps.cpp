@@ -1,6 +1,7 @@
 #include "ui/scene/walk_steps.h"
 
 #include "core/units.h"
+#include "ui/core_text.h"
 #include "ui/scene/words.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,11 @@ struct Words {
 };
 
 /// Writes the steps of one cycle; every member tells one event.
+/// A value in its metric unit, as displayed.
+QString shown(double metric, const lobewright::Unit& unit, int decimals) {
+    return amountText(withDecimals(toSi(unit, metric), unit, decimals));
+}
+
 class Teller {
   public:
     Teller(const ShownEngine& engine, const ports::CycleEvents& cycle)
@@ -34,11 +40,10 @@ class Teller {
   private:
     QString bar(double theta) const {
         const auto gas = engine_.gasAt(theta);
-        return gas ? words::number(gas->pressure, 2) + QStringLiteral(" bar") : QString();
+        return gas ? shown(gas->pressure, in::bar, 2) : QString();
     }
     QString volume(double theta) const {
-        return words::number(engine_.pair().volume(theta) / units::cubicCentimetre, 1) +
-               QStringLiteral(" cm³");
+        return amountText(withDecimals(engine_.pair().volume(theta), in::cm3, 1));
     }
     QString span(double radians) const {
         const double ms = radians / engine_.design().running.speed * 1e3;
@@ -94,9 +99,9 @@ WalkStep Teller::charged() const {
 WalkStep Teller::ignition(double theta) const {
     WalkStep step{theta, Words::tr("The burn starts"), {}};
     const auto gas = engine_.gasAt(theta);
-    step.text =
-        Words::tr("The charge, squeezed to %1 and %2 K, starts to burn %3.")
-            .arg(bar(theta), gas ? words::number(gas->temperature, 0) : QString(), fromIdc(theta));
+    step.text = Words::tr("The charge, squeezed to %1 and %2, starts to burn %3.")
+                    .arg(bar(theta), gas ? shown(gas->temperature, in::kelvin, 0) : QString(),
+                         fromIdc(theta));
     const QString burn = words::degrees(engine_.design().gas.burn.duration, 0);
     step.text += QLatin1Char(' ');
     step.text +=
@@ -150,8 +155,8 @@ WalkStep Teller::innerDeadCentre() const {
     const double theta = cycle_.centres.idc;
     WalkStep step{theta, Words::tr("Inner dead centre"), {}};
     step.text =
-        Words::tr("The crowns stand %1 mm apart and the chamber is at its smallest, %2.")
-            .arg(words::number(engine_.pair().gap(theta) / units::millimetre, 2), volume(theta));
+        Words::tr("The crowns stand %1 apart and the chamber is at its smallest, %2.")
+            .arg(amountText(withDecimals(engine_.pair().gap(theta), in::mm, 2)), volume(theta));
     step.text += QLatin1Char(' ');
     if (!knowsGas()) {
         step.text +=
@@ -178,10 +183,10 @@ WalkStep Teller::peak(double theta) const {
             Words::tr("Nothing has burned: what this pressure gives back on the way out is "
                       "less than compression took, and the shaft has to be driven.");
     } else if (inlet && exhaust) {
-        step.text +=
-            Words::tr("The rollers press on their tracks with %1 kN and %2 kN, and where a "
-                      "track slopes away this force turns the shaft.")
-                .arg(words::number(*inlet / 1000.0, 2), words::number(*exhaust / 1000.0, 2));
+        step.text += Words::tr("The rollers press on their tracks with %1 and %2, and where a "
+                               "track slopes away this force turns the shaft.")
+                         .arg(amountText(withDecimals(*inlet, in::kN, 2)),
+                              amountText(withDecimals(*exhaust, in::kN, 2)));
     } else {
         step.text += Words::tr("It pushes both rollers onto their tracks, and where a track slopes "
                                "away this force turns the shaft.");
@@ -237,10 +242,9 @@ WalkStep Teller::inletOpens() const {
                       "and push out at the other what is inside: scavenging.");
         return step;
     }
-    step.text =
-        Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 bar in "
-                  "the supply.")
-            .arg(bar(theta), words::number(*supply, 2));
+    step.text = Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 in "
+                          "the supply.")
+                    .arg(bar(theta), shown(*supply, in::bar, 2));
     step.text += QLatin1Char(' ') + flowThrough();
     return step;
 }
@@ -363,10 +367,10 @@ QString walkOpening(const ShownEngine& engine) {
                   "each on a roller that its track pushes inward and the gas pushes back out.");
     text +=
         QLatin1Char(' ') +
-        Words::tr("Here the strokes are %1 mm at the inlet end and %2 mm at the exhaust end. "
+        Words::tr("Here the strokes are %1 at the inlet end and %2 at the exhaust end. "
                   "Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.")
-            .arg(words::number(engine.pair().curve(End::inlet).stroke() / units::millimetre, 1),
-                 words::number(engine.pair().curve(End::exhaust).stroke() / units::millimetre, 1))
+            .arg(amountText(withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)),
+                 amountText(withDecimals(engine.pair().curve(End::exhaust).stroke(), in::mm, 1)))
             .arg(mechanism.cylinders)
             .arg(engine.pair().cyclesPerTurn());
     if (std::abs(lead) > 1e-9)

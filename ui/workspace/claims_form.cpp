@@ -2,7 +2,7 @@
 
 #include "core/study/claims_file.h"
 #include "core/study/claims_keys.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/number_edit.h"
 #include "ui/palette.h"
 
@@ -17,11 +17,11 @@ namespace lobewright::ui {
 
 namespace {
 
-QString fromView(std::string_view text) {
+QString fromView(TextId text) {
     return coreText(text);
 }
 
-QString helpOf(std::string_view label, std::string_view help) {
+QString helpOf(TextId label, TextId help) {
     return help.empty() ? ClaimsForm::tr("%1, as it was published; empty: not published")
                               .arg(fromView(label))
                         : fromView(help);

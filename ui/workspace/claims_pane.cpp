@@ -2,7 +2,7 @@
 
 #include "core/study/claims_file.h"
 #include "core/study/claims_report.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/save_bytes.h"
@@ -194,7 +194,7 @@ void ClaimsPane::addOptions(QMenu& menu) {
     menu.addAction(tr("&Copy the report"), this, [this] {
         constexpr std::size_t width = 100;
         QApplication::clipboard()->setText(
-            QString::fromStdString(study::claimsText(report_, width, [](std::string_view text) {
+            QString::fromStdString(study::claimsText(report_, width, [](const Message& text) {
                 return localNumbers(coreText(text)).toStdString();
             })));
     });

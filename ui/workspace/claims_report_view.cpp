@@ -1,6 +1,6 @@
 #include "ui/workspace/claims_report_view.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/palette.h"
 
@@ -14,7 +14,7 @@ namespace lobewright::ui {
 namespace {
 
 /// With the numbers that are put into a formula as the language writes them.
-QString arithmetic(const std::string& text) {
+QString arithmetic(const Message& text) {
     return localNumbers(coreText(text));
 }
 
@@ -51,7 +51,7 @@ void ClaimsReportView::addHeading(const QString& title) {
     page_ += QStringLiteral("<h4>%1</h4>").arg(title.toHtmlEscaped());
 }
 
-void ClaimsReportView::addRow(const QString& what, const QString& value, std::string_view verdict,
+void ClaimsReportView::addRow(const QString& what, const QString& value, TextId verdict,
                               bool isBad) {
     const QColor tone = isBad ? tones().warning : tones().ink;
     page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
@@ -87,8 +87,7 @@ void ClaimsReportView::addFindings() {
         };
         addRow(coreText(finding.quantity),
                finding.readings.empty() ? valued(finding.value) : QString(),
-               isPlain || !finding.readings.empty() ? std::string_view()
-                                                    : study::name(finding.verdict),
+               isPlain || !finding.readings.empty() ? TextId{} : study::name(finding.verdict),
                isBad(finding.verdict));
         for (const study::Reading& reading : finding.readings)
             addDetail(coreText(reading.what),
@@ -155,7 +154,7 @@ void ClaimsReportView::makePage() {
         addMissing();
     if (!report_.assumptions.empty()) {
         addHeading(tr("Assumed"));
-        for (const std::string& assumption : report_.assumptions)
+        for (const Message& assumption : report_.assumptions)
             addDetail({}, coreText(assumption));
     }
 }

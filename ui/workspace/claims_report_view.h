@@ -37,7 +37,7 @@ class ClaimsReportView : public QTextBrowser {
     void addMissing();
     void addHeading(const QString& title);
     /// A line with what it is about, its value, and the verdict; then details.
-    void addRow(const QString& what, const QString& value, std::string_view verdict, bool isBad);
+    void addRow(const QString& what, const QString& value, TextId verdict, bool isBad);
     /// A quiet line; nothing for an empty text.
     void addDetail(const QString& label, const QString& text);
 

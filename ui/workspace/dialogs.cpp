@@ -1,6 +1,6 @@
 #include "ui/workspace/dialogs.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/plain_message.h"
 
 #include <QCoreApplication>

@@ -1,7 +1,7 @@
 #include "ui/workspace/export_dialog.h"
 
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/faults.h"
 #include "ui/file_to_write.h"
 #include "ui/last_folder.h"
@@ -36,7 +36,7 @@ class PromiseMonitor final : public Monitor {
     explicit PromiseMonitor(QPromise<Problems>& promise) : promise_(promise) {
         promise_.setProgressRange(0, progressSteps);
     }
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         promise_.setProgressValueAndText(static_cast<int>(fraction * progressSteps),
                                          coreText(what));
         return !promise_.isCanceled();
@@ -47,10 +47,6 @@ class PromiseMonitor final : public Monitor {
 };
 
 const auto millimetres = QStringLiteral("mm"), micrometres = QStringLiteral("µm");
-
-QString text(std::string_view words) {
-    return coreText(words);
-}
 
 /// Bounds and decimals for the metric unit; the box counts in the unit shown now.
 QDoubleSpinBox* numberBox(double least, double most, int decimals, const QString& metric,
@@ -113,7 +109,7 @@ void ExportDialog::buildForm() {
     kind_ = new QComboBox(this);
     kind_->setObjectName(QStringLiteral("kind"));
     for (const ExportWords& words : exchange::exportWords)
-        kind_->addItem(text(words.label), static_cast<int>(words.kind));
+        kind_->addItem(coreText(words.label), static_cast<int>(words.kind));
     kindHelp_ = new QLabel(this);
     kindHelp_->setWordWrap(true);
     tolerance_ = numberBox(0.01, 1000.0, 2, micrometres, this);
@@ -177,7 +173,7 @@ const ExportWords& ExportDialog::kind() const {
 
 void ExportDialog::kindChanged() {
     const ExportWords& words = kind();
-    kindHelp_->setText(text(words.help));
+    kindHelp_->setText(coreText(words.help));
     form_->setRowVisible(tolerance_, words.takesTolerance);
     form_->setRowVisible(radii_, words.takesRadii);
     form_->setRowVisible(step_, words.takesStep);
@@ -228,8 +224,9 @@ QString ExportDialog::proposedName() const {
     if (words.kind == ExportKind::liftTable)
         parts << tr("lift");
     else if (words.key != words.extension) // the ending says it already
-        parts << text(words.key);
-    return parts.join(QLatin1Char('-')) + QLatin1Char('.') + text(words.extension);
+        parts << QString::fromUtf8(words.key.data());
+    return parts.join(QLatin1Char('-')) + QLatin1Char('.') +
+           QString::fromUtf8(words.extension.data());
 }
 
 void ExportDialog::askForFile() {
@@ -238,7 +235,8 @@ void ExportDialog::askForFile() {
         return;
     const QString file = fileToWrite(
         this, tr("Write the track as"), lastFolder() + QLatin1Char('/') + proposedName(),
-        QStringLiteral("%1 (*.%2)").arg(text(kind().label), text(kind().extension)));
+        QStringLiteral("%1 (*.%2)")
+            .arg(coreText(kind().label), QString::fromUtf8(kind().extension.data())));
     if (!file.isEmpty())
         exportTo(file);
 }
@@ -270,7 +268,7 @@ void ExportDialog::finished() {
     }
     QStringList lines;
     for (const Problem& problem : watcher_.result())
-        lines += inShownUnits(coreText(problem.message));
+        lines += coreText(problem.message);
     if (!lines.isEmpty()) {
         say(tr("Not written: %1").arg(lines.join(QStringLiteral("\n"))), true);
         return;

@@ -1,6 +1,6 @@
 #include "ui/workspace/figures_bar.h"
 
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/unit_words.h"
 #include "ui/units.h"

@@ -1,10 +1,11 @@
 #include "ui/workspace/file_conflict.h"
 
 #include "core/design/fields.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/chapters.h"
 #include "ui/units.h"
 
+#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QHeaderView>
@@ -20,18 +21,26 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr std::size_t mostRows = 500; // nobody reads more
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FileConflict)
+};
+
+constexpr unsigned mostRows = 500; // nobody reads more
+
+QString yesOrNo(bool is) {
+    return is ? Words::tr("yes") : Words::tr("no");
+}
 
 QString valueText(const design::Field& field) {
     if (const auto* text = std::get_if<std::string>(&field.value)) {
-        const auto choice = std::ranges::find(field.choices, *text);
-        if (choice == field.choices.end())
-            return QString::fromStdString(*text);
-        return coreText(field.choiceLabels.at(
-            static_cast<std::size_t>(std::distance(field.choices.begin(), choice))));
+        for (std::size_t i = 0; i < field.choices.size(); ++i) {
+            if (field.choices[i] == *text)
+                return coreText(field.choiceLabels.at(i));
+        }
+        return QString::fromStdString(*text);
     }
     if (const auto* flag = std::get_if<bool>(&field.value))
-        return *flag ? FileConflict::tr("yes") : FileConflict::tr("no");
+        return yesOrNo(*flag);
     if (const auto* whole = std::get_if<int>(&field.value))
         return QString::number(*whole);
     if (const auto* number = std::get_if<double>(&field.value)) {
@@ -40,7 +49,7 @@ QString valueText(const design::Field& field) {
         const bool isJoined = unit.text.isEmpty() || unit.text == QStringLiteral("°");
         return digits + (isJoined ? QString() : QStringLiteral(" ")) + unit.text;
     }
-    return FileConflict::tr("not given");
+    return Words::tr("not given");
 }
 
 QString nameOf(const design::Field& field) {
@@ -114,7 +123,7 @@ QTreeWidget* FileConflict::buildList(const std::vector<InputDifference>& all) {
     list->setHeaderLabels({tr("Input"), tr("In this window"), tr("In the file")});
     list->setRootIsDecorated(false);
     list->setUniformRowHeights(true);
-    for (std::size_t i = 0; i < std::min(all.size(), mostRows); ++i)
+    for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), mostRows); ++i)
         new QTreeWidgetItem(list, {all[i].input, all[i].mine, all[i].theirs});
     if (all.size() > mostRows)
         new QTreeWidgetItem(list,

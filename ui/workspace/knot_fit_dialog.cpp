@@ -2,7 +2,7 @@
 
 #include "core/motion/jumps.h"
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/knot_edits.h"
 #include "ui/palette.h"
 #include "ui/units.h"
@@ -167,7 +167,7 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
         choice_->currentIndex() == static_cast<int>(Choice::tolerance) && !fit_->withinTolerance;
     if (isShort)
         text += QLatin1Char(' ') + tr("That is beyond the tolerance; more knots are not made.");
-    say(inShownUnits(text), isShort);
+    say(text, isShort);
 }
 
 void KnotFitDialog::useFit() {

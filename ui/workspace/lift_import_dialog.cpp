@@ -1,7 +1,7 @@
 #include "ui/workspace/lift_import_dialog.h"
 
 #include "core/units.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/faults.h"
 #include "ui/last_folder.h"
 #include "ui/palette.h"

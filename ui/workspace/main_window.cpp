@@ -1,7 +1,7 @@
 #include "ui/workspace/main_window.h"
 
 #include "ui/calm_wheel.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/figures_view.h"
 #include "ui/editing/limits_list.h"
@@ -187,7 +187,7 @@ void MainWindow::connectParts() {
     connect(&document_, &Document::modifiedChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document_, &Document::refused, this, [this](const Problems& problems) {
-        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+        statusBar()->showMessage(coreText(problems.front().message), messageTime);
     });
     const auto apply = [this](const Edit& edit) { document_.apply(edit); };
     connect(numbers_, &NumberPanel::edited, this,
@@ -213,7 +213,7 @@ void MainWindow::connectParts() {
         updateActions();
     });
     connect(&baseline_, &Baseline::failed, this, [this](const Problems& problems) {
-        statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+        statusBar()->showMessage(coreText(problems.front().message), messageTime);
     });
 }
 

@@ -1,4 +1,4 @@
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
@@ -69,7 +69,7 @@ void MainWindow::buildFileMenu() {
 
 namespace {
 QString notesOf(const Sample& sample) {
-    return QStringLiteral("<p>%1</p>").arg(coreText(sample.notes.toStdString()).toHtmlEscaped());
+    return QStringLiteral("<p>%1</p>").arg(sampleText(sample.notes).toHtmlEscaped());
 }
 } // namespace
 
@@ -77,7 +77,7 @@ void MainWindow::buildSampleMenu(QMenu& menu) {
     menu.setToolTipsVisible(true);
     for (int i = 0; i < static_cast<int>(samples().size()); ++i) {
         const Sample& sample = samples()[static_cast<size_t>(i)];
-        QAction* action = menu.addAction(coreText(sample.title.toStdString()));
+        QAction* action = menu.addAction(sampleText(sample.title));
         action->setToolTip(notesOf(sample));
         connect(action, &QAction::triggered, this, [this, i] {
             if (mayDiscard())
@@ -124,7 +124,7 @@ void MainWindow::buildBaselineMenu() {
     sampleMenu->setObjectName(QStringLiteral("sampleBaselines"));
     sampleMenu->setToolTipsVisible(true);
     for (const Sample& sample : samples()) {
-        const QString title = coreText(sample.title.toStdString());
+        const QString title = sampleText(sample.title);
         QAction* action = sampleMenu->addAction(title, this, [this, &sample, title] {
             if (const auto design = loadSample(sample))
                 baseline_.keep(*design, title);

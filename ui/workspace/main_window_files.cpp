@@ -1,6 +1,6 @@
 #include "core/design/file.h"
 #include "core/exchange/solution_files.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/file_to_write.h"
 #include "ui/last_folder.h"
 #include "ui/plain_message.h"

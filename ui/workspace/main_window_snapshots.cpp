@@ -1,5 +1,5 @@
 #include "core/design/snapshot.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/snapshots_panel.h"
 #include "ui/workspace/main_window.h"
 

@@ -1,4 +1,4 @@
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/editing/figures_panel.h"
 #include "ui/editing/limits_list.h"
 #include "ui/editing/number_panel.h"
@@ -202,7 +202,7 @@ void MainWindow::solutionArrived(const SolutionPointer& solution, quint64 revisi
 void MainWindow::solutionFailed(const Problems& problems) {
     markDue_.stop();
     markOutdated(tr("Not solved: results are of the earlier input"));
-    statusBar()->showMessage(inShownUnits(coreText(problems.front().message)), messageTime);
+    statusBar()->showMessage(coreText(problems.front().message), messageTime);
 }
 
 void MainWindow::showLimitsSummary() {

@@ -1,7 +1,7 @@
 #include "ui/workspace/safekeeping.h"
 
 #include "core/design/file.h"
-#include "ui/core_words.h"
+#include "ui/core_text.h"
 #include "ui/faults.h"
 #include "ui/plain_message.h"
 #include "ui/workspace/hint_bar.h"

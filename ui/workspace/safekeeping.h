@@ -45,7 +45,7 @@ class Safekeeping : public QObject {
     HintBar& hint_;
     QLabel& state_;
     Autosave autosave_;
-    std::string saidFault_;    ///< said already
+    Message saidFault_;        ///< said already
     quint64 saidRevision_ = 0; ///< of this revision of the design
 };
 

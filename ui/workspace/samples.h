@@ -16,6 +16,8 @@ struct Sample {
     QString notes; ///< what to look at
 };
 
+/// A title or notes in the language of the program.
+QString sampleText(const QString& text);
 /// By title; the one the program opens with comes first.
 const std::vector<Sample>& samples();
 Result<design::Design> loadSample(const Sample& sample);

@@ -1,5 +1,6 @@
 #include "ui/workspace/solver.h"
 
+#include "ui/core_text.h"
 #include "ui/faults.h"
 
 #include <chrono>
@@ -24,7 +25,7 @@ class Solver::JobMonitor final : public Monitor {
         : solver_(solver), cancelled_(job.cancelled),
           nextReport_((Clock::now() + progressInterval).time_since_epoch().count()) {}
 
-    bool step(double fraction, std::string_view what) override {
+    bool step(double fraction, const Message& what) override {
         if (cancelled_->load(std::memory_order_relaxed))
             return false;
         const auto now = Clock::now();
@@ -32,7 +33,7 @@ class Solver::JobMonitor final : public Monitor {
         const auto next = (now + progressInterval).time_since_epoch().count();
         if (now.time_since_epoch().count() >= due &&
             nextReport_.compare_exchange_strong(due, next)) {
-            const auto text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
+            const auto text = coreText(what);
             QMetaObject::invokeMethod(
                 &solver_,
                 [solver = &solver_, fraction, text] { Q_EMIT solver->progressed(fraction, text); },
