@@ -139,7 +139,7 @@ void Instant::burn(double angle, double* dy) {
 
 /// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
 /// the mean of the chamber (after Benson & Brandham 1969).
-Stream Instant::leaving() const {
+inline Stream Instant::leaving() const {
     Stream stream;
     stream.temperature = temperature_;
     stream.products = mode_.displacing ? memory_.residual.products : y_[productsMass] / mass_;
@@ -152,14 +152,15 @@ Stream Instant::leaving() const {
     return stream;
 }
 
-inline PortFlow Instant::flow(const Stream& stream, double area, double upstream,
-                              double downstream) const {
+/// Inline wherever it is asked for, so that only what is used of it is worked out.
+[[gnu::always_inline]] inline PortFlow Instant::flow(const Stream& stream, double area,
+                                                     double upstream, double downstream) const {
     return {stream,
             orificeFlow(area, upstream, stream.temperature, stream.gasConstant, 1.0) / model_.omega,
             flowFunction(downstream / upstream, stream.gamma)};
 }
 
-PortFlow Instant::throughInlet(const SupplyState& supply) const {
+[[gnu::always_inline]] inline PortFlow Instant::throughInlet(const SupplyState& supply) const {
     if (mode_.inlet == InletFlow::back) {
         return flow(leaving(), geometry_.inletArea, pressure_, supply.pressure);
     }
@@ -167,7 +168,7 @@ PortFlow Instant::throughInlet(const SupplyState& supply) const {
                 supply.pressure, pressure_);
 }
 
-PortFlow Instant::throughExhaust() const {
+[[gnu::always_inline]] inline PortFlow Instant::throughExhaust() const {
     const double outside = model_.settings.exhaustPressure;
     return mode_.exhaust == ExhaustFlow::back
                ? flow(memory_.exhaustBack, geometry_.exhaustArea, outside, pressure_)

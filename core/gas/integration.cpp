@@ -23,6 +23,9 @@ constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the
 /// The part of a step up to an event is to be this much more exact than others: a flow falls as the
 /// root of the pressure drop before it turns, which a step that ends there sees too late.
 constexpr double partError = 0.2;
+/// Steps towards where a flow turns: the share of the way there that one may cover, and the
+/// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
+constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
 /// Laminar ranges that the first step of a flow just turned may be long.
 constexpr double mostLaminarRanges = 10.0;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
@@ -159,6 +162,8 @@ void Integration::scatter() {
 std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
+    // the error of a step to where a flow turns grows as drop^1.5
+    turnNear_ = nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
     rough_ = relativeTolerance > roughTolerance;
     gather();
     refresh();
@@ -482,6 +487,9 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         if (h_ >= 0.9 * remaining) {
             h = remaining;
         }
+        const double approach = stepTowardsTurn();
+        const bool cutShort = h == remaining || approach < h;
+        h = std::min(h, approach);
         const double error = tryStep(h);
         if (!(error <= 1.0)) {
             shortenStep(h, error);
@@ -496,7 +504,7 @@ std::optional<Problem> Integration::integrateTo(double stop) {
                 continue;
             }
         } else {
-            adaptStep(h, error, h == remaining);
+            adaptStep(h, error, cutShort);
             accept(h, h == remaining ? stop : x_ + h);
         }
         if (crossing) {
@@ -564,6 +572,35 @@ void Integration::change(const Crossing& crossing) {
         h_ = std::min(h_, mostLaminarRanges * laminarDrop /
                               std::fabs(pressureRise(*crossing.cylinder)));
     }
+}
+
+/// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
+/// that cover a fixed share of the way there do; the error estimate would find them by failing.
+double Integration::stepTowardsTurn() {
+    double longest = std::numeric_limits<double>::infinity();
+    for (std::size_t k = 0; k < cylinders.size() && !stiff_; ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        const Mode& mode = cylinder.memory.mode;
+        if (!mode.portsOpen()) {
+            continue;
+        }
+        const double rise = pressureRise(cylinder);
+        const auto approach = [&](Event event, bool outward) {
+            const double drop = cylinder.margins[static_cast<std::size_t>(event)];
+            const double closing = outward ? -rise : rise;
+            if (drop > 0.0 && closing > 0.0) {
+                longest = std::min(longest, (drop > turnNear_ ? shareOfApproach : beyondTurn) *
+                                                drop / closing);
+            }
+        };
+        if (mode.inlet != InletFlow::closed) {
+            approach(Event::inletTurns, mode.inlet == InletFlow::back);
+        }
+        if (mode.exhaust != ExhaustFlow::closed) {
+            approach(Event::exhaustTurns, mode.exhaust == ExhaustFlow::out);
+        }
+    }
+    return longest;
 }
 
 /// d(ln p)/dθ of a cylinder where it stands [1/rad].

@@ -119,6 +119,7 @@ class Integration {
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
     double pressureRise(RunningCylinder& cylinder);
+    double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);
     std::optional<Crossing> firstCrossing(double h);
@@ -142,7 +143,7 @@ class Integration {
     bool stiff_ = false;          ///< the implicit method is at work
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]
-    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
+    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, turnNear_ = 0.0, lastError_ = 1e-4;
     std::vector<FirstStep> firstSteps_; ///< of each stretch of the period
     std::size_t stretch_ = 0;           ///< stretches begun in this period
     bool firstStepPending_ = false, firstStepFailed_ = false;
