@@ -1,6 +1,5 @@
 #include "ui/workspace/goal_dialog.h"
 
-#include "core/solution/yes_no.h"
 #include "ui/core_text.h"
 #include "ui/editing/figure_change.h"
 #include "ui/editing/number_edit.h"
@@ -167,7 +166,7 @@ void GoalDialog::buildForm(QWidget& widget, const QString& figure) {
 /// What is a number now: a search needs a value to start from.
 void GoalDialog::fillResults(const QString& first) {
     for (const solution::Figure& figure : solution_->figures) {
-        if (figure.value && figure.group != "solver" && !solution::isYesNo(figure))
+        if (figure.value && figure.group != "solver" && !figure.isYesNo)
             result_->addItem(coreText(figure.label), QString::fromStdString(figure.name));
     }
     result_->setCurrentIndex(std::max(0, result_->findData(first)));
