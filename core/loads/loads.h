@@ -27,8 +27,6 @@ struct Inputs {
     double omega = 0.0;               ///< ω [rad/s], > 0
     double underPistonPressure = 0.0; ///< [Pa]
     const Samples& theta;             ///< shaft angles wanted [rad], shape (samples), not empty
-    /// Share of the bore that pumps behind each piston; 0 where it does not.
-    PerEnd<double> pumpArea = {};
     /// Absent: the chamber stands at the under-piston pressure.
     const gas::GasTrace* trace = nullptr;
     const gas::GasTrace* motoredTrace = nullptr; ///< for the speeds of contact without firing
@@ -39,6 +37,8 @@ struct Inputs {
     bool cylindersDiffer = false;
     /// Of this pair and these angles; null: found anew.
     const Kinematics* kinematics = nullptr;
+    /// Share of the bore that pumps behind each piston; 0 where it does not.
+    PerEnd<double> pumpArea = {};
 };
 
 /// Mean loss torques of the whole engine [N·m], ≥ 0.
