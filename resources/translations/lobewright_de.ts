@@ -7903,7 +7903,7 @@
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
-        <translation>Nominelle Kontaktspannung, höher belastete Seite</translation>
+        <translation>Nominelle Kontaktpressung, höher belastete Seite</translation>
     </message>
     <message>
         <source>Share of engines whose rollers lift off</source>
@@ -14805,7 +14805,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Hub (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
     <message>
         <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>

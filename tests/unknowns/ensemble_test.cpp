@@ -1,6 +1,7 @@
 // Engines drawn from what is known of a design.
 #include "core/design/file.h"
 #include "core/unknowns/bands.h"
+#include "core/unknowns/consistent.h"
 #include "core/unknowns/engine_run.h"
 #include "core/unknowns/ensemble.h"
 #include "tests/places.h"
@@ -198,6 +199,31 @@ TEST(Ensemble, RefusesSpeedsOutOfOrder) {
                                std::vector{0.0, 300.0, 700.0}}) {
         EXPECT_FALSE(computeEnsemble(buoy(), {.samples = 4, .speeds = speeds}, monitor));
     }
+}
+
+// One engine in twenty reaches this power; those that are found beyond them reach it too.
+TEST(Ensemble, WhatWouldHaveToBeTrueHoldsForEveryEngineFound) {
+    const auto design = buoy();
+    const Ensemble ensemble = computed(design, {.samples = 64, .speeds = threeSpeeds});
+    const std::size_t power = *ensemble.result("peak_power_kW");
+    auto values = valuesOf(ensemble, power);
+    std::ranges::sort(values);
+    const double target = quantile(values, 0.95);
+    SilentMonitor monitor;
+    const auto required = whatWouldHaveToBeTrue(
+        design, ensemble, {{"peak_power_kW", Condition::Sense::atLeast, target, 0.0, "most"}},
+        {.wanted = 40, .most = 2000}, monitor);
+    ASSERT_TRUE(required);
+    EXPECT_NEAR(required->share, 0.05, 0.03);
+    EXPECT_GE(required->runs.size(), 10u);
+    for (const Engine& run : required->runs) {
+        EXPECT_GE(run.results[power], target);
+    }
+    // It is the supply that gives power, and it has to be high.
+    const Narrowed& first = required->unknowns.front();
+    EXPECT_EQ(ensemble.unknowns[first.unknown].name, "/gas/supply/pressure_bar");
+    EXPECT_GT(first.after.p50, first.before.p75);
+    EXPECT_FALSE(sentences(*required, ensemble.unknowns).empty());
 }
 
 // A parabola through three points is itself.
