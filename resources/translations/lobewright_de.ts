@@ -4,15 +4,15 @@
 <context>
     <name>Arrangements</name>
     <message>
-        <source>Designer</source>
-        <translation>Konstruktion</translation>
+        <source>Design</source>
+        <translation>Entwerfen</translation>
     </message>
     <message>
         <source>Lobes and their consequences</source>
         <translation>Kurvenform und ihre Folgen</translation>
     </message>
     <message>
-        <source>Student</source>
+        <source>Learn</source>
         <translation>Lernen</translation>
     </message>
     <message>
@@ -20,12 +20,12 @@
         <translation>Wie der Motor arbeitet, groß und bewegt</translation>
     </message>
     <message>
-        <source>Port reviewer</source>
-        <translation>Steuerzeiten prüfen</translation>
+        <source>Port timing</source>
+        <translation>Steuerzeiten</translation>
     </message>
     <message>
-        <source>Timing, areas, limits and figures</source>
-        <translation>Steuerzeiten, Querschnitte, Grenzen und Kennwerte</translation>
+        <source>Timing, areas, limits and results</source>
+        <translation>Steuerzeiten, Querschnitte, Grenzen und Ergebnisse</translation>
     </message>
     <message>
         <source>Performance</source>
@@ -36,35 +36,35 @@
         <translation>Drehmoment über Drehzahl und Phase, Luftversorgung und Energie</translation>
     </message>
     <message>
-        <source>Claims reviewer</source>
+        <source>Claims</source>
         <translation>Angaben prüfen</translation>
     </message>
     <message>
-        <source>A leaflet beside arithmetic, an engine beside what it would replace</source>
-        <translation>Ein Prospekt neben der Rechnung, ein Motor neben dem, was er ersetzen soll</translation>
+        <source>Published figures beside arithmetic, this engine beside what it would replace</source>
+        <translation>Veröffentlichte Angaben neben der Nachrechnung, dieser Motor neben dem, was er ersetzen würde</translation>
     </message>
     <message>
         <source>Durability and balance</source>
         <translation>Haltbarkeit und Ausgleich</translation>
     </message>
     <message>
-        <source>Lobe maker</source>
-        <translation>Nocken formen</translation>
+        <source>Lobe shaping</source>
+        <translation>Nockenform</translation>
     </message>
     <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
         <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
     </message>
     <message>
-        <source>Contact, levers, free bodies, bearings, shaking force</source>
-        <translation>Wälzkontakt, Hebelarme, Kräftebilder, Lager, Rüttelkraft</translation>
+        <source>Contact stress, lever arms, forces, bearings, shaking force</source>
+        <translation>Kontaktpressung, Hebelarme, Kräfte, Lager, freie Massenkraft</translation>
     </message>
 </context>
 <context>
     <name>Chapters</name>
     <message>
-        <source>Running</source>
-        <translation>Betrieb</translation>
+        <source>Operating point</source>
+        <translation>Betriebspunkt</translation>
     </message>
     <message>
         <source>Speed, fired or motored</source>
@@ -127,12 +127,12 @@
         <translation>Maße und Massen</translation>
     </message>
     <message>
-        <source>Fuel and burn</source>
+        <source>Fuel and combustion</source>
         <translation>Kraftstoff und Verbrennung</translation>
     </message>
     <message>
-        <source>What burns, when, how fast</source>
-        <translation>Was brennt, wann und wie schnell</translation>
+        <source>Which fuel, when and how fast it burns</source>
+        <translation>Welcher Kraftstoff, wann und wie schnell er brennt</translation>
     </message>
     <message>
         <source>Air supply</source>
@@ -163,8 +163,8 @@
         <translation>Werkstoffe, Öl, Lager</translation>
     </message>
     <message>
-        <source>What contact figures rest on</source>
-        <translation>Worauf die Kontaktwerte beruhen</translation>
+        <source>What contact results rest on</source>
+        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
     </message>
     <message>
         <source>Track blank</source>
@@ -195,8 +195,8 @@
         <translation>Titel und Notizen</translation>
     </message>
     <message>
-        <source>For people</source>
-        <translation>Für Menschen</translation>
+        <source>What the design is and what it is for</source>
+        <translation>Was der Entwurf ist und wozu er dient</translation>
     </message>
 </context>
 <context>
@@ -250,8 +250,8 @@
         <translation>Druck</translation>
     </message>
     <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
     </message>
     <message>
         <source>Piston speed</source>
@@ -493,7 +493,7 @@
         <translation>Brennräume</translation>
     </message>
     <message>
-        <source>Charge pressure</source>
+        <source>Supply pressure</source>
         <translation>Ladedruck</translation>
     </message>
     <message>
@@ -610,7 +610,7 @@
     </message>
     <message>
         <source>Cycloidal</source>
-        <translation>Zykloide</translation>
+        <translation>Geneigte Sinuslinie</translation>
     </message>
     <message>
         <source>Cylinder angles</source>
@@ -929,7 +929,7 @@
         <translation>Höhe des Schlitzes längs des Zylinders.</translation>
     </message>
     <message>
-        <source>Helix lead</source>
+        <source>Helix pitch</source>
         <translation>Steigung der Schraublinie</translation>
     </message>
     <message>
@@ -1062,7 +1062,7 @@
     </message>
     <message>
         <source>Largest pressure angle</source>
-        <translation>Größter Eingriffswinkel</translation>
+        <translation>Größter Pressungswinkel</translation>
     </message>
     <message>
         <source>Largest pressure × slip at one place</source>
@@ -1070,11 +1070,11 @@
     </message>
     <message>
         <source>Largest rocking moment</source>
-        <translation>Größtes Kippmoment</translation>
+        <translation>Größtes freies Massenmoment</translation>
     </message>
     <message>
         <source>Largest shaking force</source>
-        <translation>Größte Rüttelkraft</translation>
+        <translation>Größte freie Massenkraft</translation>
     </message>
     <message>
         <source>Largest slip over the width</source>
@@ -1478,18 +1478,18 @@
     </message>
     <message>
         <source>Pressure angle</source>
-        <translation>Eingriffswinkel</translation>
+        <translation>Pressungswinkel</translation>
     </message>
     <message>
         <source>Pressure angle at the pitch radius</source>
-        <translation>Eingriffswinkel am Teilkreisradius</translation>
+        <translation>Pressungswinkel am Teilkreisradius</translation>
     </message>
     <message>
         <source>Pressure at the last port closing</source>
         <translation>Druck beim Schließen des letzten Schlitzes</translation>
     </message>
     <message>
-        <source>Pressure under the pistons</source>
+        <source>Under-piston pressure</source>
         <translation>Druck unter den Kolben</translation>
     </message>
     <message>
@@ -1521,7 +1521,7 @@
         <translation>Nominelle Lebensdauer des Rollenlagers</translation>
     </message>
     <message>
-        <source>Recess volume</source>
+        <source>Piston bowl volume</source>
         <translation>Muldenvolumen</translation>
     </message>
     <message>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>Shaking force along the shaft</source>
-        <translation>Rüttelkraft längs der Welle</translation>
+        <translation>Freie Massenkraft längs der Welle</translation>
     </message>
     <message>
         <source>Short-circuit fraction</source>
@@ -1771,10 +1771,6 @@
     <message>
         <source>Supply power not counted</source>
         <translation>Luftversorgung nicht eingerechnet</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>Supply temperature</source>
@@ -1929,7 +1925,7 @@
         <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
     </message>
     <message>
-        <source>What the audit leaves over, share of the fuel heat</source>
+        <source>Energy-balance residual, share of the fuel heat</source>
         <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
@@ -2254,14 +2250,14 @@
     </message>
     <message>
         <source>Rocking moment about x</source>
-        <translation>Kippmoment um x</translation>
+        <translation>Freies Massenmoment um x</translation>
     </message>
     <message>
         <source>Rocking moment about y</source>
-        <translation>Kippmoment um y</translation>
+        <translation>Freies Massenmoment um y</translation>
     </message>
     <message>
-        <source>Running</source>
+        <source>Operating point</source>
         <translation>Betrieb</translation>
     </message>
     <message>
@@ -2678,7 +2674,7 @@
         <translation>Winkel von Zylinder</translation>
     </message>
     <message>
-        <source>Another charge pressure.</source>
+        <source>Another supply pressure.</source>
         <translation>Ein anderer Ladedruck.</translation>
     </message>
     <message>
@@ -2746,11 +2742,11 @@
         <translation>Liefergrad</translation>
     </message>
     <message>
-        <source>Charging ratio needed</source>
+        <source>Required charging efficiency</source>
         <translation>Erforderlicher Ladegrad</translation>
     </message>
     <message>
-        <source>Charging ratio that the charge pressure allows</source>
+        <source>Charging ratio that the supply pressure allows</source>
         <translation>Ladegrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
@@ -3071,7 +3067,7 @@
     </message>
     <message>
         <source>Largest shaking force along the cylinders</source>
-        <translation>Größte Rüttelkraft längs der Zylinder</translation>
+        <translation>Größte freie Massenkraft längs der Zylinder</translation>
     </message>
     <message>
         <source>Largest side force of a piston</source>
@@ -3307,7 +3303,7 @@
     </message>
     <message>
         <source>Shaking force</source>
-        <translation>Rüttelkraft</translation>
+        <translation>Freie Massenkraft</translation>
     </message>
     <message>
         <source>Shift of the exhaust track, outward</source>
@@ -3362,11 +3358,11 @@
         <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
     </message>
     <message>
-        <source>The charge pressure is not above ambient; it has to be given as absolute pressure.</source>
+        <source>The supply pressure is not above ambient; it has to be given as absolute pressure.</source>
         <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
     </message>
     <message>
-        <source>The charge pressure.</source>
+        <source>The supply pressure.</source>
         <translation>Der Ladedruck.</translation>
     </message>
     <message>
@@ -3495,7 +3491,7 @@
     </message>
     <message>
         <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
-        <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -4630,7 +4626,7 @@
         <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
     </message>
     <message>
-        <source>Burn start in the middle</source>
+        <source>Mean start of combustion</source>
         <translation>Mittlerer Brennbeginn</translation>
     </message>
     <message>
@@ -4854,12 +4850,12 @@
         <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
     </message>
     <message>
-        <source>Power or torque, speed, displacement and cycles a turn; or the charge pressure.</source>
+        <source>Power or torque, speed, displacement and cycles a turn; or the supply pressure.</source>
         <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
     </message>
     <message>
         <source>Pressure angle there</source>
-        <translation>Eingriffswinkel dort</translation>
+        <translation>Pressungswinkel dort</translation>
     </message>
     <message>
         <source>Pressure before the inlet ports</source>
@@ -4870,7 +4866,7 @@
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
     </message>
     <message>
-        <source>Searched for; another burn start nearby leaves no cycle to compare with.</source>
+        <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
         <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
     </message>
     <message>
@@ -4970,8 +4966,8 @@
         <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
     </message>
     <message>
-        <source>Without a gas cycle the chamber stands at the pressure under the pistons.</source>
-        <translation>Ohne Gaskreislauf steht der Brennraum unter dem Druck unter den Kolben.</translation>
+        <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
+        <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
     </message>
     <message>
         <source>Work moved</source>
@@ -4990,7 +4986,7 @@
         <translation>Arbeit zum Verdichten der Ladeluft</translation>
     </message>
     <message>
-        <source>a burn start that is searched for</source>
+        <source>a start of combustion that is searched for</source>
         <translation>einen Brennbeginn, der gesucht wird</translation>
     </message>
     <message>
@@ -5782,7 +5778,7 @@
         <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
-        <source>no burn start between -60 and 20° gives a cyclic steady state</source>
+        <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
         <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
     </message>
     <message>
@@ -6282,7 +6278,7 @@
         <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
     </message>
     <message>
-        <source>The burn start for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
+        <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
         <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
@@ -6443,7 +6439,7 @@
     </message>
     <message>
         <source>Pressure angle at the middle of the width</source>
-        <translation>Eingriffswinkel in der Mitte der Breite</translation>
+        <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1 (from memory)</source>
@@ -6570,7 +6566,7 @@
         <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
     </message>
     <message>
-        <source>helix lead × setting/360° + axial shift of the adjuster</source>
+        <source>helix pitch × setting/360° + axial shift of the adjuster</source>
         <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
@@ -6984,10 +6980,6 @@
     <message>
         <source>Height of the inlet ports</source>
         <translation>Höhe der Einlassschlitze</translation>
-    </message>
-    <message>
-        <source>Helix pitch</source>
-        <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Inlet port height</source>
@@ -7747,8 +7739,8 @@
         <translation>Datei nicht geöffnet</translation>
     </message>
     <message>
-        <source>%1 holds no design that can be used. The present design stays as it is.</source>
-        <translation>%1 enthält keinen brauchbaren Entwurf. Der jetzige Entwurf bleibt, wie er ist.</translation>
+        <source>%1 is not a usable design. The present design is unchanged.</source>
+        <translation>%1 ist kein brauchbarer Entwurf. Der gegenwärtige Entwurf bleibt unverändert.</translation>
     </message>
     <message>
         <source>Place in the file</source>
@@ -7876,12 +7868,12 @@
         <translation>Steigung bei %1° freigeben (%2)</translation>
     </message>
     <message>
-        <source>Turn into %1 knots, off by %2 µm (%3)</source>
+        <source>Turn into %1 knots, error %2 µm (%3)</source>
         <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
     </message>
     <message>
-        <source>Make the exhaust track its own</source>
-        <translation>Der Auslassbahn eine eigene Form geben</translation>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
     </message>
 </context>
 <context>
@@ -7892,7 +7884,7 @@
     </message>
     <message>
         <source>Cycloidal</source>
-        <translation>Zykloide</translation>
+        <translation>Geneigte Sinuslinie</translation>
     </message>
     <message>
         <source>Parabolic</source>
@@ -7918,16 +7910,16 @@
 <context>
     <name>LiftGrips</name>
     <message>
-        <source>%1, bound %2</source>
-        <translation>%1, Grenze %2</translation>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
         <translation>%1, Stützpunkt %2</translation>
     </message>
     <message>
-        <source>Move bound %1 (%2)</source>
-        <translation>Grenze %1 verschieben (%2)</translation>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -7948,8 +7940,8 @@
 <context>
     <name>LoopWork</name>
     <message>
-        <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href=&quot;view:pressure-volume&quot;&gt;Pressure over volume&lt;/a&gt;.</source>
-        <translation>∮p dV = %1 eines Zylinders je Umdrehung: die Fläche der Schleife in &lt;a href=&quot;view:pressure-volume&quot;&gt;Druck über Volumen&lt;/a&gt;.</translation>
+        <source>∮p dV = %1 per cylinder and revolution: the area of the loop in the &lt;a href=&quot;view:pressure-volume&quot;&gt;p–V diagram&lt;/a&gt;.</source>
+        <translation>∮p dV = %1 je Zylinder und Umdrehung: die Fläche der Schleife im &lt;a href=&quot;view:pressure-volume&quot;&gt;p-V-Diagramm&lt;/a&gt;.</translation>
     </message>
 </context>
 <context>
@@ -7959,7 +7951,7 @@
         <translation>Verdichtung</translation>
     </message>
     <message>
-        <source>burning</source>
+        <source>combustion</source>
         <translation>Verbrennung</translation>
     </message>
     <message>
@@ -8065,8 +8057,8 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Within all limits of the design; no remarks.</source>
-        <translation>Alle Grenzen des Entwurfs eingehalten; keine Hinweise.</translation>
+        <source>No checked limit exceeded (estimates); no remarks.</source>
+        <translation>Keine Grenze überschritten; keine Anmerkungen.</translation>
     </message>
     <message>
         <source>Error</source>
@@ -8089,8 +8081,8 @@
         <translation>gefeuert</translation>
     </message>
     <message>
-        <source>Main figures</source>
-        <translation>Hauptwerte</translation>
+        <source>Main results</source>
+        <translation>Wichtigste Ergebnisse</translation>
     </message>
     <message>
         <source>Port timing and speed</source>
@@ -8101,8 +8093,8 @@
         <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
-        <source>Over one shaft turn</source>
-        <translation>Über eine Wellenumdrehung</translation>
+        <source>Over one revolution</source>
+        <translation>Über eine Umdrehung</translation>
     </message>
     <message>
         <source>Assumptions and sources</source>
@@ -8113,8 +8105,8 @@
         <translation>Warnhinweise</translation>
     </message>
     <message>
-        <source>The design in numbers</source>
-        <translation>Der Entwurf in Zahlen</translation>
+        <source>Inputs of the design</source>
+        <translation>Eingaben des Entwurfs</translation>
     </message>
     <message>
         <source>Lobewright %1, %2</source>
@@ -8129,8 +8121,8 @@
         <translation> Kolbenlänge angenommen.</translation>
     </message>
     <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Drehzahl, 1/min</translation>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
     </message>
     <message>
         <source>brake torque</source>
@@ -8153,7 +8145,7 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>this report&apos;s speed, %1/min</source>
+        <source>speed of this report, %1 rpm</source>
         <translation>Drehzahl dieses Berichts, %1/min</translation>
     </message>
     <message>
@@ -8209,12 +8201,12 @@
         <translation>Wandwärme</translation>
     </message>
     <message>
-        <source>Woschni (SAE 670931; constants as in Heywood, § 12.4.3, from memory), wall temperatures as given.</source>
-        <translation>Woschni (SAE 670931; Konstanten wie in Heywood, § 12.4.3, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
+        <source>Woschni (SAE 670931; constants as in Heywood, § 12.4.3: secondary values, not checked against the printed source), wall temperatures as given.</source>
+        <translation>Woschni (SAE 670931; Konstanten wie bei Heywood, § 12.4.3: Sekundärwerte, nicht am gedruckten Original geprüft), Wandtemperaturen wie angegeben.</translation>
     </message>
     <message>
-        <source>Hohenberg (SAE 790825, from memory), wall temperatures as given.</source>
-        <translation>Hohenberg (SAE 790825, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
+        <source>Hohenberg (SAE 790825: secondary values, not checked against the printed source), wall temperatures as given.</source>
+        <translation>Hohenberg (SAE 790825: Sekundärwerte, nicht am gedruckten Original geprüft), Wandtemperaturen wie angegeben.</translation>
     </message>
     <message>
         <source>None: the walls take no heat.</source>
@@ -8277,24 +8269,24 @@
         <translation>Klopfen</translation>
     </message>
     <message>
-        <source>Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. 9.59, from memory).</source>
-        <translation>Livengood-Wu-Integral mit dem Zündverzug nach Douaud und Eyzat (SAE 780080; Heywood, Gl. 9.59, aus dem Gedächtnis).</translation>
+        <source>Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. 9.59: secondary values, not checked against the printed source).</source>
+        <translation>Livengood-Wu-Integral mit dem Zündverzug nach Douaud und Eyzat (SAE 780080; Heywood, Gl. 9.59: Sekundärwerte, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Friction</source>
         <translation>Reibung</translation>
     </message>
     <message>
-        <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974, constants doubtful), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
-        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974, Konstanten zweifelhaft), Führung, Rollen, Schlupf quer zur Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+        <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; constants not checked against the printed source), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
+        <translation>Ringe nach einem Gesetz der Art von Stribeck (Form nach Stanley et al., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
     </message>
     <message>
         <source>Contact</source>
         <translation>Kontakt</translation>
     </message>
     <message>
-        <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (from memory).</source>
-        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also Nennwert; Film nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung nach ISO 6336-5 (aus dem Gedächtnis).</translation>
+        <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (secondary value, not checked against the printed source).</source>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite, also nominell; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Spannung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Roller bearing</source>
@@ -8333,15 +8325,15 @@
         <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
     <message>
-        <source>Cam-track engine; cylinders: %1; gas cycles a turn and cylinder: %2; %3 at %4/min. Computed by Lobewright %5 on %6.</source>
-        <translation>Kurvenbahnmotor; Zylinder: %1; Gaszyklen je Umdrehung und Zylinder: %2; %3 bei %4/min. Gerechnet von Lobewright %5 am %6.</translation>
+        <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
+        <translation>Kurvenbahnmotor; Zylinder: %1; Arbeitsspiele je Zylinder und Umdrehung: %2; %3 bei %4/min. Berechnet von Lobewright %5 am %6.</translation>
     </message>
     <message>
         <source>Tracks</source>
         <translation>Bahnen</translation>
     </message>
     <message>
-        <source>At the pitch radius, over one turn of the shaft. Undercut margin: by how much the roller&apos;s radius may grow before the track has a cusp anywhere on its width; negative: it is undercut.</source>
+        <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
         <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
     </message>
     <message>
@@ -8358,23 +8350,23 @@
     </message>
     <message>
         <source>Pressure angle</source>
-        <translation>Eingriffswinkel</translation>
+        <translation>Pressungswinkel</translation>
     </message>
     <message>
-        <source>Relative radius</source>
-        <translation>Ersatzradius</translation>
+        <source>Relative radius of curvature</source>
+        <translation>Ersatzkrümmungsradius</translation>
     </message>
     <message>
         <source>%1 at %2° shaft</source>
         <translation>%1 bei %2° Welle</translation>
     </message>
     <message>
-        <source>Least relative radius over the width</source>
-        <translation>Kleinster Ersatzradius über die Breite</translation>
+        <source>Smallest relative radius of curvature over the width</source>
+        <translation>Kleinster Ersatzkrümmungsradius über die Breite</translation>
     </message>
     <message>
-        <source>Least relative radius, pull flank</source>
-        <translation>Kleinster Ersatzradius, Zugflanke</translation>
+        <source>Smallest relative radius of curvature, pull flank</source>
+        <translation>Kleinster Ersatzkrümmungsradius, Zugflanke</translation>
     </message>
     <message>
         <source>Undercut margin of the roller</source>
@@ -8410,23 +8402,23 @@
     </message>
     <message>
         <source>Largest pressure angle</source>
-        <translation>Größter Eingriffswinkel</translation>
+        <translation>Größter Pressungswinkel</translation>
     </message>
     <message>
         <source>Beside the baseline “%1”</source>
         <translation>Neben dem Bezugsentwurf „%1“</translation>
     </message>
     <message>
-        <source>The same numbers and the same figures.</source>
-        <translation>Dieselben Zahlen und dieselben Kennwerte.</translation>
+        <source>Inputs and results are the same.</source>
+        <translation>Eingaben und Ergebnisse sind gleich.</translation>
     </message>
     <message>
-        <source>What is different in the design:</source>
-        <translation>Was am Entwurf anders ist:</translation>
+        <source>Inputs that differ:</source>
+        <translation>Abweichende Eingaben:</translation>
     </message>
     <message>
-        <source>What comes of it:</source>
-        <translation>Was sich daraus ergibt:</translation>
+        <source>Results that differ:</source>
+        <translation>Abweichende Ergebnisse:</translation>
     </message>
     <message>
         <source>%1, baseline %2</source>
@@ -8437,7 +8429,7 @@
         <translation>%1, im Bezugsentwurf nicht vorhanden</translation>
     </message>
     <message>
-        <source>gone, baseline %1</source>
+        <source>removed, baseline %1</source>
         <translation>entfallen, Bezug %1</translation>
     </message>
     <message>
@@ -8596,7 +8588,7 @@
         <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
-        <source>Event before, next event</source>
+        <source>Previous event, next event</source>
         <translation>Voriges Ereignis, nächstes Ereignis</translation>
     </message>
     <message>
@@ -8664,8 +8656,8 @@
         <translation>Raute, Punkt oder Balken ziehen</translation>
     </message>
     <message>
-        <source>Move a bound, lift, knot or port edge; Shift: fine</source>
-        <translation>Grenze, Hub, Stützpunkt oder Schlitzkante bewegen; Umschalt: fein</translation>
+        <source>Move a boundary, lift, knot or port edge; Shift: fine</source>
+        <translation>Segmentgrenze, Weg, Knoten oder Schlitzkante verschieben; Umschalt: fein</translation>
     </message>
     <message>
         <source>Enter, double click</source>
@@ -8688,7 +8680,7 @@
         <translation>Entf, Rücktaste an einem Stützpunkt</translation>
     </message>
     <message>
-        <source>Take it out; free its slope</source>
+        <source>Remove it; free its slope</source>
         <translation>Herausnehmen; seine Steigung freigeben</translation>
     </message>
     <message>
@@ -8704,19 +8696,19 @@
         <translation>Esc</translation>
     </message>
     <message>
-        <source>Let go; in a drag: back to where it was</source>
+        <source>Leave the handle; during a drag: take the move back</source>
         <translation>Loslassen; beim Ziehen: zurück zum Anfang</translation>
     </message>
     <message>
-        <source>In a number</source>
-        <translation>In einem Zahlenfeld</translation>
+        <source>In an input field</source>
+        <translation>In einem Eingabefeld</translation>
     </message>
     <message>
         <source>Up, Down</source>
         <translation>Auf, Ab</translation>
     </message>
     <message>
-        <source>Step it; Shift: fine, Ctrl: coarse</source>
+        <source>Change it in steps; Shift: fine, Ctrl: coarse</source>
         <translation>Schrittweise ändern; Umschalt: fein, Strg: grob</translation>
     </message>
     <message>
@@ -8728,8 +8720,8 @@
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <source>Give back what was there</source>
-        <translation>Zurück zum alten Wert</translation>
+        <source>Restore the previous value</source>
+        <translation>Den vorigen Wert wiederherstellen</translation>
     </message>
     <message>
         <source>In a pane</source>
@@ -8740,7 +8732,7 @@
         <translation>Doppelklick neben dem Namen</translation>
     </message>
     <message>
-        <source>This view alone, or all again</source>
+        <source>Show only this view, or all again</source>
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
@@ -8748,8 +8740,8 @@
         <translation>Klick auf den Namen</translation>
     </message>
     <message>
-        <source>Show something else here</source>
-        <translation>Hier etwas anderes zeigen</translation>
+        <source>Choose another view</source>
+        <translation>Andere Ansicht wählen</translation>
     </message>
     <message>
         <source>Keyboard shortcuts</source>
@@ -8806,12 +8798,12 @@
         <translation>Hub</translation>
     </message>
     <message>
-        <source>%1, bound %2</source>
-        <translation>%1, Grenze %2</translation>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
     </message>
     <message>
-        <source>Move bound at %1° (%2)</source>
-        <translation>Grenze bei %1° verschieben (%2)</translation>
+        <source>Move boundary at %1° (%2)</source>
+        <translation>Segmentgrenze bei %1° verschieben (%2)</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -8843,7 +8835,7 @@
     </message>
     <message>
         <source>
-+ adjuster %1 = %2 in all</source>
++ adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
     </message>
@@ -8914,11 +8906,11 @@
         <translation>° Zyklus</translation>
     </message>
     <message>
-        <source>mm/turn</source>
+        <source>mm/rev</source>
         <translation>mm/U</translation>
     </message>
     <message>
-        <source>in/turn</source>
+        <source>in/rev</source>
         <translation>in/U</translation>
     </message>
     <message>
@@ -8949,7 +8941,7 @@
         <translation>&amp;Studien und Angaben</translation>
     </message>
     <message>
-        <source>L&amp;ists and chosen quantities</source>
+        <source>L&amp;ists and custom plots</source>
         <translation>L&amp;isten und gewählte Größen</translation>
     </message>
 </context>
@@ -8984,7 +8976,7 @@
         <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
-        <source>The burn starts</source>
+        <source>Combustion starts</source>
         <translation>Die Verbrennung beginnt</translation>
     </message>
     <message>
@@ -9040,11 +9032,11 @@
         <translation>Der Einlass öffnet</translation>
     </message>
     <message>
-        <source>The chamber is still above the supply, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
+        <source>The chamber pressure is still above the supply pressure, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
         <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
     </message>
     <message>
-        <source>Fresh gas flows in at this end and pushes burnt gas out at the other: scavenging.</source>
+        <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
         <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
     </message>
     <message>
@@ -9052,7 +9044,7 @@
         <translation>Äußerer Totpunkt</translation>
     </message>
     <message>
-        <source>The pistons stand outermost and the chamber is at its largest, %1.</source>
+        <source>The pistons are farthest apart and the chamber volume is largest, %1.</source>
         <translation>Die Kolben stehen ganz außen, und der Brennraum ist am größten, %1.</translation>
     </message>
     <message>
@@ -9092,11 +9084,11 @@
         <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
     </message>
     <message>
-        <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, the burn takes %3.</source>
+        <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
         <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
     </message>
     <message>
-        <source>Pressure is %1; at no moment do both pistons stand still together, so the burn of %2 of the cycle goes on in a chamber that changes.</source>
+        <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
         <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
     </message>
     <message>
@@ -9104,15 +9096,15 @@
         <translation>Der Einlass ist schon seit %1 offen, Gas konnte also durch ihn entweichen: Einen Vorauslass gibt es nicht.</translation>
     </message>
     <message>
-        <source>The exhaust stands above the chamber, so gas flows in from it until the inlet opens %1 later: this blowdown lets nothing out.</source>
+        <source>The exhaust back pressure is above the chamber pressure, so gas flows in from the exhaust until the inlet opens %1 later: this blowdown lets nothing out.</source>
         <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
     </message>
     <message>
-        <source>In the next %1, the blowdown, air first flows out and then back in, as the growing chamber falls below the exhaust.</source>
+        <source>In the next %1, the blowdown, air first flows out and then back in, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
         <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
     </message>
     <message>
-        <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, as the growing chamber falls below the exhaust.</source>
+        <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
         <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
     </message>
     <message>
@@ -9120,23 +9112,23 @@
         <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
-        <source>The inlet piston uncovers its ports. Fresh gas can enter at this end and push out at the other what is inside: scavenging.</source>
+        <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
         <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
     </message>
     <message>
-        <source>The chamber is still above the supply, so some air first flows back into the inlet.</source>
+        <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
         <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
     </message>
     <message>
-        <source>Fresh gas flows in at this end, and nothing leaves before the exhaust opens too.</source>
+        <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
         <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
     </message>
     <message>
-        <source>Gas flows in at both ends, for the chamber stands below the exhaust too; it flows through only once the chamber has filled.</source>
+        <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
         <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
     </message>
     <message>
-        <source>Fresh air flows in at this end and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
+        <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
         <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
     </message>
     <message>
@@ -9144,15 +9136,15 @@
         <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
     </message>
     <message>
-        <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already squeezed the chamber above it.</source>
+        <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already compressed the chamber above the supply pressure.</source>
         <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
     </message>
     <message>
-        <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge, and then some flows back as the pistons squeeze the chamber above the supply.</source>
+        <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge; then some flows back, because the pistons compress the chamber above the supply pressure.</source>
         <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
     </message>
     <message>
-        <source>Until the exhaust closes too, gas comes back from it, because the chamber stands below it.</source>
+        <source>Until the exhaust closes too, gas comes back from it, because the chamber pressure is below the exhaust back pressure.</source>
         <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
     </message>
     <message>
@@ -9160,11 +9152,11 @@
         <translation>Beide Bahnen sitzen fest auf der Welle und drehen sich mit ihr; die Kolben gleiten nur, jeder auf einer Rolle, die seine Bahn nach innen schiebt und das Gas wieder nach außen.</translation>
     </message>
     <message>
-        <source>The exhaust track stands %1 ahead of the inlet track.</source>
+        <source>The exhaust track is %1 ahead of the inlet track.</source>
         <translation>Die Auslassbahn steht %1 vor der Einlassbahn.</translation>
     </message>
     <message>
-        <source>The exhaust track stands %1 behind the inlet track.</source>
+        <source>The exhaust track is %1 behind the inlet track.</source>
         <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
     </message>
     <message>
@@ -9284,7 +9276,7 @@
     </message>
     <message>
         <source>Shaking force, largest</source>
-        <translation>Rüttelkraft, größte</translation>
+        <translation>Freie Massenkraft, größte</translation>
     </message>
     <message>
         <source>Lead alone</source>
@@ -9348,12 +9340,12 @@
         <translation>Radiallager in der Ebene der Rollenachsen dieser Bahn im äußeren Totpunkt, auf die Welle.</translation>
     </message>
     <message>
-        <source>Radial, inlet end</source>
-        <translation>Radial, Einlassende</translation>
+        <source>Radial, inlet side</source>
+        <translation>Radial, Einlassseite</translation>
     </message>
     <message>
-        <source>Radial, exhaust end</source>
-        <translation>Radial, Auslassende</translation>
+        <source>Radial, exhaust side</source>
+        <translation>Radial, Auslassseite</translation>
     </message>
     <message>
         <source>Thrust</source>
@@ -9364,7 +9356,7 @@
         <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
     </message>
     <message>
-        <source>The bearings stand a piston length behind each crown: give the length of the pistons to see their loads.</source>
+        <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
         <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
     </message>
 </context>
@@ -9398,8 +9390,8 @@
         <translation>Motor</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
         <source>Conditions of the power</source>
@@ -9414,8 +9406,8 @@
         <translation>Aussage hinzufügen</translation>
     </message>
     <message>
-        <source>A sentence of the leaflet, to be answered with what physics allows</source>
-        <translation>Ein Satz aus dem Prospekt, zu beantworten mit dem, was die Physik zulässt</translation>
+        <source>A published sentence, to be checked against physics</source>
+        <translation>Ein veröffentlichter Satz, der an der Physik geprüft wird</translation>
     </message>
     <message>
         <source>New statement</source>
@@ -9576,7 +9568,7 @@
         <translation>Aussagen</translation>
     </message>
     <message>
-        <source>said in</source>
+        <source>published in</source>
         <translation>gesagt in</translation>
     </message>
     <message>
@@ -9607,8 +9599,8 @@
 <context>
     <name>lobewright::ui::ClockView</name>
     <message>
-        <source>Cam tracks and cranks on one clock</source>
-        <translation>Kurvenbahnen und Kurbeln auf einer Uhr</translation>
+        <source>Cam and crank synchronised</source>
+        <translation>Kurvenbahn und Kurbel im Gleichlauf</translation>
     </message>
     <message>
         <source>Above: this engine. Below: the same pistons and ports on cranks, at the same moment. Drag to turn both.</source>
@@ -9619,7 +9611,7 @@
         <translation>Kurbeln mit gleicher Wellendrehzahl</translation>
     </message>
     <message>
-        <source>Cranks with as many power strokes a second</source>
+        <source>Cranks with as many power strokes per second</source>
         <translation>Kurbeln mit ebenso vielen Arbeitshüben je Sekunde</translation>
     </message>
     <message>
@@ -9627,11 +9619,11 @@
         <translation>Kurvenbahnen und Kurbeln</translation>
     </message>
     <message>
-        <source>Cam tracks: shaft %1, gas cycle %2 of %3 in a turn</source>
+        <source>Cam tracks: shaft %1, gas cycle %2 of %3 per revolution</source>
         <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
     </message>
     <message>
-        <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke a turn</source>
+        <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke per revolution</source>
         <translation>Kurbeln mit gleicher Wellendrehzahl: %1 nach dem inneren Totpunkt, ein Arbeitshub je Umdrehung</translation>
     </message>
     <message>
@@ -9642,11 +9634,11 @@
 <context>
     <name>lobewright::ui::ComparisonPane</name>
     <message>
-        <source>Comparison with cranks and a four-stroke</source>
-        <translation>Vergleich mit Kurbeltrieb und Viertakter</translation>
+        <source>Comparison with crank engines</source>
+        <translation>Vergleich mit Kurbelmotoren</translation>
     </message>
     <message>
-        <source>Stopped: shown is an earlier comparison</source>
+        <source>Stopped: an earlier comparison is shown</source>
         <translation>Abgebrochen: Gezeigt wird ein früherer Vergleich</translation>
     </message>
     <message>
@@ -9662,8 +9654,8 @@
         <translation>Gezeigt</translation>
     </message>
     <message>
-        <source>The quantity in which the engines are laid over each other</source>
-        <translation>Die Größe, in der die Motoren übereinandergelegt werden</translation>
+        <source>The quantity compared</source>
+        <translation>Die verglichene Größe</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9678,15 +9670,15 @@
         <translation>&amp;Tabelle kopieren</translation>
     </message>
     <message>
-        <source>%1, at %2/min</source>
-        <translation>%1, bei %2/min</translation>
+        <source>%1 at %2 rpm</source>
+        <translation>%1 bei %2/min</translation>
     </message>
     <message>
         <source>Shown: %1</source>
         <translation>Gezeigt: %1</translation>
     </message>
     <message>
-        <source>Shown until the new comparison is there: %1</source>
+        <source>Shown until the new comparison is ready: %1</source>
         <translation>Gezeigt, bis der neue Vergleich da ist: %1</translation>
     </message>
 </context>
@@ -9709,19 +9701,19 @@
         <translation>Brennraumvolumen</translation>
     </message>
     <message>
-        <source>degrees of one reciprocation from firing dead centre</source>
-        <translation>Grad eines Hin- und Hergangs ab dem Zünd-Totpunkt</translation>
+        <source>angle from firing dead centre, one stroke out and back = 360°</source>
+        <translation>Winkel vom Zünd-Totpunkt, ein Kolbenhub hin und zurück = 360°</translation>
     </message>
     <message>
-        <source>The engines beside it are being solved.</source>
-        <translation>Die Vergleichsmotoren werden gerechnet.</translation>
+        <source>The engines compared are being computed.</source>
+        <translation>Die verglichenen Motoren werden berechnet.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::ComparisonTable</name>
     <message>
-        <source>Figures of the engines compared</source>
-        <translation>Kennwerte der Motoren im Vergleich</translation>
+        <source>Results of the engines compared</source>
+        <translation>Ergebnisse der verglichenen Motoren</translation>
     </message>
 </context>
 <context>
@@ -9763,11 +9755,11 @@
         <translation>%1, %2: nichts drückt</translation>
     </message>
     <message>
-        <source>%1, %2: least %3 at %4°, %5</source>
+        <source>%1, %2: minimum %3 at %4°, %5</source>
         <translation>%1, %2: kleinster Wert %3 bei %4°, %5</translation>
     </message>
     <message>
-        <source>%1, %2: largest %3 at %4°, %5</source>
+        <source>%1, %2: maximum %3 at %4°, %5</source>
         <translation>%1, %2: größter Wert %3 bei %4°, %5</translation>
     </message>
     <message>
@@ -9779,7 +9771,7 @@
         <translation>&amp;Auslassbahn</translation>
     </message>
     <message>
-        <source>; crowned: one film a contact</source>
+        <source>; crowned: one film per contact</source>
         <translation>; ballig: ein Film je Kontakt</translation>
     </message>
     <message>
@@ -9836,7 +9828,7 @@
         <translation>Energie und Reibung</translation>
     </message>
     <message>
-        <source>Heat in, a cycle</source>
+        <source>Heat in, per cycle</source>
         <translation>Zugeführte Wärme je Zyklus</translation>
     </message>
     <message>
@@ -9848,12 +9840,12 @@
         <translation>Verluste als Mitteldruck</translation>
     </message>
     <message>
-        <source>Left over: %1 of the fuel heat.</source>
-        <translation>Rest: %1 der Kraftstoffwärme.</translation>
+        <source>Energy-balance residual: %1 of the fuel heat.</source>
+        <translation>Restfehler der Energiebilanz: %1 der Kraftstoffwärme.</translation>
     </message>
     <message>
-        <source>%1 in all.</source>
-        <translation>Insgesamt %1.</translation>
+        <source>Total: %1.</source>
+        <translation>Summe: %1.</translation>
     </message>
     <message>
         <source>Supply power is not counted.</source>
@@ -9863,12 +9855,12 @@
 <context>
     <name>lobewright::ui::EngineSolid</name>
     <message>
-        <source>The engine in space</source>
-        <translation>Der Motor im Raum</translation>
+        <source>3D view of the engine</source>
+        <translation>3D-Ansicht des Motors</translation>
     </message>
     <message>
-        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
-        <translation>Ziehen, um um den Motor zu gehen; Mausrad, um näher zu kommen.</translation>
+        <source>Drag to rotate the view, turn the wheel to zoom.</source>
+        <translation>Ziehen dreht die Ansicht, das Rad vergrößert.</translation>
     </message>
     <message>
         <source>Shaft %1</source>
@@ -9957,12 +9949,12 @@
         <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
     </message>
     <message>
-        <source>0.5° as usual</source>
-        <translation>0,5° wie üblich</translation>
+        <source>0.5° (default)</source>
+        <translation>0,5° (Vorgabe)</translation>
     </message>
     <message>
-        <source>5° as usual</source>
-        <translation>5° wie üblich</translation>
+        <source>5° (default)</source>
+        <translation>5° (Vorgabe)</translation>
     </message>
     <message>
         <source>as the tolerance asks</source>
@@ -10098,8 +10090,8 @@
         <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
     <message>
-        <source>Click: how it came about</source>
-        <translation>Klick: wie sie zustande kam</translation>
+        <source>Click to see the working</source>
+        <translation>Klicken zeigt den Rechenweg</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -10137,12 +10129,12 @@
         <translation>Massenausgleich</translation>
     </message>
     <message>
-        <source>How well the equations are solved</source>
-        <translation>Wie gut die Gleichungen gelöst sind</translation>
+        <source>Numerical convergence</source>
+        <translation>Numerische Konvergenz</translation>
     </message>
     <message>
-        <source>Figure</source>
-        <translation>Kennwert</translation>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Now</source>
@@ -10153,12 +10145,12 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
-        <source>Click: how it came about</source>
-        <translation>Klick: wie sie zustande kam</translation>
+        <source>Click to see the working</source>
+        <translation>Klicken zeigt den Rechenweg</translation>
     </message>
     <message>
         <source>Energy</source>
@@ -10172,20 +10164,20 @@
 <context>
     <name>lobewright::ui::FiguresView</name>
     <message>
-        <source>only what changed</source>
+        <source>changed only</source>
         <translation>nur Geändertes</translation>
     </message>
     <message>
-        <source>Find a figure</source>
-        <translation>Kennwert suchen</translation>
+        <source>Find a result</source>
+        <translation>Ergebnis suchen</translation>
     </message>
     <message>
-        <source>Leave out figures that read the same in the baseline</source>
-        <translation>Kennwerte weglassen, die im Bezugsentwurf gleich lauten</translation>
+        <source>Hide results that equal the baseline</source>
+        <translation>Ergebnisse ausblenden, die denen des Vergleichs gleichen</translation>
     </message>
     <message>
-        <source>Leaves the figures whose names hold these words</source>
-        <translation>Lässt die Zahlen stehen, deren Namen diese Wörter enthalten</translation>
+        <source>Shows only results whose names contain these words</source>
+        <translation>Zeigt nur Ergebnisse, deren Namen diese Wörter enthalten</translation>
     </message>
 </context>
 <context>
@@ -10260,11 +10252,11 @@
 <context>
     <name>lobewright::ui::FramesDialog</name>
     <message>
-        <source>Pictures over a turn</source>
+        <source>Pictures over one revolution</source>
         <translation>Bilder über eine Umdrehung</translation>
     </message>
     <message>
-        <source>Evenly over one turn of the shaft; the last joins the first.</source>
+        <source>Evenly spaced over one revolution; the last picture leads back to the first.</source>
         <translation>Gleichmäßig über eine Umdrehung der Welle; das letzte schließt an das erste an.</translation>
     </message>
     <message>
@@ -10346,11 +10338,11 @@
         <translation>Auslasskolben</translation>
     </message>
     <message>
-        <source>closes: sum %1</source>
+        <source>in balance: sum %1</source>
         <translation>geschlossen: Summe %1</translation>
     </message>
     <message>
-        <source>open by %1: the roller is off its track</source>
+        <source>not in balance by %1: the roller is off its track</source>
         <translation>offen um %1: die Rolle hat abgehoben</translation>
     </message>
     <message>
@@ -10397,7 +10389,7 @@
         <translation>Hilfeseiten</translation>
     </message>
     <message>
-        <source>Pages of the help; typing above leaves those that hold the words</source>
+        <source>Help pages; type above to show only those that contain the words</source>
         <translation>Seiten der Hilfe; eine Eingabe oben lässt die stehen, die die Wörter enthalten</translation>
     </message>
     <message>
@@ -10433,11 +10425,11 @@
         <translation>Alle Seiten durchsuchen</translation>
     </message>
     <message>
-        <source>Pages that hold all these words (Ctrl+F)</source>
+        <source>Pages that contain all these words (Ctrl+F)</source>
         <translation>Seiten, die alle diese Wörter enthalten (Strg+F)</translation>
     </message>
     <message>
-        <source>No page holds all these words</source>
+        <source>No page contains all these words</source>
         <translation>Keine Seite enthält alle diese Wörter</translation>
     </message>
 </context>
@@ -10564,7 +10556,7 @@
 <context>
     <name>lobewright::ui::LawPane</name>
     <message>
-        <source>N least</source>
+        <source>N min</source>
         <translation>N min</translation>
     </message>
     <message>
@@ -10672,12 +10664,12 @@
         <translation>Winkel, Mitte</translation>
     </message>
     <message>
-        <source>R_rel, least</source>
+        <source>R_rel, min</source>
         <translation>R_rel, kleinstes</translation>
     </message>
     <message>
-        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, least relative radius anywhere on its width, nominal contact pressure and least contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitshub über Einheitsspanne; größte Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz erhalten; für die ganze Bahn: größter Eingriffswinkel in der Mitte der Rolle, kleinster Ersatzradius irgendwo auf ihrer Breite, Nenn-Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: bester Wert der Spalte. Strg+C kopiert.</translation>
+        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, smallest relative radius of curvature anywhere on its width, nominal contact stress and minimum contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
+        <translation>Kennwerte für Einheitsweg über Einheitsabschnitt; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
     </message>
 </context>
 <context>
@@ -10805,7 +10797,7 @@
         <translation>&amp;Bahn</translation>
     </message>
     <message>
-        <source>&amp;Lobes a turn</source>
+        <source>&amp;Lobes per revolution</source>
         <translation>&amp;Nocken je Umdrehung</translation>
     </message>
     <message>
@@ -10813,7 +10805,7 @@
         <translation>T&amp;oleranz</translation>
     </message>
     <message>
-        <source>Most &amp;knots</source>
+        <source>Maximum &amp;knots</source>
         <translation>Höchstzahl &amp;Stützpunkte</translation>
     </message>
     <message>
@@ -10833,7 +10825,7 @@
         <translation>Ausgleich läuft…</translation>
     </message>
     <message>
-        <source>%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 at %5°, root mean square %6.</source>
+        <source>%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, root mean square %6.</source>
         <translation>%1 Zeilen, %2 Stützpunkte, Nocken je Umdrehung: %3. Größte Abweichung %4 bei %5°, quadratisches Mittel %6.</translation>
     </message>
     <message>
@@ -10923,12 +10915,12 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Within all limits</source>
-        <translation>Alle Grenzen eingehalten</translation>
+        <source>No checked limit exceeded (estimates)</source>
+        <translation>Keine Grenze verletzt</translation>
     </message>
     <message>
-        <source>Click: go to the number and to the angle; Ctrl+Return: how the value came about</source>
-        <translation>Klick: zur Zahl und zum Winkel gehen; Strg+Eingabe: wie der Wert zustande kam</translation>
+        <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
+        <translation>Klicken: zur Eingabe und zum Winkel; Strg+Eingabe: Rechenweg zeigen</translation>
     </message>
     <message>
         <source>Show the &amp;working</source>
@@ -11010,7 +11002,7 @@
         <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
-        <source>Skirts keep %1 to the nearest port at inner dead centre</source>
+        <source>Skirts clear the nearest port by %1 at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
 </context>
@@ -11104,16 +11096,16 @@
 <context>
     <name>lobewright::ui::MainWindow</name>
     <message>
-        <source>Numbers</source>
-        <translation>Zahlen</translation>
+        <source>Inputs</source>
+        <translation>Eingaben</translation>
     </message>
     <message>
         <source>Limits</source>
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
         <source>Show the list of limits</source>
@@ -11164,8 +11156,8 @@
         <translation>&amp;Ergebnisse exportieren…</translation>
     </message>
     <message>
-        <source>Channels over a turn as CSV, all figures as JSON</source>
-        <translation>Verläufe über eine Umdrehung als CSV, alle Kennwerte als JSON</translation>
+        <source>Channels over one revolution as CSV, all results as JSON</source>
+        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
     </message>
     <message>
         <source>Export a &amp;track…</source>
@@ -11216,8 +11208,8 @@
         <translation>Ctrl+Y</translation>
     </message>
     <message>
-        <source>&amp;Find a number</source>
-        <translation>Zahl &amp;suchen</translation>
+        <source>&amp;Find an input</source>
+        <translation>Eingabe &amp;suchen</translation>
     </message>
     <message>
         <source>Turn a track into &amp;knots…</source>
@@ -11336,7 +11328,7 @@
         <translation>F5</translation>
     </message>
     <message>
-        <source>Event &amp;before</source>
+        <source>Pre&amp;vious event</source>
         <translation>&amp;Voriges Ereignis</translation>
     </message>
     <message>
@@ -11472,7 +11464,7 @@
         <translation>„%1“ ist wieder der jetzige Entwurf</translation>
     </message>
     <message>
-        <source>“%1” stands behind every plot as baseline</source>
+        <source>“%1” is shown behind every plot as the baseline</source>
         <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
     </message>
     <message>
@@ -11496,7 +11488,7 @@
         <translation>Ctrl+R</translation>
     </message>
     <message>
-        <source>A PDF with drawing, figures, plots, limits, assumptions and sources</source>
+        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
         <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
     </message>
     <message>
@@ -11536,7 +11528,7 @@
         <translation>Bericht nicht geschrieben</translation>
     </message>
     <message>
-        <source>Export &amp;pictures over a turn…</source>
+        <source>Export &amp;pictures over one revolution…</source>
         <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
     </message>
     <message>
@@ -11548,7 +11540,7 @@
         <translation>Bezugsentwurf: %1</translation>
     </message>
     <message>
-        <source>“%1” stands behind every plot and figure</source>
+        <source>“%1” is shown behind every plot and result</source>
         <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
     </message>
     <message>
@@ -11568,7 +11560,7 @@
         <translation>&amp;Erster Hinweis</translation>
     </message>
     <message>
-        <source>The line that stood above the panes at the first start</source>
+        <source>The hint shown above the panes at the first start</source>
         <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
     </message>
     <message>
@@ -11690,8 +11682,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Find a number</source>
-        <translation>Zahl suchen</translation>
+        <source>Find an input</source>
+        <translation>Eingabe suchen</translation>
     </message>
     <message>
         <source>By its name, its group, its explanation or its key in the file</source>
@@ -11765,20 +11757,20 @@
 <context>
     <name>lobewright::ui::OrderBars</name>
     <message>
-        <source>Orders of shaking and torque</source>
-        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
+        <source>Force and torque orders</source>
+        <translation>Ordnungen von Kraft und Drehmoment</translation>
     </message>
     <message>
         <source>Axial shaking force</source>
-        <translation>Axiale Rüttelkraft</translation>
+        <translation>Axiale freie Massenkraft</translation>
     </message>
     <message>
         <source>Rocking moment about x</source>
-        <translation>Kippmoment um x</translation>
+        <translation>Freies Massenmoment um x</translation>
     </message>
     <message>
         <source>Rocking moment about y</source>
-        <translation>Kippmoment um y</translation>
+        <translation>Freies Massenmoment um y</translation>
     </message>
     <message>
         <source>Total torque (order 0 is the mean)</source>
@@ -11789,7 +11781,7 @@
         <translation>Wellenordnung %1</translation>
     </message>
     <message>
-        <source>Balanced: no order above rounding.</source>
+        <source>Balanced: no order above rounding error.</source>
         <translation>Ausgeglichen: keine Ordnung über der Rundung.</translation>
     </message>
     <message>
@@ -11813,19 +11805,19 @@
         <translation>Nur Masse und Auslassvoreilung zusammen heben sie auf.</translation>
     </message>
     <message>
-        <source>Neither mass nor exhaust lead cancels it; these leave least.</source>
+        <source>Neither mass nor exhaust lead cancels it; these leave the least.</source>
         <translation>Weder Masse noch Auslassvoreilung heben sie auf; diese lassen am wenigsten übrig.</translation>
     </message>
     <message>
-        <source>Speed fluctuation within a turn</source>
+        <source>Speed fluctuation within a revolution</source>
         <translation>Drehzahlschwankung innerhalb einer Umdrehung</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::Pane</name>
     <message>
-        <source>Show something else here</source>
-        <translation>Hier etwas anderes zeigen</translation>
+        <source>Choose another view</source>
+        <translation>Andere Ansicht wählen</translation>
     </message>
     <message>
         <source>Options</source>
@@ -11840,7 +11832,7 @@
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <source>This view alone, or all again</source>
+        <source>Show only this view, or all again</source>
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
@@ -11855,8 +11847,8 @@
 <context>
     <name>lobewright::ui::PhasePlot</name>
     <message>
-        <source>Figures against phase</source>
-        <translation>Kennwerte über der Phase</translation>
+        <source>Results against phase</source>
+        <translation>Ergebnisse über der Phase</translation>
     </message>
     <message>
         <source>exhaust lead as built, shaft °</source>
@@ -11878,7 +11870,7 @@
 <context>
     <name>lobewright::ui::PlaybackBar</name>
     <message>
-        <source>Event before</source>
+        <source>Previous event</source>
         <translation>Voriges Ereignis</translation>
     </message>
     <message>
@@ -11938,7 +11930,7 @@
         <translation>Welle drehen</translation>
     </message>
     <message>
-        <source>To the event before: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
+        <source>To the previous event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
         <translation>Zum vorigen Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
     </message>
     <message>
@@ -11965,7 +11957,7 @@
         <translation>Querschnitt</translation>
     </message>
     <message>
-        <source>Geometric area that the piston uncovers, all rows of one end.</source>
+        <source>Geometric area that the piston uncovers, all rows of one side.</source>
         <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
     </message>
     <message>
@@ -11993,8 +11985,8 @@
         <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
     </message>
     <message>
-        <source>Both ends open.</source>
-        <translation>Beide Enden offen.</translation>
+        <source>Inlet and exhaust open.</source>
+        <translation>Einlass und Auslass offen.</translation>
     </message>
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
@@ -12017,7 +12009,7 @@
         <translation>Bezug über &amp;Zyklusgrad</translation>
     </message>
     <message>
-        <source>Equal cycle degrees of both engines stand over each other, whatever their numbers of lobes</source>
+        <source>Aligns both engines by cycle degrees, whatever their numbers of lobes</source>
         <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
     <message>
@@ -12084,7 +12076,7 @@
         <translation>%1, Auslass</translation>
     </message>
     <message>
-        <source>Jumps a turn: %1, up to</source>
+        <source>Jumps per revolution: %1, up to</source>
         <translation>Sprünge je Umdrehung: %1, bis</translation>
     </message>
     <message>
@@ -12211,7 +12203,7 @@
         <translation>&amp;Prozessorfäden</translation>
     </message>
     <message>
-        <source>Most threads that sweeps, maps and comparisons may use at once.</source>
+        <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
         <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
     </message>
     <message>
@@ -12242,8 +12234,8 @@
 <context>
     <name>lobewright::ui::PressureVolumePlot</name>
     <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
     </message>
     <message>
         <source>chamber volume</source>
@@ -12477,7 +12469,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Vergleichen</translation>
     </message>
     <message>
-        <source>Make it the baseline, behind every plot and figure</source>
+        <source>Make it the baseline, behind every plot and result</source>
         <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
     </message>
     <message>
@@ -12501,7 +12493,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>Take it out of the file; can be undone</source>
+        <source>Remove it from the file; can be undone</source>
         <translation>Aus der Datei nehmen; kann rückgängig gemacht werden</translation>
     </message>
     <message>
@@ -12521,19 +12513,19 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Bezug</translation>
     </message>
     <message>
-        <source>; stands behind every plot as baseline</source>
+        <source>; shown behind every plot as baseline</source>
         <translation>; steht als Bezug hinter jedem Diagramm</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::SpaceView</name>
     <message>
-        <source>The engine in space</source>
-        <translation>Der Motor im Raum</translation>
+        <source>3D view of the engine</source>
+        <translation>3D-Ansicht des Motors</translation>
     </message>
     <message>
-        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
-        <translation>Ziehen führt um den Motor herum, das Mausrad näher heran.</translation>
+        <source>Drag to rotate the view, turn the wheel to zoom.</source>
+        <translation>Ziehen dreht die Ansicht, das Rad vergrößert.</translation>
     </message>
     <message>
         <source>This needs OpenGL, which this machine does not offer.</source>
@@ -12547,12 +12539,12 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kontaktpressung</translation>
     </message>
     <message>
-        <source>nominal stress</source>
+        <source>nominal contact stress</source>
         <translation>Nennpressung</translation>
     </message>
     <message>
-        <source>Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one.</source>
-        <translation>Größte Hertzsche Pressung p auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite verteilt: Nennwert, zum Vergleich von Entwürfen, nie zur Freigabe.</translation>
+        <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
+        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -12669,8 +12661,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
-        <source>&amp;Figures</source>
-        <translation>&amp;Kennwerte</translation>
+        <source>&amp;Results</source>
+        <translation>&amp;Ergebnisse</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -12681,11 +12673,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Bereich &amp;folgt dem Entwurf</translation>
     </message>
     <message>
-        <source>, least %1 at %2</source>
+        <source>, minimum %1 at %2</source>
         <translation>, kleinster Wert %1 bei %2</translation>
     </message>
     <message>
-        <source>, largest %1 at %2</source>
+        <source>, maximum %1 at %2</source>
         <translation>, größter Wert %1 bei %2</translation>
     </message>
     <message>
@@ -12693,7 +12685,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop this study; the points that have come stay</source>
+        <source>Stop this study; finished points stay</source>
         <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
     </message>
     <message>
@@ -12778,8 +12770,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Schlitze</translation>
     </message>
     <message>
-        <source>Nothing compresses the air: the supply stands at or below ambient pressure and costs nothing.</source>
-        <translation>Nichts verdichtet die Luft: Die Versorgung liegt auf oder unter Umgebungsdruck und kostet nichts.</translation>
+        <source>No compression: the supply pressure is at or below ambient, so it needs no power.</source>
+        <translation>Keine Verdichtung: Der Versorgungsdruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
@@ -12790,8 +12782,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
     </message>
     <message>
-        <source>Supply from ambient to chamber</source>
-        <translation>Luft von der Umgebung bis zum Brennraum</translation>
+        <source>Air path</source>
+        <translation>Luftweg</translation>
     </message>
     <message>
         <source>The gas cycle could not be solved.</source>
@@ -12902,14 +12894,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Drehmoment über der Drehzahl</translation>
     </message>
     <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Drehzahl, 1/min</translation>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::TorquePlot</name>
     <message>
-        <source>Torque over a turn</source>
+        <source>Torque over one revolution</source>
         <translation>Drehmoment über eine Umdrehung</translation>
     </message>
     <message>
@@ -12941,7 +12933,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Motor</translation>
     </message>
     <message>
-        <source>All cylinders with their ring angles, friction included.</source>
+        <source>All cylinders at their angles, friction included.</source>
         <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
     </message>
     <message>
@@ -13019,7 +13011,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>&amp;Ganze Umdrehung zeigen</translation>
     </message>
     <message>
-        <source>flank changes a turn</source>
+        <source>flank changes per revolution</source>
         <translation>Flankenwechsel je Umdrehung</translation>
     </message>
     <message>
@@ -13045,7 +13037,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
 <context>
     <name>lobewright::ui::UnrolledTracks</name>
     <message>
-        <source>Both tracks unrolled over one turn</source>
+        <source>Both tracks unrolled over one revolution</source>
         <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
     </message>
     <message>
@@ -13082,7 +13074,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>: pressure angle up to %1 at the middle</source>
-        <translation>: Eingriffswinkel bis %1 in der Mitte</translation>
+        <translation>: Pressungswinkel bis %1 in der Mitte</translation>
     </message>
     <message>
         <source>, undercut at %1</source>
@@ -13132,8 +13124,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Laufbuchse abgewickelt</translation>
     </message>
     <message>
-        <source>Engine in space</source>
-        <translation>Motor im Raum</translation>
+        <source>3D view</source>
+        <translation>3D-Ansicht</translation>
     </message>
     <message>
         <source>Adjuster</source>
@@ -13152,8 +13144,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Gas im Zylinder</translation>
     </message>
     <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
     </message>
     <message>
         <source>Contact and side forces</source>
@@ -13161,15 +13153,15 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Shaking force</source>
-        <translation>Rüttelkraft</translation>
+        <translation>Freie Massenkraft</translation>
     </message>
     <message>
-        <source>Chosen quantities</source>
-        <translation>Gewählte Größen</translation>
+        <source>Custom plot</source>
+        <translation>Eigenes Diagramm</translation>
     </message>
     <message>
-        <source>Supply from ambient to chamber</source>
-        <translation>Luft von der Umgebung bis zum Brennraum</translation>
+        <source>Air path</source>
+        <translation>Luftweg</translation>
     </message>
     <message>
         <source>Energy and friction</source>
@@ -13184,8 +13176,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kräfte an den Kolben</translation>
     </message>
     <message>
-        <source>Orders of shaking and torque</source>
-        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
+        <source>Force and torque orders</source>
+        <translation>Ordnungen von Kraft und Drehmoment</translation>
     </message>
     <message>
         <source>Motion laws side by side</source>
@@ -13200,20 +13192,20 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
-        <source>Cranks and four-stroke beside it</source>
-        <translation>Kurbeltrieb und Viertakter daneben</translation>
+        <source>Comparison with crank engines</source>
+        <translation>Vergleich mit Kurbelmotoren</translation>
     </message>
     <message>
         <source>Claims check</source>
         <translation>Prüfung der Angaben</translation>
     </message>
     <message>
-        <source>Cam and crank on one clock</source>
-        <translation>Kurve und Kurbel auf einer Uhr</translation>
+        <source>Cam and crank synchronised</source>
+        <translation>Kurvenbahn und Kurbel im Gleichlauf</translation>
     </message>
 </context>
 <context>
@@ -13231,7 +13223,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
     </message>
     <message>
-        <source>Nominal contact pressure times slip at the same place: heating and wear, for comparing designs.</source>
+        <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
         <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
     </message>
     <message>
@@ -13248,11 +13240,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle over the width</source>
-        <translation>Eingriffswinkel über die Breite</translation>
+        <translation>Pressungswinkel über die Breite</translation>
     </message>
     <message>
-        <source>Relative radius over the width</source>
-        <translation>Ersatzradius über die Breite</translation>
+        <source>Relative radius of curvature over the width</source>
+        <translation>Ersatzkrümmungsradius über die Breite</translation>
     </message>
     <message>
         <source>Undercut margin over the width</source>
@@ -13263,7 +13255,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Schlupf über die Breite</translation>
     </message>
     <message>
-        <source>Pressure × slip over the width</source>
+        <source>Contact stress × slip over the width</source>
         <translation>Pressung × Schlupf über die Breite</translation>
     </message>
     <message>
@@ -13279,11 +13271,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Unterschnitt, %1 bei %2°:</translation>
     </message>
     <message>
-        <source>Least, %1 at %2°:</source>
+        <source>Minimum, %1 at %2°:</source>
         <translation>Kleinster Wert, %1 bei %2°:</translation>
     </message>
     <message>
-        <source>Most, %1 at %2°:</source>
+        <source>Maximum, %1 at %2°:</source>
         <translation>Größter Wert, %1 bei %2°:</translation>
     </message>
     <message>
@@ -13308,7 +13300,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation>Eingriffswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
+        <translation>Pressungswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
     </message>
 </context>
 <context>
@@ -13318,12 +13310,12 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Spalte, %1</translation>
     </message>
     <message>
-        <source>figure</source>
-        <translation>Kennwert</translation>
+        <source>result</source>
+        <translation>Ergebnis</translation>
     </message>
     <message>
-        <source>number of the design</source>
-        <translation>Zahl des Entwurfs</translation>
+        <source>input</source>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>column %1 of channels.csv</source>
@@ -13342,7 +13334,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>vom Löser</translation>
     </message>
     <message>
-        <source>Worked out from the columns and numbers shown: %1. The figure itself comes from the solver, which looks closer than the columns do.</source>
+        <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
         <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
     </message>
     <message>
@@ -13350,7 +13342,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>To the figure before (Alt+Left)</source>
+        <source>To the previous result (Alt+Left)</source>
         <translation>Zum Kennwert davor (Alt+Links)</translation>
     </message>
     <message>
@@ -13358,27 +13350,27 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Only the list of figures</source>
+        <source>Only the list of results</source>
         <translation>Nur die Liste der Kennwerte</translation>
     </message>
     <message>
-        <source>Working of the figure</source>
-        <translation>Rechenweg des Kennwerts</translation>
+        <source>Working of the result</source>
+        <translation>Rechenweg des Ergebnisses</translation>
     </message>
     <message>
         <source>Alt+Left</source>
         <translation>Alt+Left</translation>
     </message>
     <message>
-        <source>It comes from the solver as it is: there is no formula to put numbers in.</source>
+        <source>It is taken directly from the solver: there is no formula to evaluate.</source>
         <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
     <message>
-        <source>Worked out from the columns and numbers shown: %1. This design moves too sharply for the step of the columns; the figure itself comes from the solver, which looks closer.</source>
+        <source>Worked out from the channels and inputs shown: %1. This design changes too sharply for the step of the channels; the result itself comes from the solver, whose steps are finer.</source>
         <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
     </message>
     <message>
-        <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
+        <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
     </message>
 </context>
