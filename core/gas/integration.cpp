@@ -522,7 +522,8 @@ std::optional<Problem> Integration::integrateTo(double stop) {
 
 bool Integration::takePartOfStep(double h) {
     const double error = tryStep(h);
-    if (!(error <= partError)) {
+    // the implicit method's estimate need not fall with the step
+    if (stiff_ ? !std::isfinite(error) : !(error <= partError)) {
         shortenStep(h, error / partError);
         return false;
     }
@@ -589,8 +590,9 @@ double Integration::stepTowardsTurn() {
             const double drop = cylinder.margins[static_cast<std::size_t>(event)];
             const double closing = outward ? -rise : rise;
             if (drop > 0.0 && closing > 0.0) {
-                longest = std::min(longest, (drop > turnNear_ ? shareOfApproach : beyondTurn) *
-                                                drop / closing);
+                const double reach = drop > turnNear_ ? shareOfApproach * drop
+                                                      : beyondTurn * std::max(drop, laminarDrop);
+                longest = std::min(longest, reach / closing);
             }
         };
         if (mode.inlet != InletFlow::closed) {
