@@ -122,7 +122,7 @@ std::optional<std::string> uiFolder(const fs::path& path) {
 /// know each other.
 std::optional<std::size_t> uiStep(const std::string& folder) {
     const std::vector<std::set<std::string>> steps = {
-        {""}, {"editing", "plots"}, {"scene"}, {"report"}, {"workspace"}};
+        {""}, {"editing", "plots"}, {"scene", "picture"}, {"report"}, {"workspace"}};
     for (std::size_t step = 0; step < steps.size(); ++step) {
         if (steps[step].contains(folder)) {
             return step;
