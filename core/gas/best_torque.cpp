@@ -248,8 +248,8 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
         return *spaced.problem;
     }
     if (!spaced.anySteady) {
-        return Problem{"",
-                       LW_TEXT("no burn start between -60 and 20° gives a cyclic steady state")};
+        return Problem{
+            "", LW_TEXT("no start of combustion between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
     return bestAround(*found, model, range, closeLook, search, options, monitor);

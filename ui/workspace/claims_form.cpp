@@ -244,7 +244,7 @@ void ClaimsForm::buildEverything() {
     addGroup(
         *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
         [](auto& claims) -> auto& { return claims; });
-    const QString titles[] = {tr("Engine"), tr("Figures"), tr("Conditions of the power")};
+    const QString titles[] = {tr("Engine"), tr("Results"), tr("Conditions of the power")};
     int number = 0;
     study::forEachGroup([&](const char*, const auto& keys, auto member) {
         addGroup(
@@ -280,7 +280,7 @@ void ClaimsForm::buildStatements() {
     statements_->layout()->setContentsMargins(0, 0, 0, 0);
     column_->addWidget(statements_);
     auto* add = new QPushButton(tr("Add a statement"), this);
-    add->setToolTip(tr("A sentence of the leaflet, to be answered with what physics allows"));
+    add->setToolTip(tr("A published sentence, to be checked against physics"));
     column_->addWidget(add, 0, Qt::AlignLeft);
     connect(add, &QPushButton::clicked, this, [this] {
         study::Claims claims = claims_;
