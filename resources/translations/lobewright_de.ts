@@ -7789,6 +7789,18 @@
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
         <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
+    <message>
+        <source>Head in the place of an exhaust piston</source>
+        <translation>Zylinderkopf an der Stelle eines Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no second track to turn against the first</source>
+        <translation>Ein einseitiger Motor hat keine zweite Kurvenbahn, die sich gegen die erste verdrehen ließe</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9300,10 +9312,6 @@
         <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
     </message>
     <message>
-        <source>The piston stands outermost and the chamber is at its largest, %1.</source>
-        <translation>Der Kolben steht ganz außen, und der Brennraum ist mit %1 am größten.</translation>
-    </message>
-    <message>
         <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
         <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
     </message>
@@ -9390,6 +9398,22 @@
     <message>
         <source>The exhaust track is %1 behind the inlet track.</source>
         <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
+    </message>
+    <message>
+        <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
+        <translation>Die Rolle drückt mit %1 auf ihre Bahn, und wo die Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>The piston stands outermost and the chamber volume is largest, %1.</source>
+        <translation>Der Kolben steht ganz außen, und das Brennraumvolumen ist mit %1 am größten.</translation>
     </message>
 </context>
 <context>
