@@ -54,6 +54,8 @@ void addContactChannels(ChannelList& list, const contact::Contact& contact,
 void addContactDetailChannels(ChannelList& list, const contact::Contact& contact,
                               const mechanism::OpposedPair& pair);
 
+/// Thrust of the only track of a one-sided engine.
+void addThrustChannel(ChannelList& list, const StageResults& results);
 /// All rollers on the exhaust track, which the adjuster holds.
 void addAdjusterChannels(ChannelList& list, const StageResults& results);
 

@@ -47,6 +47,11 @@ void addForceDetailChannels(ChannelList& list, const StageResults& results) {
     }
 }
 
+void addThrustChannel(ChannelList& list, const StageResults& results) {
+    list.add("inlet_track_thrust_N", LW_TEXT("Thrust of all rollers on the track, outward"), "F",
+             "N", results.loads.track.inlet.thrust);
+}
+
 void addAdjusterChannels(ChannelList& list, const StageResults& results) {
     const auto& track = results.loads.track.exhaust;
     list.add("exhaust_track_torque_Nm", LW_TEXT("Torque of all rollers on the exhaust track"), "T",

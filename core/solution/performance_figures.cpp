@@ -49,7 +49,7 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     // of a mixture, what leaves unburnt is paid for too
     const double mass = mean(cycles, &gas::CycleFigures::fuelMass);
     const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
-    const double lost = supplied > mass && mass > 0.0 ? supplied / mass : 1.0;
+    const double lost = supplied > 0.0 && mass > 0.0 ? supplied / mass : 1.0;
     const double heat = lost * mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
     const bool fired = heat > 0.0;
     const TextId why = LW_TEXT("no fuel is burnt");

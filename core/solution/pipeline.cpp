@@ -213,6 +213,8 @@ std::vector<Channel> makeChannels(const StageResults& results, const contact::Co
     if (!results.pair().mechanism().isOneSided()) {
         addAdjusterChannels(list, results);
         addRemedyChannels(list, balance, results);
+    } else {
+        addThrustChannel(list, results);
     }
     return list.take();
 }

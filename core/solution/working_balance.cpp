@@ -31,6 +31,8 @@ constexpr Recipe recipes[] = {
     {"piston_inertia_force_peak_N", "F_m", "max(abs(F_i), abs(F_e))",
      "F_i=channel:inertia_force_inlet_N F_e=channel:inertia_force_exhaust_N",
      LW_TEXT("Largest over the turn, either piston."), sampled},
+    {"piston_inertia_force_peak_N", "F_m", "max(abs(F))", "F=channel:inertia_force_inlet_N",
+     LW_TEXT("Largest over the turn."), sampled},
     {"coefficient_of_fluctuation", "C_s", "E/(J·(2·π·n/60)²)",
      "E=figure:energy_fluctuation_J J=field:/running/inertia_kg_m2 n=field:/running/speed_rpm",
      LW_TEXT("Energy stored and given back over twice the energy of rotation (Norton, Design of "

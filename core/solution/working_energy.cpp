@@ -2,6 +2,8 @@
 #include "core/gas/cycle.h"
 #include "core/gas/fuel.h"
 #include "core/gas/pair_chamber.h"
+#include "core/gas/phases.h"
+#include "core/gas/pump_space.h"
 #include "core/gas/wiebe.h"
 #include "core/solution/stages.h"
 #include "core/solution/working_recipes.h"
@@ -54,7 +56,7 @@ constexpr Recipe recipes[] = {
      enthalpyFlow, sampled, 0.02},
     {"supply_enthalpy_J", "H_s", "m·∮(f·h, θ)/(1000·∮(f, θ))",
      "m=value:delivered_mass f=channel:fresh_flow_g_per_s h=channel:supply_enthalpy_kJ_per_kg "
-     "θ=channel:shaft_angle_deg alike=value:cylinders_alike",
+     "θ=channel:shaft_angle_deg alike=value:cylinders_alike none=value:no_pump",
      LW_TEXT("Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ."), sampled, 1e-4,
      LW_TEXT("What is pushed back into the inlet returns with its enthalpy and leaves no sum.")},
     {"supply_enthalpy_J", "H_s", "∮(m·h, θ)/(6·n·c)",
@@ -105,8 +107,33 @@ constexpr Recipe recipes[] = {
      "θ=channel:shaft_angle_deg",
      LW_TEXT("Air that the blower delivers in a second, times the mean work to compress it."),
      sampled, 1e-9},
+    {"supply_power_kW", "P_s", "−W·z·c·n/60000",
+     "W=figure:pump_work_J z=field:/mechanism/cylinders c=figure:cycles_per_turn "
+     "n=field:/running/speed_rpm",
+     LW_TEXT("What the pump takes from the backs of the pistons, a cycle, times the cycles.")},
+    {"pump_work_J", "W_u", "f·π/4·D²·∮(p·v, θ)/(60·n·c)",
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
+     "c=figure:cycles_per_turn one=value:inlet_pumps",
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+    {"pump_work_J", "W_u", "f·π/4·D²·∮(p·(v_i + v_e), θ)/(60·n·c)",
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "v_i=channel:velocity_inlet_m_per_s v_e=channel:velocity_exhaust_m_per_s "
+     "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
+     "both=value:both_pump",
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:supply_pressure_bar",
+     LW_TEXT("Least over the turn."), 2.0 * sampled},
+    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:supply_pressure_bar",
+     LW_TEXT("Highest over the turn."), 2.0 * sampled},
+    {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
+     "V_max=value:pump_largest V_min=value:pump_smallest",
+     LW_TEXT("Definition: largest over smallest volume of the pump chamber.")},
+    {"fuel_lost_share", "l", "1 − m_f/m_s", "m_f=value:fuel_mass m_s=value:supplied_fuel_mass",
+     LW_TEXT("Definition: what of the fuel supplied does not stay in the chamber.")},
     {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
-     "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg",
+     "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
+     "none=value:no_pump",
      LW_TEXT("Mass flow times the work to compress it; none below ambient pressure."), sampled,
      1e-9},
     {"supply_power_counted", "k", "1 − u", "u=field:/gas/supply/unpaid",
@@ -344,6 +371,24 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
                          withDecimals(toSi(in::degrees, start), in::degrees, 0)));
 }
 
+Operand pumpVolume(const Solution& solution, bool isLargest) {
+    const gas::PairChamber chamber(solution.timing);
+    gas::RunConditions run;
+    run.cylinders = solution.pair.mechanism().cylinders;
+    run.cylinderAngles = mechanism::cylinderAngles(solution.pair.mechanism());
+    const gas::Pump& pump = solution.design.gas.supply.pump;
+    gas::PumpSpace space{
+        &chamber, pump, chamber.cycles().back().lastClosing - chamber.period(), {0.0}};
+    if (pump.shared) {
+        space.lags = gas::cylinderLags(run);
+    }
+    const gas::PumpSpace::Bounds bounds = space.bounds();
+    return inner(isLargest ? LW_TEXT("Largest volume of the pump chamber")
+                           : LW_TEXT("Smallest volume of the pump chamber"),
+                 "cm³", (isLargest ? bounds.largest : bounds.smallest) / units::cubicCentimetre,
+                 LW_TEXT("dead volume + area factor · bore area · travel, searched over a period"));
+}
+
 std::optional<Operand> gasSideValue(const Solution& solution, std::string_view name) {
     const auto& gas = *solution.gas;
     const auto& walls = solution.design.gas.wallHeat;
@@ -355,6 +400,38 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
         return walls.exhaustCrownTemperature
                    ? fieldOperand(solution, "/gas/wall_heat/exhaust_crown_K")
                    : fieldOperand(solution, "/gas/wall_heat/crown_K");
+    }
+    const gas::Supply& supply = solution.design.gas.supply;
+    const bool pumps = supply.kind == gas::SupplyKind::underPiston;
+    const bool both =
+        supply.pump.sides == gas::PumpSides::both && !solution.design.mechanism.isOneSided();
+    if (name == "no_pump") {
+        return condition(!pumps, LW_TEXT("a supply that the pistons do not pump"));
+    }
+    if (name == "inlet_pumps") {
+        return condition(pumps && !both, LW_TEXT("inlet pistons that pump alone"));
+    }
+    if (name == "both_pump") {
+        return condition(pumps && both, LW_TEXT("both pistons pumping"));
+    }
+    if (name == "injected_fuel") {
+        return condition(solution.design.gas.mixture == gas::Mixture::injected,
+                         LW_TEXT("fuel injected after the ports have closed"));
+    }
+    if (name == "pump_largest" || name == "pump_smallest") {
+        return pumps ? std::optional(pumpVolume(solution, name == "pump_largest")) : std::nullopt;
+    }
+    if (name == "supplied_fuel_mass") {
+        double sum = 0.0;
+        for (const Cycle& cycle : gas.cycles) {
+            sum += cycle.suppliedFuelMass;
+        }
+        return gas.cylinders.empty()
+                   ? std::optional(
+                         inner(LW_TEXT("Fuel supplied a cycle, mean"), "mg",
+                               sum / static_cast<double>(gas.cycles.size()) / units::milligram,
+                               LW_TEXT("its share of the fresh gas taken in")))
+                   : std::nullopt;
     }
     if (name == "no_wall_heat") {
         return condition(walls.model == gas::WallHeatModel::none,

@@ -68,6 +68,11 @@ constexpr Recipe loadTable[] = {
      "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "even=value:even_firing",
      LW_TEXT("Evenly spaced: the turn shared by its power strokes.")},
+    {"thrust_bearing_force_peak_N", "F_max", "max(abs(F))", "F=channel:inlet_track_thrust_N",
+     searched, sampled},
+    {"thrust_bearing_force_mean_N", "F_m", "∮(F, θ)/360",
+     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
+     sampled, 1.0},
     {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
      searched, sampled},
     {"lowest_contact_force_{side}_N", "N_min", "min(N)", "N=channel:demanded_force_{side}_N",
@@ -165,6 +170,15 @@ constexpr Recipe loadTable[] = {
      {},
      12},
     {"keeps_contact", "k", "0", "F=value:contact_high_own_pull", noSpeed},
+    {"gas_work_J", "W_g", "0.1·z·∮(p, V) + z·c·W",
+     "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
+     "c=figure:cycles_per_turn W=figure:pump_work_J alike=value:cylinders_alike",
+     LW_TEXT("∮p dV of all cylinders, less what their pumps take; 1 bar·cm³ is 0.1 J."), sampled},
+    {"gas_work_J", "W_g", "z·c·(W + U)",
+     "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J "
+     "U=figure:pump_work_J",
+     LW_TEXT("Work of a mean cycle, less what the pump takes, times the cycles of a turn."),
+     sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
      "alike=value:cylinders_alike",

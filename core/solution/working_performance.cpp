@@ -56,12 +56,24 @@ constexpr Recipe recipes[] = {
      "P_a=field:/friction/auxiliary_power_kW n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "V_d=figure:displacement_cm3",
      LW_TEXT("Power over the volume swept in a second.")},
+    {"indicated_efficiency", "η_i", "W·(1 − l)/Q",
+     "W=figure:indicated_work_J Q=figure:fuel_heat_J l=figure:fuel_lost_share",
+     LW_TEXT("Work over the lower heating value of the fuel supplied, lost fuel included.")},
     {"indicated_efficiency", "η_i", "W/Q", "W=figure:indicated_work_J Q=figure:fuel_heat_J",
      LW_TEXT("Heywood, § 2.8: work over the lower heating value of the fuel.")},
+    {"brake_efficiency", "η_e", "60000·P·(1 − l)/(Q·z·c·n)",
+     "P=figure:brake_power_kW Q=figure:fuel_heat_J l=figure:fuel_lost_share "
+     "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm",
+     LW_TEXT("Work over the lower heating value of the fuel supplied, lost fuel included.")},
     {"brake_efficiency", "η_e", "60000·P/(Q·z·c·n)",
      "P=figure:brake_power_kW Q=figure:fuel_heat_J z=field:/mechanism/cylinders "
      "c=figure:cycles_per_turn n=field:/running/speed_rpm",
      LW_TEXT("Heywood, § 2.8.")},
+    {"fuel_flow_kg_per_h", "B", "60·z·c·n·Q/(1000000·H·(1 − l))",
+     "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm "
+     "Q=figure:fuel_heat_J H=value:lower_heating_value l=figure:fuel_lost_share",
+     LW_TEXT("Heat a cycle over the lower heating value, lost fuel included, times the cycles in "
+             "an hour.")},
     {"fuel_flow_kg_per_h", "B", "60·z·c·n·Q/(1000000·H)",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm "
      "Q=figure:fuel_heat_J H=value:lower_heating_value",
@@ -120,7 +132,8 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Mass flow times the rise of enthalpy to the supply pressure.")},
     {"fuel_heat_J", "Q", "m·Y·H/(λ·L)",
      "m=figure:trapped_mass_mg Y=figure:purity H=value:lower_heating_value "
-     "λ=field:/gas/lambda L=value:air_fuel_ratio one=value:single_fired_cycle",
+     "λ=field:/gas/lambda L=value:air_fuel_ratio one=value:single_fired_cycle "
+     "injected=value:injected_fuel",
      LW_TEXT("Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.")},
     {"indicated_work_J", "W", "0.1·p_i·V_s", "p_i=figure:imep_bar V_s=figure:swept_volume_cm3",
      meanPressure},

@@ -7965,6 +7965,78 @@
         <source>a one-sided engine has no second track to turn against the first</source>
         <translation>Ein einseitiger Motor hat keine zweite Kurvenbahn, die sich gegen die erste verdrehen ließe</translation>
     </message>
+    <message>
+        <source>Thrust of all rollers on the track, outward</source>
+        <translation>Axialkraft aller Rollen auf die Kurvenbahn, nach außen</translation>
+    </message>
+    <message>
+        <source>What the pump takes from the backs of the pistons, a cycle, times the cycles.</source>
+        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
+    </message>
+    <message>
+        <source>∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W.</source>
+        <translation>∮p_u dV_u mit dV_u = f·A·v dt; bar·mm²·m/s sind 0,1 W.</translation>
+    </message>
+    <message>
+        <source>Definition: largest over smallest volume of the pump chamber.</source>
+        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
+    </message>
+    <message>
+        <source>Definition: what of the fuel supplied does not stay in the chamber.</source>
+        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
+    </message>
+    <message>
+        <source>Largest volume of the pump chamber</source>
+        <translation>Größtes Volumen der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Smallest volume of the pump chamber</source>
+        <translation>Kleinstes Volumen der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>dead volume + area factor · bore area · travel, searched over a period</source>
+        <translation>Totraum + Flächenanteil · Bohrungsfläche · Weg, über eine Periode gesucht</translation>
+    </message>
+    <message>
+        <source>a supply that the pistons do not pump</source>
+        <translation>eine Versorgung, die nicht die Kolben pumpen</translation>
+    </message>
+    <message>
+        <source>inlet pistons that pump alone</source>
+        <translation>Einlasskolben, die allein pumpen</translation>
+    </message>
+    <message>
+        <source>both pistons pumping</source>
+        <translation>beide Kolben pumpen</translation>
+    </message>
+    <message>
+        <source>fuel injected after the ports have closed</source>
+        <translation>Kraftstoff, eingespritzt nach dem Schließen der Schlitze</translation>
+    </message>
+    <message>
+        <source>Fuel supplied a cycle, mean</source>
+        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
+    </message>
+    <message>
+        <source>its share of the fresh gas taken in</source>
+        <translation>sein Anteil am aufgenommenen Frischgas</translation>
+    </message>
+    <message>
+        <source>∮p dV of all cylinders, less what their pumps take; 1 bar·cm³ is 0.1 J.</source>
+        <translation>∮p dV aller Zylinder, abzüglich was ihre Pumpen aufnehmen; 1 bar·cm³ ist 0,1 J.</translation>
+    </message>
+    <message>
+        <source>Work of a mean cycle, less what the pump takes, times the cycles of a turn.</source>
+        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
+        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
+        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>

@@ -40,8 +40,6 @@ std::vector<Case> cases() {
     backflow.settings.lambda = 0.95;
     backflow.settings.exhaustPressure = 1.28 * units::bar;
     add("OneSidedWithUnderPistonPump", craneEngine());
-    add("OneSidedWithUnderPistonPumpSlow", craneEngine()).run = running(300.0);
-    add("OneSidedWithUnderPistonPumpMotored", craneEngine()).run = running(2000.0, 1, true);
     return list;
 }
 
