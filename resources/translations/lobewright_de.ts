@@ -9816,7 +9816,7 @@
     </message>
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kolben ist am weitesten vom Zylinderkopf entfernt, und das Brennraumvolumen ist mit %1 am größten.</translation>
     </message>
 </context>
 <context>
