@@ -15,6 +15,8 @@ constexpr double sameAngle = 1e-12;                ///< [rad]
 constexpr double exhaustTemperatureScale = 1000.0; ///< [K]
 constexpr double temperatureScale = 300.0;         ///< [K]
 
+constexpr double coldestOutflow = 200.0, hottestOutflow = 4000.0; ///< [K]
+
 bool possibleTemperature(double t) {
     return t > 100.0 && t < 6000.0;
 }
@@ -188,9 +190,11 @@ std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen
         Stream& exhaust = b.memory.exhaustBack;
         possible = possible && makePossible(b.y[airMass], b.y[productsMass], b.y[temperature],
                                             exhaust.products, exhaust.temperature, model);
-        for (const Variable variable : {outflowMass, outflowProducts, outflowTemperature}) {
-            b.y[variable] = std::max(b.y[variable], 0.0);
-        }
+        // sums of one outflow: a mean share and a mean temperature that a gas can have
+        const double out = b.y[outflowMass] = std::max(b.y[outflowMass], 0.0);
+        b.y[outflowProducts] = std::clamp(b.y[outflowProducts], 0.0, out);
+        b.y[outflowTemperature] =
+            std::clamp(b.y[outflowTemperature], coldestOutflow * out, hottestOutflow * out);
         if (possible) {
             exhaust = model.stream(exhaust.products, exhaust.temperature);
         }

@@ -7953,6 +7953,18 @@
         <source>%1 is of another version of the program.</source>
         <translation>%1 gehört zu einer anderen Programmversion.</translation>
     </message>
+    <message>
+        <source>Head in the place of an exhaust piston</source>
+        <translation>Zylinderkopf an der Stelle eines Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no second track to turn against the first</source>
+        <translation>Ein einseitiger Motor hat keine zweite Kurvenbahn, die sich gegen die erste verdrehen ließe</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -8273,6 +8285,70 @@
     </message>
 </context>
 <context>
+    <name>Origins</name>
+    <message>
+        <source>given</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>abgeleitet</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>mark of an input that is given</comment>
+        <translation>v</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <comment>mark of an input that was measured</comment>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>mark of an input that was derived</comment>
+        <translation>b</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <comment>mark of an input that is assumed</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>%1, range %2</source>
+        <translation>%1, Bereich %2</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Moves together with the others of its group</source>
+        <translation>Ändert sich gemeinsam mit den anderen ihrer Gruppe</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, origin</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>Phase</name>
     <message>
         <source>compression</source>
@@ -8305,6 +8381,105 @@
     <message>
         <source>exhaust open last</source>
         <translation>Auslass zuletzt offen</translation>
+    </message>
+</context>
+<context>
+    <name>Picture</name>
+    <message>
+        <source>%1 cannot be read as a PDF.</source>
+        <translation>%1 lässt sich nicht als PDF lesen.</translation>
+    </message>
+    <message>
+        <source>%1 is locked with a password.</source>
+        <translation>%1 ist mit einem Passwort gesperrt.</translation>
+    </message>
+    <message>
+        <source>%1 has no page %2.</source>
+        <translation>%1 hat keine Seite %2.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2 cannot be shown.</source>
+        <translation>Seite %1 von %2 lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a picture: %2.</source>
+        <translation>%1 lässt sich nicht als Bild lesen: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures and PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;All files (*)</source>
+        <translation>Bilder und PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation>&amp;Maßstab</translation>
+    </message>
+    <message>
+        <source>Shaft a&amp;xis</source>
+        <translation>&amp;Wellenachse</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Abstand</translation>
+    </message>
+    <message>
+        <source>A&amp;long the axis</source>
+        <translation>&amp;Längs der Achse</translation>
+    </message>
+    <message>
+        <source>A&amp;cross the axis</source>
+        <translation>&amp;Quer zur Achse</translation>
+    </message>
+    <message>
+        <source>&amp;From the axis</source>
+        <translation>A&amp;bstand zur Achse</translation>
+    </message>
+    <message>
+        <source>Ci&amp;rcle</source>
+        <translation>&amp;Kreis</translation>
+    </message>
+    <message>
+        <source>An&amp;gle</source>
+        <translation>Win&amp;kel</translation>
+    </message>
+    <message>
+        <source>Lob&amp;e</source>
+        <translation>&amp;Nocken</translation>
+    </message>
+    <message>
+        <source>Click two places whose distance is known, as far apart as possible, then type the distance.</source>
+        <translation>Zwei Stellen mit bekanntem Abstand anklicken, möglichst weit auseinander, dann den Abstand eintippen.</translation>
+    </message>
+    <message>
+        <source>Click two places on the axis of the shaft.</source>
+        <translation>Zwei Stellen auf der Achse der Welle anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends.</source>
+        <translation>Beide Enden anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part square to the shaft counts: a bore.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil quer zur Welle: eine Bohrung.</translation>
+    </message>
+    <message>
+        <source>Click a place; how far it is off the shaft axis counts: the pitch radius at a cylinder&apos;s centre line.</source>
+        <translation>Eine Stelle anklicken; es zählt ihr Abstand von der Wellenachse: der Teilkreisradius an der Mittellinie eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Click three or more places on the edge, then press Enter.</source>
+        <translation>Drei oder mehr Stellen am Rand anklicken, dann die Eingabetaste drücken.</translation>
+    </message>
+    <message>
+        <source>Click one arm, the corner, then the other arm.</source>
+        <translation>Einen Schenkel, den Scheitel, dann den anderen Schenkel anklicken.</translation>
+    </message>
+    <message>
+        <source>Follow the unrolled track from one outer dead centre to the next with ten to fifty clicks, then press Enter.</source>
+        <translation>Der abgewickelten Bahn mit zehn bis fünfzig Klicks von einem äußeren Totpunkt zum nächsten folgen, dann die Eingabetaste drücken.</translation>
     </message>
 </context>
 <context>
@@ -9544,10 +9719,6 @@
         <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
     </message>
     <message>
-        <source>The piston stands outermost and the chamber is at its largest, %1.</source>
-        <translation>Der Kolben steht ganz außen, und der Brennraum ist mit %1 am größten.</translation>
-    </message>
-    <message>
         <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
         <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
     </message>
@@ -9558,6 +9729,22 @@
     <message>
         <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
         <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
+        <translation>Die Rolle drückt mit %1 auf ihre Bahn, und wo die Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9672,6 +9859,53 @@
     <message>
         <source>the folder %1 cannot be written</source>
         <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsPlot</name>
+    <message>
+        <source>Torque and power as bands</source>
+        <translation>Drehmoment und Leistung als Bänder</translation>
+    </message>
+    <message>
+        <source>shaft speed, 1/min</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>%1 as designed</source>
+        <translation>%1 wie entworfen</translation>
+    </message>
+    <message>
+        <source>90 % of the engines</source>
+        <translation>90 % der Motoren</translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation>die Hälfte</translation>
+    </message>
+    <message>
+        <source>rollers lift off in</source>
+        <translation>Rollen heben ab bei</translation>
+    </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden berechnet …</translation>
+    </message>
+    <message>
+        <source>%1 engines: %2 % run, %3 % cannot be built, %4 % cannot run</source>
+        <translation>%1 Motoren: %2 % laufen, %3 % sind nicht baubar, %4 % laufen nicht</translation>
+    </message>
+    <message>
+        <source>most often: %1</source>
+        <translation>am häufigsten: %1</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
     </message>
 </context>
 <context>
@@ -10191,10 +10425,292 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::DecidesView</name>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>The result whose values are shown below</source>
+        <translation>Das Ergebnis, dessen Werte unten gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Spread of the result</source>
+        <translation>Streuung des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>90 % of the engines: %1 … %2 %3</source>
+        <translation>90 % der Motoren: %1 … %2 %3</translation>
+    </message>
+    <message>
+        <source>No engine has this result.</source>
+        <translation>Kein Motor hat dieses Ergebnis.</translation>
+    </message>
+    <message>
+        <source>; as designed (line): %1 %2</source>
+        <translation>; wie entworfen (Linie): %1 %2</translation>
+    </message>
+    <message>
+        <source>is known when all engines have been computed</source>
+        <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
+        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
+    </message>
+    <message>
+        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
+        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
+    </message>
+    <message>
+        <source>Alone %1 %</source>
+        <translation>Allein %1 %</translation>
+    </message>
+    <message>
+        <source> (± %1 %)</source>
+        <translation> (± %1 %)</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::Document</name>
     <message>
         <source>Reload the file</source>
         <translation>Datei neu laden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftCard</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktspannung</translation>
+    </message>
+    <message>
+        <source>within all limits</source>
+        <translation>alle Grenzen eingehalten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftPicture</name>
+    <message>
+        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftSteps</name>
+    <message>
+        <source>Numbers of the draft</source>
+        <translation>Zahlen des Entwurfs</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Type your own number over a value: the rest of the draft follows. An empty value is the rule&apos;s again.</source>
+        <translation>Eine eigene Zahl über einen Wert schreiben: Der übrige Entwurf richtet sich danach. Ein leerer Wert folgt wieder der Regel.</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>Choose a row to see how its number came about.</source>
+        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Given: %1</source>
+        <translation>Veröffentlicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftView</name>
+    <message>
+        <source>Drafting…</source>
+        <translation>Entwürfe entstehen…</translation>
+    </message>
+    <message>
+        <source>Not every candidate can be made: %1</source>
+        <translation>Nicht jeder Entwurf ist möglich: %1</translation>
+    </message>
+    <message>
+        <source>Choose a candidate. Every number below can be replaced by your own.</source>
+        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>Every number below can be replaced by your own.</source>
+        <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 wanted, %3 reached: %4</source>
+        <translation>%1: gewünscht %2, erreicht %3: %4</translation>
+    </message>
+    <message>
+        <source>An engine within the limits on its size has %1.</source>
+        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+    </message>
+    <message>
+        <source>Draft that instead</source>
+        <translation>Stattdessen diesen entwerfen</translation>
+    </message>
+    <message>
+        <source>Reached: %1.</source>
+        <translation>Erreicht: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DutyPage</name>
+    <message>
+        <source>&amp;Power</source>
+        <translation>&amp;Leistung</translation>
+    </message>
+    <message>
+        <source>or &amp;torque</source>
+        <translation>oder &amp;Drehmoment</translation>
+    </message>
+    <message>
+        <source>&amp;Shaft speed</source>
+        <translation>&amp;Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter below</source>
+        <translation>D&amp;urchmesser unter</translation>
+    </message>
+    <message>
+        <source>&amp;Length below</source>
+        <translation>Län&amp;ge unter</translation>
+    </message>
+    <message>
+        <source>L&amp;ife above</source>
+        <translation>Lebensdauer ü&amp;ber</translation>
+    </message>
+    <message>
+        <source>&amp;Cylinders</source>
+        <translation>&amp;Zylinder</translation>
+    </message>
+    <message>
+        <source>L&amp;obes per track</source>
+        <translation>&amp;Nocken je Bahn</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpression ratio</source>
+        <translation>&amp;Verdichtung</translation>
+    </message>
+    <message>
+        <source>S&amp;upply pressure</source>
+        <translation>Lad&amp;edruck</translation>
+    </message>
+    <message>
+        <source>What the engine shall do, each with its unit. Power or torque is enough.</source>
+        <translation>Was der Motor leisten soll, jeweils mit Einheit. Leistung oder Drehmoment genügt.</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>z. B. %1</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>methane</source>
+        <translation>Methan</translation>
+    </message>
+    <message>
+        <source>hydrogen</source>
+        <translation>Wasserstoff</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>&amp;Fuel</source>
+        <translation>&amp;Kraftstoff</translation>
     </message>
 </context>
 <context>
@@ -10775,6 +11291,117 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::GoalDialog</name>
+    <message>
+        <source>Make this…</source>
+        <translation>Ergebnis vorgeben</translation>
+    </message>
+    <message>
+        <source>Values that reach the target</source>
+        <translation>Werte, die das Ziel erreichen</translation>
+    </message>
+    <message>
+        <source>What else changes</source>
+        <translation>Was sich außerdem ändert</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Make</source>
+        <translation>Ergebni&amp;s</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>&amp;equal to</source>
+        <translation>soll &amp;werden</translation>
+    </message>
+    <message>
+        <source>by &amp;varying</source>
+        <translation>durch Änderung &amp;von</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Target and range must be numbers.</source>
+        <translation>Ziel und Bereich müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>Not reachable: the largest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der größte Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the smallest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der kleinste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the nearest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der nächste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>%1 values reach it.</source>
+        <translation>%1 Werte erreichen es.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 values in the range cannot be built or run: %3</source>
+        <translation>%1 von %2 Werten des Bereichs ergeben keinen Motor, der sich bauen oder betreiben lässt: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Make %1 %2</source>
+        <translation>%1 auf %2 bringen</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::HelpWindow</name>
     <message>
         <source>Help – Lobewright</source>
@@ -10936,6 +11563,69 @@
     <message>
         <source>Lift error</source>
         <translation>Hubfehler</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::KnownDialog</name>
+    <message>
+        <source>Origin and range: %1</source>
+        <translation>Herkunft und Bereich: %1</translation>
+    </message>
+    <message>
+        <source>Given: published. Measured: off a picture or a part. Derived: follows from others by a rule. Assumed: guessed. Chosen: your own decision.</source>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+    </message>
+    <message>
+        <source>&amp;Origin</source>
+        <translation>&amp;Herkunft</translation>
+    </message>
+    <message>
+        <source>Inputs of one group move together within their ranges</source>
+        <translation>Eingaben einer Gruppe ändern sich gemeinsam innerhalb ihrer Bereiche</translation>
+    </message>
+    <message>
+        <source>&amp;Group</source>
+        <translation>&amp;Gruppe</translation>
+    </message>
+    <message>
+        <source>Leaflet, page 2; side view; measured on the part</source>
+        <translation>Prospekt, Seite 2; Seitenansicht; am Teil gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Source</source>
+        <translation>&amp;Quelle</translation>
+    </message>
+    <message>
+        <source>&amp;Lower limit</source>
+        <translation>&amp;Untere Grenze</translation>
+    </message>
+    <message>
+        <source>&amp;Upper limit</source>
+        <translation>&amp;Obere Grenze</translation>
+    </message>
+    <message>
+        <source>all values alike</source>
+        <translation>alle Werte gleich</translation>
+    </message>
+    <message>
+        <source>triangular, mode at the value</source>
+        <translation>Dreieck, Spitze beim Wert</translation>
+    </message>
+    <message>
+        <source>normal, limits at 5 and 95 %</source>
+        <translation>normal, Grenzen bei 5 und 95 %</translation>
+    </message>
+    <message>
+        <source>&amp;Distribution</source>
+        <translation>&amp;Verteilung</translation>
+    </message>
+    <message>
+        <source>&amp;Possible</source>
+        <translation>&amp;Möglich</translation>
+    </message>
+    <message>
+        <source>The limits must be numbers.</source>
+        <translation>Die Grenzen müssen Zahlen sein.</translation>
     </message>
 </context>
 <context>
@@ -12121,6 +12811,61 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::NewEngineDialog</name>
+    <message>
+        <source>New engine</source>
+        <translation>Neuer Motor</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>Was bekannt ist</translation>
+    </message>
+    <message>
+        <source>&amp;Published figures</source>
+        <translation>&amp;Veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>A &amp;duty</source>
+        <translation>Eine &amp;Aufgabe</translation>
+    </message>
+    <message>
+        <source>A &amp;sample</source>
+        <translation>Ein &amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Blank</source>
+        <translation>&amp;Leer</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Öff&amp;nen</translation>
+    </message>
+    <message>
+        <source>The smallest engine that is valid: one cylinder on tracks of one lobe. Every number is yours to change.</source>
+        <translation>Der kleinste gültige Motor: ein Zylinder auf Bahnen mit einem Nocken. Jede Zahl lässt sich ändern.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as one figure is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Angabe eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as a power or a torque is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Leistung oder ein Drehmoment eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>A p&amp;icture</source>
+        <translation>Ein B&amp;ild</translation>
+    </message>
+    <message>
+        <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::NumberEdit</name>
     <message>
         <source>not given</source>
@@ -12337,6 +13082,80 @@
     <message>
         <source>Over &amp;adjuster setting</source>
         <translation>Über der Stellung des &amp;Verstellers</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureDialog</name>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply to the inputs</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a picture…</source>
+        <translation>Bild ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Page </source>
+        <translation>Seite </translation>
+    </message>
+    <message>
+        <source>In a photograph near parts look larger: measure in the plane in which the scale was set.</source>
+        <translation>Auf einem Foto wirkt Nahes größer: in der Ebene messen, in der der Maßstab gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Takes back the last click (Ctrl+Z)</source>
+        <translation>Nimmt den letzten Klick zurück (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Red&amp;o</source>
+        <translation>Wied&amp;erherstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>S&amp;how all</source>
+        <translation>Alles &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>Home; the wheel zooms, the right button moves the picture</source>
+        <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le stands for</source>
+        <translation>Der Maßs&amp;tab steht für</translation>
+    </message>
+    <message>
+        <source>Open a picture</source>
+        <translation>Bild öffnen</translation>
+    </message>
+    <message>
+        <source>One pixel is %1. Choose what to measure.</source>
+        <translation>Ein Pixel ist %1. Wählen, was gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Set the scale first.</source>
+        <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureView</name>
+    <message>
+        <source>Open a picture or a PDF, or drop one here</source>
+        <translation>Ein Bild oder eine PDF-Datei öffnen oder hier ablegen</translation>
+    </message>
+    <message>
+        <source>Picture to measure in</source>
+        <translation>Bild, in dem gemessen wird</translation>
     </message>
 </context>
 <context>
@@ -12724,6 +13543,171 @@
     <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PublishedPage</name>
+    <message>
+        <source>Fill in what is published, each with its unit as printed (40 hp, 73 cu in); leave the rest empty.</source>
+        <translation>Eintragen, was veröffentlicht ist, jeweils mit der gedruckten Einheit (40 hp, 73 cu in); alles andere bleibt leer.</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::RangesView</name>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>What would have to be true?</source>
+        <translation>Was müsste gelten?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Scatter of manufacture</source>
+        <translation>Fertigungsstreuung</translation>
+    </message>
+    <message>
+        <source>Free to choose</source>
+        <translation>Frei wählbar</translation>
+    </message>
+    <message>
+        <source>Ranges</source>
+        <translation>Bereiche</translation>
+    </message>
+    <message>
+        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+    </message>
+    <message>
+        <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
+        <translation>Sucht unter den möglichen Motoren diejenigen, die die in der Prüfung der Angaben eingetragenen Werte einhalten</translation>
+    </message>
+    <message>
+        <source>Stop computing; what is shown stays</source>
+        <translation>Berechnung anhalten; das Gezeigte bleibt</translation>
+    </message>
+    <message>
+        <source>%1 unknowns; the line is the design as it is. Click a row to see its input.</source>
+        <translation>%1 Unbekannte; die Linie ist der Entwurf, wie er ist. Ein Klick auf eine Zeile zeigt ihre Eingabe.</translation>
+    </message>
+    <message>
+        <source>Published figures entered in the claims check can be searched for here.</source>
+        <translation>Veröffentlichte Werte, die in der Prüfung der Angaben eingetragen sind, können hier gesucht werden.</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>The nearest misses by %1 %.</source>
+        <translation>Der nächste verfehlt sie um %1 %.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ReadingsTable</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Geht an</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the reading</source>
+        <translation>Messung ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 Stellen</translation>
+    </message>
+    <message>
+        <source>needs the axis</source>
+        <translation>braucht die Achse</translation>
+    </message>
+    <message>
+        <source>needs the scale</source>
+        <translation>braucht den Maßstab</translation>
+    </message>
+    <message>
+        <source>Input that the reading goes to</source>
+        <translation>Eingabe, an die die Messung geht</translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation>nirgendwohin</translation>
+    </message>
+    <message>
+        <source>Inlet track…</source>
+        <translation>Einlassbahn…</translation>
+    </message>
+    <message>
+        <source>Exhaust track…</source>
+        <translation>Auslassbahn…</translation>
+    </message>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
     </message>
 </context>
 <context>
@@ -13874,966 +14858,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>Origins</name>
-    <message>
-        <source>given</source>
-        <translation>veröffentlicht</translation>
-    </message>
-    <message>
-        <source>measured</source>
-        <translation>gemessen</translation>
-    </message>
-    <message>
-        <source>derived</source>
-        <translation>abgeleitet</translation>
-    </message>
-    <message>
-        <source>assumed</source>
-        <translation>angenommen</translation>
-    </message>
-    <message>
-        <source>chosen</source>
-        <translation>gewählt</translation>
-    </message>
-    <message>
-        <source>g</source>
-        <comment>mark of an input that is given</comment>
-        <translation>v</translation>
-    </message>
-    <message>
-        <source>m</source>
-        <comment>mark of an input that was measured</comment>
-        <translation>m</translation>
-    </message>
-    <message>
-        <source>d</source>
-        <comment>mark of an input that was derived</comment>
-        <translation>b</translation>
-    </message>
-    <message>
-        <source>a</source>
-        <comment>mark of an input that is assumed</comment>
-        <translation>a</translation>
-    </message>
-    <message>
-        <source>%1, range %2</source>
-        <translation>%1, Bereich %2</translation>
-    </message>
-    <message>
-        <source>Assumed: %1</source>
-        <translation>Angenommen: %1</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Quelle: %1</translation>
-    </message>
-    <message>
-        <source>Moves together with the others of its group</source>
-        <translation>Ändert sich gemeinsam mit den anderen ihrer Gruppe</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>number, origin</comment>
-        <translation>%1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>Picture</name>
-    <message>
-        <source>%1 cannot be read as a PDF.</source>
-        <translation>%1 lässt sich nicht als PDF lesen.</translation>
-    </message>
-    <message>
-        <source>%1 is locked with a password.</source>
-        <translation>%1 ist mit einem Passwort gesperrt.</translation>
-    </message>
-    <message>
-        <source>%1 has no page %2.</source>
-        <translation>%1 hat keine Seite %2.</translation>
-    </message>
-    <message>
-        <source>Page %1 of %2 cannot be shown.</source>
-        <translation>Seite %1 von %2 lässt sich nicht zeigen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read as a picture: %2.</source>
-        <translation>%1 lässt sich nicht als Bild lesen: %2.</translation>
-    </message>
-    <message>
-        <source>Pictures and PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;All files (*)</source>
-        <translation>Bilder und PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>&amp;Scale</source>
-        <translation>&amp;Maßstab</translation>
-    </message>
-    <message>
-        <source>Shaft a&amp;xis</source>
-        <translation>&amp;Wellenachse</translation>
-    </message>
-    <message>
-        <source>&amp;Distance</source>
-        <translation>&amp;Abstand</translation>
-    </message>
-    <message>
-        <source>A&amp;long the axis</source>
-        <translation>&amp;Längs der Achse</translation>
-    </message>
-    <message>
-        <source>A&amp;cross the axis</source>
-        <translation>&amp;Quer zur Achse</translation>
-    </message>
-    <message>
-        <source>&amp;From the axis</source>
-        <translation>A&amp;bstand zur Achse</translation>
-    </message>
-    <message>
-        <source>Ci&amp;rcle</source>
-        <translation>&amp;Kreis</translation>
-    </message>
-    <message>
-        <source>An&amp;gle</source>
-        <translation>Win&amp;kel</translation>
-    </message>
-    <message>
-        <source>Lob&amp;e</source>
-        <translation>&amp;Nocken</translation>
-    </message>
-    <message>
-        <source>Click two places whose distance is known, as far apart as possible, then type the distance.</source>
-        <translation>Zwei Stellen mit bekanntem Abstand anklicken, möglichst weit auseinander, dann den Abstand eintippen.</translation>
-    </message>
-    <message>
-        <source>Click two places on the axis of the shaft.</source>
-        <translation>Zwei Stellen auf der Achse der Welle anklicken.</translation>
-    </message>
-    <message>
-        <source>Click both ends.</source>
-        <translation>Beide Enden anklicken.</translation>
-    </message>
-    <message>
-        <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
-        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
-    </message>
-    <message>
-        <source>Click both ends; only the part square to the shaft counts: a bore.</source>
-        <translation>Beide Enden anklicken; es zählt nur der Anteil quer zur Welle: eine Bohrung.</translation>
-    </message>
-    <message>
-        <source>Click a place; how far it is off the shaft axis counts: the pitch radius at a cylinder&apos;s centre line.</source>
-        <translation>Eine Stelle anklicken; es zählt ihr Abstand von der Wellenachse: der Teilkreisradius an der Mittellinie eines Zylinders.</translation>
-    </message>
-    <message>
-        <source>Click three or more places on the edge, then press Enter.</source>
-        <translation>Drei oder mehr Stellen am Rand anklicken, dann die Eingabetaste drücken.</translation>
-    </message>
-    <message>
-        <source>Click one arm, the corner, then the other arm.</source>
-        <translation>Einen Schenkel, den Scheitel, dann den anderen Schenkel anklicken.</translation>
-    </message>
-    <message>
-        <source>Follow the unrolled track from one outer dead centre to the next with ten to fifty clicks, then press Enter.</source>
-        <translation>Der abgewickelten Bahn mit zehn bis fünfzig Klicks von einem äußeren Totpunkt zum nächsten folgen, dann die Eingabetaste drücken.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DraftCard</name>
-    <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>1 lobe</source>
-        <translation>1 Nocken</translation>
-    </message>
-    <message>
-        <source>%1 lobes</source>
-        <translation>%1 Nocken</translation>
-    </message>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 Zylinder</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
-    </message>
-    <message>
-        <source>Power</source>
-        <translation>Leistung</translation>
-    </message>
-    <message>
-        <source>Shaft speed</source>
-        <translation>Wellendrehzahl</translation>
-    </message>
-    <message>
-        <source>Displacement</source>
-        <translation>Hubraum</translation>
-    </message>
-    <message>
-        <source>Outer diameter</source>
-        <translation>Außendurchmesser</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Ladedruck</translation>
-    </message>
-    <message>
-        <source>Contact stress</source>
-        <translation>Kontaktspannung</translation>
-    </message>
-    <message>
-        <source>within all limits</source>
-        <translation>alle Grenzen eingehalten</translation>
-    </message>
-    <message>
-        <source>1 limit exceeded</source>
-        <translation>1 Grenze überschritten</translation>
-    </message>
-    <message>
-        <source>%1 limits exceeded</source>
-        <translation>%1 Grenzen überschritten</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DraftPicture</name>
-    <message>
-        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
-        <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DraftSteps</name>
-    <message>
-        <source>Numbers of the draft</source>
-        <translation>Zahlen des Entwurfs</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>Range</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>Origin</source>
-        <translation>Herkunft</translation>
-    </message>
-    <message>
-        <source>Type your own number over a value: the rest of the draft follows. An empty value is the rule&apos;s again.</source>
-        <translation>Eine eigene Zahl über einen Wert schreiben: Der übrige Entwurf richtet sich danach. Ein leerer Wert folgt wieder der Regel.</translation>
-    </message>
-    <message>
-        <source>%1 … %2</source>
-        <translation>%1 … %2</translation>
-    </message>
-    <message>
-        <source>Choose a row to see how its number came about.</source>
-        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
-    </message>
-    <message>
-        <source>Assumed: %1</source>
-        <translation>Angenommen: %1</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Quelle: %1</translation>
-    </message>
-    <message>
-        <source>Given: %1</source>
-        <translation>Veröffentlicht: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DraftView</name>
-    <message>
-        <source>Drafting…</source>
-        <translation>Entwürfe entstehen…</translation>
-    </message>
-    <message>
-        <source>Not every candidate can be made: %1</source>
-        <translation>Nicht jeder Entwurf ist möglich: %1</translation>
-    </message>
-    <message>
-        <source>Choose a candidate. Every number below can be replaced by your own.</source>
-        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
-        <source>Every number below can be replaced by your own.</source>
-        <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
-        <source>%1: %2 wanted, %3 reached: %4</source>
-        <translation>%1: gewünscht %2, erreicht %3: %4</translation>
-    </message>
-    <message>
-        <source>An engine within the limits on its size has %1.</source>
-        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
-    </message>
-    <message>
-        <source>Draft that instead</source>
-        <translation>Stattdessen diesen entwerfen</translation>
-    </message>
-    <message>
-        <source>Reached: %1.</source>
-        <translation>Erreicht: %1.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DutyPage</name>
-    <message>
-        <source>&amp;Power</source>
-        <translation>&amp;Leistung</translation>
-    </message>
-    <message>
-        <source>or &amp;torque</source>
-        <translation>oder &amp;Drehmoment</translation>
-    </message>
-    <message>
-        <source>&amp;Shaft speed</source>
-        <translation>&amp;Wellendrehzahl</translation>
-    </message>
-    <message>
-        <source>&amp;Diameter below</source>
-        <translation>D&amp;urchmesser unter</translation>
-    </message>
-    <message>
-        <source>&amp;Length below</source>
-        <translation>Län&amp;ge unter</translation>
-    </message>
-    <message>
-        <source>L&amp;ife above</source>
-        <translation>Lebensdauer ü&amp;ber</translation>
-    </message>
-    <message>
-        <source>&amp;Cylinders</source>
-        <translation>&amp;Zylinder</translation>
-    </message>
-    <message>
-        <source>L&amp;obes per track</source>
-        <translation>&amp;Nocken je Bahn</translation>
-    </message>
-    <message>
-        <source>Co&amp;mpression ratio</source>
-        <translation>&amp;Verdichtung</translation>
-    </message>
-    <message>
-        <source>S&amp;upply pressure</source>
-        <translation>Lad&amp;edruck</translation>
-    </message>
-    <message>
-        <source>What the engine shall do, each with its unit. Power or torque is enough.</source>
-        <translation>Was der Motor leisten soll, jeweils mit Einheit. Leistung oder Drehmoment genügt.</translation>
-    </message>
-    <message>
-        <source>e.g. %1</source>
-        <translation>z. B. %1</translation>
-    </message>
-    <message>
-        <source>not decided</source>
-        <translation>offen</translation>
-    </message>
-    <message>
-        <source>petrol</source>
-        <translation>Benzin</translation>
-    </message>
-    <message>
-        <source>methane</source>
-        <translation>Methan</translation>
-    </message>
-    <message>
-        <source>hydrogen</source>
-        <translation>Wasserstoff</translation>
-    </message>
-    <message>
-        <source>diesel</source>
-        <translation>Diesel</translation>
-    </message>
-    <message>
-        <source>ethanol</source>
-        <translation>Ethanol</translation>
-    </message>
-    <message>
-        <source>&amp;Fuel</source>
-        <translation>&amp;Kraftstoff</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::GoalDialog</name>
-    <message>
-        <source>Make this…</source>
-        <translation>Ergebnis vorgeben</translation>
-    </message>
-    <message>
-        <source>Values that reach the target</source>
-        <translation>Werte, die das Ziel erreichen</translation>
-    </message>
-    <message>
-        <source>What else changes</source>
-        <translation>Was sich außerdem ändert</translation>
-    </message>
-    <message>
-        <source>Now</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>Then</source>
-        <translation>Dann</translation>
-    </message>
-    <message>
-        <source>Change</source>
-        <translation>Änderung</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>&amp;Apply</source>
-        <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
-    </message>
-    <message>
-        <source>&amp;Make</source>
-        <translation>Ergebni&amp;s</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Ziel</translation>
-    </message>
-    <message>
-        <source>&amp;equal to</source>
-        <translation>soll &amp;werden</translation>
-    </message>
-    <message>
-        <source>by &amp;varying</source>
-        <translation>durch Änderung &amp;von</translation>
-    </message>
-    <message>
-        <source>Lower end of the range</source>
-        <translation>Unteres Ende des Bereichs</translation>
-    </message>
-    <message>
-        <source>Upper end of the range</source>
-        <translation>Oberes Ende des Bereichs</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>bis</translation>
-    </message>
-    <message>
-        <source>&amp;between</source>
-        <translation>&amp;zwischen</translation>
-    </message>
-    <message>
-        <source>Target and range must be numbers.</source>
-        <translation>Ziel und Bereich müssen Zahlen sein.</translation>
-    </message>
-    <message>
-        <source>Searching…</source>
-        <translation>Suche läuft…</translation>
-    </message>
-    <message>
-        <source>Not reachable: the largest is %1 at %2.</source>
-        <translation>Nicht erreichbar: Der größte Wert ist %1 bei %2.</translation>
-    </message>
-    <message>
-        <source>Not reachable: the smallest is %1 at %2.</source>
-        <translation>Nicht erreichbar: Der kleinste Wert ist %1 bei %2.</translation>
-    </message>
-    <message>
-        <source>Not reachable: the nearest is %1 at %2.</source>
-        <translation>Nicht erreichbar: Der nächste Wert ist %1 bei %2.</translation>
-    </message>
-    <message>
-        <source>%1 values reach it.</source>
-        <translation>%1 Werte erreichen es.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 values in the range cannot be built or run: %3</source>
-        <translation>%1 von %2 Werten des Bereichs ergeben keinen Motor, der sich bauen oder betreiben lässt: %3</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Make %1 %2</source>
-        <translation>%1 auf %2 bringen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::KnownDialog</name>
-    <message>
-        <source>Origin and range: %1</source>
-        <translation>Herkunft und Bereich: %1</translation>
-    </message>
-    <message>
-        <source>Given: published. Measured: off a picture or a part. Derived: follows from others by a rule. Assumed: guessed. Chosen: your own decision.</source>
-        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
-    </message>
-    <message>
-        <source>&amp;Origin</source>
-        <translation>&amp;Herkunft</translation>
-    </message>
-    <message>
-        <source>Inputs of one group move together within their ranges</source>
-        <translation>Eingaben einer Gruppe ändern sich gemeinsam innerhalb ihrer Bereiche</translation>
-    </message>
-    <message>
-        <source>&amp;Group</source>
-        <translation>&amp;Gruppe</translation>
-    </message>
-    <message>
-        <source>Leaflet, page 2; side view; measured on the part</source>
-        <translation>Prospekt, Seite 2; Seitenansicht; am Teil gemessen</translation>
-    </message>
-    <message>
-        <source>&amp;Source</source>
-        <translation>&amp;Quelle</translation>
-    </message>
-    <message>
-        <source>&amp;Lower limit</source>
-        <translation>&amp;Untere Grenze</translation>
-    </message>
-    <message>
-        <source>&amp;Upper limit</source>
-        <translation>&amp;Obere Grenze</translation>
-    </message>
-    <message>
-        <source>all values alike</source>
-        <translation>alle Werte gleich</translation>
-    </message>
-    <message>
-        <source>triangular, mode at the value</source>
-        <translation>Dreieck, Spitze beim Wert</translation>
-    </message>
-    <message>
-        <source>normal, limits at 5 and 95 %</source>
-        <translation>normal, Grenzen bei 5 und 95 %</translation>
-    </message>
-    <message>
-        <source>&amp;Distribution</source>
-        <translation>&amp;Verteilung</translation>
-    </message>
-    <message>
-        <source>&amp;Possible</source>
-        <translation>&amp;Möglich</translation>
-    </message>
-    <message>
-        <source>The limits must be numbers.</source>
-        <translation>Die Grenzen müssen Zahlen sein.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::NewEngineDialog</name>
-    <message>
-        <source>New engine</source>
-        <translation>Neuer Motor</translation>
-    </message>
-    <message>
-        <source>What is known</source>
-        <translation>Was bekannt ist</translation>
-    </message>
-    <message>
-        <source>&amp;Published figures</source>
-        <translation>&amp;Veröffentlichte Angaben</translation>
-    </message>
-    <message>
-        <source>A &amp;duty</source>
-        <translation>Eine &amp;Aufgabe</translation>
-    </message>
-    <message>
-        <source>A &amp;sample</source>
-        <translation>Ein &amp;Beispiel</translation>
-    </message>
-    <message>
-        <source>&amp;Blank</source>
-        <translation>&amp;Leer</translation>
-    </message>
-    <message>
-        <source>&amp;Open</source>
-        <translation>Öff&amp;nen</translation>
-    </message>
-    <message>
-        <source>The smallest engine that is valid: one cylinder on tracks of one lobe. Every number is yours to change.</source>
-        <translation>Der kleinste gültige Motor: ein Zylinder auf Bahnen mit einem Nocken. Jede Zahl lässt sich ändern.</translation>
-    </message>
-    <message>
-        <source>Candidates appear here as soon as one figure is given, with the rule behind every number.</source>
-        <translation>Hier erscheinen Entwürfe, sobald eine Angabe eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
-    </message>
-    <message>
-        <source>Candidates appear here as soon as a power or a torque is given, with the rule behind every number.</source>
-        <translation>Hier erscheinen Entwürfe, sobald eine Leistung oder ein Drehmoment eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
-    </message>
-    <message>
-        <source>Draft</source>
-        <translation>Entwurf</translation>
-    </message>
-    <message>
-        <source>A p&amp;icture</source>
-        <translation>Ein B&amp;ild</translation>
-    </message>
-    <message>
-        <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
-        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::PictureDialog</name>
-    <message>
-        <source>Measure a picture</source>
-        <translation>Ein Bild ausmessen</translation>
-    </message>
-    <message>
-        <source>&amp;Apply to the inputs</source>
-        <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>&amp;Open a picture…</source>
-        <translation>Bild ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>Page </source>
-        <translation>Seite </translation>
-    </message>
-    <message>
-        <source>In a photograph near parts look larger: measure in the plane in which the scale was set.</source>
-        <translation>Auf einem Foto wirkt Nahes größer: in der Ebene messen, in der der Maßstab gesetzt ist.</translation>
-    </message>
-    <message>
-        <source>&amp;Undo</source>
-        <translation>&amp;Rückgängig</translation>
-    </message>
-    <message>
-        <source>Takes back the last click (Ctrl+Z)</source>
-        <translation>Nimmt den letzten Klick zurück (Strg+Z)</translation>
-    </message>
-    <message>
-        <source>Red&amp;o</source>
-        <translation>Wied&amp;erherstellen</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+Z</source>
-        <translation>Strg+Umschalt+Z</translation>
-    </message>
-    <message>
-        <source>S&amp;how all</source>
-        <translation>Alles &amp;zeigen</translation>
-    </message>
-    <message>
-        <source>Home; the wheel zooms, the right button moves the picture</source>
-        <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
-    </message>
-    <message>
-        <source>Sca&amp;le stands for</source>
-        <translation>Der Maßs&amp;tab steht für</translation>
-    </message>
-    <message>
-        <source>Open a picture</source>
-        <translation>Bild öffnen</translation>
-    </message>
-    <message>
-        <source>One pixel is %1. Choose what to measure.</source>
-        <translation>Ein Pixel ist %1. Wählen, was gemessen wird.</translation>
-    </message>
-    <message>
-        <source>Set the scale first.</source>
-        <translation>Zuerst den Maßstab setzen.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::PictureView</name>
-    <message>
-        <source>Open a picture or a PDF, or drop one here</source>
-        <translation>Ein Bild oder eine PDF-Datei öffnen oder hier ablegen</translation>
-    </message>
-    <message>
-        <source>Picture to measure in</source>
-        <translation>Bild, in dem gemessen wird</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::PublishedPage</name>
-    <message>
-        <source>Fill in what is published, each with its unit as printed (40 hp, 73 cu in); leave the rest empty.</source>
-        <translation>Eintragen, was veröffentlicht ist, jeweils mit der gedruckten Einheit (40 hp, 73 cu in); alles andere bleibt leer.</translation>
-    </message>
-    <message>
-        <source>Leave out: %1</source>
-        <translation>Weglassen: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ReadingsTable</name>
-    <message>
-        <source>Readings</source>
-        <translation>Messungen</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <translation>Messung</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Range</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>Goes to</source>
-        <translation>Geht an</translation>
-    </message>
-    <message>
-        <source>Re&amp;move the reading</source>
-        <translation>Messung ent&amp;fernen</translation>
-    </message>
-    <message>
-        <source>Radius</source>
-        <translation>Radius</translation>
-    </message>
-    <message>
-        <source>Diameter</source>
-        <translation>Durchmesser</translation>
-    </message>
-    <message>
-        <source>%1 … %2</source>
-        <translation>%1 … %2</translation>
-    </message>
-    <message>
-        <source>%1 places</source>
-        <translation>%1 Stellen</translation>
-    </message>
-    <message>
-        <source>needs the axis</source>
-        <translation>braucht die Achse</translation>
-    </message>
-    <message>
-        <source>needs the scale</source>
-        <translation>braucht den Maßstab</translation>
-    </message>
-    <message>
-        <source>Input that the reading goes to</source>
-        <translation>Eingabe, an die die Messung geht</translation>
-    </message>
-    <message>
-        <source>nowhere</source>
-        <translation>nirgendwohin</translation>
-    </message>
-    <message>
-        <source>Inlet track…</source>
-        <translation>Einlassbahn…</translation>
-    </message>
-    <message>
-        <source>Exhaust track…</source>
-        <translation>Auslassbahn…</translation>
-    </message>
-    <message>
-        <source>Measure a picture</source>
-        <translation>Ein Bild ausmessen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::BandsPlot</name>
-    <message>
-        <source>Torque and power as bands</source>
-        <translation>Drehmoment und Leistung als Bänder</translation>
-    </message>
-    <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Wellendrehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>at</source>
-        <translation>bei</translation>
-    </message>
-    <message>
-        <source>%1 as designed</source>
-        <translation>%1 wie entworfen</translation>
-    </message>
-    <message>
-        <source>90 % of the engines</source>
-        <translation>90 % der Motoren</translation>
-    </message>
-    <message>
-        <source>half of them</source>
-        <translation>die Hälfte</translation>
-    </message>
-    <message>
-        <source>rollers lift off in</source>
-        <translation>Rollen heben ab bei</translation>
-    </message>
-    <message>
-        <source>Computing the first engines …</source>
-        <translation>Die ersten Motoren werden berechnet …</translation>
-    </message>
-    <message>
-        <source>%1 engines: %2 % run, %3 % cannot be built, %4 % cannot run</source>
-        <translation>%1 Motoren: %2 % laufen, %3 % sind nicht baubar, %4 % laufen nicht</translation>
-    </message>
-    <message>
-        <source>most often: %1</source>
-        <translation>am häufigsten: %1</translation>
-    </message>
-    <message>
-        <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
-        <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::DecidesView</name>
-    <message>
-        <source>What decides this</source>
-        <translation>Was dies bestimmt</translation>
-    </message>
-    <message>
-        <source>Result</source>
-        <translation>Ergebnis</translation>
-    </message>
-    <message>
-        <source>The result whose values are shown below</source>
-        <translation>Das Ergebnis, dessen Werte unten gezeigt werden</translation>
-    </message>
-    <message>
-        <source>Spread of the result</source>
-        <translation>Streuung des Ergebnisses</translation>
-    </message>
-    <message>
-        <source>90 % of the engines: %1 … %2 %3</source>
-        <translation>90 % der Motoren: %1 … %2 %3</translation>
-    </message>
-    <message>
-        <source>No engine has this result.</source>
-        <translation>Kein Motor hat dieses Ergebnis.</translation>
-    </message>
-    <message>
-        <source>; as designed (line): %1 %2</source>
-        <translation>; wie entworfen (Linie): %1 %2</translation>
-    </message>
-    <message>
-        <source>is known when all engines have been computed</source>
-        <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
-    </message>
-    <message>
-        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
-        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
-    </message>
-    <message>
-        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
-        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
-    </message>
-    <message>
-        <source>Alone %1 %</source>
-        <translation>Allein %1 %</translation>
-    </message>
-    <message>
-        <source> (± %1 %)</source>
-        <translation> (± %1 %)</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::RangesView</name>
-    <message>
-        <source>What is not known</source>
-        <translation>Was nicht bekannt ist</translation>
-    </message>
-    <message>
-        <source>input</source>
-        <translation>Eingabe</translation>
-    </message>
-    <message>
-        <source>low</source>
-        <translation>von</translation>
-    </message>
-    <message>
-        <source>high</source>
-        <translation>bis</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> oder </translation>
-    </message>
-    <message>
-        <source>What would have to be true?</source>
-        <translation>Was müsste gelten?</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Scatter of manufacture</source>
-        <translation>Fertigungsstreuung</translation>
-    </message>
-    <message>
-        <source>Free to choose</source>
-        <translation>Frei wählbar</translation>
-    </message>
-    <message>
-        <source>Ranges</source>
-        <translation>Bereiche</translation>
-    </message>
-    <message>
-        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
-    </message>
-    <message>
-        <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
-        <translation>Sucht unter den möglichen Motoren diejenigen, die die in der Prüfung der Angaben eingetragenen Werte einhalten</translation>
-    </message>
-    <message>
-        <source>Stop computing; what is shown stays</source>
-        <translation>Berechnung anhalten; das Gezeigte bleibt</translation>
-    </message>
-    <message>
-        <source>%1 unknowns; the line is the design as it is. Click a row to see its input.</source>
-        <translation>%1 Unbekannte; die Linie ist der Entwurf, wie er ist. Ein Klick auf eine Zeile zeigt ihre Eingabe.</translation>
-    </message>
-    <message>
-        <source>Published figures entered in the claims check can be searched for here.</source>
-        <translation>Veröffentlichte Werte, die in der Prüfung der Angaben eingetragen sind, können hier gesucht werden.</translation>
-    </message>
-    <message>
-        <source>None of %1 engines keeps to the published figures.</source>
-        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
-    </message>
-    <message>
-        <source>The nearest misses by %1 %.</source>
-        <translation>Der nächste verfehlt sie um %1 %.</translation>
-    </message>
-    <message>
-        <source>%1 % of the possible engines keep to the published figures.</source>
-        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
     </message>
 </context>
 </TS>

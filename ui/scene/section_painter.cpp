@@ -240,13 +240,17 @@ void SectionPainter::paintHead() {
     const QString text = Words::tr("head");
     const double wide = painter_.fontMetrics().horizontalAdvance(text) + 8.0;
     const double high = painter_.fontMetrics().height();
-    if (wide > thick * frame_.scale())
+    if (high > thick * frame_.scale())
         return;
-    const QPointF middle = frame_.at(face + 0.5 * thick, 0.0);
-    const QRectF box(middle.x() - 0.5 * wide, middle.y() - 0.5 * high, wide, high);
+    painter_.save();
+    painter_.translate(frame_.at(face + 0.5 * thick, 0.0));
+    if (wide > thick * frame_.scale())
+        painter_.rotate(-90.0);
+    const QRectF box(-0.5 * wide, -0.5 * high, wide, high);
     painter_.fillRect(box, tones_.panel);
     painter_.setPen(tones_.ink);
     painter_.drawText(box, Qt::AlignCenter, text);
+    painter_.restore();
 }
 
 void SectionPainter::paintPortFlow(End end) {
