@@ -9744,7 +9744,7 @@
     </message>
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kolben ist am weitesten vom Zylinderkopf entfernt und das Volumen des Brennraums am größten, %1.</translation>
     </message>
 </context>
 <context>
