@@ -22,7 +22,7 @@ const lobewright::Unit* rowOf(const QString& metric) {
 [[maybe_unused]] const char* const unitWords[] = {
     QT_TRANSLATE_NOOP("Units", "shaft °"), QT_TRANSLATE_NOOP("Units", "cycle °"),
     QT_TRANSLATE_NOOP("Units", "° cycle"), QT_TRANSLATE_NOOP("Units", "rpm"),
-    QT_TRANSLATE_NOOP("Units", "mm/turn"), QT_TRANSLATE_NOOP("Units", "in/turn")};
+    QT_TRANSLATE_NOOP("Units", "mm/rev"),  QT_TRANSLATE_NOOP("Units", "in/rev")};
 
 QString inWords(std::string_view unit) {
     return QCoreApplication::translate("Units", std::string(unit).c_str());

@@ -15,7 +15,7 @@ void describeRunning(Visitor& v, Running& running) {
               .help = LW_TEXT("n: speed at which the design is computed. Default 1500/min.")},
              running.speed);
     v.number({.name = "under_piston_pressure_bar",
-              .label = LW_TEXT("Pressure under the pistons"),
+              .label = LW_TEXT("Under-piston pressure"),
               .unit = in::bar,
               .range = between(0.0, 20.0),
               .help = LW_TEXT("Pressure on the back of both pistons. Default 1 bar.")},
@@ -66,7 +66,7 @@ void describeEngine(Visitor& v, Design& design) {
     constexpr Presence optional = Presence::optional;
     v.section({.name = "gas", .label = LW_TEXT("Gas"), .presence = optional},
               [&] { describeGas(v, design.gas); });
-    v.section({.name = "running", .label = LW_TEXT("Running"), .presence = optional},
+    v.section({.name = "running", .label = LW_TEXT("Operating point"), .presence = optional},
               [&] { describeRunning(v, design.running); });
     v.section({.name = "friction", .label = LW_TEXT("Friction"), .presence = optional},
               [&] { describeFriction(v, design.friction); });

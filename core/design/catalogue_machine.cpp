@@ -8,7 +8,7 @@ namespace {
 
 void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster) {
     v.number({.name = "helix_lead_mm_per_turn",
-              .label = LW_TEXT("Helix lead"),
+              .label = LW_TEXT("Helix pitch"),
               .unit = in::mm,
               .range = between(-5000.0, 5000.0),
               .help = LW_TEXT(
@@ -147,7 +147,7 @@ void describeSpaces(Visitor& v, mechanism::Mechanism& m) {
                          "without exhaust lead.")},
         m.clearance);
     v.number({.name = "recess_cm3",
-              .label = LW_TEXT("Recess volume"),
+              .label = LW_TEXT("Piston bowl volume"),
               .unit = in::cm3,
               .range = between(0.0, 100000.0),
               .help = LW_TEXT("Volume of hollows in both crowns together.")},

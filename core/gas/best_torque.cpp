@@ -3,7 +3,6 @@
 #include "core/units.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 LW_TEXTS_OF(Core)
@@ -14,7 +13,6 @@ namespace {
 constexpr double earliestStart = -60.0 * units::degree;
 constexpr double latestStart = 20.0 * units::degree;
 constexpr double coarseSpacing = 8.0 * units::degree;
-constexpr double fineSpacing = 2.0 * units::degree;
 constexpr double accuracy = 0.05 * units::degree;
 constexpr int roundLimit = 10;
 /// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
@@ -38,6 +36,7 @@ class Trial {
         }
         CycleOptions limited = options;
         limited.maxEvaluations = std::max(0L, last_ - search_.cylinders().rateEvaluations());
+        goTo(start);
         const auto found = search_.find(limited, monitor_, true);
         if (!found) {
             problem = found.problems().front();
@@ -47,7 +46,34 @@ class Trial {
             return worthless;
         }
         anySteady = true;
+        steady_.push_back({start, search_.state});
         return search_.cylinders().sumOf(gas::work);
+    }
+    /// Puts the search where the steady state of a start lies likely: on the parabola through those
+    /// of the starts nearest to it.
+    void goTo(double start) {
+        if (steady_.empty()) {
+            return;
+        }
+        const std::size_t count = std::min<std::size_t>(steady_.size(), 3);
+        std::partial_sort(steady_.begin(), steady_.begin() + static_cast<std::ptrdiff_t>(count),
+                          steady_.end(), [start](const Steady& a, const Steady& b) {
+                              return std::fabs(a.start - start) < std::fabs(b.start - start);
+                          });
+        std::vector<const CoupledCylinders::State*> states;
+        std::vector<double> weights;
+        for (std::size_t i = 0; i < count; ++i) {
+            double weight = 1.0;
+            for (std::size_t j = 0; j < count; ++j) {
+                weight *= j == i
+                              ? 1.0
+                              : (start - steady_[j].start) / (steady_[i].start - steady_[j].start);
+            }
+            states.push_back(&steady_[i].state);
+            weights.push_back(weight);
+        }
+        const CoupledCylinders::State likely = blend(states, weights);
+        search_.state = likely.with(likely.scaled(model_), model_).value_or(steady_.front().state);
     }
     bool exhausted() const { return search_.cylinders().rateEvaluations() >= last_; }
     static constexpr double worthless = -1e300;
@@ -55,14 +81,19 @@ class Trial {
     std::optional<Problem> problem;
 
   private:
+    struct Steady {
+        double start = 0.0;
+        CoupledCylinders::State state;
+    };
     Model& model_;
     SteadyState& search_;
     Monitor& monitor_;
+    std::vector<Steady> steady_;
     long last_; ///< amount of work at which the search ends
 };
 
 /// Where the quartic through five equally spaced values is highest, in spacings from the middle.
-double peakOfQuartic(const std::array<double, 5>& f) {
+double peakOfQuartic(const std::vector<double>& f) {
     const double a1 = (f[0] - 8.0 * f[1] + 8.0 * f[3] - f[4]) / 12.0;
     const double a2 = (-f[0] + 16.0 * f[1] - 30.0 * f[2] + 16.0 * f[3] - f[4]) / 24.0;
     const double a3 = (-f[0] + 2.0 * f[1] - 2.0 * f[3] + f[4]) / 12.0;
@@ -86,16 +117,16 @@ CycleOptions loosened(const CycleOptions& options, double integrator, double ste
     return loose;
 }
 
-/// Where the parabola through the highest of equally spaced values and its neighbours is highest,
-/// in spacings from the highest; 0 at the ends and beside worthless ones.
-double peakOfParabola(const std::vector<double>& works, std::size_t highest) {
-    if (highest == 0 || highest + 1 >= works.size() || works[highest - 1] == Trial::worthless ||
-        works[highest + 1] == Trial::worthless) {
+/// Where the parabola through a value and its neighbours is highest, in spacings from it; where it
+/// is not, one spacing towards the higher neighbour. 0 at the ends and beside worthless ones.
+double peakOfParabola(const std::vector<double>& works, std::size_t middle) {
+    if (middle == 0 || middle + 1 >= works.size() || works[middle - 1] == Trial::worthless ||
+        works[middle + 1] == Trial::worthless) {
         return 0.0;
     }
-    const double slope = 0.5 * (works[highest + 1] - works[highest - 1]);
-    const double bend = works[highest + 1] - 2.0 * works[highest] + works[highest - 1];
-    return bend < 0.0 ? std::clamp(-slope / bend, -0.5, 0.5) : 0.0;
+    const double slope = 0.5 * (works[middle + 1] - works[middle - 1]);
+    const double bend = works[middle + 1] - 2.0 * works[middle] + works[middle - 1];
+    return bend < 0.0 ? std::clamp(-slope / bend, -1.0, 1.0) : std::copysign(1.0, slope);
 }
 
 /// About the best start, from starts a coarse spacing apart: neighbours differ by percents, so that
@@ -121,18 +152,19 @@ std::optional<double> bestOfSpaced(Trial& trial, double low, double high,
     return low + spacing * (static_cast<double>(highest) + peakOfParabola(works, highest));
 }
 
-/// Works at five starts around `middle`; absent: one is not known, see `trial`.
-std::optional<std::array<double, 5>> worksAround(Trial& trial, double middle, double spacing,
-                                                 const CycleOptions& options) {
-    std::array<double, 5> works{};
-    for (std::size_t i = 0; i < works.size(); ++i) {
-        const double start = middle + (static_cast<double>(i) - 2.0) * spacing;
+/// Works at `count` starts around `middle`, an odd number of them, ascending; looked at from the
+/// middle outwards. Empty: one is not known, see `trial`.
+std::vector<double> worksAround(Trial& trial, double middle, double spacing, int count,
+                                const CycleOptions& options) {
+    std::vector<double> works(static_cast<std::size_t>(count));
+    for (int i = 0; i < count; ++i) {
+        const int offset = (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2);
         const std::optional<double> work =
-            trial.exhausted() ? std::nullopt : trial.work(start, options);
+            trial.exhausted() ? std::nullopt : trial.work(middle + offset * spacing, options);
         if (!work || *work == Trial::worthless) {
-            return std::nullopt;
+            return {};
         }
-        works[i] = *work;
+        works[static_cast<std::size_t>(count / 2 + offset)] = *work;
     }
     return works;
 }
@@ -142,21 +174,36 @@ struct Range {
     double low = 0.0, high = 0.0;
 };
 
+/// How closely to look at once: at an odd number of starts so far apart.
+struct Look {
+    int starts;
+    double spacing;
+};
+/// The work at 2° from the peak lies some 5e-3 lower: 3e-5 of it places the peak to 0.015°. Near
+/// the peak a parabola will do.
+constexpr Look closeLook{5, 2.0 * units::degree}, nearLook{3, 1.0 * units::degree};
+
+/// Where a polynomial through the works is highest, in spacings from the middle.
+double peakOf(const std::vector<double>& works) {
+    return works.size() == 5 ? peakOfQuartic(works) : peakOfParabola(works, 1);
+}
+
 /// Moves `best` to the peak. False: the trial ended before. Error: see `trial.problem`.
-bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, double& best) {
-    // the work at 2° from the peak lies some 5e-3 lower: 3e-5 of it places the peak to 0.015°
+bool lookClosely(Trial& trial, const Range& range, const Look& look, const CycleOptions& options,
+                 double& best) {
     const CycleOptions fine = loosened(options, 1e-6, 3e-5);
-    const double spacing = std::min(fineSpacing, 0.2 * (range.high - range.low));
+    const double reach = look.starts / 2;
+    const double spacing = std::min(look.spacing, 0.4 / reach * (range.high - range.low));
     for (int round = 0; round < roundLimit; ++round) {
         const double middle =
-            std::clamp(best, range.low + 2.0 * spacing, range.high - 2.0 * spacing);
-        const auto works = worksAround(trial, middle, spacing, fine);
-        if (!works) {
+            std::clamp(best, range.low + reach * spacing, range.high - reach * spacing);
+        const auto works = worksAround(trial, middle, spacing, look.starts, fine);
+        if (works.empty()) {
             return false;
         }
-        const double peak = peakOfQuartic(*works);
+        const double peak = peakOf(works);
         best = std::clamp(middle + peak * spacing, range.low, range.high);
-        const bool inside = std::fabs(peak) < 1.5;
+        const bool inside = std::fabs(peak) < 0.75 * reach;
         const bool atEdge = best - range.low < accuracy || range.high - best < accuracy;
         if (inside || atEdge) {
             return true;
@@ -172,11 +219,11 @@ Range possibleStarts(const Model& model) {
 }
 
 /// Looks closely from `best` on and takes the work from what `options` allow.
-Result<bool> bestAround(double best, Model& model, const Range& range, SteadyState& search,
-                        CycleOptions& options, Monitor& monitor) {
+Result<bool> bestAround(double best, Model& model, const Range& range, const Look& look,
+                        SteadyState& search, CycleOptions& options, Monitor& monitor) {
     const long before = search.cylinders().rateEvaluations();
     Trial close(model, search, closeShare * static_cast<double>(options.maxEvaluations), monitor);
-    model.burnStartRough = !lookClosely(close, range, options, best);
+    model.burnStartRough = !lookClosely(close, range, look, options, best);
     if (close.problem) {
         return *close.problem;
     }
@@ -184,6 +231,7 @@ Result<bool> bestAround(double best, Model& model, const Range& range, SteadySta
     if (auto problem = model.setBurnStart(best)) {
         return *problem;
     }
+    close.goTo(best);
     return !model.burnStartRough;
 }
 
@@ -200,17 +248,17 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
         return *spaced.problem;
     }
     if (!spaced.anySteady) {
-        return Problem{"",
-                       LW_TEXT("no burn start between -60 and 20° gives a cyclic steady state")};
+        return Problem{
+            "", LW_TEXT("no start of combustion between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
-    return bestAround(*found, model, range, search, options, monitor);
+    return bestAround(*found, model, range, closeLook, search, options, monitor);
 }
 
 Result<bool> findBestStartNear(Model& model, SteadyState& search, CycleOptions& options,
                                Monitor& monitor) {
     const double start = model.burnStart * model.chamber->cyclesPerTurn();
-    return bestAround(start, model, possibleStarts(model), search, options, monitor);
+    return bestAround(start, model, possibleStarts(model), nearLook, search, options, monitor);
 }
 
 } // namespace lobewright::gas

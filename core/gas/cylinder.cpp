@@ -10,30 +10,396 @@
 #include <cmath>
 
 namespace lobewright::gas {
+namespace {
 
-struct Cylinder::Gas {
-    const ChamberGeometry& geometry;
-    double air, products, mass, temperature, pressure;
-    double massTimesConstant; ///< m·R [J/K]
-    double heatAir, heatProducts, enthalpyAir, enthalpyProducts;
-    double fresh;                         ///< tracer share
-    double constantAir, constantProducts; ///< R [J/(kg·K)]
-    /// u of a mixture at the chamber's temperature [J/kg].
-    double internalEnergy(double share) const {
-        return (1.0 - share) * (enthalpyAir - constantAir * temperature) +
-               share * (enthalpyProducts - constantProducts * temperature);
-    }
+/// What passes a port, in the direction of the mode.
+struct PortFlow {
+    Stream stream;
+    double conductance = 0.0; ///< [kg/rad] where ψ is 1
+    FlowFunction psi;
+    double mass() const { return conductance * psi.value; } ///< [kg/rad]
 };
 
+/// One cylinder at one angle: every formula of the rates, written once. Inline throughout; the
+/// integrator asks thousands of times a cycle.
+class Instant {
+  public:
+    Instant(const Model& model, const ChamberGeometry& geometry, const double* y,
+            const Memory& memory)
+        : model_(model), geometry_(geometry), y_(y), memory_(memory), mode_(memory.mode),
+          temperature_(y[temperature]), mass_(y[airMass] + y[productsMass]),
+          massTimesConstant_(y[airMass] * model.gas.air.gasConstant() +
+                             y[productsMass] * model.gas.products.gasConstant()),
+          pressure_(massTimesConstant_ * temperature_ / geometry.volume),
+          heat_(model.groups.heat(temperature_)), enthalpy_(model.groups.enthalpy(temperature_)) {}
+
+    void rates(double angle, const SupplyState& supply, double* dy);
+    Responses responses(const SupplyState& supply) const;
+    double margin(Event event, const SupplyState& supply) const;
+    bool awaits(Event event) const;
+    double wallCoefficient() const {
+        return model_.settings.wallHeat.multiplier * coefficientOfLaw();
+    }
+
+  private:
+    // rates
+    void add(const Stream& stream, double mass); ///< to the chamber
+    void burn(double angle, double* dy);
+    void passInlet(const SupplyState& supply, double* dy);
+    void passExhaust(const SupplyState& supply, double* dy);
+    void wallLoss(double* dy);
+    void countKnock(double* dy) const;
+    // what they are made of
+    Stream leaving() const;
+    PortFlow throughInlet(const SupplyState& supply) const;
+    PortFlow throughExhaust() const;
+    PortFlow flow(const Stream& stream, double area, double upstream, double downstream) const;
+    double bypassOffered(double freshIn) const {
+        return model_.settings.scavenging.shortCircuitFraction * std::max(freshIn, 0.0);
+    }
+    double motoredPressure() const {
+        return memory_.startPressure *
+               exponential(memory_.motoredIndex *
+                           logarithm(memory_.startVolume / geometry_.volume));
+    }
+    double coefficientOfLaw() const;
+    PortResponse response(const PortFlow& flow, bool inward, double outside) const;
+    /// What a kilogram of a stream adds to the internal energy beyond its own [J/kg].
+    double energyBeyond(double share, double enthalpy) const {
+        return enthalpy - (1.0 - share) * ownEnergy(0) - share * ownEnergy(1);
+    }
+    double constant(Eigen::Index group) const {
+        return (group == 0 ? model_.gas.air : model_.gas.products).gasConstant();
+    }
+    double ownEnergy(Eigen::Index group) const {
+        return enthalpy_[group] - constant(group) * temperature_;
+    }
+    double heatCapacity() const { ///< Σ m·c_v [J/K]
+        return y_[airMass] * heat_[0] + y_[productsMass] * heat_[1] - massTimesConstant_;
+    }
+
+    const Model& model_;
+    const ChamberGeometry& geometry_;
+    const double* y_;
+    const Memory& memory_;
+    const Mode& mode_;
+    double temperature_, mass_;
+    double massTimesConstant_; ///< m·R [J/K]
+    double pressure_;
+    Eigen::Array2d heat_, enthalpy_; ///< of air and products
+    // sums of what happens to the chamber in a radian
+    double airRate_ = 0.0, productsRate_ = 0.0; ///< [kg]
+    double energyRate_ = 0.0;                   ///< heat and enthalpy [J]
+};
+
+void Instant::rates(double angle, const SupplyState& supply, double* dy) {
+    std::fill(dy, dy + cylinderVariables, 0.0);
+    if (mode_.burning) {
+        burn(angle, dy);
+    }
+    if (mode_.inlet != InletFlow::closed) {
+        passInlet(supply, dy);
+    }
+    if (mode_.exhaust != ExhaustFlow::closed) {
+        passExhaust(supply, dy);
+    }
+    if (model_.settings.wallHeat.model != WallHeatModel::none) {
+        wallLoss(dy);
+    }
+    dy[work] = pressure_ * geometry_.volumeRate;
+    dy[airMass] = airRate_;
+    dy[productsMass] = productsRate_;
+    dy[temperature] =
+        (energyRate_ - dy[work] - ownEnergy(0) * airRate_ - ownEnergy(1) * productsRate_) /
+        heatCapacity();
+    if (mode_.knockCounting) {
+        countKnock(dy);
+    }
+}
+
+void Instant::add(const Stream& stream, double mass) {
+    airRate_ += mass * (1.0 - stream.products);
+    productsRate_ += mass * stream.products;
+    energyRate_ += mass * stream.enthalpy;
+}
+
+void Instant::burn(double angle, double* dy) {
+    const Burn& law = model_.settings.burn;
+    const double start =
+        model_.chamber->cycles()[static_cast<std::size_t>(memory_.cycle)].idc + model_.burnStart;
+    const double xi = std::clamp((angle - start) / model_.burnDuration, 0.0, 1.0);
+    const double fuel =
+        memory_.burnableFuel * wiebeRate(xi, law.wiebeA, law.wiebeM) / model_.burnDuration;
+    dy[burntFuel] = fuel;
+    airRate_ -= model_.gas.airFuelRatio * fuel;
+    productsRate_ += (1.0 + model_.gas.airFuelRatio) * fuel;
+    energyRate_ += model_.settings.combustionEfficiency * model_.gas.lowerHeatingValue * fuel;
+}
+
+/// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
+/// the mean of the chamber (after Benson & Brandham 1969).
+Stream Instant::leaving() const {
+    Stream stream;
+    stream.temperature = temperature_;
+    stream.products = mode_.displacing ? memory_.residual.products : y_[productsMass] / mass_;
+    stream.gasConstant =
+        mode_.displacing ? memory_.residual.gasConstant : massTimesConstant_ / mass_;
+    const double air = 1.0 - stream.products;
+    const double heat = air * heat_[0] + stream.products * heat_[1];
+    stream.enthalpy = air * enthalpy_[0] + stream.products * enthalpy_[1];
+    stream.gamma = heat / (heat - stream.gasConstant);
+    return stream;
+}
+
+inline PortFlow Instant::flow(const Stream& stream, double area, double upstream,
+                              double downstream) const {
+    return {stream,
+            orificeFlow(area, upstream, stream.temperature, stream.gasConstant, 1.0) / model_.omega,
+            flowFunction(downstream / upstream, stream.gamma)};
+}
+
+PortFlow Instant::throughInlet(const SupplyState& supply) const {
+    if (mode_.inlet == InletFlow::back) {
+        return flow(leaving(), geometry_.inletArea, pressure_, supply.pressure);
+    }
+    return flow(mode_.inlet == InletFlow::slug ? memory_.slug : supply.fresh, geometry_.inletArea,
+                supply.pressure, pressure_);
+}
+
+PortFlow Instant::throughExhaust() const {
+    const double outside = model_.settings.exhaustPressure;
+    return mode_.exhaust == ExhaustFlow::back
+               ? flow(memory_.exhaustBack, geometry_.exhaustArea, outside, pressure_)
+               : flow(leaving(), geometry_.exhaustArea, pressure_, outside);
+}
+
+void Instant::passInlet(const SupplyState& supply, double* dy) {
+    const PortFlow flow = throughInlet(supply);
+    const Stream& stream = flow.stream;
+    const bool back = mode_.inlet == InletFlow::back;
+    const double in = back ? -flow.mass() : flow.mass();
+    add(stream, in);
+    dy[inletMass] = in;
+    dy[inletEnthalpy] = in * stream.enthalpy;
+    if (mode_.inlet == InletFlow::fresh) {
+        dy[freshMass] += in;
+        dy[deliveredMass] = in;
+        return;
+    }
+    dy[slugMass] = -in;
+    dy[slugProducts] = -in * stream.products;
+    dy[slugEnthalpy] = -in * stream.enthalpy;
+    if (back) {
+        if (mode_.displacing) {
+            dy[residualMass] += in;
+        } else {
+            dy[freshMass] += in * y_[freshMass] / mass_;
+        }
+    }
+}
+
+void Instant::passExhaust(const SupplyState& supply, double* dy) {
+    const PortFlow flow = throughExhaust();
+    const Stream& stream = flow.stream;
+    if (mode_.exhaust == ExhaustFlow::back) {
+        const double in = flow.mass();
+        add(stream, in);
+        dy[exhaustMass] = -in;
+        dy[exhaustEnthalpy] = -in * stream.enthalpy;
+        return;
+    }
+    const double out = flow.mass();
+    const double bypass = std::clamp(bypassOffered(dy[deliveredMass]), 0.0, std::max(out, 0.0));
+    const double rest = out - bypass;
+    add(stream, -rest);
+    add(supply.fresh, -bypass);
+    dy[exhaustMass] = out;
+    dy[exhaustEnthalpy] = rest * stream.enthalpy + bypass * supply.fresh.enthalpy;
+    dy[outflowMass] = out;
+    dy[outflowProducts] = rest * stream.products;
+    dy[outflowTemperature] = rest * stream.temperature + bypass * supply.fresh.temperature;
+    dy[freshMass] -= bypass;
+    if (mode_.displacing) {
+        dy[residualMass] -= rest;
+    } else {
+        dy[freshMass] -= rest * y_[freshMass] / mass_;
+    }
+}
+
+double Instant::coefficientOfLaw() const {
+    const WallHeatModel law = model_.settings.wallHeat.model;
+    if (law == WallHeatModel::none) {
+        return 0.0;
+    }
+    if (law == WallHeatModel::hohenberg) {
+        return hohenbergCoefficient(geometry_.volume, pressure_, temperature_,
+                                    model_.meanPistonSpeed);
+    }
+    double speed = (mode_.portsOpen() ? woschniExchange : woschniClosed) * model_.meanPistonSpeed;
+    if (mode_.combustionHeat) {
+        speed += woschniCombustion * model_.chamber->sweptVolume() * memory_.trappedTemperature /
+                 (memory_.trappedPressure * memory_.trappedVolume) *
+                 std::max(pressure_ - motoredPressure(), 0.0);
+    }
+    return model_.woschniFactor * woschniOfGas(pressure_, temperature_, speed);
+}
+
+void Instant::wallLoss(double* dy) {
+    const WallHeat& wall = model_.settings.wallHeat;
+    const double areaTimesDrop =
+        model_.crownArea * (2.0 * temperature_ - wall.crownTemperature - model_.exhaustCrown) +
+        units::pi * model_.bore * geometry_.linerLength * (temperature_ - wall.linerTemperature);
+    dy[wallHeat] = wallCoefficient() * areaTimesDrop / model_.omega;
+    energyRate_ -= dy[wallHeat];
+}
+
+void Instant::countKnock(double* dy) const {
+    double unburnt = temperature_;
+    if (mode_.burnStarted) {
+        // isentropic with the trapped mixture: dT/dp = R·T/(c_p·p); p = m·R·T/V gives dp/p
+        unburnt = y_[unburntTemperature];
+        const double air = memory_.trappedAir / memory_.trappedMass;
+        const double mixed = air * constant(0) + (1.0 - air) * constant(1);
+        const Eigen::Array2d heats = model_.groups.heat(unburnt);
+        const double pressureRise =
+            (airRate_ * constant(0) + productsRate_ * constant(1)) / massTimesConstant_ +
+            dy[temperature] / temperature_ - geometry_.volumeRate / geometry_.volume;
+        dy[unburntTemperature] =
+            mixed * unburnt / (air * heats[0] + (1.0 - air) * heats[1]) * pressureRise;
+    }
+    dy[knockIntegral] = 1.0 / (model_.delayFactor * delayOfGas(pressure_, unburnt) * model_.omega);
+}
+
+PortResponse Instant::response(const PortFlow& flow, bool inward, double outside) const {
+    const Stream& stream = flow.stream;
+    const double energy = energyBeyond(stream.products, stream.enthalpy);
+    if (inward) {
+        const double ratio = pressure_ / outside;
+        return {flow.conductance * flow.psi.slope / outside,
+                flow.conductance / outside * (flow.psi.value - ratio * flow.psi.slope),
+                stream.products, energy};
+    }
+    return {flow.conductance * outside * flow.psi.slope / (pressure_ * pressure_),
+            -flow.conductance / pressure_ * flow.psi.slope, stream.products, energy};
+}
+
+Responses Instant::responses(const SupplyState& supply) const {
+    Responses seen;
+    seen.heatCapacity = heatCapacity();
+    seen.pressurePerAir = constant(0) * temperature_ / geometry_.volume;
+    seen.pressurePerProducts = constant(1) * temperature_ / geometry_.volume;
+    seen.pressurePerKelvin = massTimesConstant_ / geometry_.volume;
+    double freshIn = 0.0;
+    if (mode_.inlet != InletFlow::closed) {
+        const PortFlow flow = throughInlet(supply);
+        seen.inlet = response(flow, mode_.inlet != InletFlow::back, supply.pressure);
+        freshIn = mode_.inlet == InletFlow::fresh ? flow.mass() : 0.0;
+    }
+    if (mode_.exhaust == ExhaustFlow::closed) {
+        return seen;
+    }
+    const PortFlow flow = throughExhaust();
+    const bool out = mode_.exhaust == ExhaustFlow::out;
+    seen.exhaust = response(flow, !out, model_.settings.exhaustPressure);
+    const double offered = out ? bypassOffered(freshIn) : 0.0;
+    if (offered > 0.0 && flow.mass() > 0.0) {
+        if (offered < flow.mass()) {
+            // a share of what comes in leaves at once, in place of chamber gas
+            const double share = model_.settings.scavenging.shortCircuitFraction;
+            seen.inlet.products += share * (seen.exhaust.products - seen.inlet.products);
+            seen.inlet.energy += share * (seen.exhaust.energy - seen.inlet.energy);
+        } else {
+            seen.exhaust.products = supply.fresh.products;
+            seen.exhaust.energy = energyBeyond(supply.fresh.products, supply.fresh.enthalpy);
+        }
+    }
+    return seen;
+}
+
+bool Instant::awaits(Event event) const {
+    const Settings& settings = model_.settings;
+    switch (event) {
+    case Event::inletTurns:
+    case Event::inletChokes:
+        return mode_.inlet != InletFlow::closed;
+    case Event::slugReturned:
+        return mode_.inlet == InletFlow::slug;
+    case Event::exhaustTurns:
+    case Event::exhaustChokes:
+        return mode_.exhaust != ExhaustFlow::closed;
+    case Event::displacementEnds:
+        return mode_.displacing;
+    case Event::motoredPressureCrossed:
+        return mode_.combustionHeat && settings.wallHeat.model == WallHeatModel::woschni;
+    case Event::fitBreakCrossed:
+        return true;
+    case Event::shortCircuitLimited:
+        return settings.scavenging.shortCircuitFraction > 0.0 &&
+               mode_.exhaust == ExhaustFlow::out && mode_.inlet == InletFlow::fresh;
+    case Event::knockReached:
+        return mode_.knockCounting && !mode_.knockReached;
+    case Event::airUsedUp:
+        return mode_.burning && mode_.portsOpen();
+    }
+    return false;
+}
+
+double Instant::margin(Event event, const SupplyState& supply) const {
+    const auto signedBy = [](bool positive, double value) { return positive ? value : -value; };
+    switch (event) {
+    case Event::inletTurns:
+        return signedBy(mode_.inlet != InletFlow::back, 1.0 - pressure_ / supply.pressure);
+    case Event::inletChokes:
+        return signedBy(!mode_.inletChoked, throughInlet(supply).psi.choking);
+    case Event::slugReturned:
+        return y_[slugMass] / model_.massScale;
+    case Event::exhaustTurns:
+        return signedBy(mode_.exhaust != ExhaustFlow::back,
+                        pressure_ / model_.settings.exhaustPressure - 1.0);
+    case Event::exhaustChokes:
+        return signedBy(!mode_.exhaustChoked, throughExhaust().psi.choking);
+    case Event::displacementEnds:
+        return (y_[residualMass] - memory_.displacedUntil) / model_.massScale;
+    case Event::motoredPressureCrossed:
+        return signedBy(mode_.pressureExcess, pressure_ / motoredPressure() - 1.0);
+    case Event::fitBreakCrossed:
+        return signedBy(mode_.hot, temperature_ / fitBreak - 1.0);
+    case Event::shortCircuitLimited:
+        return signedBy(mode_.freshLimitsShortCircuit,
+                        (throughExhaust().mass() - bypassOffered(throughInlet(supply).mass())) /
+                            model_.massScale);
+    case Event::knockReached:
+        return 1.0 - y_[knockIntegral];
+    case Event::airUsedUp:
+        return y_[airMass] / model_.massScale;
+    }
+    return 1.0;
+}
+
 /// Pascal that a kilogram through the port adds to the chamber.
-static double rise(const Observed& seen, const PortResponse& port) {
+double rise(const Responses& seen, const PortResponse& port) {
     return (1.0 - port.products) * seen.pressurePerAir + port.products * seen.pressurePerProducts +
            port.energy / seen.heatCapacity * seen.pressurePerKelvin;
 }
 
-double Observed::relaxation() const {
-    return -inletResponse.slope * rise(*this, inletResponse) -
-           exhaustResponse.slope * rise(*this, exhaustResponse);
+} // namespace
+
+double Responses::relaxation() const {
+    return -inlet.slope * rise(*this, inlet) - exhaust.slope * rise(*this, exhaust);
+}
+
+bool isBend(Event event) {
+    switch (event) {
+    case Event::inletChokes:
+    case Event::exhaustChokes:
+    case Event::motoredPressureCrossed:
+    case Event::fitBreakCrossed:
+    case Event::shortCircuitLimited:
+    case Event::knockReached:
+        return true;
+    default:
+        return false;
+    }
 }
 
 const ChamberGeometry& Cylinder::geometry(double angle) {
@@ -50,332 +416,50 @@ double Cylinder::pressure(double angle, const double* y) {
            y[temperature] / geometry(angle).volume;
 }
 
+/// p = m·R·T/V, each factor by its own rate.
+double Cylinder::pressureRise(double angle, const double* y, const double* dy) {
+    const double air = model_->gas.air.gasConstant();
+    const double products = model_->gas.products.gasConstant();
+    const ChamberGeometry& g = geometry(angle);
+    return (dy[airMass] * air + dy[productsMass] * products) /
+               (y[airMass] * air + y[productsMass] * products) +
+           dy[temperature] / y[temperature] - g.volumeRate / g.volume;
+}
+
 double Cylinder::internalEnergy(const double* y) const {
     return y[airMass] * model_->gas.air.internalEnergy(y[temperature]) +
            y[productsMass] * model_->gas.products.internalEnergy(y[temperature]);
 }
 
 void Cylinder::rates(double angle, const double* y, const Memory& memory, const SupplyState& supply,
-                     double* dy, Observed& observed) {
-    const WorkingGas& gas = model_->gas;
-    const double t = y[temperature];
-    const double air = y[airMass];
-    const double products = y[productsMass];
-    const double massTimesConstant =
-        air * gas.air.gasConstant() + products * gas.products.gasConstant();
-    const ChamberGeometry& g = geometry(angle);
-    const double mass = air + products;
-    const Gas charge{g,
-                     air,
-                     products,
-                     mass,
-                     t,
-                     massTimesConstant * t / g.volume,
-                     massTimesConstant,
-                     gas.air.heat(t),
-                     gas.products.heat(t),
-                     gas.air.enthalpy(t),
-                     gas.products.enthalpy(t),
-                     y[freshMass] / mass,
-                     gas.air.gasConstant(),
-                     gas.products.gasConstant()};
-    std::fill(dy, dy + cylinderVariables, 0.0);
-    observed = {};
-    observed.angle = angle;
-    observed.pressure = charge.pressure;
-    Balance balance;
-    const Mode& mode = memory.mode;
-    if (mode.burning) {
-        burn(angle, memory, dy, balance);
-    }
-    if (mode.inlet == InletFlow::back) {
-        inletBackFlow(charge, memory, supply, dy, balance, observed);
-    } else if (mode.inlet != InletFlow::closed) {
-        passInlet(charge, memory, supply, dy, balance, observed);
-    }
-    if (mode.exhaust != ExhaustFlow::closed) {
-        passExhaust(charge, memory, supply, dy, balance, observed);
-    }
-    if (model_->settings.wallHeat.model != WallHeatModel::none) {
-        wallLoss(charge, memory, dy, balance, observed);
-    }
-    dy[work] = charge.pressure * g.volumeRate;
-    const double heatCapacity =
-        air * charge.heatAir + products * charge.heatProducts - massTimesConstant;
-    observed.heatCapacity = heatCapacity;
-    observed.pressurePerAir = charge.constantAir * t / g.volume;
-    observed.pressurePerProducts = charge.constantProducts * t / g.volume;
-    observed.pressurePerKelvin = massTimesConstant / g.volume;
-    dy[airMass] = balance.air;
-    dy[productsMass] = balance.products;
-    dy[temperature] =
-        (balance.energy - dy[work] -
-         (charge.enthalpyAir - gas.air.gasConstant() * t) * balance.air -
-         (charge.enthalpyProducts - gas.products.gasConstant() * t) * balance.products) /
-        heatCapacity;
-    if (mode.knockCounting) {
-        countKnock(charge, memory, y, dy);
-    }
+                     double* dy) {
+    Instant(*model_, geometry(angle), y, memory).rates(angle, supply, dy);
 }
 
-void Cylinder::burn(double angle, const Memory& memory, double* dy, Balance& balance) const {
-    const Burn& law = model_->settings.burn;
-    const double start =
-        model_->chamber->cycles()[static_cast<std::size_t>(memory.cycle)].idc + model_->burnStart;
-    const double xi = std::clamp((angle - start) / model_->burnDuration, 0.0, 1.0);
-    const double fuel =
-        memory.burnableFuel * wiebeRate(xi, law.wiebeA, law.wiebeM) / model_->burnDuration;
-    dy[burntFuel] = fuel;
-    balance.air -= model_->gas.airFuelRatio * fuel;
-    balance.products += (1.0 + model_->gas.airFuelRatio) * fuel;
-    balance.energy += model_->settings.combustionEfficiency * model_->gas.lowerHeatingValue * fuel;
+Responses Cylinder::responses(double angle, const double* y, const Memory& memory,
+                              const SupplyState& supply) {
+    return Instant(*model_, geometry(angle), y, memory).responses(supply);
 }
 
-/// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
-/// the mean of the chamber (after Benson & Brandham 1969).
-Stream Cylinder::leaving(const Gas& charge, const Memory& memory) const {
-    Stream stream;
-    stream.temperature = charge.temperature;
-    double heat = 0.0;
-    if (memory.mode.displacing) {
-        stream.products = memory.residual.products;
-        stream.gasConstant = memory.residual.gasConstant;
-        heat = (1.0 - stream.products) * charge.heatAir + stream.products * charge.heatProducts;
-    } else {
-        stream.products = charge.products / charge.mass;
-        stream.gasConstant = charge.massTimesConstant / charge.mass;
-        heat = (charge.air * charge.heatAir + charge.products * charge.heatProducts) / charge.mass;
-    }
-    stream.enthalpy =
-        (1.0 - stream.products) * charge.enthalpyAir + stream.products * charge.enthalpyProducts;
-    stream.gamma = heat / (heat - stream.gasConstant);
-    return stream;
-}
-
-void Cylinder::passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply,
-                         double* dy, Balance& balance, Observed& observed) const {
-    const bool slug = memory.mode.inlet == InletFlow::slug;
-    const Stream& stream = slug ? memory.slug : supply.fresh;
-    const FlowFunction psi = flowFunction(charge.pressure / supply.pressure, stream.gamma);
-    const double conductance = orificeFlow(charge.geometry.inletArea, supply.pressure,
-                                           stream.temperature, stream.gasConstant, 1.0) /
-                               model_->omega;
-    const double in = conductance * psi.value;
-    observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
-    observed.inletChoking = psi.choking;
-    const double ratio = charge.pressure / supply.pressure;
-    observed.inletResponse = {conductance * psi.slope / supply.pressure,
-                              conductance / supply.pressure * (psi.value - ratio * psi.slope),
-                              stream.products,
-                              stream.enthalpy - charge.internalEnergy(stream.products)};
-    balance.air += in * (1.0 - stream.products);
-    balance.products += in * stream.products;
-    balance.energy += in * stream.enthalpy;
-    dy[inletMass] = in;
-    dy[inletEnthalpy] = in * stream.enthalpy;
-    if (slug) {
-        dy[slugMass] = -in;
-        dy[slugProducts] = -in * stream.products;
-        dy[slugEnthalpy] = -in * stream.enthalpy;
-    } else {
-        dy[freshMass] += in;
-        dy[deliveredMass] = in;
-        observed.freshRate = in;
-    }
-}
-
-void Cylinder::inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
-                             double* dy, Balance& balance, Observed& observed) const {
-    const Stream stream = leaving(charge, memory);
-    const FlowFunction psi = flowFunction(supply.pressure / charge.pressure, stream.gamma);
-    const double conductance = orificeFlow(charge.geometry.inletArea, charge.pressure,
-                                           stream.temperature, stream.gasConstant, 1.0) /
-                               model_->omega;
-    const double out = conductance * psi.value;
-    observed.inletResponse = {conductance * supply.pressure * psi.slope /
-                                  (charge.pressure * charge.pressure),
-                              -conductance / charge.pressure * psi.slope, stream.products,
-                              stream.enthalpy - charge.internalEnergy(stream.products)};
-    observed.inletDrop = (supply.pressure - charge.pressure) / supply.pressure;
-    observed.inletChoking = psi.choking;
-    balance.air -= out * (1.0 - stream.products);
-    balance.products -= out * stream.products;
-    balance.energy -= out * stream.enthalpy;
-    dy[inletMass] = -out;
-    dy[inletEnthalpy] = -out * stream.enthalpy;
-    dy[slugMass] = out;
-    dy[slugProducts] = out * stream.products;
-    dy[slugEnthalpy] = out * stream.enthalpy;
-    if (memory.mode.displacing) {
-        dy[residualMass] -= out;
-    } else {
-        dy[freshMass] -= out * charge.fresh;
-    }
-}
-
-void Cylinder::passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply,
-                           double* dy, Balance& balance, Observed& observed) const {
-    const double exhaustPressure = model_->settings.exhaustPressure;
-    observed.exhaustDrop = (charge.pressure - exhaustPressure) / exhaustPressure;
-    const double area = charge.geometry.exhaustArea;
-    if (memory.mode.exhaust == ExhaustFlow::back) {
-        const Stream& stream = memory.exhaustBack;
-        const FlowFunction psi = flowFunction(charge.pressure / exhaustPressure, stream.gamma);
-        const double conductance =
-            orificeFlow(area, exhaustPressure, stream.temperature, stream.gasConstant, 1.0) /
-            model_->omega;
-        const double in = conductance * psi.value;
-        observed.exhaustResponse = {conductance * psi.slope / exhaustPressure, 0.0, stream.products,
-                                    stream.enthalpy - charge.internalEnergy(stream.products)};
-        observed.exhaustChoking = psi.choking;
-        balance.air += in * (1.0 - stream.products);
-        balance.products += in * stream.products;
-        balance.energy += in * stream.enthalpy;
-        dy[exhaustMass] = -in;
-        dy[exhaustEnthalpy] = -in * stream.enthalpy;
-        return;
-    }
-    const Stream stream = leaving(charge, memory);
-    const FlowFunction psi = flowFunction(exhaustPressure / charge.pressure, stream.gamma);
-    const double conductance =
-        orificeFlow(area, charge.pressure, stream.temperature, stream.gasConstant, 1.0) /
-        model_->omega;
-    const double out = conductance * psi.value;
-    observed.exhaustResponse = {
-        conductance * exhaustPressure * psi.slope / (charge.pressure * charge.pressure), 0.0,
-        stream.products, stream.enthalpy - charge.internalEnergy(stream.products)};
-    observed.exhaustChoking = psi.choking;
-    const double offered =
-        model_->settings.scavenging.shortCircuitFraction * std::max(observed.freshRate, 0.0);
-    observed.shortCircuit = out - offered;
-    const double bypass = std::clamp(offered, 0.0, std::max(out, 0.0));
-    const double rest = out - bypass;
-    const Stream& fresh = supply.fresh;
-    if (bypass > 0.0 && bypass < out) {
-        // a share of what comes in leaves at once, in place of chamber gas
-        const double share = model_->settings.scavenging.shortCircuitFraction;
-        PortResponse& inlet = observed.inletResponse;
-        inlet.products += share * (observed.exhaustResponse.products - inlet.products);
-        inlet.energy += share * (observed.exhaustResponse.energy - inlet.energy);
-    } else if (bypass > 0.0) {
-        observed.exhaustResponse.products = fresh.products;
-        observed.exhaustResponse.energy = fresh.enthalpy - charge.internalEnergy(fresh.products);
-    }
-    balance.air -= rest * (1.0 - stream.products) + bypass;
-    balance.products -= rest * stream.products;
-    const double enthalpy = rest * stream.enthalpy + bypass * fresh.enthalpy;
-    balance.energy -= enthalpy;
-    dy[exhaustMass] = out;
-    dy[exhaustEnthalpy] = enthalpy;
-    dy[outflowMass] = out;
-    dy[outflowProducts] = rest * stream.products;
-    dy[outflowTemperature] = rest * stream.temperature + bypass * fresh.temperature;
-    dy[freshMass] -= bypass;
-    if (memory.mode.displacing) {
-        dy[residualMass] -= rest;
-    } else {
-        dy[freshMass] -= rest * charge.fresh;
-    }
-}
-
-double Cylinder::wallCoefficient(const Gas& charge, const Memory& memory,
-                                 Observed& observed) const {
-    const double p = charge.pressure;
-    if (model_->settings.wallHeat.model == WallHeatModel::hohenberg) {
-        return hohenbergCoefficient(charge.geometry.volume, p, charge.temperature,
-                                    model_->meanPistonSpeed);
-    }
-    double speed =
-        (memory.mode.portsOpen() ? woschniExchange : woschniClosed) * model_->meanPistonSpeed;
-    if (memory.mode.combustionHeat) {
-        const double motored = memory.startPressure *
-                               exponential(memory.motoredIndex *
-                                           logarithm(memory.startVolume / charge.geometry.volume));
-        observed.excess = (p - motored) / motored;
-        speed += woschniCombustion * model_->chamber->sweptVolume() * memory.trappedTemperature /
-                 (memory.trappedPressure * memory.trappedVolume) * std::max(p - motored, 0.0);
-    }
-    return model_->woschniFactor * woschniOfGas(p, charge.temperature, speed);
-}
-
-void Cylinder::wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
-                        Observed& observed) const {
-    const WallHeat& wall = model_->settings.wallHeat;
-    const double coefficient = wall.multiplier * wallCoefficient(charge, memory, observed);
-    observed.wallCoefficient = coefficient;
-    const double t = charge.temperature;
-    const double areaTimesDrop =
-        model_->crownArea * (2.0 * t - wall.crownTemperature - model_->exhaustCrown) +
-        units::pi * model_->bore * charge.geometry.linerLength * (t - wall.linerTemperature);
-    dy[wallHeat] = coefficient * areaTimesDrop / model_->omega;
-    balance.energy -= dy[wallHeat];
-}
-
-void Cylinder::countKnock(const Gas& charge, const Memory& memory, const double* y,
-                          double* dy) const {
-    double unburnt = charge.temperature;
-    if (memory.mode.burnStarted) {
-        // isentropic with the trapped mixture: dT/dp = R·T/(c_p·p); p = m·R·T/V gives dp/p
-        unburnt = y[unburntTemperature];
-        const WorkingGas& gas = model_->gas;
-        const double airShare = memory.trappedAir / memory.trappedMass;
-        const double constant =
-            airShare * gas.air.gasConstant() + (1.0 - airShare) * gas.products.gasConstant();
-        const double heat =
-            airShare * gas.air.heat(unburnt) + (1.0 - airShare) * gas.products.heat(unburnt);
-        const double pressureRise =
-            (dy[airMass] * gas.air.gasConstant() + dy[productsMass] * gas.products.gasConstant()) /
-                charge.massTimesConstant +
-            dy[temperature] / charge.temperature -
-            charge.geometry.volumeRate / charge.geometry.volume;
-        dy[unburntTemperature] = constant * unburnt / heat * pressureRise;
-    }
-    dy[knockIntegral] =
-        1.0 / (model_->delayFactor * delayOfGas(charge.pressure, unburnt) * model_->omega);
-}
-
-Margins Cylinder::margins(const double* y, const Memory& memory, const Observed& observed) const {
+Margins Cylinder::margins(double angle, const double* y, const Memory& memory,
+                          const SupplyState& supply, bool bends) {
+    const Instant now(*model_, geometry(angle), y, memory);
     Margins margins;
-    margins.fill(1.0);
-    const auto set = [&](Event event, double value) {
-        margins[static_cast<std::size_t>(event)] = value;
-    };
-    const Mode& mode = memory.mode;
-    if (mode.inlet != InletFlow::closed) {
-        set(Event::inletTurns,
-            mode.inlet == InletFlow::back ? -observed.inletDrop : observed.inletDrop);
-        set(Event::inletChokes, mode.inletChoked ? -observed.inletChoking : observed.inletChoking);
-        if (mode.inlet == InletFlow::slug) {
-            set(Event::slugReturned, y[slugMass] / model_->massScale);
-        }
-    }
-    if (mode.exhaust != ExhaustFlow::closed) {
-        set(Event::exhaustTurns,
-            mode.exhaust == ExhaustFlow::back ? -observed.exhaustDrop : observed.exhaustDrop);
-        set(Event::exhaustChokes,
-            mode.exhaustChoked ? -observed.exhaustChoking : observed.exhaustChoking);
-        if (model_->settings.scavenging.shortCircuitFraction > 0.0 &&
-            mode.exhaust == ExhaustFlow::out && mode.inlet == InletFlow::fresh) {
-            const double spare = observed.shortCircuit / model_->massScale;
-            set(Event::shortCircuitLimited, mode.freshLimitsShortCircuit ? spare : -spare);
-        }
-    }
-    if (mode.displacing) {
-        set(Event::displacementEnds, (y[residualMass] - memory.displacedUntil) / model_->massScale);
-    }
-    if (mode.combustionHeat && model_->settings.wallHeat.model == WallHeatModel::woschni) {
-        set(Event::motoredPressureCrossed,
-            mode.pressureExcess ? observed.excess : -observed.excess);
-    }
-    const double hot = (y[temperature] - fitBreak) / fitBreak;
-    set(Event::fitBreakCrossed, mode.hot ? hot : -hot);
-    if (mode.knockCounting && !mode.knockReached) {
-        set(Event::knockReached, 1.0 - y[knockIntegral]);
-    }
-    if (mode.burning && mode.portsOpen()) {
-        set(Event::airUsedUp, y[airMass] / model_->massScale);
+    for (int i = 0; i < eventCount; ++i) {
+        const auto event = static_cast<Event>(i);
+        margins[static_cast<std::size_t>(i)] =
+            (bends || !isBend(event)) && now.awaits(event) ? now.margin(event, supply) : 1.0;
     }
     return margins;
+}
+
+double Cylinder::margin(Event event, double angle, const double* y, const Memory& memory,
+                        const SupplyState& supply) {
+    return Instant(*model_, geometry(angle), y, memory).margin(event, supply);
+}
+
+double Cylinder::wallCoefficient(double angle, const double* y, const Memory& memory) {
+    return Instant(*model_, geometry(angle), y, memory).wallCoefficient();
 }
 
 } // namespace lobewright::gas

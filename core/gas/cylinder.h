@@ -12,8 +12,8 @@ struct SupplyState {
     Stream fresh;
 };
 
-/// How the flow through a port answers to the chamber pressure. Where a port is wide and the engine
-/// slow, this makes the equations stiff.
+/// How the flow through a port answers to the pressures. Where a port is wide and the engine slow,
+/// this makes the equations stiff.
 struct PortResponse {
     double slope = 0.0;      ///< ∂(flow in)/∂p [kg/(rad·Pa)], ≤ 0 near equilibrium
     double outerSlope = 0.0; ///< the same with the pressure outside
@@ -21,18 +21,9 @@ struct PortResponse {
     double energy = 0.0; ///< what a kilogram adds to the internal energy beyond its own, h − u [J]
 };
 
-/// Quantities that come with the rates and that events are judged by.
-struct Observed {
-    double angle = 0.0;       ///< of the cylinder [rad]
-    double pressure = 0.0;    ///< [Pa]
-    double inletDrop = 0.0;   ///< (supply − chamber)/supply
-    double exhaustDrop = 0.0; ///< (chamber − exhaust)/exhaust
-    double inletChoking = 1.0, exhaustChoking = 1.0;
-    double wallCoefficient = 0.0; ///< multiplier included [W/(m²·K)]
-    double excess = 0.0;          ///< (p − motored p)/motored p while Woschni's term is on
-    double freshRate = 0.0;       ///< drawn from the supply, net [kg/rad]
-    double shortCircuit = 0.0;    ///< exhaust outflow − σ·fresh inflow [kg/rad]
-    PortResponse inletResponse, exhaustResponse;
+/// The stiff part of the equations.
+struct Responses {
+    PortResponse inlet, exhaust;
     double heatCapacity = 0.0;        ///< Σ m·c_v [J/K]
     double pressurePerAir = 0.0;      ///< ∂p/∂m [Pa/kg]
     double pressurePerProducts = 0.0; ///< [Pa/kg]
@@ -59,43 +50,37 @@ enum class Event {
 inline constexpr int eventCount = 11;
 using Margins = std::array<double, eventCount>;
 
+/// Whether an event only tells where a formula bends; a rough integration need not know.
+bool isBend(Event event);
+
 /// The differential equations of the gas in one cylinder. Holds no state but a memory of the last
-/// geometry; what varies is in `y` (see Variable) and in `Memory`.
+/// geometry; what varies is in `y` (see Variable) and in `Memory`. Angles are the cylinder's [rad].
 class Cylinder {
   public:
     explicit Cylinder(const Model& model) : model_(&model) {}
 
-    /// dy/dθ at the cylinder's angle. y and dy shape (cylinderVariables).
+    /// dy/dθ. y and dy shape (cylinderVariables).
     void rates(double angle, const double* y, const Memory& memory, const SupplyState& supply,
-               double* dy, Observed& observed);
+               double* dy);
+    Responses responses(double angle, const double* y, const Memory& memory,
+                        const SupplyState& supply);
 
-    Margins margins(const double* y, const Memory& memory, const Observed& observed) const;
+    /// Of all events that may end the present mode; 1 of the others. `bends`: of those too.
+    Margins margins(double angle, const double* y, const Memory& memory, const SupplyState& supply,
+                    bool bends);
+    /// Of one event that may end the present mode.
+    double margin(Event event, double angle, const double* y, const Memory& memory,
+                  const SupplyState& supply);
 
     const ChamberGeometry& geometry(double angle);
     double pressure(double angle, const double* y); ///< [Pa]
-    double internalEnergy(const double* y) const;   ///< [J]
+    /// d(ln p)/dθ from the rates dy [1/rad].
+    double pressureRise(double angle, const double* y, const double* dy);
+    double internalEnergy(const double* y) const; ///< [J]
+    /// Multiplier included; 0 without wall heat [W/(m²·K)].
+    double wallCoefficient(double angle, const double* y, const Memory& memory);
 
   private:
-    /// Sums of what happens to the chamber in a radian.
-    struct Balance {
-        double air = 0.0, products = 0.0; ///< [kg]
-        double energy = 0.0;              ///< heat and enthalpy [J]
-    };
-    struct Gas; ///< in the chamber, with its properties
-
-    void burn(double angle, const Memory& memory, double* dy, Balance& balance) const;
-    Stream leaving(const Gas& charge, const Memory& memory) const;
-    void passInlet(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
-                   Balance& balance, Observed& observed) const;
-    void inletBackFlow(const Gas& charge, const Memory& memory, const SupplyState& supply,
-                       double* dy, Balance& balance, Observed& observed) const;
-    void passExhaust(const Gas& charge, const Memory& memory, const SupplyState& supply, double* dy,
-                     Balance& balance, Observed& observed) const;
-    void wallLoss(const Gas& charge, const Memory& memory, double* dy, Balance& balance,
-                  Observed& observed) const;
-    double wallCoefficient(const Gas& charge, const Memory& memory, Observed& observed) const;
-    void countKnock(const Gas& charge, const Memory& memory, const double* y, double* dy) const;
-
     const Model* model_;
     double geometryAngle_ = -1e300;
     ChamberGeometry geometry_;

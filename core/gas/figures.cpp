@@ -167,7 +167,7 @@ std::vector<Message> remarksOn(const Model& model, const CycleSolution& solution
     }
     if (model.burnStartRough) {
         remarks.emplace_back(
-            LW_TEXT("The burn start for the best torque is known to 8° of the cycle only: "
+            LW_TEXT("The start of combustion for the best torque is known to 8° of the cycle only: "
                     "the engine settles too slowly, or not at all, at starts nearby."));
     }
     if (!solution.supplyPaid && solution.supplyPower > 0.0) {

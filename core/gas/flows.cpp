@@ -68,7 +68,6 @@ double RecordedFlows::unburnt(const Memory& memory, const RecordedTrace::State& 
 GasFlows RecordedFlows::sample(const Samples& theta) const {
     GasFlows flows = gaps(theta.size());
     Cylinder cylinder(model_);
-    Observed observed;
     double y[cylinderVariables] = {}, dy[cylinderVariables];
     for (Eigen::Index i = 0; i < theta.size(); ++i) {
         const double local = localOf(theta[i]);
@@ -81,13 +80,13 @@ GasFlows RecordedFlows::sample(const Samples& theta) const {
         y[temperature] = state.temperature;
         y[unburntTemperature] = isClosed ? unburnt(memory, state) : state.temperature;
         const SupplyState supply = trace_->setup().supply.at(window, model_);
-        cylinder.rates(local, y, memory, supply, dy, observed);
+        cylinder.rates(local, y, memory, supply, dy);
         flows.inlet[i] = dy[inletMass] * model_.omega;
         flows.inletEnthalpy[i] = perMass(dy[inletEnthalpy], dy[inletMass]);
-        flows.fresh[i] = observed.freshRate * model_.omega;
+        flows.fresh[i] = dy[deliveredMass] * model_.omega;
         flows.exhaust[i] = dy[exhaustMass] * model_.omega;
         flows.exhaustEnthalpy[i] = perMass(dy[exhaustEnthalpy], dy[exhaustMass]);
-        flows.wallCoefficient[i] = observed.wallCoefficient;
+        flows.wallCoefficient[i] = cylinder.wallCoefficient(local, y, memory);
         flows.unburntTemperature[i] = model_.fired && isClosed ? y[unburntTemperature] : gap;
         flows.supplyPressure[i] = supply.pressure;
         flows.supplyTemperature[i] = supply.fresh.temperature;

@@ -1,5 +1,6 @@
 #include "core/gas/integration.h"
 
+#include "core/gas/orifice.h"
 #include "core/gas/supply.h"
 
 #include <boost/math/tools/roots.hpp>
@@ -18,6 +19,11 @@ constexpr double coldest = 50.0;            ///< [K]; outside, the gas model mea
 constexpr double hottest = 8000.0;          ///< [K]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
+/// The part of a step up to an event is to be this much more exact than others: a flow falls as the
+/// root of the pressure drop before it turns, which a step that ends there sees too late.
+constexpr double partError = 0.2;
+/// Laminar ranges that the first step of a flow just turned may be long.
+constexpr double mostLaminarRanges = 10.0;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
 constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
@@ -43,21 +49,6 @@ PlenumState scalesOfPlenum(const Model& model) {
     scales[blowerWork] = model.energyScale;
     scales[pressureSum] = supply.ambientPressure;
     return scales;
-}
-
-/// Events that only tell where a formula bends; a rough integration need not know.
-bool isHint(Event event) {
-    switch (event) {
-    case Event::inletChokes:
-    case Event::exhaustChokes:
-    case Event::motoredPressureCrossed:
-    case Event::fitBreakCrossed:
-    case Event::shortCircuitLimited:
-    case Event::knockReached:
-        return true;
-    default:
-        return false;
-    }
 }
 
 constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
@@ -133,7 +124,7 @@ void Integration::gather() {
     }
     methods_ = methodsOf_[count].get();
     const std::size_t needed = sizeOf(count, hasPlenum_);
-    for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_, &scratchRates_}) {
+    for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_}) {
         values->resize(needed);
     }
     offsets_.resize(count);
@@ -223,8 +214,8 @@ void Integration::rates(double x, const double* y, double* dy) {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         cylinder.equations.rates(offsets_[k] + x, y + k * cylinderVariables, cylinder.memory,
-                                 supply, dy + k * cylinderVariables, cylinder.observed);
-        fresh += cylinder.weight * cylinder.observed.freshRate;
+                                 supply, dy + k * cylinderVariables);
+        fresh += cylinder.weight * dy[k * cylinderVariables + deliveredMass];
     }
     if (hasPlenum_) {
         plenumRates(y, fresh, supply, dy);
@@ -237,17 +228,25 @@ void Integration::refresh() {
     rates(x_, y_.data(), dy_.data());
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
-        const Observed& seen = cylinder.observed;
         if (cylinder.hintsStale) {
             Mode& mode = cylinder.memory.mode;
-            mode.inletChoked = seen.inletChoking < 0.0;
-            mode.exhaustChoked = seen.exhaustChoking < 0.0;
-            mode.freshLimitsShortCircuit = seen.shortCircuit >= 0.0;
-            mode.hot = variables(k)[temperature] >= fitBreak;
+            mode.inletChoked = mode.exhaustChoked = mode.hot = false;
+            mode.freshLimitsShortCircuit = true;
+            const Margins now = marginsOf(k, variables(k), x_, true);
+            const auto past = [&now](Event event) {
+                return now[static_cast<std::size_t>(event)] < 0.0;
+            };
+            mode.inletChoked = past(Event::inletChokes);
+            mode.exhaustChoked = past(Event::exhaustChokes);
+            mode.hot = past(Event::fitBreakCrossed);
+            mode.freshLimitsShortCircuit = !past(Event::shortCircuitLimited);
             cylinder.hintsStale = false;
         }
         cylinder.written->modeChanges.push_back(
             {offsets_[k] + x_ - model_->start, cylinder.memory});
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        cylinders[k]->margins = marginsOf(k, variables(k), x_, !rough_);
     }
     settle();
     beginStretch();
@@ -257,17 +256,22 @@ void Integration::refresh() {
     }
 }
 
+Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
+    RunningCylinder& cylinder = *cylinders[index];
+    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory,
+                                      supplyOf(y - index * cylinderVariables), bends);
+}
+
 void Integration::settle() {
     relaxation_ = 0.0;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
-        cylinder.margins =
-            cylinder.equations.margins(variables(k), cylinder.memory, cylinder.observed);
         if (cylinder.memory.mode.portsOpen()) {
-            relaxation_ = std::max(relaxation_, cylinder.observed.relaxation());
-        }
-        if (stiff_) {
-            cylinder.settled = cylinder.observed;
+            cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
+                                                              cylinder.memory, supplyOf(y_.data()));
+            relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
+        } else {
+            cylinder.responses = {};
         }
     }
     if (hasPlenum_) {
@@ -280,7 +284,7 @@ double Integration::plenumRelaxation() const {
     double draw = 0.0;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
-            draw += cylinder->weight * cylinder->observed.inletResponse.outerSlope;
+            draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
         }
     }
     const double* p = &y_[cylinders.size() * cylinderVariables];
@@ -292,13 +296,11 @@ double Integration::plenumRelaxation() const {
 /// next stop, an implicit method is cheaper.
 void Integration::chooseMethod(double stop) {
     constexpr double enter = 100.0;
+    constexpr double binding = 1.5; // a step so long is limited by stability, not by accuracy
     constexpr double leave = 20.0;
     const double relaxations = relaxation_ * (stop - x_);
-    if (!stiff_ && relaxations > enter) {
+    if (!stiff_ && relaxations > enter && relaxation_ * h_ > binding) {
         stiff_ = true;
-        for (RunningCylinder* cylinder : cylinders) {
-            cylinder->settled = cylinder->observed;
-        }
     } else if (stiff_ && relaxations < leave) {
         stiff_ = false;
         h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
@@ -404,9 +406,13 @@ std::optional<Problem> Integration::integrateTo(double stop) {
 }
 
 bool Integration::takePartOfStep(double h) {
-    if (!std::isfinite(tryStep(h))) {
-        h_ = 0.5 * h;
+    const double error = tryStep(h);
+    if (!(error <= partError)) {
+        shortenStep(h, error / partError);
         return false;
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        cylinders[k]->ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
     }
     accept(h, x_ + h);
     firstStepPending_ = false;
@@ -444,6 +450,21 @@ void Integration::change(const Crossing& crossing) {
         std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
     }
     refresh();
+    const auto event = static_cast<Event>(crossing.event);
+    if (event == Event::inletTurns || event == Event::exhaustTurns) {
+        // how the flow answers to the pressure bends in and near the laminar range: a step over all
+        // of that would not see it
+        h_ = std::min(h_, mostLaminarRanges * laminarDrop /
+                              std::fabs(pressureRise(*crossing.cylinder)));
+    }
+}
+
+/// d(ln p)/dθ of a cylinder where it stands [1/rad].
+double Integration::pressureRise(RunningCylinder& cylinder) {
+    const auto place = std::find(cylinders.begin(), cylinders.end(), &cylinder);
+    const std::size_t first =
+        static_cast<std::size_t>(place - cylinders.begin()) * cylinderVariables;
+    return cylinder.equations.pressureRise(cylinder.angle, &y_[first], &dy_[first]);
 }
 
 void Integration::accept(double h, double end) {
@@ -452,6 +473,9 @@ void Integration::accept(double h, double end) {
     std::copy_n(step().end(), y_.size(), y_.begin());
     std::copy_n(step().endRates(), y_.size(), dy_.begin());
     x_ = end;
+    for (RunningCylinder* cylinder : cylinders) {
+        cylinder->margins = cylinder->ahead;
+    }
     settle();
 }
 
@@ -482,17 +506,16 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
     std::optional<Crossing> first;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
-        const Margins end = cylinder.equations.margins(step().end() + k * cylinderVariables,
-                                                       cylinder.memory, cylinder.observed);
+        cylinder.ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
         for (int event = 0; event < eventCount; ++event) {
             const auto index = static_cast<std::size_t>(event);
-            if (end[index] >= -slack_ || (rough_ && isHint(static_cast<Event>(event)))) {
+            if (cylinder.ahead[index] >= -slack_) {
                 continue;
             }
             // already past: change at once, but only once at the same angle
             const bool again = offsets_[k] + x_ - cylinder.lastEvent <= sameAngle;
             const double share = cylinder.margins[index] > 0.0
-                                     ? crossingShare(cylinder, k, event, h)
+                                     ? crossingShare(cylinder, k, static_cast<Event>(event), h)
                                      : (again ? 1.0 : 0.0);
             if (!first || share < first->share) {
                 first = Crossing{&cylinder, event, share};
@@ -502,7 +525,7 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
     return first;
 }
 
-double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, int event,
+double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
                                   double h) {
     double own[judgedVariables][DenseStep::denseTerms];
     double outside[2][DenseStep::denseTerms];
@@ -522,12 +545,8 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
         for (std::size_t i = 0; hasPlenum_ && i < 2; ++i) {
             scratch_[plenumOffset + i] = denseValue(outside[i], s);
         }
-        Observed observed;
-        cylinder.equations.rates(offsets_[index] + x_ + s * h, y, cylinder.memory,
-                                 supplyOf(scratch_.data()), scratchRates_.data(), observed);
-        ++cylinderEvaluations_;
-        return cylinder.equations.margins(y, cylinder.memory,
-                                          observed)[static_cast<std::size_t>(event)];
+        return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
+                                         supplyOf(scratch_.data()));
     };
     const double start = cylinder.margins[static_cast<std::size_t>(event)];
     const double end = margin(1.0);
@@ -561,12 +580,12 @@ void Integration::findStiffDerivatives() {
     }
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const RunningCylinder& cylinder = *cylinders[k];
-        const Observed& seen = cylinder.settled;
+        const Responses& seen = cylinder.responses;
         const auto first = static_cast<Eigen::Index>(k) * stiffCount;
         const double gradient[stiffCount] = {seen.pressurePerAir, seen.pressurePerProducts,
                                              seen.pressurePerKelvin};
         const bool draws = hasPlenum_ && cylinder.memory.mode.inlet == InletFlow::fresh;
-        for (const PortResponse* port : {&seen.inletResponse, &seen.exhaustResponse}) {
+        for (const PortResponse* port : {&seen.inlet, &seen.exhaust}) {
             const double effect[stiffCount] = {1.0 - port->products, port->products,
                                                port->energy / seen.heatCapacity};
             for (int j = 0; j < stiffCount; ++j) {
@@ -574,13 +593,13 @@ void Integration::findStiffDerivatives() {
                 for (int i = 0; i < stiffCount; ++i) {
                     derivatives(first + i, first + j) += effect[i] * slope;
                 }
-                if (draws && port == &seen.inletResponse) {
+                if (draws && port == &seen.inlet) {
                     derivatives(plenumColumn, first + j) += cylinder.weight * drawEffect[0] * slope;
                     derivatives(plenumColumn + 1, first + j) +=
                         cylinder.weight * drawEffect[1] * slope;
                 }
             }
-            if (!hasPlenum_ || port != &seen.inletResponse) {
+            if (!hasPlenum_ || port != &seen.inlet) {
                 continue;
             }
             for (int j = 0; j < 2; ++j) {

@@ -91,6 +91,8 @@ class Integration {
     void scatter(); ///< and back
     void refresh(); ///< rates, observations and margins at the present state
     void settle();  ///< what is judged at the start of a step
+    /// Of a cylinder whose state is at y within that of all.
+    Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
     double plenumRelaxation() const;
     void chooseMethod(double stop); ///< explicit or implicit
     void beginStretch();
@@ -104,10 +106,11 @@ class Integration {
     void shortenStep(double h, double error);
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
+    double pressureRise(RunningCylinder& cylinder);
     void accept(double h, double end);
     void recordStep(double h);
     std::optional<Crossing> firstCrossing(double h);
-    double crossingShare(RunningCylinder& cylinder, std::size_t index, int event, double h);
+    double crossingShare(RunningCylinder& cylinder, std::size_t index, Event event, double h);
     std::optional<Problem> impossibleState();
     Problem stalled() const;
     const DenseStep& step() const {
@@ -121,7 +124,7 @@ class Integration {
     PlenumState plenumScales_{};
     std::vector<std::unique_ptr<Methods>> methodsOf_; ///< by the number of cylinders
     Methods* methods_ = nullptr;
-    std::vector<double> y_, dy_, weights_, scratch_, scratchRates_;
+    std::vector<double> y_, dy_, weights_, scratch_;
     std::vector<double> offsets_; ///< angle of a cylinder − x [rad]
     bool rough_ = false;          ///< only a rough answer is wanted
     bool stiff_ = false;          ///< the implicit method is at work

@@ -174,6 +174,7 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
     Model model;
     model.chamber = &chamber;
     model.gas = gas;
+    model.groups = {gas.air, gas.products};
     model.settings = settings;
     model.omega = run.omega;
     model.fired = !run.motored;

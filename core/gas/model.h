@@ -33,6 +33,7 @@ struct Stop {
 struct Model {
     const Chamber* chamber = nullptr;
     WorkingGas gas;
+    GasPair groups; ///< air and products of it
     Settings settings;
     double omega = 0.0;
     bool fired = false;

@@ -19,21 +19,18 @@ struct FlowFunction {
     double choking = 0.0; ///< > 0 subsonic, < 0 choked: (p/p₀)^((γ−1)/γ) − 2/(γ+1)
 };
 
-/// `ratio` = downstream/upstream pressure, 0 < ratio; γ > 1 of the upstream gas. Odd about ratio 1,
-/// so that a flow just turning round continues smoothly. [Heywood, appendix C]
-inline FlowFunction flowFunction(double ratio, double gamma) {
+/// `ratio` = downstream/upstream pressure, 0 < ratio ≤ 1; γ > 1 of the upstream gas.
+/// [Heywood, appendix C]
+inline FlowFunction forwardFlowFunction(double ratio, double gamma) {
     const double drop = 1.0 - ratio;
     const double exponent = (gamma - 1.0) / gamma;
     const double critical = 2.0 / (gamma + 1.0);
-    if (ratio > 1.0) {
-        const FlowFunction reversed = flowFunction(1.0 / ratio, gamma);
-        return {-reversed.value, reversed.slope / (ratio * ratio), reversed.choking};
-    }
     if (drop < laminarDrop) {
         // odd cubic that meets the ideal law, ψ² = 2·drop·(1 − 1.5·drop/γ + …), with its slope
         const double s = drop / laminarDrop;
         const double q = 0.75 * laminarDrop / gamma;
-        const double scale = 0.25 * std::sqrt(2.0 * laminarDrop);
+        constexpr double scale = 0.25 * 1.4142135623730951e-2; // √(2·laminarDrop)/4
+        static_assert(laminarDrop == 1e-4);
         const double first = scale * (5.0 - 3.0 * q);
         const double third = -scale * (1.0 + q);
         return {s * (first + third * s * s), -(first + 3.0 * third * s * s) / laminarDrop,
@@ -47,6 +44,16 @@ inline FlowFunction flowFunction(double ratio, double gamma) {
     }
     const double value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));
     return {value, value / ratio * (1.0 / gamma - 0.5 * exponent * power / (1.0 - power)), choking};
+}
+
+/// The same for any ratio > 0: odd about ratio 1, so that a flow just turning round continues
+/// smoothly.
+inline FlowFunction flowFunction(double ratio, double gamma) {
+    if (ratio <= 1.0) {
+        return forwardFlowFunction(ratio, gamma);
+    }
+    const FlowFunction reversed = forwardFlowFunction(1.0 / ratio, gamma);
+    return {-reversed.value, reversed.slope / (ratio * ratio), reversed.choking};
 }
 
 /// Mass flow through an effective area C_d·A [kg/s], positive downstream.

@@ -31,30 +31,22 @@ std::unique_ptr<Chamber> PairChamber::clone() const {
     return std::make_unique<PairChamber>(*this);
 }
 
-/// Where ports stay closed, the position of their piston need not be found.
+/// Where ports stay closed, the positions of the pistons need not be found.
 void PairChamber::findOpenStretches() {
     const double period = timing_.pair().period();
-    for (const End end : bothEnds) {
-        std::vector<bool>& mayOpen = openings_[end].mayOpen;
-        mayOpen.assign(motion_->stretches(), false);
-        for (const ports::CycleEvents& cycle : timing_.cycles()) {
-            const double span = cycle.closes(end) - cycle.opens(end);
-            for (std::size_t i = 0; i < mayOpen.size(); ++i) {
-                const double into =
-                    mechanism::wrapped(motion_->begin(i) - cycle.opens(end), period);
-                const double length = motion_->end(i) - motion_->begin(i);
-                mayOpen[i] = mayOpen[i] || into <= span || into + length >= period;
-            }
+    mayOpen_.assign(motion_->stretches(), false);
+    for (const ports::CycleEvents& cycle : timing_.cycles()) {
+        const double span = cycle.lastClosing() - cycle.firstOpening();
+        for (std::size_t i = 0; i < mayOpen_.size(); ++i) {
+            const double into =
+                mechanism::wrapped(motion_->begin(i) - cycle.firstOpening(), period);
+            const double length = motion_->end(i) - motion_->begin(i);
+            mayOpen_[i] = mayOpen_[i] || into <= span || into + length >= period;
         }
     }
 }
 
-double PairChamber::effectiveArea(End end, const mechanism::PairPolynomials::Place& place) const {
-    const Opening& opening = openings_[end];
-    if (!opening.mayOpen[place.stretch]) {
-        return 0.0;
-    }
-    const double position = motion_->position(end, place);
+double PairChamber::effectiveArea(const Opening& opening, double position) const {
     double area = 0.0;
     if (position < opening.edge) {
         for (const ports::Row& row : opening.rows) {
@@ -68,8 +60,14 @@ double PairChamber::effectiveArea(End end, const mechanism::PairPolynomials::Pla
 ChamberGeometry PairChamber::at(double theta) const {
     const auto place = motion_->place(theta);
     const auto gap = motion_->gap(place);
-    return {pistonArea_ * gap.value + recess_, pistonArea_ * gap.rate,
-            effectiveArea(End::inlet, place), effectiveArea(End::exhaust, place), gap.value};
+    ChamberGeometry geometry{pistonArea_ * gap.value + recess_, pistonArea_ * gap.rate, 0.0, 0.0,
+                             gap.value};
+    if (mayOpen_[place.stretch]) {
+        const PerEnd<double> positions = motion_->positions(place);
+        geometry.inletArea = effectiveArea(openings_.inlet, positions.inlet);
+        geometry.exhaustArea = effectiveArea(openings_.exhaust, positions.exhaust);
+    }
+    return geometry;
 }
 
 double PairChamber::period() const {

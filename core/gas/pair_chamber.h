@@ -23,19 +23,19 @@ class PairChamber final : public Chamber {
     const std::vector<double>& kinks() const override { return kinks_; }
 
   private:
-    /// Rows of one end as the flow sees them.
+    /// Rows of one end.
     struct Opening {
         double edge = 0.0; ///< outermost position that covers every row [m]
         std::vector<ports::Row> rows;
-        std::vector<bool> mayOpen; ///< on each stretch of motion_
     };
     void findOpenStretches();
-    double effectiveArea(End end, const mechanism::PairPolynomials::Place& place) const;
+    double effectiveArea(const Opening& opening, double position) const;
 
     ports::PortTiming timing_;
     std::shared_ptr<const mechanism::PairPolynomials> motion_;
     double pistonArea_ = 0.0, recess_ = 0.0;
     PerEnd<Opening> openings_;
+    std::vector<bool> mayOpen_; ///< whether a port may, on each stretch of motion_
     std::vector<CycleAngles> cycles_;
     std::vector<double> kinks_;
 };

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <Eigen/Core>
+
 #include <array>
 #include <span>
 
@@ -62,6 +64,7 @@ class GasGroup {
     }
 
   private:
+    friend class GasPair;
     struct Range {
         std::array<double, 5> heat{};     ///< ascending powers of T
         std::array<double, 6> enthalpy{}; ///< ascending powers of T
@@ -69,6 +72,41 @@ class GasGroup {
     const Range& range(double temperature) const { return ranges_[temperature < fitBreak ? 0 : 1]; }
     std::array<Range, 2> ranges_;
     double gasConstant_ = 0.0;
+};
+
+/// Two gases whose properties are evaluated side by side: the same polynomials in half the time.
+class GasPair {
+  public:
+    GasPair() = default;
+    GasPair(const GasGroup& first, const GasGroup& second) {
+        for (std::size_t r = 0; r < 2; ++r) {
+            const GasGroup::Range &a = first.ranges_[r], &b = second.ranges_[r];
+            for (std::size_t i = 0; i < a.heat.size(); ++i) {
+                ranges_[r].heat[i] = {a.heat[i], b.heat[i]};
+            }
+            for (std::size_t i = 0; i < a.enthalpy.size(); ++i) {
+                ranges_[r].enthalpy[i] = {a.enthalpy[i], b.enthalpy[i]};
+            }
+        }
+    }
+    Eigen::Array2d heat(double t) const { return sum(range(t).heat, t); }         ///< [J/(kg·K)]
+    Eigen::Array2d enthalpy(double t) const { return sum(range(t).enthalpy, t); } ///< [J/kg]
+
+  private:
+    struct Range {
+        std::array<Eigen::Array2d, 5> heat;
+        std::array<Eigen::Array2d, 6> enthalpy;
+    };
+    template <std::size_t terms>
+    static Eigen::Array2d sum(const std::array<Eigen::Array2d, terms>& a, double t) {
+        Eigen::Array2d value = a[terms - 1];
+        for (std::size_t i = terms - 1; i-- > 0;) {
+            value = value * t + a[i];
+        }
+        return value;
+    }
+    const Range& range(double temperature) const { return ranges_[temperature < fitBreak ? 0 : 1]; }
+    std::array<Range, 2> ranges_;
 };
 
 /// Dry air: N₂ 0.7809, O₂ 0.2095, Ar 0.0093, CO₂ 0.0003 by mole.

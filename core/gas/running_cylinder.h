@@ -66,9 +66,9 @@ class RunningCylinder {
     std::size_t nextStop = 0;
     bool rough = false; ///< stops only where something happens
     CylinderRecord* written = nullptr;
-    Observed observed;         ///< of the latest evaluation of the rates
-    Observed settled;          ///< at the start of the step
+    Responses responses;       ///< at the start of the step, while a port is open
     Margins margins{};         ///< there too
+    Margins ahead{};           ///< at its end
     double lastEvent = -1e300; ///< angle of the last change of mode found
     bool hintsStale = true;    ///< the flags that only tell where formulas bend are to be set
 

@@ -13,7 +13,9 @@ struct Stage {
     double tolerance, until;
 };
 constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir and on a plenum
-constexpr double nearNoise = 1e-2;    ///< a loose state that changes less may be as good as it gets
+/// A state after a window is good to about this many times the integrator's tolerance.
+constexpr double noise = 5.0;
+constexpr double nearNoise = 1e-2; ///< a loose state that changes less may be as good as it gets
 /// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
 /// its direction the map has kinks, around which the acceleration may circle for ever.
 constexpr int acceleratedPeriods = 25, plainPeriods = 15;
@@ -60,7 +62,7 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
         near ? options.relativeTolerance : std::max(approach.tolerance, options.relativeTolerance);
     const long last = cylinders_.rateEvaluations() + options.maxEvaluations;
     int airless = 0;
-    bool comparable = false;
+    acceleration.beginAnew();
     Progress progress(patience), approaching(8 + windows);
     double trust = 1.0; ///< in what the plenum is foreseen to become
     while (search.windows < most && cylinders_.rateEvaluations() <= last) {
@@ -71,20 +73,19 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
         }
         ++search.windows;
         const bool exact = tolerance <= options.relativeTolerance;
-        if (!exact) {
-            cylinders_.foreseePlenum(before, state, trust);
-        }
+        search.change = (state.scaled(model_) - from).cwiseAbs().maxCoeff();
+        // the acceleration is to learn of one map, be the integrator exact or not
+        cylinders_.foreseePlenum(before, state, trust);
         const Eigen::VectorXd mapped = state.scaled(model_);
-        search.change = (mapped - from).cwiseAbs().maxCoeff();
         const double share = cylinders_.airShare();
         airless = share < leastAir ? airless + 1 : 0;
         const bool plain =
             search.windows / windows % (acceleratedPeriods + plainPeriods) >= acceleratedPeriods;
         Eigen::VectorXd predicted = mapped;
         if (plain) {
-            acceleration.restart();
+            acceleration.forget();
         } else {
-            predicted = acceleration.next(from, mapped, comparable);
+            predicted = acceleration.next(from, mapped, noise * tolerance);
         }
         const double distance = (predicted - from).cwiseAbs().maxCoeff();
         search.steady =
@@ -116,13 +117,11 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             progress.note(search.windows, std::max(search.change, 0.1 * distance));
         }
         std::optional<CoupledCylinders::State> next = state.with(predicted, model_);
-        comparable = !plain;
         if (!exact && (search.change < approach.until || noisy)) {
             tolerance = options.relativeTolerance;
-            comparable = false;
         }
         if (!next) {
-            acceleration.restart();
+            acceleration.forget();
             next = state.with(mapped, model_);
         }
         if (!next) {

@@ -81,6 +81,15 @@ PairPolynomials::Polynomial PairPolynomials::fit(const std::array<double, terms>
     return result;
 }
 
+PairPolynomials::Polynomials PairPolynomials::sideBySide(const Polynomial& first,
+                                                         const Polynomial& second) {
+    Polynomials both;
+    for (std::size_t i = 0; i < terms; ++i) {
+        both[i] = {first[i], second[i]};
+    }
+    return both;
+}
+
 void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, int halvings) {
     const auto& with = Interpolation<terms>::shared();
     const double middle = 0.5 * (begin + end);
@@ -96,13 +105,10 @@ void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, 
         }
     }
     bool good = true;
-    const Stretch stretch{
-        begin,
-        end,
-        1.0 / half,
-        fit(gaps, tolerance_, good),
-        fit(rates, rateTolerance_, good),
-        {fit(positions.inlet, tolerance_, good), fit(positions.exhaust, tolerance_, good)}};
+    const Stretch stretch{begin, end, 1.0 / half,
+                          sideBySide(fit(gaps, tolerance_, good), fit(rates, rateTolerance_, good)),
+                          sideBySide(fit(positions.inlet, tolerance_, good),
+                                     fit(positions.exhaust, tolerance_, good))};
     if (!good && halvings < deepest) {
         divide(pair, begin, middle, halvings + 1);
         divide(pair, middle, end, halvings + 1);
@@ -124,9 +130,12 @@ void PairPolynomials::index() {
 }
 
 PairPolynomials::Place PairPolynomials::place(double theta) const {
-    double angle = theta - period_ * std::floor(theta / period_);
+    double angle = theta;
     if (!(angle >= 0.0 && angle < period_)) {
-        angle = 0.0; // rounding
+        angle -= period_ * std::floor(theta / period_);
+        if (!(angle >= 0.0 && angle < period_)) {
+            angle = 0.0; // rounding
+        }
     }
     const std::size_t count = buckets_.size();
     const auto bucket = static_cast<std::size_t>(angle / period_ * static_cast<double>(count));

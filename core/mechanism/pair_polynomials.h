@@ -3,6 +3,8 @@
 #include "core/ends.h"
 #include "core/mechanism/opposed_pair.h"
 
+#include <Eigen/Core>
+
 #include <array>
 #include <vector>
 
@@ -31,12 +33,13 @@ class PairPolynomials {
         double rate = 0.0;  ///< [m/rad]
     };
     Gap gap(const Place& place) const {
-        const Stretch& stretch = stretches_[place.stretch];
-        return {valueOf(stretch.gap, place.share), valueOf(stretch.gapRate, place.share)};
+        const Eigen::Array2d both = valueOf(stretches_[place.stretch].gap, place.share);
+        return {both[0], both[1]};
     }
     /// Lift less the adjuster's shift [m], the position that uncovers ports.
-    double position(End end, const Place& place) const {
-        return valueOf(stretches_[place.stretch].position[end], place.share);
+    PerEnd<double> positions(const Place& place) const {
+        const Eigen::Array2d both = valueOf(stretches_[place.stretch].position, place.share);
+        return {both[0], both[1]};
     }
     std::size_t stretches() const { return stretches_.size(); }
     /// Bounds of a stretch [rad], ascending from 0 to the period.
@@ -46,24 +49,27 @@ class PairPolynomials {
   private:
     static constexpr std::size_t terms = 14;      ///< even
     using Polynomial = std::array<double, terms>; ///< ascending powers of the share
+    /// Two of them, evaluated side by side.
+    using Polynomials = std::array<Eigen::Array2d, terms>;
     struct Stretch {
         double begin = 0.0, end = 0.0;
-        double scale = 0.0; ///< d(share)/dθ [1/rad]
-        Polynomial gap, gapRate;
-        PerEnd<Polynomial> position;
+        double scale = 0.0;   ///< d(share)/dθ [1/rad]
+        Polynomials gap;      ///< and its rate
+        Polynomials position; ///< inlet, exhaust
     };
     /// Even and odd powers apart, so that the two sums run side by side.
-    static double valueOf(const Polynomial& polynomial, double share) {
+    static Eigen::Array2d valueOf(const Polynomials& polynomials, double share) {
         const double square = share * share;
-        double even = polynomial[terms - 2];
-        double odd = polynomial[terms - 1];
+        Eigen::Array2d even = polynomials[terms - 2];
+        Eigen::Array2d odd = polynomials[terms - 1];
         for (std::size_t i = terms - 2; i >= 2; i -= 2) {
-            even = even * square + polynomial[i - 2];
-            odd = odd * square + polynomial[i - 1];
+            even = even * square + polynomials[i - 2];
+            odd = odd * square + polynomials[i - 1];
         }
         return even + share * odd;
     }
     static Polynomial fit(const std::array<double, terms>& values, double tolerated, bool& good);
+    static Polynomials sideBySide(const Polynomial& first, const Polynomial& second);
     void divide(const OpposedPair& pair, double begin, double end, int halvings);
     void index();
 

@@ -23,10 +23,7 @@ double cornerArea(double width, double radius, double u) {
 
 } // namespace
 
-double openArea(const Row& row, double uncovered) {
-    if (uncovered <= 0.0) {
-        return 0.0;
-    }
+double openAreaInCorners(const Row& row, double uncovered) {
     const double r = row.cornerRadius;
     const double full = row.width * row.height - (4.0 - units::pi) * r * r;
     if (uncovered >= row.height) {
@@ -35,10 +32,7 @@ double openArea(const Row& row, double uncovered) {
     if (uncovered < r) {
         return cornerArea(row.width, r, uncovered);
     }
-    if (row.height - uncovered < r) {
-        return full - cornerArea(row.width, r, row.height - uncovered);
-    }
-    return row.width * uncovered - (2.0 - 0.5 * units::pi) * r * r;
+    return full - cornerArea(row.width, r, row.height - uncovered);
 }
 
 double openChord(const Row& row, double uncovered) {

@@ -108,7 +108,7 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
     list.add("exhaust_enthalpy_J", LW_TEXT("Enthalpy with the exhaust, from 25 °C"), "J", exhaust);
     list.add("unburnt_heat_J", LW_TEXT("Fuel heat not released"), "J", unburnt);
     const double scale = fuel > 0.0 ? fuel : std::abs(work) + std::abs(walls) + std::abs(exhaust);
-    list.add("audit_residual", LW_TEXT("What the audit leaves over, share of the fuel heat"), "",
+    list.add("audit_residual", LW_TEXT("Energy-balance residual, share of the fuel heat"), "",
              (fuel + supply - work - walls - exhaust - unburnt) / scale);
 }
 

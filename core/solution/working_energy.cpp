@@ -88,7 +88,8 @@ constexpr Recipe recipes[] = {
     {"burn_start_cycle_deg", "χ_b", "wrap(c·(θ_b − θ_i))",
      "c=figure:cycles_per_turn θ_b=value:ignition_at θ_i=value:inner_dead_centre_at",
      LW_TEXT("Cycle degrees count c times as fast as the shaft, from inner dead centre."), 1e-9,
-     1e-7, LW_TEXT("Searched for; another burn start nearby leaves no cycle to compare with.")},
+     1e-7,
+     LW_TEXT("Searched for; another start of combustion nearby leaves no cycle to compare with.")},
     {"supply_pressure_bar", "p", "∮(p_s, θ)/360",
      "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
      sampled},
@@ -297,10 +298,10 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
     const auto& gas = *solution.gas;
     const double grid = std::round(gas.cycles.front().burnStart / units::degree);
     if (name == "burn_searched") {
-        return condition(true, LW_TEXT("a burn start that is searched for"));
+        return condition(true, LW_TEXT("a start of combustion that is searched for"));
     }
     if (name == "burn_grid") {
-        return inner(LW_TEXT("Burn start in the middle"), "cycle °", grid,
+        return inner(LW_TEXT("Mean start of combustion"), "cycle °", grid,
                      LW_TEXT("a whole degree"));
     }
     if (name == "burn_step") {

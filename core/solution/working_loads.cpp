@@ -175,7 +175,7 @@ constexpr Recipe loadTable[] = {
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=field:/running/under_piston_pressure_bar "
      "V=channel:chamber_volume_cm3",
-     LW_TEXT("Without a gas cycle the chamber stands at the pressure under the pistons."), sampled,
+     LW_TEXT("Without a gas cycle the chamber stands at the under-piston pressure."), sampled,
      1e-6},
     {"friction_work_J", "W_f", "0.1·c·V_d·(r + g + w + s + b)",
      "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "

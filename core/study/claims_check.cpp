@@ -122,7 +122,7 @@ void addMissing(ClaimsReport& report, const ClaimBasis& basis) {
          LW_TEXT("air and charge needed, in proportion")},
         {"/figures/air_ratio", LW_TEXT("Air ratio λ"), !figures.airRatio,
          LW_TEXT("air and charge needed, in proportion")},
-        {"/engine/charge_pressure", LW_TEXT("Charge pressure"), isBoosted && !engine.chargePressure,
+        {"/engine/charge_pressure", LW_TEXT("Supply pressure"), isBoosted && !engine.chargePressure,
          LW_TEXT("whether the charge needed can be had, and what it costs")},
         {"/conditions/supply_power", LW_TEXT("Supply power"), isBoosted && !conditions.supplyPower,
          LW_TEXT("whether the power that charges the engine is still to be deducted")},

@@ -313,7 +313,7 @@ void Conflicts::charging() {
             fmt::format("{} > {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     } else if (engine_.charging == Charging::boosted && !isAbove) {
         add(Verdict::contradictory, {"/engine/charging", "/engine/charge_pressure"},
-            LW_TEXT("The charge pressure is not above ambient; it has to be given as absolute "
+            LW_TEXT("The supply pressure is not above ambient; it has to be given as absolute "
                     "pressure."),
             fmt::format("{} ≤ {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     }

@@ -38,7 +38,7 @@ void Findings::chargeOf(double flow) {
     const double n = turnsPerSecond(basis_.powerSpeed->value);
     const double displaced = v_->value * c_->value * n * basis_.airDensity;
     const double ratio = flow / displaced;
-    Finding needed{"charging-ratio", LW_TEXT("Charging ratio needed"), "air/(V_d·c·n·ρ_amb)",
+    Finding needed{"charging-ratio", LW_TEXT("Required charging efficiency"), "air/(V_d·c·n·ρ_amb)",
                    fmt::format("{}/({}·{:.6g}·{}·{})", shown(flow, "kg/s"), shown(v_->value, "m³"),
                                c_->value, shown(n, "1/s"), shown(basis_.airDensity, "kg/m³"))};
     needed.note = powerNote();
@@ -62,7 +62,7 @@ void Findings::chargeOf(double flow) {
     // A chamber compressed 8:1 traps at most 8/7 of its displacement.
     constexpr double filledClearance = 8.0 / 7.0;
     Finding fits{
-        "charge-available", LW_TEXT("Charging ratio that the charge pressure allows"),
+        "charge-available", LW_TEXT("Charging ratio that the supply pressure allows"),
         LW_TEXT("p_charge/p_amb, cooled to ambient temperature"),
         fmt::format("{}/({})", shown(charge->si, "Pa"), shown(basis_.ambientPressure, "Pa")),
         available};

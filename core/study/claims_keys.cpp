@@ -166,7 +166,7 @@ std::vector<ClaimKey<ClaimedEngine>> makeEngineKeys() {
                      LW_TEXT("Of the engine, over everything.")),
         amountKey<E>("length", LW_TEXT("Length"), length, &E::length,
                      LW_TEXT("Of the engine, over everything.")),
-        amountKey<E>("charge_pressure", LW_TEXT("Charge pressure"), pressure, &E::chargePressure,
+        amountKey<E>("charge_pressure", LW_TEXT("Supply pressure"), pressure, &E::chargePressure,
                      LW_TEXT("Absolute, in front of ports or valves.")),
     };
 }

@@ -157,7 +157,7 @@ void StatementCheck::boost() {
                                       shown(basis_.ambientPressure, "Pa"),
                                       engine_.chargePressure->si / basis_.ambientPressure);
         decide(isBoosted == saysBoosted, Confidence::high);
-        row_.overturnedBy = LW_TEXT("Another charge pressure.");
+        row_.overturnedBy = LW_TEXT("Another supply pressure.");
         return;
     }
     if (const auto supply = own("supply_pressure_bar")) {
@@ -207,7 +207,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
     constexpr TextId alone = LW_TEXT("an engine without boost reaches that"),
                      tuned = LW_TEXT("only the boldest engines without boost reach that"),
                      never = LW_TEXT("more than engines without boost reach");
-    weigh(BandQuantity::chargingRatio, "charging-ratio", LW_TEXT("Charging ratio needed"),
+    weigh(BandQuantity::chargingRatio, "charging-ratio", LW_TEXT("Required charging efficiency"),
           LW_TEXT("an engine draws that in by itself"),
           LW_TEXT("only engines with tuned pipes draw that in by themselves"),
           LW_TEXT("more than an engine draws in by itself"));
@@ -219,7 +219,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
         open(
             LW_TEXT("Neither the charge needed nor a mean effective pressure can be computed."),
             LW_TEXT(
-                "Power or torque, speed, displacement and cycles a turn; or the charge pressure."));
+                "Power or torque, speed, displacement and cycles a turn; or the supply pressure."));
         return;
     }
     const Finding* ports = report_.finding("charging-ratio-ports");
@@ -233,7 +233,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
     }
     if (saysBoosted && !needsBoost) {
         open(Message(LW_TEXT("%1 Boost is not needed, but not excluded."), row_.computed),
-             LW_TEXT("The charge pressure."));
+             LW_TEXT("The supply pressure."));
         return;
     }
     decide(needsBoost == saysBoosted, Confidence::medium);

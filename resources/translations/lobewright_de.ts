@@ -4,28 +4,12 @@
 <context>
     <name>Arrangements</name>
     <message>
-        <source>Designer</source>
-        <translation>Konstruktion</translation>
-    </message>
-    <message>
         <source>Lobes and their consequences</source>
         <translation>Kurvenform und ihre Folgen</translation>
     </message>
     <message>
-        <source>Student</source>
-        <translation>Lernen</translation>
-    </message>
-    <message>
         <source>How the engine works, large and moving</source>
         <translation>Wie der Motor arbeitet, groß und bewegt</translation>
-    </message>
-    <message>
-        <source>Port reviewer</source>
-        <translation>Steuerzeiten prüfen</translation>
-    </message>
-    <message>
-        <source>Timing, areas, limits and figures</source>
-        <translation>Steuerzeiten, Querschnitte, Grenzen und Kennwerte</translation>
     </message>
     <message>
         <source>Performance</source>
@@ -36,28 +20,12 @@
         <translation>Drehmoment über Drehzahl und Phase, Luftversorgung und Energie</translation>
     </message>
     <message>
-        <source>Claims reviewer</source>
-        <translation>Angaben prüfen</translation>
-    </message>
-    <message>
-        <source>A leaflet beside arithmetic, an engine beside what it would replace</source>
-        <translation>Ein Prospekt neben der Rechnung, ein Motor neben dem, was er ersetzen soll</translation>
-    </message>
-    <message>
         <source>Durability and balance</source>
         <translation>Haltbarkeit und Ausgleich</translation>
     </message>
     <message>
-        <source>Lobe maker</source>
-        <translation>Nocken formen</translation>
-    </message>
-    <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
         <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
-    </message>
-    <message>
-        <source>Contact, levers, free bodies, bearings, shaking force</source>
-        <translation>Wälzkontakt, Hebelarme, Kräftebilder, Lager, Rüttelkraft</translation>
     </message>
     <message>
         <source>Unknowns</source>
@@ -67,13 +35,41 @@
         <source>What is not known, how far results may be off, and what decides them</source>
         <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
     </message>
+    <message>
+        <source>Design</source>
+        <translation>Entwerfen</translation>
+    </message>
+    <message>
+        <source>Learn</source>
+        <translation>Lernen</translation>
+    </message>
+    <message>
+        <source>Port timing</source>
+        <translation>Steuerzeiten</translation>
+    </message>
+    <message>
+        <source>Timing, areas, limits and results</source>
+        <translation>Steuerzeiten, Querschnitte, Grenzen und Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Claims</source>
+        <translation>Angaben prüfen</translation>
+    </message>
+    <message>
+        <source>Published figures beside arithmetic, this engine beside what it would replace</source>
+        <translation>Veröffentlichte Angaben neben der Nachrechnung, dieser Motor neben dem, was er ersetzen würde</translation>
+    </message>
+    <message>
+        <source>Lobe shaping</source>
+        <translation>Nockenform</translation>
+    </message>
+    <message>
+        <source>Contact stress, lever arms, forces, bearings, shaking force</source>
+        <translation>Kontaktpressung, Hebelarme, Kräfte, Lager, freie Massenkraft</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>
-    <message>
-        <source>Running</source>
-        <translation>Betrieb</translation>
-    </message>
     <message>
         <source>Speed, fired or motored</source>
         <translation>Drehzahl, gefeuert oder geschleppt</translation>
@@ -135,14 +131,6 @@
         <translation>Maße und Massen</translation>
     </message>
     <message>
-        <source>Fuel and burn</source>
-        <translation>Kraftstoff und Verbrennung</translation>
-    </message>
-    <message>
-        <source>What burns, when, how fast</source>
-        <translation>Was brennt, wann und wie schnell</translation>
-    </message>
-    <message>
         <source>Air supply</source>
         <translation>Luftversorgung</translation>
     </message>
@@ -169,10 +157,6 @@
     <message>
         <source>Materials, oil, bearing</source>
         <translation>Werkstoffe, Öl, Lager</translation>
-    </message>
-    <message>
-        <source>What contact figures rest on</source>
-        <translation>Worauf die Kontaktwerte beruhen</translation>
     </message>
     <message>
         <source>Track blank</source>
@@ -203,8 +187,24 @@
         <translation>Titel und Notizen</translation>
     </message>
     <message>
-        <source>For people</source>
-        <translation>Für Menschen</translation>
+        <source>Operating point</source>
+        <translation>Betriebspunkt</translation>
+    </message>
+    <message>
+        <source>Fuel and combustion</source>
+        <translation>Kraftstoff und Verbrennung</translation>
+    </message>
+    <message>
+        <source>Which fuel, when and how fast it burns</source>
+        <translation>Welcher Kraftstoff, wann und wie schnell er brennt</translation>
+    </message>
+    <message>
+        <source>What contact results rest on</source>
+        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
+    </message>
+    <message>
+        <source>What the design is and what it is for</source>
+        <translation>Was der Entwurf ist und wozu er dient</translation>
     </message>
 </context>
 <context>
@@ -258,10 +258,6 @@
         <translation>Druck</translation>
     </message>
     <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
-    </message>
-    <message>
         <source>Piston speed</source>
         <translation>Kolbengeschwindigkeit</translation>
     </message>
@@ -276,6 +272,10 @@
     <message>
         <source>Power against speed</source>
         <translation>Leistung über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
     </message>
 </context>
 <context>
@@ -501,10 +501,6 @@
         <translation>Brennräume</translation>
     </message>
     <message>
-        <source>Charge pressure</source>
-        <translation>Ladedruck</translation>
-    </message>
-    <message>
         <source>Charger</source>
         <translation>Lader</translation>
     </message>
@@ -618,7 +614,7 @@
     </message>
     <message>
         <source>Cycloidal</source>
-        <translation>Zykloide</translation>
+        <translation>Geneigte Sinuslinie</translation>
     </message>
     <message>
         <source>Cylinder angles</source>
@@ -937,10 +933,6 @@
         <translation>Höhe des Schlitzes längs des Zylinders.</translation>
     </message>
     <message>
-        <source>Helix lead</source>
-        <translation>Steigung der Schraublinie</translation>
-    </message>
-    <message>
         <source>Highest brake power.</source>
         <translation>Höchste effektive Leistung.</translation>
     </message>
@@ -1070,7 +1062,7 @@
     </message>
     <message>
         <source>Largest pressure angle</source>
-        <translation>Größter Eingriffswinkel</translation>
+        <translation>Größter Pressungswinkel</translation>
     </message>
     <message>
         <source>Largest pressure × slip at one place</source>
@@ -1078,11 +1070,11 @@
     </message>
     <message>
         <source>Largest rocking moment</source>
-        <translation>Größtes Kippmoment</translation>
+        <translation>Größtes freies Massenmoment</translation>
     </message>
     <message>
         <source>Largest shaking force</source>
-        <translation>Größte Rüttelkraft</translation>
+        <translation>Größte freie Massenkraft</translation>
     </message>
     <message>
         <source>Largest slip over the width</source>
@@ -1486,19 +1478,15 @@
     </message>
     <message>
         <source>Pressure angle</source>
-        <translation>Eingriffswinkel</translation>
+        <translation>Pressungswinkel</translation>
     </message>
     <message>
         <source>Pressure angle at the pitch radius</source>
-        <translation>Eingriffswinkel am Teilkreisradius</translation>
+        <translation>Pressungswinkel am Teilkreisradius</translation>
     </message>
     <message>
         <source>Pressure at the last port closing</source>
         <translation>Druck beim Schließen des letzten Schlitzes</translation>
-    </message>
-    <message>
-        <source>Pressure under the pistons</source>
-        <translation>Druck unter den Kolben</translation>
     </message>
     <message>
         <source>Pressure × slip</source>
@@ -1527,10 +1515,6 @@
     <message>
         <source>Rating life of the roller bearing</source>
         <translation>Nominelle Lebensdauer des Rollenlagers</translation>
-    </message>
-    <message>
-        <source>Recess volume</source>
-        <translation>Muldenvolumen</translation>
     </message>
     <message>
         <source>Reciprocations per turn</source>
@@ -1674,7 +1658,7 @@
     </message>
     <message>
         <source>Shaking force along the shaft</source>
-        <translation>Rüttelkraft längs der Welle</translation>
+        <translation>Freie Massenkraft längs der Welle</translation>
     </message>
     <message>
         <source>Short-circuit fraction</source>
@@ -1935,10 +1919,6 @@
     <message>
         <source>What is so many times a usual engine&apos;s.</source>
         <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
-    </message>
-    <message>
-        <source>What the audit leaves over, share of the fuel heat</source>
-        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>What the statement is about; decides what is computed.</source>
@@ -2262,15 +2242,11 @@
     </message>
     <message>
         <source>Rocking moment about x</source>
-        <translation>Kippmoment um x</translation>
+        <translation>Freies Massenmoment um x</translation>
     </message>
     <message>
         <source>Rocking moment about y</source>
-        <translation>Kippmoment um y</translation>
-    </message>
-    <message>
-        <source>Running</source>
-        <translation>Betrieb</translation>
+        <translation>Freies Massenmoment um y</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -2686,10 +2662,6 @@
         <translation>Winkel von Zylinder</translation>
     </message>
     <message>
-        <source>Another charge pressure.</source>
-        <translation>Ein anderer Ladedruck.</translation>
-    </message>
-    <message>
         <source>Another idea of a usual engine than: %1.</source>
         <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
     </message>
@@ -2752,14 +2724,6 @@
     <message>
         <source>Charging efficiency</source>
         <translation>Liefergrad</translation>
-    </message>
-    <message>
-        <source>Charging ratio needed</source>
-        <translation>Erforderlicher Ladegrad</translation>
-    </message>
-    <message>
-        <source>Charging ratio that the charge pressure allows</source>
-        <translation>Ladegrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
         <source>Claim is missing; a statement needs its words</source>
@@ -3079,7 +3043,7 @@
     </message>
     <message>
         <source>Largest shaking force along the cylinders</source>
-        <translation>Größte Rüttelkraft längs der Zylinder</translation>
+        <translation>Größte freie Massenkraft längs der Zylinder</translation>
     </message>
     <message>
         <source>Largest side force of a piston</source>
@@ -3315,7 +3279,7 @@
     </message>
     <message>
         <source>Shaking force</source>
-        <translation>Rüttelkraft</translation>
+        <translation>Freie Massenkraft</translation>
     </message>
     <message>
         <source>Shift of the exhaust track, outward</source>
@@ -3368,14 +3332,6 @@
     <message>
         <source>The %1 stands above the highest speed.</source>
         <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
-    </message>
-    <message>
-        <source>The charge pressure is not above ambient; it has to be given as absolute pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
-    </message>
-    <message>
-        <source>The charge pressure.</source>
-        <translation>Der Ladedruck.</translation>
     </message>
     <message>
         <source>The cycle, and lobes (or a crank).</source>
@@ -3503,7 +3459,7 @@
     </message>
     <message>
         <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
-        <translation>ein flacherer Eingriffswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -4638,10 +4594,6 @@
         <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
     </message>
     <message>
-        <source>Burn start in the middle</source>
-        <translation>Mittlerer Brennbeginn</translation>
-    </message>
-    <message>
         <source>Burn starts</source>
         <translation>Brennbeginn</translation>
     </message>
@@ -4862,12 +4814,8 @@
         <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
     </message>
     <message>
-        <source>Power or torque, speed, displacement and cycles a turn; or the charge pressure.</source>
-        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
-    </message>
-    <message>
         <source>Pressure angle there</source>
-        <translation>Eingriffswinkel dort</translation>
+        <translation>Pressungswinkel dort</translation>
     </message>
     <message>
         <source>Pressure before the inlet ports</source>
@@ -4876,10 +4824,6 @@
     <message>
         <source>Radau, where a port equalises pressures at once</source>
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
-    </message>
-    <message>
-        <source>Searched for; another burn start nearby leaves no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4978,10 +4922,6 @@
         <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
     </message>
     <message>
-        <source>Without a gas cycle the chamber stands at the pressure under the pistons.</source>
-        <translation>Ohne Gaskreislauf steht der Brennraum unter dem Druck unter den Kolben.</translation>
-    </message>
-    <message>
         <source>Work moved</source>
         <translation>Bewegte Arbeit</translation>
     </message>
@@ -4996,10 +4936,6 @@
     <message>
         <source>Work to compress the air of the supply</source>
         <translation>Arbeit zum Verdichten der Ladeluft</translation>
-    </message>
-    <message>
-        <source>a burn start that is searched for</source>
-        <translation>einen Brennbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -5790,10 +5726,6 @@
         <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
-        <source>no burn start between -60 and 20° gives a cyclic steady state</source>
-        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
-    </message>
-    <message>
         <source>The gas reaches %1; the property fits end at %2.</source>
         <translation>Das Gas erreicht %1; die Stoffwerte gelten bis %2.</translation>
     </message>
@@ -6290,10 +6222,6 @@
         <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
     </message>
     <message>
-        <source>The burn start for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
-    </message>
-    <message>
         <source>there are 0 segments, need at least one rise and one return</source>
         <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
     </message>
@@ -6451,7 +6379,7 @@
     </message>
     <message>
         <source>Pressure angle at the middle of the width</source>
-        <translation>Eingriffswinkel in der Mitte der Breite</translation>
+        <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1 (from memory)</source>
@@ -6576,10 +6504,6 @@
     <message>
         <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
         <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
-    </message>
-    <message>
-        <source>helix lead × setting/360° + axial shift of the adjuster</source>
-        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
         <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
@@ -6995,7 +6919,7 @@
     </message>
     <message>
         <source>Helix pitch</source>
-        <translation>Steigung der Steilverzahnung</translation>
+        <translation>Steigung der Schraublinie</translation>
     </message>
     <message>
         <source>Inlet port height</source>
@@ -7765,6 +7689,74 @@
         <source>%1 is of another version of the program.</source>
         <translation>%1 gehört zu einer anderen Programmversion.</translation>
     </message>
+    <message>
+        <source>Under-piston pressure</source>
+        <translation>Druck unter den Kolben</translation>
+    </message>
+    <message>
+        <source>Piston bowl volume</source>
+        <translation>Muldenvolumen</translation>
+    </message>
+    <message>
+        <source>Energy-balance residual, share of the fuel heat</source>
+        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Operating point</source>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>Another supply pressure.</source>
+        <translation>Ein anderer Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Required charging efficiency</source>
+        <translation>Erforderlicher Ladegrad</translation>
+    </message>
+    <message>
+        <source>Charging ratio that the supply pressure allows</source>
+        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+    </message>
+    <message>
+        <source>The supply pressure is not above ambient; it has to be given as absolute pressure.</source>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
+    </message>
+    <message>
+        <source>The supply pressure.</source>
+        <translation>Der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Mean start of combustion</source>
+        <translation>Mittlerer Brennbeginn</translation>
+    </message>
+    <message>
+        <source>Power or torque, speed, displacement and cycles a turn; or the supply pressure.</source>
+        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
+        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
+        <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
+    </message>
+    <message>
+        <source>a start of combustion that is searched for</source>
+        <translation>einen Brennbeginn, der gesucht wird</translation>
+    </message>
+    <message>
+        <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
+        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
+    </message>
+    <message>
+        <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
+        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+    </message>
+    <message>
+        <source>helix pitch × setting/360° + axial shift of the adjuster</source>
+        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -7879,10 +7871,6 @@
         <translation>Datei nicht geöffnet</translation>
     </message>
     <message>
-        <source>%1 holds no design that can be used. The present design stays as it is.</source>
-        <translation>%1 enthält keinen brauchbaren Entwurf. Der jetzige Entwurf bleibt, wie er ist.</translation>
-    </message>
-    <message>
         <source>Place in the file</source>
         <translation>Stelle in der Datei</translation>
     </message>
@@ -7897,6 +7885,10 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+    <message>
+        <source>%1 is not a usable design. The present design is unchanged.</source>
+        <translation>%1 ist kein brauchbarer Entwurf. Der gegenwärtige Entwurf bleibt unverändert.</translation>
     </message>
 </context>
 <context>
@@ -8008,12 +8000,12 @@
         <translation>Steigung bei %1° freigeben (%2)</translation>
     </message>
     <message>
-        <source>Turn into %1 knots, off by %2 µm (%3)</source>
+        <source>Turn into %1 knots, error %2 µm (%3)</source>
         <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
     </message>
     <message>
-        <source>Make the exhaust track its own</source>
-        <translation>Der Auslassbahn eine eigene Form geben</translation>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
     </message>
 </context>
 <context>
@@ -8024,7 +8016,7 @@
     </message>
     <message>
         <source>Cycloidal</source>
-        <translation>Zykloide</translation>
+        <translation>Geneigte Sinuslinie</translation>
     </message>
     <message>
         <source>Parabolic</source>
@@ -8050,16 +8042,8 @@
 <context>
     <name>LiftGrips</name>
     <message>
-        <source>%1, bound %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
         <source>%1, knot %2</source>
         <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move bound %1 (%2)</source>
-        <translation>Grenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -8068,6 +8052,14 @@
     <message>
         <source>Move knot %1 (%2)</source>
         <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -8080,8 +8072,8 @@
 <context>
     <name>LoopWork</name>
     <message>
-        <source>∮p dV = %1 of one cylinder in a turn: the area of the loop in &lt;a href=&quot;view:pressure-volume&quot;&gt;Pressure over volume&lt;/a&gt;.</source>
-        <translation>∮p dV = %1 eines Zylinders je Umdrehung: die Fläche der Schleife in &lt;a href=&quot;view:pressure-volume&quot;&gt;Druck über Volumen&lt;/a&gt;.</translation>
+        <source>∮p dV = %1 per cylinder and revolution: the area of the loop in the &lt;a href=&quot;view:pressure-volume&quot;&gt;p–V diagram&lt;/a&gt;.</source>
+        <translation>∮p dV = %1 je Zylinder und Umdrehung: die Fläche der Schleife im &lt;a href=&quot;view:pressure-volume&quot;&gt;p-V-Diagramm&lt;/a&gt;.</translation>
     </message>
 </context>
 <context>
@@ -8089,10 +8081,6 @@
     <message>
         <source>compression</source>
         <translation>Verdichtung</translation>
-    </message>
-    <message>
-        <source>burning</source>
-        <translation>Verbrennung</translation>
     </message>
     <message>
         <source>expansion</source>
@@ -8117,6 +8105,10 @@
     <message>
         <source>exhaust open last</source>
         <translation>Auslass zuletzt offen</translation>
+    </message>
+    <message>
+        <source>combustion</source>
+        <translation>Verbrennung</translation>
     </message>
 </context>
 <context>
@@ -8197,10 +8189,6 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Within all limits of the design; no remarks.</source>
-        <translation>Alle Grenzen des Entwurfs eingehalten; keine Hinweise.</translation>
-    </message>
-    <message>
         <source>Error</source>
         <translation>Fehler</translation>
     </message>
@@ -8221,10 +8209,6 @@
         <translation>gefeuert</translation>
     </message>
     <message>
-        <source>Main figures</source>
-        <translation>Hauptwerte</translation>
-    </message>
-    <message>
         <source>Port timing and speed</source>
         <translation>Steuerzeiten und Drehzahl</translation>
     </message>
@@ -8233,20 +8217,12 @@
         <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
-        <source>Over one shaft turn</source>
-        <translation>Über eine Wellenumdrehung</translation>
-    </message>
-    <message>
         <source>Assumptions and sources</source>
         <translation>Annahmen und Quellen</translation>
     </message>
     <message>
         <source>Cautions</source>
         <translation>Warnhinweise</translation>
-    </message>
-    <message>
-        <source>The design in numbers</source>
-        <translation>Der Entwurf in Zahlen</translation>
     </message>
     <message>
         <source>Lobewright %1, %2</source>
@@ -8259,10 +8235,6 @@
     <message>
         <source> Piston length assumed.</source>
         <translation> Kolbenlänge angenommen.</translation>
-    </message>
-    <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Drehzahl, 1/min</translation>
     </message>
     <message>
         <source>brake torque</source>
@@ -8283,10 +8255,6 @@
     <message>
         <source>Brake power</source>
         <translation>Effektive Leistung</translation>
-    </message>
-    <message>
-        <source>this report&apos;s speed, %1/min</source>
-        <translation>Drehzahl dieses Berichts, %1/min</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
@@ -8339,14 +8307,6 @@
     <message>
         <source>Wall heat</source>
         <translation>Wandwärme</translation>
-    </message>
-    <message>
-        <source>Woschni (SAE 670931; constants as in Heywood, § 12.4.3, from memory), wall temperatures as given.</source>
-        <translation>Woschni (SAE 670931; Konstanten wie in Heywood, § 12.4.3, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
-    </message>
-    <message>
-        <source>Hohenberg (SAE 790825, from memory), wall temperatures as given.</source>
-        <translation>Hohenberg (SAE 790825, aus dem Gedächtnis), Wandtemperaturen wie angegeben.</translation>
     </message>
     <message>
         <source>None: the walls take no heat.</source>
@@ -8409,24 +8369,12 @@
         <translation>Klopfen</translation>
     </message>
     <message>
-        <source>Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. 9.59, from memory).</source>
-        <translation>Livengood-Wu-Integral mit dem Zündverzug nach Douaud und Eyzat (SAE 780080; Heywood, Gl. 9.59, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
         <source>Friction</source>
         <translation>Reibung</translation>
     </message>
     <message>
-        <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974, constants doubtful), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
-        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974, Konstanten zweifelhaft), Führung, Rollen, Schlupf quer zur Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
-    </message>
-    <message>
         <source>Contact</source>
         <translation>Kontakt</translation>
-    </message>
-    <message>
-        <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (from memory).</source>
-        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also Nennwert; Film nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung nach ISO 6336-5 (aus dem Gedächtnis).</translation>
     </message>
     <message>
         <source>Roller bearing</source>
@@ -8465,16 +8413,8 @@
         <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
     <message>
-        <source>Cam-track engine; cylinders: %1; gas cycles a turn and cylinder: %2; %3 at %4/min. Computed by Lobewright %5 on %6.</source>
-        <translation>Kurvenbahnmotor; Zylinder: %1; Gaszyklen je Umdrehung und Zylinder: %2; %3 bei %4/min. Gerechnet von Lobewright %5 am %6.</translation>
-    </message>
-    <message>
         <source>Tracks</source>
         <translation>Bahnen</translation>
-    </message>
-    <message>
-        <source>At the pitch radius, over one turn of the shaft. Undercut margin: by how much the roller&apos;s radius may grow before the track has a cusp anywhere on its width; negative: it is undercut.</source>
-        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
     </message>
     <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
@@ -8490,23 +8430,11 @@
     </message>
     <message>
         <source>Pressure angle</source>
-        <translation>Eingriffswinkel</translation>
-    </message>
-    <message>
-        <source>Relative radius</source>
-        <translation>Ersatzradius</translation>
+        <translation>Pressungswinkel</translation>
     </message>
     <message>
         <source>%1 at %2° shaft</source>
         <translation>%1 bei %2° Welle</translation>
-    </message>
-    <message>
-        <source>Least relative radius over the width</source>
-        <translation>Kleinster Ersatzradius über die Breite</translation>
-    </message>
-    <message>
-        <source>Least relative radius, pull flank</source>
-        <translation>Kleinster Ersatzradius, Zugflanke</translation>
     </message>
     <message>
         <source>Undercut margin of the roller</source>
@@ -8542,23 +8470,11 @@
     </message>
     <message>
         <source>Largest pressure angle</source>
-        <translation>Größter Eingriffswinkel</translation>
+        <translation>Größter Pressungswinkel</translation>
     </message>
     <message>
         <source>Beside the baseline “%1”</source>
         <translation>Neben dem Bezugsentwurf „%1“</translation>
-    </message>
-    <message>
-        <source>The same numbers and the same figures.</source>
-        <translation>Dieselben Zahlen und dieselben Kennwerte.</translation>
-    </message>
-    <message>
-        <source>What is different in the design:</source>
-        <translation>Was am Entwurf anders ist:</translation>
-    </message>
-    <message>
-        <source>What comes of it:</source>
-        <translation>Was sich daraus ergibt:</translation>
     </message>
     <message>
         <source>%1, baseline %2</source>
@@ -8569,12 +8485,88 @@
         <translation>%1, im Bezugsentwurf nicht vorhanden</translation>
     </message>
     <message>
-        <source>gone, baseline %1</source>
-        <translation>entfallen, Bezug %1</translation>
-    </message>
-    <message>
         <source>Shaded: speeds at which the engine cannot be run (%1).</source>
         <translation>Schattiert: Drehzahlen, bei denen sich der Motor nicht betreiben lässt (%1).</translation>
+    </message>
+    <message>
+        <source>No checked limit exceeded (estimates); no remarks.</source>
+        <translation>Keine Grenze überschritten; keine Anmerkungen.</translation>
+    </message>
+    <message>
+        <source>Main results</source>
+        <translation>Wichtigste Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Over one revolution</source>
+        <translation>Über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>Inputs of the design</source>
+        <translation>Eingaben des Entwurfs</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>speed of this report, %1 rpm</source>
+        <translation>Drehzahl dieses Berichts, %1/min</translation>
+    </message>
+    <message>
+        <source>Woschni (SAE 670931; constants as in Heywood, § 12.4.3: secondary values, not checked against the printed source), wall temperatures as given.</source>
+        <translation>Woschni (SAE 670931; Konstanten wie bei Heywood, § 12.4.3: Sekundärwerte, nicht am gedruckten Original geprüft), Wandtemperaturen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Hohenberg (SAE 790825: secondary values, not checked against the printed source), wall temperatures as given.</source>
+        <translation>Hohenberg (SAE 790825: Sekundärwerte, nicht am gedruckten Original geprüft), Wandtemperaturen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. 9.59: secondary values, not checked against the printed source).</source>
+        <translation>Livengood-Wu-Integral mit dem Zündverzug nach Douaud und Eyzat (SAE 780080; Heywood, Gl. 9.59: Sekundärwerte, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; constants not checked against the printed source), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
+        <translation>Ringe nach einem Gesetz der Art von Stribeck (Form nach Stanley et al., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+    </message>
+    <message>
+        <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (secondary value, not checked against the printed source).</source>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite, also nominell; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Spannung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
+        <translation>Kurvenbahnmotor; Zylinder: %1; Arbeitsspiele je Zylinder und Umdrehung: %2; %3 bei %4/min. Berechnet von Lobewright %5 am %6.</translation>
+    </message>
+    <message>
+        <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
+        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature</source>
+        <translation>Ersatzkrümmungsradius</translation>
+    </message>
+    <message>
+        <source>Smallest relative radius of curvature over the width</source>
+        <translation>Kleinster Ersatzkrümmungsradius über die Breite</translation>
+    </message>
+    <message>
+        <source>Smallest relative radius of curvature, pull flank</source>
+        <translation>Kleinster Ersatzkrümmungsradius, Zugflanke</translation>
+    </message>
+    <message>
+        <source>Inputs and results are the same.</source>
+        <translation>Eingaben und Ergebnisse sind gleich.</translation>
+    </message>
+    <message>
+        <source>Inputs that differ:</source>
+        <translation>Abweichende Eingaben:</translation>
+    </message>
+    <message>
+        <source>Results that differ:</source>
+        <translation>Abweichende Ergebnisse:</translation>
+    </message>
+    <message>
+        <source>removed, baseline %1</source>
+        <translation>entfallen, Bezug %1</translation>
     </message>
 </context>
 <context>
@@ -8728,10 +8720,6 @@
         <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
-        <source>Event before, next event</source>
-        <translation>Voriges Ereignis, nächstes Ereignis</translation>
-    </message>
-    <message>
         <source>Drag</source>
         <translation>Ziehen</translation>
     </message>
@@ -8796,10 +8784,6 @@
         <translation>Raute, Punkt oder Balken ziehen</translation>
     </message>
     <message>
-        <source>Move a bound, lift, knot or port edge; Shift: fine</source>
-        <translation>Grenze, Hub, Stützpunkt oder Schlitzkante bewegen; Umschalt: fein</translation>
-    </message>
-    <message>
         <source>Enter, double click</source>
         <translation>Eingabe, Doppelklick</translation>
     </message>
@@ -8820,10 +8804,6 @@
         <translation>Entf, Rücktaste an einem Stützpunkt</translation>
     </message>
     <message>
-        <source>Take it out; free its slope</source>
-        <translation>Herausnehmen; seine Steigung freigeben</translation>
-    </message>
-    <message>
         <source>Drag a knot on velocity, acceleration</source>
         <translation>Stützpunkt auf Geschwindigkeit, Beschleunigung ziehen</translation>
     </message>
@@ -8836,20 +8816,8 @@
         <translation>Esc</translation>
     </message>
     <message>
-        <source>Let go; in a drag: back to where it was</source>
-        <translation>Loslassen; beim Ziehen: zurück zum Anfang</translation>
-    </message>
-    <message>
-        <source>In a number</source>
-        <translation>In einem Zahlenfeld</translation>
-    </message>
-    <message>
         <source>Up, Down</source>
         <translation>Auf, Ab</translation>
-    </message>
-    <message>
-        <source>Step it; Shift: fine, Ctrl: coarse</source>
-        <translation>Schrittweise ändern; Umschalt: fein, Strg: grob</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -8860,10 +8828,6 @@
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <source>Give back what was there</source>
-        <translation>Zurück zum alten Wert</translation>
-    </message>
-    <message>
         <source>In a pane</source>
         <translation>In einem Feld</translation>
     </message>
@@ -8872,16 +8836,8 @@
         <translation>Doppelklick neben dem Namen</translation>
     </message>
     <message>
-        <source>This view alone, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
-    </message>
-    <message>
         <source>Click on the name</source>
         <translation>Klick auf den Namen</translation>
-    </message>
-    <message>
-        <source>Show something else here</source>
-        <translation>Hier etwas anderes zeigen</translation>
     </message>
     <message>
         <source>Keyboard shortcuts</source>
@@ -8898,6 +8854,42 @@
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Previous event, next event</source>
+        <translation>Voriges Ereignis, nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>Move a boundary, lift, knot or port edge; Shift: fine</source>
+        <translation>Segmentgrenze, Weg, Knoten oder Schlitzkante verschieben; Umschalt: fein</translation>
+    </message>
+    <message>
+        <source>Remove it; free its slope</source>
+        <translation>Herausnehmen; seine Steigung freigeben</translation>
+    </message>
+    <message>
+        <source>Leave the handle; during a drag: take the move back</source>
+        <translation>Loslassen; beim Ziehen: zurück zum Anfang</translation>
+    </message>
+    <message>
+        <source>In an input field</source>
+        <translation>In einem Eingabefeld</translation>
+    </message>
+    <message>
+        <source>Change it in steps; Shift: fine, Ctrl: coarse</source>
+        <translation>Schrittweise ändern; Umschalt: fein, Strg: grob</translation>
+    </message>
+    <message>
+        <source>Restore the previous value</source>
+        <translation>Den vorigen Wert wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Show only this view, or all again</source>
+        <translation>Diese Ansicht allein, oder wieder alle</translation>
+    </message>
+    <message>
+        <source>Choose another view</source>
+        <translation>Andere Ansicht wählen</translation>
     </message>
 </context>
 <context>
@@ -8938,14 +8930,6 @@
         <translation>Hub</translation>
     </message>
     <message>
-        <source>%1, bound %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
-        <source>Move bound at %1° (%2)</source>
-        <translation>Grenze bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
         <source>%1, knot %2</source>
         <translation>%1, Stützpunkt %2</translation>
     </message>
@@ -8974,8 +8958,16 @@
         <translation>, gezeichnet %1</translation>
     </message>
     <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>Move boundary at %1° (%2)</source>
+        <translation>Segmentgrenze bei %1° verschieben (%2)</translation>
+    </message>
+    <message>
         <source>
-+ adjuster %1 = %2 in all</source>
++ adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
     </message>
@@ -9046,16 +9038,16 @@
         <translation>° Zyklus</translation>
     </message>
     <message>
-        <source>mm/turn</source>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>mm/rev</source>
         <translation>mm/U</translation>
     </message>
     <message>
-        <source>in/turn</source>
+        <source>in/rev</source>
         <translation>in/U</translation>
-    </message>
-    <message>
-        <source>rpm</source>
-        <translation>1/min</translation>
     </message>
 </context>
 <context>
@@ -9081,7 +9073,7 @@
         <translation>&amp;Studien und Angaben</translation>
     </message>
     <message>
-        <source>L&amp;ists and chosen quantities</source>
+        <source>L&amp;ists and custom plots</source>
         <translation>L&amp;isten und gewählte Größen</translation>
     </message>
 </context>
@@ -9114,10 +9106,6 @@
     <message>
         <source>Both pistons now move inward and squeeze it to %1, a trapped compression ratio of %2.</source>
         <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
-    </message>
-    <message>
-        <source>The burn starts</source>
-        <translation>Die Verbrennung beginnt</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
@@ -9172,20 +9160,8 @@
         <translation>Der Einlass öffnet</translation>
     </message>
     <message>
-        <source>The chamber is still above the supply, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
-        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
-    </message>
-    <message>
-        <source>Fresh gas flows in at this end and pushes burnt gas out at the other: scavenging.</source>
-        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
-    </message>
-    <message>
         <source>Outer dead centre</source>
         <translation>Äußerer Totpunkt</translation>
-    </message>
-    <message>
-        <source>The pistons stand outermost and the chamber is at its largest, %1.</source>
-        <translation>Die Kolben stehen ganz außen, und der Brennraum ist am größten, %1.</translation>
     </message>
     <message>
         <source>Both rows of ports are open together for %1; by now %2 % of the gas inside is burnt gas.</source>
@@ -9224,80 +9200,20 @@
         <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
     </message>
     <message>
-        <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, the burn takes %3.</source>
-        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
-    </message>
-    <message>
-        <source>Pressure is %1; at no moment do both pistons stand still together, so the burn of %2 of the cycle goes on in a chamber that changes.</source>
-        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
-    </message>
-    <message>
         <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
         <translation>Der Einlass ist schon seit %1 offen, Gas konnte also durch ihn entweichen: Einen Vorauslass gibt es nicht.</translation>
-    </message>
-    <message>
-        <source>The exhaust stands above the chamber, so gas flows in from it until the inlet opens %1 later: this blowdown lets nothing out.</source>
-        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
-    </message>
-    <message>
-        <source>In the next %1, the blowdown, air first flows out and then back in, as the growing chamber falls below the exhaust.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
-    </message>
-    <message>
-        <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, as the growing chamber falls below the exhaust.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
     </message>
     <message>
         <source>For the next %1 air flows out by its own pressure before the inlet opens: the blowdown.</source>
         <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
-        <source>The inlet piston uncovers its ports. Fresh gas can enter at this end and push out at the other what is inside: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
-    </message>
-    <message>
-        <source>The chamber is still above the supply, so some air first flows back into the inlet.</source>
-        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
-    </message>
-    <message>
-        <source>Fresh gas flows in at this end, and nothing leaves before the exhaust opens too.</source>
-        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
-    </message>
-    <message>
-        <source>Gas flows in at both ends, for the chamber stands below the exhaust too; it flows through only once the chamber has filled.</source>
-        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
-    </message>
-    <message>
-        <source>Fresh air flows in at this end and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
-        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
-    </message>
-    <message>
         <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
         <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
     </message>
     <message>
-        <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already squeezed the chamber above it.</source>
-        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
-    </message>
-    <message>
-        <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge, and then some flows back as the pistons squeeze the chamber above the supply.</source>
-        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
-    </message>
-    <message>
-        <source>Until the exhaust closes too, gas comes back from it, because the chamber stands below it.</source>
-        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
-    </message>
-    <message>
         <source>Both tracks are fixed to the shaft and turn with it; the pistons only slide, each on a roller that its track pushes inward and the gas pushes back out.</source>
         <translation>Beide Bahnen sitzen fest auf der Welle und drehen sich mit ihr; die Kolben gleiten nur, jeder auf einer Rolle, die seine Bahn nach innen schiebt und das Gas wieder nach außen.</translation>
-    </message>
-    <message>
-        <source>The exhaust track stands %1 ahead of the inlet track.</source>
-        <translation>Die Auslassbahn steht %1 vor der Einlassbahn.</translation>
-    </message>
-    <message>
-        <source>The exhaust track stands %1 behind the inlet track.</source>
-        <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
     </message>
     <message>
         <source>Nothing has burned: what this pressure gives back on the way out is less than compression took, and the shaft has to be driven.</source>
@@ -9322,6 +9238,82 @@
     <message>
         <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
         <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>Combustion starts</source>
+        <translation>Die Verbrennung beginnt</translation>
+    </message>
+    <message>
+        <source>The chamber pressure is still above the supply pressure, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
+        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
+    </message>
+    <message>
+        <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
+        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
+    </message>
+    <message>
+        <source>The pistons are farthest apart and the chamber volume is largest, %1.</source>
+        <translation>Die Kolben stehen ganz außen, und der Brennraum ist am größten, %1.</translation>
+    </message>
+    <message>
+        <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
+        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
+    </message>
+    <message>
+        <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
+    </message>
+    <message>
+        <source>The exhaust back pressure is above the chamber pressure, so gas flows in from the exhaust until the inlet opens %1 later: this blowdown lets nothing out.</source>
+        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
+    </message>
+    <message>
+        <source>In the next %1, the blowdown, air first flows out and then back in, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
+        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+    </message>
+    <message>
+        <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
+        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+    </message>
+    <message>
+        <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
+    </message>
+    <message>
+        <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
+        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
+    </message>
+    <message>
+        <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
+        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
+    </message>
+    <message>
+        <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
+        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
+        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+    </message>
+    <message>
+        <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already compressed the chamber above the supply pressure.</source>
+        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
+    </message>
+    <message>
+        <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge; then some flows back, because the pistons compress the chamber above the supply pressure.</source>
+        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
+    </message>
+    <message>
+        <source>Until the exhaust closes too, gas comes back from it, because the chamber pressure is below the exhaust back pressure.</source>
+        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
+    </message>
+    <message>
+        <source>The exhaust track is %1 ahead of the inlet track.</source>
+        <translation>Die Auslassbahn steht %1 vor der Einlassbahn.</translation>
+    </message>
+    <message>
+        <source>The exhaust track is %1 behind the inlet track.</source>
+        <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
     </message>
 </context>
 <context>
@@ -9416,7 +9408,7 @@
     </message>
     <message>
         <source>Shaking force, largest</source>
-        <translation>Rüttelkraft, größte</translation>
+        <translation>Freie Massenkraft, größte</translation>
     </message>
     <message>
         <source>Lead alone</source>
@@ -9527,14 +9519,6 @@
         <translation>Radiallager in der Ebene der Rollenachsen dieser Bahn im äußeren Totpunkt, auf die Welle.</translation>
     </message>
     <message>
-        <source>Radial, inlet end</source>
-        <translation>Radial, Einlassende</translation>
-    </message>
-    <message>
-        <source>Radial, exhaust end</source>
-        <translation>Radial, Auslassende</translation>
-    </message>
-    <message>
         <source>Thrust</source>
         <translation>Axial</translation>
     </message>
@@ -9543,7 +9527,15 @@
         <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
     </message>
     <message>
-        <source>The bearings stand a piston length behind each crown: give the length of the pistons to see their loads.</source>
+        <source>Radial, inlet side</source>
+        <translation>Radial, Einlassseite</translation>
+    </message>
+    <message>
+        <source>Radial, exhaust side</source>
+        <translation>Radial, Auslassseite</translation>
+    </message>
+    <message>
+        <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
         <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
     </message>
 </context>
@@ -9577,10 +9569,6 @@
         <translation>Motor</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
-    </message>
-    <message>
         <source>Conditions of the power</source>
         <translation>Bedingungen der Leistung</translation>
     </message>
@@ -9591,10 +9579,6 @@
     <message>
         <source>Add a statement</source>
         <translation>Aussage hinzufügen</translation>
-    </message>
-    <message>
-        <source>A sentence of the leaflet, to be answered with what physics allows</source>
-        <translation>Ein Satz aus dem Prospekt, zu beantworten mit dem, was die Physik zulässt</translation>
     </message>
     <message>
         <source>New statement</source>
@@ -9619,6 +9603,14 @@
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>A published sentence, to be checked against physics</source>
+        <translation>Ein veröffentlichter Satz, der an der Physik geprüft wird</translation>
     </message>
 </context>
 <context>
@@ -9755,10 +9747,6 @@
         <translation>Aussagen</translation>
     </message>
     <message>
-        <source>said in</source>
-        <translation>gesagt in</translation>
-    </message>
-    <message>
         <source>confidence</source>
         <translation>Sicherheit</translation>
     </message>
@@ -9782,13 +9770,13 @@
         <source>Estimates only: a verdict compares published numbers with arithmetic and published bands, not with any engine that was built.</source>
         <translation>Nur Schätzungen: Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und veröffentlichten Bereichen, nicht mit einem gebauten Motor.</translation>
     </message>
+    <message>
+        <source>published in</source>
+        <translation>gesagt in</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClockView</name>
-    <message>
-        <source>Cam tracks and cranks on one clock</source>
-        <translation>Kurvenbahnen und Kurbeln auf einer Uhr</translation>
-    </message>
     <message>
         <source>Above: this engine. Below: the same pistons and ports on cranks, at the same moment. Drag to turn both.</source>
         <translation>Oben: dieser Motor. Unten: dieselben Kolben und Schlitze an Kurbeln, im selben Augenblick. Ziehen dreht beide.</translation>
@@ -9798,36 +9786,32 @@
         <translation>Kurbeln mit gleicher Wellendrehzahl</translation>
     </message>
     <message>
-        <source>Cranks with as many power strokes a second</source>
-        <translation>Kurbeln mit ebenso vielen Arbeitshüben je Sekunde</translation>
-    </message>
-    <message>
         <source>Cam tracks and cranks</source>
         <translation>Kurvenbahnen und Kurbeln</translation>
-    </message>
-    <message>
-        <source>Cam tracks: shaft %1, gas cycle %2 of %3 in a turn</source>
-        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
-    </message>
-    <message>
-        <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke a turn</source>
-        <translation>Kurbeln mit gleicher Wellendrehzahl: %1 nach dem inneren Totpunkt, ein Arbeitshub je Umdrehung</translation>
     </message>
     <message>
         <source>Cranks that turn %1 times as fast: %2 after inner dead centre</source>
         <translation>Kurbeln, die %1-mal so schnell drehen: %2 nach dem inneren Totpunkt</translation>
     </message>
+    <message>
+        <source>Cam and crank synchronised</source>
+        <translation>Kurvenbahn und Kurbel im Gleichlauf</translation>
+    </message>
+    <message>
+        <source>Cranks with as many power strokes per second</source>
+        <translation>Kurbeln mit ebenso vielen Arbeitshüben je Sekunde</translation>
+    </message>
+    <message>
+        <source>Cam tracks: shaft %1, gas cycle %2 of %3 per revolution</source>
+        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke per revolution</source>
+        <translation>Kurbeln mit gleicher Wellendrehzahl: %1 nach dem inneren Totpunkt, ein Arbeitshub je Umdrehung</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ComparisonPane</name>
-    <message>
-        <source>Comparison with cranks and a four-stroke</source>
-        <translation>Vergleich mit Kurbeltrieb und Viertakter</translation>
-    </message>
-    <message>
-        <source>Stopped: shown is an earlier comparison</source>
-        <translation>Abgebrochen: Gezeigt wird ein früherer Vergleich</translation>
-    </message>
     <message>
         <source>What is made equal between this design and the four-stroke. Cranks stand at the same shaft speed and at the same piston speed in any case.</source>
         <translation>Was zwischen diesem Entwurf und dem Viertakter gleichgesetzt wird. Der Kurbeltrieb steht in jedem Fall bei gleicher Drehzahl und bei gleicher Kolbengeschwindigkeit daneben.</translation>
@@ -9839,10 +9823,6 @@
     <message>
         <source>Shown</source>
         <translation>Gezeigt</translation>
-    </message>
-    <message>
-        <source>The quantity in which the engines are laid over each other</source>
-        <translation>Die Größe, in der die Motoren übereinandergelegt werden</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9857,15 +9837,27 @@
         <translation>&amp;Tabelle kopieren</translation>
     </message>
     <message>
-        <source>%1, at %2/min</source>
-        <translation>%1, bei %2/min</translation>
-    </message>
-    <message>
         <source>Shown: %1</source>
         <translation>Gezeigt: %1</translation>
     </message>
     <message>
-        <source>Shown until the new comparison is there: %1</source>
+        <source>Comparison with crank engines</source>
+        <translation>Vergleich mit Kurbelmotoren</translation>
+    </message>
+    <message>
+        <source>Stopped: an earlier comparison is shown</source>
+        <translation>Abgebrochen: Gezeigt wird ein früherer Vergleich</translation>
+    </message>
+    <message>
+        <source>The quantity compared</source>
+        <translation>Die verglichene Größe</translation>
+    </message>
+    <message>
+        <source>%1 at %2 rpm</source>
+        <translation>%1 bei %2/min</translation>
+    </message>
+    <message>
+        <source>Shown until the new comparison is ready: %1</source>
         <translation>Gezeigt, bis der neue Vergleich da ist: %1</translation>
     </message>
 </context>
@@ -9888,19 +9880,19 @@
         <translation>Brennraumvolumen</translation>
     </message>
     <message>
-        <source>degrees of one reciprocation from firing dead centre</source>
-        <translation>Grad eines Hin- und Hergangs ab dem Zünd-Totpunkt</translation>
+        <source>angle from firing dead centre, one stroke out and back = 360°</source>
+        <translation>Winkel vom Zünd-Totpunkt, ein Kolbenhub hin und zurück = 360°</translation>
     </message>
     <message>
-        <source>The engines beside it are being solved.</source>
-        <translation>Die Vergleichsmotoren werden gerechnet.</translation>
+        <source>The engines compared are being computed.</source>
+        <translation>Die verglichenen Motoren werden berechnet.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::ComparisonTable</name>
     <message>
-        <source>Figures of the engines compared</source>
-        <translation>Kennwerte der Motoren im Vergleich</translation>
+        <source>Results of the engines compared</source>
+        <translation>Ergebnisse der verglichenen Motoren</translation>
     </message>
 </context>
 <context>
@@ -9942,14 +9934,6 @@
         <translation>%1, %2: nichts drückt</translation>
     </message>
     <message>
-        <source>%1, %2: least %3 at %4°, %5</source>
-        <translation>%1, %2: kleinster Wert %3 bei %4°, %5</translation>
-    </message>
-    <message>
-        <source>%1, %2: largest %3 at %4°, %5</source>
-        <translation>%1, %2: größter Wert %3 bei %4°, %5</translation>
-    </message>
-    <message>
         <source>&amp;Inlet track</source>
         <translation>&amp;Einlassbahn</translation>
     </message>
@@ -9958,16 +9942,24 @@
         <translation>&amp;Auslassbahn</translation>
     </message>
     <message>
-        <source>; crowned: one film a contact</source>
-        <translation>; ballig: ein Film je Kontakt</translation>
-    </message>
-    <message>
         <source>Maximum subsurface shear stress</source>
         <translation>Größte Schubspannung unter der Oberfläche</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
         <translation>Bezogene Filmdicke Λ</translation>
+    </message>
+    <message>
+        <source>%1, %2: minimum %3 at %4°, %5</source>
+        <translation>%1, %2: kleinster Wert %3 bei %4°, %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: maximum %3 at %4°, %5</source>
+        <translation>%1, %2: größter Wert %3 bei %4°, %5</translation>
+    </message>
+    <message>
+        <source>; crowned: one film per contact</source>
+        <translation>; ballig: ein Film je Kontakt</translation>
     </message>
 </context>
 <context>
@@ -10066,10 +10058,6 @@
         <translation>Energie und Reibung</translation>
     </message>
     <message>
-        <source>Heat in, a cycle</source>
-        <translation>Zugeführte Wärme je Zyklus</translation>
-    </message>
-    <message>
         <source>Where it goes</source>
         <translation>Wohin sie geht</translation>
     </message>
@@ -10078,31 +10066,35 @@
         <translation>Verluste als Mitteldruck</translation>
     </message>
     <message>
-        <source>Left over: %1 of the fuel heat.</source>
-        <translation>Rest: %1 der Kraftstoffwärme.</translation>
-    </message>
-    <message>
-        <source>%1 in all.</source>
-        <translation>Insgesamt %1.</translation>
-    </message>
-    <message>
         <source>Supply power is not counted.</source>
         <translation>Die Antriebsleistung der Luftversorgung ist nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source>Heat in, per cycle</source>
+        <translation>Zugeführte Wärme je Zyklus</translation>
+    </message>
+    <message>
+        <source>Energy-balance residual: %1 of the fuel heat.</source>
+        <translation>Restfehler der Energiebilanz: %1 der Kraftstoffwärme.</translation>
+    </message>
+    <message>
+        <source>Total: %1.</source>
+        <translation>Summe: %1.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::EngineSolid</name>
     <message>
-        <source>The engine in space</source>
-        <translation>Der Motor im Raum</translation>
-    </message>
-    <message>
-        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
-        <translation>Ziehen, um um den Motor zu gehen; Mausrad, um näher zu kommen.</translation>
-    </message>
-    <message>
         <source>Shaft %1</source>
         <translation>Welle %1</translation>
+    </message>
+    <message>
+        <source>3D view of the engine</source>
+        <translation>3D-Ansicht des Motors</translation>
+    </message>
+    <message>
+        <source>Drag to rotate the view, turn the wheel to zoom.</source>
+        <translation>Ziehen dreht die Ansicht, das Rad vergrößert.</translation>
     </message>
 </context>
 <context>
@@ -10187,14 +10179,6 @@
         <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
     </message>
     <message>
-        <source>0.5° as usual</source>
-        <translation>0,5° wie üblich</translation>
-    </message>
-    <message>
-        <source>5° as usual</source>
-        <translation>5° wie üblich</translation>
-    </message>
-    <message>
         <source>as the tolerance asks</source>
         <translation>wie die Toleranz verlangt</translation>
     </message>
@@ -10221,6 +10205,14 @@
     <message>
         <source>Written: %1 (%2)</source>
         <translation>Geschrieben: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>0.5° (default)</source>
+        <translation>0,5° (Vorgabe)</translation>
+    </message>
+    <message>
+        <source>5° (default)</source>
+        <translation>5° (Vorgabe)</translation>
     </message>
 </context>
 <context>
@@ -10328,16 +10320,16 @@
         <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
     <message>
-        <source>Click: how it came about</source>
-        <translation>Klick: wie sie zustande kam</translation>
-    </message>
-    <message>
         <source>Needs %1 to turn</source>
         <translation>Braucht %1 zum Drehen</translation>
     </message>
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working</source>
+        <translation>Klicken zeigt den Rechenweg</translation>
     </message>
 </context>
 <context>
@@ -10367,28 +10359,12 @@
         <translation>Massenausgleich</translation>
     </message>
     <message>
-        <source>How well the equations are solved</source>
-        <translation>Wie gut die Gleichungen gelöst sind</translation>
-    </message>
-    <message>
-        <source>Figure</source>
-        <translation>Kennwert</translation>
-    </message>
-    <message>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
     <message>
         <source>Change</source>
         <translation>Änderung</translation>
-    </message>
-    <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
-    </message>
-    <message>
-        <source>Click: how it came about</source>
-        <translation>Klick: wie sie zustande kam</translation>
     </message>
     <message>
         <source>Energy</source>
@@ -10398,24 +10374,40 @@
         <source>Baseline</source>
         <translation>Bezug</translation>
     </message>
+    <message>
+        <source>Numerical convergence</source>
+        <translation>Numerische Konvergenz</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Click to see the working</source>
+        <translation>Klicken zeigt den Rechenweg</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FiguresView</name>
     <message>
-        <source>only what changed</source>
+        <source>changed only</source>
         <translation>nur Geändertes</translation>
     </message>
     <message>
-        <source>Find a figure</source>
-        <translation>Kennwert suchen</translation>
+        <source>Find a result</source>
+        <translation>Ergebnis suchen</translation>
     </message>
     <message>
-        <source>Leave out figures that read the same in the baseline</source>
-        <translation>Kennwerte weglassen, die im Bezugsentwurf gleich lauten</translation>
+        <source>Hide results that equal the baseline</source>
+        <translation>Ergebnisse ausblenden, die denen des Vergleichs gleichen</translation>
     </message>
     <message>
-        <source>Leaves the figures whose names hold these words</source>
-        <translation>Lässt die Zahlen stehen, deren Namen diese Wörter enthalten</translation>
+        <source>Shows only results whose names contain these words</source>
+        <translation>Zeigt nur Ergebnisse, deren Namen diese Wörter enthalten</translation>
     </message>
 </context>
 <context>
@@ -10490,14 +10482,6 @@
 <context>
     <name>lobewright::ui::FramesDialog</name>
     <message>
-        <source>Pictures over a turn</source>
-        <translation>Bilder über eine Umdrehung</translation>
-    </message>
-    <message>
-        <source>Evenly over one turn of the shaft; the last joins the first.</source>
-        <translation>Gleichmäßig über eine Umdrehung der Welle; das letzte schließt an das erste an.</translation>
-    </message>
-    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
@@ -10540,6 +10524,14 @@
             <numerusform>%n Bilder nach %1 geschrieben.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Pictures over one revolution</source>
+        <translation>Bilder über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>Evenly spaced over one revolution; the last picture leads back to the first.</source>
+        <translation>Gleichmäßig über eine Umdrehung der Welle; das letzte schließt an das erste an.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FreeBody</name>
@@ -10576,14 +10568,6 @@
         <translation>Auslasskolben</translation>
     </message>
     <message>
-        <source>closes: sum %1</source>
-        <translation>geschlossen: Summe %1</translation>
-    </message>
-    <message>
-        <source>open by %1: the roller is off its track</source>
-        <translation>offen um %1: die Rolle hat abgehoben</translation>
-    </message>
-    <message>
         <source>↑ inward, → with the rotation</source>
         <translation>↑ nach innen, → in Drehrichtung</translation>
     </message>
@@ -10615,6 +10599,14 @@
         <source>exhaust</source>
         <translation>Auslass</translation>
     </message>
+    <message>
+        <source>in balance: sum %1</source>
+        <translation>geschlossen: Summe %1</translation>
+    </message>
+    <message>
+        <source>not in balance by %1: the roller is off its track</source>
+        <translation>offen um %1: die Rolle hat abgehoben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::HelpWindow</name>
@@ -10625,10 +10617,6 @@
     <message>
         <source>Help pages</source>
         <translation>Hilfeseiten</translation>
-    </message>
-    <message>
-        <source>Pages of the help; typing above leaves those that hold the words</source>
-        <translation>Seiten der Hilfe; eine Eingabe oben lässt die stehen, die die Wörter enthalten</translation>
     </message>
     <message>
         <source>Help page</source>
@@ -10663,11 +10651,15 @@
         <translation>Alle Seiten durchsuchen</translation>
     </message>
     <message>
-        <source>Pages that hold all these words (Ctrl+F)</source>
+        <source>Help pages; type above to show only those that contain the words</source>
+        <translation>Seiten der Hilfe; eine Eingabe oben lässt die stehen, die die Wörter enthalten</translation>
+    </message>
+    <message>
+        <source>Pages that contain all these words (Ctrl+F)</source>
         <translation>Seiten, die alle diese Wörter enthalten (Strg+F)</translation>
     </message>
     <message>
-        <source>No page holds all these words</source>
+        <source>No page contains all these words</source>
         <translation>Keine Seite enthält alle diese Wörter</translation>
     </message>
 </context>
@@ -10794,10 +10786,6 @@
 <context>
     <name>lobewright::ui::LawPane</name>
     <message>
-        <source>N least</source>
-        <translation>N min</translation>
-    </message>
-    <message>
         <source>Law</source>
         <translation>Gesetz</translation>
     </message>
@@ -10902,12 +10890,16 @@
         <translation>Winkel, Mitte</translation>
     </message>
     <message>
-        <source>R_rel, least</source>
+        <source>N min</source>
+        <translation>N min</translation>
+    </message>
+    <message>
+        <source>R_rel, min</source>
         <translation>R_rel, kleinstes</translation>
     </message>
     <message>
-        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, least relative radius anywhere on its width, nominal contact pressure and least contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitshub über Einheitsspanne; größte Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz erhalten; für die ganze Bahn: größter Eingriffswinkel in der Mitte der Rolle, kleinster Ersatzradius irgendwo auf ihrer Breite, Nenn-Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: bester Wert der Spalte. Strg+C kopiert.</translation>
+        <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, smallest relative radius of curvature anywhere on its width, nominal contact stress and minimum contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
+        <translation>Kennwerte für Einheitsweg über Einheitsabschnitt; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
     </message>
 </context>
 <context>
@@ -11035,16 +11027,8 @@
         <translation>&amp;Bahn</translation>
     </message>
     <message>
-        <source>&amp;Lobes a turn</source>
-        <translation>&amp;Nocken je Umdrehung</translation>
-    </message>
-    <message>
         <source>T&amp;olerance</source>
         <translation>T&amp;oleranz</translation>
-    </message>
-    <message>
-        <source>Most &amp;knots</source>
-        <translation>Höchstzahl &amp;Stützpunkte</translation>
     </message>
     <message>
         <source>Open a lift table</source>
@@ -11061,10 +11045,6 @@
     <message>
         <source>Fitting…</source>
         <translation>Ausgleich läuft…</translation>
-    </message>
-    <message>
-        <source>%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 at %5°, root mean square %6.</source>
-        <translation>%1 Zeilen, %2 Stützpunkte, Nocken je Umdrehung: %3. Größte Abweichung %4 bei %5°, quadratisches Mittel %6.</translation>
     </message>
     <message>
         <source>That is beyond the tolerance: allow more knots or a wider tolerance.</source>
@@ -11089,6 +11069,18 @@
     <message>
         <source>none opened yet</source>
         <translation>noch keine geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Lobes per revolution</source>
+        <translation>&amp;Nocken je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Maximum &amp;knots</source>
+        <translation>Höchstzahl &amp;Stützpunkte</translation>
+    </message>
+    <message>
+        <source>%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, root mean square %6.</source>
+        <translation>%1 Zeilen, %2 Stützpunkte, Nocken je Umdrehung: %3. Größte Abweichung %4 bei %5°, quadratisches Mittel %6.</translation>
     </message>
 </context>
 <context>
@@ -11153,20 +11145,20 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Within all limits</source>
-        <translation>Alle Grenzen eingehalten</translation>
-    </message>
-    <message>
-        <source>Click: go to the number and to the angle; Ctrl+Return: how the value came about</source>
-        <translation>Klick: zur Zahl und zum Winkel gehen; Strg+Eingabe: wie der Wert zustande kam</translation>
-    </message>
-    <message>
         <source>Show the &amp;working</source>
         <translation>&amp;Rechenweg zeigen</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
         <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>No checked limit exceeded (estimates)</source>
+        <translation>Keine Grenze verletzt</translation>
+    </message>
+    <message>
+        <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
+        <translation>Klicken: zur Eingabe und zum Winkel; Strg+Eingabe: Rechenweg zeigen</translation>
     </message>
 </context>
 <context>
@@ -11240,7 +11232,7 @@
         <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
-        <source>Skirts keep %1 to the nearest port at inner dead centre</source>
+        <source>Skirts clear the nearest port by %1 at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
 </context>
@@ -11334,16 +11326,8 @@
 <context>
     <name>lobewright::ui::MainWindow</name>
     <message>
-        <source>Numbers</source>
-        <translation>Zahlen</translation>
-    </message>
-    <message>
         <source>Limits</source>
         <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
     </message>
     <message>
         <source>Show the list of limits</source>
@@ -11394,10 +11378,6 @@
         <translation>&amp;Ergebnisse exportieren…</translation>
     </message>
     <message>
-        <source>Channels over a turn as CSV, all figures as JSON</source>
-        <translation>Verläufe über eine Umdrehung als CSV, alle Kennwerte als JSON</translation>
-    </message>
-    <message>
         <source>Export a &amp;track…</source>
         <translation>&amp;Bahn exportieren…</translation>
     </message>
@@ -11444,10 +11424,6 @@
     <message>
         <source>Ctrl+Y</source>
         <translation>Ctrl+Y</translation>
-    </message>
-    <message>
-        <source>&amp;Find a number</source>
-        <translation>Zahl &amp;suchen</translation>
     </message>
     <message>
         <source>Turn a track into &amp;knots…</source>
@@ -11564,10 +11540,6 @@
     <message>
         <source>F5</source>
         <translation>F5</translation>
-    </message>
-    <message>
-        <source>Event &amp;before</source>
-        <translation>&amp;Voriges Ereignis</translation>
     </message>
     <message>
         <source>F7</source>
@@ -11702,10 +11674,6 @@
         <translation>„%1“ ist wieder der jetzige Entwurf</translation>
     </message>
     <message>
-        <source>“%1” stands behind every plot as baseline</source>
-        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
-    </message>
-    <message>
         <source>&amp;Take a snapshot</source>
         <translation>Variante auf&amp;nehmen</translation>
     </message>
@@ -11724,10 +11692,6 @@
     <message>
         <source>Ctrl+R</source>
         <translation>Ctrl+R</translation>
-    </message>
-    <message>
-        <source>A PDF with drawing, figures, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
     </message>
     <message>
         <source>Write a report</source>
@@ -11766,20 +11730,12 @@
         <translation>Bericht nicht geschrieben</translation>
     </message>
     <message>
-        <source>Export &amp;pictures over a turn…</source>
-        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
-    </message>
-    <message>
         <source>A drawing as numbered pictures that join into a loop</source>
         <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
         <translation>Bezugsentwurf: %1</translation>
-    </message>
-    <message>
-        <source>“%1” stands behind every plot and figure</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
     </message>
     <message>
         <source>A &amp;sample as baseline</source>
@@ -11796,10 +11752,6 @@
     <message>
         <source>&amp;First hint</source>
         <translation>&amp;Erster Hinweis</translation>
-    </message>
-    <message>
-        <source>The line that stood above the panes at the first start</source>
-        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
     </message>
     <message>
         <source>What to look at</source>
@@ -11901,6 +11853,46 @@
         <source>Not solved: results are of the earlier input</source>
         <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
     </message>
+    <message>
+        <source>Inputs</source>
+        <translation>Eingaben</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Channels over one revolution as CSV, all results as JSON</source>
+        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
+    </message>
+    <message>
+        <source>&amp;Find an input</source>
+        <translation>Eingabe &amp;suchen</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious event</source>
+        <translation>&amp;Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot as the baseline</source>
+        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
+    </message>
+    <message>
+        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
+        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>Export &amp;pictures over one revolution…</source>
+        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot and result</source>
+        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
+    </message>
+    <message>
+        <source>The hint shown above the panes at the first start</source>
+        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -11918,10 +11910,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Find a number</source>
-        <translation>Zahl suchen</translation>
     </message>
     <message>
         <source>By its name, its group, its explanation or its key in the file</source>
@@ -11991,24 +11979,24 @@
         <source>Nothing is called “%1”, nor explained by these words.</source>
         <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
     </message>
+    <message>
+        <source>Find an input</source>
+        <translation>Eingabe suchen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::OrderBars</name>
     <message>
-        <source>Orders of shaking and torque</source>
-        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
-    </message>
-    <message>
         <source>Axial shaking force</source>
-        <translation>Axiale Rüttelkraft</translation>
+        <translation>Axiale freie Massenkraft</translation>
     </message>
     <message>
         <source>Rocking moment about x</source>
-        <translation>Kippmoment um x</translation>
+        <translation>Freies Massenmoment um x</translation>
     </message>
     <message>
         <source>Rocking moment about y</source>
-        <translation>Kippmoment um y</translation>
+        <translation>Freies Massenmoment um y</translation>
     </message>
     <message>
         <source>Total torque (order 0 is the mean)</source>
@@ -12017,10 +12005,6 @@
     <message>
         <source>shaft order %1</source>
         <translation>Wellenordnung %1</translation>
-    </message>
-    <message>
-        <source>Balanced: no order above rounding.</source>
-        <translation>Ausgeglichen: keine Ordnung über der Rundung.</translation>
     </message>
     <message>
         <source>What would cancel the axial force of a cylinder</source>
@@ -12043,20 +12027,24 @@
         <translation>Nur Masse und Auslassvoreilung zusammen heben sie auf.</translation>
     </message>
     <message>
-        <source>Neither mass nor exhaust lead cancels it; these leave least.</source>
+        <source>Force and torque orders</source>
+        <translation>Ordnungen von Kraft und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Balanced: no order above rounding error.</source>
+        <translation>Ausgeglichen: keine Ordnung über der Rundung.</translation>
+    </message>
+    <message>
+        <source>Neither mass nor exhaust lead cancels it; these leave the least.</source>
         <translation>Weder Masse noch Auslassvoreilung heben sie auf; diese lassen am wenigsten übrig.</translation>
     </message>
     <message>
-        <source>Speed fluctuation within a turn</source>
+        <source>Speed fluctuation within a revolution</source>
         <translation>Drehzahlschwankung innerhalb einer Umdrehung</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::Pane</name>
-    <message>
-        <source>Show something else here</source>
-        <translation>Hier etwas anderes zeigen</translation>
-    </message>
     <message>
         <source>Options</source>
         <translation>Optionen</translation>
@@ -12070,10 +12058,6 @@
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <source>This view alone, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
-    </message>
-    <message>
         <source>%1, choose another view</source>
         <translation>%1, andere Ansicht wählen</translation>
     </message>
@@ -12081,13 +12065,17 @@
         <source>Back to all panes</source>
         <translation>Zurück zu allen Feldern</translation>
     </message>
+    <message>
+        <source>Choose another view</source>
+        <translation>Andere Ansicht wählen</translation>
+    </message>
+    <message>
+        <source>Show only this view, or all again</source>
+        <translation>Diese Ansicht allein, oder wieder alle</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PhasePlot</name>
-    <message>
-        <source>Figures against phase</source>
-        <translation>Kennwerte über der Phase</translation>
-    </message>
     <message>
         <source>exhaust lead as built, shaft °</source>
         <translation>gebaute Auslassvoreilung, ° Welle</translation>
@@ -12104,13 +12092,13 @@
         <source>Over &amp;adjuster setting</source>
         <translation>Über der Stellung des &amp;Verstellers</translation>
     </message>
+    <message>
+        <source>Results against phase</source>
+        <translation>Ergebnisse über der Phase</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PlaybackBar</name>
-    <message>
-        <source>Event before</source>
-        <translation>Voriges Ereignis</translation>
-    </message>
     <message>
         <source>Next event</source>
         <translation>Nächstes Ereignis</translation>
@@ -12168,12 +12156,16 @@
         <translation>Welle drehen</translation>
     </message>
     <message>
-        <source>To the event before: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
-        <translation>Zum vorigen Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
-    </message>
-    <message>
         <source>To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
         <translation>Zum nächsten Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
+    </message>
+    <message>
+        <source>Previous event</source>
+        <translation>Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>To the previous event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
+        <translation>Zum vorigen Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
     </message>
 </context>
 <context>
@@ -12193,10 +12185,6 @@
     <message>
         <source>open area</source>
         <translation>Querschnitt</translation>
-    </message>
-    <message>
-        <source>Geometric area that the piston uncovers, all rows of one end.</source>
-        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
     </message>
     <message>
         <source>Inlet ports</source>
@@ -12223,10 +12211,6 @@
         <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
     </message>
     <message>
-        <source>Both ends open.</source>
-        <translation>Beide Enden offen.</translation>
-    </message>
-    <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
         <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
     </message>
@@ -12247,12 +12231,20 @@
         <translation>Bezug über &amp;Zyklusgrad</translation>
     </message>
     <message>
-        <source>Equal cycle degrees of both engines stand over each other, whatever their numbers of lobes</source>
-        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
-    </message>
-    <message>
         <source> (was %1)</source>
         <translation> (war %1)</translation>
+    </message>
+    <message>
+        <source>Geometric area that the piston uncovers, all rows of one side.</source>
+        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
+    </message>
+    <message>
+        <source>Inlet and exhaust open.</source>
+        <translation>Einlass und Auslass offen.</translation>
+    </message>
+    <message>
+        <source>Aligns both engines by cycle degrees, whatever their numbers of lobes</source>
+        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
 </context>
 <context>
@@ -12314,10 +12306,6 @@
         <translation>%1, Auslass</translation>
     </message>
     <message>
-        <source>Jumps a turn: %1, up to</source>
-        <translation>Sprünge je Umdrehung: %1, bis</translation>
-    </message>
-    <message>
         <source>The piston would be struck: an error.</source>
         <translation>Der Kolben bekäme einen Schlag: ein Fehler.</translation>
     </message>
@@ -12340,6 +12328,10 @@
     <message>
         <source>&amp;Free the slope there</source>
         <translation>Steigung dort &amp;freigeben</translation>
+    </message>
+    <message>
+        <source>Jumps per revolution: %1, up to</source>
+        <translation>Sprünge je Umdrehung: %1, bis</translation>
     </message>
 </context>
 <context>
@@ -12441,10 +12433,6 @@
         <translation>&amp;Prozessorfäden</translation>
     </message>
     <message>
-        <source>Most threads that sweeps, maps and comparisons may use at once.</source>
-        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
-    </message>
-    <message>
         <source>all</source>
         <translation>alle</translation>
     </message>
@@ -12468,13 +12456,13 @@
         <source>Else the program starts with a sample.</source>
         <translation>Sonst beginnt das Programm mit einem Beispiel.</translation>
     </message>
+    <message>
+        <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
+        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PressureVolumePlot</name>
-    <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
-    </message>
     <message>
         <source>chamber volume</source>
         <translation>Brennraumvolumen</translation>
@@ -12490,6 +12478,10 @@
     <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
+    </message>
+    <message>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
     </message>
 </context>
 <context>
@@ -12790,10 +12782,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Vergleichen</translation>
     </message>
     <message>
-        <source>Make it the baseline, behind every plot and figure</source>
-        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
-    </message>
-    <message>
         <source>Restore</source>
         <translation>Zurückholen</translation>
     </message>
@@ -12814,10 +12802,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>Take it out of the file; can be undone</source>
-        <translation>Aus der Datei nehmen; kann rückgängig gemacht werden</translation>
-    </message>
-    <message>
         <source>as now</source>
         <translation>wie jetzt</translation>
     </message>
@@ -12834,23 +12818,31 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Bezug</translation>
     </message>
     <message>
-        <source>; stands behind every plot as baseline</source>
+        <source>Make it the baseline, behind every plot and result</source>
+        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
+    </message>
+    <message>
+        <source>Remove it from the file; can be undone</source>
+        <translation>Aus der Datei nehmen; kann rückgängig gemacht werden</translation>
+    </message>
+    <message>
+        <source>; shown behind every plot as baseline</source>
         <translation>; steht als Bezug hinter jedem Diagramm</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::SpaceView</name>
     <message>
-        <source>The engine in space</source>
-        <translation>Der Motor im Raum</translation>
-    </message>
-    <message>
-        <source>Drag to walk round the engine, turn the wheel to come nearer.</source>
-        <translation>Ziehen führt um den Motor herum, das Mausrad näher heran.</translation>
-    </message>
-    <message>
         <source>This needs OpenGL, which this machine does not offer.</source>
         <translation>Dies braucht OpenGL, das dieser Rechner nicht bietet.</translation>
+    </message>
+    <message>
+        <source>3D view of the engine</source>
+        <translation>3D-Ansicht des Motors</translation>
+    </message>
+    <message>
+        <source>Drag to rotate the view, turn the wheel to zoom.</source>
+        <translation>Ziehen dreht die Ansicht, das Rad vergrößert.</translation>
     </message>
 </context>
 <context>
@@ -12858,14 +12850,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Contact stress</source>
         <translation>Kontaktpressung</translation>
-    </message>
-    <message>
-        <source>nominal stress</source>
-        <translation>Nennpressung</translation>
-    </message>
-    <message>
-        <source>Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one.</source>
-        <translation>Größte Hertzsche Pressung p auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite verteilt: Nennwert, zum Vergleich von Entwürfen, nie zur Freigabe.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -12906,6 +12890,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Contact &amp;forces</source>
         <translation>Kontakt&amp;kräfte</translation>
+    </message>
+    <message>
+        <source>nominal contact stress</source>
+        <translation>Nennpressung</translation>
+    </message>
+    <message>
+        <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
+        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe.</translation>
     </message>
 </context>
 <context>
@@ -12982,10 +12974,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
-        <source>&amp;Figures</source>
-        <translation>&amp;Kennwerte</translation>
-    </message>
-    <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
@@ -12994,20 +12982,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Bereich &amp;folgt dem Entwurf</translation>
     </message>
     <message>
-        <source>, least %1 at %2</source>
-        <translation>, kleinster Wert %1 bei %2</translation>
-    </message>
-    <message>
-        <source>, largest %1 at %2</source>
-        <translation>, größter Wert %1 bei %2</translation>
-    </message>
-    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <source>Stop this study; the points that have come stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
     </message>
     <message>
         <source>%1, baseline</source>
@@ -13032,6 +13008,22 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>dashed, hollow points: cannot run there,</source>
         <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
+    </message>
+    <message>
+        <source>&amp;Results</source>
+        <translation>&amp;Ergebnisse</translation>
+    </message>
+    <message>
+        <source>, minimum %1 at %2</source>
+        <translation>, kleinster Wert %1 bei %2</translation>
+    </message>
+    <message>
+        <source>, maximum %1 at %2</source>
+        <translation>, größter Wert %1 bei %2</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
     </message>
 </context>
 <context>
@@ -13091,20 +13083,12 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Schlitze</translation>
     </message>
     <message>
-        <source>Nothing compresses the air: the supply stands at or below ambient pressure and costs nothing.</source>
-        <translation>Nichts verdichtet die Luft: Die Versorgung liegt auf oder unter Umgebungsdruck und kostet nichts.</translation>
-    </message>
-    <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
         <translation>Luftversorgung nicht eingerechnet: %1 fehlen in jedem effektiven Wert.</translation>
     </message>
     <message>
         <source>The shaft pays %1, %2 of mean effective pressure; brake values deduct it.</source>
         <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
-    </message>
-    <message>
-        <source>Supply from ambient to chamber</source>
-        <translation>Luft von der Umgebung bis zum Brennraum</translation>
     </message>
     <message>
         <source>The gas cycle could not be solved.</source>
@@ -13141,6 +13125,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>baseline</source>
         <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>No compression: the supply pressure is at or below ambient, so it needs no power.</source>
+        <translation>Keine Verdichtung: Der Versorgungsdruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
+    </message>
+    <message>
+        <source>Air path</source>
+        <translation>Luftweg</translation>
     </message>
 </context>
 <context>
@@ -13215,16 +13207,12 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Drehmoment über der Drehzahl</translation>
     </message>
     <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Drehzahl, 1/min</translation>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::TorquePlot</name>
-    <message>
-        <source>Torque over a turn</source>
-        <translation>Drehmoment über eine Umdrehung</translation>
-    </message>
     <message>
         <source>torque</source>
         <translation>Drehmoment</translation>
@@ -13252,10 +13240,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Engine</source>
         <translation>Motor</translation>
-    </message>
-    <message>
-        <source>All cylinders with their ring angles, friction included.</source>
-        <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
     </message>
     <message>
         <source>−dy/dθ: the track&apos;s equivalent of a crank throw; what turns force into torque.</source>
@@ -13305,6 +13289,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
         <translation>Mittel %1 %3 (eine Rolle hebt ab), Spanne %2 %3</translation>
     </message>
+    <message>
+        <source>Torque over one revolution</source>
+        <translation>Drehmoment über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>All cylinders at their angles, friction included.</source>
+        <translation>Alle Zylinder mit ihren Winkeln auf dem Kreis, Reibung enthalten.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TurnCanvas</name>
@@ -13332,10 +13324,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>&amp;Ganze Umdrehung zeigen</translation>
     </message>
     <message>
-        <source>flank changes a turn</source>
-        <translation>Flankenwechsel je Umdrehung</translation>
-    </message>
-    <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles and its spin reverses</source>
         <translation>Keile am unteren Rand: wo die Last des Zylinders 1 die Druckflanke der geschlossenen Bahn verlässt (abwärts) oder zu ihr zurückkehrt (aufwärts); die Rolle schlägt um und kehrt ihren Drehsinn um</translation>
     </message>
@@ -13347,6 +13335,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
         <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
     </message>
+    <message>
+        <source>flank changes per revolution</source>
+        <translation>Flankenwechsel je Umdrehung</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TurnView</name>
@@ -13357,10 +13349,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
 </context>
 <context>
     <name>lobewright::ui::UnrolledTracks</name>
-    <message>
-        <source>Both tracks unrolled over one turn</source>
-        <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
-    </message>
     <message>
         <source>Inlet track</source>
         <translation>Einlassbahn</translation>
@@ -13395,7 +13383,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>: pressure angle up to %1 at the middle</source>
-        <translation>: Eingriffswinkel bis %1 in der Mitte</translation>
+        <translation>: Pressungswinkel bis %1 in der Mitte</translation>
     </message>
     <message>
         <source>, undercut at %1</source>
@@ -13425,6 +13413,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Exhaust</source>
         <translation>Auslass</translation>
     </message>
+    <message>
+        <source>Both tracks unrolled over one revolution</source>
+        <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Views</name>
@@ -13445,10 +13437,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Laufbuchse abgewickelt</translation>
     </message>
     <message>
-        <source>Engine in space</source>
-        <translation>Motor im Raum</translation>
-    </message>
-    <message>
         <source>Adjuster</source>
         <translation>Versteller</translation>
     </message>
@@ -13465,24 +13453,12 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Gas im Zylinder</translation>
     </message>
     <message>
-        <source>Pressure over volume</source>
-        <translation>Druck über Volumen</translation>
-    </message>
-    <message>
         <source>Contact and side forces</source>
         <translation>Kontakt- und Seitenkräfte</translation>
     </message>
     <message>
         <source>Shaking force</source>
-        <translation>Rüttelkraft</translation>
-    </message>
-    <message>
-        <source>Chosen quantities</source>
-        <translation>Gewählte Größen</translation>
-    </message>
-    <message>
-        <source>Supply from ambient to chamber</source>
-        <translation>Luft von der Umgebung bis zum Brennraum</translation>
+        <translation>Freie Massenkraft</translation>
     </message>
     <message>
         <source>Energy and friction</source>
@@ -13497,10 +13473,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kräfte an den Kolben</translation>
     </message>
     <message>
-        <source>Orders of shaking and torque</source>
-        <translation>Ordnungen von Rüttelkraft und Drehmoment</translation>
-    </message>
-    <message>
         <source>Motion laws side by side</source>
         <translation>Bewegungsgesetze nebeneinander</translation>
     </message>
@@ -13513,20 +13485,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>Figures</source>
-        <translation>Kennwerte</translation>
-    </message>
-    <message>
-        <source>Cranks and four-stroke beside it</source>
-        <translation>Kurbeltrieb und Viertakter daneben</translation>
-    </message>
-    <message>
         <source>Claims check</source>
         <translation>Prüfung der Angaben</translation>
-    </message>
-    <message>
-        <source>Cam and crank on one clock</source>
-        <translation>Kurve und Kurbel auf einer Uhr</translation>
     </message>
     <message>
         <source>What is not known</source>
@@ -13539,6 +13499,38 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>What decides this</source>
         <translation>Was dies bestimmt</translation>
+    </message>
+    <message>
+        <source>3D view</source>
+        <translation>3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>p–V diagram</source>
+        <translation>p-V-Diagramm</translation>
+    </message>
+    <message>
+        <source>Custom plot</source>
+        <translation>Eigenes Diagramm</translation>
+    </message>
+    <message>
+        <source>Air path</source>
+        <translation>Luftweg</translation>
+    </message>
+    <message>
+        <source>Force and torque orders</source>
+        <translation>Ordnungen von Kraft und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Comparison with crank engines</source>
+        <translation>Vergleich mit Kurbelmotoren</translation>
+    </message>
+    <message>
+        <source>Cam and crank synchronised</source>
+        <translation>Kurvenbahn und Kurbel im Gleichlauf</translation>
     </message>
 </context>
 <context>
@@ -13556,10 +13548,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
     </message>
     <message>
-        <source>Nominal contact pressure times slip at the same place: heating and wear, for comparing designs.</source>
-        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
-    </message>
-    <message>
         <source>inner edge</source>
         <translation>Innenkante</translation>
     </message>
@@ -13573,11 +13561,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle over the width</source>
-        <translation>Eingriffswinkel über die Breite</translation>
-    </message>
-    <message>
-        <source>Relative radius over the width</source>
-        <translation>Ersatzradius über die Breite</translation>
+        <translation>Pressungswinkel über die Breite</translation>
     </message>
     <message>
         <source>Undercut margin over the width</source>
@@ -13586,10 +13570,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Slip over the width</source>
         <translation>Schlupf über die Breite</translation>
-    </message>
-    <message>
-        <source>Pressure × slip over the width</source>
-        <translation>Pressung × Schlupf über die Breite</translation>
     </message>
     <message>
         <source>inlet track</source>
@@ -13602,14 +13582,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Undercut, %1 at %2°:</source>
         <translation>Unterschnitt, %1 bei %2°:</translation>
-    </message>
-    <message>
-        <source>Least, %1 at %2°:</source>
-        <translation>Kleinster Wert, %1 bei %2°:</translation>
-    </message>
-    <message>
-        <source>Most, %1 at %2°:</source>
-        <translation>Größter Wert, %1 bei %2°:</translation>
     </message>
     <message>
         <source>planar rule:</source>
@@ -13633,7 +13605,27 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
-        <translation>Eingriffswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
+        <translation>Pressungswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
+        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature over the width</source>
+        <translation>Ersatzkrümmungsradius über die Breite</translation>
+    </message>
+    <message>
+        <source>Contact stress × slip over the width</source>
+        <translation>Pressung × Schlupf über die Breite</translation>
+    </message>
+    <message>
+        <source>Minimum, %1 at %2°:</source>
+        <translation>Kleinster Wert, %1 bei %2°:</translation>
+    </message>
+    <message>
+        <source>Maximum, %1 at %2°:</source>
+        <translation>Größter Wert, %1 bei %2°:</translation>
     </message>
 </context>
 <context>
@@ -13641,14 +13633,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>column, %1</source>
         <translation>Spalte, %1</translation>
-    </message>
-    <message>
-        <source>figure</source>
-        <translation>Kennwert</translation>
-    </message>
-    <message>
-        <source>number of the design</source>
-        <translation>Zahl des Entwurfs</translation>
     </message>
     <message>
         <source>column %1 of channels.csv</source>
@@ -13667,43 +13651,51 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>vom Löser</translation>
     </message>
     <message>
-        <source>Worked out from the columns and numbers shown: %1. The figure itself comes from the solver, which looks closer than the columns do.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
-    </message>
-    <message>
         <source>Back</source>
         <translation>Zurück</translation>
-    </message>
-    <message>
-        <source>To the figure before (Alt+Left)</source>
-        <translation>Zum Kennwert davor (Alt+Links)</translation>
     </message>
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Only the list of figures</source>
-        <translation>Nur die Liste der Kennwerte</translation>
-    </message>
-    <message>
-        <source>Working of the figure</source>
-        <translation>Rechenweg des Kennwerts</translation>
-    </message>
-    <message>
         <source>Alt+Left</source>
         <translation>Alt+Left</translation>
     </message>
     <message>
-        <source>It comes from the solver as it is: there is no formula to put numbers in.</source>
+        <source>result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
+        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+    </message>
+    <message>
+        <source>To the previous result (Alt+Left)</source>
+        <translation>Zum Kennwert davor (Alt+Links)</translation>
+    </message>
+    <message>
+        <source>Only the list of results</source>
+        <translation>Nur die Liste der Kennwerte</translation>
+    </message>
+    <message>
+        <source>Working of the result</source>
+        <translation>Rechenweg des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>It is taken directly from the solver: there is no formula to evaluate.</source>
         <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
     <message>
-        <source>Worked out from the columns and numbers shown: %1. This design moves too sharply for the step of the columns; the figure itself comes from the solver, which looks closer.</source>
+        <source>Worked out from the channels and inputs shown: %1. This design changes too sharply for the step of the channels; the result itself comes from the solver, whose steps are finer.</source>
         <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
     </message>
     <message>
-        <source>The formula holds factors of metric units, so its numbers are metric; those in the units chosen stand in brackets.</source>
+        <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
     </message>
 </context>

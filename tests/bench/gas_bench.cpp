@@ -167,9 +167,8 @@ class Period {
     std::vector<Values> integrate(double tolerance, testing::Cvode::Method method) const {
         gas::Cylinder cylinder(model_);
         gas::Memory memory;
-        gas::Observed observed;
         const auto rates = [&](double theta, const double* y, double* dy) {
-            cylinder.rates(theta, y, memory, supply_, dy, observed);
+            cylinder.rates(theta, y, memory, supply_, dy);
         };
         std::vector<double> absolute(gas::cylinderVariables, tolerance * model_.massScale);
         absolute[gas::temperature] = absolute[gas::unburntTemperature] = 300.0 * tolerance;

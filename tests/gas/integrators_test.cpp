@@ -85,14 +85,13 @@ TEST(Rates, DependOnTheCoupledVariablesOnly) {
     const auto& restarts = cylinders.alone().restarts;
     ASSERT_GT(restarts.size(), 20u);
     Cylinder cylinder(model);
-    Observed observed;
     for (const Integration::Restart& restart : restarts) {
         std::array<double, cylinderVariables> y = restart.y, before{}, after{};
-        cylinder.rates(restart.angle, y.data(), restart.memory, supply, before.data(), observed);
+        cylinder.rates(restart.angle, y.data(), restart.memory, supply, before.data());
         for (int i = coupledVariables; i < cylinderVariables; ++i) {
             y[static_cast<std::size_t>(i)] += 0.3;
         }
-        cylinder.rates(restart.angle, y.data(), restart.memory, supply, after.data(), observed);
+        cylinder.rates(restart.angle, y.data(), restart.memory, supply, after.data());
         EXPECT_EQ(before, after) << restart.angle;
     }
 }

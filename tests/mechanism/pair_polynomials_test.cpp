@@ -20,9 +20,10 @@ double deviation(const OpposedPair& pair) {
         worst = std::max(
             {worst, std::fabs(gap.value - exact.gap),
              std::fabs(gap.rate * pair.pistonArea() - exact.volumeRate) / pair.pistonArea()});
+        const PerEnd<double> positions = polynomials.positions(place);
         for (const End end : bothEnds) {
-            worst = std::max(worst, std::fabs(polynomials.position(end, place) -
-                                              (exact.lift[end].y - pair.shift(end))));
+            worst =
+                std::max(worst, std::fabs(positions[end] - (exact.lift[end].y - pair.shift(end))));
         }
     }
     return worst / strokes;

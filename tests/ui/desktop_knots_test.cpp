@@ -259,7 +259,7 @@ TEST_F(WindowTest, TrackIsTurnedIntoKnotsByToleranceWithTheErrorShown) {
     for (double phi = 0.0; phi < old->period(); phi += 0.003)
         EXPECT_NEAR(made->at(phi).y, old->at(phi).y, 20.5e-6);
     const QString step = window_->document().undoStack().undoText();
-    EXPECT_TRUE(step.startsWith(QStringLiteral("Turn into %1 knots, off by ").arg(count)))
+    EXPECT_TRUE(step.startsWith(QStringLiteral("Turn into %1 knots, error ").arg(count)))
         << step.toStdString();
     window_->document().undoStack().undo();
     EXPECT_EQ(window_->document().design(), before);

@@ -174,7 +174,7 @@ TEST_F(WindowTest, LimitsTellTheirNumbersInGerman) {
         for (int row = 0; row < model.rowCount(); ++row)
             shown += model.index(row, 0).data(Qt::ToolTipRole).toString();
     }
-    EXPECT_TRUE(shown.contains(QStringLiteral("Klick: zur Zahl"))) << shown.toStdString();
+    EXPECT_TRUE(shown.contains(QStringLiteral("Klicken: zur Eingabe"))) << shown.toStdString();
 }
 
 TEST_F(WindowTest, NumbersAndFiguresAreNamedInGerman) {

@@ -18,7 +18,7 @@ std::vector<Chapter> listed() {
         return Chapter{QString::fromLatin1(key), title, hint, open, std::move(groups)};
     };
     return {
-        make("running", Words::tr("Running"), Words::tr("Speed, fired or motored"), true,
+        make("running", Words::tr("Operating point"), Words::tr("Speed, fired or motored"), true,
              {"/running"}),
         make("inlet-track", Words::tr("Inlet track"), Words::tr("Moves the inlet pistons"), true,
              {"/tracks/inlet"}),
@@ -34,8 +34,8 @@ std::vector<Chapter> listed() {
              false, {"/mechanism/adjuster"}),
         make("pistons", Words::tr("Pistons and rollers"), Words::tr("Sizes and masses"), false,
              {"/mechanism/piston", "/mechanism/roller", "/mechanism/piston_mass_kg"}),
-        make("fuel", Words::tr("Fuel and burn"), Words::tr("What burns, when, how fast"), false,
-             {"=/gas", "/gas/burn"}),
+        make("fuel", Words::tr("Fuel and combustion"),
+             Words::tr("Which fuel, when and how fast it burns"), false, {"=/gas", "/gas/burn"}),
         make("supply", Words::tr("Air supply"), Words::tr("Where fresh air comes from"), false,
              {"/gas/supply"}),
         make("exchange", Words::tr("Scavenging and walls"),
@@ -44,14 +44,15 @@ std::vector<Chapter> listed() {
         make("friction", Words::tr("Friction"), Words::tr("Rings, guides, rollers, bearings"),
              false, {"/friction"}),
         make("materials", Words::tr("Materials, oil, bearing"),
-             Words::tr("What contact figures rest on"), false,
+             Words::tr("What contact results rest on"), false,
              {"/materials", "/lubricant", "/roller_bearing"}),
         make("blank", Words::tr("Track blank"), Words::tr("The part that the track is cut in"),
              false, {"/track_blank"}),
         make("reference", Words::tr("Engines to compare with"),
              Words::tr("Cranks and a four-stroke of equal size"), false, {"/reference"}),
         make("limits", Words::tr("Limits"), Words::tr("When a check warns"), false, {"/limits"}),
-        make("about", Words::tr("Title and notes"), Words::tr("For people"), false, {}),
+        make("about", Words::tr("Title and notes"),
+             Words::tr("What the design is and what it is for"), false, {}),
     };
 }
 

@@ -33,7 +33,7 @@ QString groupTitle(const QString& key) {
         {"loads", FiguresPanel::tr("Forces and torque")},
         {"contact", FiguresPanel::tr("Contact and life")},
         {"balance", FiguresPanel::tr("Balance")},
-        {"solver", FiguresPanel::tr("How well the equations are solved")}};
+        {"solver", FiguresPanel::tr("Numerical convergence")}};
     for (const auto& [known, title] : titles) {
         if (key == QLatin1String(known))
             return title;
@@ -86,12 +86,12 @@ QString figureText(double value) {
 
 FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     setColumnCount(4);
-    setHeaderLabels({tr("Figure"), tr("Now"), tr("Change"), tr("Baseline")});
+    setHeaderLabels({tr("Result"), tr("Now"), tr("Change"), tr("Baseline")});
     setFrameShape(QFrame::NoFrame);
     setRootIsDecorated(true);
     setWordWrap(true); // names stay whole beside the changes
     setIndentation(10);
-    setAccessibleName(tr("Figures"));
+    setAccessibleName(tr("Results"));
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     header()->setSectionResizeMode(QHeaderView::Fixed);
     header()->setSectionResizeMode(nameColumn, QHeaderView::Stretch);
@@ -114,12 +114,12 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
 }
 
 void FiguresPanel::addOptions(QMenu& menu) {
-    addPictureActions(menu, *this, tr("Figures"));
+    addPictureActions(menu, *this, tr("Results"));
 }
 
 QString FiguresPanel::helpOn(const QString& figure) const {
     const QString help = solution_ ? figureHelp(*solution_, figure.toStdString()) : QString();
-    return help.isEmpty() ? help : help + QLatin1Char('\n') + tr("Click: how it came about");
+    return help.isEmpty() ? help : help + QLatin1Char('\n') + tr("Click to see the working");
 }
 
 bool FiguresPanel::viewportEvent(QEvent* event) {

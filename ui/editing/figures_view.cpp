@@ -10,12 +10,12 @@ namespace lobewright::ui {
 
 FiguresView::FiguresView(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)),
-      changedOnly_(new QCheckBox(tr("only what changed"), this)), panel_(new FiguresPanel(this)) {
-    search_->setPlaceholderText(tr("Find a figure"));
-    search_->setAccessibleName(tr("Find a figure"));
-    search_->setToolTip(tr("Leaves the figures whose names hold these words"));
+      changedOnly_(new QCheckBox(tr("changed only"), this)), panel_(new FiguresPanel(this)) {
+    search_->setPlaceholderText(tr("Find a result"));
+    search_->setAccessibleName(tr("Find a result"));
+    search_->setToolTip(tr("Shows only results whose names contain these words"));
     search_->setClearButtonEnabled(true);
-    changedOnly_->setToolTip(tr("Leave out figures that read the same in the baseline"));
+    changedOnly_->setToolTip(tr("Hide results that equal the baseline"));
     changedOnly_->hide();
     auto* line = new QHBoxLayout;
     line->setContentsMargins(6, 4, 6, 4);

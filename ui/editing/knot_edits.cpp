@@ -126,7 +126,7 @@ int knotAt(const design::Design& design, End end, double angle) {
 
 Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit) {
     Edit edit;
-    edit.text = Words::tr("Turn into %1 knots, off by %2 µm (%3)")
+    edit.text = Words::tr("Turn into %1 knots, error %2 µm (%3)")
                     .arg(fit.shape.knots.size())
                     .arg(fit.largestError / units::micrometre, 0, 'g', 2)
                     .arg(trackLabel(design, end).toLower());
@@ -154,7 +154,7 @@ std::optional<Edit> ownExhaustTrack(const design::Design& design) {
     if (design.tracks.exhaust)
         return std::nullopt;
     Edit edit;
-    edit.text = Words::tr("Make the exhaust track its own");
+    edit.text = Words::tr("Give the exhaust track a curve of its own");
     edit.replacement = design;
     edit.replacement->tracks.exhaust = design.tracks.inlet;
     return edit;

@@ -64,7 +64,7 @@ std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::Seg
         grip.index = i;
         grip.angle = angle;
         grip.value = endLift(shape, i - 1);
-        grip.label = Words::tr("%1, bound %2").arg(trackLabel(design, end)).arg(i);
+        grip.label = Words::tr("%1, boundary %2").arg(trackLabel(design, end)).arg(i);
         grip.anglePath = itemPath(end, "segments", i - 1, "span_deg");
         if (const int mover = movingSegment(shape, i - 1); mover >= 0) {
             const motion::Segment& segment = shape.segments[static_cast<size_t>(mover)];
@@ -177,7 +177,7 @@ Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, 
     Edit edit;
     const QString track = trackLabel(design, grip.end);
     if (grip.kind == LiftGrip::Kind::bound) {
-        edit.text = Words::tr("Move bound %1 (%2)").arg(grip.index).arg(track);
+        edit.text = Words::tr("Move boundary %1 (%2)").arg(grip.index).arg(track);
     } else if (grip.curve == LiftGrip::Curve::velocity) {
         edit.text = Words::tr("Change slope at knot %1 (%2)").arg(grip.index + 1).arg(track);
     } else {

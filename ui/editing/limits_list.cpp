@@ -71,7 +71,7 @@ class LimitsList::Model final : public QAbstractListModel {
             return severityWord(check.severity) + QStringLiteral(": ") + coreText(check.message);
         if (role == Qt::ToolTipRole)
             return LimitsList::tr(
-                "Click: go to the number and to the angle; Ctrl+Return: how the value came about");
+                "Click: go to the input and the angle; Ctrl+Return: show the working");
         return {};
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
@@ -172,7 +172,7 @@ void LimitsList::showSolution(const SolutionPointer& solution) {
     const int errors = count(solution::Severity::error);
     const int warnings = count(solution::Severity::warning);
     if (errors + warnings == 0)
-        summary_ = tr("Within all limits");
+        summary_ = tr("No checked limit exceeded (estimates)");
     else if (warnings == 0)
         summary_ = errorsText(errors);
     else if (errors == 0)

@@ -30,8 +30,8 @@ QString loopWords(const solution::Working& working) {
     const auto loop = loopIntegralOf(working);
     if (!loop)
         return {};
-    return Words::tr("∮p dV = %1 of one cylinder in a turn: the area of the loop in "
-                     "<a href=\"view:pressure-volume\">Pressure over volume</a>.")
+    return Words::tr("∮p dV = %1 per cylinder and revolution: the area of the loop in the <a "
+                     "href=\"view:pressure-volume\">p–V diagram</a>.")
         .arg(quantityText(*loop * joule, QStringLiteral("J")));
 }
 

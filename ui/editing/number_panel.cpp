@@ -54,9 +54,9 @@ void giveKeyboard(QWidget& input) {
 NumberPanel::NumberPanel(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)), nothing_(new QLabel(this)),
       scroll_(new QScrollArea(this)) {
-    search_->setPlaceholderText(tr("Find a number"));
+    search_->setPlaceholderText(tr("Find an input"));
     search_->setClearButtonEnabled(true);
-    search_->setAccessibleName(tr("Find a number"));
+    search_->setAccessibleName(tr("Find an input"));
     search_->setToolTip(tr("By its name, its group, its explanation or its key in the file"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);

@@ -106,12 +106,12 @@ void SnapshotsPanel::buildActions() {
         ++count;
         return action;
     };
-    compare_ = add(tr("Compare"), tr("Make it the baseline, behind every plot and figure"),
+    compare_ = add(tr("Compare"), tr("Make it the baseline, behind every plot and result"),
                    QKeySequence(Qt::SHIFT | Qt::Key_Return));
     restore_ = add(tr("Restore"), tr("Make it the present design again; can be undone"),
                    QKeySequence(Qt::Key_Return));
     rename_ = add(tr("Rename"), tr("Give it another name"), QKeySequence(Qt::Key_F2));
-    delete_ = add(tr("Delete"), tr("Take it out of the file; can be undone"),
+    delete_ = add(tr("Delete"), tr("Remove it from the file; can be undone"),
                   QKeySequence(Qt::Key_Delete));
     connect(compare_, &QAction::triggered, this, [this] { Q_EMIT compareWanted(current()); });
     connect(restore_, &QAction::triggered, this, [this] { Q_EMIT restoreWanted(current()); });
@@ -169,7 +169,7 @@ void SnapshotsPanel::markRows() {
             plainToolTip(tr("%1, taken %2%3")
                              .arg(item->text(nameColumn), takenText(snapshots_[i].taken),
                                   isPresent ? tr("; equal to the present design") : QString()) +
-                         (isBaseline ? tr("; stands behind every plot as baseline") : QString())));
+                         (isBaseline ? tr("; shown behind every plot as baseline") : QString())));
     }
 }
 

@@ -104,10 +104,10 @@ QString origin(const solution::Operand& operand) {
     QString words;
     switch (operand.kind) {
     case Kind::figure:
-        words = WorkingView::tr("figure");
+        words = WorkingView::tr("result");
         break;
     case Kind::field:
-        words = WorkingView::tr("number of the design");
+        words = WorkingView::tr("input");
         break;
     case Kind::channel:
         words =
@@ -139,20 +139,21 @@ QString nearness(const solution::Working& working, const solution::Working& metr
         return {};
     const QString worked = withUnit(*value, working.unit, 6);
     if (!metric.isNear(*inMetric))
-        return WorkingView::tr("Worked out from the columns and numbers shown: %1. This design "
-                               "moves too sharply for the step of the columns; the figure itself "
-                               "comes from the solver, which looks closer.")
+        return WorkingView::tr("Worked out from the channels and inputs shown: %1. This design "
+                               "changes too sharply for the step of the channels; the result "
+                               "itself comes from the solver, whose steps are finer.")
             .arg(worked);
-    return WorkingView::tr("Worked out from the columns and numbers shown: %1. The figure itself "
-                           "comes from the solver, which looks closer than the columns do.")
+    return WorkingView::tr(
+               "Worked out from the channels and inputs shown: %1. The result itself comes from "
+               "the solver, whose steps are finer than those of the channels.")
         .arg(worked);
 }
 
 QString metricNote(const ShownWorking& shown) {
-    return shown.isMetric ? WorkingView::tr("The formula holds factors of metric units, so its "
-                                            "numbers are metric; those in the units chosen stand "
-                                            "in brackets.")
-                          : QString();
+    return shown.isMetric
+               ? WorkingView::tr("The formula contains metric unit factors, so its numbers are "
+                                 "metric; values in the units chosen are in brackets.")
+               : QString();
 }
 
 /// Formula, numbers, and what they give.
@@ -210,20 +211,20 @@ WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
     back_ = new QToolButton(this);
     back_->setText(tr("Back"));
     back_->setAutoRaise(true);
-    back_->setToolTip(tr("To the figure before (Alt+Left)"));
+    back_->setToolTip(tr("To the previous result (Alt+Left)"));
     title_ = new QLabel(this);
     title_->setWordWrap(true);
     auto* close = new QToolButton(this);
     close->setText(tr("Close"));
     close->setAutoRaise(true);
-    close->setToolTip(tr("Only the list of figures"));
+    close->setToolTip(tr("Only the list of results"));
     line->addWidget(title_, 1);
     line->addWidget(back_);
     line->addWidget(close);
     text_ = new QTextBrowser(this);
     text_->setFrameShape(QFrame::NoFrame);
     text_->setOpenLinks(false);
-    text_->setAccessibleName(tr("Working of the figure"));
+    text_->setAccessibleName(tr("Working of the result"));
     column->addLayout(line);
     column->addWidget(text_, 1);
     connect(&Units::instance(), &Units::changed, this, &WorkingView::refill);
@@ -281,9 +282,10 @@ void WorkingView::refill() {
         QStringLiteral("<b>%1</b>").arg(shown ? coreText(shown->label).toHtmlEscaped() : figure()));
     const auto working = solution::working(*solution_, name);
     if (!working) {
-        const QString why = shown && !shown->value ? coreText(shown->note)
-                                                   : tr("It comes from the solver as it is: there "
-                                                        "is no formula to put numbers in.");
+        const QString why =
+            shown && !shown->value
+                ? coreText(shown->note)
+                : tr("It is taken directly from the solver: there is no formula to evaluate.");
         text_->setHtml(QStringLiteral("<p>%1</p>").arg(why.toHtmlEscaped()));
         return;
     }

@@ -39,7 +39,7 @@ ComparisonPane::ComparisonPane(QWidget* parent)
       heading_(new QLabel(this)), message_(new QLabel(this)), progress_(new QProgressBar(this)),
       cancel_(new QToolButton(this)), split_(new QSplitter(Qt::Vertical, this)),
       plot_(new ComparisonPlot(split_)), table_(new ComparisonTable(split_)) {
-    setAccessibleName(tr("Comparison with cranks and a four-stroke"));
+    setAccessibleName(tr("Comparison with crank engines"));
     buildBar();
     split_->addWidget(plot_);
     split_->addWidget(table_);
@@ -60,7 +60,7 @@ ComparisonPane::ComparisonPane(QWidget* parent)
     connect(cancel_, &QToolButton::clicked, this, [this] {
         worker_.cancel();
         backToShown();
-        message_->setText(tr("Stopped: shown is an earlier comparison"));
+        message_->setText(tr("Stopped: an earlier comparison is shown"));
         message_->show();
     });
     showBusy(false);
@@ -97,7 +97,7 @@ void ComparisonPane::buildBar() {
     for (const ComparedQuantityWord& word : comparedQuantities())
         quantity_->addItem(word.title, QString::fromLatin1(word.key));
     quantity_->setAccessibleName(tr("Shown"));
-    quantity_->setToolTip(tr("The quantity in which the engines are laid over each other"));
+    quantity_->setToolTip(tr("The quantity compared"));
     basis_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     basis_->setMinimumContentsLength(18);
     progress_->setRange(0, 1000);
@@ -224,9 +224,9 @@ void ComparisonPane::sayWhatIsShown() {
         return;
     const QString speed =
         QLocale().toString(shown_.solution->design.running.speed / units::revPerMinute, 'g', 5);
-    const QString what = tr("%1, at %2/min").arg(coreText(study::label(shown_.basis)), speed);
+    const QString what = tr("%1 at %2 rpm").arg(coreText(study::label(shown_.basis)), speed);
     heading_->setText(isCurrent ? tr("Shown: %1").arg(what)
-                                : tr("Shown until the new comparison is there: %1").arg(what));
+                                : tr("Shown until the new comparison is ready: %1").arg(what));
 }
 
 void ComparisonPane::showBusy(bool busy) {

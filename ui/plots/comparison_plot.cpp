@@ -89,7 +89,7 @@ const std::vector<ComparedQuantityWord>& comparedQuantities() {
         {ComparedQuantity::position, "position", Words::tr("Piston position")},
         {ComparedQuantity::leverArm, "lever-arm", Words::tr("Lever arm")},
         {ComparedQuantity::pressure, "pressure", Words::tr("Pressure")},
-        {ComparedQuantity::pressureVolume, "pressure-volume", Words::tr("Pressure over volume")},
+        {ComparedQuantity::pressureVolume, "pressure-volume", Words::tr("p–V diagram")},
         {ComparedQuantity::speed, "piston-speed", Words::tr("Piston speed")},
         {ComparedQuantity::acceleration, "acceleration", Words::tr("Piston acceleration")},
         {ComparedQuantity::torqueCurve, "torque-curve", Words::tr("Torque against speed")},
@@ -119,7 +119,7 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
     waiting_->setClipToAxisRect(false);
     waiting_->position->setType(QCPItemPosition::ptViewportRatio);
     waiting_->position->setCoords(0.5, 0.5);
-    waiting_->setText(tr("The engines beside it are being solved."));
+    waiting_->setText(tr("The engines compared are being computed."));
     applyTones();
     refill();
 }
@@ -236,7 +236,7 @@ void ComparisonPlot::nameAxes() {
                     : quantity_ == ComparedQuantity::torque ? tr("angle of the output shaft, °")
                     : quantity_ == ComparedQuantity::pressureVolume
                         ? axisText(tr("chamber volume"), QStringLiteral("cm³"))
-                        : tr("degrees of one reciprocation from firing dead centre"));
+                        : tr("angle from firing dead centre, one stroke out and back = 360°"));
 }
 
 void ComparisonPlot::refill() {

@@ -34,7 +34,7 @@ QString brokenHead(const QString& text) {
 } // namespace
 
 ComparisonTable::ComparisonTable(QWidget* parent) : QTableWidget(parent) {
-    setAccessibleName(tr("Figures of the engines compared"));
+    setAccessibleName(tr("Results of the engines compared"));
     connect(&Units::instance(), &Units::changed, this, [this] { show(comparison_); });
     setFrameShape(QFrame::NoFrame);
     setEditTriggers(QAbstractItemView::NoEditTriggers);

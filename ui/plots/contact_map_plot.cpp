@@ -166,10 +166,10 @@ void ContactMapPlot::markWorst() {
     const auto length = QStringLiteral("mm");
     mark_->addData(worst_->theta / units::degree, unitFor(length).shown(offset));
     text_->setText(
-        (lessIsWorse() ? tr("%1, %2: least %3 at %4°, %5") : tr("%1, %2: largest %3 at %4°, %5"))
+        (lessIsWorse() ? tr("%1, %2: minimum %3 at %4°, %5") : tr("%1, %2: maximum %3 at %4°, %5"))
             .arg(look.label, side, quantityText(worst_->value, look.unit),
                  shortText(worst_->theta / units::degree), quantityText(offset, length)) +
-        (oneFilmPerContact() ? tr("; crowned: one film a contact") : QString()));
+        (oneFilmPerContact() ? tr("; crowned: one film per contact") : QString()));
 }
 
 void ContactMapPlot::moveCursor() {

@@ -81,14 +81,14 @@ void FigureBars::contextMenuEvent(QContextMenuEvent* event) {
 EnergyAudit::EnergyAudit(QWidget* parent) : FigureBars(tr("Energy and friction"), parent) {}
 
 std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution& solution) const {
-    Section in{tr("Heat in, a cycle"), {}, {}};
+    Section in{tr("Heat in, per cycle"), {}, {}};
     Section out{tr("Where it goes"), {}, {}, true};
     Section friction{tr("Losses as mean effective pressure"), {}, {}};
     for (const solution::Figure& figure : solution.figures) {
         if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
             in.rows.push_back(row(figure, Tone::ink));
         else if (figure.name == "audit_residual" && figure.value)
-            out.remark = tr("Left over: %1 of the fuel heat.")
+            out.remark = tr("Energy-balance residual: %1 of the fuel heat.")
                              .arg(localNumbers(QString::number(std::abs(*figure.value), 'e', 1)));
         else if (figure.group == "energy")
             out.rows.push_back(
@@ -97,7 +97,7 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
             friction.rows.push_back(lossRow(row(figure, Tone::ink), figure));
         else if (figure.name == "fmep_bar" && figure.value)
             friction.remark =
-                tr("%1 in all.").arg(quantityText(*figure.value, QStringLiteral("bar")));
+                tr("Total: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
     }
     for (const Section* section : {&in, &out})
         for (const Row& each : section->rows)
@@ -109,7 +109,7 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
     return {std::move(in), std::move(out), std::move(friction)};
 }
 
-OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Orders of shaking and torque"), parent) {}
+OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Force and torque orders"), parent) {}
 
 BarTable::Section OrderBars::remedySection(const solution::Solution& solution) const {
     Section section{tr("What would cancel the axial force of a cylinder"), {}, {}};
@@ -130,12 +130,12 @@ BarTable::Section OrderBars::remedySection(const solution::Solution& solution) c
                          ? tr("Another exhaust lead cancels it, at the cost of the port timing.")
                      : cancels("both_residual")
                          ? tr("Only mass and exhaust lead together cancel it.")
-                         : tr("Neither mass nor exhaust lead cancels it; these leave least.");
+                         : tr("Neither mass nor exhaust lead cancels it; these leave the least.");
     return section;
 }
 
 BarTable::Section OrderBars::fluctuationSection(const solution::Solution& solution) const {
-    Section section{tr("Speed fluctuation within a turn"), {}, {}};
+    Section section{tr("Speed fluctuation within a revolution"), {}, {}};
     for (const solution::Figure& figure : solution.figures) {
         if (figure.name == "energy_fluctuation_J" || figure.name == "coefficient_of_fluctuation" ||
             figure.name.starts_with("inertia_for_"))
@@ -163,7 +163,7 @@ std::vector<BarTable::Section> OrderBars::sectionsOf(const solution::Solution& s
             section.rows.push_back(std::move(line));
         }
         if (section.rows.empty())
-            section.remark = tr("Balanced: no order above rounding.");
+            section.remark = tr("Balanced: no order above rounding error.");
         sections.push_back(std::move(section));
     }
     sections.push_back(remedySection(solution));

@@ -129,9 +129,10 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     const double gap = found->sum().norm();
     painter.setPen(tones.quiet);
     painter.drawText(QRectF(box.left(), top, listWidth, 3 * line), Qt::TextWordWrap,
-                     gap < 0.5 ? tr("closes: sum %1").arg(quantityText(0.0, QStringLiteral("N")))
-                               : tr("open by %1: the roller is off its track")
-                                     .arg(quantityText(gap, QStringLiteral("N"), 0)));
+                     gap < 0.5
+                         ? tr("in balance: sum %1").arg(quantityText(0.0, QStringLiteral("N")))
+                         : tr("not in balance by %1: the roller is off its track")
+                               .arg(quantityText(gap, QStringLiteral("N"), 0)));
 
     QRectF place = box.adjusted(listWidth + 20, 1.6 * line, -16, -line);
     bounds = QPolygonF(QVector<QPointF>(corners.begin(), corners.end())).boundingRect();

@@ -68,13 +68,13 @@ std::vector<Column> columns() {
          [](const Row& row) { return row.acceleration; }},
         {LawPane::tr("Angle, middle"), QStringLiteral("°"),
          [](const Row& row) { return row.pressureAngle / units::degree; }},
-        {LawPane::tr("R_rel, least"), QStringLiteral("mm"),
+        {LawPane::tr("R_rel, min"), QStringLiteral("mm"),
          [](const Row& row) { return row.relativeRadius / units::millimetre; }, true},
         {QStringLiteral("p"), QStringLiteral("MPa"),
          [](const Row& row) {
              return row.contactPressure ? *row.contactPressure / units::megapascal : absent;
          }},
-        {LawPane::tr("N least"), QStringLiteral("N"),
+        {LawPane::tr("N min"), QStringLiteral("N"),
          [](const Row& row) { return row.leastContactForce.value_or(absent); }, true},
     };
 }
@@ -95,12 +95,12 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
         titles << axisText(column.quantity, column.unit);
     table_ = new LobeTable(titles, this);
     table_->setAccessibleName(tr("Factors of the laws and what they mean for this design"));
-    table_->setToolTip(tr("Factors for unit lift over unit span; peak velocity and acceleration of "
-                          "the segments that take the law; of the whole track: largest pressure "
-                          "angle at the middle of the roller, least relative radius anywhere on "
-                          "its width, nominal contact pressure and least "
-                          "contact force of the design solved with it. Bold: best of its column. "
-                          "Ctrl+C copies."));
+    table_->setToolTip(
+        tr("Factors for unit lift over unit span; peak velocity and acceleration of the segments "
+           "that take the law; of the whole track: largest pressure angle at the middle of the "
+           "roller, smallest relative radius of curvature anywhere on its width, nominal contact "
+           "stress and minimum contact force of the design solved with it. Bold: best of its "
+           "column. Ctrl+C copies."));
     connect(&Units::instance(), &Units::changed, this, &LawPane::fillTable);
     message_ = new QLabel(this);
     message_->setWordWrap(true);

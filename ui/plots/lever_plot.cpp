@@ -98,9 +98,9 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("bearing load"), QStringLiteral("N"));
     const QString help = tr("Radial bearing in the plane of this track's roller axes at outer "
                             "dead centre, on the shaft.");
-    radial_.inlet = addCurve({tr("Radial, inlet end"), QStringLiteral("N"), help, Tone::inlet});
+    radial_.inlet = addCurve({tr("Radial, inlet side"), QStringLiteral("N"), help, Tone::inlet});
     radial_.exhaust =
-        addCurve({tr("Radial, exhaust end"), QStringLiteral("N"), help, Tone::exhaust});
+        addCurve({tr("Radial, exhaust side"), QStringLiteral("N"), help, Tone::exhaust});
     thrust_ =
         addCurve({tr("Thrust"), QStringLiteral("N"),
                   tr("Thrust bearing on the shaft, positive toward the exhaust end."), Tone::ink});
@@ -109,8 +109,8 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
             return;
         painter.setPen(tones().ink);
         painter.drawText(canvas().inside(), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("The bearings stand a piston length behind each crown: give the "
-                            "length of the pistons to see their loads."));
+                         tr("The bearings are assumed one piston length behind each crown: enter "
+                            "the piston length to see their loads."));
     });
 }
 

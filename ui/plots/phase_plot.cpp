@@ -16,7 +16,7 @@ const QString adjusterMark = QStringLiteral("adjuster|");
 } // namespace
 
 PhasePlot::PhasePlot(QWidget* parent)
-    : StudyPlot(tr("Figures against phase"),
+    : StudyPlot(tr("Results against phase"),
                 {QStringLiteral("compression_ratio"), QStringLiteral("trapped_compression_ratio"),
                  QStringLiteral("brake_torque_Nm")},
                 parent) {}

@@ -27,7 +27,7 @@ QString spanText(double shaftAngle, int cyclesPerTurn, double omega) {
 PortPlot::PortPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Port timing"), parent) {
     canvas().setLeftLabel(tr("open area"), QStringLiteral("mm²"));
-    const QString help = tr("Geometric area that the piston uncovers, all rows of one end.");
+    const QString help = tr("Geometric area that the piston uncovers, all rows of one side.");
     area_.inlet = addCurve({tr("Inlet ports"), QStringLiteral("mm²"), help, Tone::inlet});
     area_.exhaust = addCurve({tr("Exhaust ports"), QStringLiteral("mm²"), help, Tone::exhaust});
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintShading(painter); });
@@ -76,8 +76,8 @@ void PortPlot::addOptions(QMenu& menu) {
     QAction* byCycle = menu.addAction(tr("Baseline over c&ycle degrees"));
     byCycle->setCheckable(true);
     byCycle->setChecked(baselineByCycle_);
-    byCycle->setToolTip(tr("Equal cycle degrees of both engines stand over each other, whatever "
-                           "their numbers of lobes"));
+    byCycle->setToolTip(
+        tr("Aligns both engines by cycle degrees, whatever their numbers of lobes"));
     connect(byCycle, &QAction::toggled, this, &PortPlot::setBaselineByCycle);
     menu.addSeparator();
     TurnPlot::addOptions(menu);
@@ -172,7 +172,7 @@ std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
         item(tr("Overlap"), tones().tint(tones().ink, overlapTint), &ports::CycleEvents::overlap),
         item(tr("After-charge"), tones().sideFill(End::inlet), &ports::CycleEvents::afterCharge)};
     items[0].help = tr("From exhaust opens to inlet opens.");
-    items[1].help = tr("Both ends open.");
+    items[1].help = tr("Inlet and exhaust open.");
     items[2].help =
         tr("From exhaust closes to inlet closes; negative when the exhaust closes last.");
     return items;

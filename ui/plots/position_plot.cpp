@@ -153,7 +153,7 @@ std::vector<ReadoutStrip::Item> PositionPlot::remarks() const {
     const bool isWarning = overlay_ != Overlay::jerk;
     ReadoutStrip::Item item;
     item.pen = QPen(isWarning ? tones().warning : tones().quiet, 3.0);
-    item.label = tr("Jumps a turn: %1, up to").arg(jumps_.size());
+    item.label = tr("Jumps per revolution: %1, up to").arg(jumps_.size());
     item.value = shortText(largest);
     item.unit = QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].unit);
     item.help = overlay_ == Overlay::velocity ? tr("The piston would be struck: an error.")

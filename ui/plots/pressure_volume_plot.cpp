@@ -31,7 +31,7 @@ void fill(QCPCurve& curve, const SolutionPointer& solution) {
 
 PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     : QCustomPlot(parent), cursor_(cursor) {
-    setAccessibleName(tr("Pressure over volume"));
+    setAccessibleName(tr("p–V diagram"));
     setMinimumSize(160, 120);
     before_ = new QCPCurve(xAxis, yAxis);
     now_ = new QCPCurve(xAxis, yAxis);

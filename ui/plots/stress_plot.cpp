@@ -10,10 +10,10 @@ namespace lobewright::ui {
 
 StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Contact stress"), parent) {
-    canvas().setLeftLabel(tr("nominal stress"), QStringLiteral("MPa"));
-    const QString help =
-        tr("Largest Hertz pressure p on the contact line of cylinder 1, load spread evenly over "
-           "the width: nominal, for comparing designs, never to release one.");
+    canvas().setLeftLabel(tr("nominal contact stress"), QStringLiteral("MPa"));
+    const QString help = tr("Largest contact stress by Hertz's formulas on the contact line of "
+                            "cylinder 1, load spread evenly over the width: nominal, for comparing "
+                            "designs, never to release one for manufacture.");
     stress_.inlet = addCurve({tr("Inlet track"), QStringLiteral("MPa"), help, Tone::inlet});
     stress_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("MPa"), help, Tone::exhaust});
     for (const End end : bothEnds) {

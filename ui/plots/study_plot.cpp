@@ -66,7 +66,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     head->addWidget(state_, 1);
     head->addWidget(cancel_);
     cancel_->setText(tr("Cancel"));
-    cancel_->setToolTip(tr("Stop this study; the points that have come stay"));
+    cancel_->setToolTip(tr("Stop this study; finished points stay"));
     cancel_->hide();
     connect(cancel_, &QToolButton::clicked, this, &StudyPlot::stop);
     column->addWidget(readout_);
@@ -343,7 +343,7 @@ void StudyPlot::sayState() {
 
 void StudyPlot::addOptions(QMenu& menu) {
     addChoices(menu);
-    QMenu* choice = menu.addMenu(tr("&Figures"));
+    QMenu* choice = menu.addMenu(tr("&Results"));
     for (const std::string& name : everyFigure()) {
         const QString figure = QString::fromStdString(name);
         const QString unit = unitFor(unitOf(figure)).text;

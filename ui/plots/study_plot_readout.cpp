@@ -99,7 +99,7 @@ void StudyPlot::readOut(double parameter) {
                 const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
                 item.unit.clear();
                 item.value += behind;
-                item.value += (worst->isLeast ? tr(", least %1 at %2") : tr(", largest %1 at %2"))
+                item.value += (worst->isLeast ? tr(", minimum %1 at %2") : tr(", maximum %1 at %2"))
                                   .arg(valueText(most, most) + behind, shortText(worst->parameter));
             }
             item.help = nearest->failure.empty() ? helpOn(figure) : coreText(nearest->failure);

@@ -66,8 +66,8 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
 
 QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
     if (!path.compresses)
-        return SupplyStrip::tr("Nothing compresses the air: the supply stands at or below ambient "
-                               "pressure and costs nothing.");
+        return SupplyStrip::tr(
+            "No compression: the supply pressure is at or below ambient, so it needs no power.");
     const QString power = powerText(path);
     if (!path.paid)
         return SupplyStrip::tr("Supply power not counted: %1 are left out of every brake value.")
@@ -83,7 +83,7 @@ QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
 
 SupplyStrip::SupplyStrip(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Supply from ambient to chamber"));
+    setAccessibleName(tr("Air path"));
     connect(&Units::instance(), &Units::changed, this, &SupplyStrip::refill);
 }
 

@@ -28,7 +28,7 @@ const std::vector<std::string>& TorqueCurve::everyFigure() const {
 }
 
 QString TorqueCurve::axisLabel() const {
-    return tr("shaft speed, 1/min");
+    return tr("shaft speed, rpm");
 }
 
 double TorqueCurve::parameterOf(const design::Design& design) const {

@@ -33,7 +33,7 @@ std::optional<Totals> totalsOf(const Samples& theta, const Samples& torque) {
 } // namespace
 
 TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
-    : TurnPlot(cursor, tr("Torque over a turn"), parent) {
+    : TurnPlot(cursor, tr("Torque over one revolution"), parent) {
     canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
     const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
     piston_.inlet = addCurve(
@@ -43,7 +43,7 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
     cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),
                           tr("Both pistons of cylinder 1."), Tone::quiet, Qt::SolidLine, 1.4});
     total_ = addCurve({tr("Engine"), QStringLiteral("N·m"),
-                       tr("All cylinders with their ring angles, friction included."), Tone::ink,
+                       tr("All cylinders at their angles, friction included."), Tone::ink,
                        Qt::SolidLine, 2.4});
     const QString leverHelp =
         tr("−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.");

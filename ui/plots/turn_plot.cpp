@@ -214,7 +214,7 @@ void TurnPlot::listReadout() {
     }
     if (!rattles_.empty()) {
         items.push_back(
-            {QPen(tones().warning, 1.5), tr("flank changes a turn"),
+            {QPen(tones().warning, 1.5), tr("flank changes per revolution"),
              QString::number(rattles_.size()), QString(),
              tr("Wedges on the lower edge: where the load of cylinder 1 leaves the push "
                 "flank of the closed track (down) or comes back to it (up); the roller "

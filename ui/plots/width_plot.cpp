@@ -93,7 +93,7 @@ QString helpOf(WidthPlot::Quantity quantity) {
         return WidthPlot::tr("Speed of the track's surface on the roller's, across and along its "
                              "axis; the roller rolls without slip at its middle only across.");
     case WidthPlot::Quantity::pressureSlip:
-        return WidthPlot::tr("Nominal contact pressure times slip at the same place: heating and "
+        return WidthPlot::tr("Nominal contact stress times slip at the same place: heating and "
                              "wear, for comparing designs.");
     }
     return {};
@@ -120,13 +120,13 @@ QString WidthPlot::titleOf(Quantity quantity) {
     case Quantity::pressureAngle:
         return tr("Pressure angle over the width");
     case Quantity::relativeRadius:
-        return tr("Relative radius over the width");
+        return tr("Relative radius of curvature over the width");
     case Quantity::undercutMargin:
         return tr("Undercut margin over the width");
     case Quantity::slip:
         return tr("Slip over the width");
     case Quantity::pressureSlip:
-        return tr("Pressure × slip over the width");
+        return tr("Contact stress × slip over the width");
     }
     return {};
 }
@@ -271,8 +271,8 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
     ReadoutStrip::Item item;
     item.pen = QPen(isUndercut ? tones().warning : tones().quiet, 3.0);
     item.label = (isUndercut      ? tr("Undercut, %1 at %2°:")
-                  : lessIsWorse() ? tr("Least, %1 at %2°:")
-                                  : tr("Most, %1 at %2°:"))
+                  : lessIsWorse() ? tr("Minimum, %1 at %2°:")
+                                  : tr("Maximum, %1 at %2°:"))
                      .arg(stationName(worst_->station), degreesText(worst_->theta / units::degree));
     item.value = shortText(worst_->value);
     item.unit = unitFor(unitOf(quantity_)).text;

@@ -54,7 +54,7 @@ QString numbersOf(const solution::Check& check) {
 void writeLimits(Sheet& sheet, const solution::Solution& solution) {
     sheet.heading(Words::tr("Limits"));
     if (solution.checks.empty())
-        sheet.paragraph(Words::tr("Within all limits of the design; no remarks."));
+        sheet.paragraph(Words::tr("No checked limit exceeded (estimates); no remarks."));
     for (const solution::Check& check : solution.checks) {
         const bool isError = check.severity == solution::Severity::error;
         const bool isWarning = check.severity == solution::Severity::warning;
@@ -74,8 +74,8 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     const auto& design = solution.design;
     sheet.title(titleOf(content));
     sheet.caption(
-        Words::tr("Cam-track engine; cylinders: %1; gas cycles a turn and cylinder: %2; %3 at "
-                  "%4/min. Computed by Lobewright %5 on %6.")
+        Words::tr("Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at "
+                  "%4 rpm. Computed by Lobewright %5 on %6.")
             .arg(design.mechanism.cylinders)
             .arg(solution.pair.cyclesPerTurn())
             .arg(design.running.motored ? Words::tr("motored") : Words::tr("fired"))
@@ -84,7 +84,7 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     if (!design.notes.empty())
         sheet.paragraph(QString::fromStdString(design.notes));
     drawSection(sheet, solution, 225.0);
-    sheet.heading(Words::tr("Main figures"));
+    sheet.heading(Words::tr("Main results"));
     sheet.columns(mainFigures(solution), 2, 8.0);
     writeLimits(sheet, solution);
     sheet.caption(cautionTexts().front() + ' ' + cautionTexts()[2]);
@@ -96,8 +96,8 @@ void writeTrackPage(Sheet& sheet, const ReportContent& content) {
     constexpr double forFigures = 250.0;
     drawTrackPlots(sheet, content.solution, (sheet.room() - forFigures) / 4.0);
     sheet.columns(trackFigures(*content.solution), 2, 8.0);
-    sheet.caption(Words::tr("At the pitch radius, over one turn of the shaft. Undercut margin: by "
-                            "how much the roller's radius may grow before the track has a cusp "
+    sheet.caption(Words::tr("At the pitch radius, over one revolution. Undercut margin: how much "
+                            "larger the roller's radius may become before the track has a cusp "
                             "anywhere on its width; negative: it is undercut."));
 }
 
@@ -131,13 +131,13 @@ void writeBaseline(Sheet& sheet, const ReportContent& content) {
     sheet.newPage();
     sheet.heading(Words::tr("Beside the baseline “%1”").arg(content.baselineName));
     if (numbers.empty() && figures.empty())
-        sheet.paragraph(Words::tr("The same numbers and the same figures."));
+        sheet.paragraph(Words::tr("Inputs and results are the same."));
     if (!numbers.empty()) {
-        sheet.caption(Words::tr("What is different in the design:"));
+        sheet.caption(Words::tr("Inputs that differ:"));
         sheet.columns(numbers, 1, 8.0);
     }
     if (!figures.empty()) {
-        sheet.caption(Words::tr("What comes of it:"));
+        sheet.caption(Words::tr("Results that differ:"));
         sheet.columns(figures, 1, 8.0);
     }
 }
@@ -145,7 +145,7 @@ void writeBaseline(Sheet& sheet, const ReportContent& content) {
 void writeSheets(Sheet& sheet, const ReportContent& content) {
     writeTitlePage(sheet, content);
     sheet.newPage();
-    sheet.heading(Words::tr("Over one shaft turn"));
+    sheet.heading(Words::tr("Over one revolution"));
     if (!rattles(*content.solution).empty())
         sheet.caption(Words::tr("Wedges on the lower edge: where the load of cylinder 1 leaves the "
                                 "push flank of the closed track (down) or comes back to it (up); "
@@ -162,7 +162,7 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
     sheet.heading(Words::tr("Cautions"));
     for (const QString& text : cautionTexts())
         sheet.paragraph(text);
-    sheet.heading(Words::tr("The design in numbers"));
+    sheet.heading(Words::tr("Inputs of the design"));
     sheet.columns(designNumbers(content.solution->design), 3, 6.6);
 }
 

@@ -211,7 +211,7 @@ void drawTrackPlots(Sheet& sheet, const SolutionPointer& solution, double height
         {Words::tr("Tracks unrolled"), "lift_%1_mm"},
         {Words::tr("Acceleration"), "acceleration_%1_m_per_s2"},
         {Words::tr("Pressure angle"), "pressure_angle_%1_deg"},
-        {Words::tr("Relative radius"), "relative_radius_%1_mm"}};
+        {Words::tr("Relative radius of curvature"), "relative_radius_%1_mm"}};
     for (const auto& [title, channel] : plots) {
         TurnCursor cursor;
         QStringList channels;
@@ -255,7 +255,7 @@ void drawTorqueCurve(Sheet& sheet, const ReportContent& content, double height) 
     const auto& design = content.solution->design;
     const auto [from, to] = reportSpeeds(design);
     plot.xAxis->setRange(from, to);
-    plot.xAxis->setLabel(Words::tr("shaft speed, 1/min"));
+    plot.xAxis->setLabel(Words::tr("shaft speed, rpm"));
     plot.yAxis->setLabel(axisText(Words::tr("brake torque"), QStringLiteral("N·m")));
     plot.yAxis2->setLabel(axisText(Words::tr("brake power"), QStringLiteral("kW")));
     const double speed = design.running.speed / units::revPerMinute;
@@ -272,7 +272,7 @@ void drawTorqueCurve(Sheet& sheet, const ReportContent& content, double height) 
                Words::tr("Torque and power against speed"),
                {{torquePen, Words::tr("Brake torque")},
                 {powerPen, Words::tr("Brake power")},
-                {mark->pen(), Words::tr("this report's speed, %1/min").arg(speed, 0, 'f', 0)}});
+                {mark->pen(), Words::tr("speed of this report, %1 rpm").arg(speed, 0, 'f', 0)}});
     drawPlot(sheet, plot, box.adjusted(0, legendHeight + 3, 0, 0));
 }
 

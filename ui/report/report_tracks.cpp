@@ -44,8 +44,8 @@ void addUndercutMargin(Rows& rows, const solution::Solution& solution, End end,
     const auto least =
         track::smallestRelativeRadius(curve, mechanism.pitchRadius, mechanism.roller, flank);
     const bool isPush = flank == track::Flank::push;
-    rows.push_back({isPush ? Words::tr("Least relative radius over the width")
-                           : Words::tr("Least relative radius, pull flank"),
+    rows.push_back({isPush ? Words::tr("Smallest relative radius of curvature over the width")
+                           : Words::tr("Smallest relative radius of curvature, pull flank"),
                     quantity(least.value / units::millimetre, millimetres)});
     const auto largest =
         track::largestRollerRadius(curve, mechanism.pitchRadius, mechanism.roller.width, flank);

@@ -160,13 +160,14 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
                                    "burns (Heywood, ch. 9). Start and duration are settings, not "
                                    "predictions."));
     if (gas.wallHeat.model == gas::WallHeatModel::woschni)
-        all.emplace_back(Words::tr("Wall heat"),
-                         Words::tr("Woschni (SAE 670931; constants as in Heywood, § 12.4.3, from "
-                                   "memory), wall temperatures as given."));
+        all.emplace_back(
+            Words::tr("Wall heat"),
+            Words::tr("Woschni (SAE 670931; constants as in Heywood, § 12.4.3: secondary values, "
+                      "not checked against the printed source), wall temperatures as given."));
     else if (gas.wallHeat.model == gas::WallHeatModel::hohenberg)
         all.emplace_back(Words::tr("Wall heat"),
-                         Words::tr("Hohenberg (SAE 790825, from memory), wall temperatures as "
-                                   "given."));
+                         Words::tr("Hohenberg (SAE 790825: secondary values, not checked against "
+                                   "the printed source), wall temperatures as given."));
     else
         all.emplace_back(Words::tr("Wall heat"), Words::tr("None: the walls take no heat."));
     const auto model = gas.scavenging.model;
@@ -224,7 +225,7 @@ std::vector<Sheet::Row> changedNumbers(const design::Design& now, const design::
     }
     for (const design::Field& old : design::fields(before)) {
         if (!design::findField(now, old.path))
-            rows.push_back({name(old), Words::tr("gone, baseline %1").arg(fieldText(old))});
+            rows.push_back({name(old), Words::tr("removed, baseline %1").arg(fieldText(old))});
     }
     return rows;
 }
@@ -279,18 +280,21 @@ std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& s
     for (auto& entry : gasAssumptions(design))
         all.push_back(std::move(entry));
     if (!design.running.motored && design.gas.fuel == gas::Fuel::petrol)
-        all.emplace_back(Words::tr("Knock"),
-                         Words::tr("Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; "
-                                   "Heywood, eq. 9.59, from memory)."));
-    all.emplace_back(Words::tr("Friction"),
-                     Words::tr("Rings by a Stribeck-like law (form after Stanley et al., SAE "
-                               "1999-01-0974, constants doubtful), guide, rolling, slip across the "
-                               "roller and bearings by coefficients; defaults are own estimates."));
-    all.emplace_back(Words::tr("Contact"),
-                     Words::tr("Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over "
-                               "the width, so nominal; film after Dowson 1968 or Hamrock and "
-                               "Dowson 1977; allowable stress as ISO 6336-5 lists it (from "
-                               "memory)."));
+        all.emplace_back(
+            Words::tr("Knock"),
+            Words::tr("Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. "
+                      "9.59: secondary values, not checked against the printed source)."));
+    all.emplace_back(
+        Words::tr("Friction"),
+        Words::tr("Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; "
+                  "constants not checked against the printed source), guide, rolling, slip across "
+                  "the roller and bearings by coefficients; defaults are own estimates."));
+    all.emplace_back(
+        Words::tr("Contact"),
+        Words::tr(
+            "Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so "
+            "nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO "
+            "6336-5 lists it (secondary value, not checked against the printed source)."));
     all.emplace_back(Words::tr("Roller bearing"),
                      Words::tr("ISO 281 rating life with exponent 10/3, a₁ = 1 and no lubrication "
                                "factor; static limit after ISO 76."));

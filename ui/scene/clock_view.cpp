@@ -46,7 +46,7 @@ CrankSide sideOf(const ShownEngine& engine, End end) {
 
 ClockView::ClockView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("clockView"));
-    setAccessibleName(tr("Cam tracks and cranks on one clock"));
+    setAccessibleName(tr("Cam and crank synchronised"));
     setToolTip(tr("Above: this engine. Below: the same pistons and ports on cranks, at the same "
                   "moment. Drag to turn both."));
 }
@@ -80,7 +80,7 @@ double ClockView::crankLift(End end, double theta) const {
 void ClockView::addOptions(QMenu& menu) {
     const std::pair<Gear, QString> gears[] = {
         {Gear::sameSpeed, tr("Cranks at the same shaft speed")},
-        {Gear::sameStrokes, tr("Cranks with as many power strokes a second")}};
+        {Gear::sameStrokes, tr("Cranks with as many power strokes per second")}};
     for (const auto& [gear, title] : gears) {
         QAction* action = menu.addAction(title, this, [this, gear = gear] { setGear(gear); });
         action->setCheckable(true);
@@ -217,7 +217,7 @@ int ClockView::gasCycle(double theta) const {
 
 QString ClockView::camWords() const {
     const double theta = cursor().angle();
-    return tr("Cam tracks: shaft %1, gas cycle %2 of %3 in a turn")
+    return tr("Cam tracks: shaft %1, gas cycle %2 of %3 per revolution")
         .arg(words::degrees(theta, 1))
         .arg(gasCycle(theta))
         .arg(engine().pair().cyclesPerTurn());
@@ -229,8 +229,8 @@ QString ClockView::crankWords() const {
     const double turned = tau - units::turn * std::floor(tau / units::turn);
     const QString angle = words::degrees(turned, 1);
     if (gear_ == Gear::sameSpeed)
-        return tr("Cranks at the same shaft speed: %1 after inner dead centre, one power stroke a "
-                  "turn")
+        return tr("Cranks at the same shaft speed: %1 after inner dead centre, one power stroke "
+                  "per revolution")
             .arg(angle);
     return tr("Cranks that turn %1 times as fast: %2 after inner dead centre")
         .arg(engine().pair().cyclesPerTurn())

@@ -47,8 +47,8 @@ constexpr int samplesPerPixel = 4;
 
 EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("engineSolid"));
-    setAccessibleName(tr("The engine in space"));
-    setToolTip(tr("Drag to walk round the engine, turn the wheel to come nearer."));
+    setAccessibleName(tr("3D view of the engine"));
+    setToolTip(tr("Drag to rotate the view, turn the wheel to zoom."));
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });

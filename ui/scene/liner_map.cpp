@@ -223,7 +223,7 @@ QString LinerMap::allWell() const {
         if (const auto margin = sweeps_[end].skirtMargin)
             least = std::min(least.value_or(*margin), *margin);
     }
-    return least ? tr("Skirts keep %1 to the nearest port at inner dead centre")
+    return least ? tr("Skirts clear the nearest port by %1 at inner dead centre")
                        .arg(quantityText(*least / units::millimetre, QStringLiteral("mm"), 2))
                  : QString();
 }

@@ -41,7 +41,7 @@ QString phaseName(Phase phase) {
     case Phase::compression:
         return Words::tr("compression");
     case Phase::burning:
-        return Words::tr("burning");
+        return Words::tr("combustion");
     case Phase::expansion:
         return Words::tr("expansion");
     case Phase::blowdown:

@@ -9,8 +9,8 @@ namespace lobewright::ui {
 
 SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("spaceView"));
-    setAccessibleName(tr("The engine in space"));
-    setToolTip(tr("Drag to walk round the engine, turn the wheel to come nearer."));
+    setAccessibleName(tr("3D view of the engine"));
+    setToolTip(tr("Drag to rotate the view, turn the wheel to zoom."));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
 }

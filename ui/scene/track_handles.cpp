@@ -84,7 +84,7 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
     };
     Handle handle;
     handle.key = spanPath(k);
-    handle.label = Words::tr("%1, bound %2").arg(trackName(engine, end)).arg(k + 1);
+    handle.label = Words::tr("%1, boundary %2").arg(trackName(engine, end)).arg(k + 1);
     const double from = inDegrees(start), both = inDegrees(before.span + after.span);
     const double value = inDegrees(start + before.span);
     handle.axes.push_back(angleAxis(frame, value, from + leastSpan, from + both - leastSpan));
@@ -99,7 +99,8 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
     handle.edit = [=, spans = std::pair(spanPath(k), spanPath(k + 1)),
                    which = trackName(engine, end)](const std::vector<double>& values) {
         Edit edit;
-        edit.text = Words::tr("Move bound at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
+        edit.text =
+            Words::tr("Move boundary at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
         if (values[0] != value) {
             const double span = tidy(values[0] - from);
             edit.changes = {{spans.first, span}, {spans.second, tidy(both - span)}};
@@ -192,7 +193,7 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     const double setting = inDegrees(engine.design().mechanism.adjuster.setting);
     if (setting != 0.0) {
         axis.note = [setting, axis](double lead) {
-            return Words::tr("\n+ adjuster %1 = %2 in all")
+            return Words::tr("\n+ adjuster %1 = %2 in total")
                 .arg(shownValue(axis, setting), shownValue(axis, lead + setting));
         };
     }

@@ -38,7 +38,7 @@ QString placeName(TrackLimits::Across place) {
 
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
-    setAccessibleName(tr("Both tracks unrolled over one turn"));
+    setAccessibleName(tr("Both tracks unrolled over one revolution"));
     setToolTip(
         tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
            "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "

@@ -97,7 +97,7 @@ WalkStep Teller::charged() const {
 }
 
 WalkStep Teller::ignition(double theta) const {
-    WalkStep step{theta, Words::tr("The burn starts"), {}};
+    WalkStep step{theta, Words::tr("Combustion starts"), {}};
     const auto gas = engine_.gasAt(theta);
     step.text = Words::tr("The charge, squeezed to %1 and %2, starts to burn %3.")
                     .arg(bar(theta), gas ? shown(gas->temperature, in::kelvin, 0) : QString(),
@@ -144,10 +144,10 @@ QString Teller::burnAtRest() const {
             .arg(pressure);
     if (rest > 0.0)
         return Words::tr("Pressure is %1; the flat tops of the lobes hold both pistons still for "
-                         "%2 of the cycle, the burn takes %3.")
+                         "%2 of the cycle, combustion lasts %3.")
             .arg(pressure, words::degrees(rest, 1), words::degrees(burn, 0));
-    return Words::tr("Pressure is %1; at no moment do both pistons stand still together, so the "
-                     "burn of %2 of the cycle goes on in a chamber that changes.")
+    return Words::tr("Pressure is %1; the pistons are never at rest together, so the volume "
+                     "changes throughout the combustion, which lasts %2 of the cycle.")
         .arg(pressure, words::degrees(burn, 0));
 }
 
@@ -213,16 +213,18 @@ WalkStep Teller::exhaustOpens() const {
 QString Teller::blowdown() const {
     const QString time = span(cycle_.blowdown());
     if (flowsIn(End::exhaust, cycle_.exhaustOpens))
-        return Words::tr("The exhaust stands above the chamber, so gas flows in from it until the "
-                         "inlet opens %1 later: this blowdown lets nothing out.")
+        return Words::tr(
+                   "The exhaust back pressure is above the chamber pressure, so gas flows in from "
+                   "the exhaust until the inlet opens %1 later: this blowdown lets nothing out.")
             .arg(time);
     if (flowsIn(End::exhaust, cycle_.inletOpens))
         return isMotored() ? Words::tr("In the next %1, the blowdown, air first flows out and then "
-                                       "back in, as the growing chamber falls below the exhaust.")
+                                       "back in, because the pressure of the growing chamber falls "
+                                       "below the exhaust back pressure.")
                                  .arg(time)
                            : Words::tr("In the next %1, the blowdown, burnt gas first rushes out "
-                                       "and then comes back, as the growing chamber falls below "
-                                       "the exhaust.")
+                                       "and then comes back, because the pressure of the growing "
+                                       "chamber falls below the exhaust back pressure.")
                                  .arg(time);
     return isMotored() ? Words::tr("For the next %1 air flows out by its own pressure before the "
                                    "inlet opens: the blowdown.")
@@ -237,9 +239,8 @@ WalkStep Teller::inletOpens() const {
     WalkStep step{theta, Words::tr("The inlet opens"), {}};
     const auto supply = engine_.pressureOutside(End::inlet);
     if (!knowsGas() || !supply) {
-        step.text =
-            Words::tr("The inlet piston uncovers its ports. Fresh gas can enter at this end "
-                      "and push out at the other what is inside: scavenging.");
+        step.text = Words::tr("The inlet piston uncovers its ports. Fresh gas can enter at this "
+                              "side and push the gas inside out at the other: scavenging.");
         return step;
     }
     step.text = Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 in "
@@ -254,26 +255,28 @@ QString Teller::flowThrough() const {
     const double theta = cycle_.inletOpens;
     if (!flowsIn(End::inlet, theta))
         return isMotored()
-                   ? Words::tr("The chamber is still above the supply, so some air first flows "
-                               "back into the inlet.")
-                   : Words::tr("The chamber is still above the supply, so some burnt gas first "
-                               "flows back into the inlet; more blowdown would avoid that.");
+                   ? Words::tr("The chamber pressure is still above the supply pressure, so some "
+                               "air first flows back into the inlet.")
+                   : Words::tr(
+                         "The chamber pressure is still above the supply pressure, so some burnt "
+                         "gas first flows back into the inlet; more blowdown would avoid that.");
     if (theta < cycle_.exhaustOpens)
-        return Words::tr("Fresh gas flows in at this end, and nothing leaves before the exhaust "
-                         "opens too.");
+        return Words::tr(
+            "Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.");
     if (flowsIn(End::exhaust, theta))
-        return Words::tr("Gas flows in at both ends, for the chamber stands below the exhaust too; "
-                         "it flows through only once the chamber has filled.");
-    return isMotored() ? Words::tr("Fresh air flows in at this end and pushes the air inside out "
+        return Words::tr(
+            "Gas flows in at both sides, because the chamber pressure is below the exhaust back "
+            "pressure too; it flows through only once the chamber has filled.");
+    return isMotored() ? Words::tr("Fresh air flows in at this side and pushes the air inside out "
                                    "at the other, as scavenging does with burnt gas.")
-                       : Words::tr("Fresh gas flows in at this end and pushes burnt gas out at the "
-                                   "other: scavenging.");
+                       : Words::tr("Fresh gas flows in at this side and pushes burnt gas out at "
+                                   "the other: scavenging.");
 }
 
 WalkStep Teller::outerDeadCentre() const {
     const double theta = cycle_.centres.odc;
     WalkStep step{theta, Words::tr("Outer dead centre"), {}};
-    step.text = Words::tr("The pistons stand outermost and the chamber is at its largest, %1.")
+    step.text = Words::tr("The pistons are farthest apart and the chamber volume is largest, %1.")
                     .arg(volume(theta));
     step.text += QLatin1Char(' ');
     const auto gas = engine_.gasAt(theta);
@@ -308,12 +311,13 @@ WalkStep Teller::firstClosing() const {
 
 QString Teller::afterCharge() const {
     if (!flowsIn(End::inlet, cycle_.exhaustCloses))
-        return Words::tr("Until the inlet closes too, charge flows back into the supply, because "
-                         "the pistons have already squeezed the chamber above it.");
+        return Words::tr(
+            "Until the inlet closes too, charge flows back into the supply, because the pistons "
+            "have already compressed the chamber above the supply pressure.");
     if (!flowsIn(End::inlet, cycle_.inletCloses))
         return Words::tr("Until the inlet closes too, the supply first adds charge that no longer "
-                         "escapes, the after-charge, and then some flows back as the pistons "
-                         "squeeze the chamber above the supply.");
+                         "escapes, the after-charge; then some flows back, because the pistons "
+                         "compress the chamber above the supply pressure.");
     return Words::tr("Until the inlet closes too, the supply can add charge that "
                      "no longer escapes: the after-charge.");
 }
@@ -321,7 +325,7 @@ QString Teller::afterCharge() const {
 QString Teller::exhaustRemains() const {
     if (flowsIn(End::exhaust, cycle_.inletCloses))
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
-                         "chamber stands below it.");
+                         "chamber pressure is below the exhaust back pressure.");
     return Words::tr("Until the exhaust closes too, fresh charge can escape: some "
                      "exhaust lead would turn the order round.");
 }
@@ -375,8 +379,8 @@ QString walkOpening(const ShownEngine& engine) {
             .arg(engine.pair().cyclesPerTurn());
     if (std::abs(lead) > 1e-9)
         text += QLatin1Char(' ') +
-                (lead > 0.0 ? Words::tr("The exhaust track stands %1 ahead of the inlet track.")
-                            : Words::tr("The exhaust track stands %1 behind the inlet track."))
+                (lead > 0.0 ? Words::tr("The exhaust track is %1 ahead of the inlet track.")
+                            : Words::tr("The exhaust track is %1 behind the inlet track."))
                     .arg(words::degrees(std::abs(lead), 1));
     return text;
 }

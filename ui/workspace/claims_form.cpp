@@ -232,7 +232,7 @@ ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayo
     addGroup(
         *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
         [](auto& claims) -> auto& { return claims; });
-    const QString titles[] = {tr("Engine"), tr("Figures"), tr("Conditions of the power")};
+    const QString titles[] = {tr("Engine"), tr("Results"), tr("Conditions of the power")};
     int number = 0;
     study::forEachGroup([&](const char*, const auto& keys, auto member) {
         addGroup(
@@ -245,7 +245,7 @@ ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayo
     statements_->layout()->setContentsMargins(0, 0, 0, 0);
     column_->addWidget(statements_);
     auto* add = new QPushButton(tr("Add a statement"), this);
-    add->setToolTip(tr("A sentence of the leaflet, to be answered with what physics allows"));
+    add->setToolTip(tr("A published sentence, to be checked against physics"));
     column_->addWidget(add, 0, Qt::AlignLeft);
     column_->addStretch(1);
     connect(add, &QPushButton::clicked, this, [this] {

@@ -111,9 +111,10 @@ void ClaimsReportView::addStatements() {
         addDetail({}, coreText(row.computed));
         addDetail({}, arithmetic(row.arithmetic));
         const std::string& date = row.statement.date;
-        addDetail(tr("said in"), QString::fromStdString(row.statement.source.empty() || date.empty()
-                                                            ? row.statement.source + date
-                                                            : row.statement.source + ", " + date));
+        addDetail(tr("published in"),
+                  QString::fromStdString(row.statement.source.empty() || date.empty()
+                                             ? row.statement.source + date
+                                             : row.statement.source + ", " + date));
         addDetail(tr("confidence"), coreText(study::name(row.confidence)));
         addDetail(tr("would be overturned by"), coreText(row.overturnedBy));
     }

@@ -73,10 +73,10 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
     dialog.setObjectName(QStringLiteral("problems"));
     dialog.setWindowTitle(Words::tr("File not opened"));
     auto* layout = new QVBoxLayout(&dialog);
-    auto* intro = new QLabel(
-        Words::tr("%1 holds no design that can be used. The present design stays as it is.")
-            .arg(QFileInfo(file).fileName()),
-        &dialog);
+    auto* intro =
+        new QLabel(Words::tr("%1 is not a usable design. The present design is unchanged.")
+                       .arg(QFileInfo(file).fileName()),
+                   &dialog);
     intro->setTextFormat(Qt::PlainText);
     intro->setWordWrap(true);
     auto* list = new QTreeWidget(&dialog);

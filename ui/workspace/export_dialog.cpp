@@ -179,8 +179,8 @@ void ExportDialog::kindChanged() {
     form_->setRowVisible(step_, words.takesStep);
     form_->setRowVisible(cutter_, words.takesCutter);
     // At its lowest value the box stands for what is usual.
-    const QString usual = words.kind == ExportKind::liftTable    ? tr("0.5° as usual")
-                          : words.kind == ExportKind::inspection ? tr("5° as usual")
+    const QString usual = words.kind == ExportKind::liftTable    ? tr("0.5° (default)")
+                          : words.kind == ExportKind::inspection ? tr("5° (default)")
                                                                  : tr("as the tolerance asks");
     step_->setSpecialValueText(usual);
 }

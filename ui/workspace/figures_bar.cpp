@@ -93,7 +93,7 @@ void FiguresBar::refill() {
         const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
         if (before && before->value)
             help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));
-        labels_[i]->setToolTip(help + QLatin1Char('\n') + tr("Click: how it came about"));
+        labels_[i]->setToolTip(help + QLatin1Char('\n') + tr("Click to see the working"));
     }
     if (unpaid)
         labels_[0]->setText(labels_[0]->text() + tr(" (supply power not counted)"));

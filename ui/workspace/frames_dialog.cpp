@@ -19,7 +19,7 @@ namespace lobewright::ui {
 FramesDialog::FramesDialog(Views& views, TurnCursor& cursor, const QString& name, QWidget* parent)
     : QDialog(parent), views_(views), cursor_(cursor), name_(name) {
     setObjectName(QStringLiteral("frames"));
-    setWindowTitle(tr("Pictures over a turn"));
+    setWindowTitle(tr("Pictures over one revolution"));
     buildForm();
     noteBusy(false);
 }
@@ -35,7 +35,8 @@ void FramesDialog::buildForm() {
     frames_->setObjectName(QStringLiteral("frames"));
     frames_->setRange(2, 3600);
     frames_->setValue(120);
-    frames_->setToolTip(tr("Evenly over one turn of the shaft; the last joins the first."));
+    frames_->setToolTip(
+        tr("Evenly spaced over one revolution; the last picture leads back to the first."));
     size_ = new QComboBox(this);
     for (const QSize size : {QSize(1280, 720), QSize(1920, 1080), QSize(800, 600)})
         size_->addItem(tr("%1 × %2").arg(size.width()).arg(size.height()), size);

@@ -43,7 +43,7 @@ HelpWindow::HelpWindow(QWidget* parent)
     column->addWidget(split, 1);
     list_->setHeaderHidden(true);
     list_->setAccessibleName(tr("Help pages"));
-    list_->setToolTip(tr("Pages of the help; typing above leaves those that hold the words"));
+    list_->setToolTip(tr("Help pages; type above to show only those that contain the words"));
     text_->setAccessibleName(tr("Help page"));
     text_->setOpenLinks(false);
     text_->document()->setDocumentMargin(14.0);
@@ -95,7 +95,7 @@ void HelpWindow::buildBar() {
     connect(text_, &QTextBrowser::forwardAvailable, forward, &QAction::setEnabled);
     search_->setPlaceholderText(tr("Search all pages"));
     search_->setAccessibleName(tr("Search all pages"));
-    search_->setToolTip(tr("Pages that hold all these words (Ctrl+F)"));
+    search_->setToolTip(tr("Pages that contain all these words (Ctrl+F)"));
     search_->setClearButtonEnabled(true);
     bar->addWidget(search_, 1);
     auto* find = new QAction(this);
@@ -129,7 +129,7 @@ void HelpWindow::listPages() {
         for (const HelpPage* page : helpPagesWith(search_->text()))
             add(*page, false);
         if (list_->topLevelItemCount() == 0)
-            (new QTreeWidgetItem(list_, {tr("No page holds all these words")}))->setFlags({});
+            (new QTreeWidgetItem(list_, {tr("No page contains all these words")}))->setFlags({});
     } else {
         for (const HelpPage& page : helpPages())
             add(page, !page.group.isEmpty());

@@ -109,9 +109,9 @@ void LiftImportDialog::buildForm() {
     knots_->setValue(exchange::ImportOptions().mostKnots);
     form->addRow(tr("Table"), row);
     form->addRow(tr("&Track"), track_);
-    form->addRow(tr("&Lobes a turn"), lobes_);
+    form->addRow(tr("&Lobes per revolution"), lobes_);
     form->addRow(tr("T&olerance"), tolerance_);
-    form->addRow(tr("Most &knots"), knots_);
+    form->addRow(tr("Maximum &knots"), knots_);
     connect(choose, &QPushButton::clicked, this, &LiftImportDialog::askForTable);
     const auto changed = [this] { settle_.start(); };
     connect(tolerance_, &QDoubleSpinBox::valueChanged, this, changed);
@@ -176,14 +176,14 @@ void LiftImportDialog::showFit() {
     plot_->setFit(*fit_, unitFor(micrometres).metric(tolerance_->value()) * micrometre);
     use_->setEnabled(fit_->withinTolerance);
     const auto& knots = std::get<motion::KnotShape>(fit_->pattern.shape).knots;
-    QString text =
-        tr("%1 rows, %2 knots, lobes a turn: %3. Largest residual %4 at %5°, root mean square %6.")
-            .arg(fit_->rows.size())
-            .arg(knots.size())
-            .arg(fit_->pattern.lobes)
-            .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
-            .arg(fit_->angle / degree, 0, 'g', 5)
-            .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
+    QString text = tr("%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, "
+                      "root mean square %6.")
+                       .arg(fit_->rows.size())
+                       .arg(knots.size())
+                       .arg(fit_->pattern.lobes)
+                       .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
+                       .arg(fit_->angle / degree, 0, 'g', 5)
+                       .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
     if (!fit_->withinTolerance)
         text += QStringLiteral(" ") +
                 tr("That is beyond the tolerance: allow more knots or a wider tolerance.");

@@ -117,7 +117,7 @@ void MainWindow::buildCentre() {
     figures_ = &figuresView->panel();
     connect(&baseline_, &Baseline::changed, figuresView,
             [this, figuresView] { figuresView->showBaseline(baseline_.solution()); });
-    side_->addTab(numbers_, tr("Numbers"));
+    side_->addTab(numbers_, tr("Inputs"));
     side_->addTab(limits_, tr("Limits"));
     buildWorking();
     buildSnapshots();
@@ -151,7 +151,7 @@ void MainWindow::buildStatusBar() {
         baselineName->setText(fontMetrics().elidedText(tr("Baseline: %1").arg(name), Qt::ElideRight,
                                                        longestBaselineName));
         baselineName->setToolTip(
-            plainToolTip(tr("“%1” stands behind every plot and figure").arg(name)));
+            plainToolTip(tr("“%1” is shown behind every plot and result").arg(name)));
     });
     limitsButton_ = new QToolButton(this);
     limitsButton_->setAutoRaise(true);

@@ -51,13 +51,13 @@ void MainWindow::buildFileMenu() {
     menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::saveAs);
     exportResults_ =
         menu->addAction(tr("&Export results…"), this, &MainWindow::askForResultsFolder);
-    exportResults_->setStatusTip(tr("Channels over a turn as CSV, all figures as JSON"));
+    exportResults_->setStatusTip(tr("Channels over one revolution as CSV, all results as JSON"));
     addReportAction(*menu);
     addPrintActions(*menu);
     menu->addAction(tr("Export a &track…"), QKeySequence(tr("Ctrl+E")), this,
                     &MainWindow::exportTrack)
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
-    menu->addAction(tr("Export &pictures over a turn…"), this,
+    menu->addAction(tr("Export &pictures over one revolution…"), this,
                     [this] { FramesDialog(*views_, cursor_, document_.name(), this).exec(); })
         ->setStatusTip(tr("A drawing as numbered pictures that join into a loop"));
     menu->addAction(tr("&Import a lift table…"), this,
@@ -97,7 +97,7 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     addSnapshotActions(*menu);
     menu->addSeparator();
-    menu->addAction(tr("&Find a number"), QKeySequence::Find, this, [this] {
+    menu->addAction(tr("&Find an input"), QKeySequence::Find, this, [this] {
         sideShown_->setChecked(true);
         side_->setCurrentWidget(numbers_);
         numbers_->focusSearch();
@@ -214,7 +214,7 @@ void MainWindow::buildMotionMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Motion"));
     play_ =
         menu->addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_, &TurnCursor::togglePlaying);
-    menu->addAction(tr("Event &before"), QKeySequence(tr("F7")), playback_,
+    menu->addAction(tr("Pre&vious event"), QKeySequence(tr("F7")), playback_,
                     &PlaybackBar::toPreviousEvent);
     menu->addAction(tr("&Next event"), QKeySequence(tr("F8")), playback_,
                     &PlaybackBar::toNextEvent);
@@ -229,7 +229,7 @@ void MainWindow::buildHelpMenu() {
         ->setStatusTip(tr("The page of the pane that has the keyboard"));
     menu->addAction(tr("Help &contents"), this, [this] { openHelp(helpPages().front().file); });
     menu->addAction(tr("&First hint"), this, &MainWindow::greet)
-        ->setStatusTip(tr("The line that stood above the panes at the first start"));
+        ->setStatusTip(tr("The hint shown above the panes at the first start"));
     menu->addAction(tr("&Keyboard shortcuts…"), QKeySequence(tr("Shift+F1")), this,
                     [this] { showShortcuts(this, *menuBar()); });
     menu->addSeparator();

@@ -20,7 +20,7 @@ void MainWindow::addReportAction(QMenu& menu) {
     report_ =
         menu.addAction(tr("&Report…"), QKeySequence(tr("Ctrl+R")), this, &MainWindow::askForReport);
     report_->setStatusTip(
-        tr("A PDF with drawing, figures, plots, limits, assumptions and sources"));
+        tr("A PDF with drawing, results, plots, limits, assumptions and sources"));
 }
 
 void MainWindow::askForReport() {

@@ -58,7 +58,7 @@ void MainWindow::buildSnapshots() {
         const auto& snapshot = document_.design().snapshots.at(static_cast<size_t>(index));
         const QString name = nameOf(document_.design(), index);
         baseline_.keep(snapshot.design, name);
-        statusBar()->showMessage(tr("“%1” stands behind every plot as baseline").arg(name),
+        statusBar()->showMessage(tr("“%1” is shown behind every plot as the baseline").arg(name),
                                  messageTime);
     });
 }

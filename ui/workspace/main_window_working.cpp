@@ -18,7 +18,7 @@ void MainWindow::buildWorking() {
     split->addWidget(figures_->parentWidget());
     split->addWidget(working_);
     working_->hide();
-    side_->addTab(split, tr("Figures"));
+    side_->addTab(split, tr("Results"));
 }
 
 void MainWindow::connectWorking() {

@@ -19,7 +19,7 @@ Pane::Pane(QWidget* parent)
     title_->setAutoRaise(true);
     title_->setArrowType(Qt::DownArrow);
     title_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    title_->setToolTip(tr("Show something else here"));
+    title_->setToolTip(tr("Choose another view"));
     QFont bold = title_->font();
     bold.setBold(true);
     title_->setFont(bold);
@@ -28,7 +28,7 @@ Pane::Pane(QWidget* parent)
     options_->setToolTip(tr("What this view can show, copy, save and print"));
     enlarge_->setAutoRaise(true);
     enlarge_->setText(tr("Enlarge"));
-    enlarge_->setToolTip(tr("This view alone, or all again"));
+    enlarge_->setToolTip(tr("Show only this view, or all again"));
     bar->addWidget(title_);
     bar->addStretch(1);
     bar->addWidget(options_);

@@ -45,9 +45,9 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
       cycle_(new QLabel(this)), factor_(new PacesBox(this)) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(6, 2, 6, 2);
-    previous_->setText(tr("Event before"));
-    previous_->setToolTip(tr("To the event before: exhaust opens (EO) or closes (EC), inlet opens "
-                             "(IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));
+    previous_->setText(tr("Previous event"));
+    previous_->setToolTip(tr("To the previous event: exhaust opens (EO) or closes (EC), inlet "
+                             "opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));
     next_->setText(tr("Next event"));
     next_->setToolTip(tr("To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) "
                          "or closes (IC), inner (IDC) or outer dead centre (ODC)"));

@@ -156,8 +156,8 @@ void PreferencesDialog::build() {
                           2, 600);
     autosave_->setSuffix(tr(" s"));
     threads_ = addNumber("threads", tr("&Processor threads"),
-                         tr("Most threads that sweeps, maps and comparisons may use at once."), 0,
-                         QThread::idealThreadCount());
+                         tr("Largest number of threads that sweeps, maps and comparisons may use."),
+                         0, QThread::idealThreadCount());
     threads_->setSpecialValueText(tr("all"));
     layout_ = new QCheckBox(tr("&Restore the window as it was left"), this);
     layout_->setObjectName(QStringLiteral("layout"));

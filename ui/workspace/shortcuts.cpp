@@ -44,7 +44,7 @@ std::vector<ShortcutGroup> keysOfViews() {
         {Words::tr("In drawings and plots"),
          {{Words::tr("Space"), Words::tr("Turn or stop the shaft")},
           {Words::tr("Left, Right"), Words::tr("Turn the shaft; Shift: fine, Ctrl: coarse")},
-          {Words::tr("Page Up, Page Down"), Words::tr("Event before, next event")},
+          {Words::tr("Page Up, Page Down"), Words::tr("Previous event, next event")},
           {Words::tr("Drag"), Words::tr("Turn the shaft")},
           {Words::tr("Home, double click"), Words::tr("Show the whole turn")},
           {Words::tr("Wheel"), Words::tr("Zoom the angle; with Ctrl the values")},
@@ -54,20 +54,21 @@ std::vector<ShortcutGroup> keysOfViews() {
          {{Words::tr("Tab"), Words::tr("To the next handle of a drawing")},
           {Words::tr("Arrow keys"), Words::tr("Move the handle; Shift: fine")},
           {Words::tr("Drag a diamond, dot or bar"),
-           Words::tr("Move a bound, lift, knot or port edge; Shift: fine")},
+           Words::tr("Move a boundary, lift, knot or port edge; Shift: fine")},
           {Words::tr("Enter, double click"), Words::tr("Exact number")},
           {Words::tr("Double click on a curve of knots, or Insert"), Words::tr("Put a knot there")},
-          {Words::tr("Delete, Backspace on a knot"), Words::tr("Take it out; free its slope")},
+          {Words::tr("Delete, Backspace on a knot"), Words::tr("Remove it; free its slope")},
           {Words::tr("Drag a knot on velocity, acceleration"),
            Words::tr("Prescribe its slope; move its lift until the acceleration follows")},
-          {Words::tr("Escape"), Words::tr("Let go; in a drag: back to where it was")}}},
-        {Words::tr("In a number"),
-         {{Words::tr("Up, Down"), Words::tr("Step it; Shift: fine, Ctrl: coarse")},
+          {Words::tr("Escape"), Words::tr("Leave the handle; during a drag: take the move back")}}},
+        {Words::tr("In an input field"),
+         {{Words::tr("Up, Down"), Words::tr("Change it in steps; Shift: fine, Ctrl: coarse")},
           {Words::tr("Enter"), Words::tr("Accept")},
-          {Words::tr("Escape"), Words::tr("Give back what was there")}}},
+          {Words::tr("Escape"), Words::tr("Restore the previous value")}}},
         {Words::tr("In a pane"),
-         {{Words::tr("Double click beside the name"), Words::tr("This view alone, or all again")},
-          {Words::tr("Click on the name"), Words::tr("Show something else here")}}}};
+         {{Words::tr("Double click beside the name"),
+           Words::tr("Show only this view, or all again")},
+          {Words::tr("Click on the name"), Words::tr("Choose another view")}}}};
 }
 
 } // namespace

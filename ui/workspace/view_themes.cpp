@@ -28,7 +28,7 @@ const std::vector<ViewTheme>& viewThemes() {
               "balance orders")},
         {Words::tr("&Studies and claims"),
          keys("torque-curve phase-map comparison claims ranges bands decides")},
-        {Words::tr("L&ists and chosen quantities"), keys("limits figures chosen")}};
+        {Words::tr("L&ists and custom plots"), keys("limits figures chosen")}};
     return all;
 }
 

@@ -100,8 +100,8 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     connect(circle, &CylinderCircle::cylinderChosen, section, &SectionView::setCylinder);
     connect(circle, &CylinderCircle::cylinderChosen, tracks, &UnrolledTracks::setCylinder);
     add("liner", tr("Liner map"), new LinerMap(cursor, owner));
-    add("solid", tr("Engine in space"), new SpaceView(cursor, owner));
-    add("clock", tr("Cam and crank on one clock"), new ClockView(cursor, owner));
+    add("solid", tr("3D view"), new SpaceView(cursor, owner));
+    add("clock", tr("Cam and crank synchronised"), new ClockView(cursor, owner));
     add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
     walk_ = new StudentWalk(cursor, owner);
     add("walk", tr("Walk through a cycle"), walk_);
@@ -123,12 +123,12 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
     };
     channels("gas", tr("Gas in the cylinder"),
              {QStringLiteral("pressure_bar"), QStringLiteral("temperature_K")});
-    add("pressure-volume", tr("Pressure over volume"), new PressureVolumePlot(cursor, owner));
+    add("pressure-volume", tr("p–V diagram"), new PressureVolumePlot(cursor, owner));
     channels("forces", tr("Contact and side forces"),
              {QStringLiteral("contact_force_inlet_N"), QStringLiteral("contact_force_exhaust_N")});
     channels("balance", tr("Shaking force"), {QStringLiteral("shaking_force_N")});
     channels(
-        "chosen", tr("Chosen quantities"),
+        "chosen", tr("Custom plot"),
         {QStringLiteral("pressure_angle_inlet_deg"), QStringLiteral("pressure_angle_exhaust_deg")});
 }
 
@@ -137,7 +137,7 @@ void Views::addStudies(QWidget* owner) {
     addPlot("torque-curve", torque->title(), torque);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
-    add("supply", tr("Supply from ambient to chamber"), new SupplyStrip(owner));
+    add("supply", tr("Air path"), new SupplyStrip(owner));
     add("energy", tr("Energy and friction"), new EnergyAudit(owner));
 }
 
@@ -148,7 +148,7 @@ void Views::addLoads(TurnCursor& cursor, QWidget* owner) {
     add("free-body", tr("Forces on the pistons"), new FreeBody(cursor, owner));
     auto* bearings = new BearingPlot(cursor, owner);
     addPlot("bearings", bearings->title(), bearings);
-    add("orders", tr("Orders of shaking and torque"), new OrderBars(owner));
+    add("orders", tr("Force and torque orders"), new OrderBars(owner));
 }
 
 void Views::addLobes(TurnCursor& cursor, QWidget* owner) {
@@ -169,7 +169,7 @@ void Views::addLists(TurnCursor& cursor, QWidget* owner) {
     auto* limits = new LimitsList(owner);
     add("limits", tr("Limits"), limits);
     connect(limits, &LimitsList::angleWanted, &cursor, &TurnCursor::setAngle);
-    add("figures", tr("Figures"), new FiguresView(owner));
+    add("figures", tr("Results"), new FiguresView(owner));
 }
 
 void Views::addReviews(QWidget* owner) {
@@ -182,7 +182,7 @@ void Views::addReviews(QWidget* owner) {
         connect(pane, &std::remove_pointer_t<decltype(pane)>::stateChanged, this,
                 &Views::stateChanged);
     };
-    addKept("comparison", tr("Cranks and four-stroke beside it"), comparison);
+    addKept("comparison", tr("Comparison with crank engines"), comparison);
     addKept("claims", tr("Claims check"), claims);
     connect(claims, &ClaimsPane::claimsChanged, comparison, [comparison](const study::Claims& all) {
         comparison->showClaims(study::claimedPoints(all));
