@@ -20,10 +20,10 @@ namespace fs = std::filesystem;
 const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
-const std::vector<std::string> coreOrder = {"units",     "text",    "files",    "motion", "track",
-                                            "mechanism", "ports",   "gas",      "loads",  "contact",
-                                            "balance",   "design",  "solution", "study",  "draft",
-                                            "unknowns",  "exchange"};
+const std::vector<std::string> coreOrder = {
+    "units",    "text",  "files", "motion",   "track",    "mechanism",
+    "ports",    "gas",   "loads", "contact",  "balance",  "design",
+    "solution", "study", "draft", "unknowns", "exchange", "picture"};
 
 struct Include {
     fs::path file; ///< relative to the project
@@ -122,7 +122,7 @@ std::optional<std::string> uiFolder(const fs::path& path) {
 /// know each other.
 std::optional<std::size_t> uiStep(const std::string& folder) {
     const std::vector<std::set<std::string>> steps = {
-        {""}, {"editing", "plots"}, {"scene"}, {"report"}, {"workspace"}};
+        {""}, {"editing", "plots"}, {"scene", "picture"}, {"report"}, {"workspace"}};
     for (std::size_t step = 0; step < steps.size(); ++step) {
         if (steps[step].contains(folder)) {
             return step;

@@ -90,6 +90,9 @@ int importInto(const ImportArguments& given) {
     auto design = std::get<design::Design>(loaded);
     if (given.track == name(End::inlet)) {
         design.tracks.inlet = lift->pattern;
+    } else if (design.mechanism.isOneSided()) {
+        say("{}: a one-sided engine has no exhaust track\n", printable(given.design));
+        return invalidDesign;
     } else {
         design.tracks.exhaust = lift->pattern;
     }

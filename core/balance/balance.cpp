@@ -13,7 +13,7 @@ double largestPistonForce(const mechanism::OpposedPair& pair) {
     constexpr int samples = 360;
     const Samples phi = Samples::LinSpaced(samples, 0.0, pair.period());
     double largest = 0.0;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         double acceleration = pair.curve(end).sample(phi).y2.abs().maxCoeff();
         for (const motion::Junction& junction : pair.curve(end).junctions()) {
             acceleration =

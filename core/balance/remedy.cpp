@@ -75,6 +75,9 @@ double Accelerations::bestTurn() const {
 } // namespace
 
 Remedy remedy(const mechanism::OpposedPair& pair) {
+    if (pair.mechanism().isOneSided()) {
+        return {}; // no piston to set against the other
+    }
     const Accelerations accelerations(pair);
     const mechanism::Mechanism& mechanism = pair.mechanism();
     const double mass = mechanism.pistonMass.exhaust;

@@ -33,7 +33,10 @@ Eigen::ArrayXcd cylinderOrders(const mechanism::OpposedPair& pair, double omega,
 } // namespace
 
 Samples cylinderForce(const mechanism::OpposedPair& pair, double omega, const Samples& theta) {
-    const PerEnd<double>& mass = pair.mechanism().pistonMass;
+    PerEnd<double> mass = pair.mechanism().pistonMass;
+    if (pair.mechanism().isOneSided()) {
+        mass.exhaust = 0.0;
+    }
     return omega * omega *
            (mass.exhaust * pair.lift(End::exhaust, theta).y2 -
             mass.inlet * pair.lift(End::inlet, theta).y2);

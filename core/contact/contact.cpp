@@ -190,7 +190,7 @@ Result<Contact> solveContact(const Inputs& inputs) {
     const mechanism::FoldedAngles folded(inputs.pair.period(), loads.theta, {0.0});
     PerEnd<Ride> rides;
     PerEnd<Ride> edgeRides;
-    for (const End end : bothEnds) {
+    for (const End end : inputs.pair.pistons()) {
         rides[end] = foldedRide(folded, loads.piston[end]);
         edgeRides[end] = {loads.edgePiston[end].lift, loads.edgePiston[end].contactForce};
     }
@@ -199,7 +199,7 @@ Result<Contact> solveContact(const Inputs& inputs) {
                       {rides.inlet, rides.exhaust, edgeRides.inlet, edgeRides.exhaust});
     Contact result;
     result.modulus = contact.modulus;
-    for (const End end : bothEnds) {
+    for (const End end : inputs.pair.pistons()) {
         const StationSamples samples = stationSamples(contact, rides[end]);
         const StationSamples edges = stationSamples(contact, edgeRides[end]);
         TrackContact& track = result.track[end];
@@ -228,7 +228,7 @@ Result<std::vector<SpeedContact>> contactOverSpeeds(const loads::Inputs& running
         }
         SpeedContact row;
         row.omega = speed;
-        for (const End end : bothEnds) {
+        for (const End end : running.pair.pistons()) {
             const TrackContact& track = contact->track[end];
             row.highestPressure[end] = track.highestPressure ? track.highestPressure->value : 0.0;
             row.lowestContactForce[end] = loads.lowestContactForce[end].value;

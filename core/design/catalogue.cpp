@@ -60,12 +60,20 @@ void describeEngine(Visitor& v, Design& design) {
            design.notes);
     v.section({.name = "mechanism", .label = LW_TEXT("Mechanism")},
               [&] { describeMechanism(v, design.mechanism); });
+    const bool isOneSided = design.mechanism.isOneSided();
+    if (isOneSided) { // a head has no track, and no mass to weigh
+        design.tracks.exhaust.reset();
+        design.mechanism.pistonMass.exhaust = design.mechanism.pistonMass.inlet;
+    }
+    if (isOneSided && v.fillsDefaults()) {
+        design.gas.scavenging.shortCircuitFraction = gas::oneSidedShortCircuit;
+    }
     v.section({.name = "tracks", .label = LW_TEXT("Tracks")},
-              [&] { describeTracks(v, design.tracks); });
+              [&] { describeTracks(v, design.tracks, isOneSided); });
     v.section({.name = "ports", .label = "Ports"}, [&] { describePorts(v, design.ports); });
     constexpr Presence optional = Presence::optional;
     v.section({.name = "gas", .label = LW_TEXT("Gas"), .presence = optional},
-              [&] { describeGas(v, design.gas); });
+              [&] { describeGas(v, design.gas, isOneSided); });
     v.section({.name = "running", .label = LW_TEXT("Operating point"), .presence = optional},
               [&] { describeRunning(v, design.running); });
     v.section({.name = "friction", .label = LW_TEXT("Friction"), .presence = optional},

@@ -56,6 +56,7 @@ struct PresenceWords {
 };
 
 /// When the keys of a branch are used: `key` holds one of `words`; without words: `key` is there.
+/// A key of the same section, or a pointer from the root of the design ("/mechanism/arrangement").
 struct Condition {
     std::string_view key;
     std::vector<std::string_view> words;
@@ -116,6 +117,8 @@ class Visitor {
         return now;
     }
 
+    /// Whether values that are not shown are to become their defaults.
+    virtual bool fillsDefaults() const { return false; }
     /// Whether the designs kept as snapshots are shown too.
     virtual bool walksSnapshots() const { return true; }
     /// The design of a snapshot, once a visitor has entered its section.
@@ -175,15 +178,19 @@ void describeEngine(Visitor& visitor, Design& design);
 void describeSnapshots(Visitor& visitor, std::vector<Snapshot>& snapshots);
 void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
 void describeKnowledge(Visitor& visitor, Knowledge& knowledge);
-void describeTracks(Visitor& visitor, Tracks& tracks);
+void describeTracks(Visitor& visitor, Tracks& tracks, bool isOneSided);
 void describePorts(Visitor& visitor, ports::Rows& rows);
-void describeGas(Visitor& visitor, gas::Settings& gas);
+void describeGas(Visitor& visitor, gas::Settings& gas, bool isOneSided);
 void describeRunning(Visitor& visitor, Running& running);
 void describeFriction(Visitor& visitor, loads::Friction& friction);
 void describeContact(Visitor& visitor, Design& design);
 void describeReference(Visitor& visitor, Reference& reference);
 void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
+
+/// Which keys an arrangement has.
+inline const Condition opposed{"/mechanism/arrangement", {"opposed"}};
+inline const Condition oneSided{"/mechanism/arrangement", {"one-sided"}};
 
 /// The bounds of a key are those of what could be built and run, generously: from model engines of
 /// a few millimetres to engines larger than any ship's. They are there so that every value within

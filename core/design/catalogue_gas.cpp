@@ -7,6 +7,8 @@ namespace lobewright::design {
 namespace {
 
 using gas::Fuel;
+using gas::Mixture;
+using gas::PumpSides;
 using gas::ScavengingModel;
 using gas::SupplyKind;
 using gas::WallHeatModel;
@@ -21,6 +23,15 @@ constexpr Choice<Fuel> fuels[] = {
 constexpr Choice<SupplyKind> supplyKinds[] = {
     {SupplyKind::reservoir, {"reservoir", LW_TEXT("Constant pressure")}},
     {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
+    {SupplyKind::underPiston, {"under-piston", LW_TEXT("Space under the piston as pump")}},
+};
+constexpr Choice<Mixture> mixtures[] = {
+    {Mixture::injected, {"injected", LW_TEXT("Injected after the ports have closed")}},
+    {Mixture::premixed, {"premixed", LW_TEXT("Mixture through the ports")}},
+};
+constexpr Choice<PumpSides> pumpSides[] = {
+    {PumpSides::inlet, {"inlet", LW_TEXT("Inlet pistons")}},
+    {PumpSides::both, {"both", LW_TEXT("Both pistons")}},
 };
 constexpr Choice<ScavengingModel> scavengingModels[] = {
     {ScavengingModel::perfectMixing, {"perfect-mixing", LW_TEXT("Perfect mixing")}},
@@ -128,6 +139,67 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
              supply.afterCoolerTemperature);
 }
 
+void describeReed(Visitor& v, gas::Reed& reed) {
+    v.number({.name = "area_mm2",
+              .label = LW_TEXT("Reed area"),
+              .unit = in::mm2,
+              .range = between(0.1, 1e6),
+              .help = LW_TEXT("Free area of the reed valve when fully open, one pump chamber. "
+                              "Default 260 mm² (own estimate).")},
+             reed.area);
+    v.number({.name = "discharge_coefficient",
+              .label = LW_TEXT("Discharge coefficient of the reed"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("C_d: effective over free area. Default 0.7 (own estimate).")},
+             reed.dischargeCoefficient);
+    v.number({.name = "cracking_bar",
+              .label = LW_TEXT("Cracking drop of the reed"),
+              .unit = in::bar,
+              .range = between(0.0, 1.0),
+              .help = LW_TEXT("Drop from ambient to the pump chamber at which the reed begins to "
+                              "open. Default 0.01 bar (own estimate).")},
+             reed.cracking);
+    v.number({.name = "full_open_bar",
+              .label = LW_TEXT("Further drop to fully open"),
+              .unit = in::bar,
+              .range = between(0.001, 2.0),
+              .help = LW_TEXT("Drop beyond the cracking drop at which the reed is fully open; "
+                              "between them its area grows in proportion. Default 0.04 bar (own "
+                              "estimate).")},
+             reed.fullOpen);
+}
+
+void describePump(Visitor& v, gas::Pump& pump) {
+    v.choice<PumpSides>({.name = "sides",
+                         .label = LW_TEXT("Pistons that pump"),
+                         .help = LW_TEXT("Whose backs change the volume of the pump chamber; a "
+                                         "one-sided engine has only one piston.")},
+                        pumpSides, pump.sides);
+    v.flag({.name = "shared",
+            .label = LW_TEXT("One case for all cylinders"),
+            .help = LW_TEXT("No: a pump chamber for each cylinder. Yes: all pistons move in one "
+                            "case, which pumps only what their strokes do not cancel.")},
+           pump.shared);
+    v.number({.name = "dead_cm3",
+              .label = LW_TEXT("Dead volume of the pump"),
+              .unit = in::cm3,
+              .range = between(0.1, 1e6),
+              .help = LW_TEXT("V_u with the pistons at outer dead centre, one chamber or the whole "
+                              "case, passages to the ports included. Default 130 cm³ (own "
+                              "estimate).")},
+             pump.deadVolume);
+    v.number({.name = "area_factor",
+              .label = LW_TEXT("Area under the piston"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("Share of the bore's area that pumps: 1 less that of a piston rod. "
+                              "Default 0.92 (own estimate).")},
+             pump.areaFactor);
+    v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
+              [&] { describeReed(v, pump.reed); });
+}
+
 void describeSupply(Visitor& v, gas::Supply& supply) {
     v.choice<SupplyKind>({.name = "kind",
                           .label = LW_TEXT("Air supply"),
@@ -137,6 +209,8 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
              [&] { describeReservoir(v, supply); });
     v.branch({"kind", {"blower"}}, supply.kind == SupplyKind::blower,
              [&] { describeBlower(v, supply); });
+    v.branch({"kind", {"under-piston"}}, supply.kind == SupplyKind::underPiston,
+             [&] { describePump(v, supply.pump); });
     v.number(
         {.name = "isentropic_efficiency",
          .label = LW_TEXT("Isentropic efficiency"),
@@ -178,16 +252,18 @@ void describeScavenging(Visitor& v, gas::Scavenging& scavenging) {
                              "estimate).")},
             scavenging.displacedFraction);
     });
-    v.number(
-        {.name = "short_circuit_fraction",
-         .label = LW_TEXT("Short-circuit fraction"),
-         .unit = in::pure,
-         .range = {0.0, 1.0, false, true},
-         .help = LW_TEXT("σ: share of the inflow that leaves at once through the exhaust ports.")},
-        scavenging.shortCircuitFraction);
+    v.number({.name = "short_circuit_fraction",
+              .label = LW_TEXT("Short-circuit fraction"),
+              .unit = in::pure,
+              .range = {0.0, 1.0, false, true},
+              .help = LW_TEXT(
+                  "σ: share of the inflow that leaves at once through the exhaust ports. "
+                  "Default 0; of a one-sided engine 0.15 (own estimate), where loop-scavenged "
+                  "cylinders have 0.05 to 0.3.")},
+             scavenging.shortCircuitFraction);
 }
 
-void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
+void describeWallHeat(Visitor& v, gas::WallHeat& wall, bool isOneSided) {
     v.choice<WallHeatModel>(
         {.name = "model",
          .label = LW_TEXT("Wall heat model"),
@@ -200,12 +276,24 @@ void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
               .range = wallTemperatures,
               .help = LW_TEXT("Surface temperature of both crowns. Default 480 K (own estimate).")},
              wall.crownTemperature);
-    v.number({.name = "exhaust_crown_K",
-              .label = LW_TEXT("Exhaust crown temperature"),
-              .unit = in::kelvin,
-              .range = wallTemperatures,
-              .help = LW_TEXT("Surface temperature of the exhaust crown; empty: as the other.")},
-             wall.exhaustCrownTemperature);
+    v.branch(opposed, !isOneSided, [&] {
+        v.number(
+            {.name = "exhaust_crown_K",
+             .label = LW_TEXT("Exhaust crown temperature"),
+             .unit = in::kelvin,
+             .range = wallTemperatures,
+             .help = LW_TEXT("Surface temperature of the exhaust crown; empty: as the other.")},
+            wall.exhaustCrownTemperature);
+    });
+    v.branch(oneSided, isOneSided, [&] {
+        v.number(
+            {.name = "head_K",
+             .label = LW_TEXT("Head temperature"),
+             .unit = in::kelvin,
+             .range = wallTemperatures,
+             .help = LW_TEXT("Surface temperature of the cylinder head; empty: as the crown.")},
+            wall.headTemperature);
+    });
     v.number({.name = "liner_K",
               .label = LW_TEXT("Liner temperature"),
               .unit = in::kelvin,
@@ -223,7 +311,7 @@ void describeWallHeat(Visitor& v, gas::WallHeat& wall) {
 
 } // namespace
 
-void describeGas(Visitor& v, gas::Settings& gas) {
+void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.choice<Fuel>({.name = "fuel",
                     .label = LW_TEXT("Fuel"),
                     .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
@@ -236,6 +324,13 @@ void describeGas(Visitor& v, gas::Settings& gas) {
                   "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
                   "model holds from 0.9 up.")},
              gas.lambda);
+    v.choice<Mixture>({.name = "mixture",
+                       .label = LW_TEXT("Mixture"),
+                       .presence = Presence::optional,
+                       .help = LW_TEXT("Injected: the fuel meets the trapped air. Mixture through "
+                                       "the ports: fuel vapour comes with the fresh air, and what "
+                                       "of it leaves through the exhaust is lost.")},
+                      mixtures, gas.mixture);
     v.number(
         {.name = "combustion_efficiency",
          .label = LW_TEXT("Combustion efficiency"),
@@ -263,7 +358,7 @@ void describeGas(Visitor& v, gas::Settings& gas) {
     v.section({.name = "scavenging", .label = LW_TEXT("Scavenging")},
               [&] { describeScavenging(v, gas.scavenging); });
     v.section({.name = "wall_heat", .label = LW_TEXT("Wall heat")},
-              [&] { describeWallHeat(v, gas.wallHeat); });
+              [&] { describeWallHeat(v, gas.wallHeat, isOneSided); });
 }
 
 } // namespace lobewright::design

@@ -6,7 +6,7 @@ namespace lobewright::design {
 
 namespace {
 
-void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster) {
+void describeTurning(Visitor& v, mechanism::Adjuster& adjuster) {
     v.number({.name = "helix_lead_mm_per_turn",
               .label = LW_TEXT("Helix pitch"),
               .unit = in::mm,
@@ -23,6 +23,15 @@ void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster) {
                   "Δ: turns the exhaust track against the inlet track, in shaft degrees; adds "
                   "to the exhaust lead.")},
              adjuster.setting);
+}
+
+constexpr Choice<mechanism::Arrangement> arrangements[] = {
+    {mechanism::Arrangement::opposed, {"opposed", LW_TEXT("Two pistons against each other")}},
+    {mechanism::Arrangement::oneSided, {"one-sided", LW_TEXT("One piston against a head")}},
+};
+
+void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster, bool isOneSided) {
+    v.branch(opposed, !isOneSided, [&] { describeTurning(v, adjuster); });
     v.number({.name = "axial_mm",
               .label = LW_TEXT("Axial shift"),
               .unit = in::mm,
@@ -84,19 +93,22 @@ void describeRoller(Visitor& v, track::Roller& roller) {
              roller.edgeRelief);
 }
 
-void describePistonMass(Visitor& v, PerEnd<double>& mass) {
+void describePistonMass(Visitor& v, PerEnd<double>& mass, bool isOneSided) {
     v.number({.name = "inlet",
               .label = ofSide(LW_TEXT("Piston mass"), End::inlet),
               .unit = in::kg,
               .range = between(0.001, 500.0),
               .help = LW_TEXT("Everything that moves with the inlet piston, roller included.")},
              mass.inlet);
-    v.number({.name = "exhaust",
-              .label = ofSide(LW_TEXT("Piston mass"), End::exhaust),
-              .unit = in::kg,
-              .range = between(0.001, 500.0),
-              .help = LW_TEXT("Everything that moves with the exhaust piston, roller included.")},
-             mass.exhaust);
+    v.branch(opposed, !isOneSided, [&] {
+        v.number(
+            {.name = "exhaust",
+             .label = ofSide(LW_TEXT("Piston mass"), End::exhaust),
+             .unit = in::kg,
+             .range = between(0.001, 500.0),
+             .help = LW_TEXT("Everything that moves with the exhaust piston, roller included.")},
+            mass.exhaust);
+    });
 }
 
 void describeCylinders(Visitor& v, mechanism::Mechanism& m) {
@@ -152,23 +164,33 @@ void describeSpaces(Visitor& v, mechanism::Mechanism& m) {
               .range = between(0.0, 100000.0),
               .help = LW_TEXT("Volume of hollows in both crowns together.")},
              m.recess);
-    v.number(
-        {.name = "exhaust_lead_deg",
-         .label = LW_TEXT("Exhaust lead"),
-         .unit = in::degrees,
-         .range = between(-180.0, 180.0),
-         .help = LW_TEXT("δ: shaft degrees by which the exhaust piston runs ahead of the inlet "
-                         "piston.")},
-        m.exhaustLead);
+    v.branch(opposed, !m.isOneSided(), [&] {
+        v.number(
+            {.name = "exhaust_lead_deg",
+             .label = LW_TEXT("Exhaust lead"),
+             .unit = in::degrees,
+             .range = between(-180.0, 180.0),
+             .help = LW_TEXT("δ: shaft degrees by which the exhaust piston runs ahead of the inlet "
+                             "piston.")},
+            m.exhaustLead);
+    });
 }
 
 } // namespace
 
 void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
+    v.choice<mechanism::Arrangement>(
+        {.name = "arrangement",
+         .label = LW_TEXT("Arrangement"),
+         .presence = Presence::optional,
+         .help = LW_TEXT("Two opposed pistons on two tracks, or one piston on one track against a "
+                         "fixed flat head: then the inlet track and the inlet piston are the only "
+                         "ones, and both rows of ports lie in its way.")},
+        arrangements, m.arrangement);
     describeCylinders(v, m);
     describeSpaces(v, m);
     v.section({.name = "adjuster", .label = LW_TEXT("Adjuster")},
-              [&] { describeAdjuster(v, m.adjuster); });
+              [&] { describeAdjuster(v, m.adjuster, m.isOneSided()); });
     const Key piston{
         .name = "piston",
         .label = LW_TEXT("Piston"),
@@ -183,7 +205,7 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
     });
     v.section({.name = "roller", .label = LW_TEXT("Roller")}, [&] { describeRoller(v, m.roller); });
     v.section({.name = "piston_mass_kg", .label = LW_TEXT("Piston mass")},
-              [&] { describePistonMass(v, m.pistonMass); });
+              [&] { describePistonMass(v, m.pistonMass, m.isOneSided()); });
     v.flag({.name = "closed_track",
             .label = LW_TEXT("Closed track"),
             .help = LW_TEXT(

@@ -188,7 +188,7 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
 
 } // namespace
 
-void describeTracks(Visitor& v, Tracks& tracks) {
+void describeTracks(Visitor& v, Tracks& tracks, bool isOneSided) {
     v.section({.name = "inlet",
                .label = LW_TEXT("Inlet track"),
                .help = LW_TEXT("The track that moves the inlet pistons.")},
@@ -201,8 +201,10 @@ void describeTracks(Visitor& v, Tracks& tracks) {
     const PresenceWords words{
         {Word{"same", LW_TEXT("Same as the inlet track")}, Word{"own", LW_TEXT("Its own")}}, true};
     const auto fresh = [&] { return tracks.inlet; };
-    v.optional(exhaust, words, tracks.exhaust, fresh, [&](motion::Pattern& pattern) {
-        v.section(exhaust, [&] { describePattern(v, pattern); });
+    v.branch(opposed, !isOneSided, [&] {
+        v.optional(exhaust, words, tracks.exhaust, fresh, [&](motion::Pattern& pattern) {
+            v.section(exhaust, [&] { describePattern(v, pattern); });
+        });
     });
 }
 

@@ -233,6 +233,9 @@ bool Reader::isPresent(const Key& key, const PresenceWords& words, bool) {
         return true; // enter() or enterList() goes on
     }
     levels_.back().known.emplace_back(key.name);
+    if (reportUnused(key, given)) {
+        return false;
+    }
     if (given == nullptr) {
         reportMissing(key);
     } else if (isWrongWord) {

@@ -35,6 +35,7 @@ class Reader final : public Visitor {
     void leaveBranch() override { unused_ = nullptr; }
     std::size_t oneOf(std::span<const std::string_view> keys, std::size_t now) override;
     bool startsEmpty() const override { return true; }
+    bool fillsDefaults() const override { return true; }
 
   private:
     struct Level {

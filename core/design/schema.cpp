@@ -92,6 +92,9 @@ class SchemaWriter final : public Visitor {
 
     Tree finish() {
         close(levels_.back());
+        for (const Tree& rule : rules_) {
+            root["allOf"].push_back(rule);
+        }
         return std::move(root);
     }
 
@@ -111,6 +114,9 @@ class SchemaWriter final : public Visitor {
             if (!entry.key().starts_with("format") && entry.key() != "snapshots") {
                 object["properties"][entry.key()] = {{"$ref", "#/properties/" + entry.key()}};
             }
+        }
+        for (const Tree& rule : rules_) {
+            object["allOf"].push_back(rule);
         }
         for (const std::string& key : levels_.front().required) {
             if (!key.starts_with("format")) {
@@ -260,7 +266,45 @@ class SchemaWriter final : public Visitor {
         return schema;
     }
 
-    static void close(Level& level) {
+    /// The schema of an object that holds this one at the pointer.
+    static Tree nested(std::string_view pointer, Tree schema) {
+        while (!pointer.empty()) {
+            const std::size_t slash = pointer.rfind('/');
+            Tree outer;
+            outer["properties"][std::string(pointer.substr(slash + 1))] = std::move(schema);
+            schema = std::move(outer);
+            pointer = pointer.substr(0, slash);
+        }
+        return schema;
+    }
+
+    /// A condition on another section holds for the whole design.
+    void addRule(const Branch& branch, const Tree& unused) {
+        const std::string_view key = branch.condition.key;
+        const std::string_view section = key.substr(0, key.rfind('/'));
+        const std::string_view name = key.substr(section.size() + 1);
+        const Tree* selector = &root;
+        for (std::string_view rest = key; !rest.empty();) {
+            const std::size_t slash = rest.find('/', 1);
+            selector = &selector->at("properties").at(std::string(rest.substr(1, slash - 1)));
+            rest = slash == std::string_view::npos ? std::string_view() : rest.substr(slash);
+        }
+        Tree holds = {{"properties", {{name, {{"enum", branch.condition.words}}}}}};
+        const bool isDefault =
+            std::ranges::find(branch.condition.words, selector->at("default").get<std::string>()) !=
+            branch.condition.words.end();
+        if (!isDefault) {
+            holds["required"] = Tree::array({name});
+        }
+        Tree rule = {{"if", nested(section, holds)}};
+        if (!branch.required.empty()) {
+            rule["then"] = nested(path(), {{"required", branch.required}});
+        }
+        rule["else"] = nested(path(), {{"properties", unused}});
+        rules_.push_back(rule);
+    }
+
+    void close(Level& level) {
         Tree& object = *level.object;
         object["required"] = level.required;
         if (level.required.empty()) {
@@ -270,6 +314,10 @@ class SchemaWriter final : public Visitor {
             Tree unused = Tree::object();
             for (const std::string& key : branch.keys) {
                 unused[key] = false;
+            }
+            if (branch.condition.key.starts_with('/')) {
+                addRule(branch, unused);
+                continue;
             }
             Tree rule = {{"if", condition(object, branch.condition)}};
             if (!branch.required.empty()) {
@@ -288,6 +336,7 @@ class SchemaWriter final : public Visitor {
                  {"required", Tree::array()},
                  {"properties", Tree::object()}};
     std::vector<Level> levels_;
+    std::vector<Tree> rules_; ///< conditions on other sections
     Tree absent_;
     bool isOptional_ = false;
 };

@@ -161,7 +161,7 @@ class Rules {
         if (!inlet) {
             add("/tracks/inlet", inlet.problems());
         }
-        if (!design_.tracks.exhaust) {
+        if (!design_.tracks.exhaust || design_.mechanism.isOneSided()) {
             const bool isUsable = inlet && isSound("/tracks");
             return isUsable ? std::optional(PerEnd<motion::LiftCurve>{*inlet, *inlet})
                             : std::nullopt;
@@ -178,7 +178,8 @@ class Rules {
     }
 
     void checkWebs() {
-        for (const ports::Web& web : ports::webs(design_.ports, design_.mechanism.bore)) {
+        for (const ports::Web& web :
+             ports::webs(design_.ports, design_.mechanism.bore, design_.mechanism.isOneSided())) {
             require(web.chord > 0.0, fmt::format("/ports/{}/{}/count", name(web.end), web.row),
                     Message(LW_TEXT("the web between neighbouring ports is %1; it must be "
                                     "positive: the ports do not fit around the bore"),

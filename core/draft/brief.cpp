@@ -115,6 +115,35 @@ Brief briefOf(const study::Claims& claims) {
     return brief;
 }
 
+bool isFollowed(std::string_view path) {
+    static constexpr std::string_view followed[] = {"/engine/ignition",
+                                                    "/engine/charging",
+                                                    "/engine/cylinders",
+                                                    "/engine/pistons",
+                                                    "/engine/events_per_turn",
+                                                    "/engine/reciprocations_per_turn",
+                                                    "/engine/fuel",
+                                                    "/engine/displacement",
+                                                    "/engine/bore",
+                                                    "/engine/stroke",
+                                                    "/engine/compression_ratio",
+                                                    "/engine/highest_compression_ratio",
+                                                    "/engine/diameter",
+                                                    "/engine/length",
+                                                    "/engine/charge_pressure",
+                                                    "/figures/power",
+                                                    "/figures/power_speed",
+                                                    "/figures/torque",
+                                                    "/figures/torque_speed",
+                                                    "/figures/maximum_speed",
+                                                    "/figures/mean_effective_pressure",
+                                                    "/figures/mean_piston_speed",
+                                                    "/figures/efficiency",
+                                                    "/figures/air_ratio",
+                                                    "/conditions/supply_power"};
+    return std::ranges::find(followed, path) != std::end(followed);
+}
+
 study::Claims without(study::Claims claims, std::string_view path) {
     study::forEachGroup([&](std::string_view name, auto keys, auto member) {
         for (const auto& key : keys) {

@@ -44,6 +44,9 @@ struct Brief {
 /// The figures of a claims file that a design can follow.
 Brief briefOf(const study::Claims& claims);
 
+/// Whether a design can follow the figure at this path of the claims file, "/figures/power".
+bool isFollowed(std::string_view path);
+
 /// The claims without the figure at the path of the file, "/figures/torque". Unknown paths change
 /// nothing.
 study::Claims without(study::Claims claims, std::string_view path);

@@ -100,7 +100,8 @@ void noteOrigins(const Brief& brief, const std::vector<Step>& steps, design::Des
     design.knowledge["/gas/scavenging/model"] = {
         .options = {"displacement-then-mixing", "perfect-mixing"}, .rule = "scavenging"};
     for (const design::Field& field : design::fields(design)) {
-        if (field.kind != design::FieldKind::text && describesEngine(field.path)) {
+        const bool hasValue = !std::holds_alternative<std::monostate>(field.value);
+        if (field.kind != design::FieldKind::text && hasValue && describesEngine(field.path)) {
             design.knowledge.try_emplace(field.path, design::Known{.rule = "default"});
         }
     }

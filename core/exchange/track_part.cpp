@@ -46,6 +46,11 @@ class Builder {
 
     Result<TrackPart> run() {
         const mechanism::Mechanism& m = design_.mechanism;
+        if (m.uncovers(end_) != end_) {
+            return Problem{"/mechanism/arrangement",
+                           LW_TEXT("a one-sided engine has no exhaust track; export the inlet "
+                                   "track")};
+        }
         auto curve = motion::LiftCurve::make(design_.tracks[end_]);
         if (!curve) {
             const bool isShared = end_ == End::exhaust && !design_.tracks.exhaust;

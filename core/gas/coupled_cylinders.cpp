@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace lobewright::gas {
@@ -13,6 +14,8 @@ namespace {
 constexpr double sameAngle = 1e-12;                ///< [rad]
 constexpr double exhaustTemperatureScale = 1000.0; ///< [K]
 constexpr double temperatureScale = 300.0;         ///< [K]
+
+constexpr double coldestOutflow = 200.0, hottestOutflow = 4000.0; ///< [K]
 
 bool possibleTemperature(double t) {
     return t > 100.0 && t < 6000.0;
@@ -44,6 +47,9 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.slug(c.slugMass, c.slugProducts, c.slugEnthalpy);
         with.number(c.exhaustProducts, 1.0);
         with.number(c.exhaustTemperature, exhaustTemperatureScale);
+        if (model.premixed()) {
+            with.number(c.fresh, mass);
+        }
     }
     for (auto& b : state.breathing) {
         for (const Variable variable :
@@ -59,7 +65,11 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.number(b.memory.residual.products, 1.0);
         with.number(b.memory.residual.gasConstant, 300.0);
     }
-    if (state.plenum[plenumMass] > 0.0) {
+    if (model.pumps() && state.plenum[plenumMass] > 0.0) {
+        with.number(state.plenum[plenumMass], mass);
+        with.number(state.plenum[plenumTemperature], temperatureScale);
+        with.number(state.plenum[plenumProducts], mass);
+    } else if (state.plenum[plenumMass] > 0.0) {
         // a large plenum changes little in a window, however wrong it is: its numbers are weighed
         // with how many windows' delivery it holds
         const double weight = std::max(1.0, plenumScale(model) / state.delivery);
@@ -106,7 +116,7 @@ std::vector<double*> numbersOf(CoupledCylinders::State& state) {
     for (Charge& c : state.charges) {
         numbers.insert(numbers.end(),
                        {&c.air, &c.products, &c.temperature, &c.slugMass, &c.slugProducts,
-                        &c.slugEnthalpy, &c.exhaustProducts, &c.exhaustTemperature});
+                        &c.slugEnthalpy, &c.exhaustProducts, &c.exhaustTemperature, &c.fresh});
     }
     for (CoupledCylinders::Breathing& b : state.breathing) {
         for (double& number : b.y) {
@@ -123,7 +133,8 @@ std::vector<double*> numbersOf(CoupledCylinders::State& state) {
                             &stream->gasConstant, &stream->gamma});
         }
     }
-    numbers.insert(numbers.end(), {&state.plenum[plenumMass], &state.plenum[plenumTemperature]});
+    numbers.insert(numbers.end(), {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
+                                   &state.plenum[plenumProducts]});
     return numbers;
 }
 
@@ -133,6 +144,9 @@ SupplyState constantSupply(const Model& model, double blowerPressure) {
     const Supply& supply = model.settings.supply;
     if (supply.kind == SupplyKind::reservoir) {
         return {supply.pressure, model.freshStream(supply.temperature)};
+    }
+    if (supply.kind == SupplyKind::underPiston) {
+        return {blowerPressure, model.freshStream(supply.ambientTemperature)};
     }
     const double outlet = compress(supply, model.gas.air, blowerPressure).outletTemperature;
     return {blowerPressure,
@@ -151,6 +165,7 @@ Charge guessedCharge(const Model& model, const SupplyState& supply) {
     charge.temperature = t;
     charge.exhaustProducts = model.fired ? 0.6 : 0.0;
     charge.exhaustTemperature = model.fired ? 900.0 : supply.fresh.temperature;
+    charge.fresh = charge.air;
     return charge;
 }
 
@@ -175,9 +190,11 @@ std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen
         Stream& exhaust = b.memory.exhaustBack;
         possible = possible && makePossible(b.y[airMass], b.y[productsMass], b.y[temperature],
                                             exhaust.products, exhaust.temperature, model);
-        for (const Variable variable : {outflowMass, outflowProducts, outflowTemperature}) {
-            b.y[variable] = std::max(b.y[variable], 0.0);
-        }
+        // sums of one outflow: a mean share and a mean temperature that a gas can have
+        const double out = b.y[outflowMass] = std::max(b.y[outflowMass], 0.0);
+        b.y[outflowProducts] = std::clamp(b.y[outflowProducts], 0.0, out);
+        b.y[outflowTemperature] =
+            std::clamp(b.y[outflowTemperature], coldestOutflow * out, hottestOutflow * out);
         if (possible) {
             exhaust = model.stream(exhaust.products, exhaust.temperature);
         }
@@ -185,6 +202,7 @@ std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen
     if (plenum[plenumMass] > 0.0) {
         possible = possible && made.plenum[plenumMass] > 0.01 * plenum[plenumMass] &&
                    possibleTemperature(made.plenum[plenumTemperature]);
+        made.plenum[plenumProducts] = std::max(made.plenum[plenumProducts], 0.0);
     }
     return possible ? std::optional(made) : std::nullopt;
 }
@@ -197,7 +215,7 @@ CoupledCylinders::CoupledCylinders(const Model& model, const SupplyState& supply
 
 CoupledCylinders::CoupledCylinders(const Model& model, const Phases& phases, bool eachByItself)
     : model_(&model), lags_{0.0}, weights_{1.0},
-      hasPlenum_(model.settings.supply.kind == SupplyKind::blower), window_(model.period()),
+      hasPlenum_(model.settings.supply.kind != SupplyKind::reservoir), window_(model.period()),
       alone_(model, constantSupply(model, guessedSupplyPressure(model.settings)), false),
       together_(model, constantSupply(model, guessedSupplyPressure(model.settings)), hasPlenum_),
       closed_(model) {
@@ -241,10 +259,13 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     double pressure = guessedSupplyPressure(model_->settings);
     State one;
     one.charges = {guessedCharge(*model_, constantSupply(*model_, pressure))};
-    for (int i = 0; i < rounds; ++i) {
+    for (int i = 0; i < (model_->pumps() ? 1 : rounds); ++i) {
         CoupledCylinders single(*model_, constantSupply(*model_, pressure));
         if (auto problem = single.advance(one, looseTolerance)) {
             return *problem;
+        }
+        if (model_->pumps()) {
+            break;
         }
         const double taken = std::max(single.sumOf(deliveredMass), 0.01 * share);
         // orifice flow grows about as the root of the pressure difference
@@ -255,7 +276,10 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     state.delivery = delivery();
     state.plenum[plenumTemperature] = supply.fresh.temperature;
     state.plenum[plenumMass] =
-        pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+        model_->pumps()
+            ? pressure * model_->pumpSpace.at(0.0).volume /
+                  (supply.fresh.gasConstant * supply.fresh.temperature)
+            : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
     CoupledCylinders single(*model_, supply);
     for (std::size_t j = 0; j < cycles(); ++j) {
         RunningCylinder cylinder(*model_);
@@ -304,6 +328,9 @@ double CoupledCylinders::delivery() const {
 }
 
 SupplyState CoupledCylinders::meanSupply(const State& state) const {
+    if (model_->pumps()) {
+        return constantSupply(*model_, guessedSupplyPressure(model_->settings));
+    }
     return constantSupply(*model_, together_.plenumRecord.pressurePerState *
                                        state.plenum[plenumMass] * state.plenum[plenumTemperature]);
 }
@@ -401,9 +428,8 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
         put(breathing, tolerance);
     }
     together_.plenum = state.plenum;
-    for (const int counted : {blowerWork, pressureSum, temperatureSum}) {
-        together_.plenum[static_cast<std::size_t>(counted)] = 0.0;
-    }
+    std::fill(together_.plenum.begin() + blowerWork, together_.plenum.end(), 0.0);
+    const PlenumState begin = together_.plenum;
     together_.plenumRecord.span = window_;
     together_.plenumRecord.begin.clear();
     together_.plenumRecord.length.clear();
@@ -440,6 +466,9 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
         state.breathing.push_back({cylinder.row, cylinder.angle, cylinder.y, cylinder.memory});
     }
     state.plenum = together_.plenum;
+    if (model_->pumps()) {
+        auditPump(begin);
+    }
     return std::nullopt;
 }
 
@@ -447,7 +476,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
 /// blower's delivery left in the plenum asks for 2·x more of that pressure (half of it is taken, to
 /// stay on the safe side); its temperature is renewed with its gas.
 void CoupledCylinders::foreseePlenum(const State& before, State& after, double trust) const {
-    if (!hasPlenum_) {
+    if (!hasPlenum_ || model_->pumps()) {
         return;
     }
     const double renewed = delivery() / after.plenum[plenumMass];
@@ -507,6 +536,47 @@ double CoupledCylinders::meanPlenumTemperature() const {
 
 double CoupledCylinders::meanBlowerPower() const {
     return together_.plenum[blowerWork] / window_ * model_->omega;
+}
+
+void CoupledCylinders::auditPump(const PlenumState& begin) {
+    const PlenumState& end = together_.plenum;
+    const auto energy = [this](const PlenumState& state) {
+        const double t = state[plenumTemperature];
+        return (state[plenumMass] - state[plenumProducts]) * model_->gas.air.internalEnergy(t) +
+               state[plenumProducts] * model_->gas.products.internalEnergy(t);
+    };
+    pump_ = {};
+    pump_.work = -end[blowerWork];
+    pump_.intakeMass = end[reedMass];
+    pump_.massResidual =
+        std::fabs(end[reedMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
+        std::max(end[reedMass], 1e-6 * model_->massScale);
+    pump_.energyResidual = std::fabs(end[reedEnthalpy] - end[portEnthalpy] + end[blowerWork] -
+                                     energy(end) + energy(begin)) /
+                           model_->energyScale;
+}
+
+PumpFigures CoupledCylinders::pump() const {
+    PumpFigures figures = pump_;
+    const double cycles =
+        static_cast<double>(model_->chamber->cycles().size()) / static_cast<double>(windows_);
+    // of one cylinder and cycle
+    const double share = 1.0 / (cycles * static_cast<double>(model_->pumpSpace.lags.size()));
+    figures.work *= share;
+    figures.intakeMass *= share;
+    const PumpSpace::Bounds bounds = model_->pumpSpace.bounds();
+    figures.compressionRatio = bounds.largest / bounds.smallest;
+    figures.lowPressure = std::numeric_limits<double>::infinity();
+    const SupplyTrace trace = together_.plenumRecord;
+    for (std::size_t i = 0; i < trace.begin.size(); ++i) {
+        for (const double s : {0.0, 0.5}) {
+            const double pressure =
+                trace.at(trace.begin[i] + s * trace.length[i], *model_).pressure;
+            figures.lowPressure = std::min(figures.lowPressure, pressure);
+            figures.highPressure = std::max(figures.highPressure, pressure);
+        }
+    }
+    return figures;
 }
 
 Effort CoupledCylinders::effort() const {

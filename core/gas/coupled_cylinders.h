@@ -81,7 +81,8 @@ class CoupledCylinders {
     double sumOf(Variable counted) const; ///< over all cycles of those that run differently
     double meanPlenumPressure() const;    ///< [Pa]
     double meanPlenumTemperature() const; ///< [K]
-    double meanBlowerPower() const;       ///< [W]
+    double meanBlowerPower() const;       ///< or that the pump takes [W]
+    PumpFigures pump() const;             ///< of the pump chamber, a cylinder and cycle
     // Of all windows so far.
     Effort effort() const;
     long rateEvaluations() const { return alone_.rateEvaluations() + together_.rateEvaluations(); }
@@ -93,6 +94,7 @@ class CoupledCylinders {
         double theta = 0.0; ///< [rad]
         std::size_t row = 0, cycle = 0;
     };
+    void auditPump(const PlenumState& begin);
     double delivery() const; ///< of the blower in a window [kg]
     std::size_t cycles() const { return model_->chamber->cycles().size(); }
     std::optional<Problem> advanceAlone(State& state, double tolerance);
@@ -115,6 +117,7 @@ class CoupledCylinders {
     std::deque<RunningCylinder> breathing_; ///< together, the longest first
     std::vector<Entry> entries_;            ///< ascending
     std::vector<CylinderRecord> records_;
+    PumpFigures pump_; ///< sums of the last window
 };
 
 /// The weighted sum of states, the weights adding up to 1; the first where they are of different

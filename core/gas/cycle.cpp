@@ -41,6 +41,9 @@ Result<CycleSolution> compile(const Model& model, const CoupledCylinders& cylind
         setup.records.push_back(record.steps);
     }
     setup.supply = cylinders.supply();
+    if (model.pumps()) {
+        setup.supply.pump.chamber = setup.chamber.get();
+    }
     const std::vector<int> ofCylinder = setup.ofCylinder;
     auto trace = std::make_shared<const RecordedTrace>(std::move(setup));
     solution.trace = trace;
@@ -200,6 +203,11 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
         solution.plenumTemperature = supply.fresh.temperature;
     } else {
         solution.supplyPower = cylinders.meanBlowerPower();
+        if (model.pumps()) {
+            const bool isShared = model.settings.supply.pump.shared;
+            solution.supplyPower *= isShared ? 1.0 : run.cylinders;
+            solution.pump = cylinders.pump();
+        }
         solution.plenumPressure = cylinders.meanPlenumPressure();
         solution.plenumTemperature = cylinders.meanPlenumTemperature();
     }
@@ -212,7 +220,12 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
 
 Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
                             const CycleOptions& options) {
-    const Phases phases = phasesOf(run, model.period());
+    RunConditions followed = run;
+    if (model.pumps() && !model.settings.supply.pump.shared) {
+        followed.cylinders = 1; // each has a pump chamber of its own: one stands for all
+        followed.cylinderAngles.clear();
+    }
+    const Phases phases = phasesOf(followed, model.period());
     const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
     if (options.near) {
         CoupledCylinders cylinders(model, phases, options.integrateTogether);

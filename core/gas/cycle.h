@@ -22,6 +22,12 @@ struct ChamberGeometry {
     double linerLength = 0.0; ///< exposed liner [m]
 };
 
+/// Space that pistons have moved out of with their backs.
+struct SpaceBehind {
+    double volume = 0.0; ///< A·Σ y, from where they stand at outer dead centre without shift [m³]
+    double rate = 0.0;   ///< [m³/rad]
+};
+
 /// Angles of one cycle [rad of the shaft], as in ports::CycleEvents, without wrapping.
 struct CycleAngles {
     double idc = 0.0;
@@ -41,11 +47,18 @@ class Chamber {
     /// A copy that lives as long as the solution that needs it.
     virtual std::unique_ptr<Chamber> clone() const = 0;
     virtual ChamberGeometry at(double theta) const = 0;
+    /// Behind the pistons that `sides` means; nothing where the chamber has none to pump with.
+    virtual SpaceBehind behind(double theta, PumpSides sides) const {
+        (void)theta;
+        (void)sides;
+        return {};
+    }
     virtual double period() const = 0;        ///< after which everything repeats [rad]
     virtual double cyclesPerTurn() const = 0; ///< c; ½ for a four-stroke
     virtual double bore() const = 0;          ///< [m]
     virtual double sweptVolume() const = 0;   ///< V_s [m³]
-    virtual double meanStrokeSum() const = 0; ///< S_i + S_e [m]: mean piston speed = this·c·n (A5)
+    /// S_i + S_e, or 2·S of an only piston [m]: mean piston speed = this·c·n (A5)
+    virtual double meanStrokeSum() const = 0;
     /// One entry per cycle of a period; the period runs from cycles().back().lastClosing − period.
     virtual const std::vector<CycleAngles>& cycles() const = 0;
     /// Angles in [0, period) where the geometry is not smooth; the integrator stops there.
@@ -92,6 +105,7 @@ struct CycleFigures {
     double fuelMass = 0.0;           ///< m_f [kg], 0 when motored
     double burntFuelMass = 0.0;      ///< m_f,b·x(end) [kg]
     double fuelHeat = 0.0;           ///< m_f·LHV [J]
+    double suppliedFuelMass = 0.0;   ///< m_f, and what of a mixture leaves unburnt with it [kg]
     double heatReleased = 0.0;       ///< [J]
     double wallHeat = 0.0;           ///< to the walls [J]
     double exhaustEnthalpy = 0.0;    ///< net, sensible from 298.15 K, out positive [J]
@@ -131,6 +145,12 @@ class GasTrace {
     /// cylinder 1.
     virtual GasSamples sample(const Samples& theta, int cylinder = 0) const = 0;
     virtual double pressure(double theta, int cylinder = 0) const = 0;
+    /// Pressure under the pistons that pump [Pa]; empty where they do not.
+    virtual Samples pumpPressure(const Samples& theta, int cylinder = 0) const {
+        (void)theta;
+        (void)cylinder;
+        return {};
+    }
 };
 
 /// What passes ports and walls of cylinder 1, shape (samples); gaps are NaN.
@@ -162,6 +182,16 @@ struct Effort {
     long restartEvaluations = 0; ///< where the equations change
 };
 
+/// The space under the pistons over a cycle, mean of all.
+struct PumpFigures {
+    double work = 0.0;                            ///< ∮p_u dV_u, negative where it takes work [J]
+    double lowPressure = 0.0, highPressure = 0.0; ///< [Pa]
+    double compressionRatio = 0.0;                ///< largest by smallest volume
+    double intakeMass = 0.0;                      ///< through the reed [kg]
+    double massResidual = 0.0;   ///< intake − ports − change, relative to the intake
+    double energyResidual = 0.0; ///< the same of energy, relative to the intake's enthalpy from 0 K
+};
+
 /// A converged cycle. `cycles` has one entry per cycle of a period.
 struct CycleSolution {
     std::vector<CycleFigures> cycles; ///< of cylinder 1
@@ -174,7 +204,8 @@ struct CycleSolution {
     bool supplyPaid = true;      ///< false: shown as not counted (A8)
     double plenumPressure = 0.0; ///< mean [Pa]; the reservoir's pressure for a reservoir
     double plenumTemperature = 0.0; ///< mean [K]
-    int periods = 0;                ///< periods integrated until steady
+    std::optional<PumpFigures> pump;
+    int periods = 0; ///< periods integrated until steady
     long rhsEvaluations = 0, steps = 0;
     Effort effort;
     std::shared_ptr<const CycleStart> start; ///< for CycleOptions::near

@@ -131,14 +131,15 @@ void Instant::burn(double angle, double* dy) {
     const double fuel =
         memory_.burnableFuel * wiebeRate(xi, law.wiebeA, law.wiebeM) / model_.burnDuration;
     dy[burntFuel] = fuel;
-    airRate_ -= model_.gas.airFuelRatio * fuel;
+    // fuel vapour of a mixture is in the chamber already, as air
+    airRate_ -= (model_.gas.airFuelRatio + (model_.premixed() ? 1.0 : 0.0)) * fuel;
     productsRate_ += (1.0 + model_.gas.airFuelRatio) * fuel;
     energyRate_ += model_.settings.combustionEfficiency * model_.gas.lowerHeatingValue * fuel;
 }
 
 /// The gas that leaves through a port: that of before the inlet opened while it is displaced, then
 /// the mean of the chamber (after Benson & Brandham 1969).
-Stream Instant::leaving() const {
+inline Stream Instant::leaving() const {
     Stream stream;
     stream.temperature = temperature_;
     stream.products = mode_.displacing ? memory_.residual.products : y_[productsMass] / mass_;
@@ -151,14 +152,15 @@ Stream Instant::leaving() const {
     return stream;
 }
 
-inline PortFlow Instant::flow(const Stream& stream, double area, double upstream,
-                              double downstream) const {
+/// Inline wherever it is asked for, so that only what is used of it is worked out.
+[[gnu::always_inline]] inline PortFlow Instant::flow(const Stream& stream, double area,
+                                                     double upstream, double downstream) const {
     return {stream,
             orificeFlow(area, upstream, stream.temperature, stream.gasConstant, 1.0) / model_.omega,
             flowFunction(downstream / upstream, stream.gamma)};
 }
 
-PortFlow Instant::throughInlet(const SupplyState& supply) const {
+[[gnu::always_inline]] inline PortFlow Instant::throughInlet(const SupplyState& supply) const {
     if (mode_.inlet == InletFlow::back) {
         return flow(leaving(), geometry_.inletArea, pressure_, supply.pressure);
     }
@@ -166,7 +168,7 @@ PortFlow Instant::throughInlet(const SupplyState& supply) const {
                 supply.pressure, pressure_);
 }
 
-PortFlow Instant::throughExhaust() const {
+[[gnu::always_inline]] inline PortFlow Instant::throughExhaust() const {
     const double outside = model_.settings.exhaustPressure;
     return mode_.exhaust == ExhaustFlow::back
                ? flow(memory_.exhaustBack, geometry_.exhaustArea, outside, pressure_)
@@ -182,13 +184,15 @@ void Instant::passInlet(const SupplyState& supply, double* dy) {
     dy[inletMass] = in;
     dy[inletEnthalpy] = in * stream.enthalpy;
     if (mode_.inlet == InletFlow::fresh) {
-        dy[freshMass] += in;
+        dy[freshMass] += in * (1.0 - stream.products);
         dy[deliveredMass] = in;
         return;
     }
-    dy[slugMass] = -in;
-    dy[slugProducts] = -in * stream.products;
-    dy[slugEnthalpy] = -in * stream.enthalpy;
+    if (!model_.pumps()) { // a pump chamber mixes it in at once
+        dy[slugMass] = -in;
+        dy[slugProducts] = -in * stream.products;
+        dy[slugEnthalpy] = -in * stream.enthalpy;
+    }
     if (back) {
         if (mode_.displacing) {
             dy[residualMass] += in;
@@ -216,9 +220,9 @@ void Instant::passExhaust(const SupplyState& supply, double* dy) {
     dy[exhaustMass] = out;
     dy[exhaustEnthalpy] = rest * stream.enthalpy + bypass * supply.fresh.enthalpy;
     dy[outflowMass] = out;
-    dy[outflowProducts] = rest * stream.products;
+    dy[outflowProducts] = rest * stream.products + bypass * supply.fresh.products;
     dy[outflowTemperature] = rest * stream.temperature + bypass * supply.fresh.temperature;
-    dy[freshMass] -= bypass;
+    dy[freshMass] -= bypass * (1.0 - supply.fresh.products);
     if (mode_.displacing) {
         dy[residualMass] -= rest;
     } else {

@@ -18,8 +18,15 @@ constexpr double d[7] = {-12715105075.0 / 11282082432.0,  0.0,
 DormandPrince::DormandPrince(int size) : DormandPrince(size, {{0, size}}) {}
 
 DormandPrince::DormandPrince(int size, std::vector<VariableRange> coupled)
-    : size_(size), coupled_(std::move(coupled)),
-      storage_(static_cast<std::size_t>(size) * rows, 0.0) {}
+    : size_(size), coupled_(inPairs(std::move(coupled))),
+      storage_(static_cast<std::size_t>(size) * rows + 1, 0.0) {}
+
+std::vector<VariableRange> DormandPrince::inPairs(std::vector<VariableRange> ranges) {
+    for (VariableRange& range : ranges) {
+        range.end += (range.end - range.begin) % 2;
+    }
+    return ranges;
+}
 
 /// The fifth-order result, of all variables.
 void DormandPrince::finish(double h) {

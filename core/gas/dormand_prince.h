@@ -39,6 +39,8 @@ class DormandPrince final : public DenseStep {
     const double* row(int index) const {
         return &storage_[static_cast<std::size_t>(index * size_)];
     }
+    /// Stages are formed two variables at a time; one more than is needed does no harm.
+    static std::vector<VariableRange> inPairs(std::vector<VariableRange> ranges);
     using Row = Eigen::Map<const Eigen::ArrayXd>;
     Row stageRates(int stage) const { return {row(firstStage + stage), size_}; }
     template <int stage>
@@ -71,13 +73,14 @@ void DormandPrince::advance(double h) {
     const double* start = row(startRow);
     const double* rates = row(firstStage);
     double* out = row(stageRow);
+    using Pair = Eigen::Map<const Eigen::Array2d>;
     for (const VariableRange& range : coupled_) {
-        for (int i = range.begin; i < range.end; ++i) {
-            double sum = 0.0;
-            for (int j = 0; j < stage; ++j) {
-                sum += dormandPrince::a[stage][j] * rates[j * size_ + i];
+        for (int i = range.begin; i < range.end; i += 2) {
+            Eigen::Array2d sum = dormandPrince::a[stage][0] * Pair(rates + i);
+            for (int j = 1; j < stage; ++j) {
+                sum += dormandPrince::a[stage][j] * Pair(rates + j * size_ + i);
             }
-            out[i] = start[i] + h * sum;
+            Eigen::Map<Eigen::Array2d>(out + i) = Pair(start + i) + h * sum;
         }
     }
 }

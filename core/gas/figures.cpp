@@ -78,7 +78,8 @@ std::vector<CyclePeaks> findPeaks(const Model& model, const RecordedTrace& trace
 void setScavenging(CycleFigures& f, const Model& model, const CycleRecord& record) {
     const double reference =
         ambientDensity(model.settings.supply, model.gas.air) * model.chamber->sweptVolume();
-    f.deliveredMass = record.of(deliveredMass);
+    // what a pump chamber gives and takes back does not count twice
+    f.deliveredMass = model.pumps() ? record.of(inletMass) : record.of(deliveredMass);
     f.deliveryRatio = f.deliveredMass / reference;
     f.scavengeRatio = ratio(f.deliveredMass, record.closingMass);
     f.trappingEfficiency = ratio(record.retainedFresh, f.deliveredMass);
@@ -86,14 +87,15 @@ void setScavenging(CycleFigures& f, const Model& model, const CycleRecord& recor
     f.chargingEfficiency = record.retainedFresh / reference;
 }
 
-void setResiduals(CycleFigures& f, const CycleRecord& record) {
+void setResiduals(CycleFigures& f, const Model& model, const CycleRecord& record) {
     f.inletMass = record.of(inletMass);
     f.exhaustMass = record.of(exhaustMass);
     f.massChange = record.massChange;
     f.energyChange = record.energyChange;
-    f.massResidual = std::fabs(record.of(inletMass) - record.of(exhaustMass) +
-                               record.of(burntFuel) - record.massChange) /
-                     record.trappedMass;
+    const double injected = model.premixed() ? 0.0 : record.of(burntFuel);
+    f.massResidual =
+        std::fabs(record.of(inletMass) - record.of(exhaustMass) + injected - record.massChange) /
+        record.trappedMass;
     f.energyReference =
         f.fuelHeat > 0.0 ? f.fuelHeat : record.trappedPressure * record.trappedVolume;
     f.energyResidual = std::fabs(f.heatReleased - f.wallHeat - f.work + f.supplyEnthalpy -
@@ -118,6 +120,7 @@ CycleFigures figuresOf(const Model& model, const CycleRecord& record, const Cycl
     f.trappedTemperature = record.trappedTemperature;
     f.purity = ratio(record.trappedAir, record.trappedMass);
     setScavenging(f, model, record);
+    f.suppliedFuelMass = model.premixed() ? model.fuelShare * f.deliveredMass : f.fuelMass;
     f.indicatedEfficiency = ratio(f.work, f.fuelHeat);
     f.peakPressure = peaks.pressure.value;
     f.peakPressureAngle = peaks.pressure.angle;
@@ -128,7 +131,7 @@ CycleFigures figuresOf(const Model& model, const CycleRecord& record, const Cycl
         f.knockIntegral = record.knockIntegral;
         f.knockAngle = record.knockAngle;
     }
-    setResiduals(f, record);
+    setResiduals(f, model, record);
     return f;
 }
 

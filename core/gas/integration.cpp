@@ -1,6 +1,7 @@
 #include "core/gas/integration.h"
 
 #include "core/gas/orifice.h"
+#include "core/gas/pump_space.h"
 #include "core/gas/supply.h"
 
 #include <boost/math/tools/roots.hpp>
@@ -22,6 +23,9 @@ constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the
 /// The part of a step up to an event is to be this much more exact than others: a flow falls as the
 /// root of the pressure drop before it turns, which a step that ends there sees too late.
 constexpr double partError = 0.2;
+/// Steps towards where a flow turns: the share of the way there that one may cover, and the
+/// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
+constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
 /// Laminar ranges that the first step of a flow just turned may be long.
 constexpr double mostLaminarRanges = 10.0;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
@@ -48,50 +52,53 @@ PlenumState scalesOfPlenum(const Model& model) {
     scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
     scales[blowerWork] = model.energyScale;
     scales[pressureSum] = supply.ambientPressure;
+    scales[plenumProducts] = scales[reedMass] = scales[portMass] = model.massScale;
+    scales[reedEnthalpy] = scales[portEnthalpy] = model.energyScale;
+    if (model.pumps()) {
+        scales[plenumMass] = model.massScale;
+    }
     return scales;
 }
 
 constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
 
-std::size_t sizeOf(std::size_t cylinders, bool plenum) {
-    return cylinders * cylinderVariables + (plenum ? plenumVariables : 0);
+std::size_t sizeOf(std::size_t cylinders, int outside) {
+    return cylinders * cylinderVariables + (outside > 0 ? plenumVariables : 0);
 }
 
-std::vector<VariableRange> coupledRanges(std::size_t cylinders, bool plenum) {
+std::vector<VariableRange> coupledRanges(std::size_t cylinders, int outside) {
     std::vector<VariableRange> ranges;
     for (std::size_t k = 0; k < cylinders; ++k) {
         const int first = static_cast<int>(k) * cylinderVariables;
         ranges.push_back({first, first + coupledVariables});
     }
-    if (plenum) {
+    if (outside > 0) {
         const int first = static_cast<int>(cylinders) * cylinderVariables;
-        ranges.push_back({first, first + plenumTemperature + 1});
+        ranges.push_back({first, first + outside});
     }
     return ranges;
 }
 
-std::vector<int> stiffVariables(std::size_t cylinders, bool plenum) {
+std::vector<int> stiffVariables(std::size_t cylinders, int outside) {
     std::vector<int> indices;
     for (std::size_t k = 0; k < cylinders; ++k) {
         for (const Variable variable : {airMass, productsMass, temperature}) {
             indices.push_back(static_cast<int>(k) * cylinderVariables + variable);
         }
     }
-    if (plenum) {
-        const int offset = static_cast<int>(cylinders) * cylinderVariables;
-        indices.push_back(offset + plenumMass);
-        indices.push_back(offset + plenumTemperature);
+    for (int i = 0; i < outside; ++i) {
+        indices.push_back(static_cast<int>(cylinders) * cylinderVariables + i);
     }
     return indices;
 }
 
 } // namespace
 
-Integration::Methods::Methods(std::size_t cylinders, bool plenum)
-    : explicitly(static_cast<int>(sizeOf(cylinders, plenum)), coupledRanges(cylinders, plenum)),
-      implicitly(static_cast<int>(sizeOf(cylinders, plenum)), stiffVariables(cylinders, plenum),
-                 coupledRanges(cylinders, plenum)) {
-    const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, plenum).size());
+Integration::Methods::Methods(std::size_t cylinders, int outside)
+    : explicitly(static_cast<int>(sizeOf(cylinders, outside)), coupledRanges(cylinders, outside)),
+      implicitly(static_cast<int>(sizeOf(cylinders, outside)), stiffVariables(cylinders, outside),
+                 coupledRanges(cylinders, outside)) {
+    const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, outside).size());
     derivatives.setZero(stiff, stiff);
 }
 
@@ -99,16 +106,20 @@ Integration::Integration(const Model& model, const SupplyState& supply, bool wit
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
       plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
     plenumRecord.constant = supply;
+    plenumRecord.pump = model.pumpSpace;
     plenumRecord.pressurePerState =
         model.gas.air.gasConstant() / model.settings.supply.plenumVolume;
     if (withPlenum) {
         plenumRecord.begin.reserve(reservedSteps);
         plenumRecord.length.reserve(reservedSteps);
-        plenumRecord.coefficients.reserve(2 * StepRecord::terms * reservedSteps);
+        plenumRecord.coefficients.reserve(3 * StepRecord::terms * reservedSteps);
     }
 }
 
 double Integration::supplyPressure() const {
+    if (hasPlenum_ && model_->pumps()) {
+        return pumpState(theta, plenum.data()).pressure;
+    }
     return hasPlenum_
                ? plenumRecord.pressurePerState * plenum[plenumMass] * plenum[plenumTemperature]
                : constant_.pressure;
@@ -120,10 +131,10 @@ void Integration::gather() {
         methodsOf_.emplace_back();
     }
     if (!methodsOf_[count]) {
-        methodsOf_[count] = std::make_unique<Methods>(count, hasPlenum_);
+        methodsOf_[count] = std::make_unique<Methods>(count, outside());
     }
     methods_ = methodsOf_[count].get();
-    const std::size_t needed = sizeOf(count, hasPlenum_);
+    const std::size_t needed = sizeOf(count, outside());
     for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_}) {
         values->resize(needed);
     }
@@ -151,6 +162,8 @@ void Integration::scatter() {
 std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
+    // the error of a step to where a flow turns grows as drop^1.5
+    turnNear_ = nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
     rough_ = relativeTolerance > roughTolerance;
     gather();
     refresh();
@@ -176,11 +189,22 @@ std::optional<Problem> Integration::followTo(double angle, double relativeTolera
     return std::nullopt;
 }
 
-SupplyState Integration::supplyOf(const double* y) const {
+SupplyState Integration::pumpState(double window, const double* p) const {
+    const double share = std::clamp(p[plenumProducts] / p[plenumMass], 0.0, 1.0);
+    const Stream stream = model_->stream(share, p[plenumTemperature]);
+    return {p[plenumMass] * stream.gasConstant * stream.temperature /
+                model_->pumpSpace.at(window).volume,
+            stream};
+}
+
+SupplyState Integration::supplyOf(double x, const double* y) const {
     if (!hasPlenum_) {
         return constant_;
     }
     const double* p = y + cylinders.size() * cylinderVariables;
+    if (model_->pumps()) {
+        return pumpState(theta + x, p);
+    }
     return {plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
             model_->freshStream(p[plenumTemperature])};
 }
@@ -199,6 +223,7 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
                  settings.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
     const double t = p[plenumTemperature];
     const double r = air.gasConstant();
+    std::fill_n(rate, plenumVariables, 0.0);
     rate[plenumMass] = blown - fresh;
     rate[plenumTemperature] =
         (blown * (air.enthalpy(inlet) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
@@ -208,8 +233,55 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
     rate[temperatureSum] = t;
 }
 
+/// Products in what passes the inlet between a cylinder and a pump chamber.
+static double shareThroughInlet(const double* y, const Memory& memory, const SupplyState& supply) {
+    if (memory.mode.inlet != InletFlow::back) {
+        return supply.fresh.products;
+    }
+    return memory.mode.displacing ? memory.residual.products
+                                  : y[productsMass] / (y[airMass] + y[productsMass]);
+}
+
+/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb − Σ (ṁ·h)_k − p_u dV_u, adiabatic; what cylinders push
+/// back mixes in at once.
+void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
+                            double* dy) const {
+    const double* p = y + cylinders.size() * cylinderVariables;
+    double* rate = dy + cylinders.size() * cylinderVariables;
+    const Supply& settings = model_->settings.supply;
+    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
+    const double in = reedFlow(settings, air, supply.pressure) / model_->omega;
+    double out = 0.0, outProducts = 0.0, outEnthalpy = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* of = dy + k * cylinderVariables;
+        out += cylinders[k]->weight * of[inletMass];
+        outEnthalpy += cylinders[k]->weight * of[inletEnthalpy];
+        outProducts += cylinders[k]->weight * of[inletMass] *
+                       shareThroughInlet(y + k * cylinderVariables, cylinders[k]->memory, supply);
+    }
+    const double t = p[plenumTemperature];
+    const double share = supply.fresh.products;
+    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
+                        share * (products.heat(t) - products.gasConstant());
+    const double enthalpy = in * air.enthalpy(settings.ambientTemperature);
+    const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
+    rate[plenumMass] = in - out;
+    rate[plenumProducts] = -outProducts;
+    rate[plenumTemperature] =
+        (enthalpy - outEnthalpy - moved - air.internalEnergy(t) * (in - out + outProducts) +
+         products.internalEnergy(t) * outProducts) /
+        (p[plenumMass] * heat);
+    rate[blowerWork] = -moved;
+    rate[pressureSum] = supply.pressure;
+    rate[temperatureSum] = t;
+    rate[reedMass] = in;
+    rate[reedEnthalpy] = enthalpy;
+    rate[portMass] = out;
+    rate[portEnthalpy] = outEnthalpy;
+}
+
 void Integration::rates(double x, const double* y, double* dy) {
-    const SupplyState supply = supplyOf(y);
+    const SupplyState supply = supplyOf(x, y);
     double fresh = 0.0;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
@@ -217,7 +289,9 @@ void Integration::rates(double x, const double* y, double* dy) {
                                  supply, dy + k * cylinderVariables);
         fresh += cylinder.weight * dy[k * cylinderVariables + deliveredMass];
     }
-    if (hasPlenum_) {
+    if (hasPlenum_ && model_->pumps()) {
+        pumpRates(x, y, supply, dy);
+    } else if (hasPlenum_) {
         plenumRates(y, fresh, supply, dy);
     }
     cylinderEvaluations_ += static_cast<long>(cylinders.size());
@@ -259,7 +333,7 @@ void Integration::refresh() {
 Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
     RunningCylinder& cylinder = *cylinders[index];
     return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory,
-                                      supplyOf(y - index * cylinderVariables), bends);
+                                      supplyOf(x, y - index * cylinderVariables), bends);
 }
 
 void Integration::settle() {
@@ -267,15 +341,53 @@ void Integration::settle() {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         if (cylinder.memory.mode.portsOpen()) {
-            cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
-                                                              cylinder.memory, supplyOf(y_.data()));
+            cylinder.responses = cylinder.equations.responses(
+                offsets_[k] + x_, variables(k), cylinder.memory, supplyOf(x_, y_.data()));
             relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
         } else {
             cylinder.responses = {};
         }
     }
-    if (hasPlenum_) {
+    if (hasPlenum_ && model_->pumps()) {
+        relaxation_ += pumpRelaxation();
+    } else if (hasPlenum_) {
         relaxation_ = std::max(relaxation_, plenumRelaxation());
+    }
+}
+
+/// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
+double Integration::pumpRelaxation() const {
+    const double* p = &y_[cylinders.size() * cylinderVariables];
+    const SupplyState state = pumpState(theta + x_, p);
+    const double step = 1e-6 * state.pressure;
+    const Supply& supply = model_->settings.supply;
+    double answer = (reedFlow(supply, model_->gas.air, state.pressure - step) -
+                     reedFlow(supply, model_->gas.air, state.pressure + step)) /
+                    (2.0 * step * model_->omega);
+    for (const RunningCylinder* cylinder : cylinders) {
+        if (cylinder->memory.mode.inlet != InletFlow::closed) {
+            answer += cylinder->weight * cylinder->responses.inlet.outerSlope;
+        }
+    }
+    return answer * state.fresh.gamma * state.pressure / p[plenumMass];
+}
+
+/// ∂f/∂y by differences: with its reed and its moving wall the pump answers to everything.
+void Integration::findPumpDerivatives() {
+    const std::vector<int> indices = stiffVariables(cylinders.size(), outside());
+    std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
+    for (std::size_t j = 0; j < indices.size(); ++j) {
+        const auto at = static_cast<std::size_t>(indices[j]);
+        const double step = 1e-6 * weights_[at] / tolerance_;
+        moved[at] += step;
+        rates(x_, moved.data(), rate.data());
+        ++effort_.stepEvaluations;
+        moved[at] = y_[at];
+        for (std::size_t i = 0; i < indices.size(); ++i) {
+            const auto row = static_cast<std::size_t>(indices[i]);
+            methods_->derivatives(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+                (rate[row] - dy_[row]) / step;
+        }
     }
 }
 
@@ -375,6 +487,9 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         if (h_ >= 0.9 * remaining) {
             h = remaining;
         }
+        const double approach = stepTowardsTurn();
+        const bool cutShort = h == remaining || approach < h;
+        h = std::min(h, approach);
         const double error = tryStep(h);
         if (!(error <= 1.0)) {
             shortenStep(h, error);
@@ -389,7 +504,7 @@ std::optional<Problem> Integration::integrateTo(double stop) {
                 continue;
             }
         } else {
-            adaptStep(h, error, h == remaining);
+            adaptStep(h, error, cutShort);
             accept(h, h == remaining ? stop : x_ + h);
         }
         if (crossing) {
@@ -407,7 +522,8 @@ std::optional<Problem> Integration::integrateTo(double stop) {
 
 bool Integration::takePartOfStep(double h) {
     const double error = tryStep(h);
-    if (!(error <= partError)) {
+    // the implicit method's estimate need not fall with the step
+    if (stiff_ ? !std::isfinite(error) : !(error <= partError)) {
         shortenStep(h, error / partError);
         return false;
     }
@@ -459,6 +575,36 @@ void Integration::change(const Crossing& crossing) {
     }
 }
 
+/// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
+/// that cover a fixed share of the way there do; the error estimate would find them by failing.
+double Integration::stepTowardsTurn() {
+    double longest = std::numeric_limits<double>::infinity();
+    for (std::size_t k = 0; k < cylinders.size() && !stiff_; ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        const Mode& mode = cylinder.memory.mode;
+        if (!mode.portsOpen()) {
+            continue;
+        }
+        const double rise = pressureRise(cylinder);
+        const auto approach = [&](Event event, bool outward) {
+            const double drop = cylinder.margins[static_cast<std::size_t>(event)];
+            const double closing = outward ? -rise : rise;
+            if (drop > 0.0 && closing > 0.0) {
+                const double reach = drop > turnNear_ ? shareOfApproach * drop
+                                                      : beyondTurn * std::max(drop, laminarDrop);
+                longest = std::min(longest, reach / closing);
+            }
+        };
+        if (mode.inlet != InletFlow::closed) {
+            approach(Event::inletTurns, mode.inlet == InletFlow::back);
+        }
+        if (mode.exhaust != ExhaustFlow::closed) {
+            approach(Event::exhaustTurns, mode.exhaust == ExhaustFlow::out);
+        }
+    }
+    return longest;
+}
+
 /// d(ln p)/dθ of a cylinder where it stands [1/rad].
 double Integration::pressureRise(RunningCylinder& cylinder) {
     const auto place = std::find(cylinders.begin(), cylinders.end(), &cylinder);
@@ -493,7 +639,7 @@ void Integration::recordStep(double h) {
     if (hasPlenum_) {
         plenumRecord.begin.push_back(theta + x_);
         plenumRecord.length.push_back(h);
-        for (const int variable : {plenumMass, plenumTemperature}) {
+        for (int variable = 0; variable < outside(); ++variable) {
             step().denseCoefficients(
                 static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
             plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
@@ -528,25 +674,26 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
 double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
                                   double h) {
     double own[judgedVariables][DenseStep::denseTerms];
-    double outside[2][DenseStep::denseTerms];
+    double before[3][DenseStep::denseTerms];
     const int first = static_cast<int>(index) * cylinderVariables;
     const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
     for (int i = 0; i < judgedVariables; ++i) {
         step().denseCoefficients(first + i, own[i]);
     }
-    for (int i = 0; hasPlenum_ && i < 2; ++i) {
-        step().denseCoefficients(static_cast<int>(plenumOffset) + i, outside[i]);
+    const int outsiders = outside();
+    for (int i = 0; i < outsiders; ++i) {
+        step().denseCoefficients(static_cast<int>(plenumOffset) + i, before[i]);
     }
     const auto margin = [&](double s) {
         double* y = scratch_.data() + first;
         for (std::size_t i = 0; i < judgedVariables; ++i) {
             y[i] = denseValue(own[i], s);
         }
-        for (std::size_t i = 0; hasPlenum_ && i < 2; ++i) {
-            scratch_[plenumOffset + i] = denseValue(outside[i], s);
+        for (int i = 0; i < outsiders; ++i) {
+            scratch_[plenumOffset + static_cast<std::size_t>(i)] = denseValue(before[i], s);
         }
         return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
-                                         supplyOf(scratch_.data()));
+                                         supplyOf(x_ + s * h, scratch_.data()));
     };
     const double start = cylinder.margins[static_cast<std::size_t>(event)];
     const double end = margin(1.0);
@@ -563,6 +710,10 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
 /// ∂f/∂y as far as the flow through the ports answers to the pressures on both sides: each flow
 /// changes the state of the cylinder, and of the plenum where fresh gas is drawn from it.
 void Integration::findStiffDerivatives() {
+    if (hasPlenum_ && model_->pumps()) {
+        findPumpDerivatives();
+        return;
+    }
     Eigen::MatrixXd& derivatives = methods_->derivatives;
     derivatives.setZero();
     const auto plenumColumn = static_cast<Eigen::Index>(cylinders.size()) * stiffCount;
@@ -570,7 +721,7 @@ void Integration::findStiffDerivatives() {
     double drawEffect[2] = {0.0, 0.0};
     if (hasPlenum_) {
         const double* p = &y_[cylinders.size() * cylinderVariables];
-        const double pressure = supplyOf(y_.data()).pressure;
+        const double pressure = supplyOf(x_, y_.data()).pressure;
         const double t = p[plenumTemperature];
         const double r = model_->gas.air.gasConstant();
         plenumGradient[0] = pressure / p[plenumMass];
@@ -627,6 +778,16 @@ std::optional<Problem> Integration::impossibleState() {
                             withDecimals(offsets_[k] + x_, in::degrees, 1),
                             amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
         }
+    }
+    if (hasPlenum_ && model_->pumps()) {
+        const double* p = variables(cylinders.size());
+        if (!(p[plenumMass] > 0.0 && p[plenumTemperature] > coldest &&
+              p[plenumTemperature] < hottest)) {
+            return Problem{"/gas/supply/dead_cm3",
+                           LW_TEXT("the gas under the piston ran out of every range: the pump "
+                                   "chamber must hold more")};
+        }
+        return std::nullopt;
     }
     if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
         return Problem{

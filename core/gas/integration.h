@@ -12,13 +12,19 @@
 
 namespace lobewright::gas {
 
-/// The blower's plenum and what is counted of it.
+/// What stands before the inlet ports, the blower's plenum or the pump chamber, and what is counted
+/// of it.
 enum PlenumVariable : int {
     plenumMass,        ///< [kg]
     plenumTemperature, ///< [K]
-    blowerWork,        ///< [J]
+    plenumProducts,    ///< in a pump chamber [kg]
+    blowerWork,        ///< of the blower, or that the pump takes [J]
     pressureSum,       ///< ∫p dθ [Pa·rad]
     temperatureSum,    ///< ∫T dθ [K·rad]
+    reedMass,          ///< taken in through the reed [kg]
+    reedEnthalpy,      ///< with it [J]
+    portMass,          ///< given to the cylinders by a pump, net [kg]
+    portEnthalpy,      ///< with it [J]
     plenumVariables
 };
 using PlenumState = std::array<double, plenumVariables>;
@@ -76,7 +82,7 @@ class Integration {
     };
     /// Both methods for a number of cylinders.
     struct Methods {
-        Methods(std::size_t cylinders, bool plenum);
+        Methods(std::size_t cylinders, int outside);
         DormandPrince explicitly;
         Radau implicitly;
         Eigen::MatrixXd derivatives; ///< ∂f/∂y of the stiff variables
@@ -84,8 +90,14 @@ class Integration {
 
     std::size_t size() const { return y_.size(); }
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
-    SupplyState supplyOf(const double* y) const;
+    /// Variables before the ports that the rates depend on.
+    int outside() const { return !hasPlenum_ ? 0 : model_->pumps() ? 3 : 2; }
+    SupplyState supplyOf(double x, const double* y) const;
+    SupplyState pumpState(double window, const double* p) const;
     void rates(double x, const double* y, double* dy);
+    void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
+    double pumpRelaxation() const;
+    void findPumpDerivatives();
     void plenumRates(const double* y, double fresh, const SupplyState& supply, double* dy) const;
     void gather();  ///< states of the cylinders into one
     void scatter(); ///< and back
@@ -107,6 +119,7 @@ class Integration {
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
     double pressureRise(RunningCylinder& cylinder);
+    double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);
     std::optional<Crossing> firstCrossing(double h);
@@ -130,7 +143,7 @@ class Integration {
     bool stiff_ = false;          ///< the implicit method is at work
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]
-    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, lastError_ = 1e-4;
+    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, turnNear_ = 0.0, lastError_ = 1e-4;
     std::vector<FirstStep> firstSteps_; ///< of each stretch of the period
     std::size_t stretch_ = 0;           ///< stretches begun in this period
     bool firstStepPending_ = false, firstStepFailed_ = false;

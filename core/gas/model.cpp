@@ -1,6 +1,7 @@
 #include "core/gas/model.h"
 
 #include "core/gas/knock.h"
+#include "core/gas/phases.h"
 #include "core/gas/supply.h"
 #include "core/gas/wall_heat.h"
 #include "core/gas/wiebe.h"
@@ -199,6 +200,20 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                  ? 1.0
                                  : scavenging.displacedFraction;
     model.residualThreshold = 1.0 - displaced;
+    if (model.fired && settings.mixture == Mixture::premixed) {
+        model.fuelShare = 1.0 / (1.0 + settings.lambda * gas.airFuelRatio);
+    }
+    if (model.pumps()) {
+        model.pumpSpace = {&chamber, settings.supply.pump, model.start, {0.0}};
+        if (settings.supply.pump.shared) {
+            model.pumpSpace.lags = cylinderLags(run);
+        }
+        if (!(model.pumpSpace.bounds().smallest > 0.0)) {
+            return Problem{"/gas/supply/dead_cm3",
+                           LW_TEXT("leaves no space under the piston at outer dead centre with the "
+                                   "adjuster's shift, must be more")};
+        }
+    }
     setScales(model);
     double burnStart = settings.burn.start;
     if (model.searchesBurnStart()) {

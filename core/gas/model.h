@@ -2,6 +2,7 @@
 
 #include "core/gas/cycle.h"
 #include "core/gas/fuel.h"
+#include "core/gas/pump_space.h"
 #include "core/gas/state.h"
 
 #include <array>
@@ -51,9 +52,14 @@ struct Model {
     double energyScale = 0.0;       ///< its enthalpy [J]
     double exhaustCrown = 0.0;      ///< [K]
     double residualThreshold = 0.0; ///< share of the residual that is not displaced
-    std::vector<Stop> stops;        ///< of one period from `start`, ascending, first at `start`
+    PumpSpace pumpSpace;            ///< where the pistons pump
+    /// Share of fuel vapour in fresh gas; 0 where the fuel is injected.
+    double fuelShare = 0.0;
+    std::vector<Stop> stops; ///< of one period from `start`, ascending, first at `start`
 
     double period() const { return chamber->period(); }
+    bool pumps() const { return settings.supply.kind == SupplyKind::underPiston; }
+    bool premixed() const { return fuelShare > 0.0; }
     bool searchesBurnStart() const { return fired && settings.burn.bestTorque; }
     /// Moves the burn start [cycle angle, rad]. Error: ports would be open.
     std::optional<Problem> setBurnStart(double cycleAngle);

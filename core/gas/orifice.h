@@ -19,12 +19,15 @@ struct FlowFunction {
     double choking = 0.0; ///< > 0 subsonic, < 0 choked: (p/p₀)^((γ−1)/γ) − 2/(γ+1)
 };
 
-/// `ratio` = downstream/upstream pressure, 0 < ratio ≤ 1; γ > 1 of the upstream gas.
-/// [Heywood, appendix C]
-inline FlowFunction forwardFlowFunction(double ratio, double gamma) {
+/// `pressureRatio` = downstream/upstream, > 0; γ > 1 of the upstream gas. Odd about ratio 1, so
+/// that a flow just turning round continues smoothly. [Heywood, appendix C]
+[[gnu::always_inline]] inline FlowFunction flowFunction(double pressureRatio, double gamma) {
+    const bool reversed = pressureRatio > 1.0;
+    const double ratio = reversed ? 1.0 / pressureRatio : pressureRatio;
     const double drop = 1.0 - ratio;
     const double exponent = (gamma - 1.0) / gamma;
     const double critical = 2.0 / (gamma + 1.0);
+    FlowFunction psi;
     if (drop < laminarDrop) {
         // odd cubic that meets the ideal law, ψ² = 2·drop·(1 − 1.5·drop/γ + …), with its slope
         const double s = drop / laminarDrop;
@@ -33,27 +36,24 @@ inline FlowFunction forwardFlowFunction(double ratio, double gamma) {
         static_assert(laminarDrop == 1e-4);
         const double first = scale * (5.0 - 3.0 * q);
         const double third = -scale * (1.0 + q);
-        return {s * (first + third * s * s), -(first + 3.0 * third * s * s) / laminarDrop,
-                1.0 - critical};
+        psi = {s * (first + third * s * s), -(first + 3.0 * third * s * s) / laminarDrop,
+               1.0 - critical};
+    } else {
+        const double power = exponential(exponent * logarithm(ratio));
+        psi.choking = power - critical;
+        if (psi.choking <= 0.0) {
+            psi.value =
+                std::sqrt(gamma * exponential((gamma + 1.0) / (gamma - 1.0) * logarithm(critical)));
+        } else {
+            psi.value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));
+            psi.slope = psi.value / ratio * (1.0 / gamma - 0.5 * exponent * power / (1.0 - power));
+        }
     }
-    const double power = exponential(exponent * logarithm(ratio));
-    const double choking = power - critical;
-    if (choking <= 0.0) {
-        return {std::sqrt(gamma * exponential((gamma + 1.0) / (gamma - 1.0) * logarithm(critical))),
-                0.0, choking};
+    if (reversed) {
+        psi.value = -psi.value;
+        psi.slope *= ratio * ratio;
     }
-    const double value = ratio / power * std::sqrt(2.0 / exponent * (1.0 - power));
-    return {value, value / ratio * (1.0 / gamma - 0.5 * exponent * power / (1.0 - power)), choking};
-}
-
-/// The same for any ratio > 0: odd about ratio 1, so that a flow just turning round continues
-/// smoothly.
-inline FlowFunction flowFunction(double ratio, double gamma) {
-    if (ratio <= 1.0) {
-        return forwardFlowFunction(ratio, gamma);
-    }
-    const FlowFunction reversed = forwardFlowFunction(1.0 / ratio, gamma);
-    return {-reversed.value, reversed.slope / (ratio * ratio), reversed.choking};
+    return psi;
 }
 
 /// Mass flow through an effective area C_d·A [kg/s], positive downstream.

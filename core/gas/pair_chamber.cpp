@@ -65,9 +65,24 @@ ChamberGeometry PairChamber::at(double theta) const {
     if (mayOpen_[place.stretch]) {
         const PerEnd<double> positions = motion_->positions(place);
         geometry.inletArea = effectiveArea(openings_.inlet, positions.inlet);
-        geometry.exhaustArea = effectiveArea(openings_.exhaust, positions.exhaust);
+        geometry.exhaustArea =
+            effectiveArea(openings_.exhaust, positions[timing_.pair().uncovers(End::exhaust)]);
     }
     return geometry;
+}
+
+SpaceBehind PairChamber::behind(double theta, PumpSides sides) const {
+    const auto place = motion_->place(theta);
+    const PerEnd<double> positions = motion_->positions(place);
+    const PerEnd<double> rates = motion_->positionRates(place);
+    SpaceBehind space;
+    for (const End end : timing_.pair().pistons()) {
+        if (end == End::inlet || sides == PumpSides::both) {
+            space.volume += pistonArea_ * positions[end];
+            space.rate += pistonArea_ * rates[end];
+        }
+    }
+    return space;
 }
 
 double PairChamber::period() const {
@@ -87,7 +102,7 @@ double PairChamber::sweptVolume() const {
 }
 
 double PairChamber::meanStrokeSum() const {
-    return timing_.pair().curve(End::inlet).stroke() + timing_.pair().curve(End::exhaust).stroke();
+    return 2.0 * timing_.pair().meanStroke();
 }
 
 } // namespace lobewright::gas

@@ -35,6 +35,7 @@ void RunningCylinder::begin(const Charge& charge, std::size_t cycle) {
     y[slugMass] = charge.slugMass;
     y[slugProducts] = charge.slugProducts;
     y[slugEnthalpy] = charge.slugEnthalpy;
+    y[freshMass] = charge.fresh;
     memory = {};
     memory.exhaustBack = model_->stream(charge.exhaustProducts, charge.exhaustTemperature);
     memory.cycle = static_cast<int>(cycle);
@@ -75,7 +76,8 @@ Charge RunningCylinder::carried() const {
             y[slugProducts],
             y[slugEnthalpy],
             memory.exhaustBack.products,
-            memory.exhaustBack.temperature};
+            memory.exhaustBack.temperature,
+            y[freshMass]};
 }
 
 unsigned RunningCylinder::applyStops(double supplyPressure) {
@@ -179,8 +181,13 @@ void RunningCylinder::beginCycle() {
     y[outflowMass] = y[outflowProducts] = y[outflowTemperature] = 0.0;
     if (model_->fired) {
         const double ratio = model_->gas.airFuelRatio;
-        memory.fuelMass = y[airMass] / (model_->settings.lambda * ratio);
-        memory.burnableFuel = std::min(memory.fuelMass, y[airMass] / ratio);
+        if (model_->premixed()) {
+            memory.fuelMass = model_->fuelShare * std::min(y[freshMass], y[airMass]);
+            memory.burnableFuel = std::min(memory.fuelMass, (y[airMass] - memory.fuelMass) / ratio);
+        } else {
+            memory.fuelMass = y[airMass] / (model_->settings.lambda * ratio);
+            memory.burnableFuel = std::min(memory.fuelMass, y[airMass] / ratio);
+        }
         memory.mode.knockCounting = model_->knock;
     }
     CycleRecord& cycle = record();

@@ -43,6 +43,17 @@ void checkSupply(const Supply& supply, Rules& rules) {
         rules.within("supply/temperature_K", supply.temperature, 200.0, 1000.0);
         return;
     }
+    if (supply.kind == SupplyKind::underPiston) {
+        const Pump& pump = supply.pump;
+        rules.positive("supply/dead_cm3", pump.deadVolume);
+        rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        rules.positive("supply/reed/area_mm2", pump.reed.area);
+        rules.within("supply/reed/discharge_coefficient", pump.reed.dischargeCoefficient, 0.01,
+                     1.0);
+        rules.notNegative("supply/reed/cracking_bar", pump.reed.cracking);
+        rules.positive("supply/reed/full_open_bar", pump.reed.fullOpen);
+        return;
+    }
     rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
     rules.positive("supply/drive_ratio", supply.driveRatio);
     rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
@@ -78,6 +89,9 @@ Problems validate(const Settings& settings) {
     if (settings.wallHeat.exhaustCrownTemperature) {
         rules.within("wall_heat/exhaust_crown_K", *settings.wallHeat.exhaustCrownTemperature, 200.0,
                      2000.0);
+    }
+    if (settings.wallHeat.headTemperature) {
+        rules.within("wall_heat/head_K", *settings.wallHeat.headTemperature, 200.0, 2000.0);
     }
     rules.notNegative("wall_heat/multiplier", settings.wallHeat.multiplier);
     return problems;

@@ -8,7 +8,11 @@
 namespace lobewright::gas {
 
 enum class Fuel { petrol, methane, hydrogen, diesel, ethanol };
-enum class SupplyKind { reservoir, blower };
+enum class SupplyKind { reservoir, blower, underPiston };
+/// When the fuel comes to the air: after the last port has closed, or with it through the ports.
+enum class Mixture { injected, premixed };
+/// The pistons whose backs pump.
+enum class PumpSides { inlet, both };
 enum class ScavengingModel { perfectMixing, perfectDisplacement, displacementThenMixing };
 enum class WallHeatModel { none, woschni, hohenberg };
 
@@ -19,6 +23,27 @@ struct Burn {
     double wiebeA = 6.908;
     double wiebeM = 2.0;
     bool operator==(const Burn&) const = default;
+};
+
+/// A reed valve that lets ambient gas into the space under a piston: its area opens in proportion
+/// to the drop of pressure beyond that which cracks it.
+struct Reed {
+    double area = 260e-6;              ///< fully open [m²]
+    double dischargeCoefficient = 0.7; ///< 0 < C_d ≤ 1
+    double cracking = 0.01e5;          ///< drop at which it opens [Pa]
+    double fullOpen = 0.04e5;          ///< further drop at which it is fully open [Pa]
+    bool operator==(const Reed&) const = default;
+};
+
+/// The space under the pistons as pump: V_u = dead + areaFactor·A·y, filled through the reed,
+/// emptied through the inlet ports.
+struct Pump {
+    PumpSides sides = PumpSides::inlet; ///< of an opposed engine
+    bool shared = false;                ///< one case for all cylinders instead of a chamber each
+    double deadVolume = 130e-6;         ///< with the piston at outer dead centre [m³]
+    double areaFactor = 0.92;           ///< 1 less the share of a piston rod
+    Reed reed;
+    bool operator==(const Pump&) const = default;
 };
 
 struct Supply {
@@ -36,8 +61,14 @@ struct Supply {
     double volumetricEfficiency = 0.85;
     double plenumVolume = 3e-3;                   ///< [m³]
     std::optional<double> afterCoolerTemperature; ///< outlet [K]; absent: no cooler
+    Pump pump;
     bool operator==(const Supply&) const = default;
 };
+
+/// Short circuit of a one-sided engine where none is given: the stream has to turn round at the
+/// head (own estimate; loop-scavenged cylinders lie between 0.05 and 0.3, Heywood, ch. 6.6, and
+/// Blair, Design and Simulation of Two-Stroke Engines).
+inline constexpr double oneSidedShortCircuit = 0.15;
 
 struct Scavenging {
     ScavengingModel model = ScavengingModel::perfectMixing;
@@ -50,7 +81,8 @@ struct WallHeat {
     WallHeatModel model = WallHeatModel::woschni;
     double crownTemperature = 480.0;               ///< [K]
     std::optional<double> exhaustCrownTemperature; ///< [K]; absent: as the inlet crown
-    double linerTemperature = 420.0;               ///< [K]
+    std::optional<double> headTemperature; ///< of a one-sided engine [K]; absent: as the crown
+    double linerTemperature = 420.0;       ///< [K]
     double multiplier = 1.0;
     bool operator==(const WallHeat&) const = default;
 };
@@ -59,6 +91,7 @@ struct WallHeat {
 struct Settings {
     Fuel fuel = Fuel::methane;
     double lambda = 1.0;
+    Mixture mixture = Mixture::injected;
     double combustionEfficiency = 0.97;
     std::optional<double> octaneNumber; ///< absent: the fuel's own
     Burn burn;

@@ -54,6 +54,7 @@ struct Charge {
            slugEnthalpy = 0.0;       ///< in the runner [kg], [kg], [J]
     double exhaustProducts = 0.0;    ///< share of the last period's outflow
     double exhaustTemperature = 0.0; ///< of it [K]
+    double fresh = 0.0;              ///< taken in since the ports opened and kept [kg]
 };
 
 enum class InletFlow { closed, fresh, slug, back };

@@ -8,13 +8,11 @@ LW_TEXTS_OF(Core)
 namespace lobewright::gas {
 namespace {
 
-/// Until the state changes less than `until`, the integrator may be as loose as `tolerance`.
-struct Stage {
-    double tolerance, until;
-};
-constexpr Stage approach{5e-5, 3e-4}; // the fewest evaluations on a reservoir and on a plenum
+/// The integrator is as loose as this share of the last change of the state, within bounds: the
+/// fewest evaluations on a reservoir and on a plenum.
+constexpr double shareOfChange = 1e-3, loosest = 5e-5;
 /// A state after a window is good to about this many times the integrator's tolerance.
-constexpr double noise = 5.0;
+constexpr double noise = 2.0;
 constexpr double nearNoise = 1e-2; ///< a loose state that changes less may be as good as it gets
 /// Periods of accelerated and of plain repetition in turn. Where flow through a port hardly knows
 /// its direction the map has kinks, around which the acceleration may circle for ever.
@@ -31,6 +29,13 @@ Problem noAir(double share) {
     return {"", Message(LW_TEXT("no air for the engine to burn (%1 of the charge is fresh): look "
                                 "at the ports, the supply and the exhaust pressure"),
                         number(share, 2))};
+}
+
+/// How exactly to integrate after a change of the state; exactly where that costs little more.
+double toleranceAfter(double change, const CycleOptions& options) {
+    const double exact = options.relativeTolerance;
+    const double enough = std::min(shareOfChange * change, loosest);
+    return enough < 3.0 * exact ? exact : enough;
 }
 
 /// Whether the search gets anywhere.
@@ -59,7 +64,7 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
     search.asked = options.steadyTolerance;
     const int most = options.maxPeriods * windows;
     double tolerance =
-        near ? options.relativeTolerance : std::max(approach.tolerance, options.relativeTolerance);
+        near ? options.relativeTolerance : std::max(loosest, options.relativeTolerance);
     const long last = cylinders_.rateEvaluations() + options.maxEvaluations;
     int airless = 0;
     acceleration.beginAnew();
@@ -117,8 +122,12 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             progress.note(search.windows, std::max(search.change, 0.1 * distance));
         }
         std::optional<CoupledCylinders::State> next = state.with(predicted, model_);
-        if (!exact && (search.change < approach.until || noisy)) {
+        if (noisy) {
             tolerance = options.relativeTolerance;
+        } else if (!exact) {
+            tolerance = std::min(tolerance, toleranceAfter(search.change, options));
+        } else if (near && search.windows == 1) {
+            tolerance = toleranceAfter(search.change, options); // it was not as near as hoped
         }
         if (!next) {
             acceleration.forget();

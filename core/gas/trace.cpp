@@ -59,16 +59,33 @@ RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
     return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
 }
 
+SupplyTrace::State SupplyTrace::stateAt(double window) const {
+    const double into = window - std::floor(window / span) * span;
+    const std::size_t step = lastNotAfter(begin, into);
+    const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
+    const std::size_t variables = pumps() ? 3 : 2;
+    const double* r = &coefficients[variables * StepRecord::terms * step];
+    return {denseValue(r, s), denseValue(r + StepRecord::terms, s),
+            pumps() ? denseValue(r + 2 * StepRecord::terms, s) : 0.0};
+}
+
+double SupplyTrace::pumpPressure(double window, double airConstant, double productsConstant) const {
+    const State state = stateAt(window);
+    return ((state.mass - state.products) * airConstant + state.products * productsConstant) *
+           state.temperature / pump.at(window).volume;
+}
+
 SupplyState SupplyTrace::at(double window, const Model& model) const {
     if (begin.empty()) {
         return constant;
     }
-    const double into = window - std::floor(window / span) * span;
-    const std::size_t step = lastNotAfter(begin, into);
-    const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
-    const double* r = &coefficients[2 * StepRecord::terms * step];
-    const double temperature = denseValue(r + StepRecord::terms, s);
-    return {pressurePerState * denseValue(r, s) * temperature, model.freshStream(temperature)};
+    const State state = stateAt(window);
+    if (pumps()) {
+        return {pumpPressure(window, model.gas.air.gasConstant(), model.gas.products.gasConstant()),
+                model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature)};
+    }
+    return {pressurePerState * state.mass * state.temperature,
+            model.freshStream(state.temperature)};
 }
 
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
@@ -115,6 +132,20 @@ GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {
 double RecordedTrace::pressure(double theta, int cylinder) const {
     return stateAt(theta - setup_.cylinderLag[static_cast<std::size_t>(cylinder)], cylinder)
         .pressure;
+}
+
+/// A chamber for each cylinder runs with it; a case for all is told by the angle of cylinder 1.
+Samples RecordedTrace::pumpPressure(const Samples& theta, int cylinder) const {
+    const SupplyTrace& supply = setup_.supply;
+    if (!supply.pumps()) {
+        return {};
+    }
+    const bool isShared = supply.pump.pump.shared;
+    const double lag = setup_.cylinderLag[isShared ? 0 : static_cast<std::size_t>(cylinder)];
+    return theta.unaryExpr([&](double angle) {
+        return supply.pumpPressure(windowOf(angle - lag), setup_.airConstant,
+                                   setup_.productsConstant);
+    });
 }
 
 } // namespace lobewright::gas

@@ -3,6 +3,7 @@
 #include "core/gas/cycle.h"
 #include "core/gas/cylinder.h"
 #include "core/gas/fuel.h"
+#include "core/gas/pump_space.h"
 
 #include <memory>
 #include <vector>
@@ -37,9 +38,20 @@ struct SupplyTrace {
     double span = 0.0;                 ///< after which the plenum repeats [rad]
     double pressurePerState = 0.0;     ///< pressure = this·mass·temperature [Pa/(kg·K)]
     std::vector<double> begin, length; ///< [rad]
-    std::vector<double> coefficients;  ///< of mass and temperature, terms × 2 × steps
+    /// Of mass and temperature, in a pump chamber of products as well; terms × variables × steps.
+    std::vector<double> coefficients;
+    PumpSpace pump; ///< without a chamber: there is none
+    bool pumps() const { return pump.chamber != nullptr && !begin.empty(); }
     /// At an angle from the start of cylinder 1's period [rad].
     SupplyState at(double window, const Model& model) const;
+    /// Of a pump chamber [Pa]; gas constants [J/(kg·K)].
+    double pumpPressure(double window, double airConstant, double productsConstant) const;
+
+  private:
+    struct State {
+        double mass = 0.0, temperature = 0.0, products = 0.0;
+    };
+    State stateAt(double window) const;
 };
 
 /// A periodic solution made of the recorded steps of every cylinder that runs differently.
@@ -58,6 +70,7 @@ class RecordedTrace final : public GasTrace {
 
     GasSamples sample(const Samples& theta, int cylinder) const override;
     double pressure(double theta, int cylinder) const override;
+    Samples pumpPressure(const Samples& theta, int cylinder) const override;
 
     struct State {
         double pressure, temperature, airMass, productsMass;

@@ -72,8 +72,8 @@ std::optional<double> trackDistance(const mechanism::OpposedPair& pair) {
         return std::nullopt;
     }
     return mechanism.clearance + pair.curve(End::inlet).stroke() +
-           pair.curve(End::exhaust).stroke() + pair.shift(End::exhaust) +
-           2.0 * mechanism.piston->length;
+           pair.curve(End::exhaust).stroke() + pair.shift(pair.pistons().back()) +
+           static_cast<double>(pair.pistons().size()) * mechanism.piston->length;
 }
 
 void addFrameFriction(Samples& sum, End end, const PistonLoads& piston) {

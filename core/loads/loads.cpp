@@ -1,5 +1,6 @@
 #include "core/loads/loads.h"
 
+#include "core/loads/net_pressure.h"
 #include "core/loads/orders.h"
 #include "core/loads/quadrature.h"
 #include "core/loads/torque.h"
@@ -26,29 +27,42 @@ struct Engine {
     explicit Engine(const Inputs& given)
         : inputs(given), psi(mechanism::cylinderAngles(given.pair.mechanism())),
           lags(mechanism::cylinderLags(given.pair.mechanism())) {
-        for (const End end : bothEnds) {
+        for (const End end : given.pair.pistons()) {
             setup[end] = pistonSetup(given.pair, end, given.friction, given.omega,
                                      given.underPistonPressure);
         }
     }
 
+    /// Whether a piston runs there, not a head stands.
+    bool isPiston(End end) const { return inputs.pair.uncovers(end) == end; }
     Samples pressure(const Samples& theta, int cylinder) const {
         return inputs.trace ? inputs.trace->sample(theta, cylinder).pressure
                             : Samples::Constant(theta.size(), inputs.underPistonPressure);
     }
-    double pressure(double theta) const {
-        return inputs.trace ? inputs.trace->pressure(theta) : inputs.underPistonPressure;
+    /// What acts on the piston of this end, from the chamber pressure at these angles.
+    Samples onPiston(End end, const Samples& pressures, const Samples& theta, int cylinder) const {
+        return inputs.trace ? net(end, *inputs.trace).onPiston(pressures, theta, cylinder)
+                            : pressures;
+    }
+    double onPiston(End end, double theta) const {
+        return inputs.trace ? net(end, *inputs.trace).pressure(theta) : inputs.underPistonPressure;
+    }
+    NetPressure net(End end, const gas::GasTrace& trace) const {
+        return {trace, inputs.pumpArea[end], inputs.underPistonPressure};
     }
     PistonLoads piston(End end, const motion::LiftSamples& lift, const Samples& pressures) const {
-        return pistonLoads(setup[end], lift, pressures);
+        return isPiston(end) ? pistonLoads(setup[end], lift, pressures)
+                             : standingLoads(pressures.size());
     }
     PistonLoads piston(End end, const Samples& theta, int cylinder,
                        const Samples& pressures) const {
         const double behind = lags[static_cast<std::size_t>(cylinder)];
-        return pistonLoads(setup[end], inputs.pair.lift(end, theta - behind), pressures);
+        return isPiston(end)
+                   ? pistonLoads(setup[end], inputs.pair.lift(end, theta - behind), pressures)
+                   : standingLoads(pressures.size());
     }
     double demand(End end, double theta) const {
-        return axialDemand(setup[end], inputs.pair.lift(end, theta), pressure(theta));
+        return axialDemand(setup[end], inputs.pair.lift(end, theta), onPiston(end, theta));
     }
 };
 
@@ -61,7 +75,8 @@ struct EngineSamples {
 };
 
 /// Friction of the shaft bearings: the thrusts of both tracks cancel inside the shaft as far as
-/// they are equal, each track's radial pull is carried beside it; mean diameter R.
+/// they are equal, each track's radial pull is carried beside it; mean diameter R. That of an only
+/// track rests on the thrust bearing whole.
 Samples shaftBearingLoss(const PerEnd<TrackForces>& track, const Engine& engine) {
     return 0.5 * engine.inputs.friction.shaftBearing * engine.setup.inlet.pitchRadius *
            ((track.inlet.thrust - track.exhaust.thrust).abs() + track.inlet.radial() +
@@ -77,8 +92,10 @@ void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Kinema
     const mechanism::FoldedAngles& folded = kinematics.folded;
     const Samples pressure = engine.pressure(folded.places(), 0);
     result.pressure = folded.unfolded(pressure, 0);
-    for (const End end : bothEnds) {
-        const PistonLoads places = engine.piston(end, kinematics.lift[end], pressure);
+    result.piston.exhaust = standingLoads(result.pressure.size()); // where there is a piston: below
+    for (const End end : engine.inputs.pair.pistons()) {
+        const PistonLoads places = engine.piston(
+            end, kinematics.lift[end], engine.onPiston(end, pressure, folded.places(), 0));
         for (std::size_t k = 0; k < engine.psi.size(); ++k) {
             const auto unfold = [&](const Samples& values) { return folded.unfolded(values, k); };
             if (k == 0) {
@@ -96,7 +113,8 @@ void addDifferentCylinders(EngineSamples& result, const Engine& engine, const Sa
         const int cylinder = static_cast<int>(k);
         Samples pressure = engine.pressure(theta, cylinder);
         for (const End end : bothEnds) {
-            PistonLoads piston = engine.piston(end, theta, cylinder, pressure);
+            PistonLoads piston = engine.piston(end, theta, cylinder,
+                                               engine.onPiston(end, pressure, theta, cylinder));
             addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius,
                       rollerForces(piston));
             if (k == 0) {
@@ -152,7 +170,7 @@ std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta
     std::vector<FlankChange> changes;
     const Eigen::Index count = theta.size();
     const double period = engine.inputs.pair.period();
-    for (const End end : bothEnds) {
+    for (const End end : engine.inputs.pair.pistons()) {
         const Samples& demand = demands[end];
         std::optional<Eigen::Index> last;
         for (Eigen::Index i = 0; i < 2 * count; ++i) {
@@ -206,7 +224,8 @@ void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
             lift.y2(i) = before.y2;
             lift.y3(i) = before.y3;
         }
-        loads.edgePiston[end] = pistonLoads(engine.setup[end], lift, pressure);
+        loads.edgePiston[end] =
+            engine.piston(end, lift, engine.onPiston(end, pressure, loads.edgeTheta, 0));
         period.lift[end] = joined(period.lift[end], lift);
     }
     period.theta = joined(period.theta, loads.edgeTheta);
@@ -223,19 +242,21 @@ void addNodes(Loads& loads, const Engine& engine) {
     loads.nodes.weight = quadrature.weight;
     loads.nodes.pressure = engine.pressure(quadrature.theta, 0);
     for (const End end : bothEnds) {
-        loads.nodes.piston[end] = engine.piston(end, quadrature.theta, 0, loads.nodes.pressure);
+        loads.nodes.piston[end] =
+            engine.piston(end, quadrature.theta, 0,
+                          engine.onPiston(end, loads.nodes.pressure, quadrature.theta, 0));
     }
 }
 
 /// Adds one cylinder's work over one period, times `factor`, at the quadrature nodes.
-void addWork(Loads& loads, const Engine& engine, const Samples& pressure,
+void addWork(Loads& loads, const Engine& engine, const PerEnd<Samples>& pressure,
              const PerEnd<PistonLoads>& piston, double factor, double& moved) {
     const Samples weight = factor * loads.nodes.weight;
     const double area = engine.inputs.pair.pistonArea();
     for (const End end : bothEnds) {
         const PistonLoads& one = piston[end];
         const auto integral = [&weight](const Samples& f) { return (weight * f).sum(); };
-        loads.work.gas -= area * integral(pressure * one.lift.y1);
+        loads.work.gas -= area * integral(pressure[end] * one.lift.y1);
         loads.work.inertia -= integral(one.inertiaForce * one.lift.y1);
         loads.work.shaft += integral(one.torque);
         moved += integral(one.torque.abs());
@@ -257,13 +278,19 @@ void closeWork(Loads& loads, const Engine& engine) {
             const Samples theta = loads.nodes.theta + behind;
             const Samples pressure = engine.pressure(theta, k);
             PerEnd<PistonLoads> piston;
+            PerEnd<Samples> onPiston;
             for (const End end : bothEnds) {
-                piston[end] = engine.piston(end, theta, k, pressure);
+                onPiston[end] = engine.onPiston(end, pressure, theta, k);
+                piston[end] = engine.piston(end, theta, k, onPiston[end]);
             }
-            addWork(loads, engine, pressure, piston, lobes, moved);
+            addWork(loads, engine, onPiston, piston, lobes, moved);
         }
     } else {
-        addWork(loads, engine, loads.nodes.pressure, loads.nodes.piston, lobes * cylinders, moved);
+        PerEnd<Samples> onPiston;
+        for (const End end : bothEnds) {
+            onPiston[end] = engine.onPiston(end, loads.nodes.pressure, loads.nodes.theta, 0);
+        }
+        addWork(loads, engine, onPiston, loads.nodes.piston, lobes * cylinders, moved);
     }
     loads.losses.shaftBearing *= units::turn; // so far the mean torque
     loads.work.shaft -= loads.losses.shaftBearing;
@@ -344,9 +371,17 @@ void addTorqueFigures(Loads& loads) {
 PerEnd<ContactSpeeds> speedsOfContact(const Engine& engine, const OnePeriod& period,
                                       const gas::GasTrace* trace, const Samples& pressure) {
     PerEnd<ContactSpeeds> result;
-    for (const End end : bothEnds) {
-        result[end] = contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
-                                    period.lift[end], pressure, trace);
+    result.exhaust.low = SpeedBound{}; // a head stays where it is at any speed
+    for (const End end : engine.inputs.pair.pistons()) {
+        if (!trace) {
+            result[end] = contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
+                                        period.lift[end], pressure, nullptr);
+            continue;
+        }
+        const NetPressure net = engine.net(end, *trace);
+        result[end] =
+            contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
+                          period.lift[end], net.onPiston(pressure, period.theta, 0), &net);
     }
     return result;
 }

@@ -37,6 +37,8 @@ struct Inputs {
     bool cylindersDiffer = false;
     /// Of this pair and these angles; null: found anew.
     const Kinematics* kinematics = nullptr;
+    /// Share of the bore that pumps behind each piston; 0 where it does not.
+    PerEnd<double> pumpArea = {};
 };
 
 /// Mean loss torques of the whole engine [N·m], ≥ 0.
@@ -52,7 +54,7 @@ double meanEffectivePressure(const mechanism::OpposedPair& pair, double meanTorq
 
 /// Work of a turn, all cylinders [J], by quadrature between events (not from the output samples).
 struct WorkBalance {
-    double gas = 0.0;      ///< ∮p dV
+    double gas = 0.0;      ///< ∮p dV, less what the pump takes
     double friction = 0.0; ///< rings, guide, rollers, slip, shaft bearings
     double shaft = 0.0;    ///< ∮T dθ
     double moved = 0.0;    ///< Σ∫|T_piston|dθ

@@ -94,6 +94,15 @@ Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Sampl
     return sum;
 }
 
+PistonLoads standingLoads(Eigen::Index samples) {
+    const Samples none = Samples::Zero(samples);
+    PistonLoads loads;
+    loads.lift = {none, none, none, none};
+    loads = transformed(loads, [&none](const Samples&) { return none; });
+    loads.guideBracket = Samples::Ones(samples); // nothing to jam
+    return loads;
+}
+
 AxialShares axialShares(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
     const double gauge = pressure - setup.underPistonPressure;
     const double sign = signOfMotion(lift.y1, lift.y2, setup.stroke);

@@ -76,6 +76,9 @@ PistonLoads transformed(const PistonLoads& piston, Change&& change) {
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure);
 
+/// Of what stands still in the place of a piston: no force, no torque. shape (samples)
+PistonLoads standingLoads(Eigen::Index samples);
+
 /// What the track is asked for at one angle [N], outward load positive.
 struct AxialShares {
     double inertia = 0.0; ///< m·ÿ

@@ -80,14 +80,14 @@ std::optional<double> outermost(const std::vector<Extreme>& extremes, double sig
 }
 
 std::optional<Problem> mismatch(const PerEnd<motion::LiftCurve>& lifts,
-                                const PerEnd<std::vector<Extreme>>& turningPoints) {
+                                const PerEnd<std::vector<Extreme>>& turningPoints, bool oneSided) {
     if (lifts.inlet.lobes() != lifts.exhaust.lobes()) {
         return Problem{"/tracks/exhaust/lobes",
                        Message(LW_TEXT("the exhaust track has %1 lobes where the inlet track has "
                                        "%2: both tracks must have the same period"),
                                lifts.exhaust.lobes(), lifts.inlet.lobes())};
     }
-    if (turningPoints.inlet.size() != turningPoints.exhaust.size()) {
+    if (!oneSided && turningPoints.inlet.size() != turningPoints.exhaust.size()) {
         return Problem{"/tracks/exhaust",
                        Message(LW_TEXT("the exhaust track has %1 rises per pattern where the inlet "
                                        "track has %2: both tracks must have the same number"),
@@ -123,7 +123,7 @@ Result<OpposedPair> OpposedPair::make(const Mechanism& mechanism,
         return problems;
     }
     OpposedPair pair(mechanism, lifts);
-    if (auto problem = mismatch(lifts, pair.turningPoints_)) {
+    if (auto problem = mismatch(pair.lifts_, pair.turningPoints_, mechanism.isOneSided())) {
         return *problem;
     }
     if (auto problem = pair.findDeadCentres()) {
@@ -143,12 +143,16 @@ Result<OpposedPair> OpposedPair::make(const Mechanism& mechanism,
 
 OpposedPair::OpposedPair(const Mechanism& mechanism, const PerEnd<motion::LiftCurve>& lifts)
     : mechanism_(mechanism), lifts_(lifts) {
+    if (mechanism.isOneSided()) {
+        lifts_.exhaust = motion::LiftCurve::still(lifts.inlet.lobes());
+    }
     const std::vector<double> angles = cylinderAngles(mechanism);
     const double first = angles.empty() ? 0.0 : angles.front();
     phase_.inlet = -first;
-    phase_.exhaust = mechanism.exhaustLead + mechanism.adjuster.setting - first;
+    phase_.exhaust =
+        (mechanism.isOneSided() ? 0.0 : mechanism.exhaustLead + mechanism.adjuster.setting) - first;
     pistonArea_ = units::pi * mechanism.bore * mechanism.bore / 4.0;
-    outerGap_ = mechanism.clearance + lifts.inlet.stroke() + lifts.exhaust.stroke() +
+    outerGap_ = mechanism.clearance + lifts_.inlet.stroke() + lifts_.exhaust.stroke() +
                 shift(End::inlet) + shift(End::exhaust);
     for (const End end : bothEnds) {
         for (Extreme extreme : extremes(lifts_[end])) {
@@ -169,6 +173,9 @@ OpposedPair::OpposedPair(const Mechanism& mechanism, const PerEnd<motion::LiftCu
 }
 
 std::vector<Extreme> OpposedPair::volumeExtremes() const {
+    if (mechanism_.isOneSided()) {
+        return turningPoints_.inlet;
+    }
     PeriodicFunction liftSum;
     liftSum.value = [this](double theta) {
         return lift(End::inlet, theta).y + lift(End::exhaust, theta).y;
@@ -207,8 +214,9 @@ std::optional<Problem> OpposedPair::findDeadCentres() {
     const std::vector<Extreme> sums = volumeExtremes();
     const double strokes = lifts_.inlet.stroke() + lifts_.exhaust.stroke();
     const double equal = 1e-12 * strokes;
+    const End other = pistons().back();
     const std::vector<double> bounds = cycleBounds(
-        {troughs(turningPoints_.inlet, period()), troughs(turningPoints_.exhaust, period())},
+        {troughs(turningPoints_.inlet, period()), troughs(turningPoints_[other], period())},
         period());
     for (std::size_t j = 0; j < bounds.size(); ++j) {
         const double to = j + 1 < bounds.size() ? bounds[j + 1] : bounds.front() + period();
@@ -246,6 +254,9 @@ double OpposedPair::trackAngle(End end, double theta) const {
 
 double OpposedPair::shift(End end) const {
     const Adjuster& adjuster = mechanism_.adjuster;
+    if (mechanism_.isOneSided()) {
+        return end == End::inlet ? adjuster.axial : 0.0;
+    }
     return end == End::inlet ? 0.0
                              : adjuster.helixLead * adjuster.setting / units::turn + adjuster.axial;
 }
@@ -274,6 +285,11 @@ double OpposedPair::pistonArea() const {
 
 double OpposedPair::sweptVolume() const {
     return pistonArea_ * (lifts_.inlet.stroke() + lifts_.exhaust.stroke());
+}
+
+double OpposedPair::meanStroke() const {
+    return (lifts_.inlet.stroke() + lifts_.exhaust.stroke()) /
+           static_cast<double>(pistons().size());
 }
 
 double OpposedPair::gap(double theta) const {

@@ -6,6 +6,7 @@
 #include "core/result.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace lobewright::mechanism {
@@ -19,13 +20,16 @@ struct DeadCentres {
 /// Both ends and the chamber between them at one shaft angle.
 struct PairState {
     PerEnd<motion::Lift> lift;
-    double gap = 0.0;        ///< between the crowns [m]
+    double gap = 0.0;        ///< between the crowns, or crown and head [m]
     double volume = 0.0;     ///< [m³]
     double volumeRate = 0.0; ///< dV/dθ [m³/rad]
 };
 
 /// The two opposed pistons of cylinder 1 over the shaft angle θ, ψ_1 included.
 /// Cylinder k at θ is cylinder 1 at θ − ψ_k + ψ_1.
+///
+/// In a one-sided engine a fixed head stands in the place of the exhaust piston: the exhaust end
+/// has stroke and lift 0 throughout, whatever lift is given for it.
 class OpposedPair {
   public:
     /// Errors: periods or rises per period of the two tracks differ; the volume never changes;
@@ -35,11 +39,16 @@ class OpposedPair {
                                     const PerEnd<motion::LiftCurve>& lifts);
 
     const Mechanism& mechanism() const { return mechanism_; }
+    /// The ends at which a piston runs on a track.
+    std::span<const End> pistons() const { return mechanism_.pistons(); }
+    /// The end whose piston uncovers the ports of this side.
+    End uncovers(End side) const { return mechanism_.uncovers(side); }
     const motion::LiftCurve& curve(End end) const { return lifts_[end]; }
     int cyclesPerTurn() const;
     double period() const;                          ///< of the pattern [rad]
     double trackAngle(End end, double theta) const; ///< φ [rad]
-    double shift(End end) const;                    ///< s of the adjuster, 0 at the inlet [m]
+    /// s of the adjuster [m], 0 at the inlet; of a one-sided engine that of its only track.
+    double shift(End end) const;
     /// Everything at one angle in one call, for the gas integrator: two lift evaluations.
     PairState at(double theta) const;
     motion::Lift lift(End end, double theta) const;
@@ -47,6 +56,7 @@ class OpposedPair {
 
     double pistonArea() const;             ///< π·bore²/4 [m²]
     double sweptVolume() const;            ///< A·(S_i + S_e) [m³]
+    double meanStroke() const;             ///< of the pistons [m]
     double gap(double theta) const;        ///< between the crowns [m]
     double volume(double theta) const;     ///< [m³]
     double volumeRate(double theta) const; ///< dV/dθ [m³/rad]

@@ -129,6 +129,16 @@ void PairPolynomials::index() {
     }
 }
 
+PerEnd<double> PairPolynomials::positionRates(const Place& place) const {
+    const Stretch& stretch = stretches_[place.stretch];
+    Eigen::Array2d slope = Eigen::Array2d::Zero();
+    for (std::size_t i = terms - 1; i >= 1; --i) {
+        slope = slope * place.share + static_cast<double>(i) * stretch.position[i];
+    }
+    slope *= stretch.scale;
+    return {slope[0], slope[1]};
+}
+
 PairPolynomials::Place PairPolynomials::place(double theta) const {
     double angle = theta;
     if (!(angle >= 0.0 && angle < period_)) {

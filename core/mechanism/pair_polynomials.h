@@ -41,6 +41,8 @@ class PairPolynomials {
         const Eigen::Array2d both = valueOf(stretches_[place.stretch].position, place.share);
         return {both[0], both[1]};
     }
+    /// Its slope [m/rad].
+    PerEnd<double> positionRates(const Place& place) const;
     std::size_t stretches() const { return stretches_.size(); }
     /// Bounds of a stretch [rad], ascending from 0 to the period.
     double begin(std::size_t stretch) const { return stretches_[stretch].begin; }

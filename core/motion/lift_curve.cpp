@@ -80,6 +80,17 @@ Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
         Pieces{std::move(form).value(), pattern.lobes, std::move(divisions)}));
 }
 
+LiftCurve LiftCurve::still(int lobes) {
+    LiftForm form;
+    form.period = units::turn / lobes;
+    form.pieces = {Piece{}};
+    form.plateaus = {{0.0, form.period, 0.0}};
+    form.index();
+    std::vector<double> divisions = divide(form);
+    return LiftCurve(
+        std::make_shared<const Pieces>(Pieces{std::move(form), lobes, std::move(divisions)}));
+}
+
 double LiftCurve::period() const {
     return pieces_->form.period;
 }

@@ -56,6 +56,8 @@ class LiftCurve {
     /// rad, lifts outside 0 … stroke, a rise that does not rise, fewer than 3 knots, …), each with
     /// a path relative to the track, e.g. "/segments/2/span_deg".
     static Result<LiftCurve> make(const Pattern& pattern);
+    /// Lift 0 throughout: of what stands still where a piston could move. lobes ≥ 1.
+    static LiftCurve still(int lobes);
 
     double period() const;       ///< 2π/lobes [rad]
     double stroke() const;       ///< max lift [m]

@@ -50,9 +50,10 @@ double CycleEvents::overlap() const {
 Result<PortTiming> PortTiming::make(const Rows& rows, const mechanism::OpposedPair& pair) {
     Problems problems = rowProblems(rows, pair.mechanism().bore);
     for (const End end : bothEnds) {
-        const double shift = pair.shift(end);
+        const End piston = pair.uncovers(end);
+        const double shift = pair.shift(piston);
         for (std::size_t i = 0; i < rows[end].size(); ++i) {
-            checkTravel(rows[end][i], -shift, pair.curve(end).stroke() - shift,
+            checkTravel(rows[end][i], -shift, pair.curve(piston).stroke() - shift,
                         fmt::format("/{}/{}", name(end), i), problems);
         }
     }
@@ -69,13 +70,14 @@ Result<PortTiming> PortTiming::make(const Rows& rows, const mechanism::OpposedPa
 
 PortTiming::PortTiming(const Rows& rows, const mechanism::OpposedPair& pair)
     : rows_(rows), pair_(pair) {
-    shift_ = {pair.shift(End::inlet), pair.shift(End::exhaust)};
+    shift_ = {pair.shift(pair.uncovers(End::inlet)), pair.shift(pair.uncovers(End::exhaust))};
 }
 
 std::vector<double> PortTiming::crossings(End end, double depth) const {
     const double lift = depth + shift_[end];
-    const auto above = [&](double theta) { return pair_.lift(end, theta).y - lift; };
-    const std::vector<mechanism::Extreme>& turns = pair_.turningPoints(end);
+    const End piston = pair_.uncovers(end);
+    const auto above = [&](double theta) { return pair_.lift(piston, theta).y - lift; };
+    const std::vector<mechanism::Extreme>& turns = pair_.turningPoints(piston);
     std::vector<double> result;
     for (std::size_t i = 0; i < turns.size(); ++i) {
         const bool last = i + 1 == turns.size();
@@ -105,7 +107,7 @@ std::optional<Problem> PortTiming::findEvents() {
             const double idc = cycle.centres.idc;
             const double next = j + 1 < cycles_.size() ? cycles_[j + 1].centres.idc
                                                        : cycles_[0].centres.idc + pair_.period();
-            if (pair_.lift(end, idc).y - shift_[end] <= first->edge) {
+            if (position(end, idc) <= first->edge) {
                 return Problem{
                     path,
                     Message(
@@ -149,7 +151,7 @@ void PortTiming::findKinks() {
                 bounds.insert(bounds.end(), angles.begin(), angles.end());
             }
         }
-        for (const mechanism::Extreme& extreme : pair_.turningPoints(end)) {
+        for (const mechanism::Extreme& extreme : pair_.turningPoints(pair_.uncovers(end))) {
             bounds.push_back(wrapped(extreme.begin, pair_.period()));
             bounds.push_back(wrapped(extreme.end, pair_.period()));
         }
@@ -163,7 +165,7 @@ ChamberState PortTiming::at(double theta) const {
     ChamberState state;
     state.pair = pair_.at(theta);
     for (const End end : bothEnds) {
-        const double position = state.pair.lift[end].y - shift_[end];
+        const double position = state.pair.lift[pair_.uncovers(end)].y - shift_[end];
         double area = 0.0;
         double effective = 0.0;
         for (const Row& row : rows_[end]) {
@@ -179,39 +181,47 @@ ChamberState PortTiming::at(double theta) const {
     return state;
 }
 
+double PortTiming::position(End end, double theta) const {
+    return pair_.lift(pair_.uncovers(end), theta).y - shift_[end];
+}
+
+Samples PortTiming::position(End end, const Samples& theta) const {
+    return pair_.lift(pair_.uncovers(end), theta).y - shift_[end];
+}
+
 double PortTiming::area(End end, double theta) const {
-    const double position = pair_.lift(end, theta).y - shift_[end];
+    const double depth = position(end, theta);
     double sum = 0.0;
     for (const Row& row : rows_[end]) {
-        sum += row.count * openArea(row, row.edge - position);
+        sum += row.count * openArea(row, row.edge - depth);
     }
     return sum;
 }
 
 double PortTiming::effectiveArea(End end, double theta) const {
-    const double position = pair_.lift(end, theta).y - shift_[end];
+    const double depth = position(end, theta);
     double sum = 0.0;
     for (const Row& row : rows_[end]) {
-        sum += row.dischargeCoefficient * row.count * openArea(row, row.edge - position);
+        sum += row.dischargeCoefficient * row.count * openArea(row, row.edge - depth);
     }
     return sum;
 }
 
 Samples PortTiming::area(End end, const Samples& theta) const {
-    const Samples position = pair_.lift(end, theta).y - shift_[end];
+    const Samples depth = position(end, theta);
     Samples sum = Samples::Zero(theta.size());
     for (const Row& row : rows_[end]) {
-        sum += position.unaryExpr(
-            [&row](double y) { return row.count * openArea(row, row.edge - y); });
+        sum +=
+            depth.unaryExpr([&row](double y) { return row.count * openArea(row, row.edge - y); });
     }
     return sum;
 }
 
 Samples PortTiming::effectiveArea(End end, const Samples& theta) const {
-    const Samples position = pair_.lift(end, theta).y - shift_[end];
+    const Samples depth = position(end, theta);
     Samples sum = Samples::Zero(theta.size());
     for (const Row& row : rows_[end]) {
-        sum += position.unaryExpr([&row](double y) {
+        sum += depth.unaryExpr([&row](double y) {
             return row.dischargeCoefficient * row.count * openArea(row, row.edge - y);
         });
     }

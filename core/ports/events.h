@@ -70,6 +70,10 @@ class PortTiming {
     Samples area(End end, const Samples& theta) const;
     Samples effectiveArea(End end, const Samples& theta) const;
     double fullArea(End end) const; ///< all rows fully uncovered [m²]
+    /// Of the piston that uncovers this side, in from where it stands at outer dead centre without
+    /// shift [m].
+    double position(End end, double theta) const;
+    Samples position(End end, const Samples& theta) const;
     const mechanism::OpposedPair& pair() const { return pair_; }
     const Rows& rows() const { return rows_; }
 
@@ -112,9 +116,11 @@ SpecificTimeAreas specificTimeAreas(const PortTiming& timing, const CycleEvents&
 /// bore.
 struct Web {
     End end = End::inlet;
-    int row = 0;        ///< index of the first row of the group
-    double chord = 0.0; ///< [m]; ≤ 0: the ports do not fit
+    int row = 0;         ///< index of the first row of the group
+    bool across = false; ///< rows of both sides stand in it
+    double chord = 0.0;  ///< [m]; ≤ 0: the ports do not fit
 };
-std::vector<Web> webs(const Rows& rows, double bore);
+/// `shared`: both sides lie in the way of one piston, and rows of both may overlap.
+std::vector<Web> webs(const Rows& rows, double bore, bool shared = false);
 
 } // namespace lobewright::ports

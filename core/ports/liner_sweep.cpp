@@ -15,6 +15,27 @@ double leastGap(const mechanism::OpposedPair& pair) {
     return least;
 }
 
+/// What the piston does to the rows of one side.
+void addRows(LinerSweep& sweep, const Rows& rows, End side, double bore) {
+    for (std::size_t i = 0; i < rows[side].size(); ++i) {
+        const Row& row = rows[side][i];
+        const int index = static_cast<int>(i);
+        const double margin = stretchOf(row).from - sweep.skirt.to;
+        sweep.skirtMargin = std::min(sweep.skirtMargin.value_or(margin), margin);
+        if (margin < 0.0) {
+            sweep.rowsUncoveredBySkirt.push_back({index, side, -margin});
+        }
+        if (row.width <= widePort * bore) {
+            continue;
+        }
+        for (std::size_t ring = 0; ring < sweep.rings.size(); ++ring) {
+            if (sweep.rings[ring].meets(stretchOf(row))) {
+                sweep.ringsOverWide.push_back({static_cast<int>(ring), index, side});
+            }
+        }
+    }
+}
+
 } // namespace
 
 Stretch stretchOf(const Row& row) {
@@ -24,7 +45,7 @@ Stretch stretchOf(const Row& row) {
 PerEnd<LinerSweep> linerSweep(const Rows& rows, const mechanism::OpposedPair& pair) {
     const auto& mechanism = pair.mechanism();
     PerEnd<LinerSweep> sweeps;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         LinerSweep& sweep = sweeps[end];
         const double outermost = -pair.shift(end);
         const double innermost = outermost + pair.curve(end).stroke();
@@ -39,21 +60,9 @@ PerEnd<LinerSweep> linerSweep(const Rows& rows, const mechanism::OpposedPair& pa
         for (const double distance : mechanism.piston->ringDistances) {
             sweep.rings.push_back(behindCrown(distance));
         }
-        for (std::size_t i = 0; i < rows[end].size(); ++i) {
-            const Row& row = rows[end][i];
-            const int index = static_cast<int>(i);
-            const double margin = stretchOf(row).from - sweep.skirt.to;
-            sweep.skirtMargin = std::min(sweep.skirtMargin.value_or(margin), margin);
-            if (margin < 0.0) {
-                sweep.rowsUncoveredBySkirt.push_back(index);
-            }
-            if (row.width <= widePort * mechanism.bore) {
-                continue;
-            }
-            for (std::size_t ring = 0; ring < sweep.rings.size(); ++ring) {
-                if (sweep.rings[ring].meets(stretchOf(row))) {
-                    sweep.ringsOverWide.push_back({static_cast<int>(ring), index});
-                }
+        for (const End side : bothEnds) {
+            if (pair.uncovers(side) == end) {
+                addRows(sweep, rows, side, mechanism.bore);
             }
         }
     }

@@ -19,8 +19,16 @@ struct Stretch {
 
 /// A piston ring that passes a row of ports wide enough to let it spring out.
 struct RingOverPort {
-    int ring = 0; ///< index into PistonGeometry::ringDistances
-    int row = 0;  ///< index of the row of this end
+    int ring = 0;          ///< index into PistonGeometry::ringDistances
+    int row = 0;           ///< index of the row
+    End side = End::inlet; ///< of the row: both, where one piston uncovers both
+};
+
+/// A row that the skirt's end passes into near inner dead centre.
+struct RowUnderSkirt {
+    int row = 0;
+    End side = End::inlet;
+    double depth = 0.0; ///< uncovered [m]
 };
 
 /// What the piston of one end touches of the liner in a turn.
@@ -30,7 +38,7 @@ struct LinerSweep {
     std::vector<Stretch> rings;        ///< travel of each ring
     std::optional<double> skirtMargin; ///< from the skirt's end at IDC to the nearest row [m]; < 0:
                                        ///< it uncovers one
-    std::vector<int> rowsUncoveredBySkirt;   ///< the skirt's end passes into these rows near IDC
+    std::vector<RowUnderSkirt> rowsUncoveredBySkirt;
     std::vector<RingOverPort> ringsOverWide; ///< wider than `widePort` of the bore
 };
 
@@ -41,8 +49,8 @@ inline constexpr double widePort = 0.4;
 /// The row as a stretch along the bore.
 Stretch stretchOf(const Row& row);
 
-/// Sweeps of both pistons. Needs the piston section of the mechanism; without it only `crown` is
-/// filled.
+/// Sweeps of both pistons; that of a head is empty. Needs the piston section of the mechanism;
+/// without it only `crown` is filled.
 PerEnd<LinerSweep> linerSweep(const Rows& rows, const mechanism::OpposedPair& pair);
 
 /// Gap between the crowns where they are nearest [m], with the adjuster as set and at rest.

@@ -3,50 +3,75 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
+#include <utility>
+#include <vector>
 
 namespace lobewright::ports {
 
 namespace {
 
-/// Rows that share the circumference, directly or through a third one; indices ascend by lower
-/// edge.
-std::vector<std::vector<int>> axialGroups(const std::vector<Row>& rows) {
-    std::vector<int> order(rows.size());
-    std::iota(order.begin(), order.end(), 0);
-    const auto row = [&rows](int i) -> const Row& { return rows[static_cast<std::size_t>(i)]; };
-    std::sort(order.begin(), order.end(), [&row](int a, int b) {
-        return row(a).edge - row(a).height < row(b).edge - row(b).height;
-    });
-    std::vector<std::vector<int>> groups;
+struct Placed {
+    End end = End::inlet;
+    int index = 0;
+    const Row* row = nullptr;
+    double lower() const { return row->edge - row->height; }
+};
+
+/// Rows that share the circumference, directly or through a third one; ascending by lower edge.
+std::vector<std::vector<Placed>> axialGroups(std::vector<Placed> rows) {
+    std::sort(rows.begin(), rows.end(),
+              [](const Placed& a, const Placed& b) { return a.lower() < b.lower(); });
+    std::vector<std::vector<Placed>> groups;
     double reach = 0.0;
-    for (const int i : order) {
-        if (groups.empty() || row(i).edge - row(i).height >= reach) {
+    for (const Placed& one : rows) {
+        if (groups.empty() || one.lower() >= reach) {
             groups.emplace_back();
-            reach = row(i).edge;
+            reach = one.row->edge;
         }
-        groups.back().push_back(i);
-        reach = std::max(reach, row(i).edge);
+        groups.back().push_back(one);
+        reach = std::max(reach, one.row->edge);
     }
     return groups;
 }
 
+std::vector<Placed> placed(const Rows& rows, End end) {
+    std::vector<Placed> result;
+    for (const Row& row : rows[end]) {
+        result.push_back({end, static_cast<int>(result.size()), &row});
+    }
+    return result;
+}
+
+Web webOf(const std::vector<Placed>& group, double bore) {
+    double covered = 0.0;
+    int ports = 0;
+    const Placed* first = &group.front();
+    bool across = false;
+    for (const Placed& one : group) {
+        covered += one.row->count * 2.0 * std::asin(std::min(one.row->width / bore, 1.0));
+        ports += one.row->count;
+        across = across || one.end != group.front().end;
+        if (std::pair(one.end, one.index) < std::pair(first->end, first->index)) {
+            first = &one;
+        }
+    }
+    const double angle = (units::turn - covered) / std::max(ports, 1);
+    return {first->end, first->index, across,
+            bore * std::sin(std::max(0.5 * angle, -0.5 * units::pi))};
+}
+
 } // namespace
 
-std::vector<Web> webs(const Rows& rows, double bore) {
+std::vector<Web> webs(const Rows& rows, double bore, bool shared) {
+    std::vector<std::vector<Placed>> sides{placed(rows, End::inlet), placed(rows, End::exhaust)};
+    if (shared) {
+        sides.front().insert(sides.front().end(), sides.back().begin(), sides.back().end());
+        sides.pop_back();
+    }
     std::vector<Web> result;
-    for (const End end : bothEnds) {
-        for (const std::vector<int>& group : axialGroups(rows[end])) {
-            double covered = 0.0;
-            int ports = 0;
-            for (const int i : group) {
-                const Row& row = rows[end][static_cast<std::size_t>(i)];
-                covered += row.count * 2.0 * std::asin(std::min(row.width / bore, 1.0));
-                ports += row.count;
-            }
-            const double angle = (units::turn - covered) / std::max(ports, 1);
-            result.push_back({end, *std::min_element(group.begin(), group.end()),
-                              bore * std::sin(std::max(0.5 * angle, -0.5 * units::pi))});
+    for (const std::vector<Placed>& side : sides) {
+        for (const std::vector<Placed>& group : axialGroups(side)) {
+            result.push_back(webOf(group, bore));
         }
     }
     return result;

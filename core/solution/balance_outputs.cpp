@@ -80,7 +80,9 @@ void addBalanceFigures(FigureList& list, const balance::Balance& balance,
     const Eigen::Index shown = std::min<Eigen::Index>(loads.torqueOrders.size(), 25);
     addOrders(list, "torque", LW_TEXT("Total torque"), "N·m", loads.torqueOrders.head(shown),
               1e6 * loads.peakToPeakTorque); // what is 1/1000 of the swing and more
-    addRemedy(list, balance.remedy);
+    if (!results.pair().mechanism().isOneSided()) {
+        addRemedy(list, balance.remedy);
+    }
     list.add("energy_fluctuation_J", LW_TEXT("Energy stored and given back within a turn"), "J",
              balance.energy.energy);
     list.add("coefficient_of_fluctuation", LW_TEXT("Coefficient of speed fluctuation"), "",

@@ -33,7 +33,7 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
     const auto addBoth = [&](const std::string& before, const std::string& after,
                              const Message& label, const std::string& symbol,
                              const std::string& unit, auto&& quantity, double factor) {
-        for (const End end : bothEnds) {
+        for (const End end : pair.pistons()) {
             list.add(before + name(end) + after, ofSide(label, end), symbol, unit,
                      quantity(lifts[end]), factor);
         }

@@ -48,9 +48,11 @@ void addForceDetailChannels(ChannelList& list, const StageResults& results);
 void addTorqueChannels(ChannelList& list, const StageResults& results);
 
 /// The agreed contact channels: largest nominal pressure and thinnest film of each side.
-void addContactChannels(ChannelList& list, const contact::Contact& contact);
+void addContactChannels(ChannelList& list, const contact::Contact& contact,
+                        const mechanism::OpposedPair& pair);
 /// Pressures along the width, shear, film ratio, slip and pressure × slip.
-void addContactDetailChannels(ChannelList& list, const contact::Contact& contact);
+void addContactDetailChannels(ChannelList& list, const contact::Contact& contact,
+                              const mechanism::OpposedPair& pair);
 
 /// All rollers on the exhaust track, which the adjuster holds.
 void addAdjusterChannels(ChannelList& list, const StageResults& results);

@@ -58,10 +58,32 @@ std::vector<Check> CheckList::take() {
     return std::move(checks_);
 }
 
+namespace {
+
+/// One piston closes both rows as it opened them: said once, as what the arrangement costs.
+void addSymmetricTiming(CheckList& list, const ports::PortTiming& timing) {
+    const auto& cycle = timing.cycles().front();
+    const double late = (cycle.exhaustCloses - cycle.inletCloses) / units::degree;
+    if (late <= 0.0) {
+        return;
+    }
+    list.add({"symmetric-timing", Severity::remark,
+              Message(LW_TEXT("One piston uncovers both rows of ports, so the exhaust closes %1 "
+                              "after the inlet, by as much as it opens before it: that is the "
+                              "arrangement, no fault of the design. A second piston that leads, or "
+                              "a valve in the exhaust, would close it earlier."),
+                      Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
+              late, 0.0, &in::shaftDegrees, "/mechanism/arrangement", cycle.exhaustCloses,
+              "after_charge_deg"});
+}
+
+} // namespace
+
 void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
     const double bore = timing.pair().mechanism().bore;
     constexpr double thinWeb = 0.04; // of the bore, own estimate
-    for (const auto& web : ports::webs(timing.rows(), bore)) {
+    for (const auto& web :
+         ports::webs(timing.rows(), bore, timing.pair().mechanism().isOneSided())) {
         list.atLeast({"port-webs",
                       ofSide(LW_TEXT("Web between ports"), web.end),
                       &in::mm,
@@ -71,6 +93,10 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
                       {},
                       web.end},
                      web.chord / units::millimetre, {thinWeb * bore / units::millimetre, 0.0});
+    }
+    if (timing.pair().mechanism().isOneSided()) {
+        addSymmetricTiming(list, timing);
+        return;
     }
     for (const auto& cycle : timing.cycles()) {
         if (cycle.exhaustCloses > cycle.inletCloses) {

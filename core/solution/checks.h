@@ -73,6 +73,6 @@ void addLoadChecks(CheckList& list, const StageResults& results);
 
 /// Contact stress, film, roller life, crown truncation.
 void addContactChecks(CheckList& list, const contact::Contact& contact,
-                      const design::Limits& limits);
+                      const mechanism::OpposedPair& pair, const design::Limits& limits);
 
 } // namespace lobewright::solution

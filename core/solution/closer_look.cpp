@@ -21,7 +21,8 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.kind = supply.kind;
     path.ambient = {supply.ambientPressure, supply.ambientTemperature};
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
-    path.compresses = path.ready.pressure > path.ambient.pressure;
+    path.pump = gas.pump;
+    path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
     path.compressed = {path.ready.pressure,
                        gas::compress(supply, air, path.ready.pressure).outletTemperature};
     if (supply.kind == gas::SupplyKind::blower && supply.afterCoolerTemperature) {
@@ -41,7 +42,7 @@ std::optional<contact::ContactMap> contactMap(const Solution& solution, End end,
     const auto& design = solution.design;
     return contact::contactMap({solution.pair, *solution.stages->loads, design.materials,
                                 design.lubricant, design.rollerBearing, design.running.speed},
-                               end, widths);
+                               solution.pair.uncovers(end), widths);
 }
 
 LeverArms leverArms(const Solution& solution) {
@@ -49,7 +50,7 @@ LeverArms leverArms(const Solution& solution) {
     const Samples tau =
         cycleAngles(solution.theta, solution.timing, pair.period(), pair.cyclesPerTurn());
     LeverArms arms;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         arms.track[end] = loads::leverArm(pair.lift(end, solution.theta).y1);
         arms.crank[end] =
             loads::crankLeverArm(pair.curve(end).stroke(), solution.design.reference.rodRatio, tau);

@@ -16,7 +16,8 @@ struct SupplyPath {
         double pressure = 0.0, temperature = 0.0; ///< [Pa], [K]
     };
     gas::SupplyKind kind = gas::SupplyKind::reservoir;
-    bool compresses = false; ///< false: nothing lies above ambient pressure
+    std::optional<gas::PumpFigures> pump; ///< instead of a compression to one pressure
+    bool compresses = false;              ///< false: nothing lies above ambient pressure
     State ambient;
     State compressed;            ///< behind blower or compressor, before any cooler
     std::optional<State> cooled; ///< behind the after-cooler; absent: no cooler

@@ -146,20 +146,22 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
 
 } // namespace
 
-void addContactChannels(ChannelList& list, const contact::Contact& contact) {
-    for (const End end : bothEnds) {
+void addContactChannels(ChannelList& list, const contact::Contact& contact,
+                        const mechanism::OpposedPair& pair) {
+    for (const End end : pair.pistons()) {
         list.add(std::string("contact_pressure_") + name(end) + "_MPa",
                  ofSide(LW_TEXT("Nominal contact pressure"), end), "p₀", "MPa",
                  contact.track[end].peakPressure, units::megapascal);
     }
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         list.add(std::string("film_") + name(end) + "_um", ofSide(LW_TEXT("Oil film"), end), "h",
                  "µm", gapWhereZero(contact.track[end].film), units::micrometre);
     }
 }
 
-void addContactDetailChannels(ChannelList& list, const contact::Contact& contact) {
-    for (const End end : bothEnds) {
+void addContactDetailChannels(ChannelList& list, const contact::Contact& contact,
+                              const mechanism::OpposedPair& pair) {
+    for (const End end : pair.pistons()) {
         const std::string side = name(end);
         const auto& track = contact.track[end];
         for (std::size_t i = 0; i < track.stations.size(); ++i) {
@@ -182,16 +184,17 @@ void addContactDetailChannels(ChannelList& list, const contact::Contact& contact
     }
 }
 
-void addContactFigures(FigureList& list, const contact::Contact& contact) {
+void addContactFigures(FigureList& list, const contact::Contact& contact,
+                       const mechanism::OpposedPair& pair) {
     list.group("contact");
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         addTrackContactFigures(list, end, contact.track[end]);
     }
 }
 
 void addContactChecks(CheckList& list, const contact::Contact& contact,
-                      const design::Limits& limits) {
-    for (const End end : bothEnds) {
+                      const mechanism::OpposedPair& pair, const design::Limits& limits) {
+    for (const End end : pair.pistons()) {
         addTrackContactChecks(list, end, contact.track[end], limits);
     }
 }

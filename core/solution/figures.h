@@ -61,7 +61,8 @@ void addLoadFigures(FigureList& list, const StageResults& results);
 void addSolverFigures(FigureList& list, const StageResults& results);
 
 /// Group "contact": nominal stresses, film, slip, roller life.
-void addContactFigures(FigureList& list, const contact::Contact& contact);
+void addContactFigures(FigureList& list, const contact::Contact& contact,
+                       const mechanism::OpposedPair& pair);
 
 /// Group "balance": shaking, rocking and torque orders, what would cancel them, speed fluctuation.
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,

@@ -34,7 +34,10 @@ Compression compressionOf(const ports::PortTiming& timing) {
     return result;
 }
 
-double shiftOf(const mechanism::Adjuster& adjuster) {
+double shiftOf(const mechanism::Mechanism& mechanism, const mechanism::Adjuster& adjuster) {
+    if (mechanism.isOneSided()) {
+        return adjuster.axial;
+    }
     return adjuster.helixLead * adjuster.setting / units::turn + adjuster.axial;
 }
 
@@ -45,7 +48,7 @@ std::optional<ports::PortTiming> withAdjuster(const ports::PortTiming& timing,
     const auto& pair = timing.pair();
     auto mechanism = pair.mechanism();
     if (mechanism.adjuster.setting == adjuster.setting &&
-        pair.shift(End::exhaust) == shiftOf(adjuster)) {
+        pair.shift(pair.pistons().back()) == shiftOf(pair.mechanism(), adjuster)) {
         return timing;
     }
     mechanism.adjuster = adjuster;
@@ -139,7 +142,7 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
     list.add("cycles_per_turn", LW_TEXT("Gas cycles a turn and cylinder"), "", cycles);
     list.add("power_strokes_per_turn", LW_TEXT("Power strokes a turn, all cylinders"), "",
              cycles * pair.mechanism().cylinders);
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         const std::string side = name(end);
         const double stroke = pair.curve(end).stroke();
         list.add("stroke_" + side + "_mm", ofSide(LW_TEXT("Stroke"), end), "mm",
@@ -148,7 +151,9 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
                  ofSide(LW_TEXT("Mean piston speed"), end), "m/s",
                  2.0 * stroke * cycles * turnsPerSecond);
     }
-    addAdjusterShares(list, timing);
+    if (!pair.mechanism().isOneSided()) {
+        addAdjusterShares(list, timing);
+    }
 }
 
 void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double speed) {

@@ -25,29 +25,26 @@ std::optional<double> angleInRow(const mechanism::OpposedPair& pair, End end, do
     return std::nullopt;
 }
 
-void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, const ports::Rows& rows,
-              double innermost) {
+void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, double innermost) {
     if (sweep.rowsUncoveredBySkirt.empty()) {
         return;
     }
-    const auto depth = [&](int row) {
-        return sweep.skirt.to - ports::stretchOf(rows[end][static_cast<std::size_t>(row)]).from;
-    };
-    const int worst = *std::ranges::max_element(sweep.rowsUncoveredBySkirt, {}, depth);
-    const double open = depth(worst) / units::millimetre;
+    const auto& worst =
+        *std::ranges::max_element(sweep.rowsUncoveredBySkirt, {}, &ports::RowUnderSkirt::depth);
+    const double open = worst.depth / units::millimetre;
     list.add({"skirt-uncovers-port",
               Severity::warning,
               Message(LW_TEXT("At inner dead centre the skirt of the %1 piston uncovers its port "
                               "row %2 by %3, so ports open to the space under the piston: a piston "
                               "at least that much longer keeps them shut."),
-                      word(end), worst + 1, amountIn(in::mm, open, 3)),
+                      word(end), worst.row + 1, amountIn(in::mm, open, 3)),
               open,
               0.0,
               &in::mm,
               "/mechanism/piston/length_mm",
               innermost,
               {},
-              end});
+              worst.side});
 }
 
 } // namespace
@@ -60,13 +57,13 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
     }
     const auto sweeps = ports::linerSweep(timing.rows(), pair);
     const double wide = ports::widePort * mechanism.bore / units::millimetre;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         const Samples lift = pair.lift(end, theta).y;
         Eigen::Index innermost = 0;
         lift.maxCoeff(&innermost);
-        addSkirt(list, end, sweeps[end], timing.rows(), theta[innermost]);
+        addSkirt(list, end, sweeps[end], theta[innermost]);
         for (const auto& pass : sweeps[end].ringsOverWide) {
-            const auto& row = timing.rows()[end][static_cast<std::size_t>(pass.row)];
+            const auto& row = timing.rows()[pass.side][static_cast<std::size_t>(pass.row)];
             const double distance =
                 mechanism.piston->ringDistances[static_cast<std::size_t>(pass.ring)];
             list.add(
@@ -81,10 +78,10 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
                  row.width / units::millimetre,
                  wide,
                  &in::mm,
-                 fmt::format("/ports/{}/{}/width_mm", name(end), pass.row),
+                 fmt::format("/ports/{}/{}/width_mm", name(pass.side), pass.row),
                  angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift),
                  {},
-                 end});
+                 pass.side});
         }
     }
 }

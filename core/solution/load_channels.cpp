@@ -7,11 +7,11 @@ namespace lobewright::solution {
 
 void addLoadChannels(ChannelList& list, const StageResults& results) {
     const auto& loads = results.loads;
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         list.add(std::string("contact_force_") + name(end) + "_N",
                  ofSide(LW_TEXT("Contact force"), end), "N", "N", loads.piston[end].contactForce);
     }
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         list.add(std::string("side_force_") + name(end) + "_N",
                  ofSide(LW_TEXT("Side force on the guide"), end), "F", "N",
                  loads.piston[end].sideForce);
@@ -20,7 +20,7 @@ void addLoadChannels(ChannelList& list, const StageResults& results) {
 
 void addTorqueChannels(ChannelList& list, const StageResults& results) {
     const auto& loads = results.loads;
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         const std::string side = name(end);
         list.add("torque_" + side + "_Nm", ofSide(LW_TEXT("Torque of one piston"), end), "T", "N·m",
                  loads.piston[end].torque);
@@ -31,7 +31,7 @@ void addTorqueChannels(ChannelList& list, const StageResults& results) {
 }
 
 void addForceDetailChannels(ChannelList& list, const StageResults& results) {
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         const std::string side = name(end);
         const auto& piston = results.loads.piston[end];
         list.add("inertia_force_" + side + "_N", ofSide(LW_TEXT("Inertia force"), end), "m·ÿ", "N",

@@ -85,7 +85,7 @@ void addStartingCheck(CheckList& list, const StageResults& results) {
         return;
     }
     const loads::SpeedBound* bound = nullptr;
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         const auto& low = (*motored)[end].low;
         if (low && (!bound || low->omega > bound->omega)) {
             bound = &*low;
@@ -120,7 +120,7 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
 } // namespace
 
 void addLoadChecks(CheckList& list, const StageResults& results) {
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         addLiftOffCheck(list, results, end);
         const auto& margin = results.loads.jamMargin[end];
         list.atLeast(

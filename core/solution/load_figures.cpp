@@ -141,13 +141,23 @@ void addAdjuster(FigureList& list, const StageResults& results) {
                   held.holdsItself);
 }
 
+/// In a one-sided engine nothing answers the thrust of the track inside the shaft.
+void addThrustBearing(FigureList& list, const StageResults& results) {
+    const Samples& thrust = results.loads.track.inlet.thrust;
+    list.add("thrust_bearing_force_peak_N", LW_TEXT("Largest force on the thrust bearing"), "N",
+             thrust.abs().maxCoeff());
+    list.add("thrust_bearing_force_mean_N",
+             LW_TEXT("Mean force on the thrust bearing, away from the cylinders"), "N",
+             meanOverTurn(thrust, results.theta));
+}
+
 } // namespace
 
 void addLoadFigures(FigureList& list, const StageResults& results) {
     const auto& loads = results.loads;
     list.group("loads");
     addTorqueFigures(list, loads);
-    for (const End end : bothEnds) {
+    for (const End end : results.pair().pistons()) {
         const std::string side = name(end);
         list.add("highest_contact_force_" + side + "_N",
                  ofSide(LW_TEXT("Highest contact force"), end), "N",
@@ -174,7 +184,11 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     list.add("work_balance_residual",
              LW_TEXT("Gas − friction − shaft work, share of the work moved"), "",
              loads.work.residual);
-    addAdjuster(list, results);
+    if (results.pair().mechanism().isOneSided()) {
+        addThrustBearing(list, results);
+    } else {
+        addAdjuster(list, results);
+    }
 }
 
 } // namespace lobewright::solution

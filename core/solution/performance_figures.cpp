@@ -46,7 +46,11 @@ double largest(const Cycles& cycles, double gas::CycleFigures::*member) {
 /// Figures that only a fired engine has.
 void addEfficiencies(FigureList& list, const StageResults& results, const Brake& brake) {
     const auto cycles = everyCycle(*results.gas);
-    const double heat = mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
+    // of a mixture, what leaves unburnt is paid for too
+    const double mass = mean(cycles, &gas::CycleFigures::fuelMass);
+    const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
+    const double lost = supplied > mass && mass > 0.0 ? supplied / mass : 1.0;
+    const double heat = lost * mean(cycles, &gas::CycleFigures::fuelHeat) * brake.cyclesPerSecond;
     const bool fired = heat > 0.0;
     const TextId why = LW_TEXT("no fuel is burnt");
     const auto whenFired = [&](double value) {
@@ -57,12 +61,33 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     list.add("brake_efficiency", LW_TEXT("Brake efficiency"), "", whenFired(brake.power / heat),
              why);
     const double fuelFlow =
-        mean(cycles, &gas::CycleFigures::fuelMass) * brake.cyclesPerSecond; // kg/s
+        mean(cycles, &gas::CycleFigures::suppliedFuelMass) * brake.cyclesPerSecond; // kg/s
     list.add("fuel_flow_kg_per_h", LW_TEXT("Fuel flow"), "kg/h", whenFired(fuelFlow * 3600.0), why);
     list.add("brake_specific_fuel_g_per_kWh", LW_TEXT("Brake specific fuel consumption"), "g/kWh",
              fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9)
                                         : std::nullopt,
              fired ? LW_TEXT("the engine gives no brake power") : why);
+}
+
+/// What of a mixture leaves through the exhaust before it can burn.
+void addFuelLost(FigureList& list, const Cycles& cycles) {
+    const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
+    const double burns = mean(cycles, &gas::CycleFigures::fuelMass);
+    list.add("fuel_lost_share", LW_TEXT("Fuel lost through the exhaust, share of that supplied"),
+             "", supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
+             LW_TEXT("no fuel is burnt"));
+}
+
+void addPump(FigureList& list, const gas::PumpFigures& pump) {
+    list.add("pump_work_J",
+             LW_TEXT("Work of a pump chamber on its pistons, a cycle (negative: taken)"), "J",
+             pump.work);
+    list.add("pump_pressure_low_bar", LW_TEXT("Lowest pressure in the pump chamber"), "bar",
+             pump.lowPressure / units::bar);
+    list.add("pump_pressure_high_bar", LW_TEXT("Highest pressure in the pump chamber"), "bar",
+             pump.highPressure / units::bar);
+    list.add("crankcase_compression_ratio", LW_TEXT("Compression ratio of the pump chamber"), "",
+             pump.compressionRatio);
 }
 
 /// Gas exchange efficiencies, with the reference stated in the label.
@@ -196,6 +221,12 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     }
     list.add("knock_integral", LW_TEXT("Knock integral (knock from 1)"), "", knock,
              LW_TEXT("no correlation for this fuel, or motored"));
+    if (results.design.gas.mixture == gas::Mixture::premixed) {
+        addFuelLost(list, cycles);
+    }
+    if (results.gas->pump) {
+        addPump(list, *results.gas->pump);
+    }
     list.add("supply_power_kW", LW_TEXT("Power of the blower or compressor"), "kW",
              results.gas->supplyPower / units::kilowatt);
     list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),

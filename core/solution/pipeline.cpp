@@ -1,4 +1,5 @@
 #include "core/design/file.h"
+#include "core/design/gas_settings.h"
 #include "core/gas/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/mechanism.h"
@@ -72,7 +73,8 @@ Result<ports::PortTiming> makeTiming(const TimingInputs& inputs,
 
 /// The gas does not see roller, masses or pitch radius: changing them must not solve it again.
 GasInputs gasInputs(const design::Design& design, const TimingInputs& timing) {
-    GasInputs inputs{timing, design.gas, design.running.speed, design.running.motored};
+    GasInputs inputs{timing, design::gasSettings(design), design.running.speed,
+                     design.running.motored};
     auto& mechanism = inputs.timing.mechanism;
     mechanism.roller = {};
     mechanism.pistonMass = {};
@@ -162,6 +164,13 @@ loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, con
                          .theta = theta,
                          .trace = traceOf(stages.gas),
                          .motoredTrace = traceOf(stages.motoredGas)};
+    const gas::Supply& supply = design.gas.supply;
+    if (supply.kind == gas::SupplyKind::underPiston) {
+        for (const End end : timing.pair().pistons()) {
+            const bool pumps = end == End::inlet || supply.pump.sides == gas::PumpSides::both;
+            inputs.pumpArea[end] = pumps ? supply.pump.areaFactor : 0.0;
+        }
+    }
     inputs.breaks = timing.kinks();
     if (stages.gas->output) {
         addBurnBreaks(inputs.breaks, *stages.gas, timing);
@@ -195,14 +204,16 @@ std::vector<Channel> makeChannels(const StageResults& results, const contact::Co
     addMotionChannels(list, results.timing, results.theta, results.chi, results.omega());
     addGasChannels(list, results.gas ? &*results.gas : nullptr, results.theta);
     addLoadChannels(list, results);
-    addContactChannels(list, contact);
+    addContactChannels(list, contact, results.pair());
     addTorqueChannels(list, results);
     addBalanceChannels(list, balance);
     addForceDetailChannels(list, results);
-    addContactDetailChannels(list, contact);
+    addContactDetailChannels(list, contact, results.pair());
     addFlowChannels(list, results);
-    addAdjusterChannels(list, results);
-    addRemedyChannels(list, balance, results);
+    if (!results.pair().mechanism().isOneSided()) {
+        addAdjusterChannels(list, results);
+        addRemedyChannels(list, balance, results);
+    }
     return list.take();
 }
 
@@ -228,7 +239,7 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
         addLoadFigures(list, results);
     }
     if (wanted("contact")) {
-        addContactFigures(list, contact);
+        addContactFigures(list, contact, results.pair());
     }
     if (wanted("balance")) {
         addBalanceFigures(list, balance, results);
@@ -256,7 +267,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addSpeedChecks(list, results.timing, limits, results.omega());
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
-    addContactChecks(list, contact, limits);
+    addContactChecks(list, contact, results.pair(), limits);
     return list.take();
 }
 
@@ -315,7 +326,11 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     const Pipeline& before = previous && previous->stages ? *previous->stages : none;
     auto stages = std::make_shared<Pipeline>();
 
-    auto motion = reuse(before.motion, MotionInputs{design.tracks}, makeLifts);
+    MotionInputs motionInputs{design.tracks};
+    if (design.mechanism.isOneSided()) {
+        motionInputs.tracks.exhaust.reset(); // of the other arrangement
+    }
+    auto motion = reuse(before.motion, std::move(motionInputs), makeLifts);
     if (!motion) {
         return motion.problems();
     }

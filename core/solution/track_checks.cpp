@@ -95,7 +95,7 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
 
 void addJunctionChecks(CheckList& list, const ports::PortTiming& timing) {
     const auto& pair = timing.pair();
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         addJump(list, pair, end, 1, velocityJump);
         addJump(list, pair, end, 2, accelerationJump);
         addJump(list, pair, end, 3, jerkJump);
@@ -106,7 +106,7 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
                     const Samples& theta) {
     const auto& pair = timing.pair();
     const auto& mechanism = pair.mechanism();
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         Eigen::Index steepest = 0;
         const double angle = track::contactAngle(pair.lift(end, theta), mechanism.pitchRadius)
                                  .abs()

@@ -65,6 +65,14 @@ std::optional<Operand> operand(const Solution& solution, std::string_view symbol
                  : kind == "figure"  ? figureOperand(solution, name)
                  : kind == "channel" ? channelOperand(solution, name)
                                      : innerValue(solution, name);
+    const bool isOfOtherPiston = kind == "figure" && name.find("exhaust") != std::string_view::npos;
+    if (!found && isOfOtherPiston && solution.pair.mechanism().isOneSided()) {
+        found = Operand{.kind = Operand::Kind::constant,
+                        .label = LW_TEXT("Head in the place of an exhaust piston"),
+                        .unit = {},
+                        .values = Samples::Zero(1),
+                        .note = LW_TEXT("stands still")};
+    }
     if (found) {
         found->symbol = symbol;
     }

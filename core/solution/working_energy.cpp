@@ -1,3 +1,4 @@
+#include "core/design/gas_settings.h"
 #include "core/gas/cycle.h"
 #include "core/gas/fuel.h"
 #include "core/gas/pair_chamber.h"
@@ -310,7 +311,7 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
     const double start = grid + (name == "burn_imep_before"  ? -burnStep
                                  : name == "burn_imep_after" ? burnStep
                                                              : 0.0);
-    gas::Settings settings = solution.design.gas;
+    gas::Settings settings = design::gasSettings(solution.design);
     settings.burn.bestTorque = false;
     settings.burn.start = start * units::degree;
     gas::RunConditions run;
@@ -346,6 +347,10 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
 std::optional<Operand> gasSideValue(const Solution& solution, std::string_view name) {
     const auto& gas = *solution.gas;
     const auto& walls = solution.design.gas.wallHeat;
+    if (name == "exhaust_crown" && solution.design.mechanism.isOneSided()) {
+        return walls.headTemperature ? fieldOperand(solution, "/gas/wall_heat/head_K")
+                                     : fieldOperand(solution, "/gas/wall_heat/crown_K");
+    }
     if (name == "exhaust_crown") {
         return walls.exhaustCrownTemperature
                    ? fieldOperand(solution, "/gas/wall_heat/exhaust_crown_K")

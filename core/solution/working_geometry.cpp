@@ -217,7 +217,7 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
     }
     if (name == "adjuster_shift") {
         return value(LW_TEXT("Shift of the exhaust track, outward"), "mm",
-                     solution.pair.shift(End::exhaust) / units::millimetre,
+                     solution.pair.shift(solution.pair.pistons().back()) / units::millimetre,
                      LW_TEXT("helix pitch × setting/360° + axial shift of the adjuster"));
     }
     if (name == "rises_per_pattern") {

@@ -48,7 +48,7 @@ Samples channelAt(const solution::Solution& solution, std::string_view name, con
 
 void addMotion(ComparedValues& values, const solution::Solution& solution) {
     const double omega = values.crankSpeed;
-    for (const End end : bothEnds) {
+    for (const End end : solution.pair.pistons()) {
         const motion::LiftSamples lift = solution.pair.lift(end, solution.theta);
         const double slope = lift.y1.abs().maxCoeff();
         values.leverArm = std::max(values.leverArm, slope);

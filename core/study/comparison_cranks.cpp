@@ -1,3 +1,5 @@
+#include "core/design/gas_settings.h"
+#include "core/loads/net_pressure.h"
 #include "core/study/compared_values.h"
 #include "core/study/crank_loads.h"
 #include "core/study/crank_pair.h"
@@ -159,19 +161,27 @@ CrankPairGeometry pairGeometry(const solution::Solution& solution) {
     geometry.clearance = mechanism.clearance;
     geometry.recess = mechanism.recess;
     geometry.lead = pair.cyclesPerTurn() * (mechanism.exhaustLead + mechanism.adjuster.setting);
-    geometry.shift = pair.shift(End::exhaust);
+    geometry.oneSided = mechanism.isOneSided();
+    geometry.shift = pair.shift(pair.pistons().back());
     geometry.ports = solution.design.ports;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         geometry.stroke[end] = pair.curve(end).stroke();
     }
     return geometry;
 }
 
+/// Share of the bore that pumps behind every piston on a crank.
+double pumpAreaOf(const design::Design& design) {
+    const gas::Supply& supply = design.gas.supply;
+    const bool all = design.mechanism.isOneSided() || supply.pump.sides == gas::PumpSides::both;
+    return supply.kind == gas::SupplyKind::underPiston && all ? supply.pump.areaFactor : 0.0;
+}
+
 CrankEngine pairEngine(const solution::Solution& solution, const CrankPairChamber& chamber,
-                       const gas::CycleSolution& gas, double omega) {
+                       const gas::CycleSolution& gas, const gas::GasTrace& trace, double omega) {
     CrankEngine engine;
     const mechanism::Mechanism& mechanism = solution.pair.mechanism();
-    for (const End end : bothEnds) {
+    for (const End end : chamber.pistons()) {
         engine.pistons.push_back(
             {chamber.crank(end), chamber.tau(end, 0.0), mechanism.pistonMass[end], mechanism.bore});
     }
@@ -180,7 +190,7 @@ CrankEngine pairEngine(const solution::Solution& solution, const CrankPairChambe
     engine.friction = &solution.design.friction;
     engine.omega = omega;
     engine.underPistonPressure = solution.design.running.underPistonPressure;
-    engine.trace = gas.trace.get();
+    engine.trace = &trace;
     engine.breaks = pressureBreaks(chamber, gas, solution.design.gas);
     engine.firings = {chamber.cycles().front().idc};
     return engine;
@@ -188,7 +198,7 @@ CrankEngine pairEngine(const solution::Solution& solution, const CrankPairChambe
 
 /// The supply as the four-stroke gets it: ambient air, or the state before the design's ports.
 gas::Settings fourStrokeSettings(const solution::Solution& solution, bool sameSupply) {
-    gas::Settings settings = solution.design.gas;
+    gas::Settings settings = design::gasSettings(solution.design);
     gas::Supply& supply = settings.supply;
     supply.kind = gas::SupplyKind::reservoir;
     supply.pressure = sameSupply ? solution.gas->plenumPressure : supply.ambientPressure;
@@ -217,8 +227,7 @@ double fourStrokeSpeed(const solution::Solution& solution, const FourStrokeChamb
     case Basis::displacedVolume:
         return omega * reciprocations / 0.5;
     case Basis::pistonSpeed: {
-        const double strokes = pair.curve(End::inlet).stroke() + pair.curve(End::exhaust).stroke();
-        return omega * reciprocations * 0.5 * strokes / chamber.crank().stroke();
+        return omega * reciprocations * pair.meanStroke() / chamber.crank().stroke();
     }
     }
     return omega;
@@ -230,8 +239,12 @@ CrankEngine fourStrokeCranks(const solution::Solution& solution, const FourStrok
     const mechanism::Mechanism& mechanism = solution.pair.mechanism();
     // Pistons of like proportions: mass as the cube of the bore.
     const double size = chamber.bore() / mechanism.bore;
+    double ofPistons = 0.0;
+    for (const End end : mechanism.pistons()) {
+        ofPistons += mechanism.pistonMass[end];
+    }
     const double mass =
-        0.5 * (mechanism.pistonMass.inlet + mechanism.pistonMass.exhaust) * size * size * size;
+        ofPistons / static_cast<double>(mechanism.pistons().size()) * size * size * size;
     CrankEngine engine;
     engine.pistons = {{chamber.crank(), 0.0, mass, chamber.bore()}};
     engine.cylinderAngles = evenAngles(cylinders, chamber.period());
@@ -262,7 +275,7 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
     const double perTurn = solution.pair.cyclesPerTurn();
     const double gear = samePistonSpeed ? perTurn : 1.0;
     const double omega = gear * design.running.speed;
-    gas::Settings settings = design.gas;
+    gas::Settings settings = design::gasSettings(design);
     // The blower gives the same displacement a cycle.
     settings.supply.driveRatio /= perTurn;
     const int cylinders = design.mechanism.cylinders;
@@ -272,8 +285,10 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
     if (!gas) {
         return gas.problems();
     }
-    const CrankEngine engine = pairEngine(solution, *chamber, *gas, omega);
-    const CrankEngineLoads loads = crankEngineLoads(engine, true);
+    const loads::NetPressure trace(*gas->trace, pumpAreaOf(design),
+                                   design.running.underPistonPressure);
+    const CrankEngine engine = pairEngine(solution, *chamber, *gas, trace, omega);
+    const CrankEngineLoads loads = crankEngineLoads(engine, !chamber->geometry().oneSided);
     ComparedValues values;
     values.outputSpeed = design.running.speed;
     values.crankSpeed = omega;
@@ -286,9 +301,11 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
         most = std::max(most, chamber->at(theta).volume);
     }
     values.compressionRatio = most / chamber->at(chamber->cycles().front().idc).volume;
-    values.meanPistonSpeed =
-        2.0 * std::max(chamber->geometry().stroke.inlet, chamber->geometry().stroke.exhaust) *
-        omega / units::turn;
+    double longest = 0.0;
+    for (const End end : chamber->pistons()) {
+        longest = std::max(longest, chamber->crank(end).stroke());
+    }
+    values.meanPistonSpeed = 2.0 * longest * omega / units::turn;
     values.fmepRing = pressureOf(values, loads.ringLoss);
     values.fmepGuide = pressureOf(values, loads.guideLoss);
     values.fmepDrive = design.reference.crankBearingFmep;

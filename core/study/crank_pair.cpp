@@ -14,9 +14,11 @@ LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
-CrankPairChamber::CrankPairChamber(const CrankPairGeometry& geometry)
-    : geometry_(geometry), cranks_{SliderCrank(geometry.stroke.inlet, geometry.rodRatio),
-                                   SliderCrank(geometry.stroke.exhaust, geometry.rodRatio)} {}
+CrankPairChamber::CrankPairChamber(const CrankPairGeometry& geometry) : geometry_(geometry) {
+    for (const End end : pistons()) {
+        cranks_.emplace_back(geometry.stroke[end], geometry.rodRatio);
+    }
+}
 
 Result<CrankPairChamber> CrankPairChamber::make(const CrankPairGeometry& geometry) {
     CrankPairChamber chamber(geometry);
@@ -39,11 +41,15 @@ double CrankPairChamber::pistonArea() const {
 }
 
 double CrankPairChamber::sweptVolume() const {
-    return pistonArea() * meanStrokeSum();
+    return pistonArea() * strokeSum();
+}
+
+double CrankPairChamber::strokeSum() const {
+    return geometry_.stroke.inlet + (geometry_.oneSided ? 0.0 : geometry_.stroke.exhaust);
 }
 
 double CrankPairChamber::meanStrokeSum() const {
-    return geometry_.stroke.inlet + geometry_.stroke.exhaust;
+    return strokeSum() * 2.0 / static_cast<double>(pistons().size());
 }
 
 double CrankPairChamber::tau(End end, double theta) const {
@@ -51,8 +57,8 @@ double CrankPairChamber::tau(End end, double theta) const {
 }
 
 double CrankPairChamber::gap(double theta) const {
-    double gap = geometry_.clearance + geometry_.shift + meanStrokeSum();
-    for (const End end : bothEnds) {
+    double gap = geometry_.clearance + geometry_.shift + strokeSum();
+    for (const End end : pistons()) {
         gap -= crank(end).at(tau(end, theta)).y;
     }
     return gap;
@@ -60,26 +66,46 @@ double CrankPairChamber::gap(double theta) const {
 
 gas::ChamberGeometry CrankPairChamber::at(double theta) const {
     gas::ChamberGeometry state;
-    double gap = geometry_.clearance + geometry_.shift + meanStrokeSum();
-    for (const End end : bothEnds) {
+    double gap = geometry_.clearance + geometry_.shift + strokeSum();
+    for (const End end : pistons()) {
         const motion::Lift lift = crank(end).at(tau(end, theta));
         gap -= lift.y;
         state.volumeRate -= pistonArea() * lift.y1;
-        double area = 0.0;
-        for (const ports::Row& row : geometry_.ports[end]) {
-            area += row.dischargeCoefficient * row.count *
-                    ports::openArea(row, row.edge - lift.y + shift(end));
+        for (const End side : bothEnds) {
+            if (uncovers(side) != end) {
+                continue;
+            }
+            double area = 0.0;
+            for (const ports::Row& row : geometry_.ports[side]) {
+                area += row.dischargeCoefficient * row.count *
+                        ports::openArea(row, row.edge - lift.y + shift(end));
+            }
+            (side == End::inlet ? state.inletArea : state.exhaustArea) = area;
         }
-        (end == End::inlet ? state.inletArea : state.exhaustArea) = area;
     }
     state.linerLength = gap;
     state.volume = pistonArea() * gap + geometry_.recess;
     return state;
 }
 
+gas::SpaceBehind CrankPairChamber::behind(double theta, gas::PumpSides sides) const {
+    gas::SpaceBehind space;
+    for (const End end : pistons()) {
+        if (end == End::inlet || sides == gas::PumpSides::both) {
+            const motion::Lift lift = crank(end).at(tau(end, theta));
+            space.volume += pistonArea() * (lift.y - shift(end));
+            space.rate += pistonArea() * lift.y1;
+        }
+    }
+    return space;
+}
+
 std::optional<Problem> CrankPairChamber::findEvents() {
     // Both pistons near inner dead centre: the slope of the volume changes sign in between.
-    const double lead = geometry_.lead - units::turn * std::round(geometry_.lead / units::turn);
+    const double lead =
+        geometry_.oneSided
+            ? 0.0
+            : geometry_.lead - units::turn * std::round(geometry_.lead / units::turn);
     const double inlet = units::pi;
     const double exhaust = units::pi - lead;
     gas::CycleAngles events;
@@ -91,13 +117,14 @@ std::optional<Problem> CrankPairChamber::findEvents() {
                                        "positive: the pistons collide"),
                                Amount(gap(events.idc), in::mm))};
     }
-    for (const End end : bothEnds) {
+    for (const End side : bothEnds) {
+        const End end = uncovers(side);
         const double ownCentre = end == End::inlet ? inlet : exhaust;
         double highest = -1.0;
-        for (const ports::Row& row : geometry_.ports[end]) {
+        for (const ports::Row& row : geometry_.ports[side]) {
             const double lift = row.edge + shift(end);
             if (!(lift > 0.0 && lift < crank(end).stroke())) {
-                return Problem{fmt::format("/ports/{}", name(end)),
+                return Problem{fmt::format("/ports/{}", name(side)),
                                Message(LW_TEXT("an edge at %1 with a shift of %2 never opens or "
                                                "never closes within a stroke of %3"),
                                        Amount(row.edge, in::mm), Amount(shift(end), in::mm),
@@ -115,8 +142,8 @@ std::optional<Problem> CrankPairChamber::findEvents() {
             }
         }
         const double half = crank(end).angleAt(highest);
-        (end == End::inlet ? events.inletOpens : events.exhaustOpens) = ownCentre + half;
-        (end == End::inlet ? events.inletCloses : events.exhaustCloses) =
+        (side == End::inlet ? events.inletOpens : events.exhaustOpens) = ownCentre + half;
+        (side == End::inlet ? events.inletCloses : events.exhaustCloses) =
             ownCentre + units::turn - half;
     }
     events.firstOpening = std::min(events.inletOpens, events.exhaustOpens);

@@ -8,6 +8,7 @@
 #include "core/study/crank_motion.h"
 
 #include <memory>
+#include <span>
 #include <vector>
 
 namespace lobewright::study {
@@ -15,7 +16,11 @@ namespace lobewright::study {
 /// Two opposed pistons on cranks that turn together, with the bore, ports, clearance and adjuster
 /// shift of a cam-track cylinder. One gas cycle a crank turn; crank angle θ, inlet crank at
 /// τ = θ − π from its inner dead centre, exhaust crank ahead of it by the lead.
+///
+/// One-sided: the ordinary two-stroke, one piston on a crank against a flat head. Stroke, lead and
+/// shift of the exhaust end are then not used; `shift` is that of the only piston.
 struct CrankPairGeometry {
+    bool oneSided = false;
     double bore = 0.0;      ///< [m]
     PerEnd<double> stroke;  ///< [m]
     double rodRatio = 0.28; ///< crank radius by rod length
@@ -34,6 +39,7 @@ class CrankPairChamber final : public gas::Chamber {
 
     std::unique_ptr<gas::Chamber> clone() const override;
     gas::ChamberGeometry at(double theta) const override;
+    gas::SpaceBehind behind(double theta, gas::PumpSides sides) const override;
     double period() const override;
     double cyclesPerTurn() const override { return 1.0; }
     double bore() const override { return geometry_.bore; }
@@ -44,6 +50,10 @@ class CrankPairChamber final : public gas::Chamber {
 
     const CrankPairGeometry& geometry() const { return geometry_; }
     const SliderCrank& crank(End end) const { return cranks_[static_cast<std::size_t>(end)]; }
+    /// The ends with a crank.
+    std::span<const End> pistons() const {
+        return std::span(bothEnds).first(geometry_.oneSided ? 1 : 2);
+    }
     double tau(End end, double theta) const; ///< from inner dead centre of this end [rad]
     double pistonArea() const;               ///< [m²]
 
@@ -51,7 +61,10 @@ class CrankPairChamber final : public gas::Chamber {
     explicit CrankPairChamber(const CrankPairGeometry& geometry);
     double gap(double theta) const;
     std::optional<Problem> findEvents();
-    double shift(End end) const { return end == End::inlet ? 0.0 : geometry_.shift; }
+    double strokeSum() const;
+    /// The end whose piston uncovers the ports of this side.
+    End uncovers(End side) const { return geometry_.oneSided ? End::inlet : side; }
+    double shift(End end) const { return end == pistons().back() ? geometry_.shift : 0.0; }
 
     CrankPairGeometry geometry_;
     std::vector<SliderCrank> cranks_; ///< inlet, exhaust

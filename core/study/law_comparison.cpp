@@ -112,7 +112,7 @@ std::optional<double> figure(const solution::Solution& solution, const char* nam
 
 /// Of this end, or the worse of both where they share the pattern.
 void addLoads(ComparedLaw& row, const solution::Solution& solved, End end, bool isShared) {
-    for (const End each : bothEnds) {
+    for (const End each : solved.pair.pistons()) {
         if (each != end && !isShared)
             continue;
         const auto pressure =

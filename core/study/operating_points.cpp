@@ -147,7 +147,9 @@ Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
     std::vector<Column> columns;
     for (const auto& name : figures) {
         const auto* figure = solution ? solution->figure(name) : nullptr;
-        if (!figure && !(solution && solution->gas)) {
+        const bool isOfNoPiston = solution && solution->pair.mechanism().isOneSided() &&
+                                  name.find("_exhaust") != std::string::npos;
+        if (!figure && (isOfNoPiston || !(solution && solution->gas))) {
             columns.push_back({name, name, ""});
             continue;
         }

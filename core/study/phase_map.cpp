@@ -53,6 +53,10 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
         return Problem{"", Message(LW_TEXT("angles are %1 and %2, must lie within ±360°"),
                                    asTyped(from, in::degrees).bare(), asTyped(to, in::degrees))};
     }
+    if (design.mechanism.isOneSided()) {
+        return Problem{"/mechanism/arrangement",
+                       LW_TEXT("a one-sided engine has no second track to turn against the first")};
+    }
     if (points < 2) {
         return Problem{"",
                        Message(LW_TEXT("the number of points is %1, must be at least 2"), points)};

@@ -2177,10 +2177,6 @@
         <translation>δ: Wellengrad, um die der Auslasskolben dem Einlasskolben vorauseilt.</translation>
     </message>
     <message>
-        <source>σ: share of the inflow that leaves at once through the exhaust ports.</source>
-        <translation>σ: Anteil des Zustroms, der sofort durch die Auslassschlitze entweicht.</translation>
-    </message>
-    <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
         <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
     </message>
@@ -7757,6 +7753,218 @@
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
         <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
+    <message>
+        <source>the length of the scale must be positive</source>
+        <translation>die Länge des Maßstabs muss positiv sein</translation>
+    </message>
+    <message>
+        <source>the ends of the scale are %1 pixels apart; they must be at least %2 apart, and are best as far as the picture allows</source>
+        <translation>die Enden des Maßstabs liegen %1 Pixel auseinander; es müssen mindestens %2 sein, am besten so weit, wie das Bild erlaubt</translation>
+    </message>
+    <message>
+        <source>a circle needs at least three places on its edge</source>
+        <translation>ein Kreis braucht mindestens drei Stellen auf seinem Rand</translation>
+    </message>
+    <message>
+        <source>the places on the edge lie in a line</source>
+        <translation>die Stellen auf dem Rand liegen auf einer Geraden</translation>
+    </message>
+    <message>
+        <source>no circle comes near the places on the edge</source>
+        <translation>kein Kreis kommt den Stellen auf dem Rand nahe</translation>
+    </message>
+    <message>
+        <source>an arm of the angle is too short to be measured</source>
+        <translation>ein Schenkel des Winkels ist zu kurz zum Messen</translation>
+    </message>
+    <message>
+        <source>a lobe needs at least %1 places along its curve</source>
+        <translation>ein Nocken braucht mindestens %1 Stellen entlang seiner Kurve</translation>
+    </message>
+    <message>
+        <source>place %1 of the curve lies before the one before it; trace from one outer dead centre to the next</source>
+        <translation>Stelle %1 der Kurve liegt vor der vorigen; von einem äußeren Totpunkt zum nächsten nachfahren</translation>
+    </message>
+    <message>
+        <source>Space under the piston as pump</source>
+        <translation>Raum unter dem Kolben als Pumpe</translation>
+    </message>
+    <message>
+        <source>Injected after the ports have closed</source>
+        <translation>Eingespritzt, nachdem die Schlitze geschlossen sind</translation>
+    </message>
+    <message>
+        <source>Mixture through the ports</source>
+        <translation>Gemisch durch die Schlitze</translation>
+    </message>
+    <message>
+        <source>Inlet pistons</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Both pistons</source>
+        <translation>Beide Kolben</translation>
+    </message>
+    <message>
+        <source>Reed area</source>
+        <translation>Fläche der Zunge</translation>
+    </message>
+    <message>
+        <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
+        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Discharge coefficient of the reed</source>
+        <translation>Durchflussbeiwert der Zunge</translation>
+    </message>
+    <message>
+        <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
+        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Cracking drop of the reed</source>
+        <translation>Öffnungsdruck der Zunge</translation>
+    </message>
+    <message>
+        <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
+        <translation>Druckabfall von der Umgebung zur Pumpenkammer, bei dem die Zunge abhebt. Vorgabe 0,01 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Further drop to fully open</source>
+        <translation>Weiterer Abfall bis ganz offen</translation>
+    </message>
+    <message>
+        <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
+        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Pistons that pump</source>
+        <translation>Pumpende Kolben</translation>
+    </message>
+    <message>
+        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
+        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+    </message>
+    <message>
+        <source>One case for all cylinders</source>
+        <translation>Ein Gehäuse für alle Zylinder</translation>
+    </message>
+    <message>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+    </message>
+    <message>
+        <source>Dead volume of the pump</source>
+        <translation>Totraum der Pumpe</translation>
+    </message>
+    <message>
+        <source>V_u with the pistons at outer dead centre, one chamber or the whole case, passages to the ports included. Default 130 cm³ (own estimate).</source>
+        <translation>V_u mit den Kolben im äußeren Totpunkt, eine Kammer oder das ganze Gehäuse, Kanäle zu den Schlitzen eingeschlossen. Vorgabe 130 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Area under the piston</source>
+        <translation>Fläche unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Reed valve</source>
+        <translation>Zungenventil</translation>
+    </message>
+    <message>
+        <source>σ: share of the inflow that leaves at once through the exhaust ports. Default 0; of a one-sided engine 0.15 (own estimate), where loop-scavenged cylinders have 0.05 to 0.3.</source>
+        <translation>σ: Anteil der Einströmung, der sofort durch die Auslassschlitze entweicht. Vorgabe 0; bei einem einseitigen Motor 0,15 (eigene Schätzung), wo umkehrgespülte Zylinder 0,05 bis 0,3 haben.</translation>
+    </message>
+    <message>
+        <source>Head temperature</source>
+        <translation>Temperatur des Zylinderkopfs</translation>
+    </message>
+    <message>
+        <source>Surface temperature of the cylinder head; empty: as the crown.</source>
+        <translation>Oberflächentemperatur des Zylinderkopfs; leer: wie der Kolbenboden.</translation>
+    </message>
+    <message>
+        <source>Mixture</source>
+        <translation>Gemischbildung</translation>
+    </message>
+    <message>
+        <source>Injected: the fuel meets the trapped air. Mixture through the ports: fuel vapour comes with the fresh air, and what of it leaves through the exhaust is lost.</source>
+        <translation>Eingespritzt: Der Kraftstoff trifft auf die eingeschlossene Luft. Gemisch durch die Schlitze: Kraftstoffdampf kommt mit der Frischluft, und was davon durch den Auslass entweicht, ist verloren.</translation>
+    </message>
+    <message>
+        <source>Two pistons against each other</source>
+        <translation>Zwei Kolben gegeneinander</translation>
+    </message>
+    <message>
+        <source>One piston against a head</source>
+        <translation>Ein Kolben gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <translation>Bauform</translation>
+    </message>
+    <message>
+        <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no exhaust track; export the inlet track</source>
+        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
+    </message>
+    <message>
+        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
+        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
+        <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
+    </message>
+    <message>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+    </message>
+    <message>
+        <source>Largest force on the thrust bearing</source>
+        <translation>Größte Kraft auf das Axiallager</translation>
+    </message>
+    <message>
+        <source>Mean force on the thrust bearing, away from the cylinders</source>
+        <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
+    </message>
+    <message>
+        <source>Fuel lost through the exhaust, share of that supplied</source>
+        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
+    </message>
+    <message>
+        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
+        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
+    </message>
+    <message>
+        <source>Lowest pressure in the pump chamber</source>
+        <translation>Niedrigster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Highest pressure in the pump chamber</source>
+        <translation>Höchster Druck in der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Compression ratio of the pump chamber</source>
+        <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
+    </message>
+    <message>
+        <source>Head in the place of an exhaust piston</source>
+        <translation>Zylinderkopf an der Stelle eines Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
+        <source>a one-sided engine has no second track to turn against the first</source>
+        <translation>Ein einseitiger Motor hat keine zweite Kurvenbahn, die sich gegen die erste verdrehen ließe</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -8568,6 +8776,14 @@
         <source>removed, baseline %1</source>
         <translation>entfallen, Bezug %1</translation>
     </message>
+    <message>
+        <source>What this rests on</source>
+        <translation>Worauf dies beruht</translation>
+    </message>
+    <message>
+        <source>The space under the pistons as pump: adiabatic, filled through a quasi-steady reed, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Raum unter den Kolben als Pumpe: adiabat, durch eine quasistationäre Zunge gefüllt, durch die Einlassschlitze geleert, mit sofortiger Vermischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben wird von den effektiven Werten abgezogen.</translation>
+    </message>
 </context>
 <context>
     <name>Samples</name>
@@ -8610,6 +8826,14 @@
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Harbour-crane auxiliary</source>
+        <translation>Hilfsmotor eines Hafenkrans</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -8691,6 +8915,10 @@
     <message>
         <source>lifts off</source>
         <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -9314,6 +9542,46 @@
     <message>
         <source>The exhaust track is %1 behind the inlet track.</source>
         <translation>Die Auslassbahn steht %1 hinter der Einlassbahn.</translation>
+    </message>
+    <message>
+        <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+    </message>
+    <message>
+        <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
+        <translation>Der Kolbenboden steht %1 vor dem Zylinderkopf, und der Brennraum ist mit %2 am kleinsten.</translation>
+    </message>
+    <message>
+        <source>Crown, head and bore enclose the gas: the head is cold surface that two opposed pistons do without.</source>
+        <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
+    </message>
+    <message>
+        <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
+        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
+    </message>
+    <message>
+        <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
+        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
+        <translation>Die Rolle drückt mit %1 auf ihre Bahn, und wo die Bahn abfällt, dreht diese Kraft die Welle.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+    </message>
+    <message>
+        <source>The piston uncovers the exhaust ports.</source>
+        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+    </message>
+    <message>
+        <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10263,11 +10531,23 @@
     </message>
     <message>
         <source>Turn the track into &amp;knots, which keep the curve…</source>
-        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten …</translation>
+        <translation>Die Bahn in &amp;Stützpunkte verwandeln, die die Kurve erhalten…</translation>
     </message>
     <message>
         <source>Then points can be added anywhere on the curve without a stop</source>
         <translation>Dann lassen sich überall auf der Kurve Punkte ohne Halt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Origin: %1</source>
+        <translation>Herkunft: %1</translation>
+    </message>
+    <message>
+        <source>This value is my &amp;choice</source>
+        <translation>Diesen Wert habe ich &amp;gewählt</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range…</source>
+        <translation>&amp;Herkunft und Bereich…</translation>
     </message>
 </context>
 <context>
@@ -10389,6 +10669,14 @@
     <message>
         <source>Click to see the working</source>
         <translation>Klicken zeigt den Rechenweg</translation>
+    </message>
+    <message>
+        <source>How it came about</source>
+        <translation>Wie es zustande kommt</translation>
+    </message>
+    <message>
+        <source>&amp;Make this…</source>
+        <translation>Diesen Wert &amp;vorgeben…</translation>
     </message>
 </context>
 <context>
@@ -11235,6 +11523,14 @@
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
+    <message>
+        <source>head</source>
+        <translation>Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>The crown comes within %1 of the head</source>
+        <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LobeFactors</name>
@@ -11893,6 +12189,58 @@
         <source>The hint shown above the panes at the first start</source>
         <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
     </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range of an input…</source>
+        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
+        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
+    </message>
+    <message>
+        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
+        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
+    </message>
+    <message>
+        <source>&amp;Make a result…</source>
+        <translation>Ein Ergebnis &amp;vorgeben…</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>Finds the value of an input that gives a result its target</source>
+        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
+    </message>
+    <message>
+        <source>The design is being computed; try again in a moment</source>
+        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>From published figures, a duty, a picture, a sample, or blank</source>
+        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+    </message>
+    <message>
+        <source>Mea&amp;sure a picture…</source>
+        <translation>Ein Bild aus&amp;messen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>Reads lengths, angles and lobes off a picture into inputs</source>
+        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NumberEdit</name>
@@ -11982,6 +12330,22 @@
     <message>
         <source>Find an input</source>
         <translation>Eingabe suchen</translation>
+    </message>
+    <message>
+        <source>Where the inputs come from; click one to see only those</source>
+        <translation>Woher die Eingaben stammen; anklicken zeigt nur diese</translation>
+    </message>
+    <message>
+        <source>only %1 &lt;a href=&quot;origin:%2&quot;&gt;(show all)&lt;/a&gt;</source>
+        <translation>nur %1 &lt;a href=&quot;origin:%2&quot;&gt;(alle zeigen)&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Origin of %1</source>
+        <translation>Herkunft von %1</translation>
+    </message>
+    <message>
+        <source>%1 is a choice</source>
+        <translation>%1 ist gewählt</translation>
     </message>
 </context>
 <context>
@@ -13134,6 +13498,24 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Air path</source>
         <translation>Luftweg</translation>
     </message>
+    <message>
+        <source>Under the piston, mean</source>
+        <translation>Unter dem Kolben, Mittel</translation>
+    </message>
+    <message>
+        <source>reed</source>
+        <translation>Zunge</translation>
+    </message>
+    <message>
+        <source>%1 to %2
+%3</source>
+        <translation>%1 bis %2
+%3</translation>
+    </message>
+    <message>
+        <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TimingCircle</name>
@@ -13697,6 +14079,785 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>Origins</name>
+    <message>
+        <source>given</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>abgeleitet</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>mark of an input that is given</comment>
+        <translation>v</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <comment>mark of an input that was measured</comment>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>mark of an input that was derived</comment>
+        <translation>b</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <comment>mark of an input that is assumed</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>%1, range %2</source>
+        <translation>%1, Bereich %2</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Moves together with the others of its group</source>
+        <translation>Ändert sich gemeinsam mit den anderen ihrer Gruppe</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, origin</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>Picture</name>
+    <message>
+        <source>%1 cannot be read as a PDF.</source>
+        <translation>%1 lässt sich nicht als PDF lesen.</translation>
+    </message>
+    <message>
+        <source>%1 is locked with a password.</source>
+        <translation>%1 ist mit einem Passwort gesperrt.</translation>
+    </message>
+    <message>
+        <source>%1 has no page %2.</source>
+        <translation>%1 hat keine Seite %2.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2 cannot be shown.</source>
+        <translation>Seite %1 von %2 lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a picture: %2.</source>
+        <translation>%1 lässt sich nicht als Bild lesen: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures and PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;All files (*)</source>
+        <translation>Bilder und PDF (*.png *.jpg *.jpeg *.bmp *.svg *.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation>&amp;Maßstab</translation>
+    </message>
+    <message>
+        <source>Shaft a&amp;xis</source>
+        <translation>&amp;Wellenachse</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Abstand</translation>
+    </message>
+    <message>
+        <source>A&amp;long the axis</source>
+        <translation>&amp;Längs der Achse</translation>
+    </message>
+    <message>
+        <source>A&amp;cross the axis</source>
+        <translation>&amp;Quer zur Achse</translation>
+    </message>
+    <message>
+        <source>&amp;From the axis</source>
+        <translation>A&amp;bstand zur Achse</translation>
+    </message>
+    <message>
+        <source>Ci&amp;rcle</source>
+        <translation>&amp;Kreis</translation>
+    </message>
+    <message>
+        <source>An&amp;gle</source>
+        <translation>Win&amp;kel</translation>
+    </message>
+    <message>
+        <source>Lob&amp;e</source>
+        <translation>&amp;Nocken</translation>
+    </message>
+    <message>
+        <source>Click two places whose distance is known, as far apart as possible, then type the distance.</source>
+        <translation>Zwei Stellen mit bekanntem Abstand anklicken, möglichst weit auseinander, dann den Abstand eintippen.</translation>
+    </message>
+    <message>
+        <source>Click two places on the axis of the shaft.</source>
+        <translation>Zwei Stellen auf der Achse der Welle anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends.</source>
+        <translation>Beide Enden anklicken.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+    </message>
+    <message>
+        <source>Click both ends; only the part square to the shaft counts: a bore.</source>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil quer zur Welle: eine Bohrung.</translation>
+    </message>
+    <message>
+        <source>Click a place; how far it is off the shaft axis counts: the pitch radius at a cylinder&apos;s centre line.</source>
+        <translation>Eine Stelle anklicken; es zählt ihr Abstand von der Wellenachse: der Teilkreisradius an der Mittellinie eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Click three or more places on the edge, then press Enter.</source>
+        <translation>Drei oder mehr Stellen am Rand anklicken, dann die Eingabetaste drücken.</translation>
+    </message>
+    <message>
+        <source>Click one arm, the corner, then the other arm.</source>
+        <translation>Einen Schenkel, den Scheitel, dann den anderen Schenkel anklicken.</translation>
+    </message>
+    <message>
+        <source>Follow the unrolled track from one outer dead centre to the next with ten to fifty clicks, then press Enter.</source>
+        <translation>Der abgewickelten Bahn mit zehn bis fünfzig Klicks von einem äußeren Totpunkt zum nächsten folgen, dann die Eingabetaste drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftCard</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktspannung</translation>
+    </message>
+    <message>
+        <source>within all limits</source>
+        <translation>alle Grenzen eingehalten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftPicture</name>
+    <message>
+        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftSteps</name>
+    <message>
+        <source>Numbers of the draft</source>
+        <translation>Zahlen des Entwurfs</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Type your own number over a value: the rest of the draft follows. An empty value is the rule&apos;s again.</source>
+        <translation>Eine eigene Zahl über einen Wert schreiben: Der übrige Entwurf richtet sich danach. Ein leerer Wert folgt wieder der Regel.</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>Choose a row to see how its number came about.</source>
+        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Given: %1</source>
+        <translation>Veröffentlicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DraftView</name>
+    <message>
+        <source>Drafting…</source>
+        <translation>Entwürfe entstehen…</translation>
+    </message>
+    <message>
+        <source>Not every candidate can be made: %1</source>
+        <translation>Nicht jeder Entwurf ist möglich: %1</translation>
+    </message>
+    <message>
+        <source>Choose a candidate. Every number below can be replaced by your own.</source>
+        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>Every number below can be replaced by your own.</source>
+        <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 wanted, %3 reached: %4</source>
+        <translation>%1: gewünscht %2, erreicht %3: %4</translation>
+    </message>
+    <message>
+        <source>An engine within the limits on its size has %1.</source>
+        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+    </message>
+    <message>
+        <source>Draft that instead</source>
+        <translation>Stattdessen diesen entwerfen</translation>
+    </message>
+    <message>
+        <source>Reached: %1.</source>
+        <translation>Erreicht: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DutyPage</name>
+    <message>
+        <source>&amp;Power</source>
+        <translation>&amp;Leistung</translation>
+    </message>
+    <message>
+        <source>or &amp;torque</source>
+        <translation>oder &amp;Drehmoment</translation>
+    </message>
+    <message>
+        <source>&amp;Shaft speed</source>
+        <translation>&amp;Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter below</source>
+        <translation>D&amp;urchmesser unter</translation>
+    </message>
+    <message>
+        <source>&amp;Length below</source>
+        <translation>Län&amp;ge unter</translation>
+    </message>
+    <message>
+        <source>L&amp;ife above</source>
+        <translation>Lebensdauer ü&amp;ber</translation>
+    </message>
+    <message>
+        <source>&amp;Cylinders</source>
+        <translation>&amp;Zylinder</translation>
+    </message>
+    <message>
+        <source>L&amp;obes per track</source>
+        <translation>&amp;Nocken je Bahn</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpression ratio</source>
+        <translation>&amp;Verdichtung</translation>
+    </message>
+    <message>
+        <source>S&amp;upply pressure</source>
+        <translation>Lad&amp;edruck</translation>
+    </message>
+    <message>
+        <source>What the engine shall do, each with its unit. Power or torque is enough.</source>
+        <translation>Was der Motor leisten soll, jeweils mit Einheit. Leistung oder Drehmoment genügt.</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>z. B. %1</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>methane</source>
+        <translation>Methan</translation>
+    </message>
+    <message>
+        <source>hydrogen</source>
+        <translation>Wasserstoff</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>ethanol</source>
+        <translation>Ethanol</translation>
+    </message>
+    <message>
+        <source>&amp;Fuel</source>
+        <translation>&amp;Kraftstoff</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::GoalDialog</name>
+    <message>
+        <source>Make this…</source>
+        <translation>Ergebnis vorgeben</translation>
+    </message>
+    <message>
+        <source>Values that reach the target</source>
+        <translation>Werte, die das Ziel erreichen</translation>
+    </message>
+    <message>
+        <source>What else changes</source>
+        <translation>Was sich außerdem ändert</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Make</source>
+        <translation>Ergebni&amp;s</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>&amp;equal to</source>
+        <translation>soll &amp;werden</translation>
+    </message>
+    <message>
+        <source>by &amp;varying</source>
+        <translation>durch Änderung &amp;von</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Target and range must be numbers.</source>
+        <translation>Ziel und Bereich müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>Not reachable: the largest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der größte Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the smallest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der kleinste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>Not reachable: the nearest is %1 at %2.</source>
+        <translation>Nicht erreichbar: Der nächste Wert ist %1 bei %2.</translation>
+    </message>
+    <message>
+        <source>%1 values reach it.</source>
+        <translation>%1 Werte erreichen es.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 values in the range cannot be built or run: %3</source>
+        <translation>%1 von %2 Werten des Bereichs ergeben keinen Motor, der sich bauen oder betreiben lässt: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Make %1 %2</source>
+        <translation>%1 auf %2 bringen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::KnownDialog</name>
+    <message>
+        <source>Origin and range: %1</source>
+        <translation>Herkunft und Bereich: %1</translation>
+    </message>
+    <message>
+        <source>Given: published. Measured: off a picture or a part. Derived: follows from others by a rule. Assumed: guessed. Chosen: your own decision.</source>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+    </message>
+    <message>
+        <source>&amp;Origin</source>
+        <translation>&amp;Herkunft</translation>
+    </message>
+    <message>
+        <source>Inputs of one group move together within their ranges</source>
+        <translation>Eingaben einer Gruppe ändern sich gemeinsam innerhalb ihrer Bereiche</translation>
+    </message>
+    <message>
+        <source>&amp;Group</source>
+        <translation>&amp;Gruppe</translation>
+    </message>
+    <message>
+        <source>Leaflet, page 2; side view; measured on the part</source>
+        <translation>Prospekt, Seite 2; Seitenansicht; am Teil gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Source</source>
+        <translation>&amp;Quelle</translation>
+    </message>
+    <message>
+        <source>&amp;Lower limit</source>
+        <translation>&amp;Untere Grenze</translation>
+    </message>
+    <message>
+        <source>&amp;Upper limit</source>
+        <translation>&amp;Obere Grenze</translation>
+    </message>
+    <message>
+        <source>all values alike</source>
+        <translation>alle Werte gleich</translation>
+    </message>
+    <message>
+        <source>triangular, mode at the value</source>
+        <translation>Dreieck, Spitze beim Wert</translation>
+    </message>
+    <message>
+        <source>normal, limits at 5 and 95 %</source>
+        <translation>normal, Grenzen bei 5 und 95 %</translation>
+    </message>
+    <message>
+        <source>&amp;Distribution</source>
+        <translation>&amp;Verteilung</translation>
+    </message>
+    <message>
+        <source>&amp;Possible</source>
+        <translation>&amp;Möglich</translation>
+    </message>
+    <message>
+        <source>The limits must be numbers.</source>
+        <translation>Die Grenzen müssen Zahlen sein.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::NewEngineDialog</name>
+    <message>
+        <source>New engine</source>
+        <translation>Neuer Motor</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>Was bekannt ist</translation>
+    </message>
+    <message>
+        <source>&amp;Published figures</source>
+        <translation>&amp;Veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>A &amp;duty</source>
+        <translation>Eine &amp;Aufgabe</translation>
+    </message>
+    <message>
+        <source>A &amp;sample</source>
+        <translation>Ein &amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Blank</source>
+        <translation>&amp;Leer</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Öff&amp;nen</translation>
+    </message>
+    <message>
+        <source>The smallest engine that is valid: one cylinder on tracks of one lobe. Every number is yours to change.</source>
+        <translation>Der kleinste gültige Motor: ein Zylinder auf Bahnen mit einem Nocken. Jede Zahl lässt sich ändern.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as one figure is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Angabe eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Candidates appear here as soon as a power or a torque is given, with the rule behind every number.</source>
+        <translation>Hier erscheinen Entwürfe, sobald eine Leistung oder ein Drehmoment eingetragen ist, mit der Regel hinter jeder Zahl.</translation>
+    </message>
+    <message>
+        <source>Draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>A p&amp;icture</source>
+        <translation>Ein B&amp;ild</translation>
+    </message>
+    <message>
+        <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureDialog</name>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply to the inputs</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a picture…</source>
+        <translation>Bild ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Page </source>
+        <translation>Seite </translation>
+    </message>
+    <message>
+        <source>In a photograph near parts look larger: measure in the plane in which the scale was set.</source>
+        <translation>Auf einem Foto wirkt Nahes größer: in der Ebene messen, in der der Maßstab gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Takes back the last click (Ctrl+Z)</source>
+        <translation>Nimmt den letzten Klick zurück (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Red&amp;o</source>
+        <translation>Wied&amp;erherstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>S&amp;how all</source>
+        <translation>Alles &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>Home; the wheel zooms, the right button moves the picture</source>
+        <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le stands for</source>
+        <translation>Der Maßs&amp;tab steht für</translation>
+    </message>
+    <message>
+        <source>Open a picture</source>
+        <translation>Bild öffnen</translation>
+    </message>
+    <message>
+        <source>One pixel is %1. Choose what to measure.</source>
+        <translation>Ein Pixel ist %1. Wählen, was gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Set the scale first.</source>
+        <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PictureView</name>
+    <message>
+        <source>Open a picture or a PDF, or drop one here</source>
+        <translation>Ein Bild oder eine PDF-Datei öffnen oder hier ablegen</translation>
+    </message>
+    <message>
+        <source>Picture to measure in</source>
+        <translation>Bild, in dem gemessen wird</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PublishedPage</name>
+    <message>
+        <source>Fill in what is published, each with its unit as printed (40 hp, 73 cu in); leave the rest empty.</source>
+        <translation>Eintragen, was veröffentlicht ist, jeweils mit der gedruckten Einheit (40 hp, 73 cu in); alles andere bleibt leer.</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ReadingsTable</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Geht an</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the reading</source>
+        <translation>Messung ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 Stellen</translation>
+    </message>
+    <message>
+        <source>needs the axis</source>
+        <translation>braucht die Achse</translation>
+    </message>
+    <message>
+        <source>needs the scale</source>
+        <translation>braucht den Maßstab</translation>
+    </message>
+    <message>
+        <source>Input that the reading goes to</source>
+        <translation>Eingabe, an die die Messung geht</translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation>nirgendwohin</translation>
+    </message>
+    <message>
+        <source>Inlet track…</source>
+        <translation>Einlassbahn…</translation>
+    </message>
+    <message>
+        <source>Exhaust track…</source>
+        <translation>Auslassbahn…</translation>
+    </message>
+    <message>
+        <source>Measure a picture</source>
+        <translation>Ein Bild ausmessen</translation>
     </message>
 </context>
 </TS>

@@ -111,4 +111,20 @@ Engine buoyEngine() {
             settings, running(900.0, 1)};
 }
 
+Engine craneEngine() {
+    Settings settings;
+    settings.fuel = Fuel::ethanol;
+    settings.lambda = 1.1;
+    settings.supply.kind = SupplyKind::underPiston;
+    settings.supply.pump.deadVolume = 450e-6;
+    settings.supply.pump.reed.area = 520e-6;
+    settings.exhaustPressure = 1.01 * units::bar;
+    mechanism::Mechanism mechanism = mechanismOf(70.0, 5.2, 0.0);
+    mechanism.arrangement = mechanism::Arrangement::oneSided;
+    ports::Rows rows{{row(13.0, 12.0, 8)}, {row(20.0, 16.0, 4)}};
+    return {chamberOf(mechanism, lobePattern(1, 60.0, 172.0, 0.0, 172.0, 16.0, Law::modifiedSine),
+                      rows),
+            settings, running(2200.0)};
+}
+
 } // namespace lobewright::gas

@@ -21,6 +21,9 @@ Engine classroomEngine();
 /// Three lobes, one cylinder, hydrogen.
 Engine buoyEngine();
 
+/// One lobe, one piston against a head, filled by the space under it.
+Engine craneEngine();
+
 /// Both tracks cut to one pattern. Aborts where that cannot be built.
 PairChamber chamberOf(const mechanism::Mechanism& mechanism, const motion::Pattern& pattern,
                       const ports::Rows& rows);

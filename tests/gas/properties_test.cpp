@@ -72,5 +72,16 @@ TEST(FlowFunctionShape, SlopeIsTheDerivative) {
     }
 }
 
+TEST(GasPair, IsBothGasesSideBySide) {
+    const WorkingGas gas = workingGas(Fuel::ethanol);
+    const GasPair pair(gas.air, gas.products);
+    for (const double t : {250.0, 700.0, 999.9, 1000.0, 2400.0, 3900.0}) {
+        EXPECT_DOUBLE_EQ(pair.heat(t)[0], gas.air.heat(t));
+        EXPECT_DOUBLE_EQ(pair.heat(t)[1], gas.products.heat(t));
+        EXPECT_DOUBLE_EQ(pair.enthalpy(t)[0], gas.air.enthalpy(t));
+        EXPECT_DOUBLE_EQ(pair.enthalpy(t)[1], gas.products.enthalpy(t));
+    }
+}
+
 } // namespace
 } // namespace lobewright::gas

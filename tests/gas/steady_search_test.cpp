@@ -5,6 +5,9 @@
 #include <Eigen/Dense>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <random>
+
 namespace lobewright::gas {
 namespace {
 
@@ -31,6 +34,34 @@ TEST(AndersonAcceleration, FindsARepellingFixedPoint) {
         x = acceleration.next(x, (1.0 - 1.5 * x.array().sin()).matrix());
     }
     EXPECT_NEAR(x[0] + 1.5 * std::sin(x[0]), 1.0, 1e-10);
+}
+
+/// Farthest that a search strays from the answer once it is there: a map that all but forgets where
+/// it began, good to 1e-7 and no better.
+double farthestAfterwards(double toldNoise) {
+    constexpr double noise = 1e-7;
+    std::mt19937_64 random(5);
+    std::uniform_real_distribution<double> off(-noise, noise);
+    AndersonAcceleration acceleration(6);
+    Eigen::VectorXd x = Eigen::VectorXd::Zero(4);
+    double farthest = 0.0;
+    for (int i = 0; i < 60; ++i) {
+        Eigen::VectorXd mapped = (0.05 * x.array() + 0.95 + 0.01 * x.reverse().array()).matrix();
+        for (double& value : mapped) {
+            value += off(random);
+        }
+        x = acceleration.next(x, mapped, toldNoise);
+        if (i >= 12) {
+            farthest = std::max(farthest, (x.array() - 0.95 / 0.94).abs().maxCoeff());
+        }
+    }
+    return farthest;
+}
+
+// What the last windows differ by is noise, and to combine it would make more of it.
+TEST(AndersonAcceleration, DoesNotAmplifyNoiseThatItIsToldOf) {
+    EXPECT_LT(farthestAfterwards(1e-7), 3e-7);
+    EXPECT_GT(farthestAfterwards(0.0), 6e-7);
 }
 
 RunConditions atAngles(std::vector<double> degrees) {

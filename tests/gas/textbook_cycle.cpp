@@ -99,7 +99,15 @@ std::array<double, 4> fuelOf(gas::Fuel fuel) {
 }
 
 /// ṁ through an orifice from an upstream state [kg/s] [Heywood, appendix C].
-double orifice(double area, double p0, double t0, double r, double gamma, double pDown) {
+/// `straight`: below this relative drop proportional to it, where two chambers follow each other
+/// so closely that the infinite slope of the root would stop any integrator.
+double orifice(double area, double p0, double t0, double r, double gamma, double pDown,
+               double straight = 0.0) {
+    const double drop = 1.0 - pDown / p0;
+    if (drop < straight) {
+        return std::max(drop / straight, 0.0) *
+               orifice(area, p0, t0, r, gamma, p0 * (1.0 - straight));
+    }
     const double critical = std::pow(2.0 / (gamma + 1.0), gamma / (gamma - 1.0));
     const double pr = std::max(std::min(pDown / p0, 1.0), critical);
     const double bracket = 1.0 - std::pow(pr, (gamma - 1.0) / gamma);
@@ -121,6 +129,10 @@ enum Index {
     outM,
     outP,
     outT,
+    pumpA, // the space under the piston
+    pumpP,
+    pumpT,
+    pumpWork,
     count
 };
 
@@ -143,8 +155,26 @@ class Textbook {
 
   private:
     void rates(double theta, const double* y, double* dy) const;
-    void ports(const gas::ChamberGeometry& g, const double* y, double p, double* dy, double& dMa,
-               double& dMp, double& energy) const;
+    /// What stands before the inlet ports.
+    struct Outside {
+        double pressure, temperature, share;
+    };
+    bool pumps() const { return s_.supply.kind == gas::SupplyKind::underPiston; }
+    double pumpVolume(double theta) const {
+        return s_.supply.pump.deadVolume +
+               s_.supply.pump.areaFactor * chamber_.behind(theta, s_.supply.pump.sides).volume;
+    }
+    Outside outside(double theta, const double* y) const {
+        if (!pumps()) {
+            return {s_.supply.pressure, s_.supply.temperature, 0.0};
+        }
+        return {(y[pumpA] * rOf(air_) + y[pumpP] * rOf(products_)) * y[pumpT] / pumpVolume(theta),
+                y[pumpT], y[pumpP] / (y[pumpA] + y[pumpP])};
+    }
+    void pump(double theta, const double* y, const Outside& state, double in, double inAir,
+              double enthalpy, double* dy) const;
+    void ports(double theta, const gas::ChamberGeometry& g, const double* y, double p, double* dy,
+               double& dMa, double& dMp, double& energy) const;
     double wallCoefficient(double p, double t, double v) const;
     double pressureOf(double theta, const double* y) const {
         return (y[ma] * rOf(air_) + y[mp] * rOf(products_)) * y[temp] / chamber_.at(theta).volume;
@@ -169,22 +199,54 @@ class Textbook {
     double peak_ = 0.0;
 };
 
-void Textbook::ports(const gas::ChamberGeometry& g, const double* y, double p, double* dy,
-                     double& dMa, double& dMp, double& energy) const {
+/// First law of the space under the piston: reed in, ports out, adiabatic.
+void Textbook::pump(double theta, const double* y, const Outside& state, double in, double inAir,
+                    double enthalpy, double* dy) const {
+    const gas::Supply& supply = s_.supply;
+    const gas::Reed& reed = supply.pump.reed;
+    const double drop = supply.ambientPressure - state.pressure - reed.cracking;
+    const double area =
+        reed.dischargeCoefficient * reed.area * std::clamp(drop / reed.fullOpen, 0.0, 1.0);
+    const double t0 = supply.ambientTemperature;
+    const double cp = cpOf(air_, t0);
+    const double drawn = orifice(area, supply.ambientPressure, t0, rOf(air_), cp / (cp - rOf(air_)),
+                                 state.pressure) /
+                         omega_;
+    const double t = y[pumpT];
+    const double dAir = drawn - inAir, dProducts = inAir - in;
+    const double moved =
+        state.pressure * supply.pump.areaFactor * chamber_.behind(theta, supply.pump.sides).rate;
+    const double uAir = hOf(air_, t) - rOf(air_) * t;
+    const double uProducts = hOf(products_, t) - rOf(products_) * t;
+    dy[pumpA] = dAir;
+    dy[pumpP] = dProducts;
+    dy[pumpT] =
+        (drawn * hOf(air_, t0) - enthalpy - moved - uAir * dAir - uProducts * dProducts) /
+        (y[pumpA] * (cpOf(air_, t) - rOf(air_)) + y[pumpP] * (cpOf(products_, t) - rOf(products_)));
+    dy[pumpWork] = moved;
+}
+
+void Textbook::ports(double theta, const gas::ChamberGeometry& g, const double* y, double p,
+                     double* dy, double& dMa, double& dMp, double& energy) const {
+    const Outside before = outside(theta, y);
+    double taken = 0.0, takenAir = 0.0, takenEnthalpy = 0.0;
     const double m = y[ma] + y[mp];
     const double share = y[mp] / m;
     const Composition inside = mixed(air_, products_, share);
     const double r = rOf(inside);
     const double gamma = cpOf(inside, y[temp]) / (cpOf(inside, y[temp]) - r);
     const double h = hOf(inside, y[temp]);
-    if (inletOpen_ && p <= s_.supply.pressure) {
-        const double part = slugReturns_ ? slugShare_ : 0.0;
-        const double t = slugReturns_ ? slugT_ : s_.supply.temperature;
+    if (inletOpen_ && p <= before.pressure) {
+        const double part = slugReturns_ ? slugShare_ : before.share;
+        const double t = slugReturns_ ? slugT_ : before.temperature;
         const Composition stream = mixed(air_, products_, part);
         const double cp = cpOf(stream, t);
-        const double in =
-            orifice(g.inletArea, s_.supply.pressure, t, rOf(stream), cp / (cp - rOf(stream)), p) /
-            omega_;
+        const double in = orifice(g.inletArea, before.pressure, t, rOf(stream),
+                                  cp / (cp - rOf(stream)), p, pumps() ? 1e-5 : 0.0) /
+                          omega_;
+        taken = in;
+        takenAir = in * (1 - part);
+        takenEnthalpy = in * hOf(stream, t);
         dMa += in * (1 - part);
         dMp += in * part;
         energy += in * hOf(stream, t);
@@ -193,18 +255,30 @@ void Textbook::ports(const gas::ChamberGeometry& g, const double* y, double p, d
             dy[slugP] -= in * part;
             dy[slugH] -= in * hOf(stream, t);
         } else {
-            dy[fresh] += in;
+            dy[fresh] += in * (1 - part);
             dy[delivered] += in;
         }
     } else if (inletOpen_) {
-        const double out = orifice(g.inletArea, p, y[temp], r, gamma, s_.supply.pressure) / omega_;
+        const double out =
+            orifice(g.inletArea, p, y[temp], r, gamma, before.pressure, pumps() ? 1e-5 : 0.0) /
+            omega_;
+        taken = -out;
+        takenAir = -out * (1 - share);
+        takenEnthalpy = -out * h;
         dMa -= out * (1 - share);
         dMp -= out * share;
         energy -= out * h;
-        dy[slugM] += out;
-        dy[slugP] += out * share;
-        dy[slugH] += out * h;
+        if (pumps()) { // mixes in there at once
+            dy[delivered] -= out;
+        } else {
+            dy[slugM] += out;
+            dy[slugP] += out * share;
+            dy[slugH] += out * h;
+        }
         dy[fresh] -= out * y[fresh] / m;
+    }
+    if (pumps()) {
+        pump(theta, y, before, taken, takenAir, takenEnthalpy, dy);
     }
     if (exhaustOpen_ && p >= s_.exhaustPressure) {
         const double out =
@@ -249,7 +323,7 @@ void Textbook::rates(double theta, const double* y, double* dy) const {
     const double t = y[temp];
     const double p = (y[ma] * rOf(air_) + y[mp] * rOf(products_)) * t / g.volume;
     double dMa = 0.0, dMp = 0.0, energy = 0.0;
-    ports(g, y, p, dy, dMa, dMp, energy);
+    ports(theta, g, y, p, dy, dMa, dMp, energy);
     if (burning_) {
         const double c = chamber_.cyclesPerTurn();
         const double xi = (c * (theta - cycle_.idc) - s_.burn.start) / s_.burn.duration;
@@ -355,7 +429,7 @@ void Textbook::enterStop(double theta, std::vector<double>& y) {
 void Textbook::integratePeriod(Cvode& cvode, std::vector<double>& y) {
     double theta = cycle_.lastClosing - chamber_.period();
     startCycle(theta, y);
-    for (const Index i : {work, wall, delivered, outM, outP, outT}) {
+    for (const Index i : {work, wall, delivered, outM, outP, outT, pumpWork}) {
         y[static_cast<std::size_t>(i)] = 0.0;
     }
     peak_ = 0.0;
@@ -400,29 +474,40 @@ TextbookCycle Textbook::solve() {
     y[ma] = mass;
     y[temp] = s_.supply.temperature;
     backT_ = s_.supply.temperature;
+    y[pumpT] = s_.supply.ambientTemperature;
+    y[pumpA] =
+        pumps() ? s_.supply.ambientPressure * pumpVolume(begin) / (rOf(air_) * y[pumpT]) : 1.0;
     const double energy = 1e3 * 300.0 * mass;
     std::vector<double> absolute(count, 1e-11 * mass);
-    absolute[temp] = 1e-8;
+    absolute[temp] = absolute[pumpT] = 1e-8;
     absolute[outT] = 1e-8 * mass;
-    for (const Index i : {slugH, work, wall}) {
+    for (const Index i : {slugH, work, wall, pumpWork}) {
         absolute[static_cast<std::size_t>(i)] = 1e-11 * energy;
     }
-    Cvode cvode([this](double x, const double* at, double* dy) { rates(x, at, dy); }, 1e-10,
-                absolute);
+    // a chamber that another follows closely asks many steps: exact enough all the same
+    if (pumps()) {
+        for (double& tolerated : absolute) {
+            tolerated *= 100.0;
+        }
+    }
+    Cvode cvode([this](double x, const double* at, double* dy) { rates(x, at, dy); },
+                pumps() ? 1e-8 : 1e-10, absolute);
     cvode.watch(3, [this](double x, const double* at, double* g) {
         const double p = pressureOf(x, at);
-        g[0] = inletOpen_ ? (s_.supply.pressure - p) / 1e5 : 1.0;
+        g[0] = inletOpen_ && !pumps() ? (outside(x, at).pressure - p) / 1e5 : 1.0;
         g[1] = exhaustOpen_ ? (p - s_.exhaustPressure) / 1e5 : 1.0;
         g[2] = slugReturns_ ? at[slugM] * 1e6 : 1.0;
     });
     TextbookCycle result;
-    for (double change = 1.0; change > 1e-8 && result.periods < 200; ++result.periods) {
+    const double steady = pumps() ? 1e-6 : 1e-8;
+    for (double change = 1.0; change > steady && result.periods < 200; ++result.periods) {
         const std::vector<double> before = y;
         integratePeriod(cvode, y);
-        change =
-            std::max({std::fabs(y[ma] - before[ma]) / mass, std::fabs(y[mp] - before[mp]) / mass,
-                      std::fabs(y[temp] - before[temp]) / 300.0,
-                      std::fabs(y[slugM] - before[slugM]) / mass});
+        change = std::max(
+            {std::fabs(y[ma] - before[ma]) / mass, std::fabs(y[mp] - before[mp]) / mass,
+             std::fabs(y[temp] - before[temp]) / 300.0, std::fabs(y[slugM] - before[slugM]) / mass,
+             std::fabs(y[pumpA] - before[pumpA]) / mass, std::fabs(y[pumpP] - before[pumpP]) / mass,
+             std::fabs(y[pumpT] - before[pumpT]) / 300.0});
         if (y[outM] > 0.0) {
             change = std::max(change, std::fabs(y[outT] / y[outM] - backT_) / 1000.0);
             backShare_ = y[outP] / y[outM];
@@ -436,6 +521,7 @@ TextbookCycle Textbook::solve() {
     result.deliveredMass = y[delivered];
     result.retainedFresh = y[fresh];
     result.wallHeat = y[wall];
+    result.pumpWork = y[pumpWork];
     return result;
 }
 

@@ -6,8 +6,8 @@ namespace lobewright::testing {
 
 /// A second, deliberately plain solution of the gas cycle: the equations written down again from
 /// the textbooks, integrated by CVODE with a tight tolerance and repeated until steady. Reservoir
-/// supply and perfect mixing only; it shares nothing with the solver but the chamber's geometry and
-/// the settings.
+/// supply or a pump chamber of its own, and perfect mixing only; it shares nothing with the solver
+/// but the chamber's geometry and the settings.
 struct TextbookCycle {
     double work = 0.0;          ///< [J]
     double peakPressure = 0.0;  ///< [Pa]
@@ -16,6 +16,7 @@ struct TextbookCycle {
     double deliveredMass = 0.0; ///< [kg]
     double retainedFresh = 0.0; ///< [kg]
     double wallHeat = 0.0;      ///< [J]
+    double pumpWork = 0.0;      ///< ∮p dV of the space under the piston [J]
     int periods = 0;
 };
 

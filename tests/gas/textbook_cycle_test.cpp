@@ -39,6 +39,9 @@ std::vector<Case> cases() {
     backflow.settings.fuel = Fuel::diesel;
     backflow.settings.lambda = 0.95;
     backflow.settings.exhaustPressure = 1.28 * units::bar;
+    add("OneSidedWithUnderPistonPump", craneEngine());
+    add("OneSidedWithUnderPistonPumpSlow", craneEngine()).run = running(300.0);
+    add("OneSidedWithUnderPistonPumpMotored", craneEngine()).run = running(2000.0, 1, true);
     return list;
 }
 
@@ -64,6 +67,9 @@ TEST_P(TextbookComparison, AgreesInWorkPeakPressureAndTrappedMass) {
     EXPECT_NEAR(ours.scavengingEfficiency / (theirs.retainedFresh / theirs.trappedMass), 1.0,
                 bound);
     EXPECT_NEAR(ours.wallHeat, theirs.wallHeat, bound * std::fabs(theirs.work));
+    if (solved->pump) {
+        EXPECT_NEAR(solved->pump->work / theirs.pumpWork, 1.0, bound);
+    }
     RecordProperty("work_difference", std::to_string(ours.work / theirs.work - 1.0));
 }
 

@@ -51,9 +51,12 @@ TEST(LinerSweep, EveryPartFollowsTheCrownAtItsDistance) {
 TEST(LinerSweep, AShortSkirtUncoversItsPortsAtInnerDeadCentre) {
     EXPECT_TRUE(linerSweep(rowsOf(12.0 * mm), pairOf(mechanismWith(36.1 * mm)))
                     .inlet.rowsUncoveredBySkirt.empty());
-    EXPECT_EQ(
-        linerSweep(rowsOf(12.0 * mm), pairOf(mechanismWith(35.9 * mm))).inlet.rowsUncoveredBySkirt,
-        std::vector<int>{0});
+    const auto uncovered =
+        linerSweep(rowsOf(12.0 * mm), pairOf(mechanismWith(35.9 * mm))).inlet.rowsUncoveredBySkirt;
+    ASSERT_EQ(uncovered.size(), 1U);
+    EXPECT_EQ(uncovered[0].row, 0);
+    EXPECT_EQ(uncovered[0].side, End::inlet);
+    EXPECT_NEAR(uncovered[0].depth, 0.1 * mm, 1e-9);
 }
 
 TEST(LinerSweep, AnOutwardShiftMovesTheExhaustPistonAloneOutward) {

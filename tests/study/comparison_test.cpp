@@ -262,5 +262,20 @@ TEST(Comparison, TableHasALineForEachEngineAndSpeed) {
     EXPECT_NE(csv.find("\r\n859.4366927,displacement,cam-track,,"), std::string::npos);
 }
 
+// A one-sided engine stands beside the ordinary two-stroke: same pump, same ports, same
+// compression.
+TEST(Comparison, AOneSidedEngineStandsBesideTheOrdinaryTwoStroke) {
+    design::Design design = sample("harbour-crane-auxiliary");
+    design.reference.fourStroke.bestTorque = false;
+    const Comparison comparison = compared(design);
+    EXPECT_NEAR(value(comparison, fast, "compression_ratio"),
+                value(comparison, cam, "compression_ratio"), 1e-9);
+    EXPECT_NEAR(value(comparison, fast, "mean_piston_speed_m_per_s"),
+                value(comparison, cam, "mean_piston_speed_m_per_s"), 1e-9);
+    EXPECT_NEAR(value(comparison, fast, "delivery_ratio") /
+                    value(comparison, cam, "delivery_ratio"),
+                1.0, 0.1);
+}
+
 } // namespace
 } // namespace lobewright::study

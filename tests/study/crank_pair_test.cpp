@@ -52,9 +52,23 @@ ports::PortTiming camTiming(const CrankPairGeometry& g) {
     m.adjuster.axial = g.shift;
     m.roller = {16 * mm, 14 * mm, std::nullopt, 0.0};
     m.pistonMass = {0.6, 0.6};
+    if (g.oneSided) {
+        m.arrangement = mechanism::Arrangement::oneSided;
+    }
     const auto pair = mechanism::OpposedPair::make(m, {*curve, *curve});
     EXPECT_TRUE(pair);
     return *ports::PortTiming::make(g.ports, *pair);
+}
+
+/// The ordinary two-stroke: one piston against a head, both rows in its way.
+CrankPairGeometry ordinary() {
+    CrankPairGeometry g = geometry();
+    g.oneSided = true;
+    g.lead = 0.0;
+    g.stroke = {64 * mm, 0.0};
+    g.ports.inlet = {{14 * mm, 14 * mm, 12 * mm, 8, 1.5 * mm, 0.7}};
+    g.ports.exhaust = {{21 * mm, 21 * mm, 15 * mm, 4, 1.5 * mm, 0.7}};
+    return g;
 }
 
 gas::Settings settings() {
@@ -75,8 +89,7 @@ gas::RunConditions run(bool motored) {
     return r;
 }
 
-TEST(CrankPair, EventsAndVolumesAreThoseOfATrackOfTheSameMotion) {
-    CrankPairGeometry g = geometry();
+void expectSameGeometry(CrankPairGeometry g) {
     g.shift = 0.8 * mm;
     g.recess = 2e-6;
     const auto crank = CrankPairChamber::make(g);
@@ -104,9 +117,15 @@ TEST(CrankPair, EventsAndVolumesAreThoseOfATrackOfTheSameMotion) {
     }
 }
 
-/// The strongest check of both: two independent mechanisms, one gas.
-TEST(CrankPair, CycleIsThatOfATrackOfTheSameMotion) {
-    const CrankPairGeometry g = geometry();
+TEST(CrankPair, EventsAndVolumesAreThoseOfATrackOfTheSameMotion) {
+    expectSameGeometry(geometry());
+}
+
+TEST(CrankPair, OneSidedEventsAndVolumesAreThoseOfATrackOfTheSameMotion) {
+    expectSameGeometry(ordinary());
+}
+
+void expectSameCycle(const CrankPairGeometry& g, const gas::Settings& settings) {
     const auto crank = CrankPairChamber::make(g);
     ASSERT_TRUE(crank);
     const gas::PairChamber cam(camTiming(g));
@@ -114,8 +133,8 @@ TEST(CrankPair, CycleIsThatOfATrackOfTheSameMotion) {
     gas::CycleOptions tight; // so that errors of the integration do not show
     tight.relativeTolerance = 1e-9;
     for (const bool motored : {false, true}) {
-        const auto a = gas::solveCycle(*crank, settings(), run(motored), monitor, tight);
-        const auto b = gas::solveCycle(cam, settings(), run(motored), monitor, tight);
+        const auto a = gas::solveCycle(*crank, settings, run(motored), monitor, tight);
+        const auto b = gas::solveCycle(cam, settings, run(motored), monitor, tight);
         ASSERT_TRUE(a) << a.problems().front().message.english();
         ASSERT_TRUE(b) << b.problems().front().message.english();
         using F = gas::CycleFigures;
@@ -130,6 +149,24 @@ TEST(CrankPair, CycleIsThatOfATrackOfTheSameMotion) {
         const Samples pressure = b->trace->sample(theta).pressure;
         EXPECT_LT((a->trace->sample(theta).pressure / pressure - 1.0).abs().maxCoeff(), 1e-8);
     }
+}
+
+/// The strongest check of both: two independent mechanisms, one gas.
+TEST(CrankPair, CycleIsThatOfATrackOfTheSameMotion) {
+    expectSameCycle(geometry(), settings());
+}
+
+TEST(CrankPair, OneSidedCycleIsThatOfTheOrdinaryTwoStroke) {
+    expectSameCycle(ordinary(), settings());
+}
+
+TEST(CrankPair, OneSidedCycleWithPumpIsThatOfTheOrdinaryTwoStroke) {
+    gas::Settings pumped = settings();
+    pumped.exhaustPressure = 1.01e5;
+    pumped.supply.kind = gas::SupplyKind::underPiston;
+    pumped.supply.pump.deadVolume = 350e-6;
+    pumped.supply.pump.reed.area = 450e-6;
+    expectSameCycle(ordinary(), pumped);
 }
 
 TEST(CrankPair, CompressionIsThatOfClearanceAndStrokes) {

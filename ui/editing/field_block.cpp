@@ -2,6 +2,7 @@
 
 #include "ui/core_text.h"
 #include "ui/editing/field_editor.h"
+#include "ui/editing/origin_words.h"
 #include "ui/editing/search_words.h"
 
 #include <QGridLayout>
@@ -101,10 +102,26 @@ void FieldBlock::addHeading() {
 }
 
 FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
-    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this)};
+    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this), nullptr};
     cell.caption->setBuddy(cell.editor);
     cell.caption->setToolTip(fieldHelp(field));
     const std::string path = field.path;
+    cell.mark = new QToolButton(cell.editor);
+    cell.mark->setObjectName(QStringLiteral("origin"));
+    cell.mark->setAutoRaise(true);
+    cell.mark->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('m')) + 4);
+    cell.mark->hide();
+    cell.editor->layout()->addWidget(cell.mark);
+    connect(cell.mark, &QToolButton::clicked, this, [this, path, mark = cell.mark] {
+        showOriginMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
+    });
+    if (field.kind != design::FieldKind::text) {
+        cell.caption->setContextMenuPolicy(Qt::CustomContextMenu);
+        connect(cell.caption, &QWidget::customContextMenuRequested, this,
+                [this, path, caption = cell.caption](const QPoint& at) {
+                    showOriginMenu(path, caption->mapToGlobal(at));
+                });
+    }
     connect(cell.editor, &FieldEditor::wanted, this,
             [this, path](const design::FieldValue& value) { Q_EMIT wanted(path, value); });
     connect(cell.editor, &FieldEditor::stepped, this,
@@ -168,10 +185,37 @@ QWidget* FieldBlock::anchor(const std::string& path) const {
     return heading_ ? static_cast<QWidget*>(heading_) : editor(order_.front());
 }
 
-bool FieldBlock::filter(const QString& text, bool wholeChapter) {
+void FieldBlock::showOrigins(const design::Design& design) {
+    for (auto& [path, cell] : cells_) {
+        const design::Known known = design::knownOf(design, path);
+        const QString letter = originLetter(known.origin);
+        if (cell.mark->text() != letter)
+            cell.mark->setText(letter);
+        const bool isMarked = !letter.isEmpty();
+        if (cell.mark->isVisibleTo(cell.editor) != isMarked)
+            cell.mark->setVisible(isMarked);
+        if (isMarked) {
+            const QString help = originHelp(cell.editor->field(), known);
+            cell.mark->setToolTip(help);
+            cell.mark->setAccessibleName(tr("Origin: %1").arg(originWord(known.origin)));
+        }
+    }
+}
+
+void FieldBlock::showOriginMenu(const std::string& path, const QPoint& place) {
+    QMenu menu(this);
+    QAction* own =
+        menu.addAction(tr("This value is my &choice"), this, [&] { Q_EMIT ownChoiceWanted(path); });
+    own->setEnabled(!cells_.at(path).mark->text().isEmpty());
+    menu.addAction(tr("&Origin and range…"), this, [&] { Q_EMIT originWanted(path); });
+    menu.exec(place);
+}
+
+bool FieldBlock::filter(const QString& text, bool wholeChapter, const std::set<std::string>* only) {
     bool any = false;
     for (auto& [path, cell] : cells_) {
-        const bool shown = text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
+        const bool isFound = text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
+        const bool shown = isFound && (!only || only->contains(path));
         cell.editor->setVisible(shown);
         cell.caption->setVisible(shown);
         any = any || shown;

@@ -1,11 +1,13 @@
 #pragma once
 
 #include "core/design/fields.h"
+#include "core/design/knowledge.h"
 #include "ui/editing/design_edits.h"
 
 #include <QWidget>
 
 #include <map>
+#include <set>
 #include <vector>
 
 class QGridLayout;
@@ -43,7 +45,10 @@ class FieldBlock : public QWidget {
     /// heading, for messages about the row as a whole.
     QWidget* anchor(const std::string& path) const;
     /// Shows only fields that have the text in label, help or path; true when any is left.
-    bool filter(const QString& text, bool wholeChapter);
+    /// `only`: of these paths; null: of all.
+    bool filter(const QString& text, bool wholeChapter, const std::set<std::string>* only);
+    /// Marks the inputs that are not chosen with a letter for their origin.
+    void showOrigins(const design::Design& design);
     /// The field shown that the text names best, the first of equals; `elsewhere` where the text is
     /// not in its name.
     std::pair<Match, FieldEditor*> best(const QString& text) const;
@@ -54,6 +59,10 @@ class FieldBlock : public QWidget {
     void stepsDone();
     void unreadable(const std::string& path, const QString& text);
     void touched();
+    /// The person wants to see and change the origin and range of this input.
+    void originWanted(const std::string& path);
+    /// The person says that the value of this input is a choice of his own.
+    void ownChoiceWanted(const std::string& path);
     void rowChangeWanted(const std::string& list, int row, lobewright::ui::RowChange change);
     /// The track that this row belongs to, as knots that keep its curve.
     void knotsWanted(lobewright::End end);
@@ -62,11 +71,13 @@ class FieldBlock : public QWidget {
     struct Cell {
         FieldEditor* editor;
         QLabel* caption;
+        QToolButton* mark; ///< of its origin; hidden where it is chosen
     };
     void addHeading();
     void addLine(const design::Field& field);
     void addCompact(const design::Field& field);
     Cell makeCell(const design::Field& field);
+    void showOriginMenu(const std::string& path, const QPoint& place);
     void showRowMenu();
     void addSegmentActions(QMenu& menu);
     bool isMovingSegment() const;

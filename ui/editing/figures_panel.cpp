@@ -7,9 +7,11 @@
 #include "ui/plots/plot_export.h"
 #include "ui/units.h"
 
+#include <QContextMenuEvent>
 #include <QHash>
 #include <QHeaderView>
 #include <QHelpEvent>
+#include <QMenu>
 #include <QStyledItemDelegate>
 #include <QToolTip>
 
@@ -132,6 +134,22 @@ bool FiguresPanel::viewportEvent(QEvent* event) {
         }
     }
     return QTreeWidget::viewportEvent(event);
+}
+
+QString FiguresPanel::selectedFigure() const {
+    const QTreeWidgetItem* item = currentItem();
+    return item && item->parent() ? item->data(0, Qt::UserRole).toString() : QString();
+}
+
+void FiguresPanel::contextMenuEvent(QContextMenuEvent* event) {
+    const QTreeWidgetItem* item = itemAt(event->pos());
+    if (!item || !item->parent())
+        return;
+    const QString figure = item->data(0, Qt::UserRole).toString();
+    QMenu menu(this);
+    menu.addAction(tr("How it came about"), this, [&] { Q_EMIT workingWanted(figure); });
+    menu.addAction(tr("&Make this…"), this, [&] { Q_EMIT goalWanted(figure); });
+    menu.exec(event->globalPos());
 }
 
 void FiguresPanel::showSolution(const SolutionPointer& solution) {

@@ -26,17 +26,22 @@ class FiguresPanel : public QTreeWidget {
     void setFilter(const QString& text);
     /// Only figures that read otherwise than in the baseline.
     void setChangedOnly(bool only);
+    /// Name of the figure that is selected; empty: none.
+    QString selectedFigure() const;
     /// Makes this figure the current one of the list and brings it into sight.
     void choose(const QString& figure);
 
   Q_SIGNALS:
     /// The person wants to see how the figure of this name came about.
     void workingWanted(const QString& figure);
+    /// The person wants to give the figure of this name another value.
+    void goalWanted(const QString& figure);
 
   protected:
     /// Made when it is asked for: a drag fills the panel many times a second.
     bool viewportEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
 
     void showEvent(QShowEvent* event) override;
 

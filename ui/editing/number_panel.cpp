@@ -7,6 +7,8 @@
 #include "ui/editing/field_editor.h"
 #include "ui/editing/field_note.h"
 #include "ui/editing/knot_edits.h"
+#include "ui/editing/known_dialog.h"
+#include "ui/editing/origin_words.h"
 #include "ui/units.h"
 
 #include <QAbstractSpinBox>
@@ -52,8 +54,8 @@ void giveKeyboard(QWidget& input) {
 } // namespace
 
 NumberPanel::NumberPanel(QWidget* parent)
-    : QWidget(parent), search_(new QLineEdit(this)), nothing_(new QLabel(this)),
-      scroll_(new QScrollArea(this)) {
+    : QWidget(parent), search_(new QLineEdit(this)), origins_(new QLabel(this)),
+      nothing_(new QLabel(this)), scroll_(new QScrollArea(this)) {
     search_->setPlaceholderText(tr("Find an input"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Find an input"));
@@ -65,6 +67,17 @@ NumberPanel::NumberPanel(QWidget* parent)
     layout->setContentsMargins(6, 6, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(search_);
+    origins_->setObjectName(QStringLiteral("origins"));
+    origins_->setWordWrap(true);
+    origins_->setToolTip(tr("Where the inputs come from; click one to see only those"));
+    origins_->hide();
+    layout->addWidget(origins_);
+    connect(origins_, &QLabel::linkActivated, this, [this](const QString& link) {
+        const auto origin = static_cast<design::Origin>(link.section(QLatin1Char(':'), 1).toInt());
+        shownOrigin_ = shownOrigin_ == origin ? std::nullopt : std::optional(origin);
+        showOrigins();
+        search(search_->text());
+    });
     layout->addWidget(nothing_);
     layout->addWidget(scroll_, 1);
     nothing_->setObjectName(QStringLiteral("nothingFound"));
@@ -167,6 +180,9 @@ void NumberPanel::showShapes() {
             chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
         const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
         chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
+        chapters_[i].heading->setVisible(isTrack);
+        chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
         chapters_[i].shape->parentWidget()->setVisible(own);
         const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
         const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
@@ -200,8 +216,75 @@ void NumberPanel::show(const design::Design& design) {
     if (isNew)
         chainFocus();
     showShapes();
-    if (!search_->text().isEmpty())
+    showOrigins();
+    if (!search_->text().isEmpty() || shownOrigin_)
         search(search_->text());
+}
+
+void NumberPanel::showOrigins() {
+    const bool hasOrigins = !design_.knowledge.empty();
+    if (!hasOrigins)
+        shownOrigin_.reset();
+    if (origins_->isVisibleTo(this) != hasOrigins)
+        origins_->setVisible(hasOrigins);
+    if (hasOrigins) {
+        QString text = originCountsText(design::originCounts(design_), true);
+        if (shownOrigin_)
+            text += QStringLiteral(" – ") + tr("only %1 <a href=\"origin:%2\">(show all)</a>")
+                                                .arg(originWord(*shownOrigin_))
+                                                .arg(static_cast<int>(*shownOrigin_));
+        if (origins_->text() != text)
+            origins_->setText(text);
+    }
+    for (const ChapterWidgets& chapter : chapters_) {
+        for (FieldBlock* block : chapter.shown)
+            block->showOrigins(design_);
+    }
+}
+
+void NumberPanel::askOrigin(const std::string& path) {
+    const auto field = design::findField(design_, path);
+    if (!field || field->kind == design::FieldKind::text)
+        return;
+    KnownDialog dialog(design_, *field, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    Edit edit;
+    edit.text = tr("Origin of %1").arg(longLabel(*field));
+    edit.knowledge = dialog.knowledge();
+    Q_EMIT edited(edit);
+}
+
+void NumberPanel::takeOwnChoice(const std::string& path) {
+    const auto field = design::findField(design_, path);
+    if (!field)
+        return;
+    Edit edit;
+    edit.text = tr("%1 is a choice").arg(longLabel(*field));
+    edit.knowledge = design_.knowledge;
+    edit.knowledge->erase(path);
+    Q_EMIT edited(edit);
+}
+
+bool NumberPanel::editOriginHere() {
+    for (const QWidget* widget = focusWidget(); widget; widget = widget->parentWidget()) {
+        if (const auto* editor = qobject_cast<const FieldEditor*>(widget)) {
+            askOrigin(editor->path());
+            return true;
+        }
+    }
+    return false;
+}
+
+std::optional<std::set<std::string>> NumberPanel::shownPaths() const {
+    if (!shownOrigin_)
+        return std::nullopt;
+    std::set<std::string> paths;
+    for (const auto& [path, known] : design_.knowledge) {
+        if (known.origin == *shownOrigin_)
+            paths.insert(path);
+    }
+    return paths;
 }
 
 /// The tabulator goes down the panel: blocks are made later than the headings below them.
@@ -280,6 +363,8 @@ FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWi
                   tr("“%1” is not a number; the value stays as it was.").arg(text).toStdString()}});
         });
     connect(block, &FieldBlock::touched, this, &NumberPanel::clearProblem);
+    connect(block, &FieldBlock::originWanted, this, &NumberPanel::askOrigin);
+    connect(block, &FieldBlock::ownChoiceWanted, this, &NumberPanel::takeOwnChoice);
     connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
     connect(block, &FieldBlock::knotsWanted, this, &NumberPanel::knotsWanted);
     return block;
@@ -354,7 +439,10 @@ FieldBlock* NumberPanel::blockOf(const std::string& path) const {
 }
 
 void NumberPanel::goTo(const QString& path) {
+    shownOrigin_.reset();
     search_->clear();
+    showOrigins();
+    search({});
     const std::string wanted = path.toStdString();
     for (size_t i = 0; i < chapters_.size(); ++i) {
         for (FieldBlock* block : chapters_[i].shown) {
@@ -402,16 +490,18 @@ QWidget* NumberPanel::bestFound() const {
 void NumberPanel::search(const QString& text) {
     clearProblem();
     bool isFound = false;
+    const auto only = shownPaths();
+    const bool isPlain = text.isEmpty() && !only;
     for (size_t i = 0; i < chapters_.size(); ++i) {
         ChapterWidgets& chapter = chapters_[i];
         const bool titleHas =
             !text.isEmpty() && chapters()[i].title.contains(text, Qt::CaseInsensitive);
-        bool any = titleHas;
+        bool any = titleHas && !only;
         for (FieldBlock* block : chapter.shown)
-            any = block->filter(text, titleHas) || any;
+            any = block->filter(text, titleHas, only ? &*only : nullptr) || any;
         isFound = isFound || any;
-        chapter.heading->setVisible(text.isEmpty() || any);
-        chapter.body->setVisible(text.isEmpty() ? chapter.heading->isChecked() : any);
+        chapter.heading->setVisible(isPlain || any);
+        chapter.body->setVisible(isPlain ? chapter.heading->isChecked() : any);
     }
     nothing_->setVisible(!text.isEmpty() && !isFound);
     if (nothing_->isHidden())

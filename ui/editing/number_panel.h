@@ -7,6 +7,8 @@
 #include <QWidget>
 
 #include <map>
+#include <optional>
+#include <set>
 #include <vector>
 
 class QComboBox;
@@ -37,6 +39,8 @@ class NumberPanel : public QWidget {
     /// Opens the chapter of a field, scrolls to it and puts the keyboard there.
     void goTo(const QString& path);
     void focusSearch();
+    /// Origin and range of the input that has the keyboard; false: none has it.
+    bool editOriginHere();
 
     QStringList openChapters() const;
     void setOpenChapters(const QStringList& keys);
@@ -72,12 +76,18 @@ class NumberPanel : public QWidget {
     void clearProblem();
     void setOpen(size_t chapter, bool open);
     void search(const QString& text);
+    void showOrigins();
+    void askOrigin(const std::string& path);
+    void takeOwnChoice(const std::string& path);
+    std::optional<std::set<std::string>> shownPaths() const;
     /// What the text looked for names best, the first of equals; null: nothing.
     QWidget* bestFound() const;
     FieldBlock* blockOf(const std::string& path) const;
 
     QLineEdit* search_;
-    QLabel* nothing_; ///< says that nothing was found
+    QLabel* origins_;                           ///< how many inputs are given, measured, …
+    std::optional<design::Origin> shownOrigin_; ///< only inputs of this origin
+    QLabel* nothing_;                           ///< says that nothing was found
     QScrollArea* scroll_;
     std::vector<ChapterWidgets> chapters_;
     design::Design design_;

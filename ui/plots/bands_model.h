@@ -5,7 +5,7 @@
 #include "core/unknowns/consistent.h"
 #include "core/unknowns/decides.h"
 #include "core/unknowns/tolerances.h"
-#include "ui/plots/background_work.h"
+#include "ui/plots/latest_answer.h"
 #include "ui/plots/shown.h"
 
 #include <QObject>
@@ -88,9 +88,9 @@ class BandsModel : public QObject {
     Problems problems_;
     std::shared_ptr<Basket> basket_;
     QTimer settling_, refreshing_;
-    BackgroundWork<unknowns::Ensemble> engines_;
-    BackgroundWork<std::optional<unknowns::DecidedResult>> deciding_;
-    BackgroundWork<unknowns::Requirement> searching_;
+    LatestAnswer<unknowns::Ensemble> engines_;
+    LatestAnswer<std::optional<unknowns::DecidedResult>> deciding_;
+    LatestAnswer<unknowns::Requirement> searching_;
 };
 
 } // namespace lobewright::ui

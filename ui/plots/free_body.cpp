@@ -61,7 +61,7 @@ DataSheet FreeBody::dataSheet() const {
                      axisText(tr("with the rotation"), QStringLiteral("N")),
                      axisText(tr("inward"), QStringLiteral("N"))},
                     {}};
-    for (const End end : bothEnds) {
+    for (const End end : solution_ ? solution_->pair.pistons() : std::span<const End>()) {
         const auto found = polygon(end);
         if (!found)
             continue;
@@ -91,8 +91,11 @@ void FreeBody::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), Palette::of(*this).paper);
-    const double half = 0.5 * width();
+    const bool isOneSided = solution_ && solution_->pair.mechanism().isOneSided();
+    const double half = isOneSided ? width() : 0.5 * width();
     paintPolygon(painter, End::inlet, QRectF(0, 0, half, height()).adjusted(8, 4, -8, -4));
+    if (isOneSided)
+        return;
     paintPolygon(painter, End::exhaust, QRectF(half, 0, half, height()).adjusted(8, 4, -8, -4));
 }
 

@@ -32,8 +32,11 @@ void LeverPlot::refill() {
         return;
     const auto show = [this](const SolutionPointer& from, auto set) {
         const auto arms = solution::leverArms(*from);
-        for (const End end : bothEnds)
-            (this->*set)(track_[end], from->theta, arms.track[end] / units::millimetre);
+        for (const End end : bothEnds) {
+            const bool isPiston = from->pair.uncovers(end) == end;
+            (this->*set)(track_[end], isPiston ? from->theta : Samples(),
+                         arms.track[end] / units::millimetre);
+        }
         (this->*set)(geared_, from->theta, arms.geared.inlet / units::millimetre);
         const bool isGeared = from->pair.cyclesPerTurn() > 1; // else both cranks are one
         (this->*set)(crank_, isGeared ? from->theta : Samples(),

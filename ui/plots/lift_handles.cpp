@@ -90,7 +90,7 @@ double LiftHandles::plottedAt(End end, LiftGrip::Curve curve, double theta) cons
 void LiftHandles::addHandles(LiftGrip::Curve curve) {
     const mechanism::OpposedPair& pair = geometry_->pair;
     const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         const double atZero = pair.trackAngle(end, 0.0);
         for (const LiftGrip& grip :
              liftGrips(geometry_->design, patternEnd(geometry_->design, end), curve)) {
@@ -295,7 +295,7 @@ bool LiftHandles::doubleClick(const QPointF& position) {
     if (!geometry_ || !hasKnots() || !canvas_.inside().contains(position))
         return false;
     const double theta = canvas_.thetaAt(position.x());
-    for (const End end : bothEnds) {
+    for (const End end : geometry_->pair.pistons()) {
         for (const LiftGrip::Curve curve : {LiftGrip::Curve::lift, derivative_}) {
             const double y = axisOf(curve).coordToPixel(plottedAt(end, curve, theta));
             if (std::abs(y - position.y()) < reach && addKnotAt(end, theta, position))
@@ -344,7 +344,7 @@ void LiftHandles::insertKnot() {
     const QPointF pointer(canvas_.xOf(theta), canvas_.inside().center().y());
     if (selected_ && addKnotAt(selected_->end, theta, pointer))
         return;
-    for (const End end : bothEnds) {
+    for (const End end : geometry_->pair.pistons()) {
         if (addKnotAt(end, theta, pointer))
             return;
     }

@@ -74,7 +74,7 @@ std::vector<ShownJump> shownJumps(const mechanism::OpposedPair& pair, int deriva
                                   double omega) {
     std::vector<ShownJump> shown;
     const double unit = std::pow(omega, derivative);
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         for (const motion::Jump& jump : motion::jumps(pair.curve(end), derivative)) {
             for (const double theta : shaftAngles(pair, end, jump.angle))
                 shown.push_back({end, theta, jump.before * unit, jump.after * unit});

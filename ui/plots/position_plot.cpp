@@ -112,6 +112,11 @@ void PositionPlot::setOverlay(Overlay overlay) {
 void PositionPlot::refill() {
     const Samples theta = Samples::LinSpaced(liftSamples, 0.0, units::turn);
     for (const End end : bothEnds) {
+        if (geometry()->pair.uncovers(end) != end) { // a head stands there
+            setValues(lift_[end], {}, {});
+            setBaselineValues(lift_[end], {}, {});
+            continue;
+        }
         setValues(lift_[end], theta, geometry()->pair.lift(end, theta).y / units::millimetre);
         if (baseline())
             setBaselineValues(lift_[end], theta,
@@ -132,6 +137,11 @@ void PositionPlot::fillDerivatives() {
     const double omega = geometry()->design.running.speed;
     jumps_ = shownJumps(geometry()->pair, order, omega);
     for (const End end : bothEnds) {
+        if (geometry()->pair.uncovers(end) != end) {
+            setValues(derivative_[end], {}, {});
+            setBaselineValues(derivative_[end], {}, {});
+            continue;
+        }
         const MotionCurve now = motionCurve(geometry()->pair, end, order, omega);
         setValues(derivative_[end], now.theta, now.values);
         if (!baseline()) {
@@ -198,7 +208,8 @@ void PositionPlot::paintPortEdges(QCPPainter& painter) const {
         if (rows.empty())
             continue;
         const double edge = std::ranges::max(rows, {}, &ports::Row::edge).edge;
-        const double at = (edge + geometry()->pair.shift(end)) / units::millimetre;
+        const double at =
+            (edge + geometry()->pair.shift(geometry()->pair.uncovers(end))) / units::millimetre;
         const double y = canvas().yAxis->coordToPixel(unitFor(QStringLiteral("mm")).shown(at));
         painter.setPen(QPen(tones().tint(tones().side(end), 0.55), 1, Qt::DashDotLine));
         painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));

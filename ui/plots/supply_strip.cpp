@@ -56,8 +56,19 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
             kelvin.text);
         list.push_back(cooled);
     }
-    list.push_back(
-        station(blown ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+    if (path.pump) {
+        auto under = station(SupplyStrip::tr("Under the piston, mean"), path.ready);
+        under.passage = SupplyStrip::tr("reed");
+        under.passageValue =
+            SupplyStrip::tr("%1 to %2\n%3")
+                .arg(quantityText(path.pump->lowPressure / units::bar, QStringLiteral("bar")),
+                     quantityText(path.pump->highPressure / units::bar, QStringLiteral("bar")),
+                     powerText(path));
+        list.push_back(under);
+    } else {
+        list.push_back(
+            station(blown ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+    }
     auto chamber = station(SupplyStrip::tr("Chamber, ports closed"), path.trapped);
     chamber.passage = SupplyStrip::tr("ports");
     list.push_back(chamber);
@@ -65,6 +76,14 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
 }
 
 QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
+    if (path.pump) {
+        const auto* mep = solution.figure("fmep_supply_bar");
+        return SupplyStrip::tr("The pistons pump: their backs take %1, %2 of mean effective "
+                               "pressure; brake values deduct it. No pipes modelled: a tuned "
+                               "exhaust can breathe better, or worse.")
+            .arg(powerText(path),
+                 mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
+    }
     if (!path.compresses)
         return SupplyStrip::tr(
             "No compression: the supply pressure is at or below ambient, so it needs no power.");

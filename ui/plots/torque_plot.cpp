@@ -64,6 +64,11 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
 void TorquePlot::refill() {
     for (const End end : bothEnds) {
         setFromChannel(piston_[end], std::string("torque_") + name(end) + "_Nm");
+        if (geometry()->pair.uncovers(end) != end) {
+            setValues(lever_[end], {}, {});
+            setBaselineValues(lever_[end], {}, {});
+            continue;
+        }
         const Samples theta = Samples::LinSpaced(721, 0.0, units::turn);
         setValues(lever_[end], theta, -geometry()->pair.lift(end, theta).y1 / units::millimetre);
         if (baseline())

@@ -1,9 +1,11 @@
 #include "ui/report/report.h"
 
+#include "core/design/ranged_inputs.h"
 #include "core/files/source_date.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
 #include "ui/core_text.h"
+#include "ui/editing/origin_words.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/turn_events.h"
 #include "ui/report/report_drawings.h"
@@ -20,6 +22,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace lobewright::ui {
 
@@ -69,6 +72,32 @@ void writeLimits(Sheet& sheet, const solution::Solution& solution) {
     }
 }
 
+/// Origins first: a reader must know what the rest stands on.
+void writeOrigins(Sheet& sheet, const design::Design& design) {
+    if (design.knowledge.empty())
+        return;
+    sheet.heading(Words::tr("What this rests on"));
+    sheet.paragraph(originCountsText(design::originCounts(design), false) + QLatin1Char('.'));
+    std::map<design::Origin, std::vector<Sheet::Row>> rows;
+    for (const design::Field& field : design::fields(design)) {
+        const design::Known known = design::knownOf(design, field.path);
+        const QString range = rangeText(field, known);
+        const bool isTold = known.origin == design::Origin::given ||
+                            known.origin == design::Origin::measured || !range.isEmpty();
+        if (known.origin == design::Origin::chosen || !isTold)
+            continue;
+        QString name = coreText(field.label);
+        if (!field.groupLabel.empty())
+            name = coreText(field.groupLabel) + QStringLiteral(": ") + name;
+        rows[known.origin].push_back(
+            {name, range.isEmpty() ? QString::fromStdString(known.source) : range});
+    }
+    for (auto& [origin, list] : rows) {
+        list.insert(list.begin(), Sheet::Row{originWord(origin), {}, true});
+        sheet.columns(list, 2, 7.0);
+    }
+}
+
 void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     const auto& solution = *content.solution;
     const auto& design = solution.design;
@@ -83,6 +112,7 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
                  content.version, dateOf(content)));
     if (!design.notes.empty())
         sheet.paragraph(QString::fromStdString(design.notes));
+    writeOrigins(sheet, design);
     drawSection(sheet, solution, 225.0);
     sheet.heading(Words::tr("Main results"));
     sheet.columns(mainFigures(solution), 2, 8.0);

@@ -60,7 +60,7 @@ void addUndercutMargin(Rows& rows, const solution::Solution& solution, End end,
 
 std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
     Rows rows;
-    for (const End end : bothEnds) {
+    for (const End end : solution.pair.pistons()) {
         const std::string side(name(end));
         const auto& curve = solution.pair.curve(end);
         rows.push_back(

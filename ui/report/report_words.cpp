@@ -185,9 +185,14 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
     const bool blown = gas.supply.kind == gas::SupplyKind::blower;
     all.emplace_back(
         Words::tr("Air supply"),
-        blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
-                          "efficiency into an adiabatic plenum; its power is deducted from brake "
-                          "values.")
+        gas.supply.kind == gas::SupplyKind::underPiston
+            ? Words::tr("The space under the pistons as pump: adiabatic, filled through a "
+                        "quasi-steady reed, emptied through the inlet ports, with instant mixing; "
+                        "no pipes. The work on the backs of the pistons is deducted from brake "
+                        "values.")
+        : blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
+                            "efficiency into an adiabatic plenum; its power is deducted from brake "
+                            "values.")
         : gas.supply.unpaid
             ? Words::tr("Reservoir at constant pressure; supply power NOT counted in brake values.")
             : Words::tr("Reservoir at constant pressure; what it takes to fill it above ambient "

@@ -98,7 +98,7 @@ void ClockView::layOut() {
     crankArea_ = QRectF(margin, band + half + band, width() - 2.0 * margin, half - margin);
     cam_ = SectionFrame(engine(), above);
     double reach = 0.0, across = cam_.halfBore() + cam_.wall();
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         const CrankSide side = sideOf(engine(), end);
         reach = std::max(reach, side.reach());
         across = std::max(across, 1.35 * side.radius);
@@ -129,7 +129,8 @@ void ClockView::paintCranks(QPainter& painter) const {
     const double theta = cursor().angle();
     const double b = cam_.halfBore() * scale_, w = cam_.wall() * scale_;
     std::array<double, 2> crowns{};
-    for (const End end : bothEnds) {
+    crowns[1] = middle.x() + cam_.head() * scale_; // where there is no second piston
+    for (const End end : engine().pair().pistons()) {
         const double crown = sideOf(engine(), end).crownAt(crankAngle(end, theta));
         crowns[static_cast<std::size_t>(end)] =
             middle.x() + SectionFrame::outward(end) * crown * scale_;
@@ -137,7 +138,7 @@ void ClockView::paintCranks(QPainter& painter) const {
     painter.setPen(Qt::NoPen);
     painter.setBrush(tones().gas(0.0));
     painter.drawRect(QRectF(crowns[0], middle.y() - b, crowns[1] - crowns[0], 2.0 * b));
-    for (const End end : bothEnds)
+    for (const End end : engine().pair().pistons())
         paintCrank(painter, end);
 
     painter.setPen(QPen(tones().ink, 1.0));

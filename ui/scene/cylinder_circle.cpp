@@ -103,7 +103,7 @@ void CylinderCircle::paintTracks(QPainter& painter) const {
     const auto& mechanism = engine().design().mechanism;
     const double first = angles_.empty() ? 0.0 : angles_.front();
     constexpr int wedges = 180;
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         const auto& curve = engine().pair().curve(end);
         const double phase = engine().pair().trackAngle(end, cursor().angle()) + first;
         const double w = mechanism.roller.width;

@@ -119,7 +119,7 @@ void EngineSolid::release() {
         return;
     for (Part* part :
          {&tracks_.inlet, &tracks_.exhaust, &ports_.inlet, &ports_.exhaust, &webs_.inlet,
-          &webs_.exhaust, &shaft_, &key_, &piston_, &rod_, &roller_, &liner_, &gas_})
+          &webs_.exhaust, &shaft_, &key_, &piston_, &rod_, &roller_, &liner_, &head_, &gas_})
         part->buffer.destroy();
     program_.reset();
     target_.reset();
@@ -143,7 +143,8 @@ void EngineSolid::loadParts() {
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double whole = units::turn;
     for (const End end : bothEnds) {
-        load(tracks_[end], trackMesh(pair, end));
+        if (pair.uncovers(end) == end)
+            load(tracks_[end], trackMesh(pair, end));
         load(ports_[end], portMesh(engine_, end));
     }
     loadShaft(sizes);
@@ -152,12 +153,17 @@ void EngineSolid::loadParts() {
     const double w = mechanism.roller.width;
     load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
     double liner = 0.0;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
                                     0.4 * sizes.pistonLength);
     }
     // Opened on the side away from the shaft, which is polar angle 0 of the bore's own frame.
-    load(liner_, tubeMesh(b, 1.12 * b, -liner, liner, 0.25 * whole, 0.75 * whole));
+    const double face = 0.5 * mechanism.clearance;
+    const bool isOneSided = mechanism.isOneSided();
+    load(liner_,
+         tubeMesh(b, 1.12 * b, -liner, isOneSided ? face : liner, 0.25 * whole, 0.75 * whole));
+    if (isOneSided)
+        load(head_, tubeMesh(0.0, 1.12 * b, face, face + 0.45 * b, 0.0, whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));
     stale_ = false;
 }
@@ -169,13 +175,15 @@ void EngineSolid::loadShaft(const SolidSizes& sizes) {
     const double r = mechanism.roller.radius, whole = units::turn;
     const double back = std::abs(rollerOrigin(pair, End::inlet)) + 2.0 * r;
     const double reach = back + 0.9 * r, s = sizes.shaftRadius;
-    load(shaft_, tubeMesh(0.0, s, -reach, reach, 0.0, whole));
+    // No second track to carry: the shaft ends behind the heads.
+    const double end = mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach;
+    load(shaft_, tubeMesh(0.0, s, -reach, end, 0.0, whole));
     const double half = 0.5 * units::degree * 8.0;
-    load(key_, tubeMesh(0.9 * s, 1.08 * s, -reach, reach, -half, half));
+    load(key_, tubeMesh(0.9 * s, 1.08 * s, -reach, end, -half, half));
     const double rim = mechanism.pitchRadius - 0.5 * sizes.trackWidth;
-    for (const End end : bothEnds) {
-        const double sign = end == End::inlet ? -1.0 : 1.0;
-        const double face = std::abs(rollerOrigin(pair, end)) + 2.0 * r;
+    for (const End side : pair.pistons()) {
+        const double sign = side == End::inlet ? -1.0 : 1.0;
+        const double face = std::abs(rollerOrigin(pair, side)) + 2.0 * r;
         const auto part = [&](double outer, double from, double to) {
             return tubeMesh(s, outer, std::min(sign * from, sign * to),
                             std::max(sign * from, sign * to), 0.0, whole);
@@ -183,7 +191,7 @@ void EngineSolid::loadShaft(const SolidSizes& sizes) {
         SolidMesh web = part(1.02 * rim, face - 0.5 * r, face);
         const SolidMesh hub = part(std::min(1.6 * s, rim), face - 1.2 * r, face + 0.5 * r);
         web.corners.insert(web.corners.end(), hub.corners.begin(), hub.corners.end());
-        load(webs_[end], web);
+        load(webs_[side], web);
     }
 }
 
@@ -197,9 +205,10 @@ QMatrix4x4 EngineSolid::lens() const {
 
 QMatrix4x4 EngineSolid::camera() const {
     const auto& mechanism = engine_.pair().mechanism();
-    const double reach = std::hypot(std::abs(rollerOrigin(engine_.pair(), End::exhaust)),
-                                    mechanism.pitchRadius + 0.6 * mechanism.bore) +
-                         mechanism.roller.radius;
+    const double reach =
+        std::hypot(std::abs(rollerOrigin(engine_.pair(), engine_.pair().pistons().back())),
+                   mechanism.pitchRadius + 0.6 * mechanism.bore) +
+        mechanism.roller.radius;
     const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
     const float narrow = std::min(1.0F, aspect);
     const float far = static_cast<float>(reach) /
@@ -210,6 +219,10 @@ QMatrix4x4 EngineSolid::camera() const {
     eye.rotate(view_.height, 1.0F, 0.0F, 0.0F);
     eye.rotate(view_.azimuth, 0.0F, 1.0F, 0.0F);
     eye.rotate(90.0F, 0.0F, 1.0F, 0.0F); // the shaft lies across, inlet end to the left
+    if (mechanism.isOneSided())          // its middle is that of the piston's travel, not the head
+        eye.translate(0.0F, 0.0F,
+                      0.4F *
+                          static_cast<float>(std::abs(rollerOrigin(engine_.pair(), End::inlet))));
     return eye;
 }
 
@@ -243,6 +256,11 @@ void EngineSolid::drawCylinder(int index) {
     PerEnd<double> crowns;
     for (const End end : bothEnds) {
         draw(ports_[end], bore, p.side(end));
+        if (pair.uncovers(end) != end) {
+            crowns[end] = 0.5 * mechanism.clearance;
+            draw(head_, bore, p.tint(p.metalPale, 0.8));
+            continue;
+        }
         const double sign = end == End::inlet ? -1.0 : 1.0;
         const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y;
         crowns[end] = axis - sign * sizes.axisDistance;
@@ -281,7 +299,7 @@ void EngineSolid::drawScene() {
     turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
     draw(shaft_, turned, p.metal);
     draw(key_, turned, p.ink, 1.0F);
-    for (const End end : bothEnds) {
+    for (const End end : engine_.pair().pistons()) {
         draw(tracks_[end], turned, p.tint(p.side(end), 0.8));
         draw(webs_[end], turned, p.metalPale);
     }

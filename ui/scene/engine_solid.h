@@ -87,7 +87,7 @@ class EngineSolid : public QWidget {
     std::unique_ptr<QOpenGLShaderProgram> program_;
     QMatrix4x4 camera_;
     PerEnd<Part> tracks_, ports_, webs_;
-    Part shaft_, key_, piston_, rod_, roller_, liner_, gas_;
+    Part shaft_, key_, piston_, rod_, roller_, liner_, head_, gas_;
 };
 
 } // namespace lobewright::ui

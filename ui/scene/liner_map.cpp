@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -23,8 +24,9 @@ LinerMap::LinerMap(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, paren
 
 double LinerMap::place(End end, double inward) const {
     const auto& pair = engine().pair();
-    const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke() - inward;
-    return end == End::inlet ? -out : out;
+    const End piston = pair.uncovers(end);
+    const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke() - inward;
+    return piston == End::inlet ? -out : out;
 }
 
 void LinerMap::layOut() {
@@ -50,12 +52,36 @@ void LinerMap::layOut() {
     map_ = QRectF(from, middle_ - reach_ * scale_, round * scale_, 2.0 * reach_ * scale_);
 }
 
+/// Part of the circumference that the ports of an end are spread over, as shares of a turn: rows
+/// uncovered by one piston stand side by side, in proportion to their width.
+std::pair<double, double> LinerMap::sector(End end) const {
+    if (!engine().pair().mechanism().isOneSided())
+        return {0.0, 1.0};
+    PerEnd<double> width;
+    for (const End side : bothEnds) {
+        for (const auto& row : engine().design().ports[side])
+            width[side] = std::max(width[side], row.count * row.width);
+    }
+    const double share = width.inlet / (width.inlet + width.exhaust);
+    return end == End::inlet ? std::pair(0.0, share) : std::pair(share, 1.0);
+}
+
+void LinerMap::paintHead(QPainter& painter) const {
+    const double face = y(0.5 * engine().pair().mechanism().clearance);
+    const QRectF head(QPointF(map_.left(), face), map_.bottomRight());
+    painter.fillRect(head, tones().metal);
+    painter.setPen(QPen(tones().ink, 2.0));
+    painter.drawLine(head.topLeft(), head.topRight());
+    painter.drawText(head, Qt::AlignCenter, tr("head"));
+}
+
 QRectF LinerMap::portBox(End end, std::size_t index, int port) const {
     const auto& row = engine().design().ports[end][index];
     const double bore = engine().pair().mechanism().bore;
     // Unrolled, a chord becomes an arc.
     const double arc = bore * std::asin(std::clamp(row.width / bore, 0.0, 1.0));
-    const double centre = units::pi * bore * (port + 0.5) / row.count;
+    const auto [from, to] = sector(end);
+    const double centre = units::pi * bore * (from + (to - from) * (port + 0.5) / row.count);
     const double inner = y(place(end, row.edge)), outer = y(place(end, row.edge - row.height));
     return QRectF(QPointF(map_.left() + (centre - 0.5 * arc) * scale_, inner),
                   QPointF(map_.left() + (centre + 0.5 * arc) * scale_, outer))
@@ -100,14 +126,14 @@ void LinerMap::paintSweeps(QPainter& painter) const {
                          Qt::AlignCenter, text);
     };
     label(tr("crown"));
-    for (const End end : bothEnds)
+    for (const End end : engine().pair().pistons())
         paintStretch(painter, end, sweeps_[end].crown, left + 0.5 * column_, false);
     if (!engine().pair().mechanism().piston)
         return;
     for (std::size_t ring = 0; ring < sweeps_.inlet.rings.size(); ++ring) {
         left += column_;
         label(tr("ring %1").arg(ring + 1));
-        for (const End end : bothEnds) {
+        for (const End end : engine().pair().pistons()) {
             const auto& over = sweeps_[end].ringsOverWide;
             const bool warn = std::any_of(over.begin(), over.end(), [ring](const auto& pass) {
                 return pass.ring == static_cast<int>(ring);
@@ -117,7 +143,7 @@ void LinerMap::paintSweeps(QPainter& painter) const {
     }
     left += column_;
     label(tr("skirt"));
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         paintStretch(painter, end, sweeps_[end].skirt, left + 0.5 * column_,
                      !sweeps_[end].rowsUncoveredBySkirt.empty());
     }
@@ -128,8 +154,10 @@ void LinerMap::paintMap(QPainter& painter) const {
     painter.save();
     painter.setClipRect(map_);
     painter.fillRect(map_, p.metalPale);
-    for (const End end : bothEnds)
+    for (const End end : engine().pair().pistons())
         paintPistons(painter, end);
+    if (engine().pair().mechanism().isOneSided())
+        paintHead(painter);
     // Where the crowns come nearest.
     const double inner = 0.5 * engine().pair().mechanism().clearance;
     painter.setPen(QPen(p.quiet, 1.0, Qt::DashLine));
@@ -146,10 +174,13 @@ void LinerMap::paintMap(QPainter& painter) const {
 void LinerMap::paintPorts(QPainter& painter, End end) const {
     const Palette& p = tones();
     const auto& rows = engine().design().ports[end];
-    const double lift = engine().pair().lift(end, cursor().angle()).y - engine().pair().shift(end);
+    const double lift = engine().timing().position(end, cursor().angle());
+    const End piston = engine().pair().uncovers(end);
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        const auto& bare = sweeps_[end].rowsUncoveredBySkirt;
-        const bool warn = std::find(bare.begin(), bare.end(), static_cast<int>(i)) != bare.end();
+        const auto& bare = sweeps_[piston].rowsUncoveredBySkirt;
+        const bool warn = std::any_of(bare.begin(), bare.end(), [&](const auto& one) {
+            return one.side == end && one.row == static_cast<int>(i);
+        });
         const double open = std::clamp(rows[i].edge - lift, 0.0, rows[i].height);
         const double corner = rows[i].cornerRadius * scale_;
         for (int port = 0; port < rows[i].count; ++port) {
@@ -159,7 +190,7 @@ void LinerMap::paintPorts(QPainter& painter, End end) const {
             painter.drawRoundedRect(box, corner, corner);
             painter.save();
             QRectF uncovered = box;
-            if (end == End::inlet) {
+            if (piston == End::inlet) {
                 uncovered.setTop(box.bottom() - open * scale_);
             } else {
                 uncovered.setBottom(box.top() + open * scale_);
@@ -199,15 +230,16 @@ void LinerMap::paintPistons(QPainter& painter, End end) const {
 QStringList LinerMap::remarks() const {
     QStringList found;
     for (const End end : bothEnds) {
-        for (const int row : sweeps_[end].rowsUncoveredBySkirt) {
-            found << (end == End::inlet
+        for (const auto& bare : sweeps_[end].rowsUncoveredBySkirt) {
+            found << (bare.side == End::inlet
                           ? tr("The skirt uncovers inlet row %1 at inner dead centre.")
                           : tr("The skirt uncovers exhaust row %1 at inner dead centre."))
-                         .arg(row + 1);
+                         .arg(bare.row + 1);
         }
         for (const auto& pass : sweeps_[end].ringsOverWide) {
-            found << (end == End::inlet ? tr("Ring %1 runs over the wide ports of inlet row %2.")
-                                        : tr("Ring %1 runs over the wide ports of exhaust row %2."))
+            found << (pass.side == End::inlet
+                          ? tr("Ring %1 runs over the wide ports of inlet row %2.")
+                          : tr("Ring %1 runs over the wide ports of exhaust row %2."))
                          .arg(pass.ring + 1)
                          .arg(pass.row + 1);
         }
@@ -232,7 +264,9 @@ void LinerMap::paintCaption(QPainter& painter) const {
     const double line = painter.fontMetrics().height();
     const auto length = QStringLiteral("mm");
     QString gap =
-        tr("Crowns come within %1").arg(quantityText(gap_.asSet / units::millimetre, length, 2));
+        (engine().pair().mechanism().isOneSided() ? tr("The crown comes within %1 of the head")
+                                                  : tr("Crowns come within %1"))
+            .arg(quantityText(gap_.asSet / units::millimetre, length, 2));
     if (gap_.atRest && std::abs(*gap_.atRest - gap_.asSet) > 1e-9) {
         gap += tr(", %1 with the adjuster at rest")
                    .arg(quantityText(*gap_.atRest / units::millimetre, length, 2));

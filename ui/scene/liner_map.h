@@ -18,6 +18,8 @@ class LinerMap : public TurnView {
     /// The caption where there is nothing to remark: how much the skirts keep from the ports.
     QString allWell() const;
     /// Where the port lies on the screen [px].
+    std::pair<double, double> sector(End end) const;
+    void paintHead(QPainter& painter) const;
     QRectF portBox(End end, std::size_t row, int port) const;
 
   protected:

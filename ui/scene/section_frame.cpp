@@ -36,6 +36,7 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
     wall_ = 0.08 * mechanism.bore;
     pistonLength_ = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
     const double rim = engine.design().trackBlank.frontThickness.value_or(mechanism.roller.width);
+    const bool isOneSided = mechanism.isOneSided();
     const double stroke = std::max(engine.pair().curve(End::inlet).stroke(),
                                    engine.pair().curve(End::exhaust).stroke());
     axisDistance_ = mechanism::crownToRollerAxis(mechanism, pistonLength_, stroke, rim);
@@ -43,25 +44,34 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
         rimFace_[end] = axisDistance_ - engine.pair().curve(end).stroke() - r - rim;
     blank_ = 1.7 * r;
     double reachOut = 0.0;
-    for (const End end : bothEnds) {
+    for (const End end : engine.pair().pistons()) {
         const double out = 0.5 * mechanism.clearance + engine.pair().curve(end).stroke() +
                            axisDistance_ + blank_ + std::max(0.0, engine.pair().shift(end));
         reachOut = std::max(reachOut, out);
         rolled_[end] = rolledPath(engine.pair().curve(end), mechanism.pitchRadius);
     }
     const double across = 2.0 * (halfBore_ + wall_);
-    scale_ = std::max(1.0, std::min(area.width() / (2.0 * reachOut), area.height() / across));
-    centre_ = area.center();
+    headThickness_ = 0.45 * halfBore_;
+    const double other = isOneSided ? 0.5 * mechanism.clearance + 1.3 * headThickness_ : reachOut;
+    scale_ = std::max(1.0, std::min(area.width() / (reachOut + other), area.height() / across));
+    centre_ = area.center() + QPointF(0.5 * (reachOut - other) * scale_, 0.0);
 }
 
 double SectionFrame::portPlace(End end, double inward) const {
     const auto& pair = engine_->pair();
-    const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke() - inward;
-    return outward(end) * out;
+    const End piston = pair.uncovers(end);
+    const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke() - inward;
+    return outward(piston) * out;
+}
+
+double SectionFrame::head() const {
+    return 0.5 * engine_->pair().mechanism().clearance;
 }
 
 double SectionFrame::crown(End end, double theta) const {
     const auto& pair = engine_->pair();
+    if (pair.uncovers(end) != end)
+        return head();
     return portPlace(end, pair.lift(end, theta).y - pair.shift(end));
 }
 
@@ -70,6 +80,8 @@ double SectionFrame::rollerAxis(End end, double theta) const {
 }
 
 double SectionFrame::linerEnd(End end) const {
+    if (engine_->pair().uncovers(end) != end)
+        return head();
     return portPlace(end, -0.55 * pistonLength_);
 }
 

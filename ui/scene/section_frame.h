@@ -32,6 +32,9 @@ class SectionFrame {
     double crown(End end, double theta) const;
     double rollerAxis(End end, double theta) const;
     double linerEnd(End end) const;
+    /// Face of the head of a one-sided engine; the crown of its exhaust end stands there.
+    double head() const;
+    double headThickness() const { return headThickness_; }
     double pistonLength() const { return pistonLength_; }
     double wall() const { return wall_; }
     double halfBore() const { return halfBore_; }
@@ -58,6 +61,7 @@ class SectionFrame {
     double axisDistance_ = 0.0; ///< crown to roller axis
     PerEnd<double> rimFace_;    ///< outward of the crown's plane at outer dead centre [m]
     double wall_ = 0.0;
+    double headThickness_ = 0.0;
     double halfBore_ = 0.0;
     double blank_ = 0.0;                 ///< track blank beyond the lowest pitch point
     PerEnd<std::vector<double>> rolled_; ///< path of the roller over a turn [m], even steps

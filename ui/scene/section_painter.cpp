@@ -42,19 +42,22 @@ void arrow(QPainter& painter, const QPointF& tail, const QPointF& tip, double he
 
 void SectionPainter::paint() {
     paintBaseline();
-    for (const End end : bothEnds)
+    const auto pistons = engine_.pair().pistons();
+    for (const End end : pistons)
         paintTrack(end);
     paintGas();
     for (const End end : bothEnds)
         paintFarPorts(end);
-    for (const End end : bothEnds)
+    for (const End end : pistons)
         paintPiston(end);
     paintLiner();
+    if (engine_.pair().mechanism().isOneSided())
+        paintHead();
     for (const End end : bothEnds)
         paintPortFlow(end);
-    for (const End end : bothEnds)
+    for (const End end : pistons)
         paintRoller(end);
-    for (const End end : bothEnds)
+    for (const End end : pistons)
         paintForce(end);
     paintGap();
 }
@@ -71,7 +74,7 @@ void SectionPainter::paintBaseline() {
     if (!baseline)
         return;
     const double middle = frame_.at(0.0, 0.0).y();
-    for (const End end : bothEnds) {
+    for (const End end : baseline->pair.pistons()) {
         const auto& pair = baseline->pair;
         const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke() -
                            pair.lift(end, theta_).y + pair.shift(end);
@@ -127,7 +130,7 @@ void SectionPainter::paintFarPorts(End end) {
         painter_.setBrush(tones_.sideFill(end));
         // Ports on the far half of the bore, foreshortened by their place around it.
         for (int i = 0; i < row.count; ++i) {
-            const double around = units::turn * (i + 0.5) / row.count - 0.5 * units::pi;
+            const double around = aroundBore(end, (i + 0.5) / row.count);
             if (std::cos(around) <= 0.05)
                 continue;
             const double half = std::asin(std::clamp(0.5 * row.width / b, 0.0, 1.0));
@@ -193,6 +196,8 @@ void SectionPainter::paintLiner() {
         wall.addRect(frame_.box(left, side * b, right, side * (b + w)));
         QPainterPath openings;
         for (const End end : bothEnds) {
+            if (!cuts(end, side))
+                continue;
             for (const auto& row : engine_.design().ports[end]) {
                 openings.addRect(frame_.box(frame_.portPlace(end, row.edge), side * 0.9 * b,
                                             frame_.portPlace(end, row.edge - row.height),
@@ -205,15 +210,60 @@ void SectionPainter::paintLiner() {
     }
 }
 
+/// One piston uncovers both rows: they share the circumference, exhaust above and inlet below.
+bool SectionPainter::cuts(End end, double side) const {
+    return !engine_.pair().mechanism().isOneSided() || (end == End::inlet) == (side > 0.0);
+}
+
+double SectionPainter::aroundBore(End end, double share) const {
+    if (!engine_.pair().mechanism().isOneSided())
+        return units::turn * share - 0.5 * units::pi;
+    return (end == End::inlet ? units::pi : -units::pi) * share;
+}
+
+/// The head closes the cylinder where the other piston would stand.
+void SectionPainter::paintHead() {
+    const double b = frame_.halfBore(), w = frame_.wall();
+    const double face = frame_.head(), thick = frame_.headThickness();
+    const double step = 0.16 * frame_.halfBore();
+    painter_.setPen(QPen(outline(), 1.0));
+    painter_.setBrush(tones_.metal);
+    painter_.drawRect(frame_.box(face, -b - w, face + thick, b + w));
+    painter_.save();
+    painter_.setClipRect(frame_.box(face, -b - w, face + thick, b + w));
+    painter_.setPen(QPen(tones_.tint(tones_.ink, 0.45), 1.0));
+    for (double t = -b - w - thick; t < b + w; t += step)
+        painter_.drawLine(frame_.at(face, t), frame_.at(face + thick, t + thick));
+    painter_.restore();
+    painter_.setPen(QPen(tones_.ink, 2.2));
+    painter_.drawLine(frame_.at(face, -b), frame_.at(face, b));
+    const QString text = Words::tr("head");
+    const double wide = painter_.fontMetrics().horizontalAdvance(text) + 8.0;
+    const double high = painter_.fontMetrics().height();
+    if (high > thick * frame_.scale())
+        return;
+    painter_.save();
+    painter_.translate(frame_.at(face + 0.5 * thick, 0.0));
+    if (wide > thick * frame_.scale())
+        painter_.rotate(-90.0);
+    const QRectF box(-0.5 * wide, -0.5 * high, wide, high);
+    painter_.fillRect(box, tones_.panel);
+    painter_.setPen(tones_.ink);
+    painter_.drawText(box, Qt::AlignCenter, text);
+    painter_.restore();
+}
+
 void SectionPainter::paintPortFlow(End end) {
     const double b = frame_.halfBore(), w = frame_.wall();
-    const double lift = engine_.pair().lift(end, theta_).y - engine_.pair().shift(end);
+    const double lift = engine_.timing().position(end, theta_);
     for (const auto& row : engine_.design().ports[end]) {
         const double inner = frame_.portPlace(end, row.edge);
         const double outer = frame_.portPlace(end, row.edge - row.height);
         const double open = std::clamp(row.edge - lift, 0.0, row.height);
         const double reached = frame_.portPlace(end, row.edge - open);
         for (const double side : {-1.0, 1.0}) {
+            if (!cuts(end, side))
+                continue;
             painter_.setPen(Qt::NoPen);
             painter_.setBrush(tones_.sideFill(end));
             painter_.drawRect(frame_.box(inner, side * b, outer, side * (b + w)));
@@ -230,6 +280,8 @@ void SectionPainter::paintPortFlow(End end) {
         const double reach = (0.12 + 0.28 * open / row.height) * frame_.halfBore();
         painter_.setPen(QPen(tones_.side(end), 2.0));
         for (const double side : {-1.0, 1.0}) {
+            if (!cuts(end, side))
+                continue;
             const QPointF near = frame_.at(x, side * (b + 1.35 * w));
             const QPointF far = frame_.at(x, side * (b + 1.35 * w + reach));
             arrow(painter_, inwards ? far : near, inwards ? near : far, 8.0);
@@ -297,7 +349,8 @@ void SectionPainter::paintGap() {
                  right = frame_.crown(End::exhaust, theta_);
     painter_.setPen(QPen(tones_.quiet, 1.0, Qt::DashDotLine));
     painter_.drawLine(frame_.at(frame_.linerEnd(End::inlet) * 1.02, 0), frame_.at(left, 0));
-    painter_.drawLine(frame_.at(right, 0), frame_.at(frame_.linerEnd(End::exhaust) * 1.02, 0));
+    if (!engine_.pair().mechanism().isOneSided())
+        painter_.drawLine(frame_.at(right, 0), frame_.at(frame_.linerEnd(End::exhaust) * 1.02, 0));
     const double gap = right - left;
     const QString text = quantityText(gap / units::millimetre, QStringLiteral("mm"), 1);
     const double width = painter_.fontMetrics().horizontalAdvance(text);

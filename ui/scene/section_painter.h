@@ -22,6 +22,9 @@ class SectionPainter {
     void paintFarPorts(End end);
     void paintPiston(End end);
     void paintLiner();
+    void paintHead();
+    bool cuts(End end, double side) const; ///< whether the ports of an end lie in this wall
+    double aroundBore(End end, double share) const; ///< place of a port [rad]
     void paintPortFlow(End end);
     void paintRoller(End end);
     void paintForce(End end);

@@ -196,12 +196,17 @@ SolidMesh portMesh(const ShownEngine& engine, End end) {
     const double radius = 0.497 * bore; // just inside the wall, so that the wall does not cover it
     SolidMesh mesh;
     for (const auto& row : engine.design().ports[end]) {
-        const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke();
-        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const End piston = pair.uncovers(end);
+        const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke();
+        const double sign = piston == End::inlet ? -1.0 : 1.0;
         const double z1 = sign * (out - row.edge), z2 = sign * (out - row.edge + row.height);
         const double half = std::asin(std::clamp(row.width / bore, 0.0, 1.0));
         for (int i = 0; i < row.count; ++i) {
-            const double middle = units::turn * (i + 0.5) / row.count;
+            // One piston uncovers both rows: they share the circumference, half and half.
+            const double share = (i + 0.5) / row.count;
+            const double middle = !pair.mechanism().isOneSided() ? units::turn * share
+                                  : end == End::inlet            ? units::pi * share
+                                                                 : -units::pi * share;
             if (std::cos(middle) > -0.1) // the half away from the shaft is cut away
                 continue;
             constexpr int steps = 6;

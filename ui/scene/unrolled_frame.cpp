@@ -22,7 +22,7 @@ UnrolledFrame::UnrolledFrame(const ShownEngine& engine, const QRectF& area, doub
     double across = 0.0;
     PerEnd<double> band;
     const double blank = 1.8 * r;
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         band[end] = blank + pair.curve(end).stroke() + 1.1 * r;
         across += band[end];
         lead_[end] = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);

@@ -57,7 +57,7 @@ void UnrolledTracks::setCylinder(int index) {
 void UnrolledTracks::layOut() {
     const double line = QFontMetricsF(font()).height();
     frame_ = UnrolledFrame(engine(), QRectF(rect()).adjusted(10, 6, -10, -6), line);
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         limits_[end] = trackLimits(engine(), frame_, end);
         surfaces_[end] = thinned(frame_.surface(end, false));
         pullSurfaces_[end] = engine().design().mechanism.closedTrack
@@ -87,6 +87,8 @@ void UnrolledTracks::contextMenuEvent(QContextMenuEvent* event) {
 
 std::vector<Handle> UnrolledTracks::makeHandles() const {
     std::vector<Handle> handles = patternHandles(engine(), frame_, End::inlet);
+    if (engine().pair().mechanism().isOneSided())
+        return handles;
     for (auto& handle : patternHandles(engine(), frame_, End::exhaust))
         handles.push_back(handle);
     handles.push_back(leadHandle(engine(), frame_));
@@ -110,7 +112,7 @@ std::optional<Addition> UnrolledTracks::additionAt(const QPointF& point) const {
     const double u = frame_.u(point.x());
     if (u < 0.0 || u > units::turn)
         return std::nullopt;
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         // The path of the roller's axis or the track under it, whichever the person aims at.
         const double axis = frame_.axisPoint(end, u).y();
         const double r = engine().design().mechanism.roller.radius * frame_.scale();
@@ -132,7 +134,8 @@ std::optional<Addition> UnrolledTracks::additionAtAngle() const {
     const Handle* chosen =
         chosenHandle() < 0 ? nullptr : &handles()[static_cast<std::size_t>(chosenHandle())];
     const bool onExhaust = chosen && chosen->key.starts_with("/tracks/exhaust");
-    for (const End end : {onExhaust ? End::exhaust : End::inlet, End::exhaust}) {
+    const End last = engine().pair().pistons().back();
+    for (const End end : {onExhaust ? End::exhaust : End::inlet, last}) {
         if (const auto found = addition(end, u))
             return found;
     }
@@ -143,14 +146,14 @@ void UnrolledTracks::paintDrawing(QPainter& painter) {
     painter.setFont(font());
     painter.save();
     painter.setClipRect(QRectF(frame_.left(), 0, frame_.right() - frame_.left(), height()));
-    for (const End end : bothEnds)
+    for (const End end : engine().pair().pistons())
         paintTrack(painter, end);
-    for (const End end : bothEnds)
+    for (const End end : engine().pair().pistons())
         paintLimits(painter, end);
     paintRollers(painter);
     painter.restore();
     paintMiddle(painter);
-    for (const End end : bothEnds) {
+    for (const End end : engine().pair().pistons()) {
         paintChain(painter, end);
         paintCaption(painter, end);
     }
@@ -244,7 +247,7 @@ void UnrolledTracks::paintRollers(QPainter& painter) const {
                 QPen(p.cursor, chosen ? 1.4 : 0.8, chosen ? Qt::SolidLine : Qt::DotLine));
             painter.drawLine(QPointF(x, frame_.blankFace(End::inlet)),
                              QPointF(x, frame_.blankFace(End::exhaust)));
-            for (const End end : bothEnds) {
+            for (const End end : engine().pair().pistons()) {
                 const QPointF centre = frame_.axisPoint(end, shown);
                 painter.setPen(QPen(p.ink, chosen ? 1.6 : 1.0));
                 painter.setBrush(chosen ? p.metal : p.tint(p.metal, 0.45));

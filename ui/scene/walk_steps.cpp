@@ -68,6 +68,7 @@ class Teller {
     QString blowdown() const;
     QString flowThrough() const;
     QString afterCharge() const;
+    bool isOneSided() const { return engine_.pair().mechanism().isOneSided(); }
     QString exhaustRemains() const;
 
     const ShownEngine& engine_;
@@ -90,8 +91,10 @@ WalkStep Teller::charged() const {
                   .arg(volume(theta));
     step.text +=
         QLatin1Char(' ') +
-        Words::tr("Both pistons now move inward and squeeze it to %1, a trapped compression "
-                  "ratio of %2.")
+        (isOneSided() ? Words::tr("The piston now moves inward and squeezes it to %1, a trapped "
+                                  "compression ratio of %2.")
+                      : Words::tr("Both pistons now move inward and squeeze it to %1, a trapped "
+                                  "compression ratio of %2."))
             .arg(volume(cycle_.centres.idc), words::number(ratio, 2));
     return step;
 }
@@ -117,7 +120,7 @@ WalkStep Teller::ignition(double theta) const {
 double Teller::commonRest() const {
     const mechanism::OpposedPair& pair = engine_.pair();
     double before = pair.period(), after = pair.period();
-    for (const End end : bothEnds) {
+    for (const End end : pair.pistons()) {
         const double angle = pair.trackAngle(end, cycle_.centres.idc);
         const auto& plateaus = pair.curve(end).plateaus();
         const auto into = [&](const motion::Plateau& plateau) {
@@ -155,13 +158,19 @@ WalkStep Teller::innerDeadCentre() const {
     const double theta = cycle_.centres.idc;
     WalkStep step{theta, Words::tr("Inner dead centre"), {}};
     step.text =
-        Words::tr("The crowns stand %1 apart and the chamber is at its smallest, %2.")
+        (isOneSided()
+             ? Words::tr(
+                   "The crown stands %1 from the head and the chamber is at its smallest, %2.")
+             : Words::tr("The crowns stand %1 apart and the chamber is at its smallest, %2."))
             .arg(amountText(withDecimals(engine_.pair().gap(theta), in::mm, 2)), volume(theta));
     step.text += QLatin1Char(' ');
     if (!knowsGas()) {
         step.text +=
-            Words::tr("There is no head: the two crowns and the bore are all that encloses "
-                      "the gas.");
+            isOneSided()
+                ? Words::tr("Crown, head and bore enclose the gas: the head is cold surface that "
+                            "two opposed pistons do without.")
+                : Words::tr("There is no head: the two crowns and the bore are all that encloses "
+                            "the gas.");
     } else if (engine_.design().running.motored) {
         step.text +=
             Words::tr("Pressure has risen to %1 by compression alone, because nothing burns.")
@@ -182,6 +191,10 @@ WalkStep Teller::peak(double theta) const {
         step.text +=
             Words::tr("Nothing has burned: what this pressure gives back on the way out is "
                       "less than compression took, and the shaft has to be driven.");
+    } else if (inlet && isOneSided()) {
+        step.text += Words::tr("The roller presses on its track with %1, and where the track "
+                               "slopes away this force turns the shaft.")
+                         .arg(amountText(withDecimals(*inlet, in::kN, 2)));
     } else if (inlet && exhaust) {
         step.text += Words::tr("The rollers press on their tracks with %1 and %2, and where a "
                                "track slopes away this force turns the shaft.")
@@ -197,10 +210,16 @@ WalkStep Teller::peak(double theta) const {
 WalkStep Teller::exhaustOpens() const {
     const double theta = cycle_.exhaustOpens;
     WalkStep step{theta, Words::tr("The exhaust opens"), {}};
-    step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in the "
-                                       "chamber.")
-                                 .arg(bar(theta))
-                           : Words::tr("The exhaust piston uncovers its ports.");
+    if (isOneSided())
+        step.text = knowsGas() ? Words::tr("The piston uncovers the exhaust ports with %1 still in "
+                                           "the chamber.")
+                                     .arg(bar(theta))
+                               : Words::tr("The piston uncovers the exhaust ports.");
+    else
+        step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in "
+                                           "the chamber.")
+                                     .arg(bar(theta))
+                               : Words::tr("The exhaust piston uncovers its ports.");
     step.text += QLatin1Char(' ');
     step.text += cycle_.blowdown() > 0.0
                      ? blowdown()
@@ -276,8 +295,12 @@ QString Teller::flowThrough() const {
 WalkStep Teller::outerDeadCentre() const {
     const double theta = cycle_.centres.odc;
     WalkStep step{theta, Words::tr("Outer dead centre"), {}};
-    step.text = Words::tr("The pistons are farthest apart and the chamber volume is largest, %1.")
-                    .arg(volume(theta));
+    step.text =
+        (isOneSided()
+             ? Words::tr(
+                   "The piston is farthest from the head and the chamber volume is largest, %1.")
+             : Words::tr("The pistons are farthest apart and the chamber volume is largest, %1."))
+            .arg(volume(theta));
     step.text += QLatin1Char(' ');
     const auto gas = engine_.gasAt(theta);
     const QString overlap = span(cycle_.overlap());
@@ -323,6 +346,10 @@ QString Teller::afterCharge() const {
 }
 
 QString Teller::exhaustRemains() const {
+    if (isOneSided())
+        return Words::tr("One piston closes both rows in the order in which it opened them turned "
+                         "round, so until the exhaust closes too, fresh charge can escape: that is "
+                         "the arrangement, no fault of the design.");
     if (flowsIn(End::exhaust, cycle_.inletCloses))
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
                          "chamber pressure is below the exhaust back pressure.");
@@ -366,6 +393,19 @@ QString walkOpening(const ShownEngine& engine) {
         return {};
     const auto& mechanism = engine.design().mechanism;
     const double lead = mechanism.exhaustLead + mechanism.adjuster.setting;
+    if (mechanism.isOneSided()) {
+        return Words::tr("The track is fixed to the shaft and turns with it; the piston only "
+                         "slides, on a roller that the track pushes inward and the gas pushes "
+                         "back out. A fixed head closes the other end, and the one piston "
+                         "uncovers the exhaust ports and then the inlet ports.") +
+               QLatin1Char(' ') +
+               Words::tr("Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of "
+                         "the shaft: %3; no cranks.")
+                   .arg(amountText(
+                       withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)))
+                   .arg(mechanism.cylinders)
+                   .arg(engine.pair().cyclesPerTurn());
+    }
     QString text =
         Words::tr("Both tracks are fixed to the shaft and turn with it; the pistons only slide, "
                   "each on a roller that its track pushes inward and the gas pushes back out.");

@@ -1,5 +1,6 @@
 #include "ui/workspace/claims_form.h"
 
+#include "core/draft/brief.h"
 #include "core/study/claims_file.h"
 #include "core/study/claims_keys.h"
 #include "ui/core_text.h"
@@ -12,6 +13,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <fmt/format.h>
 
 namespace lobewright::ui {
 
@@ -203,32 +205,42 @@ void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key&
     });
 }
 
-template <class Group, class Access>
-void ClaimsForm::addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys,
-                          Access access) {
-    for (const auto& key : keys) {
-        using Kind = typename std::remove_cvref_t<decltype(key)>::Kind;
-        switch (key.kind) {
-        case Kind::text:
-            addText(form, lines, key, access);
-            break;
-        case Kind::amount:
-            addAmount(form, lines, key, access);
-            break;
-        case Kind::count:
-            addCount(form, lines, key, access);
-            break;
-        case Kind::choice:
-            addChoice(form, lines, key, access);
-            break;
-        case Kind::flag:
-            addFlag(form, lines, key, access);
-            break;
-        }
+template <class Key, class Access>
+void ClaimsForm::addKey(QFormLayout& form, std::vector<Line>& lines, const Key& key,
+                        Access access) {
+    switch (key.kind) {
+    case Key::Kind::text:
+        addText(form, lines, key, access);
+        break;
+    case Key::Kind::amount:
+        addAmount(form, lines, key, access);
+        break;
+    case Key::Kind::count:
+        addCount(form, lines, key, access);
+        break;
+    case Key::Kind::choice:
+        addChoice(form, lines, key, access);
+        break;
+    case Key::Kind::flag:
+        addFlag(form, lines, key, access);
+        break;
     }
 }
 
-ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayout(this)) {
+template <class Group, class Access>
+void ClaimsForm::addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys,
+                          Access access) {
+    for (const auto& key : keys)
+        addKey(form, lines, key, access);
+}
+
+ClaimsForm::ClaimsForm(QWidget* parent, Extent extent)
+    : QWidget(parent), column_(new QVBoxLayout(this)) {
+    extent == Extent::everything ? buildEverything() : buildDraft();
+    column_->addStretch(1);
+}
+
+void ClaimsForm::buildEverything() {
     addGroup(
         *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
         [](auto& claims) -> auto& { return claims; });
@@ -239,6 +251,29 @@ ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayo
             *addHeading(titles[number++]), lines_,
             keys, [member](auto& claims) -> auto& { return claims.*member; });
     });
+    buildStatements();
+}
+
+void ClaimsForm::buildDraft() {
+    const auto addFollowed = [this](const QString& title, const std::string& group,
+                                    const auto& keys, auto member) {
+        QFormLayout& form = *addHeading(title);
+        for (const auto& key : keys) {
+            if (draft::isFollowed(fmt::format("/{}/{}", group, key.name)))
+                addKey(
+                    form, lines_, key, [member](auto& claims) -> auto& { return claims.*member; });
+        }
+    };
+    addFollowed(tr("Results"), "figures", study::claimFigureKeys(), &study::Claims::figures);
+    addFollowed(tr("Engine"), "engine", study::claimEngineKeys(), &study::Claims::engine);
+    addFollowed(tr("Conditions of the power"), "conditions", study::claimConditionKeys(),
+                &study::Claims::conditions);
+    addGroup(
+        *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
+        [](auto& claims) -> auto& { return claims; });
+}
+
+void ClaimsForm::buildStatements() {
     addHeading(tr("Statements in words"));
     statements_ = new QWidget(this);
     new QVBoxLayout(statements_);
@@ -247,7 +282,6 @@ ClaimsForm::ClaimsForm(QWidget* parent) : QWidget(parent), column_(new QVBoxLayo
     auto* add = new QPushButton(tr("Add a statement"), this);
     add->setToolTip(tr("A published sentence, to be checked against physics"));
     column_->addWidget(add, 0, Qt::AlignLeft);
-    column_->addStretch(1);
     connect(add, &QPushButton::clicked, this, [this] {
         study::Claims claims = claims_;
         claims.statements.emplace_back();
@@ -287,6 +321,8 @@ void ClaimsForm::show(const study::Claims& claims) {
 }
 
 void ClaimsForm::rebuildStatements() {
+    if (!statements_)
+        return;
     statementLines_.clear();
     while (QLayoutItem* item = statements_->layout()->takeAt(0)) {
         if (item->widget()) {

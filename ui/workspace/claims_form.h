@@ -19,7 +19,10 @@ class ClaimsForm : public QWidget {
     Q_OBJECT
 
   public:
-    explicit ClaimsForm(QWidget* parent = nullptr);
+    /// Everything of a claims file; or only what the draft of an engine can follow, figures first.
+    enum class Extent { everything, draft };
+
+    explicit ClaimsForm(QWidget* parent = nullptr, Extent extent = Extent::everything);
     ~ClaimsForm() override;
 
     void show(const study::Claims& claims);
@@ -38,6 +41,11 @@ class ClaimsForm : public QWidget {
     };
     template <class Group, class Access>
     void addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys, Access access);
+    template <class Key, class Access>
+    void addKey(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
+    void buildEverything();
+    void buildDraft();
+    void buildStatements();
     template <class Key, class Access>
     void addText(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
     template <class Key, class Access>

@@ -105,7 +105,8 @@ void ExportDialog::buildForm() {
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
-    track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    if (!design_.mechanism.isOneSided())
+        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
     kind_ = new QComboBox(this);
     kind_->setObjectName(QStringLiteral("kind"));
     for (const ExportWords& words : exchange::exportWords)

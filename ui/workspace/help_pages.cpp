@@ -128,10 +128,18 @@ QString helpOfView(const QString& key) {
 }
 
 QString helpOfDialog(const QString& name) {
-    static const QHash<QString, QString> pages = {
-        {"preferences", "preferences.md"}, {"shortcuts", "keys.md"},     {"export", "exports.md"},
-        {"frames", "exports.md"},          {"liftImport", "exports.md"}, {"knotFit", "lobes.md"},
-        {"problems", "files.md"},          {"about", "cautions.md"}};
+    static const QHash<QString, QString> pages = {{"preferences", "preferences.md"},
+                                                  {"shortcuts", "keys.md"},
+                                                  {"export", "exports.md"},
+                                                  {"frames", "exports.md"},
+                                                  {"liftImport", "exports.md"},
+                                                  {"knotFit", "lobes.md"},
+                                                  {"problems", "files.md"},
+                                                  {"about", "cautions.md"},
+                                                  {"newEngine", "known.md"},
+                                                  {"known", "known.md"},
+                                                  {"goal", "known.md"},
+                                                  {"picture", "picture.md"}};
     return pages.value(name);
 }
 

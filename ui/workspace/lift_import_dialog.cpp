@@ -88,7 +88,8 @@ void LiftImportDialog::buildForm() {
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
-    track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    if (!document_.design().mechanism.isOneSided())
+        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
     const Unit unit = unitFor(micrometres);
@@ -136,6 +137,15 @@ bool LiftImportDialog::openTable(const QString& file) {
     file_->setText(QDir::toNativeSeparators(file));
     settle_.start();
     return true;
+}
+
+void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, End end,
+                                 double tolerance) {
+    table_ = table;
+    file_->setText(name);
+    track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
+    tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
+    settle_.start();
 }
 
 void LiftImportDialog::refit() {

@@ -30,6 +30,9 @@ class LiftImportDialog : public QDialog {
 
     /// Reads a table; false when the file cannot be read, which is then said.
     bool openTable(const QString& file);
+    /// A table that was made elsewhere: its name, the track that it is of, and how close the fit
+    /// shall come [m].
+    void takeTable(const QByteArray& table, const QString& name, End end, double tolerance);
     /// The fit of the present settings; absent while it runs or when the table cannot be used.
     const std::optional<exchange::ImportedLift>& fit() const { return fit_; }
     bool isBusy() const { return watcher_.isRunning() || settle_.isActive(); }

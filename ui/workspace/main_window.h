@@ -174,6 +174,13 @@ class MainWindow : public QMainWindow {
     /// After the first saving of what began as a sample and still has its title.
     void offerOwnTitle();
 
+    // main_window_known.cpp
+    void addKnownActions(QMenu& menu);
+    void newEngine();
+    void measurePicture();
+    /// Asks which input shall give this figure which value.
+    void makeThis(const QString& figure);
+
     // main_window_snapshots.cpp
     void buildSnapshots();
     void addSnapshotActions(QMenu& menu);

@@ -38,6 +38,8 @@ void MainWindow::buildActions() {
 
 void MainWindow::buildFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
+    menu->addAction(tr("&New…"), QKeySequence::New, this, &MainWindow::newEngine)
+        ->setStatusTip(tr("From published figures, a duty, a picture, a sample, or blank"));
     buildSampleMenu(*menu->addMenu(tr("New from &sample")));
     menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForFile);
     recent_ = new RecentFiles(this);
@@ -102,6 +104,7 @@ void MainWindow::buildEditMenu() {
         side_->setCurrentWidget(numbers_);
         numbers_->focusSearch();
     });
+    addKnownActions(*menu);
     menu->addAction(tr("Turn a track into &knots…"), QKeySequence(tr("Ctrl+K")), this,
                     [this] { turnIntoKnots(End::inlet); })
         ->setStatusTip(tr("Any track becomes a free-form one; shows what the fit costs"));

@@ -23,6 +23,7 @@ void MainWindow::buildWorking() {
 
 void MainWindow::connectWorking() {
     connect(figures_, &FiguresPanel::workingWanted, this, &MainWindow::showWorking);
+    connect(figures_, &FiguresPanel::goalWanted, this, &MainWindow::makeThis);
     connect(figuresBar_, &FiguresBar::workingWanted, this, &MainWindow::showWorking);
     connect(limits_, &LimitsList::workingWanted, this, &MainWindow::showWorking);
     connect(working_, &WorkingView::fieldWanted, this, &MainWindow::goToField);

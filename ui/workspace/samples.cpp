@@ -38,6 +38,16 @@ const auto opensWith = QStringLiteral("biogas");
         "through which the faintest breath of a fan renews the charge many times over; the "
         "pressure, which rises and falls almost alike because nothing burns; the closed track, "
         "which also pulls the piston where gas and friction would lift it off."),
+    QT_TRANSLATE_NOOP("Samples", "Harbour-crane auxiliary"),
+    QT_TRANSLATE_NOOP(
+        "Samples",
+        "Invented, not a real engine. One piston a cylinder works against a fixed head and "
+        "uncovers both rows of ports; its back pumps the air through a reed valve and the "
+        "inlet ports, so that no blower is needed. Look at: the section with its head and the"
+        " ports side by side in one liner; the timing, the same before and after outer dead "
+        "centre; the pressure under the piston beside that in the chamber; the delivery ratio"
+        " of the pump and what it costs; the surface to volume that a head adds. The closed "
+        "track holds the rollers while the starter turns it."),
     QT_TRANSLATE_NOOP("Samples", "Hydrogen buoy generator"),
     QT_TRANSLATE_NOOP(
         "Samples",

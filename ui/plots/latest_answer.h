@@ -17,23 +17,23 @@ namespace lobewright::ui {
 /// One piece of work at a time away from the window; the newest wins, an older one is stopped and
 /// its answer dropped.
 template <class Answer>
-class BackgroundWork {
+class LatestAnswer {
   public:
     using Work = std::function<Result<Answer>(Monitor&)>;
 
     /// take: called on the thread of the window with every answer that was not stopped.
-    explicit BackgroundWork(std::function<void(Result<Answer>)> take) : take_(std::move(take)) {
+    explicit LatestAnswer(std::function<void(Result<Answer>)> take) : take_(std::move(take)) {
         QObject::connect(&watcher_, &QFutureWatcherBase::finished, &watcher_,
                          [this] { deliver(); });
     }
     /// Stops and waits.
-    ~BackgroundWork() {
+    ~LatestAnswer() {
         watcher_.disconnect();
         stop();
         watcher_.waitForFinished();
     }
-    BackgroundWork(const BackgroundWork&) = delete;
-    BackgroundWork& operator=(const BackgroundWork&) = delete;
+    LatestAnswer(const LatestAnswer&) = delete;
+    LatestAnswer& operator=(const LatestAnswer&) = delete;
 
     void start(Work work) {
         stop();

@@ -1,0 +1,89 @@
+#include "core/units.h"
+#include "tests/solution/solved_sample.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace lobewright::solution {
+namespace {
+
+using test::figure;
+using test::sample;
+using test::solved;
+
+constexpr const char* crane = "harbour-crane-auxiliary";
+
+TEST(OneSidedEngine, HasFiguresOfItsOnePistonOnly) {
+    const Solution solution = solved(sample(crane));
+    EXPECT_EQ(solution.figure("stroke_exhaust_mm"), nullptr);
+    EXPECT_EQ(solution.channel("lift_exhaust_mm"), nullptr);
+    EXPECT_NE(solution.channel("port_area_exhaust_mm2"), nullptr);
+    EXPECT_NEAR(figure(solution, "swept_volume_cm3"), units::pi / 4.0 * 7.0 * 7.0 * 6.0, 1e-9);
+    EXPECT_NEAR(figure(solution, "compression_ratio"), 65.2 / 5.2, 1e-12);
+    EXPECT_LT(figure(solution, "after_charge_deg"), 0.0);
+    EXPECT_NEAR(figure(solution, "after_charge_deg"), -figure(solution, "blowdown_deg"), 1e-8);
+    EXPECT_GT(figure(solution, "thrust_bearing_force_mean_N"), 0.0);
+    for (const Figure& each : solution.figures) {
+        EXPECT_TRUE(!each.value || std::isfinite(*each.value)) << each.name;
+    }
+}
+
+TEST(OneSidedEngine, SaysOnceThatItsTimingIsSymmetric) {
+    const Solution solution = solved(sample(crane));
+    int said = 0;
+    for (const Check& check : solution.checks) {
+        said += check.id == "symmetric-timing" ? 1 : 0;
+        EXPECT_NE(check.id, "exhaust-closing-order");
+    }
+    EXPECT_EQ(said, 1);
+}
+
+// The pump's work is paid on the backs of the pistons: gas − friction = shaft, pump included, and
+// shaft work less auxiliaries is the brake work.
+TEST(OneSidedEngine, PaysForItsPump) {
+    const Solution solution = solved(sample(crane));
+    EXPECT_LT(figure(solution, "pump_work_J"), 0.0);
+    EXPECT_GT(figure(solution, "pump_pressure_high_bar"), 1.1);
+    EXPECT_LT(figure(solution, "pump_pressure_low_bar"), 1.0);
+    EXPECT_LT(figure(solution, "work_balance_residual"), 1e-6);
+    const double cycles = figure(solution, "power_strokes_per_turn");
+    EXPECT_NEAR(figure(solution, "supply_power_kW") * 1e3,
+                -figure(solution, "pump_work_J") * cycles * 1100.0 / 60.0,
+                1e-6 * figure(solution, "supply_power_kW") * 1e3);
+    EXPECT_NEAR(figure(solution, "mean_torque_Nm") -
+                    sample(crane).friction.auxiliaryPower / sample(crane).running.speed,
+                figure(solution, "brake_torque_Nm"), 1e-4 * figure(solution, "brake_torque_Nm"));
+    // crankcase-scavenged engines: 0.5 to 0.8 [Heywood, ch. 6.6]
+    EXPECT_GT(figure(solution, "delivery_ratio"), 0.5);
+    EXPECT_LT(figure(solution, "delivery_ratio"), 0.8);
+    EXPECT_LT(figure(solution, "audit_residual"), 1e-6);
+}
+
+TEST(OneSidedEngine, ConvergesFromFivePercentToHalfAsFastAgain) {
+    design::Design design = sample(crane);
+    const double rated = design.running.speed;
+    for (const double share : {0.05, 0.1, 0.25, 0.5, 0.75, 1.0, 1.25, 1.5}) {
+        design.running.speed = share * rated;
+        const Solution solution = solved(design);
+        ASSERT_TRUE(solution.gas) << share;
+        EXPECT_GT(figure(solution, "delivery_ratio"), 0.1) << share;
+    }
+}
+
+// Which orders of z evenly spaced cylinders add up: forces where z divides q, moments where it
+// divides q ± 1 (sums of roots of unity); q is a multiple of the lobes.
+TEST(OneSidedEngine, LeavesTheOrdersOfTheTable) {
+    const Solution solution = solved(sample(crane)); // z = 3, c = 2
+    for (const auto& [name, isThere] :
+         {std::pair("shaking_force_order_6_N", true), std::pair("shaking_force_order_2_N", false),
+          std::pair("shaking_force_order_4_N", false),
+          std::pair("rocking_moment_x_order_2_Nm", true),
+          std::pair("rocking_moment_x_order_4_Nm", true),
+          std::pair("rocking_moment_x_order_6_Nm", false)}) {
+        EXPECT_EQ(solution.figure(name) != nullptr, isThere) << name;
+    }
+}
+
+} // namespace
+} // namespace lobewright::solution

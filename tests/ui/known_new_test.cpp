@@ -1,0 +1,199 @@
+#include "core/design/ranged_inputs.h"
+#include "core/study/claims_file.h"
+#include "tests/ui/desktop_fixture.h"
+#include "ui/editing/number_edit.h"
+#include "ui/workspace/draft_view.h"
+#include "ui/workspace/duty_page.h"
+#include "ui/workspace/new_engine_dialog.h"
+#include "ui/workspace/published_page.h"
+#include "ui/workspace/samples.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QTabBar>
+#include <QTableWidget>
+#include <QTest>
+
+using namespace lobewright;
+using namespace lobewright::ui;
+using namespace lobewright::ui::test;
+
+namespace {
+
+class NewEngineTest : public WindowTest {
+  protected:
+    /// As Ctrl+N opens it.
+    void ask(std::function<void(NewEngineDialog&)> act) {
+        ASSERT_TRUE(activate());
+        bool isAsked = false;
+        onNextDialog([&isAsked, act = std::move(act)](QDialog& dialog) {
+            isAsked = true;
+            act(dynamic_cast<NewEngineDialog&>(dialog));
+        });
+        QTest::keyClick(window_.get(), Qt::Key_N, Qt::ControlModifier);
+        ASSERT_TRUE(isAsked);
+    }
+    static void waitForDrafts(NewEngineDialog& dialog) {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.drafts().isBusy(); }, 300000));
+    }
+    static void type(QLineEdit& line, const QString& text) {
+        line.setFocus();
+        line.selectAll();
+        QTest::keyClick(&line, Qt::Key_Delete);
+        QTest::keyClicks(&line, text);
+        QTest::keyClick(&line, Qt::Key_Return);
+    }
+    static QLineEdit& entry(NewEngineDialog& dialog, const QString& label) {
+        for (auto* line : dialog.published().findChildren<QLineEdit*>()) {
+            if (line->accessibleName() == label)
+                return *line;
+        }
+        throw std::runtime_error("no entry " + label.toStdString());
+    }
+    static QLineEdit& dutyLine(NewEngineDialog& dialog, const char* key) {
+        return *dialog.duty().findChild<QLineEdit*>(QLatin1String(key));
+    }
+    static QPushButton& open(NewEngineDialog& dialog) {
+        return *dialog.findChild<QPushButton*>(QStringLiteral("open"));
+    }
+    static QTableWidget& steps(NewEngineDialog& dialog) {
+        return *dialog.drafts().findChild<QTableWidget*>(QStringLiteral("steps"));
+    }
+    static int rowOf(const QTableWidget& table, const QString& quantity) {
+        for (int row = 0; row < table.rowCount(); ++row) {
+            if (table.item(row, 0)->text() == quantity)
+                return row;
+        }
+        throw std::runtime_error("no row " + quantity.toStdString());
+    }
+    const design::Design& design() { return window_->document().design(); }
+};
+
+} // namespace
+
+TEST_F(NewEngineTest, PublishedFiguresGiveThreeCandidatesOfWhichOneOpens) {
+    ask([](NewEngineDialog& dialog) {
+        EXPECT_FALSE(open(dialog).isEnabled());
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
+        type(entry(dialog, QStringLiteral("Speed of highest power")), QStringLiteral("1800 rpm"));
+        waitForDrafts(dialog);
+        ASSERT_EQ(dialog.drafts().candidates().size(), 3U);
+        auto* third = dialog.findChild<QRadioButton*>(QStringLiteral("candidate2"));
+        ASSERT_NE(third, nullptr);
+        QTest::mouseClick(third->parentWidget(), Qt::LeftButton, {}, QPoint(60, 120));
+        EXPECT_TRUE(third->isChecked());
+        ASSERT_TRUE(open(dialog).isEnabled());
+        QTest::mouseClick(&open(dialog), Qt::LeftButton);
+    });
+    EXPECT_EQ(design().tracks.inlet.lobes, 3);
+    EXPECT_NEAR(number("/running/speed_rpm"), 1800.0, 1e-9);
+    EXPECT_EQ(design::knownOf(design(), "/running/speed_rpm").origin, design::Origin::given);
+    EXPECT_GT(design::originCounts(design()).assumed, 10);
+    // It is saved nowhere: the program asks before it is thrown away.
+    EXPECT_TRUE(window_->document().isModified());
+    EXPECT_FALSE(window_->document().undoStack().canUndo());
+    ASSERT_TRUE(waitUntilSolved());
+    EXPECT_NEAR(*window_->solution()->figure("brake_power_kW")->value, 20.0 * 0.745699872, 0.15);
+}
+
+TEST_F(NewEngineTest, FiguresThatExcludeEachOtherAreNamedAndOneIsLeftOut) {
+    ask([](NewEngineDialog& dialog) {
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("60 kW"));
+        type(entry(dialog, QStringLiteral("Speed of highest power")), QStringLiteral("2000 rpm"));
+        type(entry(dialog, QStringLiteral("Torque")), QStringLiteral("150 N·m"));
+        auto* conflicts = dialog.findChild<QLabel*>(QStringLiteral("conflicts"));
+        ASSERT_TRUE(conflicts->isVisibleTo(&dialog));
+        // 60 kW at 2000 rpm are 286 N·m.
+        EXPECT_TRUE(conflicts->text().contains(QStringLiteral("Leave out")));
+        ASSERT_TRUE(conflicts->text().contains(QStringLiteral("href=\"/figures/torque\"")));
+        Q_EMIT conflicts->linkActivated(QStringLiteral("/figures/torque"));
+        EXPECT_FALSE(dialog.published().claims().figures.torque);
+        EXPECT_EQ(entry(dialog, QStringLiteral("Torque")).text(), QString());
+        EXPECT_FALSE(conflicts->isVisibleTo(&dialog));
+        EXPECT_TRUE(dialog.published().brief());
+    });
+    EXPECT_EQ(design(), sampleDesign()); // closed without a choice
+}
+
+TEST_F(NewEngineTest, OwnNumberTakesThePlaceOfARule) {
+    ask([](NewEngineDialog& dialog) {
+        type(entry(dialog, QStringLiteral("Bore")), QStringLiteral("60 mm"));
+        type(entry(dialog, QStringLiteral("Stroke")), QStringLiteral("40 mm"));
+        type(entry(dialog, QStringLiteral("Reciprocations per turn")), QStringLiteral("2"));
+        waitForDrafts(dialog);
+        ASSERT_EQ(dialog.drafts().candidates().size(), 1U);
+        QTableWidget& table = steps(dialog);
+        const int row = rowOf(table, QStringLiteral("Piston mass"));
+        table.setCurrentCell(row, 1);
+        auto* working = dialog.findChild<QLabel*>(QStringLiteral("working"));
+        EXPECT_TRUE(working->text().contains(QStringLiteral("Source:")))
+            << working->text().toStdString();
+        table.item(row, 1)->setText(QStringLiteral("1.25")); // as the editor of the cell does
+        waitForDrafts(dialog);
+        EXPECT_DOUBLE_EQ(dialog.drafts().candidates()[0].design.mechanism.pistonMass.inlet, 1.25);
+        EXPECT_EQ(table.currentRow(), row);
+        table.item(row, 1)->setText(QStringLiteral("heavy"));
+        EXPECT_FALSE(dialog.drafts().isBusy());
+        table.item(row, 1)->setText(QString());
+        waitForDrafts(dialog);
+        EXPECT_NE(dialog.drafts().candidates()[0].design.mechanism.pistonMass.inlet, 1.25);
+    });
+}
+
+TEST_F(NewEngineTest, DutyThatIsTooLargeOffersTheNearest) {
+    ask([](NewEngineDialog& dialog) {
+        dialog.choose(NewEngineDialog::Way::duty);
+        type(dutyLine(dialog, "power"), QStringLiteral("30 kg"));
+        auto* problem = dialog.duty().findChild<QLabel*>(QStringLiteral("problem"));
+        EXPECT_TRUE(problem->text().startsWith(QStringLiteral("Power:")));
+        EXPECT_FALSE(open(dialog).isEnabled());
+        type(dutyLine(dialog, "power"), QStringLiteral("30 kW"));
+        EXPECT_EQ(problem->text(), QString());
+        type(dutyLine(dialog, "speed"), QStringLiteral("1500 rpm"));
+        type(dutyLine(dialog, "lobes"), QStringLiteral("2"));
+        type(dutyLine(dialog, "diameter"), QStringLiteral("220 mm"));
+        waitForDrafts(dialog);
+        const auto* made = dialog.drafts().selected();
+        ASSERT_NE(made, nullptr);
+        ASSERT_TRUE(made->nearestPower);
+        auto* remarks = dialog.drafts().findChild<QLabel*>(QStringLiteral("remarks"));
+        ASSERT_TRUE(remarks->text().contains(QStringLiteral("href=\"nearest\"")));
+        Q_EMIT remarks->linkActivated(QStringLiteral("nearest"));
+        waitForDrafts(dialog);
+        const auto power = readNumber(dutyLine(dialog, "power").text().remove(" kW"));
+        ASSERT_TRUE(power);
+        EXPECT_LT(*power, 30.0);
+        EXPECT_GT(*power, 0.5);
+    });
+}
+
+TEST_F(NewEngineTest, SampleOpensBesideWhatItIs) {
+    ask([](NewEngineDialog& dialog) {
+        dialog.choose(NewEngineDialog::Way::sample);
+        auto* list = dialog.findChild<QListWidget*>(QStringLiteral("samples"));
+        list->setCurrentRow(2);
+        EXPECT_TRUE(open(dialog).isEnabled());
+        QTest::mouseClick(&open(dialog), Qt::LeftButton);
+    });
+    EXPECT_EQ(design().title, samples()[2].title.toStdString());
+    EXPECT_FALSE(window_->document().isModified());
+}
+
+TEST_F(NewEngineTest, BlankIsTheSmallestEngineAndRuns) {
+    ask([](NewEngineDialog& dialog) {
+        dialog.findChild<QTabBar*>(QStringLiteral("ways"))->setFocus();
+        QTest::keyClick(dialog.findChild<QTabBar*>(QStringLiteral("ways")), Qt::Key_End);
+        dialog.choose(NewEngineDialog::Way::blank);
+        ASSERT_TRUE(open(dialog).isEnabled());
+        QTest::mouseClick(&open(dialog), Qt::LeftButton);
+    });
+    EXPECT_EQ(design().mechanism.cylinders, 1);
+    EXPECT_EQ(design().tracks.inlet.lobes, 1);
+    EXPECT_TRUE(design().knowledge.empty());
+    ASSERT_TRUE(waitUntilSolved());
+    EXPECT_TRUE(window_->solution()->gas);
+}
