@@ -32,7 +32,7 @@ class UnknownsTest : public WindowTest {
     RangesView& ranges() { return dynamic_cast<RangesView&>(view(QStringLiteral("ranges"))); }
     /// All engines computed, and what decides the result known.
     bool waitUntilDecided() {
-        return QTest::qWaitFor([this] { return !decides().advice().isEmpty(); }, 120000);
+        return QTest::qWaitFor([this] { return !decides().advice().isEmpty(); }, 300000);
     }
 };
 
