@@ -58,11 +58,11 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Vertex of the parabola through the likeness of both accelerations at three leads: "
              "the more "
              "alike, the less is left."),
-     1e-9, 0.5,
+     1e-9, 1.0,
      LW_TEXT("The search compares 180 places of a pattern. Where accelerations jump, that blurs "
              "the lead "
              "by "
-             "up to half a degree."),
+             "up to half of its step."),
      9},
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "

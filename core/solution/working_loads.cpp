@@ -376,6 +376,13 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     if (name.ends_with("_at") && !name.starts_with("worst")) {
         return eventAngle(solution, name);
     }
+    if (name == "events_near") {
+        const auto& cycle = solution.timing.cycles().front();
+        const double half = 0.5 * solution.pair.period();
+        return condition(std::abs(cycle.inletOpens - cycle.exhaustOpens) < half &&
+                             std::abs(cycle.inletCloses - cycle.exhaustCloses) < half,
+                         LW_TEXT("port events less than half a cycle apart"));
+    }
     if (!solution.stages->loads || !solution.stages->contact) {
         return std::nullopt;
     }

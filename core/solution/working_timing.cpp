@@ -27,17 +27,26 @@ constexpr Recipe recipes[] = {
      1e-9, 1e-7, LW_TEXT("wrap brings an angle into −180° … 180°.")},
     {"blowdown_deg", "Δ", "wrap(χ_IO − χ_EO)/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
-     "c=figure:cycles_per_turn",
+     "c=figure:cycles_per_turn near=value:events_near",
      LW_TEXT("Definition: from exhaust opens to inlet opens, with its sign."), 1e-9, 1e-9, "", 9},
     {"after_charge_deg", "Δ", "wrap(χ_IC − χ_EC)/c",
      "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
-     "c=figure:cycles_per_turn",
+     "c=figure:cycles_per_turn near=value:events_near",
      LW_TEXT("Definition: from exhaust closes to inlet closes, with its sign."), 1e-9, 1e-9, "", 9},
     {"overlap_deg", "Δ", "max(0, min(wrap(χ_IO − χ_EO) + s_i, s_e) − max(wrap(χ_IO − χ_EO), 0))/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "s_i=figure:inlet_open_cycle_deg s_e=figure:exhaust_open_cycle_deg "
-     "c=figure:cycles_per_turn",
+     "c=figure:cycles_per_turn near=value:events_near",
      LW_TEXT("Definition: both ends open."), 1e-9, 1e-9, "", 9},
+    {"blowdown_deg", "Δ", "θ_IO − θ_EO", "θ_IO=value:inlet_opens_at θ_EO=value:exhaust_opens_at",
+     LW_TEXT("Definition: from exhaust opens to inlet opens, with its sign."), 1e-9, 1e-7, "", 9},
+    {"after_charge_deg", "Δ", "θ_IC − θ_EC",
+     "θ_IC=value:inlet_closes_at θ_EC=value:exhaust_closes_at",
+     LW_TEXT("Definition: from exhaust closes to inlet closes, with its sign."), 1e-9, 1e-7, "", 9},
+    {"overlap_deg", "Δ", "max(0, min(θ_IC, θ_EC) − max(θ_IO, θ_EO))",
+     "θ_IC=value:inlet_closes_at θ_EC=value:exhaust_closes_at θ_IO=value:inlet_opens_at "
+     "θ_EO=value:exhaust_opens_at",
+     LW_TEXT("Definition: both ends open."), 1e-9, 1e-7, "", 9},
     {"{side}_open_deg", "Δ", "mod(χ_c − χ_o, 360)/c",
      "χ_c=figure:{side}_closes_cycle_deg χ_o=figure:{side}_opens_cycle_deg "
      "c=figure:cycles_per_turn",

@@ -6518,10 +6518,6 @@
         <translation>Klopfintegral (Klopfen ab 1)</translation>
     </message>
     <message>
-        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half a degree.</source>
-        <translation>Die Suche vergleicht 180 Stellen eines Musters. Wo Beschleunigungen springen, verwischt das die Voreilung um bis zu ein halbes Grad.</translation>
-    </message>
-    <message>
         <source>a multiple of 0.2°</source>
         <translation>ein Vielfaches von 0,2°</translation>
     </message>
@@ -8036,6 +8032,14 @@
     <message>
         <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
         <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+    </message>
+    <message>
+        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half of its step.</source>
+        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
+    </message>
+    <message>
+        <source>port events less than half a cycle apart</source>
+        <translation>Steuerereignisse, die weniger als ein halbes Arbeitsspiel auseinanderliegen</translation>
     </message>
 </context>
 <context>

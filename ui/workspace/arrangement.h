@@ -26,7 +26,8 @@ struct Arrangement {
     std::vector<Column> columns;
 };
 
-/// Designer, student, port reviewer, performance, claims reviewer, durability, lobe maker, unknowns.
+/// Designer, student, port reviewer, performance, claims reviewer, durability, lobe maker,
+/// unknowns.
 const std::vector<Arrangement>& arrangements();
 
 } // namespace lobewright::ui
