@@ -378,7 +378,7 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     }
     if (name == "events_near") {
         const auto& cycle = solution.timing.cycles().front();
-        const double half = 0.5 * solution.pair.period();
+        const double half = units::pi / solution.pair.cyclesPerTurn();
         return condition(std::abs(cycle.inletOpens - cycle.exhaustOpens) < half &&
                              std::abs(cycle.inletCloses - cycle.exhaustCloses) < half,
                          LW_TEXT("port events less than half a cycle apart"));

@@ -11019,6 +11019,14 @@
         <source>&amp;Origin and range…</source>
         <translation>&amp;Herkunft und Bereich…</translation>
     </message>
+    <message>
+        <source>Origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Origin and range of this input</source>
+        <translation>Herkunft und Bereich dieser Eingabe</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FieldEditor</name>

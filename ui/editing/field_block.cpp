@@ -109,6 +109,8 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
     cell.mark = new QToolButton(cell.editor);
     cell.mark->setObjectName(QStringLiteral("origin"));
     cell.mark->setAutoRaise(true);
+    cell.mark->setAccessibleName(tr("Origin"));
+    cell.mark->setToolTip(tr("Origin and range of this input"));
     cell.mark->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('m')) + 4);
     cell.mark->hide();
     cell.editor->layout()->addWidget(cell.mark);
