@@ -10550,6 +10550,18 @@
         <source> (± %1 %)</source>
         <translation> (± %1 %)</translation>
     </message>
+    <message>
+        <source>Shares of the inputs</source>
+        <translation>Anteile der Eingaben</translation>
+    </message>
+    <message>
+        <source>What to measure first</source>
+        <translation>Was zuerst zu messen ist</translation>
+    </message>
+    <message>
+        <source>Band of the result</source>
+        <translation>Band des Ergebnisses</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Document</name>

@@ -46,6 +46,9 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
       nominal_(new QCPItemStraightLine(plot_)), bars_(new BarTable(this)) {
     setAccessibleName(tr("What decides this"));
     results_->setAccessibleName(tr("Result"));
+    bars_->setAccessibleName(tr("Shares of the inputs"));
+    advice_->setAccessibleName(tr("What to measure first"));
+    band_->setAccessibleName(tr("Band of the result"));
     results_->setToolTip(tr("The result whose values are shown below"));
     band_->setWordWrap(true);
     advice_->setWordWrap(true);
