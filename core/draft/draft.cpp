@@ -108,19 +108,6 @@ void noteOrigins(const Brief& brief, const std::vector<Step>& steps, design::Des
     design.knowledge = design::settledKnowledge(design);
 }
 
-/// Work that reports into a part of a whole.
-class Part final : public Monitor {
-  public:
-    Part(Monitor& whole, double from, double to) : whole_(whole), from_(from), to_(to) {}
-    bool step(double fraction, const Message& what) override {
-        return whole_.step(from_ + (to_ - from_) * fraction, what);
-    }
-
-  private:
-    Monitor& whole_;
-    double from_, to_;
-};
-
 class Drafting {
   public:
     Drafting(const Brief& brief, const Options& options, Monitor& monitor)
@@ -130,7 +117,7 @@ class Drafting {
         // The first pass tells the load on the roller, the second is as wide as that asks for.
         double width = 0.0;
         for (int pass = 0; pass < 2; ++pass) {
-            Part part(monitor_, 0.5 * pass, 0.5 * (pass + 1));
+            PartOfWork part(monitor_, 0.5 * pass, 0.5 * (pass + 1));
             if (const auto problems = makePass(width, pass, part); !problems.empty()) {
                 return problems;
             }
@@ -158,12 +145,12 @@ class Drafting {
             return problems;
         }
         if (size.power && !notes.isOwn("supply-pressure") && !brief_.supplyPressure) {
-            Part search(monitor, 0.0, 0.9);
+            PartOfWork search(monitor, 0.0, 0.9);
             if (auto problem = fitSupply(*size.power, search, notes, design)) {
                 return {*problem};
             }
         }
-        Part last(monitor, 0.9, 1.0);
+        PartOfWork last(monitor, 0.9, 1.0);
         auto solved = solution::solve(design, last);
         if (!solved) {
             return solved.problems();

@@ -19,20 +19,6 @@ using motion::Law;
 using motion::Segment;
 using motion::SegmentKind;
 
-/// One of several designs solved one after the other.
-class OneOfMany final : public Monitor {
-  public:
-    OneOfMany(Monitor& caller, int index, int count)
-        : caller_(caller), index_(index), count_(count) {}
-    bool step(double fraction, const Message& what) override {
-        return caller_.step((index_ + fraction) / count_, what);
-    }
-
-  private:
-    Monitor& caller_;
-    int index_, count_;
-};
-
 motion::Pattern& patternOf(design::Design& design, End end) {
     return end == End::exhaust && design.tracks.exhaust ? *design.tracks.exhaust
                                                         : design.tracks.inlet;
@@ -154,9 +140,10 @@ Result<std::vector<ComparedLaw>> compareLaws(const design::Design& design, End e
         const design::Design changed = withLaw(design, end, segment, law);
         const auto& shape = std::get<motion::SegmentShape>(changed.tracks[end].shape);
         addMotion(row, shape, segment, design.running.speed);
-        OneOfMany part(monitor, static_cast<int>(rows.size()), count);
+        const double done = static_cast<double>(rows.size() + 1) / count;
+        PartOfWork part(monitor, static_cast<double>(rows.size()) / count, done);
         const auto solved = solution::solve(changed, part, previous, solution::Detail::figures);
-        if (!monitor.step(static_cast<double>(rows.size() + 1) / count, LW_TEXT("law comparison")))
+        if (!monitor.step(done, LW_TEXT("law comparison")))
             return Problem{"", LW_TEXT("cancelled")};
         if (!solved && row.isPresent)
             return solved.problems();

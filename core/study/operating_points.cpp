@@ -18,30 +18,18 @@ LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
 
-namespace {
-
-/// Cancel from any thread; progress comes from finished points, not from inside one.
-class PointMonitor final : public Monitor {
-  public:
-    explicit PointMonitor(const std::atomic<bool>& stopped) : stopped_(stopped) {}
-    bool step(double, const Message&) override { return !stopped_; }
-
-  private:
-    const std::atomic<bool>& stopped_;
-};
-
-Message sentence(const Problems& problems) {
+Message reasonOf(const Problems& problems) {
     const auto& first = problems.front();
     return first.path.empty() ? first.message
                               : Message(LW_TEXT("%1: %2"), first.path, first.message);
 }
 
-/// The first error check, when the gas has no solution.
-Message whyUnsolved(const std::vector<solution::Check>& checks) {
-    const auto place = std::find_if(checks.begin(), checks.end(),
-                                    [](const auto& check) { return check.id == "not-converged"; });
-    return place == checks.end() ? Message() : Message(place->message);
+const solution::Check* unsolvedGas(const solution::Solution& solved) {
+    const auto place = std::ranges::find(solved.checks, "not-converged", &solution::Check::id);
+    return place == solved.checks.end() ? nullptr : &*place;
 }
+
+namespace {
 
 /// What the variants lend each other: whichever is solved first lends its stages, the labels of its
 /// figures and the groups they are in to all that start later.
@@ -94,7 +82,7 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
     request.near = std::exchange(start, nullptr);
     auto result = solution::solve(variant.design, monitor, lent.get(), request);
     if (!result) {
-        point.failure = sentence(result.problems());
+        point.failure = reasonOf(result.problems());
         return point;
     }
     const auto solved = std::make_shared<const solution::Solution>(std::move(result).value());
@@ -103,7 +91,9 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
             point.values[i] = figure->value;
         }
     }
-    point.failure = whyUnsolved(solved->checks);
+    if (const auto* why = unsolvedGas(*solved)) {
+        point.failure = why->message;
+    }
     start = solved->gas ? solved->gas->start : nullptr;
     if (!lent || !lent->gas) {
         lender.offer(solved);
@@ -205,7 +195,7 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
     }
     Lender lender;
     std::atomic<bool> stopped = false;
-    PointMonitor pointMonitor(stopped);
+    StoppedByFlag pointMonitor(stopped);
     Table table{parameter, {}, std::vector<Point>(mine.size())};
     std::mutex collecting;
     std::size_t done = 0;

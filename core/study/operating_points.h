@@ -42,6 +42,11 @@ struct Table {
     Samples values(std::string_view name) const;
 };
 
+/// Why a variant cannot be built, in one sentence with its place. problems: not empty.
+Message reasonOf(const Problems& problems);
+/// The check that says why the gas has no solution; null where it has one.
+const solution::Check* unsolvedGas(const solution::Solution& solved);
+
 /// One variant to be solved.
 struct Variant {
     double parameter = 0.0;

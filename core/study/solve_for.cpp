@@ -233,18 +233,6 @@ Sweep usable(const Table& table) {
     return sweep;
 }
 
-/// Progress of the sweep is the first half.
-class FirstHalf final : public Monitor {
-  public:
-    explicit FirstHalf(Monitor& whole) : whole_(whole) {}
-    bool step(double fraction, const Message& what) override {
-        return whole_.step(0.5 * fraction, what);
-    }
-
-  private:
-    Monitor& whole_;
-};
-
 } // namespace
 
 design::Design withGoal(const design::Design& design, const Goal& goal, double input) {
@@ -262,7 +250,7 @@ Result<GoalAnswer> solveFor(const design::Design& design, const Goal& goal, Moni
     if (const auto problem = goalProblem(goal, field)) {
         return *problem;
     }
-    FirstHalf half(monitor);
+    PartOfWork half(monitor, 0.0, 0.5); // the sweep
     const auto table = coarseSweep(design, goal, *field, half);
     if (!table) {
         return table.problems();

@@ -39,21 +39,14 @@ void fillCurve(const solution::Solution& solved, double* values) {
     values[keepsContact] = valueOf(solved, "keeps_contact");
 }
 
-/// The first error check, when the gas has no solution.
 Failure failureOf(const solution::Solution& solved) {
-    const auto check = std::ranges::find_if(
-        solved.checks, [](const auto& entry) { return entry.id == "not-converged"; });
-    if (check == solved.checks.end()) {
-        return {};
-    }
-    return {Failure::Kind::notRun, check->message.text.text, check->message};
+    const auto* check = study::unsolvedGas(solved);
+    return check ? Failure{Failure::Kind::notRun, check->message.text.text, check->message}
+                 : Failure{};
 }
 
 Failure failureOf(const Problems& problems) {
-    const Problem& first = problems.front();
-    return {Failure::Kind::notBuilt, first.message.text.text,
-            first.path.empty() ? first.message
-                               : Message(LW_TEXT("%1: %2"), first.path, first.message)};
+    return {Failure::Kind::notBuilt, problems.front().message.text.text, study::reasonOf(problems)};
 }
 
 const std::vector<std::string>& groupsOfCurve() {

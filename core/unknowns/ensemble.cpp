@@ -18,16 +18,6 @@ namespace lobewright::unknowns {
 
 namespace {
 
-/// Stopping from any thread; progress is told between engines.
-class EngineMonitor final : public Monitor {
-  public:
-    explicit EngineMonitor(const std::atomic<bool>& stopped) : stopped_(stopped) {}
-    bool step(double, const Message&) override { return !stopped_; }
-
-  private:
-    const std::atomic<bool>& stopped_;
-};
-
 std::optional<Problem> speedProblem(const std::vector<double>& speeds) {
     const bool isAscending =
         std::ranges::adjacent_find(speeds, std::greater_equal<>()) == speeds.end();
@@ -111,7 +101,7 @@ Result<Ensemble> emptyEnsemble(const design::Design& design, const Plan& plan) {
 }
 
 Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan, Monitor& monitor,
-                                 const RunSink& sink) {
+                                 const RunSink& sink, const EmptySink& begun) {
     if (auto problem = planProblem(design, plan)) {
         return std::move(*problem);
     }
@@ -121,12 +111,15 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
     }
     const Engines engines(design, plan.speeds);
     Ensemble ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
+    if (begun) {
+        begun(ensemble);
+    }
     const Matrix shares = sharesOf(**library, static_cast<int>(engines.unknowns().size()),
                                    plan.seed, 0, plan.samples);
     const long count = (plan.samples - plan.part.part + plan.part.of - 1) / plan.part.of;
     ensemble.runs.resize(static_cast<std::size_t>(count));
     std::atomic<bool> stopped = false;
-    EngineMonitor engineMonitor(stopped);
+    StoppedByFlag engineMonitor(stopped);
     std::mutex collecting;
     long done = 0;
     const auto runOne = [&](long place) {

@@ -101,6 +101,8 @@ class Engines {
 
 /// Called for each finished engine, from several threads but never at the same time.
 using RunSink = std::function<void(const Run&)>;
+/// Called with the ensemble before its engines come.
+using EmptySink = std::function<void(const Ensemble&)>;
 
 /// Shares of the engines `from` … `to` − 1: a Sobol' sequence, shifted by the seed [Cranley 1976].
 Matrix sharesOf(const Statistics& statistics, int unknowns, std::uint64_t seed, long from, long to);
@@ -114,6 +116,6 @@ Result<Ensemble> emptyEnsemble(const design::Design& design, const Plan& plan);
 /// Errors: the design is invalid (paths), nothing in it is uncertain (path "/knowledge"), speeds
 /// out of order (path ""), no statistics (path ""), cancelled (path "").
 Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan, Monitor& monitor,
-                                 const RunSink& sink = {});
+                                 const RunSink& sink = {}, const EmptySink& begun = {});
 
 } // namespace lobewright::unknowns

@@ -23,20 +23,6 @@ namespace {
 
 constexpr int settlingTime = 400; // [ms]
 
-/// The share of one candidate in the progress of all.
-class Share final : public Monitor {
-  public:
-    Share(Monitor& whole, size_t part, size_t parts)
-        : whole_(whole), part_(static_cast<double>(part)), parts_(static_cast<double>(parts)) {}
-    bool step(double fraction, const Message& what) override {
-        return whole_.step((part_ + fraction) / parts_, what);
-    }
-
-  private:
-    Monitor& whole_;
-    double part_, parts_;
-};
-
 QLabel* wrapped(const char* name, QWidget* parent) {
     auto* label = new QLabel(parent);
     label->setObjectName(QLatin1String(name));
@@ -101,7 +87,9 @@ void DraftView::start() {
             Answer answer;
             const std::vector<int> lobes = draft::candidateLobes(brief);
             for (size_t i = 0; i < lobes.size(); ++i) {
-                Share share(monitor, i, lobes.size());
+                const auto parts = static_cast<double>(lobes.size());
+                PartOfWork share(monitor, static_cast<double>(i) / parts,
+                                 static_cast<double>(i + 1) / parts);
                 auto made = draft::draft(brief, {.lobes = lobes[i], .own = own}, share);
                 if (made)
                     answer.drafts.push_back(std::move(made).value());
