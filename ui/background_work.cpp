@@ -1,6 +1,6 @@
 #include "ui/background_work.h"
 
-#include "ui/faults.h"
+#include "ui/core_text.h"
 
 #include <QtConcurrent>
 
@@ -18,7 +18,7 @@ class BackgroundWork::StoppableMonitor final : public Monitor {
     StoppableMonitor(BackgroundWork& work, std::shared_ptr<std::atomic<bool>> stopped)
         : work_(work), stopped_(std::move(stopped)) {}
 
-    bool step(double fraction, const Message&) override {
+    bool step(double fraction, const Message& what) override {
         const auto now = std::chrono::steady_clock::now().time_since_epoch();
         auto due = due_.load();
         if (now.count() >= due &&
@@ -26,9 +26,11 @@ class BackgroundWork::StoppableMonitor final : public Monitor {
                 due, (now + std::chrono::steady_clock::duration(reportInterval)).count())) {
             QMetaObject::invokeMethod(
                 &work_,
-                [work = &work_, stopped = stopped_, fraction] {
-                    if (!*stopped)
-                        Q_EMIT work->progressed(fraction);
+                [work = &work_, stopped = stopped_, fraction, text = coreText(what)] {
+                    if (*stopped)
+                        return;
+                    work->progress_ = fraction;
+                    Q_EMIT work->progressed(fraction, text);
                 },
                 Qt::QueuedConnection);
         }
@@ -74,6 +76,7 @@ void BackgroundWork::start() {
     if (watcher_.isRunning())
         return; // deliver() goes on with what waits
     stopped_ = std::make_shared<std::atomic<bool>>(false);
+    progress_ = 0.0;
     watcher_.setFuture(QtConcurrent::run(
         [this, work = std::exchange(next_, {}), stopped = stopped_]() -> Delivery {
             StoppableMonitor monitor(*this, stopped);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/monitor.h"
+#include "ui/faults.h"
 
 #include <QFutureWatcher>
 #include <QObject>
@@ -27,13 +28,28 @@ class BackgroundWork : public QObject {
 
     /// Starts once nothing else was wanted for so long [ms].
     void want(Work work, int settlingTime = 0);
+    /// The same for work that gives a Result: `take` has it on the thread of the window, a fault
+    /// too.
+    template <class Run, class Take>
+    void wantAnswer(Run run, Take take, int settlingTime = 0) {
+        want(
+            [run = std::move(run), take = std::move(take)](Monitor& monitor) -> Delivery {
+                auto answer = guardedWork([&] { return run(monitor); });
+                return [take, answer = std::make_shared<decltype(answer)>(std::move(answer))] {
+                    take(std::move(*answer));
+                };
+            },
+            settlingTime);
+    }
     /// Nothing is delivered any more.
     void stop();
     bool isBusy() const { return isBusy_; }
+    /// 0 … 1, of what was started last.
+    double progress() const { return progress_; }
 
   Q_SIGNALS:
-    /// 0 … 1, some ten times a second.
-    void progressed(double fraction);
+    /// 0 … 1 and what is done, some ten times a second.
+    void progressed(double fraction, const QString& what);
     void busyChanged(bool busy);
 
   private:
@@ -46,6 +62,7 @@ class BackgroundWork : public QObject {
     QFutureWatcher<Delivery> watcher_;
     Work next_;
     std::shared_ptr<std::atomic<bool>> stopped_; ///< of what runs
+    double progress_ = 0.0;
     bool isBusy_ = false;
 };
 

@@ -8,24 +8,11 @@ constexpr int refreshTime = 300;   // between pictures while engines come [ms]
 constexpr std::size_t fewest = 24; ///< engines before the first picture
 } // namespace
 
-BandsModel::BandsModel(QObject* parent)
-    : QObject(parent),
-      engines_([this](Result<unknowns::Ensemble> answer) { takeEnsemble(std::move(answer)); }),
-      deciding_([this](Result<std::optional<unknowns::DecidedResult>> answer) {
-          decided_ = answer ? std::move(answer).value() : std::nullopt;
-          Q_EMIT changed();
-      }),
-      searching_([this](Result<unknowns::Requirement> answer) {
-          if (answer)
-              requirement_ = std::move(answer).value();
-          Q_EMIT changed();
-          Q_EMIT busyChanged();
-      }) {
-    settling_.setSingleShot(true);
-    settling_.setInterval(settlingTime);
+BandsModel::BandsModel(QObject* parent) : QObject(parent) {
     refreshing_.setInterval(refreshTime);
-    connect(&settling_, &QTimer::timeout, this, &BandsModel::begin);
     connect(&refreshing_, &QTimer::timeout, this, &BandsModel::takeSoFar);
+    // The progress of a search shows nothing else.
+    connect(&searching_, &BackgroundWork::progressed, this, &BandsModel::busyChanged);
 }
 
 bool BandsModel::isOfPresentDesign() const {
@@ -63,46 +50,41 @@ void BandsModel::setResult(const std::string& name) {
 }
 
 void BandsModel::start() {
-    engines_.stop();
+    stop();
     deciding_.stop();
-    searching_.stop();
     if (!solution_)
         return;
     computed_ = solution_->design;
-    settling_.start();
+    basket_ = std::make_shared<Basket>();
+    refreshing_.start();
+    engines_.wantAnswer(
+        [basket = basket_, design = *computed_,
+         purpose = purpose_](Monitor& monitor) -> Result<unknowns::Ensemble> {
+            const auto ranged = unknowns::withRangesFor(design, purpose);
+            if (!ranged)
+                return ranged.problems();
+            unknowns::Plan plan;
+            plan.speeds = unknowns::usualSpeeds(*ranged);
+            return unknowns::computeEnsemble(
+                *ranged, plan, monitor,
+                [&](const unknowns::Run& run) {
+                    const std::scoped_lock lock(basket->mutex);
+                    basket->soFar->runs.push_back(run);
+                },
+                [&](const unknowns::Ensemble& empty) {
+                    const std::scoped_lock lock(basket->mutex);
+                    basket->soFar = empty;
+                });
+        },
+        [this](Result<unknowns::Ensemble> answer) { takeEnsemble(std::move(answer)); },
+        settlingTime);
     Q_EMIT busyChanged();
 }
 
 void BandsModel::stop() {
-    settling_.stop();
     refreshing_.stop();
     engines_.stop();
     searching_.stop();
-    Q_EMIT busyChanged();
-}
-
-void BandsModel::begin() {
-    basket_ = std::make_shared<Basket>();
-    refreshing_.start();
-    engines_.start([basket = basket_, design = *computed_,
-                    purpose = purpose_](Monitor& monitor) -> Result<unknowns::Ensemble> {
-        const auto ranged = unknowns::withRangesFor(design, purpose);
-        if (!ranged)
-            return ranged.problems();
-        unknowns::Plan plan;
-        plan.speeds = unknowns::usualSpeeds(*ranged);
-        auto empty = unknowns::emptyEnsemble(*ranged, plan);
-        if (!empty)
-            return empty.problems();
-        {
-            const std::scoped_lock lock(basket->mutex);
-            basket->soFar = std::move(empty).value();
-        }
-        return unknowns::computeEnsemble(*ranged, plan, monitor, [&](const unknowns::Run& run) {
-            const std::scoped_lock lock(basket->mutex);
-            basket->soFar->runs.push_back(run);
-        });
-    });
     Q_EMIT busyChanged();
 }
 
@@ -143,26 +125,38 @@ void BandsModel::takeEnsemble(Result<unknowns::Ensemble> answer) {
 void BandsModel::decide() {
     if (!isWhole_ || !ensemble_)
         return;
-    deciding_.start([ensemble = ensemble_, result = result_](
-                        Monitor& monitor) -> Result<std::optional<unknowns::DecidedResult>> {
-        const auto library = unknowns::statistics();
-        if (!library)
-            return library.problems();
-        const auto all = unknowns::decideAll(**library, *ensemble, {result}, monitor);
-        return all && !all->empty() ? std::optional(all->front()) : std::nullopt;
-    });
+    using Answer = Result<std::optional<unknowns::DecidedResult>>;
+    deciding_.wantAnswer(
+        [ensemble = ensemble_, result = result_](Monitor& monitor) -> Answer {
+            const auto library = unknowns::statistics();
+            if (!library)
+                return library.problems();
+            const auto all = unknowns::decideAll(**library, *ensemble, {result}, monitor);
+            return all && !all->empty() ? std::optional(all->front()) : std::nullopt;
+        },
+        [this](Answer answer) {
+            decided_ = answer ? std::move(answer).value() : std::nullopt;
+            Q_EMIT changed();
+        });
 }
 
 void BandsModel::search() {
     if (!isWhole_ || !ensemble_ || conditions_.empty())
         return;
-    searching_.start([ensemble = ensemble_, conditions = conditions_, design = *computed_,
-                      purpose = purpose_](Monitor& monitor) -> Result<unknowns::Requirement> {
-        const auto ranged = unknowns::withRangesFor(design, purpose);
-        if (!ranged)
-            return ranged.problems();
-        return unknowns::whatWouldHaveToBeTrue(*ranged, *ensemble, conditions, {}, monitor);
-    });
+    searching_.wantAnswer(
+        [ensemble = ensemble_, conditions = conditions_, design = *computed_,
+         purpose = purpose_](Monitor& monitor) -> Result<unknowns::Requirement> {
+            const auto ranged = unknowns::withRangesFor(design, purpose);
+            if (!ranged)
+                return ranged.problems();
+            return unknowns::whatWouldHaveToBeTrue(*ranged, *ensemble, conditions, {}, monitor);
+        },
+        [this](Result<unknowns::Requirement> answer) {
+            if (answer)
+                requirement_ = std::move(answer).value();
+            Q_EMIT changed();
+            Q_EMIT busyChanged();
+        });
     refreshing_.stop();
     Q_EMIT busyChanged();
 }

@@ -5,7 +5,7 @@
 #include "core/unknowns/consistent.h"
 #include "core/unknowns/decides.h"
 #include "core/unknowns/tolerances.h"
-#include "ui/plots/latest_answer.h"
+#include "ui/background_work.h"
 #include "ui/plots/shown.h"
 
 #include <QObject>
@@ -54,7 +54,7 @@ class BandsModel : public QObject {
     /// Why there is nothing to show; empty: there is.
     const Problems& problems() const { return problems_; }
 
-    bool isBusy() const { return engines_.isBusy() || settling_.isActive(); }
+    bool isBusy() const { return engines_.isBusy(); }
     bool isSearching() const { return searching_.isBusy(); }
     double progress() const { return isSearching() ? searching_.progress() : engines_.progress(); }
 
@@ -69,7 +69,6 @@ class BandsModel : public QObject {
         std::optional<unknowns::Ensemble> soFar;
         std::size_t taken = 0;
     };
-    void begin();
     void takeSoFar();
     void takeEnsemble(Result<unknowns::Ensemble> answer);
     void decide();
@@ -87,10 +86,8 @@ class BandsModel : public QObject {
     std::optional<unknowns::Requirement> requirement_;
     Problems problems_;
     std::shared_ptr<Basket> basket_;
-    QTimer settling_, refreshing_;
-    LatestAnswer<unknowns::Ensemble> engines_;
-    LatestAnswer<std::optional<unknowns::DecidedResult>> deciding_;
-    LatestAnswer<unknowns::Requirement> searching_;
+    QTimer refreshing_;
+    BackgroundWork engines_, deciding_, searching_;
 };
 
 } // namespace lobewright::ui

@@ -1,15 +1,11 @@
 #pragma once
 
 #include "core/study/comparison.h"
+#include "ui/background_work.h"
 #include "ui/plots/shown.h"
 
-#include <QFutureWatcher>
 #include <QObject>
-#include <QTimer>
 
-#include <atomic>
-#include <functional>
-#include <memory>
 #include <vector>
 
 namespace lobewright::ui {
@@ -23,16 +19,14 @@ class ComparisonWorker : public QObject {
     using Comparisons = std::vector<study::Comparison>;
 
     explicit ComparisonWorker(QObject* parent = nullptr);
-    /// Stops and waits.
-    ~ComparisonWorker() override;
 
     /// At the speed of the solution's design; its stages are taken over.
     void compare(const SolutionPointer& solution, study::Basis basis);
     /// At many speeds [rad/s].
     void compareSpeeds(const SolutionPointer& solution, study::Basis basis,
                        std::vector<double> speeds);
-    void cancel();
-    bool isBusy() const { return busy_; }
+    void cancel() { work_.stop(); }
+    bool isBusy() const { return work_.isBusy(); }
 
   Q_SIGNALS:
     /// One comparison for each speed.
@@ -42,23 +36,10 @@ class ComparisonWorker : public QObject {
     void busyChanged(bool busy);
 
   private:
-    using Work = std::function<Result<Comparisons>(Monitor&)>;
-    struct Answer {
-        Comparisons comparisons;
-        Problems problems;
-    };
-    class StoppableMonitor;
+    template <class Run>
+    void want(Run run);
 
-    void want(Work work);
-    void start();
-    void deliver();
-    void noteBusy(bool busy);
-
-    QTimer delay_;
-    QFutureWatcher<Answer> watcher_;
-    std::shared_ptr<std::atomic<bool>> stopped_;
-    Work next_;
-    bool busy_ = false;
+    BackgroundWork work_; ///< last: it waits for its work before the rest goes
 };
 
 } // namespace lobewright::ui

@@ -16,7 +16,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QTimer>
 #include <QToolTip>
 #include <QVBoxLayout>
 
@@ -228,13 +227,6 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     connect(&model_, &BandsModel::changed, this, &RangesView::refill);
     connect(&model_, &BandsModel::busyChanged, this, &RangesView::sayWork);
     connect(&Units::instance(), &Units::changed, this, &RangesView::refill);
-    auto* clock = new QTimer(this); // progress of a search tells nothing by itself
-    clock->setInterval(250);
-    connect(clock, &QTimer::timeout, this, [this] {
-        if (isVisible())
-            sayWork();
-    });
-    clock->start();
     refill();
 }
 
