@@ -49,7 +49,7 @@ using Answer = std::variant<T, int>;
 /// mm and °C as given, SI inside; the sentence that is wrong with them.
 std::optional<std::string> readTolerances(const BandsArguments& given,
                                           unknowns::Tolerances& tolerances) {
-    constexpr double mm = 1e-3, celsius = 273.15;
+    constexpr double mm = units::millimetre, celsius = 273.15;
     if (!given.tolerances.empty()) {
         if (given.tolerances.size() != 3 || std::ranges::min(given.tolerances) < 0.0) {
             return "--tolerances needs three numbers that are not negative: lift, port edge, "
@@ -346,8 +346,8 @@ int computeBands(const BandsArguments& given) {
 void addBands(CLI::App& program, Action& action) {
     CLI::App* command = addCommand(program, "bands",
                                    "Results of a design of which not everything is known, as "
-                                   "bands: what decides them, and what "
-                                   "would have to be true for published figures to hold");
+                                   "bands: what decides them, and what would have to be true for "
+                                   "published figures to hold");
     const auto given = std::make_shared<BandsArguments>();
     addDesignFile(*command, given->design);
     addNumber(*command, "--samples", given->samples, 16, unknowns::mostSamples,

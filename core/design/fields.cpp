@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 LW_TEXTS_OF(Core)
 
 namespace lobewright::design {
@@ -195,6 +197,15 @@ Problems checkRanges(const Design& design, WithSnapshots snapshots) {
     Design shown = design;
     describe(check, shown);
     return std::move(check.problems);
+}
+
+TextId choiceLabel(const Field& field, std::string_view choice) {
+    for (std::size_t i = 0; i < std::min(field.choices.size(), field.choiceLabels.size()); ++i) {
+        if (field.choices[i] == choice) {
+            return field.choiceLabels[i];
+        }
+    }
+    return {};
 }
 
 } // namespace lobewright::design

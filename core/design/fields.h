@@ -68,4 +68,7 @@ Problems checkRanges(const Design& design, WithSnapshots snapshots = WithSnapsho
 /// The value at the path, if it is a field of this design.
 std::optional<Field> findField(const Design& design, std::string_view path);
 
+/// Trade word for a choice of the field; empty where it has no such choice.
+TextId choiceLabel(const Field& field, std::string_view choice);
+
 } // namespace lobewright::design

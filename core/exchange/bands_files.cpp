@@ -1,17 +1,13 @@
 #include "core/exchange/bands_files.h"
 
 #include "core/exchange/table_csv.h"
-#include "core/files/read_file.h"
 #include "core/files/write_file.h"
+#include "core/units/unit.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <charconv>
 #include <cmath>
-#include <system_error>
-
-LW_TEXTS_OF(Core)
 
 namespace lobewright::exchange {
 
@@ -45,10 +41,7 @@ std::string fieldsOf(const std::optional<Quantiles>& band) {
 }
 
 double rounded(double value) {
-    const std::string text = fmt::format("{:.6g}", value);
-    double shortened = value;
-    std::from_chars(text.data(), text.data() + text.size(), shortened);
-    return shortened;
+    return roundedTo(6, value);
 }
 
 double shareOf(long count, long all) {
@@ -216,11 +209,8 @@ std::string bandsSummary(const BandsStudy& study) {
 
 std::optional<Problem> writeBands(const BandsStudy& study, const std::filesystem::path& folder,
                                   std::span<const std::filesystem::path> inputs) {
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    if (error) {
-        return Problem{"", Message(LW_TEXT("folder %1 cannot be made: %2"),
-                                   files::shownName(folder), error.message())};
+    if (auto problem = files::makeFolder(folder)) {
+        return problem;
     }
     std::vector<std::pair<const char*, std::string>> texts;
     if (study.ensemble.plan.part.of == 1) {

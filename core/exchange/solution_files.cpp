@@ -1,16 +1,13 @@
 #include "core/exchange/solution_files.h"
 
-#include "core/files/read_file.h"
 #include "core/files/write_file.h"
 #include "core/units.h"
+#include "core/units/unit.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <charconv>
 #include <iterator>
-
-LW_TEXTS_OF(Core)
 
 namespace lobewright::exchange {
 
@@ -39,10 +36,7 @@ double degrees(double radians) {
 
 /// Enough digits for any use, few enough that 12.3 is not written 12.300000000000001.
 double rounded(double value) {
-    const std::string text = fmt::format("{:.12g}", value);
-    double shortened = value;
-    std::from_chars(text.data(), text.data() + text.size(), shortened);
-    return shortened;
+    return roundedTo(12, value);
 }
 
 Json cycleEntry(const solution::Solution& solution, std::size_t index) {
@@ -143,11 +137,8 @@ std::optional<Problem> checkSolutionFolder(const std::filesystem::path& folder,
 std::optional<Problem> writeSolution(const solution::Solution& solution,
                                      const std::filesystem::path& folder,
                                      std::span<const std::filesystem::path> inputs) {
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    if (error) {
-        return Problem{"", Message(LW_TEXT("folder %1 cannot be made: %2"),
-                                   files::shownName(folder), error.message())};
+    if (auto problem = files::makeFolder(folder)) {
+        return problem;
     }
     const std::string channels = channelsCsv(solution), summary = summaryJson(solution);
     const files::Output both[] = {{folder / channelsName, channels},

@@ -267,6 +267,16 @@ std::optional<Problem> checkOutput(const fs::path& file, std::span<const fs::pat
     return place ? std::nullopt : std::optional(place.problems().front());
 }
 
+std::optional<Problem> makeFolder(const fs::path& folder) {
+    std::error_code error;
+    fs::create_directories(folder, error);
+    if (error) {
+        return Problem{"", Message(LW_TEXT("folder %1 cannot be made: %2"), shownName(folder),
+                                   error.message())};
+    }
+    return std::nullopt;
+}
+
 std::optional<Problem> checkFolder(const fs::path& folder) {
     std::error_code error;
     fs::path above = fs::absolute(folder, error);

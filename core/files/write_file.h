@@ -40,4 +40,7 @@ std::optional<Problem> checkOutput(const std::filesystem::path& file,
 /// Whether a folder is there or can be made, asked before the work of an hour. Changes nothing.
 std::optional<Problem> checkFolder(const std::filesystem::path& folder);
 
+/// Makes a folder and those above it where they are missing. Returns the problem (path ""), if any.
+std::optional<Problem> makeFolder(const std::filesystem::path& folder);
+
 } // namespace lobewright::files

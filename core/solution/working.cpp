@@ -181,6 +181,14 @@ std::optional<Operand> fieldOperand(const Solution& solution, std::string_view p
                    .name = field->path};
 }
 
+Operand inner(Message label, std::string unit, double number, Message note) {
+    return {.kind = Operand::Kind::inner,
+            .label = std::move(label),
+            .unit = std::move(unit),
+            .values = Samples::Constant(1, number),
+            .note = std::move(note)};
+}
+
 std::optional<Operand> condition(bool holds, const Message& where) {
     if (!holds) {
         return std::nullopt;

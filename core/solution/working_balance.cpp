@@ -60,9 +60,7 @@ constexpr Recipe recipes[] = {
              "alike, the less is left."),
      1e-9, 1.0,
      LW_TEXT("The search compares 180 places of a pattern. Where accelerations jump, that blurs "
-             "the lead "
-             "by "
-             "up to half of its step."),
+             "the lead by up to half of its step."),
      9},
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "

@@ -167,14 +167,6 @@ constexpr Recipe recipes[] = {
     {"evaluations", "E", "E_s + E_r", "E_s=value:step_evaluations E_r=value:restart_evaluations",
      counted}};
 
-Operand inner(Message label, std::string unit, double number, Message note) {
-    return {.kind = Operand::Kind::inner,
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .note = std::move(note)};
-}
-
 Operand at(Operand operand, double theta) {
     operand.kind = Operand::Kind::reading;
     operand.angle = theta;

@@ -83,8 +83,7 @@ constexpr Recipe loadTable[] = {
      "α=value:jam_angle_{side} μ=field:/friction/guide_coefficient o=value:guide_overhang "
      "l=value:guide_length",
      LW_TEXT("Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the "
-             "angle "
-             "where it is least."),
+             "angle where it is least."),
      1e-5},
     {"guide_bracket_{side}", "k", "1", "never=value:never_pushed_{side}",
      LW_TEXT("Definition: 1 where the track never pushes a moving piston.")},
@@ -255,14 +254,6 @@ constexpr Recipe contactTable[] = {
     {"roller_static_stress_{side}_MPa", "σ", "4000/√(s_0)",
      "s_0=figure:roller_static_safety_{side}",
      LW_TEXT("ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.")}};
-
-Operand inner(Message label, std::string unit, double number, Message note = {}) {
-    return {.kind = Operand::Kind::inner,
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .note = std::move(note)};
-}
 
 End endOf(std::string_view name) {
     return name.ends_with("_inlet") ? End::inlet : End::exhaust;

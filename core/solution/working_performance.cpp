@@ -148,14 +148,6 @@ constexpr Recipe recipes[] = {
      "fired=value:fired",
      LW_TEXT("First law over a cycle."), 1e-9, 1e-12, "", 15}};
 
-Operand inner(Message label, std::string unit, double number, Message note) {
-    return {.kind = Operand::Kind::inner,
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .note = std::move(note)};
-}
-
 Operand constant(Message label, std::string unit, double number, Message note) {
     Operand operand = inner(std::move(label), std::move(unit), number, std::move(note));
     operand.kind = Operand::Kind::constant;

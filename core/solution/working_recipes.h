@@ -57,6 +57,8 @@ std::optional<Working> firingWorking(const Solution& solution, const Figure& fig
 
 /// An operand without a number: the formula holds only there; absent where it does not.
 std::optional<Operand> condition(bool holds, const Message& where);
+/// A number that no table shows; `note` says where it is from.
+Operand inner(Message label, std::string unit, double number, Message note = {});
 /// A field of the design, a figure, or a channel as an operand; absent where it has no number.
 std::optional<Operand> fieldOperand(const Solution& solution, std::string_view path);
 std::optional<Operand> figureOperand(const Solution& solution, std::string_view name);

@@ -13,19 +13,20 @@ double toSi(const Unit& unit, double value) {
     return value * unit.factor / unit.divisor;
 }
 
+double roundedTo(int digits, double value) {
+    const std::string text = fmt::format("{:.{}e}", value, digits - 1);
+    double shortened = value;
+    std::from_chars(text.data(), text.data() + text.size(), shortened);
+    return shortened;
+}
+
 double fromSi(const Unit& unit, double si) {
     const double guess = si * unit.divisor / unit.factor;
     // 15 digits always survive decimal → double → decimal; 17 tell every double from its
     // neighbours.
-    const auto rounded = [guess](int digits) {
-        const std::string text = fmt::format("{:.{}e}", guess, digits - 1);
-        double value = guess;
-        std::from_chars(text.data(), text.data() + text.size(), value);
-        return value;
-    };
     constexpr double infinity = std::numeric_limits<double>::infinity();
     for (const int digits : {15, 16, 17}) {
-        const double candidate = rounded(digits);
+        const double candidate = roundedTo(digits, guess);
         if (toSi(unit, candidate) == si) {
             return candidate;
         }
@@ -36,7 +37,7 @@ double fromSi(const Unit& unit, double si) {
             return candidate;
         }
     }
-    return rounded(15);
+    return roundedTo(15, guess);
 }
 
 std::span<const Unit* const> allUnits() {

@@ -24,6 +24,9 @@ double toSi(const Unit& unit, double value);
 /// 15 digits.
 double fromSi(const Unit& unit, double si);
 
+/// The decimal of so many significant digits that is nearest; what is not finite stays.
+double roundedTo(int digits, double value);
+
 /// Every row of the table.
 std::span<const Unit* const> allUnits();
 /// The row of this symbol; null where there is none.

@@ -79,8 +79,7 @@ std::string Unknown::text(double share) const {
 
 TextId Unknown::optionLabel(std::size_t option) const {
     const Member& first = members.front();
-    const auto place = std::ranges::find(first.field.choices, first.options[option]);
-    return first.field.choiceLabels[static_cast<std::size_t>(place - first.field.choices.begin())];
+    return design::choiceLabel(first.field, first.options[option]);
 }
 
 std::vector<Unknown> unknownsOf(const design::Design& design) {

@@ -8210,21 +8210,6 @@
     </message>
 </context>
 <context>
-    <name>FileConflict</name>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-</context>
-<context>
     <name>FileToWrite</name>
     <message>
         <source>“%1” is already in the folder %2. Replace it?</source>
@@ -11255,6 +11240,18 @@
     <message>
         <source>This window takes what the file holds; can be undone</source>
         <translation>Dieses Fenster übernimmt den Inhalt der Datei; lässt sich rückgängig machen</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>

@@ -9,23 +9,10 @@
 namespace lobewright::gas {
 namespace {
 
-Result<CycleSolution> attempt(const Engine& engine, const CycleOptions& options = {}) {
-    SilentMonitor monitor;
-    return solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
-}
-
-CycleSolution solved(const Engine& engine, const CycleOptions& options = {}) {
-    const auto solution = attempt(engine, options);
-    if (!solution) {
-        throw std::runtime_error(solution.problems().front().message.english());
-    }
-    return *solution;
-}
-
 // A solution can be read at any angle and repeats.
 TEST(GasTrace, RepeatsWithThePeriodAndFollowsTheCylinders) {
     const Engine engine = pumpEngine();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const double period = engine.chamber.period();
     for (double theta = -7.0; theta < 7.0; theta += 0.61) {
         const double p = solution.trace->pressure(theta);
@@ -38,7 +25,7 @@ TEST(GasTrace, RepeatsWithThePeriodAndFollowsTheCylinders) {
 
 TEST(GasTrace, SamplesObeyTheGasLaw) {
     const Engine engine = pumpEngine();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const Samples theta = Samples::LinSpaced(200, 0.0, units::turn);
     const GasSamples samples = solution.trace->sample(theta);
     const WorkingGas gas = workingGas(engine.settings.fuel);
@@ -55,7 +42,7 @@ TEST(GasTrace, SamplesObeyTheGasLaw) {
 // ends and the seam of the period.
 TEST(GasTrace, IsContinuous) {
     const Engine engine = pumpEngine();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const double fine = 1e-7;
     for (double theta = 0.0; theta < engine.chamber.period(); theta += 0.0043) {
         const double before = solution.trace->pressure(theta - fine);
@@ -70,7 +57,7 @@ TEST(GasTrace, IsContinuous) {
 // Peaks are those of the trace.
 TEST(CycleFigures, PeaksAreTheLargestOfTheTrace) {
     const Engine engine = pumpEngine();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const CycleFigures& f = solution.cycles.front();
     const Samples theta = Samples::LinSpaced(20001, 0.0, engine.chamber.period());
     const GasSamples samples = solution.trace->sample(theta);
@@ -83,7 +70,7 @@ TEST(CycleFigures, PeaksAreTheLargestOfTheTrace) {
 
 // The four ratios hang together by definition [Heywood, §6.6].
 TEST(CycleFigures, ScavengingRatiosHangTogether) {
-    const CycleFigures f = solved(pumpEngine()).cycles.front();
+    const CycleFigures f = cycleOf(pumpEngine()).cycles.front();
     EXPECT_NEAR(f.chargingEfficiency, f.deliveryRatio * f.trappingEfficiency, 1e-12);
     EXPECT_NEAR(f.scavengingEfficiency, f.scavengeRatio * f.trappingEfficiency, 1e-12);
     EXPECT_GT(f.purity, f.scavengingEfficiency); // lean: the residual holds air as well
@@ -96,7 +83,7 @@ TEST(Scavenging, ModelsKeepTheirOrder) {
     Engine engine = pumpEngine();
     const auto purity = [&](ScavengingModel model, double displaced, double shortCircuit) {
         engine.settings.scavenging = {model, displaced, shortCircuit};
-        return solved(engine).cycles.front().scavengingEfficiency;
+        return cycleOf(engine).cycles.front().scavengingEfficiency;
     };
     const double mixing = purity(ScavengingModel::perfectMixing, 0.0, 0.0);
     const double both = purity(ScavengingModel::displacementThenMixing, 0.9, 0.0);
@@ -110,9 +97,9 @@ TEST(Scavenging, ModelsKeepTheirOrder) {
 // Displacement of nothing is mixing.
 TEST(Scavenging, NothingDisplacedIsPerfectMixing) {
     Engine engine = pumpEngine();
-    const double mixing = solved(engine).cycles.front().work;
+    const double mixing = cycleOf(engine).cycles.front().work;
     engine.settings.scavenging = {ScavengingModel::displacementThenMixing, 0.0, 0.0};
-    EXPECT_NEAR(solved(engine).cycles.front().work / mixing, 1.0, 1e-12);
+    EXPECT_NEAR(cycleOf(engine).cycles.front().work / mixing, 1.0, 1e-12);
 }
 
 // At the best start the torque is higher than at starts a degree away, and the search is good to a
@@ -120,7 +107,7 @@ TEST(Scavenging, NothingDisplacedIsPerfectMixing) {
 TEST(BestTorque, StartIsWhereTheWorkPeaks) {
     for (Engine engine : {pumpEngine(), buoyEngine()}) {
         engine.settings.burn.bestTorque = true;
-        const CycleSolution best = solved(engine);
+        const CycleSolution best = cycleOf(engine);
         engine.settings.burn.bestTorque = false;
         CycleOptions tight;
         tight.relativeTolerance = 1e-9;
@@ -128,7 +115,7 @@ TEST(BestTorque, StartIsWhereTheWorkPeaks) {
         double work[3];
         for (int i = -1; i <= 1; ++i) {
             engine.settings.burn.start = best.cycles.front().burnStart + i * units::degree;
-            work[i + 1] = solved(engine, tight).cycles.front().work;
+            work[i + 1] = cycleOf(engine, tight).cycles.front().work;
         }
         EXPECT_GT(work[1], work[0]);
         EXPECT_GT(work[1], work[2]);
@@ -191,7 +178,7 @@ TEST(WallHeatModels, LossesCostWork) {
     const auto with = [&](WallHeatModel model, double multiplier) {
         engine.settings.wallHeat.model = model;
         engine.settings.wallHeat.multiplier = multiplier;
-        return solved(engine).cycles.front();
+        return cycleOf(engine).cycles.front();
     };
     const CycleFigures none = with(WallHeatModel::none, 1.0);
     const CycleFigures woschni = with(WallHeatModel::woschni, 1.0);
@@ -207,27 +194,27 @@ TEST(WallHeatModels, LossesCostWork) {
 TEST(WallHeatModels, ExhaustCrownHasATemperatureOfItsOwn) {
     Engine engine = pumpEngine();
     engine.settings.wallHeat.exhaustCrownTemperature = engine.settings.wallHeat.crownTemperature;
-    const double same = solved(engine).cycles.front().wallHeat;
+    const double same = cycleOf(engine).cycles.front().wallHeat;
     engine.settings.wallHeat.exhaustCrownTemperature.reset();
-    EXPECT_EQ(solved(engine).cycles.front().wallHeat, same);
+    EXPECT_EQ(cycleOf(engine).cycles.front().wallHeat, same);
     engine.settings.wallHeat.exhaustCrownTemperature = 650.0;
-    EXPECT_LT(solved(engine).cycles.front().wallHeat, same);
+    EXPECT_LT(cycleOf(engine).cycles.front().wallHeat, same);
 }
 
 // Knock: only petrol, and a higher octane number delays it.
 TEST(KnockIndicator, IsForPetrolOnlyAndFollowsTheOctaneNumber) {
     Engine engine = pumpEngine();
-    EXPECT_FALSE(solved(engine).cycles.front().knockIntegral);
+    EXPECT_FALSE(cycleOf(engine).cycles.front().knockIntegral);
     engine.settings.fuel = Fuel::petrol;
-    const CycleFigures ordinary = solved(engine).cycles.front();
+    const CycleFigures ordinary = cycleOf(engine).cycles.front();
     engine.settings.octaneNumber = 110.0;
-    const CycleFigures high = solved(engine).cycles.front();
+    const CycleFigures high = cycleOf(engine).cycles.front();
     ASSERT_TRUE(ordinary.knockIntegral && high.knockIntegral);
     // each cycle repeats itself to 1e-6, so their quotient holds to a few of that
     EXPECT_NEAR(*high.knockIntegral / *ordinary.knockIntegral, std::pow(95.0 / 110.0, 3.402), 5e-6);
     EXPECT_EQ(ordinary.knockAngle.has_value(), *ordinary.knockIntegral >= 1.0);
     engine.run.motored = true;
-    EXPECT_FALSE(solved(engine).cycles.front().knockIntegral);
+    EXPECT_FALSE(cycleOf(engine).cycles.front().knockIntegral);
 }
 
 // Tighter tolerances change nothing that is shown.
@@ -236,8 +223,8 @@ TEST(Solver, DefaultToleranceIsTightEnough) {
         CycleOptions tight;
         tight.relativeTolerance = 1e-10;
         tight.steadyTolerance = 1e-8;
-        const CycleFigures a = solved(engine).cycles.front();
-        const CycleFigures b = solved(engine, tight).cycles.front();
+        const CycleFigures a = cycleOf(engine).cycles.front();
+        const CycleFigures b = cycleOf(engine, tight).cycles.front();
         EXPECT_NEAR(a.work / b.work, 1.0, 5e-6);
         EXPECT_NEAR(a.peakPressure / b.peakPressure, 1.0, 1e-5);
         EXPECT_NEAR(a.trappedMass / b.trappedMass, 1.0, 5e-6);
@@ -250,7 +237,7 @@ TEST(Solver, SlowEnginesStayCheap) {
     engine.settings.supply.pressure = 1.003 * units::bar;
     for (const double speed : {30.0, 100.0, 300.0}) {
         engine.run = running(speed, 1, true);
-        const CycleSolution solution = solved(engine);
+        const CycleSolution solution = cycleOf(engine);
         EXPECT_LT(solution.rhsEvaluations, 100000) << speed;
         EXPECT_LE(solution.cycles.front().massResidual, 1e-9);
         EXPECT_LE(solution.cycles.front().energyResidual, 1e-6);

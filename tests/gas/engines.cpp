@@ -127,4 +127,13 @@ Engine craneEngine() {
             settings, running(2200.0)};
 }
 
+CycleSolution cycleOf(const Engine& engine, const CycleOptions& options) {
+    SilentMonitor monitor;
+    const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
+    if (!solution) {
+        throw std::runtime_error(solution.problems().front().message.english());
+    }
+    return *solution;
+}
+
 } // namespace lobewright::gas

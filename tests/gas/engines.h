@@ -31,4 +31,7 @@ PairChamber chamberOf(const mechanism::Mechanism& mechanism, const motion::Patte
 /// Cylinders evenly spaced on the circle.
 RunConditions running(double revPerMinute, int cylinders = 1, bool motored = false);
 
+/// The converged cycle of an engine; throws what kept it from one.
+CycleSolution cycleOf(const Engine& engine, const CycleOptions& options = {});
+
 } // namespace lobewright::gas

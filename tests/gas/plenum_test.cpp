@@ -131,19 +131,10 @@ Engine blownPump(double plenumVolume = 1e-3) {
     return engine;
 }
 
-CycleSolution solved(const Engine& engine, const CycleOptions& options = {}) {
-    SilentMonitor monitor;
-    const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
-    if (!solution) {
-        throw std::runtime_error(solution.problems().front().message.english());
-    }
-    return *solution;
-}
-
 // In the steady state the cylinders draw what the blower gives, turn for turn.
 TEST(Plenum, DeliveryIsWhatTheBlowerGives) {
     const Engine engine = blownPump();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const double perCycle = blowerFlow(engine.settings.supply, dryAir(), engine.run.omega) *
                             engine.chamber.period() / engine.run.omega / engine.run.cylinders;
     EXPECT_NEAR(solution.cycles.front().deliveredMass / perCycle, 1.0, 2e-5);
@@ -153,7 +144,7 @@ TEST(Plenum, DeliveryIsWhatTheBlowerGives) {
 // ripple of the pressure.
 TEST(Plenum, BlowerPowerIsFlowTimesWork) {
     const Engine engine = blownPump(20e-3);
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const double flow = blowerFlow(engine.settings.supply, dryAir(), engine.run.omega);
     const double work = compress(engine.settings.supply, dryAir(), solution.plenumPressure).work;
     EXPECT_NEAR(solution.supplyPower / (flow * work), 1.0, 1e-3);
@@ -168,8 +159,8 @@ TEST(Plenum, WindowOfEvenCylindersShowsTheWholePeriod) {
     together.steadyTolerance = 1e-7;
     CycleOptions window;
     window.steadyTolerance = 1e-7;
-    const CycleSolution a = solved(engine, window);
-    const CycleSolution b = solved(engine, together);
+    const CycleSolution a = cycleOf(engine, window);
+    const CycleSolution b = cycleOf(engine, together);
     EXPECT_NEAR(a.cycles.front().work / b.cycles.front().work, 1.0, 3e-6);
     EXPECT_NEAR(a.plenumPressure / b.plenumPressure, 1.0, 1e-6);
     EXPECT_NEAR(a.supplyPower / b.supplyPower, 1.0, 1e-5);
@@ -187,7 +178,7 @@ TEST(Plenum, KeepsMassAndEnergy) {
     CycleOptions tight;
     tight.relativeTolerance = 1e-9;
     tight.steadyTolerance = 1e-8;
-    const CycleSolution solution = solved(engine, tight);
+    const CycleSolution solution = cycleOf(engine, tight);
     constexpr int intervals = 60000; // a third of them from one cylinder to the next
     const double period = engine.chamber.period();
     const double step = period / intervals;
@@ -228,9 +219,9 @@ TEST(Plenum, KeepsMassAndEnergy) {
 // is uneven to the program but the same engine.
 TEST(Plenum, UnevenPathMeetsTheEvenOne) {
     Engine engine = blownPump();
-    const CycleSolution even = solved(engine);
+    const CycleSolution even = cycleOf(engine);
     engine.run.cylinderAngles[1] += 1e-6 * units::degree;
-    const CycleSolution uneven = solved(engine);
+    const CycleSolution uneven = cycleOf(engine);
     ASSERT_EQ(uneven.cylinders.size(), 3u);
     for (const auto& cycles : uneven.cylinders) {
         EXPECT_NEAR(cycles.front().work / even.cycles.front().work, 1.0, 2e-5);
@@ -249,7 +240,7 @@ TEST(Plenum, CrowdedCylindersRobEachOther) {
     Engine engine = blownPump(3e-4);
     engine.run.cylinders = 2;
     engine.run.cylinderAngles = {0.0, 20.0 * units::degree};
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     ASSERT_EQ(solution.cylinders.size(), 2u);
     const double first = solution.cylinders[0].front().deliveredMass;
     const double second = solution.cylinders[1].front().deliveredMass;
@@ -262,9 +253,9 @@ TEST(Plenum, CrowdedCylindersRobEachOther) {
 // A blower that is too small starves the engine as its leakage through time grows.
 TEST(Plenum, SmallBlowerStarvesTheEngine) {
     Engine engine = blownPump();
-    const double plenty = solved(engine).cycles.front().imep;
+    const double plenty = cycleOf(engine).cycles.front().imep;
     engine.settings.supply.displacement *= 0.4;
-    const CycleSolution starved = solved(engine);
+    const CycleSolution starved = cycleOf(engine);
     EXPECT_LT(starved.cycles.front().imep, 0.75 * plenty);
     EXPECT_LT(starved.cycles.front().deliveryRatio, 0.5);
 }
@@ -272,7 +263,7 @@ TEST(Plenum, SmallBlowerStarvesTheEngine) {
 // Compressed air from a reservoir is paid for, or shown as not paid for.
 TEST(ReservoirSupply, PowerIsThatOfTheAirDelivered) {
     Engine engine = pumpEngine();
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const double cyclesPerSecond =
         engine.run.cylinders * engine.chamber.cyclesPerTurn() * engine.run.omega / units::turn;
     const double work = compress(engine.settings.supply, dryAir(), 1.3e5).work;
@@ -281,7 +272,7 @@ TEST(ReservoirSupply, PowerIsThatOfTheAirDelivered) {
                 1e-6 * solution.supplyPower);
     EXPECT_TRUE(solution.supplyPaid);
     engine.settings.supply.unpaid = true;
-    const CycleSolution unpaid = solved(engine);
+    const CycleSolution unpaid = cycleOf(engine);
     EXPECT_FALSE(unpaid.supplyPaid);
     EXPECT_EQ(unpaid.supplyPower, solution.supplyPower);
     EXPECT_NE(unpaid.remarks.back().english().find("not counted"), std::string::npos);

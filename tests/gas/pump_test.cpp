@@ -10,15 +10,6 @@
 namespace lobewright::gas {
 namespace {
 
-CycleSolution solved(const Engine& engine, const CycleOptions& options = {}) {
-    SilentMonitor monitor;
-    const auto solution = solveCycle(engine.chamber, engine.settings, engine.run, monitor, options);
-    if (!solution) {
-        throw std::runtime_error(solution.problems().front().message.english());
-    }
-    return *solution;
-}
-
 // Reed and ports shut, the gas under the piston is compressed and expands along p·V^γ, to which
 // a perfect gas of constant heat holds (any thermodynamics text).
 TEST(UnderPistonPump, ClosedItIsAnAdiabaticChange) {
@@ -63,7 +54,7 @@ TEST(UnderPistonPump, KeepsMassAndEnergyOfBothChambers) {
         Engine engine = craneEngine();
         engine.run = running(speed);
         engine.settings.scavenging.shortCircuitFraction = oneSidedShortCircuit;
-        const CycleSolution solution = solved(engine);
+        const CycleSolution solution = cycleOf(engine);
         ASSERT_TRUE(solution.pump);
         EXPECT_LT(solution.pump->massResidual, 1e-6) << speed;
         EXPECT_LT(solution.pump->energyResidual, 1e-6) << speed;
@@ -81,7 +72,7 @@ TEST(UnderPistonPump, KeepsMassAndEnergyOfBothChambers) {
 
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].
 TEST(UnderPistonPump, DeliversWhatHandbooksSay) {
-    const CycleSolution solution = solved(craneEngine());
+    const CycleSolution solution = cycleOf(craneEngine());
     EXPECT_GT(solution.cycles.front().deliveryRatio, 0.5);
     EXPECT_LT(solution.cycles.front().deliveryRatio, 0.8);
     EXPECT_GT(solution.pump->compressionRatio, 1.3);
@@ -98,7 +89,7 @@ TEST(UnderPistonPump, ASharedCasePumpsOnlyWhatIsNotCancelled) {
     SilentMonitor monitor;
     const auto shared = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
     engine.settings.supply.pump.shared = false;
-    const CycleSolution apart = solved(engine);
+    const CycleSolution apart = cycleOf(engine);
     EXPECT_GT(apart.cycles.front().deliveryRatio, 0.5);
     if (shared) {
         EXPECT_LT(shared->cycles.front().deliveryRatio, 0.3);
@@ -113,7 +104,7 @@ TEST(Premixed, FuelLostIsWhatIsNotTrapped) {
     engine.settings.mixture = Mixture::premixed;
     engine.settings.exhaustPressure = 1.0e5;
     engine.settings.supply.pressure = 1.6e5;
-    const CycleSolution solution = solved(engine);
+    const CycleSolution solution = cycleOf(engine);
     const CycleFigures& cycle = solution.cycles.front();
     const double lost = 1.0 - cycle.fuelMass / cycle.suppliedFuelMass;
     EXPECT_GT(lost, 0.02);

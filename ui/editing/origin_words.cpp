@@ -19,11 +19,8 @@ struct Words {
 using design::Origin;
 
 QString optionLabel(const design::Field& field, const std::string& option) {
-    for (size_t i = 0; i < field.choices.size() && i < field.choiceLabels.size(); ++i) {
-        if (field.choices[i] == option)
-            return coreText(field.choiceLabels[i]);
-    }
-    return QString::fromStdString(option);
+    const TextId label = design::choiceLabel(field, option);
+    return label.empty() ? QString::fromStdString(option) : coreText(label);
 }
 
 } // namespace

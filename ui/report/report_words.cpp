@@ -118,11 +118,8 @@ QString fieldText(const design::Field& field) {
         QString operator()(bool value) const { return value ? Words::tr("yes") : Words::tr("no"); }
         QString operator()(std::monostate) const { return Words::tr("not given"); }
         QString operator()(const std::string& value) const {
-            for (size_t i = 0; i < field.choices.size(); ++i) {
-                if (field.choices[i] == value)
-                    return coreText(field.choiceLabels[i]);
-            }
-            return QString::fromStdString(value);
+            const TextId label = design::choiceLabel(field, value);
+            return label.empty() ? QString::fromStdString(value) : coreText(label);
         }
     } const text{field};
     const QString shown = std::visit(text, field.value);

@@ -5,7 +5,6 @@
 #include "ui/editing/chapters.h"
 #include "ui/units.h"
 
-#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QHeaderView>
@@ -21,26 +20,15 @@ namespace lobewright::ui {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(FileConflict)
-};
-
-constexpr unsigned mostRows = 500; // nobody reads more
-
-QString yesOrNo(bool is) {
-    return is ? Words::tr("yes") : Words::tr("no");
-}
+constexpr unsigned mostRows = 500; // nobody reads more; lupdate trips over std::size_t here
 
 QString valueText(const design::Field& field) {
     if (const auto* text = std::get_if<std::string>(&field.value)) {
-        for (std::size_t i = 0; i < field.choices.size(); ++i) {
-            if (field.choices[i] == *text)
-                return coreText(field.choiceLabels.at(i));
-        }
-        return QString::fromStdString(*text);
+        const TextId label = design::choiceLabel(field, *text);
+        return label.empty() ? QString::fromStdString(*text) : coreText(label);
     }
     if (const auto* flag = std::get_if<bool>(&field.value))
-        return yesOrNo(*flag);
+        return *flag ? FileConflict::tr("yes") : FileConflict::tr("no");
     if (const auto* whole = std::get_if<int>(&field.value))
         return QString::number(*whole);
     if (const auto* number = std::get_if<double>(&field.value)) {
@@ -49,7 +37,7 @@ QString valueText(const design::Field& field) {
         const bool isJoined = unit.text.isEmpty() || unit.text == QStringLiteral("°");
         return digits + (isJoined ? QString() : QStringLiteral(" ")) + unit.text;
     }
-    return Words::tr("not given");
+    return FileConflict::tr("not given");
 }
 
 QString nameOf(const design::Field& field) {
