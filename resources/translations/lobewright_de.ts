@@ -10061,10 +10061,6 @@
         <translation>Motor</translation>
     </message>
     <message>
-        <source>Results</source>
-        <translation>Ergebnisse</translation>
-    </message>
-    <message>
         <source>Conditions of the power</source>
         <translation>Bedingungen der Leistung</translation>
     </message>
@@ -10103,6 +10099,10 @@
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+    <message>
+        <source>Published figures</source>
+        <translation>Veröffentlichte Angaben</translation>
     </message>
 </context>
 <context>

@@ -244,7 +244,7 @@ void ClaimsForm::buildEverything() {
     addGroup(
         *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
         [](auto& claims) -> auto& { return claims; });
-    const QString titles[] = {tr("Engine"), tr("Results"), tr("Conditions of the power")};
+    const QString titles[] = {tr("Engine"), tr("Published figures"), tr("Conditions of the power")};
     int number = 0;
     study::forEachGroup([&](const char*, const auto& keys, auto member) {
         addGroup(
@@ -264,7 +264,7 @@ void ClaimsForm::buildDraft() {
                     form, lines_, key, [member](auto& claims) -> auto& { return claims.*member; });
         }
     };
-    addFollowed(tr("Results"), "figures", study::claimFigureKeys(), &study::Claims::figures);
+    addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(), &study::Claims::figures);
     addFollowed(tr("Engine"), "engine", study::claimEngineKeys(), &study::Claims::engine);
     addFollowed(tr("Conditions of the power"), "conditions", study::claimConditionKeys(),
                 &study::Claims::conditions);
