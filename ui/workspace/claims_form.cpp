@@ -264,7 +264,8 @@ void ClaimsForm::buildDraft() {
                     form, lines_, key, [member](auto& claims) -> auto& { return claims.*member; });
         }
     };
-    addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(), &study::Claims::figures);
+    addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(),
+                &study::Claims::figures);
     addFollowed(tr("Engine"), "engine", study::claimEngineKeys(), &study::Claims::engine);
     addFollowed(tr("Conditions of the power"), "conditions", study::claimConditionKeys(),
                 &study::Claims::conditions);
