@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/gas/cycle.h"
+#include "core/gas/cycle/cycle.h"
 #include "core/mechanism/opposed_pair.h"
 
 #include <cmath>

@@ -5,11 +5,11 @@
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
 #include "app/cli/table_command.h"
+#include "core/claims/claims_file.h"
 #include "core/exchange/bands_files.h"
 #include "core/files/read_file.h"
 #include "core/files/write_file.h"
 #include "core/printable.h"
-#include "core/study/claims_file.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>

@@ -3,8 +3,8 @@
 #include "app/cli/files.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 
 #include <CLI/CLI.hpp>
 

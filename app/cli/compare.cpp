@@ -4,7 +4,7 @@
 #include "app/cli/number_option.h"
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
-#include "core/study/comparison.h"
+#include "core/reference/comparison.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
 

@@ -5,9 +5,9 @@
 #include "app/cli/files.h"
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
+#include "core/claims/claims_check.h"
+#include "core/claims/claims_file.h"
 #include "core/design/file.h"
-#include "core/study/claims_check.h"
-#include "core/study/claims_file.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

@@ -1,9 +1,9 @@
 #include "core/exchange/libraries.h"
-#include "ui/faults.h"
-#include "ui/language.h"
-#include "ui/plain_message.h"
-#include "ui/workspace/libraries.h"
-#include "ui/workspace/main_window.h"
+#include "ui/base/faults.h"
+#include "ui/base/language.h"
+#include "ui/base/plain_message.h"
+#include "ui/window/libraries.h"
+#include "ui/window/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>

@@ -9,7 +9,7 @@
 #include "core/files/source_date.h"
 #include "core/printable.h"
 #include "ui/report/report.h"
-#include "ui/workspace/libraries.h"
+#include "ui/window/libraries.h"
 
 #include <CLI/CLI.hpp>
 #include <QApplication>

@@ -4,7 +4,7 @@
 #include "core/design/knowledge.h"
 #include "core/design/reference.h"
 #include "core/ends.h"
-#include "core/gas/settings.h"
+#include "core/gas/models/settings.h"
 #include "core/loads/settings.h"
 #include "core/mechanism/mechanism.h"
 #include "core/motion/pattern.h"

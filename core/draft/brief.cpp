@@ -1,6 +1,6 @@
 #include "core/draft/brief.h"
 
-#include "core/study/claims_keys.h"
+#include "core/claims/claims_keys.h"
 #include "core/units.h"
 
 #include <fmt/format.h>

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/claims/claims.h"
 #include "core/result.h"
-#include "core/study/claims.h"
 
 #include <optional>
 #include <string>

@@ -1,6 +1,6 @@
 #include "core/draft/size.h"
 
-#include "core/study/bands.h"
+#include "core/claims/bands.h"
 #include "core/units.h"
 
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/gas/cycle.h"
+#include "core/gas/cycle/cycle.h"
 #include "core/loads/contact_speeds.h"
 #include "core/loads/free_body.h"
 #include "core/loads/piston.h"

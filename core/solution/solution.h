@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/design/design.h"
-#include "core/gas/cycle.h"
+#include "core/gas/cycle/cycle.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/monitor.h"
 #include "core/ports/events.h"

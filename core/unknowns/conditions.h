@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/study/claims.h"
+#include "core/claims/claims.h"
 #include "core/unknowns/ensemble.h"
 
 #include <string>

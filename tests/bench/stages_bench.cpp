@@ -2,7 +2,7 @@
 // bench_stages --benchmark_filter=. ; the three together should stay below a fifth of a solve.
 #include "core/balance/balance.h"
 #include "core/contact/contact.h"
-#include "core/gas/pair_chamber.h"
+#include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/orders.h"
 #include "tests/machines.h"
 

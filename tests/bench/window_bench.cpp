@@ -3,11 +3,11 @@
 // sight.
 #include "core/units.h"
 #include "tests/places.h"
-#include "ui/look.h"
-#include "ui/scene/turn_view.h"
-#include "ui/workspace/arrangement.h"
-#include "ui/workspace/main_window.h"
-#include "ui/workspace/samples.h"
+#include "ui/base/look.h"
+#include "ui/document/samples.h"
+#include "ui/scene/base/turn_view.h"
+#include "ui/window/arrangement.h"
+#include "ui/window/main_window.h"
 
 #include <QApplication>
 #include <QMouseEvent>

@@ -1,7 +1,7 @@
 #include "core/design/fields.h"
 #include "core/design/snapshot.h"
+#include "core/solution/pipeline/stages.h"
 #include "core/solution/solution.h"
-#include "core/solution/stages.h"
 #include "tests/design/sample.h"
 
 #include <gmock/gmock.h>

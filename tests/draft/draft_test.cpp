@@ -1,9 +1,9 @@
+#include "core/claims/claims_check.h"
+#include "core/claims/claims_file.h"
 #include "core/design/file.h"
 #include "core/design/ranged_inputs.h"
 #include "core/draft/build.h"
 #include "core/draft/draft.h"
-#include "core/study/claims_check.h"
-#include "core/study/claims_file.h"
 #include "core/units.h"
 
 #include <fmt/format.h>

@@ -1,8 +1,8 @@
 // Any bytes as a claims file: read or refused with reasons, never a crash; what was read is written
 // so that it reads the same, and every check of it ends in words and in JSON.
 
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 #include "tests/fuzz/property.h"
 
 #include <nlohmann/json.hpp>

@@ -1,4 +1,4 @@
-#include "core/gas/coupled_cylinders.h"
+#include "core/gas/cycle/coupled_cylinders.h"
 #include "tests/gas/engines.h"
 
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/gas/cycle.h"
-#include "core/gas/fuel.h"
+#include "core/gas/cycle/cycle.h"
+#include "core/gas/models/fuel.h"
 
 #include <cmath>
 #include <numbers>

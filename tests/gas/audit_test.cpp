@@ -1,5 +1,5 @@
 // Figures of a cycle worked out again from its trace, with the equations written down anew.
-#include "core/gas/fuel.h"
+#include "core/gas/models/fuel.h"
 #include "core/units.h"
 #include "tests/gas/engines.h"
 

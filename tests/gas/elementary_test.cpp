@@ -1,4 +1,4 @@
-#include "core/gas/elementary.h"
+#include "core/gas/models/elementary.h"
 
 #include <gtest/gtest.h>
 

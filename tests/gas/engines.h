@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/gas/cycle.h"
-#include "core/gas/pair_chamber.h"
+#include "core/gas/cycle/cycle.h"
+#include "core/gas/cycle/pair_chamber.h"
 
 #include <vector>
 

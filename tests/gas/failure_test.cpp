@@ -1,4 +1,4 @@
-#include "core/gas/cycle.h"
+#include "core/gas/cycle/cycle.h"
 #include "core/units.h"
 #include "tests/gas/engines.h"
 

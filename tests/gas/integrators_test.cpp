@@ -1,6 +1,6 @@
-#include "core/gas/coupled_cylinders.h"
-#include "core/gas/dormand_prince.h"
-#include "core/gas/radau.h"
+#include "core/gas/cycle/coupled_cylinders.h"
+#include "core/gas/integrators/dormand_prince.h"
+#include "core/gas/integrators/radau.h"
 #include "tests/gas/engines.h"
 
 #include <gtest/gtest.h>

@@ -1,5 +1,5 @@
-#include "core/gas/cycle.h"
-#include "core/gas/knock.h"
+#include "core/gas/cycle/cycle.h"
+#include "core/gas/models/knock.h"
 #include "core/units.h"
 #include "tests/gas/analytic_chamber.h"
 #include "tests/gas/engines.h"

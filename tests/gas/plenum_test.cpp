@@ -1,5 +1,5 @@
-#include "core/gas/coupled_cylinders.h"
-#include "core/gas/supply.h"
+#include "core/gas/cycle/coupled_cylinders.h"
+#include "core/gas/models/supply.h"
 #include "core/units.h"
 #include "tests/gas/analytic_chamber.h"
 #include "tests/gas/engines.h"

@@ -1,6 +1,6 @@
-#include "core/gas/fuel.h"
-#include "core/gas/orifice.h"
-#include "core/gas/properties.h"
+#include "core/gas/models/fuel.h"
+#include "core/gas/models/orifice.h"
+#include "core/gas/properties/properties.h"
 
 #include <gtest/gtest.h>
 

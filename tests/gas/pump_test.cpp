@@ -1,5 +1,5 @@
-#include "core/gas/coupled_cylinders.h"
-#include "core/gas/model.h"
+#include "core/gas/cycle/coupled_cylinders.h"
+#include "core/gas/cycle/model.h"
 #include "core/units.h"
 #include "tests/gas/engines.h"
 

@@ -1,5 +1,5 @@
-#include "core/gas/acceleration.h"
-#include "core/gas/phases.h"
+#include "core/gas/cycle/phases.h"
+#include "core/gas/integrators/acceleration.h"
 #include "core/units.h"
 
 #include <Eigen/Dense>

@@ -1,7 +1,7 @@
-#include "core/gas/knock.h"
-#include "core/gas/supply.h"
-#include "core/gas/wall_heat.h"
-#include "core/gas/wiebe.h"
+#include "core/gas/models/knock.h"
+#include "core/gas/models/supply.h"
+#include "core/gas/models/wall_heat.h"
+#include "core/gas/models/wiebe.h"
 
 #include <gtest/gtest.h>
 

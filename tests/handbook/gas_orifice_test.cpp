@@ -1,4 +1,4 @@
-#include "core/gas/orifice.h"
+#include "core/gas/models/orifice.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
-#include "core/gas/fuel.h"
-#include "core/gas/properties.h"
+#include "core/gas/models/fuel.h"
+#include "core/gas/properties/properties.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
-#include "core/gas/cycle.h"
-#include "core/gas/fuel.h"
+#include "core/gas/cycle/cycle.h"
+#include "core/gas/models/fuel.h"
 #include "core/units.h"
 #include "tests/gas/analytic_chamber.h"
 

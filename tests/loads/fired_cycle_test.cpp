@@ -1,5 +1,5 @@
 // Loads on pressure traces of the solved gas cycle.
-#include "core/gas/pair_chamber.h"
+#include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/loads/orders.h"
 #include "core/units.h"

@@ -1,5 +1,7 @@
 // Files hold the same bytes whatever language the machine is set to, and mean the same when read.
 
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 #include "core/contact/track_materials.h"
 #include "core/design/file.h"
 #include "core/design/schema.h"
@@ -7,9 +9,7 @@
 #include "core/exchange/solution_files.h"
 #include "core/exchange/table_csv.h"
 #include "core/exchange/track_export.h"
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
-#include "core/study/comparison.h"
+#include "core/reference/comparison.h"
 #include "core/study/phase_map.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"

@@ -1,4 +1,4 @@
-#include "core/solution/angles.h"
+#include "core/solution/pipeline/angles.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 

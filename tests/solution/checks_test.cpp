@@ -1,4 +1,4 @@
-#include "core/solution/checks.h"
+#include "core/solution/checks/checks.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 

@@ -1,5 +1,5 @@
-#include "core/solution/closer_look.h"
-#include "core/solution/stages.h"
+#include "core/solution/pipeline/closer_look.h"
+#include "core/solution/pipeline/stages.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 

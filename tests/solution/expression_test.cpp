@@ -1,4 +1,4 @@
-#include "core/solution/expression.h"
+#include "core/solution/workings/expression.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/solution/stages.h"
+#include "core/solution/pipeline/stages.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 

@@ -1,5 +1,5 @@
+#include "core/solution/pipeline/stages.h"
 #include "core/solution/solution.h"
-#include "core/solution/stages.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 

@@ -1,6 +1,6 @@
 #include "core/design/file.h"
 #include "core/solution/solution.h"
-#include "core/solution/working.h"
+#include "core/solution/workings/working.h"
 #include "tests/solution/random_designs.h"
 #include "tests/solution/solved_sample.h"
 

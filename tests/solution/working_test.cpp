@@ -1,7 +1,7 @@
 #include "core/design/fields.h"
 #include "core/design/file.h"
-#include "core/solution/expression.h"
-#include "core/solution/working.h"
+#include "core/solution/workings/expression.h"
+#include "core/solution/workings/working.h"
 #include "core/units.h"
 #include "tests/places.h"
 

@@ -1,4 +1,4 @@
-#include "core/study/bands.h"
+#include "core/claims/bands.h"
 
 #include <gtest/gtest.h>
 

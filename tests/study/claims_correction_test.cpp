@@ -1,4 +1,4 @@
-#include "core/study/claims_correction.h"
+#include "core/claims/claims_correction.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
-#include "core/study/claims_file.h"
-#include "core/study/claims_keys.h"
-#include "core/study/claims_report.h"
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
+#include "core/claims/claims_report.h"
 #include "tests/places.h"
 #include "tests/study/claims_text.h"
 

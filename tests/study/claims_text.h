@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/study/claims_check.h"
-#include "core/study/claims_file.h"
+#include "core/claims/claims_check.h"
+#include "core/claims/claims_file.h"
 
 #include <gtest/gtest.h>
 

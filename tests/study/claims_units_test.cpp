@@ -1,4 +1,4 @@
-#include "core/study/claims_units.h"
+#include "core/claims/claims_units.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 #include "core/design/file.h"
-#include "core/study/comparison.h"
+#include "core/reference/comparison.h"
 #include "core/units.h"
 #include "tests/places.h"
 

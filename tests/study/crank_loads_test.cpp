@@ -1,5 +1,5 @@
 #include "core/loads/piston.h"
-#include "core/study/crank_loads.h"
+#include "core/reference/crank_loads.h"
 #include "core/units.h"
 
 #include <gtest/gtest.h>

@@ -1,5 +1,5 @@
 #include "core/loads/lever_arm.h"
-#include "core/study/crank_motion.h"
+#include "core/reference/crank_motion.h"
 #include "core/units.h"
 
 #include <fmt/format.h>

@@ -1,5 +1,5 @@
-#include "core/gas/pair_chamber.h"
-#include "core/study/crank_pair.h"
+#include "core/gas/cycle/pair_chamber.h"
+#include "core/reference/crank_pair.h"
 #include "core/units.h"
 
 #include <gtest/gtest.h>

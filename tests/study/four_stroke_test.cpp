@@ -1,7 +1,7 @@
-#include "core/gas/fuel.h"
+#include "core/gas/models/fuel.h"
 #include "core/loads/quadrature.h"
-#include "core/study/crank_pair.h"
-#include "core/study/four_stroke.h"
+#include "core/reference/crank_pair.h"
+#include "core/reference/four_stroke.h"
 #include "core/units.h"
 
 #include <Eigen/LU>

@@ -1,5 +1,5 @@
-#include "core/study/claims_keys.h"
-#include "core/study/claims_report.h"
+#include "core/claims/claims_keys.h"
+#include "core/claims/claims_report.h"
 #include "tests/solution/solved_sample.h"
 #include "tests/study/claims_text.h"
 

@@ -2,11 +2,11 @@
 #include "core/design/file.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/editing/design_edits.h"
-#include "ui/editing/field_editor.h"
-#include "ui/editing/number_edit.h"
-#include "ui/editing/number_panel.h"
-#include "ui/workspace/hint_bar.h"
-#include "ui/workspace/playback_bar.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/number_edit.h"
+#include "ui/panels/number_panel.h"
+#include "ui/window/hint_bar.h"
+#include "ui/window/playback_bar.h"
 
 #include <QAction>
 #include <QComboBox>

@@ -1,8 +1,8 @@
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/number_panel.h"
-#include "ui/workspace/help_pages.h"
-#include "ui/workspace/help_window.h"
-#include "ui/workspace/pane_grid.h"
+#include "ui/help/help_pages.h"
+#include "ui/help/help_window.h"
+#include "ui/panels/number_panel.h"
+#include "ui/window/pane_grid.h"
 
 #include <QLineEdit>
 #include <QTest>

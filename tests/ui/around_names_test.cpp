@@ -1,15 +1,15 @@
 // What assistive technology reads: every part that takes the keyboard has a name, in the window and
 // in every dialog.
 #include "tests/ui/desktop_fixture.h"
-#include "ui/plots/custom_plot.h"
-#include "ui/workspace/arrangement.h"
-#include "ui/workspace/dialogs.h"
-#include "ui/workspace/export_dialog.h"
-#include "ui/workspace/frames_dialog.h"
-#include "ui/workspace/help_window.h"
-#include "ui/workspace/knot_fit_dialog.h"
-#include "ui/workspace/lift_import_dialog.h"
-#include "ui/workspace/shortcuts.h"
+#include "ui/base/dialogs.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/dialogs/knot_fit_dialog.h"
+#include "ui/dialogs/lift_import_dialog.h"
+#include "ui/help/help_window.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/window/arrangement.h"
+#include "ui/window/frames_dialog.h"
+#include "ui/window/shortcuts.h"
 
 #include <QAccessible>
 #include <QMenuBar>

@@ -1,12 +1,12 @@
 // Numbers and pages that leave the window: data of every view, printing, help beside a dialog.
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/plots/plot_data.h"
-#include "ui/plots/plot_export.h"
-#include "ui/plots/turn_plot.h"
-#include "ui/workspace/help_window.h"
-#include "ui/workspace/hint_bar.h"
-#include "ui/workspace/preferences.h"
+#include "ui/help/help_window.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/plots/base/plot_data.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/turn/turn_plot.h"
+#include "ui/window/hint_bar.h"
+#include "ui/window/preferences.h"
 
 #include <QApplication>
 #include <QClipboard>

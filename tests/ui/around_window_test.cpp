@@ -1,10 +1,10 @@
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/number_panel.h"
-#include "ui/workspace/arrangement.h"
-#include "ui/workspace/pane_grid.h"
-#include "ui/workspace/playback_bar.h"
-#include "ui/workspace/preferences.h"
-#include "ui/workspace/shortcuts.h"
+#include "ui/panels/number_panel.h"
+#include "ui/window/arrangement.h"
+#include "ui/window/pane_grid.h"
+#include "ui/window/playback_bar.h"
+#include "ui/window/preferences.h"
+#include "ui/window/shortcuts.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>

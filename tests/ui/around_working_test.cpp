@@ -1,11 +1,11 @@
-#include "core/solution/expression.h"
 #include "core/solution/solution.h"
+#include "core/solution/workings/expression.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/editing/working_units.h"
-#include "ui/editing/working_view.h"
-#include "ui/units.h"
-#include "ui/workspace/samples.h"
+#include "ui/base/units.h"
+#include "ui/document/samples.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/working_units.h"
+#include "ui/panels/working_view.h"
 
 #include <cmath>
 

@@ -1,13 +1,13 @@
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 #include "core/units.h"
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/core_text.h"
-#include "ui/plots/comparison_pane.h"
-#include "ui/workspace/claims_form.h"
-#include "ui/workspace/claims_pane.h"
-#include "ui/workspace/claims_report_view.h"
+#include "ui/base/core_text.h"
+#include "ui/claims/claims_form.h"
+#include "ui/claims/claims_pane.h"
+#include "ui/claims/claims_report_view.h"
+#include "ui/plots/study/comparison_pane.h"
 
 #include <QComboBox>
 #include <QFile>

@@ -1,11 +1,11 @@
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/core_text.h"
-#include "ui/editing/figure_change.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/plots/comparison_pane.h"
-#include "ui/plots/comparison_table.h"
+#include "ui/base/core_text.h"
+#include "ui/base/figure_text.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/plots/study/comparison_pane.h"
+#include "ui/plots/study/comparison_table.h"
 
 #include <QApplication>
 #include <QComboBox>

@@ -1,6 +1,6 @@
 #include "core/design/file.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/workspace/autosave.h"
+#include "ui/document/autosave.h"
 
 #include <QFile>
 #include <QSignalSpy>

@@ -2,12 +2,12 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/chapters.h"
 #include "ui/editing/design_edits.h"
-#include "ui/editing/field_editor.h"
 #include "ui/editing/lift_grips.h"
-#include "ui/editing/number_edit.h"
-#include "ui/editing/number_panel.h"
+#include "ui/panels/chapters.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/number_edit.h"
+#include "ui/panels/number_panel.h"
 
 #include <QLabel>
 #include <QTest>

@@ -1,7 +1,7 @@
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/plots/figure_bars.h"
-#include "ui/plots/supply_strip.h"
+#include "ui/plots/study/figure_bars.h"
+#include "ui/plots/study/supply_strip.h"
 
 #include <QTest>
 

@@ -1,9 +1,9 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/workspace/export_dialog.h"
-#include "ui/workspace/frames_dialog.h"
-#include "ui/workspace/lift_import_dialog.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/dialogs/lift_import_dialog.h"
+#include "ui/window/frames_dialog.h"
 
 #include <QComboBox>
 #include <QDir>

@@ -1,8 +1,8 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/figure_change.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/editing/figures_view.h"
+#include "ui/base/figure_text.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/figures_view.h"
 
 #include <QCheckBox>
 #include <QHeaderView>

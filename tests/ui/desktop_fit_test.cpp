@@ -2,8 +2,8 @@
 // the window is made for.
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/drawn_text.h"
-#include "ui/plots/torque_plot.h"
-#include "ui/workspace/arrangement.h"
+#include "ui/plots/turn/torque_plot.h"
+#include "ui/window/arrangement.h"
 
 #include <QAbstractScrollArea>
 #include <QLabel>

@@ -1,8 +1,8 @@
 #include "tests/ui/desktop_fixture.h"
 
 #include "core/design/file.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/workspace/samples.h"
+#include "ui/document/samples.h"
+#include "ui/panels/figures_panel.h"
 
 #include <QApplication>
 #include <QSettings>

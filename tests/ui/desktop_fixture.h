@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/workspace/main_window.h"
+#include "ui/window/main_window.h"
 
 #include <QDialog>
 #include <QTemporaryDir>

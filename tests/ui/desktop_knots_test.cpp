@@ -3,11 +3,11 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/dialogs/knot_fit_dialog.h"
 #include "ui/editing/knot_edits.h"
-#include "ui/plots/lift_handles.h"
-#include "ui/plots/position_plot.h"
-#include "ui/scene/unrolled_tracks.h"
-#include "ui/workspace/knot_fit_dialog.h"
+#include "ui/plots/turn/lift_handles.h"
+#include "ui/plots/turn/position_plot.h"
+#include "ui/scene/tracks/unrolled_tracks.h"
 
 #include <QAction>
 #include <QComboBox>

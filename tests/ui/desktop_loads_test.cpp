@@ -1,10 +1,10 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/plots/contact_map_plot.h"
-#include "ui/plots/figure_bars.h"
-#include "ui/plots/free_body.h"
-#include "ui/plots/lever_plot.h"
-#include "ui/plots/turn_events.h"
+#include "ui/plots/base/turn_events.h"
+#include "ui/plots/contact/contact_map_plot.h"
+#include "ui/plots/study/figure_bars.h"
+#include "ui/plots/turn/free_body.h"
+#include "ui/plots/turn/lever_plot.h"
 
 #include <QTest>
 

@@ -5,12 +5,12 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/editing/knot_edits.h"
-#include "ui/plots/law_frames.h"
-#include "ui/plots/law_pane.h"
-#include "ui/plots/lift_handles.h"
-#include "ui/plots/lobe_factors.h"
-#include "ui/plots/position_plot.h"
-#include "ui/plots/width_plot.h"
+#include "ui/plots/turn/law_frames.h"
+#include "ui/plots/turn/law_pane.h"
+#include "ui/plots/turn/lift_handles.h"
+#include "ui/plots/turn/lobe_factors.h"
+#include "ui/plots/turn/position_plot.h"
+#include "ui/plots/turn/width_plot.h"
 
 #include <QComboBox>
 #include <QPushButton>

@@ -1,4 +1,4 @@
-#include "ui/look.h"
+#include "ui/base/look.h"
 
 #include <QApplication>
 #include <QSettings>

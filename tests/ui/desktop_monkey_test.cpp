@@ -2,8 +2,8 @@
 // LOBEWRIGHT_MONKEY_SEED repeats a run.
 #include "core/design/file.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/scene/turn_view.h"
-#include "ui/workspace/arrangement.h"
+#include "ui/scene/base/turn_view.h"
+#include "ui/window/arrangement.h"
 
 #include <QAbstractButton>
 #include <QApplication>

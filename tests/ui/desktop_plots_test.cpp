@@ -1,13 +1,13 @@
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/palette.h"
-#include "ui/plots/angle_ticks.h"
-#include "ui/plots/plot_export.h"
-#include "ui/plots/port_plot.h"
-#include "ui/plots/position_plot.h"
-#include "ui/plots/stress_plot.h"
-#include "ui/plots/turn_events.h"
+#include "ui/base/palette.h"
+#include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/base/turn_events.h"
+#include "ui/plots/contact/stress_plot.h"
+#include "ui/plots/turn/port_plot.h"
+#include "ui/plots/turn/position_plot.h"
 
 #include <QFile>
 #include <QImage>

@@ -1,6 +1,6 @@
 #include "core/design/snapshot.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/snapshots_panel.h"
+#include "ui/panels/snapshots_panel.h"
 
 #include <QAction>
 #include <QLabel>

@@ -1,6 +1,6 @@
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/workspace/solver.h"
+#include "ui/document/solver.h"
 
 #include <QSignalSpy>
 #include <QTest>

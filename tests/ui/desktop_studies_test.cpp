@@ -1,7 +1,7 @@
 #include "core/study/speed_sweep.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/plots/phase_plot.h"
-#include "ui/plots/torque_curve.h"
+#include "ui/plots/study/phase_plot.h"
+#include "ui/plots/study/torque_curve.h"
 
 #include <QSignalSpy>
 #include <QTest>

@@ -1,11 +1,11 @@
 // The arrangement Unknowns on a design of which not everything is known.
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/plots/bands_plot.h"
-#include "ui/plots/bar_table.h"
-#include "ui/plots/custom_plot.h"
-#include "ui/plots/decides_view.h"
-#include "ui/plots/ranges_view.h"
+#include "ui/plots/base/bar_table.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/study/bands_plot.h"
+#include "ui/plots/study/decides_view.h"
+#include "ui/plots/study/ranges_view.h"
 
 #include <QComboBox>
 #include <QSignalSpy>

@@ -1,8 +1,8 @@
-#include "core/solution/working.h"
+#include "core/solution/workings/working.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/editing/limits_list.h"
-#include "ui/editing/working_view.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/limits_list.h"
+#include "ui/panels/working_view.h"
 
 #include <QAction>
 #include <QApplication>

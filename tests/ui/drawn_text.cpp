@@ -1,6 +1,6 @@
 #include "tests/ui/drawn_text.h"
 
-#include "ui/plots/custom_plot.h"
+#include "ui/plots/base/custom_plot.h"
 
 #include <QPaintEngine>
 

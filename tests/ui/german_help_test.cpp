@@ -1,7 +1,7 @@
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/translations.h"
-#include "ui/workspace/help_pages.h"
-#include "ui/workspace/help_window.h"
+#include "ui/help/help_pages.h"
+#include "ui/help/help_window.h"
 
 #include <QDir>
 #include <QFile>

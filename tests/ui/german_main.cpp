@@ -1,5 +1,5 @@
-#include "ui/language.h"
-#include "ui/look.h"
+#include "ui/base/language.h"
+#include "ui/base/look.h"
 
 #include <QApplication>
 #include <QSettings>

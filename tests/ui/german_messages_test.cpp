@@ -1,16 +1,16 @@
 // Messages of the core, in a German window.
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 #include "core/design/file.h"
 #include "core/solution/solution.h"
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
 #include "tests/design/bad_designs.h"
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/english_words.h"
-#include "ui/core_text.h"
+#include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
+#include "ui/document/samples.h"
 #include "ui/report/report_words.h"
-#include "ui/workspace/dialogs.h"
-#include "ui/workspace/samples.h"
 
 #include <QDialog>
 #include <QDir>

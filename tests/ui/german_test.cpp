@@ -1,14 +1,14 @@
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/translations.h"
-#include "ui/core_text.h"
-#include "ui/editing/field_editor.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/editing/limits_list.h"
-#include "ui/editing/number_edit.h"
-#include "ui/editing/number_panel.h"
-#include "ui/workspace/arrangement.h"
-#include "ui/workspace/samples.h"
+#include "ui/base/core_text.h"
+#include "ui/document/samples.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/limits_list.h"
+#include "ui/panels/number_edit.h"
+#include "ui/panels/number_panel.h"
+#include "ui/window/arrangement.h"
 
 #include <QAbstractButton>
 #include <QLabel>

@@ -1,7 +1,7 @@
 // The help pages in the language of the program that runs these tests.
 #include "tests/ui/desktop_fixture.h"
-#include "ui/workspace/arrangement.h"
-#include "ui/workspace/help_pages.h"
+#include "ui/help/help_pages.h"
+#include "ui/window/arrangement.h"
 
 #include <QDir>
 #include <QFile>

@@ -1,6 +1,6 @@
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/workspace/goal_dialog.h"
+#include "ui/dialogs/goal_dialog.h"
+#include "ui/panels/figures_panel.h"
 
 #include <QComboBox>
 #include <QLabel>

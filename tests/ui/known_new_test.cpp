@@ -1,12 +1,12 @@
+#include "core/claims/claims_file.h"
 #include "core/design/ranged_inputs.h"
-#include "core/study/claims_file.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/number_edit.h"
-#include "ui/workspace/draft_view.h"
-#include "ui/workspace/duty_page.h"
-#include "ui/workspace/new_engine_dialog.h"
-#include "ui/workspace/published_page.h"
-#include "ui/workspace/samples.h"
+#include "ui/dialogs/draft_view.h"
+#include "ui/dialogs/duty_page.h"
+#include "ui/dialogs/new_engine_dialog.h"
+#include "ui/dialogs/published_page.h"
+#include "ui/document/samples.h"
+#include "ui/panels/number_edit.h"
 
 #include <QComboBox>
 #include <QLabel>

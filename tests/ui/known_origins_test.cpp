@@ -1,7 +1,7 @@
 #include "core/design/ranged_inputs.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/field_editor.h"
-#include "ui/editing/number_panel.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/number_panel.h"
 
 #include <QAction>
 #include <QComboBox>

@@ -2,11 +2,11 @@
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/dialogs/lift_import_dialog.h"
+#include "ui/dialogs/picture_dialog.h"
 #include "ui/picture/picture_file.h"
 #include "ui/picture/picture_view.h"
 #include "ui/picture/readings_table.h"
-#include "ui/workspace/lift_import_dialog.h"
-#include "ui/workspace/picture_dialog.h"
 
 #include <QComboBox>
 #include <QLabel>

@@ -1,7 +1,7 @@
 #include "core/design/fields.h"
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/adjuster_panel.h"
+#include "ui/scene/tracks/adjuster_panel.h"
 
 #include <QDoubleSpinBox>
 #include <QLabel>

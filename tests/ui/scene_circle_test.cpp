@@ -1,6 +1,6 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/cylinder_circle.h"
+#include "ui/scene/section/cylinder_circle.h"
 
 #include <QSignalSpy>
 #include <QTest>

@@ -1,8 +1,8 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/clock_view.h"
-#include "ui/scene/phase.h"
-#include "ui/scene/space_view.h"
+#include "ui/scene/base/phase.h"
+#include "ui/scene/section/clock_view.h"
+#include "ui/scene/solid/space_view.h"
 
 #include <QTest>
 #include <gtest/gtest.h>

@@ -4,7 +4,7 @@
 #include "core/design/file.h"
 #include "core/units.h"
 #include "tests/places.h"
-#include "ui/palette.h"
+#include "ui/base/palette.h"
 
 #include <QDir>
 #include <QPixmap>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "ui/plots/shown.h"
-#include "ui/scene/turn_view.h"
+#include "ui/base/shown.h"
+#include "ui/scene/base/turn_view.h"
 
 #include <QObject>
 #include <QWidget>

@@ -1,6 +1,6 @@
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/frame_export.h"
-#include "ui/scene/section_view.h"
+#include "ui/scene/section/frame_export.h"
+#include "ui/scene/section/section_view.h"
 
 #include <QTemporaryDir>
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/liner_map.h"
+#include "ui/scene/tracks/liner_map.h"
 
 #include <QTest>
 #include <gtest/gtest.h>

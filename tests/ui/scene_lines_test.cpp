@@ -1,6 +1,6 @@
 #include "tests/ui/scene_fixture.h"
-#include "ui/plots/hatching.h"
-#include "ui/plots/thin_line.h"
+#include "ui/plots/base/hatching.h"
+#include "ui/plots/base/thin_line.h"
 
 #include <QImage>
 #include <QPainter>

@@ -1,6 +1,6 @@
 #include "tests/ui/scene_fixture.h"
-#include "ui/look.h"
-#include "ui/palette.h"
+#include "ui/base/look.h"
+#include "ui/base/palette.h"
 
 #include <QDir>
 #include <QPainter>

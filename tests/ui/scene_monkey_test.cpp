@@ -2,10 +2,10 @@
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/cylinder_circle.h"
-#include "ui/scene/liner_map.h"
-#include "ui/scene/section_view.h"
-#include "ui/scene/unrolled_tracks.h"
+#include "ui/scene/section/cylinder_circle.h"
+#include "ui/scene/section/section_view.h"
+#include "ui/scene/tracks/liner_map.h"
+#include "ui/scene/tracks/unrolled_tracks.h"
 
 #include <QApplication>
 #include <QTest>

@@ -1,7 +1,7 @@
 // Colours have to stay apart for people who see two primaries only.
 #include "core/units.h"
 #include "tests/ui/sight.h"
-#include "ui/palette.h"
+#include "ui/base/palette.h"
 
 #include <gtest/gtest.h>
 

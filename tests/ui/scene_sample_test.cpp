@@ -1,14 +1,14 @@
 // The scene on the program's own samples, solved for real.
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/adjuster_panel.h"
-#include "ui/scene/cylinder_circle.h"
-#include "ui/scene/engine_solid.h"
-#include "ui/scene/liner_map.h"
-#include "ui/scene/phase.h"
-#include "ui/scene/section_view.h"
-#include "ui/scene/student_walk.h"
-#include "ui/scene/unrolled_tracks.h"
+#include "ui/scene/base/phase.h"
+#include "ui/scene/section/cylinder_circle.h"
+#include "ui/scene/section/section_view.h"
+#include "ui/scene/solid/engine_solid.h"
+#include "ui/scene/tracks/adjuster_panel.h"
+#include "ui/scene/tracks/liner_map.h"
+#include "ui/scene/tracks/unrolled_tracks.h"
+#include "ui/scene/walk/student_walk.h"
 
 #include <QTableWidget>
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/palette.h"
-#include "ui/scene/section_view.h"
+#include "ui/base/palette.h"
+#include "ui/scene/section/section_view.h"
 
 #include <QApplication>
 #include <QDoubleSpinBox>

@@ -1,7 +1,7 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/palette.h"
-#include "ui/scene/engine_solid.h"
+#include "ui/base/palette.h"
+#include "ui/scene/solid/engine_solid.h"
 
 #include <QTest>
 #include <QWheelEvent>

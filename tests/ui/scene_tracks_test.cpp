@@ -2,7 +2,7 @@
 #include "core/units.h"
 #include "tests/ui/drawn_text.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/unrolled_tracks.h"
+#include "ui/scene/tracks/unrolled_tracks.h"
 
 #include <QApplication>
 #include <QMenu>

@@ -1,7 +1,7 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
-#include "ui/scene/section_view.h"
-#include "ui/scene/student_walk.h"
+#include "ui/scene/section/section_view.h"
+#include "ui/scene/walk/student_walk.h"
 
 #include <QLabel>
 #include <QPushButton>

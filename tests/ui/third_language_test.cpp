@@ -1,16 +1,16 @@
 // Every message of the core in an invented language and with an invented system of units: no
 // English may be left, and no place without its value.
+#include "core/claims/claims_file.h"
+#include "core/claims/claims_report.h"
 #include "core/design/file.h"
 #include "core/exchange/track_export.h"
 #include "core/solution/solution.h"
-#include "core/solution/working.h"
-#include "core/study/claims_file.h"
-#include "core/study/claims_report.h"
+#include "core/solution/workings/working.h"
 #include "tests/design/bad_designs.h"
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/translations.h"
-#include "ui/workspace/samples.h"
+#include "ui/document/samples.h"
 
 #include <QRegularExpression>
 

@@ -1,10 +1,10 @@
 // What is written where: nothing that is there is replaced unasked.
 #include "tests/ui/trust_dialogs.h"
-#include "ui/file_to_write.h"
-#include "ui/plots/plot_export.h"
-#include "ui/workspace/claims_pane.h"
-#include "ui/workspace/export_dialog.h"
-#include "ui/workspace/frames_dialog.h"
+#include "ui/base/file_to_write.h"
+#include "ui/claims/claims_pane.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/window/frames_dialog.h"
 
 #include <QAction>
 #include <QComboBox>

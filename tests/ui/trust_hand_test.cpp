@@ -1,13 +1,13 @@
 // Keyboard and wheel do what they say, and nothing in passing.
 #include "tests/ui/trust_dialogs.h"
-#include "ui/editing/field_editor.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/editing/number_panel.h"
-#include "ui/workspace/export_dialog.h"
-#include "ui/workspace/figures_bar.h"
-#include "ui/workspace/help_pages.h"
-#include "ui/workspace/help_window.h"
-#include "ui/workspace/pane_grid.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/help/help_pages.h"
+#include "ui/help/help_window.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/number_panel.h"
+#include "ui/window/figures_bar.h"
+#include "ui/window/pane_grid.h"
 
 #include <QApplication>
 #include <QCheckBox>

@@ -1,6 +1,6 @@
 // Results of an earlier input are never taken for those of the present one.
 #include "tests/ui/trust_dialogs.h"
-#include "ui/workspace/figures_bar.h"
+#include "ui/window/figures_bar.h"
 
 #include <QLabel>
 #include <QProgressBar>

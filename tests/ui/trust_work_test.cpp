@@ -1,8 +1,8 @@
 // Work that goes wrong, files that others write to, and what a crash leaves.
 #include "core/design/file.h"
 #include "tests/ui/trust_dialogs.h"
-#include "ui/plots/comparison_worker.h"
-#include "ui/plots/study_runner.h"
+#include "ui/plots/study/comparison_worker.h"
+#include "ui/plots/study/study_runner.h"
 
 #include <QAbstractButton>
 #include <QApplication>

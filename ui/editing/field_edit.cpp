@@ -1,8 +1,8 @@
 #include "core/design/fields.h"
 #include "core/units.h"
+#include "ui/base/units.h"
 #include "ui/editing/design_edits.h"
 #include "ui/editing/tidy.h"
-#include "ui/units.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -2,7 +2,7 @@
 
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
-#include "ui/core_text.h"
+#include "ui/base/core_text.h"
 
 #include <QCoreApplication>
 

@@ -1,4 +1,4 @@
-#include "ui/palette.h"
+#include "ui/base/palette.h"
 #include "ui/picture/picture_view.h"
 
 #include <QPainter>

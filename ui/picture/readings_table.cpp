@@ -2,8 +2,8 @@
 
 #include "core/design/design.h"
 #include "core/units.h"
-#include "ui/core_text.h"
-#include "ui/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/units.h"
 
 #include <QComboBox>
 #include <QHeaderView>

@@ -4,14 +4,14 @@
 #include "core/files/source_date.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
-#include "ui/core_text.h"
-#include "ui/editing/origin_words.h"
-#include "ui/plots/curve.h"
-#include "ui/plots/turn_events.h"
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/units.h"
+#include "ui/panels/origin_words.h"
+#include "ui/plots/base/turn_events.h"
 #include "ui/report/report_drawings.h"
 #include "ui/report/report_sheet.h"
 #include "ui/report/report_words.h"
-#include "ui/units.h"
 
 #include <QBuffer>
 #include <QCoreApplication>

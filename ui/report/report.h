@@ -3,7 +3,7 @@
 #include "core/monitor.h"
 #include "core/result.h"
 #include "core/study/operating_points.h"
-#include "ui/plots/shown.h"
+#include "ui/base/shown.h"
 
 #include <QByteArray>
 #include <QDate>

@@ -1,16 +1,16 @@
 #include "ui/report/report_drawings.h"
 
 #include "core/units.h"
-#include "ui/plots/angle_ticks.h"
-#include "ui/plots/channel_plot.h"
-#include "ui/plots/port_plot.h"
-#include "ui/plots/position_plot.h"
-#include "ui/plots/stress_plot.h"
-#include "ui/plots/study_limits.h"
-#include "ui/plots/timing_circle.h"
-#include "ui/plots/torque_plot.h"
-#include "ui/scene/section_painter.h"
-#include "ui/units.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/contact/stress_plot.h"
+#include "ui/plots/study/study_limits.h"
+#include "ui/plots/turn/channel_plot.h"
+#include "ui/plots/turn/port_plot.h"
+#include "ui/plots/turn/position_plot.h"
+#include "ui/plots/turn/timing_circle.h"
+#include "ui/plots/turn/torque_plot.h"
+#include "ui/scene/section/section_painter.h"
 
 #include <QCoreApplication>
 

@@ -1,8 +1,8 @@
 #include "ui/report/report_job.h"
 
 #include "core/files/write_file.h"
-#include "ui/core_text.h"
-#include "ui/faults.h"
+#include "ui/base/core_text.h"
+#include "ui/base/faults.h"
 
 namespace lobewright::ui {
 

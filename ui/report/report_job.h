@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/plots/study_runner.h"
+#include "ui/plots/study/study_runner.h"
 #include "ui/report/report.h"
 
 #include <QObject>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "ui/palette.h"
-#include "ui/plots/custom_plot.h"
+#include "ui/base/palette.h"
+#include "ui/plots/base/custom_plot.h"
 
 #include <QPagedPaintDevice>
 #include <QRectF>

@@ -1,10 +1,11 @@
 #include "core/track/undercut.h"
 #include "core/units.h"
-#include "ui/core_text.h"
-#include "ui/editing/figures_panel.h"
+#include "ui/base/core_text.h"
+#include "ui/base/figure_text.h"
+#include "ui/base/unit_words.h"
+#include "ui/base/units.h"
+#include "ui/panels/figures_panel.h"
 #include "ui/report/report_words.h"
-#include "ui/unit_words.h"
-#include "ui/units.h"
 
 #include <QCoreApplication>
 

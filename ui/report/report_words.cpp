@@ -1,10 +1,10 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
-#include "ui/core_text.h"
-#include "ui/editing/figure_change.h"
-#include "ui/editing/figures_panel.h"
-#include "ui/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/figure_text.h"
+#include "ui/base/units.h"
+#include "ui/panels/figures_panel.h"
 
 #include <QCoreApplication>
 #include <QLocale>

@@ -1,0 +1,231 @@
+#include "core/claims/claims_check.h"
+
+#include "core/claims/claims_basis.h"
+#include "core/claims/claims_keys.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::study {
+
+namespace {
+
+/// What each number would decide where it is missing, in the order in which it matters.
+struct Decision {
+    const char* path;
+    TextId label;
+    bool isMissing;
+    TextId decides;
+};
+
+} // namespace
+
+TextId name(Confidence confidence) {
+    switch (confidence) {
+    case Confidence::high:
+        return LW_TEXT("high");
+    case Confidence::medium:
+        return LW_TEXT("medium");
+    case Confidence::low:
+        return LW_TEXT("low");
+    }
+    assert(false);
+    return {};
+}
+
+TextId name(Outcome outcome) {
+    switch (outcome) {
+    case Outcome::agrees:
+        return LW_TEXT("agrees");
+    case Outcome::disagrees:
+        return LW_TEXT("disagrees");
+    case Outcome::doubtful:
+        return LW_TEXT("doubtful");
+    case Outcome::open:
+        return LW_TEXT("cannot be judged");
+    }
+    assert(false);
+    return {};
+}
+
+const Finding* ClaimsReport::finding(std::string_view id) const {
+    const auto found = std::ranges::find(findings, id, &Finding::id);
+    return found == findings.end() ? nullptr : &*found;
+}
+
+EngineClass engineClass(const Claims& claims) {
+    return {claimBasis(claims).cycle, claims.engine.ignition, claims.engine.charging};
+}
+
+std::vector<ClaimedPoint> claimedPoints(const Claims& claims) {
+    const ClaimedFigures& figures = claims.figures;
+    std::vector<ClaimedPoint> points;
+    const auto add = [&](TextId label, double speed, double torque) {
+        ClaimedPoint& point = points.emplace_back();
+        point.label = label;
+        point.speed = speed;
+        point.torque = torque;
+    };
+    if (figures.torque && figures.torqueSpeed) {
+        add(LW_TEXT("claimed torque"), figures.torqueSpeed->si, figures.torque->si);
+    }
+    if (figures.power && figures.powerSpeed) {
+        add(LW_TEXT("claimed power"), figures.powerSpeed->si,
+            figures.power->si / figures.powerSpeed->si);
+    } else if (figures.power && figures.torque) {
+        add(LW_TEXT("claimed power, lowest speed"), figures.power->si / figures.torque->si,
+            figures.torque->si);
+    }
+    return points;
+}
+
+void addMissing(ClaimsReport& report, const ClaimBasis& basis) {
+    const ClaimedEngine& engine = report.claims.engine;
+    const ClaimedFigures& figures = report.claims.figures;
+    const ClaimedConditions& conditions = report.claims.conditions;
+    const bool isBoosted =
+        engine.charging == Charging::boosted ||
+        (engine.chargePressure && engine.chargePressure->si > basis.ambientPressure);
+    const bool noCycles = !basis.cyclesPerTurn || basis.cyclesPerTurn->assumed;
+    const Decision decisions[] = {
+        {"/figures/power", LW_TEXT("Power"), !figures.power,
+         LW_TEXT("power per displacement and mass, air and charge needed")},
+        {"/figures/power_speed", LW_TEXT("Speed of highest power"), !figures.powerSpeed,
+         LW_TEXT("mean effective pressure and charge a cycle at the power peak; whether power and "
+                 "torque "
+                 "agree")},
+        {"/figures/torque", LW_TEXT("Torque"), !figures.torque,
+         LW_TEXT(
+             "lowest possible speed of highest power; mean effective pressure at the torque peak")},
+        {"/figures/torque_speed", LW_TEXT("Speed of highest torque"), !figures.torqueSpeed,
+         LW_TEXT("whether the torque peak alone exceeds the highest power")},
+        {"/engine/displacement", LW_TEXT("Displacement (or bore, stroke and pistons)"),
+         !basis.displacement,
+         LW_TEXT("mean effective pressure, power per displacement, charging ratio")},
+        {"/engine/cycle", LW_TEXT("Cycle"), !basis.cycle, LW_TEXT("which published bands apply")},
+        {"/engine/events_per_turn", LW_TEXT("Power strokes per turn (with the number of chambers)"),
+         noCycles,
+         LW_TEXT("cycles per turn, and with them every pressure and charge in proportion")},
+        {"/engine/ignition", LW_TEXT("Ignition"), !engine.ignition,
+         LW_TEXT("which published bands apply")},
+        {"/engine/charging", LW_TEXT("Charging"), !engine.charging,
+         LW_TEXT("whether a high pressure is ambitious or ordinary")},
+        {"/engine/stroke", LW_TEXT("Stroke"), !engine.stroke && !figures.pistonSpeed,
+         LW_TEXT("mean piston speed")},
+        {"/engine/mass", LW_TEXT("Mass"), !engine.mass, LW_TEXT("power per mass")},
+        {"/engine/fuel", LW_TEXT("Fuel"), !engine.fuel, LW_TEXT("heating value and air needed")},
+        {"/figures/efficiency", LW_TEXT("Brake efficiency or fuel consumption"),
+         !figures.efficiency && !figures.fuelConsumption,
+         LW_TEXT("air and charge needed, in proportion")},
+        {"/figures/air_ratio", LW_TEXT("Air ratio λ"), !figures.airRatio,
+         LW_TEXT("air and charge needed, in proportion")},
+        {"/engine/charge_pressure", LW_TEXT("Supply pressure"), isBoosted && !engine.chargePressure,
+         LW_TEXT("whether the charge needed can be had, and what it costs")},
+        {"/conditions/supply_power", LW_TEXT("Supply power"), isBoosted && !conditions.supplyPower,
+         LW_TEXT("whether the power that charges the engine is still to be deducted")},
+        {"/conditions/rating", LW_TEXT("Rating (gross or net)"),
+         figures.power && !conditions.rating, LW_TEXT("about a tenth of the power")},
+        {"/conditions/air_pressure", LW_TEXT("Reference air"),
+         figures.power && (!conditions.airPressure || !conditions.airTemperature),
+         LW_TEXT("a few per cent of the power: the standards' reference states differ")},
+    };
+    for (const Decision& decision : decisions) {
+        if (decision.isMissing) {
+            report.missing.push_back({decision.path, decision.label, decision.decides});
+        }
+    }
+}
+
+namespace {
+
+/// Lobes that a cam track is read with where their number is not said.
+constexpr int readLobes[] = {1, 2};
+
+/// Figures that depend on the number of lobes, which is not said: one value for each, side by side.
+void addLobeReadings(ClaimsReport& report, const Claims& claims) {
+    std::vector<ClaimsReport> read;
+    for (const int lobes : readLobes) {
+        ClaimsReport& one = read.emplace_back();
+        one.claims = claims;
+        one.claims.engine.reciprocations = lobes;
+        addFindings(one, claimBasis(one.claims));
+    }
+    for (Finding& finding : report.findings) {
+        std::vector<Reading> readings;
+        for (std::size_t i = 0; i < read.size(); ++i) {
+            if (const Finding* found = read[i].finding(finding.id)) {
+                const int lobes = readLobes[i];
+                readings.push_back(
+                    {lobes == 1 ? Message(LW_TEXT("1 lobe")) : Message(LW_TEXT("%1 lobes"), lobes),
+                     found->value, found->verdict});
+            }
+        }
+        const bool differ =
+            readings.size() == read.size() && readings.front().value != readings.back().value;
+        if (differ) {
+            finding.readings = std::move(readings);
+            finding.verdict = finding.readings.front().verdict == finding.readings.back().verdict
+                                  ? finding.verdict
+                                  : Verdict::computed;
+        }
+    }
+}
+
+double figureOf(const solution::Solution& design, std::string_view name) {
+    const auto* figure = design.figure(name);
+    return figure != nullptr ? figure->value.value_or(0.0) : 0.0;
+}
+
+} // namespace
+
+bool isSameEngine(const Claims& claims, const solution::Solution& design) {
+    const ClaimedEngine& engine = claims.engine;
+    const auto& pair = design.pair;
+    int compared = 0;
+    bool isSame = engine.cycle.value_or(StrokeCycle::twoStroke) == StrokeCycle::twoStroke &&
+                  engine.drive.value_or(Drive::camTrack) == Drive::camTrack;
+    const auto compare = [&](std::optional<double> claimed, double own) {
+        if (claimed) {
+            ++compared;
+            isSame = isSame && std::abs(*claimed - own) <= 2.0 * roundingOfFigures * own;
+        }
+    };
+    const auto si = [](const std::optional<Amount>& amount) {
+        return amount ? std::optional(amount->si) : std::nullopt;
+    };
+    compare(engine.cylinders, pair.mechanism().cylinders);
+    compare(engine.reciprocations, pair.cyclesPerTurn());
+    compare(engine.eventsPerTurn, pair.mechanism().cylinders * pair.cyclesPerTurn());
+    compare(si(engine.displacement), 1e-6 * figureOf(design, "displacement_cm3"));
+    compare(si(engine.bore), pair.mechanism().bore);
+    compare(si(engine.stroke), pair.curve(End::inlet).stroke());
+    return isSame && compared >= 2;
+}
+
+ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design) {
+    const ClaimBasis basis = claimBasis(claims);
+    ClaimsReport report;
+    report.claims = claims;
+    report.assumptions = basis.assumptions;
+    const bool isSame = design != nullptr && isSameEngine(claims, *design);
+    if (isSame) {
+        report.assumptions.emplace_back(
+            LW_TEXT("The open design is the engine claimed: no number given for it differs."));
+    }
+    addFindings(report, basis);
+    if (basis.cyclesPerTurn && basis.cyclesPerTurn->assumed) {
+        addLobeReadings(report, claims);
+    }
+    addConflicts(report, basis);
+    addMissing(report, basis);
+    for (const Statement& statement : claims.statements) {
+        report.statements.push_back(
+            checkStatement(statement, report, basis, isSame ? design : nullptr));
+    }
+    return report;
+}
+
+} // namespace lobewright::study

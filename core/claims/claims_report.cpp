@@ -1,0 +1,231 @@
+#include "core/claims/claims_report.h"
+
+#include "core/printable.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::study {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+constexpr TextId caution = LW_TEXT(
+    "Estimates only. A verdict compares published numbers with arithmetic and with the bands of "
+    "the "
+    "named sources; it says nothing about any engine that was built, and none releases one.");
+
+/// Number of columns that UTF-8 text takes, one a code point.
+std::size_t columns(std::string_view text) {
+    std::size_t count = 0;
+    for (const char c : text) {
+        count += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
+    }
+    return count;
+}
+
+/// Lines of at most `width` columns, broken at spaces, all indented.
+std::string wrapped(std::string_view given, std::size_t indent, std::size_t width) {
+    const std::string text = printable(given), margin(indent, ' ');
+    std::string result, line;
+    const auto flush = [&] {
+        if (!line.empty()) {
+            result += margin + line + "\n";
+            line.clear();
+        }
+    };
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t space = std::min(text.find(' ', at), text.size());
+        const std::string_view word = std::string_view(text).substr(at, space - at);
+        if (!line.empty() && indent + columns(line) + 1 + columns(word) > width) {
+            flush();
+        }
+        line.append(line.empty() ? "" : " ").append(word);
+        at = space + 1;
+    }
+    flush();
+    return result;
+}
+
+std::string heading(std::string_view words) {
+    return fmt::format("\n{}\n{}\n", words, std::string(columns(words), '-'));
+}
+
+/// Writes the report for people, in the words of one language.
+class ReportText {
+  public:
+    ReportText(std::size_t width, const std::function<std::string(const Message&)>& words)
+        : width_(width), words_(words) {}
+
+    std::string of(const ClaimsReport& report);
+
+  private:
+    std::string said(const Message& text) const { return words_(text); }
+    /// Label in front of wrapped text, which is translated.
+    std::string labelled(TextId label, const Message& text) const {
+        return quoted(label, said(text));
+    }
+    /// The same with text of the user.
+    std::string quoted(TextId label, std::string_view text) const;
+    std::string finding(const Finding& finding) const;
+    std::string statement(const StatementRow& row) const;
+    std::string conflict(const Conflict& conflict) const;
+
+    std::size_t width_;
+    const std::function<std::string(const Message&)>& words_;
+};
+
+std::string ReportText::quoted(TextId label, std::string_view text) const {
+    constexpr std::size_t indent = 4, labelWidth = 12;
+    if (text.empty()) {
+        return "";
+    }
+    const std::string shown = said(label);
+    std::string body = wrapped(text, indent + labelWidth, width_);
+    const std::size_t room = labelWidth - std::min(labelWidth - 1, columns(shown));
+    body.replace(indent, labelWidth, shown + std::string(room, ' '));
+    return body;
+}
+
+std::string ReportText::finding(const Finding& finding) const {
+    const auto valued = [&](double value, Verdict verdict) {
+        return fmt::format("{:.5g}{}{} — {}", value, finding.unit.empty() ? "" : " ", finding.unit,
+                           said(name(verdict)));
+    };
+    std::string text =
+        wrapped(said(finding.quantity) +
+                    (finding.readings.empty() ? ": " + valued(finding.value, finding.verdict) : ""),
+                2, width_);
+    for (const Reading& reading : finding.readings) {
+        text +=
+            wrapped(said(reading.what) + ": " + valued(reading.value, reading.verdict), 4, width_);
+    }
+    text +=
+        quoted(LW_TEXT("arithmetic"), said(finding.formula) + " = " + said(finding.substituted));
+    text += labelled(LW_TEXT("band"), finding.band);
+    text += labelled(LW_TEXT("source"), finding.source);
+    text += labelled(LW_TEXT("note"), finding.note);
+    return text;
+}
+
+std::string ReportText::statement(const StatementRow& row) const {
+    const Statement& claimed = row.statement;
+    std::string text =
+        wrapped(fmt::format("\"{}\" — {}", claimed.claim, said(name(row.outcome))), 2, width_);
+    text += quoted(LW_TEXT("source"),
+                   claimed.source + (claimed.date.empty() ? "" : ", " + claimed.date));
+    text += labelled(LW_TEXT("computed"), row.computed);
+    text += labelled(LW_TEXT("arithmetic"), row.arithmetic);
+    text += labelled(LW_TEXT("confidence"), name(row.confidence));
+    text += labelled(LW_TEXT("overturned"), row.overturnedBy);
+    return text;
+}
+
+std::string ReportText::conflict(const Conflict& conflict) const {
+    std::string text = wrapped(
+        fmt::format("{}: {}", said(name(conflict.verdict)), said(conflict.message)), 2, width_);
+    text += labelled(LW_TEXT("arithmetic"), conflict.arithmetic);
+    return text + quoted(LW_TEXT("keys"), fmt::format("{}", fmt::join(conflict.paths, ", ")));
+}
+
+std::string ReportText::of(const ClaimsReport& report) {
+    const Claims& claims = report.claims;
+    std::string text;
+    if (!claims.title.empty()) {
+        text += printable(claims.title) + "\n";
+    }
+    if (!claims.source.empty()) {
+        text += wrapped(claims.source + (claims.date.empty() ? "" : ", " + claims.date), 0, width_);
+    }
+    const auto section = [&](TextId title, const auto& rows, auto write) {
+        text += rows.empty() ? "" : heading(said(title));
+        for (const auto& row : rows) {
+            text += write(row);
+        }
+    };
+    section(LW_TEXT("Given numbers that do not fit each other"), report.conflicts,
+            [&](const Conflict& row) { return conflict(row); });
+    section(LW_TEXT("What follows from the numbers"), report.findings,
+            [&](const Finding& row) { return finding(row); });
+    section(LW_TEXT("Statements"), report.statements,
+            [&](const StatementRow& row) { return statement(row); });
+    section(LW_TEXT("Numbers not given, and what they would decide"), report.missing,
+            [&](const MissingNumber& row) {
+                return wrapped(fmt::format("{}: {}", said(row.label), said(row.decides)), 2,
+                               width_);
+            });
+    section(LW_TEXT("Assumed"), report.assumptions,
+            [&](const Message& row) { return wrapped(said(row), 2, width_); });
+    return text + "\n" + wrapped(said(caution), 0, width_);
+}
+
+ordered_json findingJson(const Finding& finding) {
+    ordered_json readings = ordered_json::array();
+    for (const Reading& reading : finding.readings) {
+        readings.push_back({{"what", reading.what.english()},
+                            {"value", reading.value},
+                            {"verdict", name(reading.verdict).text}});
+    }
+    return {{"id", finding.id},
+            {"quantity", finding.quantity.english()},
+            {"formula", finding.formula.english()},
+            {"substituted", finding.substituted.english()},
+            {"value", finding.value},
+            {"unit", finding.unit},
+            {"band", finding.band.english()},
+            {"source", finding.source.english()},
+            {"verdict", name(finding.verdict).text},
+            {"note", finding.note.english()},
+            {"readings", readings}};
+}
+
+} // namespace
+
+std::string claimsText(const ClaimsReport& report, std::size_t width,
+                       const std::function<std::string(const Message&)>& words) {
+    return ReportText(width, words).of(report);
+}
+
+std::string claimsJson(const ClaimsReport& report) {
+    ordered_json root;
+    root["title"] = report.claims.title;
+    root["findings"] = ordered_json::array();
+    for (const Finding& finding : report.findings) {
+        root["findings"].push_back(findingJson(finding));
+    }
+    root["conflicts"] = ordered_json::array();
+    for (const Conflict& conflict : report.conflicts) {
+        root["conflicts"].push_back({{"verdict", name(conflict.verdict).text},
+                                     {"paths", conflict.paths},
+                                     {"message", conflict.message.english()},
+                                     {"arithmetic", conflict.arithmetic.english()}});
+    }
+    root["statements"] = ordered_json::array();
+    for (const StatementRow& row : report.statements) {
+        root["statements"].push_back({{"claim", row.statement.claim},
+                                      {"source", row.statement.source},
+                                      {"date", row.statement.date},
+                                      {"outcome", name(row.outcome).text},
+                                      {"computed", row.computed.english()},
+                                      {"arithmetic", row.arithmetic.english()},
+                                      {"confidence", name(row.confidence).text},
+                                      {"overturned_by", row.overturnedBy.english()}});
+    }
+    root["missing"] = ordered_json::array();
+    for (const MissingNumber& missing : report.missing) {
+        root["missing"].push_back({{"path", missing.path},
+                                   {"label", missing.label.text},
+                                   {"decides", missing.decides.text}});
+    }
+    root["assumptions"] = ordered_json::array();
+    for (const Message& assumption : report.assumptions) {
+        root["assumptions"].push_back(assumption.english());
+    }
+    root["caution"] = caution.text;
+    return root.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
+}
+
+} // namespace lobewright::study

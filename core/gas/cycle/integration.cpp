@@ -1,0 +1,808 @@
+#include "core/gas/cycle/integration.h"
+
+#include "core/gas/cycle/pump_space.h"
+#include "core/gas/models/orifice.h"
+#include "core/gas/models/supply.h"
+
+#include <boost/math/tools/roots.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::gas {
+namespace {
+
+constexpr double sameAngle = 1e-12;         ///< [rad]
+constexpr double coldest = 50.0;            ///< [K]; outside, the gas model means nothing
+constexpr double hottest = 8000.0;          ///< [K]
+constexpr long stepLimit = 400000;          ///< steps between two stops
+constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
+/// The part of a step up to an event is to be this much more exact than others: a flow falls as the
+/// root of the pressure drop before it turns, which a step that ends there sees too late.
+constexpr double partError = 0.2;
+/// Steps towards where a flow turns: the share of the way there that one may cover, and the
+/// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
+constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
+/// Laminar ranges that the first step of a flow just turned may be long.
+constexpr double mostLaminarRanges = 10.0;
+/// Where pressures are nearly equal, a looser one would blur the flow between them.
+constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
+
+/// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
+std::array<double, cylinderVariables> variableScales(const Model& model) {
+    std::array<double, cylinderVariables> scales{};
+    scales.fill(model.massScale);
+    scales[temperature] = scales[unburntTemperature] = 300.0;
+    scales[knockIntegral] = 1.0;
+    scales[outflowTemperature] = 300.0 * model.massScale;
+    for (const Variable variable : {slugEnthalpy, work, wallHeat, inletEnthalpy, exhaustEnthalpy}) {
+        scales[variable] = model.energyScale;
+    }
+    scales[burntFuel] = model.massScale / model.gas.airFuelRatio;
+    return scales;
+}
+
+PlenumState scalesOfPlenum(const Model& model) {
+    const Supply& supply = model.settings.supply;
+    PlenumState scales{};
+    scales[plenumMass] = ambientDensity(supply, model.gas.air) * supply.plenumVolume;
+    scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
+    scales[blowerWork] = model.energyScale;
+    scales[pressureSum] = supply.ambientPressure;
+    scales[plenumProducts] = scales[reedMass] = scales[portMass] = model.massScale;
+    scales[reedEnthalpy] = scales[portEnthalpy] = model.energyScale;
+    if (model.pumps()) {
+        scales[plenumMass] = model.massScale;
+    }
+    return scales;
+}
+
+constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
+
+std::size_t sizeOf(std::size_t cylinders, int outside) {
+    return cylinders * cylinderVariables + (outside > 0 ? plenumVariables : 0);
+}
+
+std::vector<VariableRange> coupledRanges(std::size_t cylinders, int outside) {
+    std::vector<VariableRange> ranges;
+    for (std::size_t k = 0; k < cylinders; ++k) {
+        const int first = static_cast<int>(k) * cylinderVariables;
+        ranges.push_back({first, first + coupledVariables});
+    }
+    if (outside > 0) {
+        const int first = static_cast<int>(cylinders) * cylinderVariables;
+        ranges.push_back({first, first + outside});
+    }
+    return ranges;
+}
+
+std::vector<int> stiffVariables(std::size_t cylinders, int outside) {
+    std::vector<int> indices;
+    for (std::size_t k = 0; k < cylinders; ++k) {
+        for (const Variable variable : {airMass, productsMass, temperature}) {
+            indices.push_back(static_cast<int>(k) * cylinderVariables + variable);
+        }
+    }
+    for (int i = 0; i < outside; ++i) {
+        indices.push_back(static_cast<int>(cylinders) * cylinderVariables + i);
+    }
+    return indices;
+}
+
+} // namespace
+
+Integration::Methods::Methods(std::size_t cylinders, int outside)
+    : explicitly(static_cast<int>(sizeOf(cylinders, outside)), coupledRanges(cylinders, outside)),
+      implicitly(static_cast<int>(sizeOf(cylinders, outside)), stiffVariables(cylinders, outside),
+                 coupledRanges(cylinders, outside)) {
+    const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, outside).size());
+    derivatives.setZero(stiff, stiff);
+}
+
+Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
+    : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
+      plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
+    plenumRecord.constant = supply;
+    plenumRecord.pump = model.pumpSpace;
+    plenumRecord.pressurePerState =
+        model.gas.air.gasConstant() / model.settings.supply.plenumVolume;
+    if (withPlenum) {
+        plenumRecord.begin.reserve(reservedSteps);
+        plenumRecord.length.reserve(reservedSteps);
+        plenumRecord.coefficients.reserve(3 * StepRecord::terms * reservedSteps);
+    }
+}
+
+double Integration::supplyPressure() const {
+    if (hasPlenum_ && model_->pumps()) {
+        return pumpState(theta, plenum.data()).pressure;
+    }
+    return hasPlenum_
+               ? plenumRecord.pressurePerState * plenum[plenumMass] * plenum[plenumTemperature]
+               : constant_.pressure;
+}
+
+void Integration::gather() {
+    const std::size_t count = cylinders.size();
+    while (methodsOf_.size() <= count) {
+        methodsOf_.emplace_back();
+    }
+    if (!methodsOf_[count]) {
+        methodsOf_[count] = std::make_unique<Methods>(count, outside());
+    }
+    methods_ = methodsOf_[count].get();
+    const std::size_t needed = sizeOf(count, outside());
+    for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_}) {
+        values->resize(needed);
+    }
+    offsets_.resize(count);
+    for (std::size_t k = 0; k < count; ++k) {
+        std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
+        offsets_[k] = cylinders[k]->angle;
+    }
+    if (hasPlenum_) {
+        std::copy(plenum.begin(), plenum.end(), variables(count));
+    }
+    x_ = 0.0;
+}
+
+void Integration::scatter() {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        std::copy_n(variables(k), cylinderVariables, cylinders[k]->y.begin());
+        cylinders[k]->angle = offsets_[k] + x_;
+    }
+    if (hasPlenum_) {
+        std::copy_n(variables(cylinders.size()), plenumVariables, plenum.begin());
+    }
+}
+
+std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
+    tolerance_ = relativeTolerance;
+    slack_ = 0.1 * relativeTolerance;
+    // the error of a step to where a flow turns grows as drop^1.5
+    turnNear_ = nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
+    rough_ = relativeTolerance > roughTolerance;
+    gather();
+    refresh();
+    const double from = theta;
+    if (auto problem = integrateTo(length)) {
+        return problem;
+    }
+    scatter();
+    theta = from + length;
+    return std::nullopt;
+}
+
+std::optional<Problem> Integration::followTo(double angle, double relativeTolerance) {
+    RunningCylinder& cylinder = *cylinders.front();
+    while (cylinder.angle < angle - sameAngle) {
+        const double stop = std::min(angle, cylinder.nextStopAngle());
+        if (auto problem = advance(stop - cylinder.angle, relativeTolerance)) {
+            return problem;
+        }
+        cylinder.angle = stop;
+        cylinder.applyStops(supplyPressure());
+    }
+    return std::nullopt;
+}
+
+SupplyState Integration::pumpState(double window, const double* p) const {
+    const double share = std::clamp(p[plenumProducts] / p[plenumMass], 0.0, 1.0);
+    const Stream stream = model_->stream(share, p[plenumTemperature]);
+    return {p[plenumMass] * stream.gasConstant * stream.temperature /
+                model_->pumpSpace.at(window).volume,
+            stream};
+}
+
+SupplyState Integration::supplyOf(double x, const double* y) const {
+    if (!hasPlenum_) {
+        return constant_;
+    }
+    const double* p = y + cylinders.size() * cylinderVariables;
+    if (model_->pumps()) {
+        return pumpState(theta + x, p);
+    }
+    return {plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
+            model_->freshStream(p[plenumTemperature])};
+}
+
+/// dm = ṁ_b − Σ ṁ_k, dU = ṁ_b·h(T_in) − Σ ṁ_k·h(T), adiabatic.
+void Integration::plenumRates(const double* y, double fresh, const SupplyState& supply,
+                              double* dy) const {
+    const double* p = y + cylinders.size() * cylinderVariables;
+    double* rate = dy + cylinders.size() * cylinderVariables;
+    const Supply& settings = model_->settings.supply;
+    const GasGroup& air = model_->gas.air;
+    const double blown = blowerFlow(settings, air, model_->omega) / model_->omega;
+    const Compression compression = compress(settings, air, supply.pressure);
+    const double inlet =
+        std::min(compression.outletTemperature,
+                 settings.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    const double t = p[plenumTemperature];
+    const double r = air.gasConstant();
+    std::fill_n(rate, plenumVariables, 0.0);
+    rate[plenumMass] = blown - fresh;
+    rate[plenumTemperature] =
+        (blown * (air.enthalpy(inlet) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
+        (p[plenumMass] * (air.heat(t) - r));
+    rate[blowerWork] = blown * compression.work;
+    rate[pressureSum] = supply.pressure;
+    rate[temperatureSum] = t;
+}
+
+/// Products in what passes the inlet between a cylinder and a pump chamber.
+static double shareThroughInlet(const double* y, const Memory& memory, const SupplyState& supply) {
+    if (memory.mode.inlet != InletFlow::back) {
+        return supply.fresh.products;
+    }
+    return memory.mode.displacing ? memory.residual.products
+                                  : y[productsMass] / (y[airMass] + y[productsMass]);
+}
+
+/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb − Σ (ṁ·h)_k − p_u dV_u, adiabatic; what cylinders push
+/// back mixes in at once.
+void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
+                            double* dy) const {
+    const double* p = y + cylinders.size() * cylinderVariables;
+    double* rate = dy + cylinders.size() * cylinderVariables;
+    const Supply& settings = model_->settings.supply;
+    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
+    const double in = reedFlow(settings, air, supply.pressure) / model_->omega;
+    double out = 0.0, outProducts = 0.0, outEnthalpy = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* of = dy + k * cylinderVariables;
+        out += cylinders[k]->weight * of[inletMass];
+        outEnthalpy += cylinders[k]->weight * of[inletEnthalpy];
+        outProducts += cylinders[k]->weight * of[inletMass] *
+                       shareThroughInlet(y + k * cylinderVariables, cylinders[k]->memory, supply);
+    }
+    const double t = p[plenumTemperature];
+    const double share = supply.fresh.products;
+    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
+                        share * (products.heat(t) - products.gasConstant());
+    const double enthalpy = in * air.enthalpy(settings.ambientTemperature);
+    const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
+    rate[plenumMass] = in - out;
+    rate[plenumProducts] = -outProducts;
+    rate[plenumTemperature] =
+        (enthalpy - outEnthalpy - moved - air.internalEnergy(t) * (in - out + outProducts) +
+         products.internalEnergy(t) * outProducts) /
+        (p[plenumMass] * heat);
+    rate[blowerWork] = -moved;
+    rate[pressureSum] = supply.pressure;
+    rate[temperatureSum] = t;
+    rate[reedMass] = in;
+    rate[reedEnthalpy] = enthalpy;
+    rate[portMass] = out;
+    rate[portEnthalpy] = outEnthalpy;
+}
+
+void Integration::rates(double x, const double* y, double* dy) {
+    const SupplyState supply = supplyOf(x, y);
+    double fresh = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        cylinder.equations.rates(offsets_[k] + x, y + k * cylinderVariables, cylinder.memory,
+                                 supply, dy + k * cylinderVariables);
+        fresh += cylinder.weight * dy[k * cylinderVariables + deliveredMass];
+    }
+    if (hasPlenum_ && model_->pumps()) {
+        pumpRates(x, y, supply, dy);
+    } else if (hasPlenum_) {
+        plenumRates(y, fresh, supply, dy);
+    }
+    cylinderEvaluations_ += static_cast<long>(cylinders.size());
+}
+
+void Integration::refresh() {
+    ++effort_.restartEvaluations;
+    rates(x_, y_.data(), dy_.data());
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        if (cylinder.hintsStale) {
+            Mode& mode = cylinder.memory.mode;
+            mode.inletChoked = mode.exhaustChoked = mode.hot = false;
+            mode.freshLimitsShortCircuit = true;
+            const Margins now = marginsOf(k, variables(k), x_, true);
+            const auto past = [&now](Event event) {
+                return now[static_cast<std::size_t>(event)] < 0.0;
+            };
+            mode.inletChoked = past(Event::inletChokes);
+            mode.exhaustChoked = past(Event::exhaustChokes);
+            mode.hot = past(Event::fitBreakCrossed);
+            mode.freshLimitsShortCircuit = !past(Event::shortCircuitLimited);
+            cylinder.hintsStale = false;
+        }
+        cylinder.written->modeChanges.push_back(
+            {offsets_[k] + x_ - model_->start, cylinder.memory});
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        cylinders[k]->margins = marginsOf(k, variables(k), x_, !rough_);
+    }
+    settle();
+    beginStretch();
+    if (keepRestarts) {
+        restarts.push_back({offsets_[0] + x_, {}, cylinders[0]->memory});
+        std::copy_n(variables(0), cylinderVariables, restarts.back().y.begin());
+    }
+}
+
+Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
+    RunningCylinder& cylinder = *cylinders[index];
+    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory,
+                                      supplyOf(x, y - index * cylinderVariables), bends);
+}
+
+void Integration::settle() {
+    relaxation_ = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        if (cylinder.memory.mode.portsOpen()) {
+            cylinder.responses = cylinder.equations.responses(
+                offsets_[k] + x_, variables(k), cylinder.memory, supplyOf(x_, y_.data()));
+            relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
+        } else {
+            cylinder.responses = {};
+        }
+    }
+    if (hasPlenum_ && model_->pumps()) {
+        relaxation_ += pumpRelaxation();
+    } else if (hasPlenum_) {
+        relaxation_ = std::max(relaxation_, plenumRelaxation());
+    }
+}
+
+/// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
+double Integration::pumpRelaxation() const {
+    const double* p = &y_[cylinders.size() * cylinderVariables];
+    const SupplyState state = pumpState(theta + x_, p);
+    const double step = 1e-6 * state.pressure;
+    const Supply& supply = model_->settings.supply;
+    double answer = (reedFlow(supply, model_->gas.air, state.pressure - step) -
+                     reedFlow(supply, model_->gas.air, state.pressure + step)) /
+                    (2.0 * step * model_->omega);
+    for (const RunningCylinder* cylinder : cylinders) {
+        if (cylinder->memory.mode.inlet != InletFlow::closed) {
+            answer += cylinder->weight * cylinder->responses.inlet.outerSlope;
+        }
+    }
+    return answer * state.fresh.gamma * state.pressure / p[plenumMass];
+}
+
+/// ∂f/∂y by differences: with its reed and its moving wall the pump answers to everything.
+void Integration::findPumpDerivatives() {
+    const std::vector<int> indices = stiffVariables(cylinders.size(), outside());
+    std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
+    for (std::size_t j = 0; j < indices.size(); ++j) {
+        const auto at = static_cast<std::size_t>(indices[j]);
+        const double step = 1e-6 * weights_[at] / tolerance_;
+        moved[at] += step;
+        rates(x_, moved.data(), rate.data());
+        ++effort_.stepEvaluations;
+        moved[at] = y_[at];
+        for (std::size_t i = 0; i < indices.size(); ++i) {
+            const auto row = static_cast<std::size_t>(indices[i]);
+            methods_->derivatives(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+                (rate[row] - dy_[row]) / step;
+        }
+    }
+}
+
+/// Rate at which the plenum's pressure answers to what the cylinders draw [1/rad].
+double Integration::plenumRelaxation() const {
+    double draw = 0.0;
+    for (const RunningCylinder* cylinder : cylinders) {
+        if (cylinder->memory.mode.inlet == InletFlow::fresh) {
+            draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
+        }
+    }
+    const double* p = &y_[cylinders.size() * cylinderVariables];
+    return draw * model_->gas.air.heatRatio(p[plenumTemperature]) * plenumRecord.pressurePerState *
+           p[plenumTemperature];
+}
+
+/// An explicit step is stable up to about 3.3/rate. Where that would take hundreds of steps to the
+/// next stop, an implicit method is cheaper.
+void Integration::chooseMethod(double stop) {
+    constexpr double enter = 100.0;
+    constexpr double binding = 1.5; // a step so long is limited by stability, not by accuracy
+    constexpr double leave = 20.0;
+    const double relaxations = relaxation_ * (stop - x_);
+    if (!stiff_ && relaxations > enter && relaxation_ * h_ > binding) {
+        stiff_ = true;
+    } else if (stiff_ && relaxations < leave) {
+        stiff_ = false;
+        h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
+    }
+}
+
+/// Step sizes differ from one smooth stretch to the next, but windows are much alike: each stretch
+/// begins with the size that suited its first step before. What is known is kept as long as it
+/// serves, so that windows in turn are divided alike and their states comparable.
+void Integration::beginStretch() {
+    const std::size_t stretch = stretch_++;
+    if (stretch >= firstSteps_.size()) {
+        firstSteps_.resize(stretch + 1);
+    }
+    const FirstStep& known = firstSteps_[stretch];
+    if (known.size > 0.0 && known.implicit == stiff_) {
+        h_ = known.size * std::pow(tolerance_ / known.tolerance, known.implicit ? 0.25 : 0.2);
+    }
+    firstStepPending_ = true;
+    firstStepFailed_ = false;
+}
+
+void Integration::noteFirstStep(double suitable) {
+    if (!firstStepPending_) {
+        return;
+    }
+    firstStepPending_ = false;
+    FirstStep& known = firstSteps_[stretch_ - 1];
+    if (firstStepFailed_ || known.tolerance != tolerance_ || known.implicit != stiff_) {
+        known = {suitable, tolerance_, stiff_};
+    }
+}
+
+void Integration::setWeights(double relativeTolerance) {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        double* weights = &weights_[k * cylinderVariables];
+        for (std::size_t i = 0; i < cylinderVariables; ++i) {
+            weights[i] = relativeTolerance * scales_[i];
+        }
+        weights[temperature] = relativeTolerance * std::fabs(variables(k)[temperature]);
+    }
+    for (std::size_t i = 0; hasPlenum_ && i < plenumVariables; ++i) {
+        weights_[cylinders.size() * cylinderVariables + i] = relativeTolerance * plenumScales_[i];
+    }
+}
+
+double Integration::tryStep(double h) {
+    const auto evaluate = [this](double x, const double* y, double* dy) {
+        ++effort_.stepEvaluations;
+        rates(x, y, dy);
+    };
+    setWeights(!stiff_ ? tolerance_
+                       : std::min(tolerance_, rough_ ? roughImplicitTolerance : implicitTolerance));
+    if (!stiff_) {
+        methods_->explicitly.attempt(evaluate, x_, h, y_.data(), dy_.data());
+        return methods_->explicitly.error(weights_.data());
+    }
+    findStiffDerivatives();
+    if (!methods_->implicitly.attempt(evaluate, x_, h, y_.data(), dy_.data(), methods_->derivatives,
+                                      weights_.data())) {
+        return std::numeric_limits<double>::infinity();
+    }
+    return methods_->implicitly.error(weights_.data());
+}
+
+std::optional<Problem> Integration::integrateTo(double stop) {
+    long steps = 0;
+    while (x_ < stop) {
+        chooseMethod(stop);
+        const double remaining = stop - x_;
+        double h = std::min(h_, 0.5 * remaining);
+        if (h_ >= 0.9 * remaining) {
+            h = remaining;
+        }
+        const double approach = stepTowardsTurn();
+        const bool cutShort = h == remaining || approach < h;
+        h = std::min(h, approach);
+        const double error = tryStep(h);
+        if (!(error <= 1.0)) {
+            shortenStep(h, error);
+            if (h_ < 1e-13 * model_->period()) {
+                return impossibleState().value_or(stalled());
+            }
+            continue;
+        }
+        const std::optional<Crossing> crossing = firstCrossing(h);
+        if (crossing && crossing->share < 1.0) {
+            if (crossing->share > 0.0 && !takePartOfStep(crossing->share * h)) {
+                continue;
+            }
+        } else {
+            adaptStep(h, error, cutShort);
+            accept(h, h == remaining ? stop : x_ + h);
+        }
+        if (crossing) {
+            change(*crossing);
+        }
+        if (auto problem = impossibleState()) {
+            return problem;
+        }
+        if (++steps > stepLimit) {
+            return stalled();
+        }
+    }
+    return std::nullopt;
+}
+
+bool Integration::takePartOfStep(double h) {
+    const double error = tryStep(h);
+    // the implicit method's estimate need not fall with the step
+    if (stiff_ ? !std::isfinite(error) : !(error <= partError)) {
+        shortenStep(h, error / partError);
+        return false;
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        cylinders[k]->ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
+    }
+    accept(h, x_ + h);
+    firstStepPending_ = false;
+    return true;
+}
+
+void Integration::shortenStep(double h, double error) {
+    firstStepFailed_ = true;
+    if (!std::isfinite(error)) {
+        h_ = 0.25 * h;
+        return;
+    }
+    const double power = !stiff_ ? -0.2 : -0.25;
+    h_ = h * std::clamp(0.9 * std::pow(error, power), 0.1, 0.9);
+}
+
+/// Step size for the next step. [Hairer, Nørsett & Wanner, §II.4; PI control after Hairer & Wanner,
+/// §IV.2, for the explicit method]
+void Integration::adaptStep(double h, double error, bool cutShort) {
+    const double bounded = std::max(error, 1e-8);
+    const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
+                                  : 0.9 * std::pow(bounded, -0.25);
+    const double next = h * std::clamp(factor, 0.2, 5.0);
+    noteFirstStep(next);
+    h_ = cutShort ? std::max(h_, next) : next;
+    lastError_ = std::max(error, 1e-4);
+}
+
+/// Changes the equations of a cylinder where it stands.
+void Integration::change(const Crossing& crossing) {
+    scatter();
+    crossing.cylinder->toggle(static_cast<Event>(crossing.event));
+    crossing.cylinder->lastEvent = crossing.cylinder->angle;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
+    }
+    refresh();
+    const auto event = static_cast<Event>(crossing.event);
+    if (event == Event::inletTurns || event == Event::exhaustTurns) {
+        // how the flow answers to the pressure bends in and near the laminar range: a step over all
+        // of that would not see it
+        h_ = std::min(h_, mostLaminarRanges * laminarDrop /
+                              std::fabs(pressureRise(*crossing.cylinder)));
+    }
+}
+
+/// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
+/// that cover a fixed share of the way there do; the error estimate would find them by failing.
+double Integration::stepTowardsTurn() {
+    double longest = std::numeric_limits<double>::infinity();
+    for (std::size_t k = 0; k < cylinders.size() && !stiff_; ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        const Mode& mode = cylinder.memory.mode;
+        if (!mode.portsOpen()) {
+            continue;
+        }
+        const double rise = pressureRise(cylinder);
+        const auto approach = [&](Event event, bool outward) {
+            const double drop = cylinder.margins[static_cast<std::size_t>(event)];
+            const double closing = outward ? -rise : rise;
+            if (drop > 0.0 && closing > 0.0) {
+                const double reach = drop > turnNear_ ? shareOfApproach * drop
+                                                      : beyondTurn * std::max(drop, laminarDrop);
+                longest = std::min(longest, reach / closing);
+            }
+        };
+        if (mode.inlet != InletFlow::closed) {
+            approach(Event::inletTurns, mode.inlet == InletFlow::back);
+        }
+        if (mode.exhaust != ExhaustFlow::closed) {
+            approach(Event::exhaustTurns, mode.exhaust == ExhaustFlow::out);
+        }
+    }
+    return longest;
+}
+
+/// d(ln p)/dθ of a cylinder where it stands [1/rad].
+double Integration::pressureRise(RunningCylinder& cylinder) {
+    const auto place = std::find(cylinders.begin(), cylinders.end(), &cylinder);
+    const std::size_t first =
+        static_cast<std::size_t>(place - cylinders.begin()) * cylinderVariables;
+    return cylinder.equations.pressureRise(cylinder.angle, &y_[first], &dy_[first]);
+}
+
+void Integration::accept(double h, double end) {
+    ++(stiff_ ? effort_.implicitSteps : effort_.explicitSteps);
+    recordStep(h);
+    std::copy_n(step().end(), y_.size(), y_.begin());
+    std::copy_n(step().endRates(), y_.size(), dy_.begin());
+    x_ = end;
+    for (RunningCylinder* cylinder : cylinders) {
+        cylinder->margins = cylinder->ahead;
+    }
+    settle();
+}
+
+void Integration::recordStep(double h) {
+    double r[StepRecord::terms];
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        StepRecord& steps = cylinders[k]->written->steps;
+        steps.begin.push_back(offsets_[k] + x_ - model_->start);
+        steps.length.push_back(h);
+        for (const Variable variable : {airMass, productsMass, temperature}) {
+            step().denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
+            steps.coefficients.insert(steps.coefficients.end(), r, r + StepRecord::terms);
+        }
+    }
+    if (hasPlenum_) {
+        plenumRecord.begin.push_back(theta + x_);
+        plenumRecord.length.push_back(h);
+        for (int variable = 0; variable < outside(); ++variable) {
+            step().denseCoefficients(
+                static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
+            plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
+                                             r + StepRecord::terms);
+        }
+    }
+}
+
+std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
+    std::optional<Crossing> first;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        RunningCylinder& cylinder = *cylinders[k];
+        cylinder.ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
+        for (int event = 0; event < eventCount; ++event) {
+            const auto index = static_cast<std::size_t>(event);
+            if (cylinder.ahead[index] >= -slack_) {
+                continue;
+            }
+            // already past: change at once, but only once at the same angle
+            const bool again = offsets_[k] + x_ - cylinder.lastEvent <= sameAngle;
+            const double share = cylinder.margins[index] > 0.0
+                                     ? crossingShare(cylinder, k, static_cast<Event>(event), h)
+                                     : (again ? 1.0 : 0.0);
+            if (!first || share < first->share) {
+                first = Crossing{&cylinder, event, share};
+            }
+        }
+    }
+    return first;
+}
+
+double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
+                                  double h) {
+    double own[judgedVariables][DenseStep::denseTerms];
+    double before[3][DenseStep::denseTerms];
+    const int first = static_cast<int>(index) * cylinderVariables;
+    const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
+    for (int i = 0; i < judgedVariables; ++i) {
+        step().denseCoefficients(first + i, own[i]);
+    }
+    const int outsiders = outside();
+    for (int i = 0; i < outsiders; ++i) {
+        step().denseCoefficients(static_cast<int>(plenumOffset) + i, before[i]);
+    }
+    const auto margin = [&](double s) {
+        double* y = scratch_.data() + first;
+        for (std::size_t i = 0; i < judgedVariables; ++i) {
+            y[i] = denseValue(own[i], s);
+        }
+        for (int i = 0; i < outsiders; ++i) {
+            scratch_[plenumOffset + static_cast<std::size_t>(i)] = denseValue(before[i], s);
+        }
+        return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
+                                         supplyOf(x_ + s * h, scratch_.data()));
+    };
+    const double start = cylinder.margins[static_cast<std::size_t>(event)];
+    const double end = margin(1.0);
+    if (!(end < 0.0)) {
+        return 1.0;
+    }
+    std::uintmax_t iterations = 40;
+    const auto bracket = boost::math::tools::toms748_solve(
+        margin, 0.0, 1.0, start, end, [](double a, double b) { return std::fabs(b - a) < 1e-11; },
+        iterations);
+    return bracket.second;
+}
+
+/// ∂f/∂y as far as the flow through the ports answers to the pressures on both sides: each flow
+/// changes the state of the cylinder, and of the plenum where fresh gas is drawn from it.
+void Integration::findStiffDerivatives() {
+    if (hasPlenum_ && model_->pumps()) {
+        findPumpDerivatives();
+        return;
+    }
+    Eigen::MatrixXd& derivatives = methods_->derivatives;
+    derivatives.setZero();
+    const auto plenumColumn = static_cast<Eigen::Index>(cylinders.size()) * stiffCount;
+    double plenumGradient[2] = {0.0, 0.0};
+    double drawEffect[2] = {0.0, 0.0};
+    if (hasPlenum_) {
+        const double* p = &y_[cylinders.size() * cylinderVariables];
+        const double pressure = supplyOf(x_, y_.data()).pressure;
+        const double t = p[plenumTemperature];
+        const double r = model_->gas.air.gasConstant();
+        plenumGradient[0] = pressure / p[plenumMass];
+        plenumGradient[1] = pressure / t;
+        drawEffect[0] = -1.0;
+        drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
+    }
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const RunningCylinder& cylinder = *cylinders[k];
+        const Responses& seen = cylinder.responses;
+        const auto first = static_cast<Eigen::Index>(k) * stiffCount;
+        const double gradient[stiffCount] = {seen.pressurePerAir, seen.pressurePerProducts,
+                                             seen.pressurePerKelvin};
+        const bool draws = hasPlenum_ && cylinder.memory.mode.inlet == InletFlow::fresh;
+        for (const PortResponse* port : {&seen.inlet, &seen.exhaust}) {
+            const double effect[stiffCount] = {1.0 - port->products, port->products,
+                                               port->energy / seen.heatCapacity};
+            for (int j = 0; j < stiffCount; ++j) {
+                const double slope = port->slope * gradient[j];
+                for (int i = 0; i < stiffCount; ++i) {
+                    derivatives(first + i, first + j) += effect[i] * slope;
+                }
+                if (draws && port == &seen.inlet) {
+                    derivatives(plenumColumn, first + j) += cylinder.weight * drawEffect[0] * slope;
+                    derivatives(plenumColumn + 1, first + j) +=
+                        cylinder.weight * drawEffect[1] * slope;
+                }
+            }
+            if (!hasPlenum_ || port != &seen.inlet) {
+                continue;
+            }
+            for (int j = 0; j < 2; ++j) {
+                const double slope = port->outerSlope * plenumGradient[j];
+                for (int i = 0; i < stiffCount; ++i) {
+                    derivatives(first + i, plenumColumn + j) += effect[i] * slope;
+                }
+                for (int i = 0; draws && i < 2; ++i) {
+                    derivatives(plenumColumn + i, plenumColumn + j) +=
+                        cylinder.weight * drawEffect[i] * slope;
+                }
+            }
+        }
+    }
+}
+
+std::optional<Problem> Integration::impossibleState() {
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* y = variables(k);
+        const double mass = y[airMass] + y[productsMass];
+        if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
+            return Problem{
+                "", Message(LW_TEXT("the gas ran out of every range at %1 of the shaft: %2, %3 in "
+                                    "the chamber"),
+                            withDecimals(offsets_[k] + x_, in::degrees, 1),
+                            amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
+        }
+    }
+    if (hasPlenum_ && model_->pumps()) {
+        const double* p = variables(cylinders.size());
+        if (!(p[plenumMass] > 0.0 && p[plenumTemperature] > coldest &&
+              p[plenumTemperature] < hottest)) {
+            return Problem{"/gas/supply/dead_cm3",
+                           LW_TEXT("the gas under the piston ran out of every range: the pump "
+                                   "chamber must hold more")};
+        }
+        return std::nullopt;
+    }
+    if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
+        return Problem{
+            "/gas/supply/plenum_cm3",
+            LW_TEXT("the plenum ran empty: the cylinders take all that the blower delivers at "
+                    "once; the plenum must hold more")};
+    }
+    return std::nullopt;
+}
+
+Problem Integration::stalled() const {
+    return {"", Message(LW_TEXT("the gas equations could not be followed past %1 of the shaft: the "
+                                "steps became too small"),
+                        withDecimals(offsets_.empty() ? theta + x_ : offsets_[0] + x_, in::degrees,
+                                     3))};
+}
+
+} // namespace lobewright::gas

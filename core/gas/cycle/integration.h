@@ -1,0 +1,154 @@
+#pragma once
+
+#include "core/gas/cycle/running_cylinder.h"
+#include "core/gas/integrators/dormand_prince.h"
+#include "core/gas/integrators/radau.h"
+
+#include <Eigen/Core>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace lobewright::gas {
+
+/// What stands before the inlet ports, the blower's plenum or the pump chamber, and what is counted
+/// of it.
+enum PlenumVariable : int {
+    plenumMass,        ///< [kg]
+    plenumTemperature, ///< [K]
+    plenumProducts,    ///< in a pump chamber [kg]
+    blowerWork,        ///< of the blower, or that the pump takes [J]
+    pressureSum,       ///< ∫p dθ [Pa·rad]
+    temperatureSum,    ///< ∫T dθ [K·rad]
+    reedMass,          ///< taken in through the reed [kg]
+    reedEnthalpy,      ///< with it [J]
+    portMass,          ///< given to the cylinders by a pump, net [kg]
+    portEnthalpy,      ///< with it [J]
+    plenumVariables
+};
+using PlenumState = std::array<double, plenumVariables>;
+
+/// Above this tolerance an integration is rough: it runs over kinks and bends of formulas.
+inline constexpr double roughTolerance = 4e-5;
+
+/// Follows cylinders along the shaft angle: one alone on a constant supply, or several with the
+/// plenum that they draw from. The step adapts itself, and ends where the equations change between
+/// stops. Where the gas follows the pressure outside its ports too closely for an explicit method,
+/// an implicit one takes over.
+class Integration {
+  public:
+    /// `plenum`: there is one, and `supply` does not count.
+    Integration(const Model& model, const SupplyState& supply, bool plenum);
+
+    std::vector<RunningCylinder*> cylinders; ///< that are followed; set before `advance`
+    PlenumState plenum{};
+    double theta = 0.0;            ///< of the plenum [rad]
+    SupplyTrace plenumRecord;      ///< of all steps since it was cleared
+    double supplyPressure() const; ///< at present [Pa]
+
+    /// Begins a period like the one before: its smooth stretches begin with the steps that suited
+    /// them then.
+    void beginPeriod() { stretch_ = 0; }
+    /// Follows all over `length` radians, within which no cylinder has a stop.
+    std::optional<Problem> advance(double length, double relativeTolerance);
+
+    /// Follows the only cylinder to an angle of its own, through its stops [rad].
+    std::optional<Problem> followTo(double angle, double relativeTolerance);
+
+    const Effort& effort() const { return effort_; }
+    long rateEvaluations() const { return cylinderEvaluations_; } ///< of one cylinder's rates each
+
+    /// States of the first cylinder from which it went on smoothly, for comparison with other
+    /// integrators.
+    struct Restart {
+        double angle = 0.0; ///< of the cylinder [rad]
+        std::array<double, cylinderVariables> y{};
+        Memory memory;
+    };
+    bool keepRestarts = false;
+    std::vector<Restart> restarts;
+
+  private:
+    /// The size that suited the first step of a smooth stretch [rad], and for which tolerance.
+    struct FirstStep {
+        double size = 0.0, tolerance = 1.0;
+        bool implicit = false;
+    };
+    struct Crossing {
+        RunningCylinder* cylinder = nullptr;
+        int event = -1;
+        double share = 1.0; ///< of the step
+    };
+    /// Both methods for a number of cylinders.
+    struct Methods {
+        Methods(std::size_t cylinders, int outside);
+        DormandPrince explicitly;
+        Radau implicitly;
+        Eigen::MatrixXd derivatives; ///< ∂f/∂y of the stiff variables
+    };
+
+    std::size_t size() const { return y_.size(); }
+    double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
+    /// Variables before the ports that the rates depend on.
+    int outside() const { return !hasPlenum_ ? 0 : model_->pumps() ? 3 : 2; }
+    SupplyState supplyOf(double x, const double* y) const;
+    SupplyState pumpState(double window, const double* p) const;
+    void rates(double x, const double* y, double* dy);
+    void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
+    double pumpRelaxation() const;
+    void findPumpDerivatives();
+    void plenumRates(const double* y, double fresh, const SupplyState& supply, double* dy) const;
+    void gather();  ///< states of the cylinders into one
+    void scatter(); ///< and back
+    void refresh(); ///< rates, observations and margins at the present state
+    void settle();  ///< what is judged at the start of a step
+    /// Of a cylinder whose state is at y within that of all.
+    Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
+    double plenumRelaxation() const;
+    void chooseMethod(double stop); ///< explicit or implicit
+    void beginStretch();
+    void noteFirstStep(double suitable);
+    void setWeights(double relativeTolerance);
+    void findStiffDerivatives();
+    std::optional<Problem> integrateTo(double stop);
+    /// The error of a step relative to what is tolerated; infinite when it could not be taken.
+    double tryStep(double h);
+    void adaptStep(double h, double error, bool cutShort);
+    void shortenStep(double h, double error);
+    bool takePartOfStep(double h); ///< up to an event
+    void change(const Crossing& crossing);
+    double pressureRise(RunningCylinder& cylinder);
+    double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
+    void accept(double h, double end);
+    void recordStep(double h);
+    std::optional<Crossing> firstCrossing(double h);
+    double crossingShare(RunningCylinder& cylinder, std::size_t index, Event event, double h);
+    std::optional<Problem> impossibleState();
+    Problem stalled() const;
+    const DenseStep& step() const {
+        return stiff_ ? static_cast<const DenseStep&>(methods_->implicitly) : methods_->explicitly;
+    }
+
+    const Model* model_;
+    SupplyState constant_;
+    bool hasPlenum_ = false;
+    std::array<double, cylinderVariables> scales_{};
+    PlenumState plenumScales_{};
+    std::vector<std::unique_ptr<Methods>> methodsOf_; ///< by the number of cylinders
+    Methods* methods_ = nullptr;
+    std::vector<double> y_, dy_, weights_, scratch_;
+    std::vector<double> offsets_; ///< angle of a cylinder − x [rad]
+    bool rough_ = false;          ///< only a rough answer is wanted
+    bool stiff_ = false;          ///< the implicit method is at work
+    double relaxation_ = 0.0;     ///< fastest of all [1/rad]
+    double x_ = 0.0;              ///< from the start of `advance` [rad]
+    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, turnNear_ = 0.0, lastError_ = 1e-4;
+    std::vector<FirstStep> firstSteps_; ///< of each stretch of the period
+    std::size_t stretch_ = 0;           ///< stretches begun in this period
+    bool firstStepPending_ = false, firstStepFailed_ = false;
+    Effort effort_;
+    long cylinderEvaluations_ = 0;
+};
+
+} // namespace lobewright::gas

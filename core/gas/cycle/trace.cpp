@@ -1,0 +1,151 @@
+#include "core/gas/cycle/trace.h"
+
+#include "core/gas/integrators/dense_step.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <numeric>
+
+namespace lobewright::gas {
+
+static_assert(StepRecord::terms == DenseStep::denseTerms);
+
+namespace {
+
+/// Index of the last of ascending values that is not greater; the first where all are.
+std::size_t lastNotAfter(const std::vector<double>& values, double value) {
+    const auto after = std::upper_bound(values.begin(), values.end(), value);
+    return after == values.begin() ? 0 : static_cast<std::size_t>(after - values.begin()) - 1;
+}
+
+} // namespace
+
+void StepRecord::clear() {
+    begin.clear();
+    length.clear();
+    coefficients.clear();
+}
+
+void StepRecord::sort() {
+    if (std::is_sorted(begin.begin(), begin.end())) {
+        return;
+    }
+    std::vector<std::size_t> order(begin.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::sort(order.begin(), order.end(),
+              [this](std::size_t a, std::size_t b) { return begin[a] < begin[b]; });
+    const StepRecord old = *this;
+    clear();
+    for (const std::size_t i : order) {
+        begin.push_back(old.begin[i]);
+        length.push_back(old.length[i]);
+        const auto first =
+            old.coefficients.begin() + static_cast<std::ptrdiff_t>(i * variables * terms);
+        coefficients.insert(coefficients.end(), first, first + variables * terms);
+    }
+}
+
+std::size_t StepRecord::stepAt(double window) const {
+    return lastNotAfter(begin, window);
+}
+
+double StepRecord::shareAt(std::size_t step, double window) const {
+    return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+}
+
+RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
+    const double* r = &coefficients[step * variables * terms];
+    return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
+}
+
+SupplyTrace::State SupplyTrace::stateAt(double window) const {
+    const double into = window - std::floor(window / span) * span;
+    const std::size_t step = lastNotAfter(begin, into);
+    const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
+    const std::size_t variables = pumps() ? 3 : 2;
+    const double* r = &coefficients[variables * StepRecord::terms * step];
+    return {denseValue(r, s), denseValue(r + StepRecord::terms, s),
+            pumps() ? denseValue(r + 2 * StepRecord::terms, s) : 0.0};
+}
+
+double SupplyTrace::pumpPressure(double window, double airConstant, double productsConstant) const {
+    const State state = stateAt(window);
+    return ((state.mass - state.products) * airConstant + state.products * productsConstant) *
+           state.temperature / pump.at(window).volume;
+}
+
+SupplyState SupplyTrace::at(double window, const Model& model) const {
+    if (begin.empty()) {
+        return constant;
+    }
+    const State state = stateAt(window);
+    if (pumps()) {
+        return {pumpPressure(window, model.gas.air.gasConstant(), model.gas.products.gasConstant()),
+                model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature)};
+    }
+    return {pressurePerState * state.mass * state.temperature,
+            model.freshStream(state.temperature)};
+}
+
+RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
+    assert(!setup_.records.empty() && !setup_.records.front().begin.empty());
+}
+
+RecordedTrace::State RecordedTrace::stateInStep(const StepRecord& record, std::size_t step,
+                                                double s) const {
+    const RecordedGas gas = record.gasInStep(step, s);
+    const double local = setup_.start + record.begin[step] + s * record.length[step];
+    const double pressure =
+        (gas.air * setup_.airConstant + gas.products * setup_.productsConstant) * gas.temperature /
+        setup_.chamber->at(local).volume;
+    return {pressure, gas.temperature, gas.air, gas.products};
+}
+
+double RecordedTrace::windowOf(double localAngle) const {
+    const double period = setup_.chamber->period();
+    const double into = localAngle - setup_.start;
+    return into - std::floor(into / period) * period;
+}
+
+RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {
+    const StepRecord& record = recordOf(cylinder);
+    const double window = windowOf(localAngle);
+    const std::size_t step = record.stepAt(window);
+    return stateInStep(record, step, record.shareAt(step, window));
+}
+
+GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {
+    const Eigen::Index count = theta.size();
+    GasSamples samples{Samples(count), Samples(count), Samples(count), Samples(count)};
+    const double lag = setup_.cylinderLag[static_cast<std::size_t>(cylinder)];
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const State state = stateAt(theta[i] - lag, cylinder);
+        samples.pressure[i] = state.pressure;
+        samples.temperature[i] = state.temperature;
+        samples.airMass[i] = state.airMass;
+        samples.productsMass[i] = state.productsMass;
+    }
+    return samples;
+}
+
+double RecordedTrace::pressure(double theta, int cylinder) const {
+    return stateAt(theta - setup_.cylinderLag[static_cast<std::size_t>(cylinder)], cylinder)
+        .pressure;
+}
+
+/// A chamber for each cylinder runs with it; a case for all is told by the angle of cylinder 1.
+Samples RecordedTrace::pumpPressure(const Samples& theta, int cylinder) const {
+    const SupplyTrace& supply = setup_.supply;
+    if (!supply.pumps()) {
+        return {};
+    }
+    const bool isShared = supply.pump.pump.shared;
+    const double lag = setup_.cylinderLag[isShared ? 0 : static_cast<std::size_t>(cylinder)];
+    return theta.unaryExpr([&](double angle) {
+        return supply.pumpPressure(windowOf(angle - lag), setup_.airConstant,
+                                   setup_.productsConstant);
+    });
+}
+
+} // namespace lobewright::gas

@@ -1,0 +1,51 @@
+#include "core/gas/models/fuel.h"
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::gas {
+namespace {
+
+// Surrogate compositions, lower heating values and the octane number: Heywood, Internal Combustion
+// Engine Fundamentals, table D.4 (from memory).
+constexpr FuelData fuels[] = {
+    {"petrol", 8.0, 14.96, 0.0, 44.0e6, 95.0, LW_TEXT("Heywood, table D.4 (gasoline)")},
+    {"methane", 1.0, 4.0, 0.0, 50.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+    {"hydrogen", 0.0, 2.0, 0.0, 120.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+    {"diesel", 12.0, 21.6, 0.0, 42.5e6, std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)")},
+    {"ethanol", 2.0, 6.0, 1.0, 26.9e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+};
+
+// Conventional atomic masses [kg/mol].
+constexpr double massOfCarbon = 12.011e-3;
+constexpr double massOfHydrogen = 1.008e-3;
+constexpr double massOfOxygen = 15.999e-3;
+
+/// Air that burns one mole of fuel completely [mol].
+double airDemand(const FuelData& fuel) {
+    return (fuel.carbon + fuel.hydrogen / 4 - fuel.oxygen / 2) / oxygenShareOfAir;
+}
+
+} // namespace
+
+const FuelData& fuelData(Fuel fuel) {
+    return fuels[static_cast<std::size_t>(fuel)];
+}
+
+double stoichiometricAirFuelRatio(const FuelData& fuel) {
+    const double massOfFuel =
+        fuel.carbon * massOfCarbon + fuel.hydrogen * massOfHydrogen + fuel.oxygen * massOfOxygen;
+    return airDemand(fuel) * molarMassOfAir() / massOfFuel;
+}
+
+WorkingGas workingGas(Fuel fuel) {
+    const FuelData& data = fuelData(fuel);
+    const std::array<Portion, 4> air = portionsOfAir(airDemand(data));
+    const Portion products[] = {air[0],
+                                air[2],
+                                {Species::carbonDioxide, data.carbon + air[3].amount},
+                                {Species::water, data.hydrogen / 2}};
+    return {dryAir(), GasGroup::mixture(products), stoichiometricAirFuelRatio(data),
+            data.lowerHeatingValue, data.octaneNumber};
+}
+
+} // namespace lobewright::gas

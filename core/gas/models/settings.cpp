@@ -1,0 +1,100 @@
+#include "core/gas/models/settings.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::gas {
+namespace {
+
+/// Collects broken rules.
+class Rules {
+  public:
+    explicit Rules(Problems& problems) : problems_(problems) {}
+    void positive(const char* key, double value) {
+        require(std::isfinite(value) && value > 0.0, key, value, LW_TEXT("must be positive"));
+    }
+    void within(const char* key, double value, double low, double high) {
+        require(value >= low && value <= high, key, value,
+                Message(LW_TEXT("must lie between %1 and %2"), asTyped(low), asTyped(high)));
+    }
+    void notNegative(const char* key, double value) {
+        require(std::isfinite(value) && value >= 0.0, key, value, LW_TEXT("must not be negative"));
+    }
+
+  private:
+    void require(bool holds, const char* key, double value, const Message& rule) {
+        if (!holds) {
+            problems_.push_back({fmt::format("/gas/{}", key),
+                                 Message(LW_TEXT("value is %1 (SI), %2"), asTyped(value), rule)});
+        }
+    }
+    Problems& problems_;
+};
+
+void checkSupply(const Supply& supply, Rules& rules) {
+    rules.positive("supply/ambient_pressure_bar", supply.ambientPressure);
+    rules.within("supply/ambient_temperature_K", supply.ambientTemperature, 200.0, 400.0);
+    rules.within("supply/isentropic_efficiency", supply.isentropicEfficiency, 0.05, 1.0);
+    if (supply.kind == SupplyKind::reservoir) {
+        rules.positive("supply/pressure_bar", supply.pressure);
+        rules.within("supply/temperature_K", supply.temperature, 200.0, 1000.0);
+        return;
+    }
+    if (supply.kind == SupplyKind::underPiston) {
+        const Pump& pump = supply.pump;
+        rules.positive("supply/dead_cm3", pump.deadVolume);
+        rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        rules.positive("supply/reed/area_mm2", pump.reed.area);
+        rules.within("supply/reed/discharge_coefficient", pump.reed.dischargeCoefficient, 0.01,
+                     1.0);
+        rules.notNegative("supply/reed/cracking_bar", pump.reed.cracking);
+        rules.positive("supply/reed/full_open_bar", pump.reed.fullOpen);
+        return;
+    }
+    rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
+    rules.positive("supply/drive_ratio", supply.driveRatio);
+    rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+    rules.positive("supply/plenum_cm3", supply.plenumVolume);
+    if (supply.afterCoolerTemperature) {
+        rules.within("supply/after_cooler_outlet_K", *supply.afterCoolerTemperature, 200.0, 1000.0);
+    }
+}
+
+} // namespace
+
+Problems validate(const Settings& settings) {
+    Problems problems;
+    Rules rules(problems);
+    rules.positive("lambda", settings.lambda);
+    rules.within("combustion_efficiency", settings.combustionEfficiency, 0.0, 1.0);
+    if (settings.octaneNumber) {
+        rules.within("octane_number", *settings.octaneNumber, 1.0, 150.0);
+    }
+    if (!settings.burn.bestTorque) {
+        rules.within("burn/start_deg", settings.burn.start, -6.3, 6.3);
+    }
+    rules.positive("burn/duration_deg", settings.burn.duration);
+    rules.within("burn/wiebe_a", settings.burn.wiebeA, 0.1, 50.0);
+    rules.within("burn/wiebe_m", settings.burn.wiebeM, 0.0, 20.0);
+    checkSupply(settings.supply, rules);
+    rules.positive("exhaust_pressure_bar", settings.exhaustPressure);
+    rules.within("scavenging/displaced_fraction", settings.scavenging.displacedFraction, 0.0, 1.0);
+    rules.within("scavenging/short_circuit_fraction", settings.scavenging.shortCircuitFraction, 0.0,
+                 1.0);
+    rules.within("wall_heat/crown_K", settings.wallHeat.crownTemperature, 200.0, 2000.0);
+    rules.within("wall_heat/liner_K", settings.wallHeat.linerTemperature, 200.0, 2000.0);
+    if (settings.wallHeat.exhaustCrownTemperature) {
+        rules.within("wall_heat/exhaust_crown_K", *settings.wallHeat.exhaustCrownTemperature, 200.0,
+                     2000.0);
+    }
+    if (settings.wallHeat.headTemperature) {
+        rules.within("wall_heat/head_K", *settings.wallHeat.headTemperature, 200.0, 2000.0);
+    }
+    rules.notNegative("wall_heat/multiplier", settings.wallHeat.multiplier);
+    return problems;
+}
+
+} // namespace lobewright::gas

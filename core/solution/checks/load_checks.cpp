@@ -1,0 +1,138 @@
+#include "core/solution/checks/checks.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::solution {
+
+namespace {
+
+/// Where a roller is pulled off, the samples and the places that bound the speed considered.
+struct PulledOff {
+    double force = 0.0; ///< contact force that the motion demands, < 0 [N]
+    double theta = 0.0; ///< [rad]
+    loads::AxialShares shares;
+};
+
+PulledOff worstPull(const StageResults& results, End end) {
+    const auto& lowest = results.loads.lowestContactForce[end];
+    const auto& speeds = results.loads.contactSpeeds[end];
+    PulledOff worst{lowest.value, lowest.theta, lowest.shares};
+    for (const auto& bound : {speeds.low, speeds.high}) {
+        if (bound && bound->shares.total() < worst.force) {
+            worst = {bound->shares.total(), bound->theta, bound->shares};
+        }
+    }
+    return worst;
+}
+
+/// Why the roller leaves and what keeps it on, by the share of the force that pulls hardest.
+Message liftOffSentence(const PulledOff& worst, End end) {
+    const auto& shares = worst.shares;
+    const Amount pull(-worst.force, in::N);
+    const TextId side = word(end);
+    if (shares.inertia <= std::min(shares.gas, shares.ring)) {
+        return Message(
+            LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
+                    "and following the track would take %2 of pull. Lower the speed, the piston "
+                    "mass or the deceleration, or close the track."),
+            side, pull);
+    }
+    if (shares.gas <= shares.ring) {
+        return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
+                               "is below the pressure under the piston, and following the track "
+                               "would take %2 of pull. Raise the supply pressure, lower the "
+                               "pressure under the piston, add a spring or close the track."),
+                       side, pull);
+    }
+    if (shares.inertia > 0.0) {
+        return Message(
+            LW_TEXT(
+                "The roller of the %1 side leaves its track: ring friction holds the piston back, "
+                "and following the track would take %2 of pull. Raise the speed, lower the "
+                "pressure under the piston or the ring friction, add a spring or close the track."),
+            side, pull);
+    }
+    return Message(
+        LW_TEXT(
+            "The roller of the %1 side leaves its track: ring friction holds the piston back where "
+            "inertia does not press it on, and following the track would take %2 of pull. Lower "
+            "the pressure under the piston or the ring friction, add a spring or close the track."),
+        side, pull);
+}
+
+void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
+    if (!results.leavesTrack(end)) {
+        return;
+    }
+    const PulledOff worst = worstPull(results, end);
+    list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
+              fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
+              fmt::format("lowest_contact_force_{}_N", name(end)), end});
+}
+
+/// An engine has to pass the speeds below its running speed when it starts.
+void addStartingCheck(CheckList& list, const StageResults& results) {
+    const bool isFired = results.gas && !results.design.running.motored;
+    const auto& motored = results.loads.contactSpeedsMotored;
+    if (results.pair().mechanism().closedTrack || !isFired || !motored ||
+        results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust)) {
+        return;
+    }
+    const loads::SpeedBound* bound = nullptr;
+    for (const End end : results.pair().pistons()) {
+        const auto& low = (*motored)[end].low;
+        if (low && (!bound || low->omega > bound->omega)) {
+            bound = &*low;
+        }
+    }
+    if (!bound || bound->omega <= 0.0) {
+        return;
+    }
+    const double rpm = bound->omega / units::revPerMinute;
+    list.add({"contact-when-starting", Severity::remark,
+              Message(LW_TEXT("When motored, the rollers keep contact only above about %1: at "
+                              "lower speed ring friction holds the pistons back as they move "
+                              "outward. Start with springs, supply pressure or a closed track."),
+                      withDecimals(bound->omega, in::turnsPerMinute, 0)),
+              rpm, 0.0, &in::rpm, "/mechanism/closed_track", bound->theta});
+}
+
+void addFlankChangeCheck(CheckList& list, const StageResults& results) {
+    const auto& changes = results.loads.flankChanges;
+    if (!results.pair().mechanism().closedTrack || changes.empty()) {
+        return;
+    }
+    list.add({"flank-change", Severity::remark,
+              Message(LW_TEXT("The load changes flank %1 times a pattern: the rollers rattle and "
+                              "reverse their spin there; more supply pressure or lighter pistons "
+                              "keep them on the push flank."),
+                      changes.size()),
+              static_cast<double>(changes.size()), 0.0, &in::pure, "/mechanism/closed_track",
+              changes.front().theta});
+}
+
+} // namespace
+
+void addLoadChecks(CheckList& list, const StageResults& results) {
+    for (const End end : results.pair().pistons()) {
+        addLiftOffCheck(list, results, end);
+        const auto& margin = results.loads.jamMargin[end];
+        list.atLeast(
+            {"jam", ofSide(LW_TEXT("Jam margin of the guide"), end), &in::pure,
+             "/friction/guide_coefficient",
+             LW_TEXT(
+                 "a flatter pressure angle, a longer guide or less friction keeps the piston free"),
+             margin.theta, fmt::format("guide_bracket_{}", name(end)), end},
+            margin.value, results.design.limits.guideBracket);
+    }
+    addStartingCheck(list, results);
+    addFlankChangeCheck(list, results);
+}
+
+} // namespace lobewright::solution

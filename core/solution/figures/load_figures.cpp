@@ -1,0 +1,194 @@
+#include "core/loads/free_body.h"
+#include "core/solution/figures/figures.h"
+#include "core/solution/pipeline/stage_results.h"
+#include "core/units.h"
+
+#include <algorithm>
+#include <optional>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::solution {
+
+namespace {
+
+using MaybeContactSpeeds = std::optional<PerEnd<loads::ContactSpeeds>>;
+
+/// The speed above which both pistons keep to their tracks [rad/s]; absent where none does.
+std::optional<double> lowOf(const PerEnd<loads::ContactSpeeds>& speeds) {
+    if (!speeds.inlet.low || !speeds.exhaust.low) {
+        return std::nullopt;
+    }
+    return std::max(speeds.inlet.low->omega, speeds.exhaust.low->omega);
+}
+
+/// The speed below which they do [rad/s]; absent where neither is ever decelerated.
+std::optional<double> highOf(const PerEnd<loads::ContactSpeeds>& speeds) {
+    std::optional<double> lowest;
+    for (const End end : bothEnds) {
+        if (const auto& bound = speeds[end].high; bound && (!lowest || bound->omega < *lowest)) {
+            lowest = bound->omega;
+        }
+    }
+    return lowest;
+}
+
+/// A bound of the speeds with contact, and why it may be missing.
+struct BoundWords {
+    std::string name;
+    TextId label, noBound;
+};
+
+void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContactSpeeds& speeds,
+                   std::optional<double> (*of)(const PerEnd<loads::ContactSpeeds>&), bool closed) {
+    const bool isJudged = speeds && !closed;
+    const auto omega = isJudged ? of(*speeds) : std::nullopt;
+    list.add(words.name, words.label, "1/min",
+             omega ? std::optional(*omega / units::revPerMinute) : std::nullopt,
+             closed     ? LW_TEXT("a closed track holds the roller")
+             : isJudged ? words.noBound
+                        : LW_TEXT("no trace to judge it by"));
+}
+
+/// Bounds of the speeds with contact, with the pressure traces of this speed held.
+void addContactSpeeds(FigureList& list, const StageResults& results) {
+    const bool closed = results.pair().mechanism().closedTrack;
+    const bool isFired = results.gas && !results.design.running.motored;
+    const MaybeContactSpeeds own = results.loads.contactSpeeds;
+    const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
+    const MaybeContactSpeeds motored =
+        isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
+    constexpr TextId noHigh = LW_TEXT("nothing decelerates a piston");
+    constexpr TextId noLow =
+        LW_TEXT("no speed keeps contact: gas or ring friction pulls a piston off "
+                "its track where inertia does not press it on");
+    addSpeedBound(
+        list,
+        {"lift_off_speed_fired_rpm", LW_TEXT("Lift-off speed with this pressure trace"), noHigh},
+        fired, highOf, closed);
+    addSpeedBound(list,
+                  {"lift_off_speed_motored_rpm", LW_TEXT("Lift-off speed when motored"), noHigh},
+                  motored, highOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_low_fired_rpm",
+                   LW_TEXT("Lowest speed with contact, fired (pressure trace held)"), noLow},
+                  fired, lowOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_high_fired_rpm",
+                   LW_TEXT("Highest speed with contact, fired (pressure trace held)"), noHigh},
+                  fired, highOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_low_motored_rpm",
+                   LW_TEXT("Lowest speed with contact, motored (pressure trace held)"), noLow},
+                  motored, lowOf, closed);
+    addSpeedBound(list,
+                  {"contact_speed_high_motored_rpm",
+                   LW_TEXT("Highest speed with contact, motored (pressure trace held)"), noHigh},
+                  motored, highOf, closed);
+    const bool leaves = results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust);
+    // Without the gas of a fired engine nothing presses the pistons on as it will.
+    const bool isJudged = closed || results.gas || results.design.running.motored;
+    list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
+                  isJudged ? std::optional(!leaves) : std::nullopt,
+                  LW_TEXT("no trace to judge it by"));
+}
+
+void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
+    list.add("mean_torque_Nm", LW_TEXT("Mean torque of gas, inertia and friction"), "N·m",
+             loads.meanTorque);
+    list.add("highest_torque_Nm", LW_TEXT("Highest torque over a turn"), "N·m",
+             loads.highestTorque);
+    list.add("lowest_torque_Nm", LW_TEXT("Lowest torque over a turn"), "N·m", loads.lowestTorque);
+    list.add("peak_to_peak_torque_Nm", LW_TEXT("Peak-to-peak torque"), "N·m",
+             loads.peakToPeakTorque);
+    list.add("torque_ripple", LW_TEXT("Torque ripple, (max − min)/|mean|"), "", loads.ripple,
+             LW_TEXT("the mean torque is below 1 % of the peak"));
+    list.add("shortest_firing_interval_deg", LW_TEXT("Shortest firing interval"), "shaft °",
+             loads.firing.shortestInterval / units::degree);
+    list.add("longest_firing_interval_deg", LW_TEXT("Longest firing interval"), "shaft °",
+             loads.firing.longestInterval / units::degree);
+    list.add("cylinders_firing_together", LW_TEXT("Cylinders that fire together"), "",
+             loads.firing.together);
+}
+
+/// Over the angle, not over the samples, which crowd at events.
+double meanOverTurn(const Samples& values, const Samples& theta) {
+    const Eigen::Index steps = theta.size() - 1;
+    const Samples length = theta.tail(steps) - theta.head(steps);
+    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
+}
+
+/// What holds the exhaust track at its setting.
+void addAdjuster(FigureList& list, const StageResults& results) {
+    const auto& mechanism = results.pair().mechanism();
+    const auto held = loads::adjusterLoads(
+        results.loads.track.exhaust, mechanism.adjuster.helixLead, loads::defaultSpline(mechanism));
+    list.add("adjuster_torque_peak_Nm", LW_TEXT("Largest torque that the adjuster must hold"),
+             "N·m", held.torque.abs().maxCoeff());
+    list.add("adjuster_torque_mean_Nm",
+             LW_TEXT("Mean torque that the adjuster must hold, forward positive"), "N·m",
+             meanOverTurn(held.torque, results.theta));
+    list.add(
+        "adjuster_axial_force_peak_N",
+        LW_TEXT("Largest axial force to hold where the adjuster pushes the track along its helix"),
+        "N", held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
+        LW_TEXT("without a helix the track cannot be turned by pushing it"));
+    list.add("adjuster_holding_margin_N",
+             LW_TEXT("Friction of the adjuster's spline less the force along it, least (on half "
+                     "the pitch radius)"),
+             "N", held.holdingMargin.minCoeff());
+    list.addYesNo("adjuster_holds_itself", LW_TEXT("Adjuster's spline holds itself"),
+                  held.holdsItself);
+}
+
+/// In a one-sided engine nothing answers the thrust of the track inside the shaft.
+void addThrustBearing(FigureList& list, const StageResults& results) {
+    const Samples& thrust = results.loads.track.inlet.thrust;
+    list.add("thrust_bearing_force_peak_N", LW_TEXT("Largest force on the thrust bearing"), "N",
+             thrust.abs().maxCoeff());
+    list.add("thrust_bearing_force_mean_N",
+             LW_TEXT("Mean force on the thrust bearing, away from the cylinders"), "N",
+             meanOverTurn(thrust, results.theta));
+}
+
+} // namespace
+
+void addLoadFigures(FigureList& list, const StageResults& results) {
+    const auto& loads = results.loads;
+    list.group("loads");
+    addTorqueFigures(list, loads);
+    for (const End end : results.pair().pistons()) {
+        const std::string side = name(end);
+        list.add("highest_contact_force_" + side + "_N",
+                 ofSide(LW_TEXT("Highest contact force"), end), "N",
+                 loads.highestContactForce[end].value);
+        list.add("lowest_contact_force_" + side + "_N",
+                 ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
+                 loads.lowestContactForce[end].value);
+        list.add("highest_side_force_" + side + "_N",
+                 ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
+                 loads.highestSideForce[end].value);
+        list.add("guide_bracket_" + side, ofSide(LW_TEXT("Lowest jam margin of the guide"), end),
+                 "", loads.jamMargin[end].value);
+        list.add("peak_piston_speed_" + side + "_m_per_s",
+                 ofSide(LW_TEXT("Peak piston speed"), end), "m/s",
+                 results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
+        list.add("peak_pressure_angle_" + side + "_deg",
+                 ofSide(LW_TEXT("Largest pressure angle"), end), "°",
+                 loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
+    }
+    addContactSpeeds(list, results);
+    list.add("gas_work_J", LW_TEXT("Gas work of a turn"), "J", loads.work.gas);
+    list.add("friction_work_J", LW_TEXT("Friction work of a turn"), "J", loads.work.friction);
+    list.add("shaft_work_J", LW_TEXT("Shaft work of a turn"), "J", loads.work.shaft);
+    list.add("work_balance_residual",
+             LW_TEXT("Gas − friction − shaft work, share of the work moved"), "",
+             loads.work.residual);
+    if (results.pair().mechanism().isOneSided()) {
+        addThrustBearing(list, results);
+    } else {
+        addAdjuster(list, results);
+    }
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,79 @@
+#include "core/solution/pipeline/closer_look.h"
+
+#include "core/gas/models/fuel.h"
+#include "core/gas/models/supply.h"
+#include "core/loads/lever_arm.h"
+#include "core/solution/pipeline/angles.h"
+#include "core/solution/pipeline/stages.h"
+
+#include <algorithm>
+
+namespace lobewright::solution {
+
+std::optional<SupplyPath> supplyPath(const Solution& solution) {
+    if (!solution.gas) {
+        return std::nullopt;
+    }
+    const auto& supply = solution.design.gas.supply;
+    const auto& gas = *solution.gas;
+    const auto air = gas::workingGas(solution.design.gas.fuel).air;
+    SupplyPath path;
+    path.kind = supply.kind;
+    path.ambient = {supply.ambientPressure, supply.ambientTemperature};
+    path.ready = {gas.plenumPressure, gas.plenumTemperature};
+    path.pump = gas.pump;
+    path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
+    path.compressed = {path.ready.pressure,
+                       gas::compress(supply, air, path.ready.pressure).outletTemperature};
+    if (supply.kind == gas::SupplyKind::blower && supply.afterCoolerTemperature) {
+        path.cooled = {path.ready.pressure,
+                       std::min(path.compressed.temperature, *supply.afterCoolerTemperature)};
+    }
+    path.trapped = {gas.cycles.front().trappedPressure, gas.cycles.front().trappedTemperature};
+    path.power = gas.supplyPower;
+    path.paid = gas.supplyPaid;
+    return path;
+}
+
+std::optional<contact::ContactMap> contactMap(const Solution& solution, End end, int widths) {
+    if (!solution.stages || !solution.stages->loads) {
+        return std::nullopt;
+    }
+    const auto& design = solution.design;
+    return contact::contactMap({solution.pair, *solution.stages->loads, design.materials,
+                                design.lubricant, design.rollerBearing, design.running.speed},
+                               solution.pair.uncovers(end), widths);
+}
+
+LeverArms leverArms(const Solution& solution) {
+    const auto& pair = solution.pair;
+    const Samples tau =
+        cycleAngles(solution.theta, solution.timing, pair.period(), pair.cyclesPerTurn());
+    LeverArms arms;
+    for (const End end : pair.pistons()) {
+        arms.track[end] = loads::leverArm(pair.lift(end, solution.theta).y1);
+        arms.crank[end] =
+            loads::crankLeverArm(pair.curve(end).stroke(), solution.design.reference.rodRatio, tau);
+        arms.geared[end] = pair.cyclesPerTurn() * arms.crank[end];
+    }
+    return arms;
+}
+
+std::optional<loads::ShaftReactions> shaftReactions(const Solution& solution) {
+    const auto distance = loads::trackDistance(solution.pair);
+    if (!distance || !solution.stages || !solution.stages->loads) {
+        return std::nullopt;
+    }
+    return loads::shaftReactions(solution.stages->loads->track, *distance);
+}
+
+std::optional<loads::PistonPolygon> pistonPolygon(const Solution& solution, End end, double theta) {
+    if (!solution.stages || !solution.stages->loads) {
+        return std::nullopt;
+    }
+    Eigen::Index nearest = 0;
+    (solution.theta - theta).abs().minCoeff(&nearest);
+    return loads::pistonPolygon(solution.stages->loads->piston[end], nearest);
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,380 @@
+#include "core/design/file.h"
+#include "core/design/gas_settings.h"
+#include "core/gas/cycle/pair_chamber.h"
+#include "core/loads/loads.h"
+#include "core/mechanism/mechanism.h"
+#include "core/solution/checks/checks.h"
+#include "core/solution/figures/channels.h"
+#include "core/solution/figures/figures.h"
+#include "core/solution/pipeline/angles.h"
+#include "core/solution/pipeline/stage_results.h"
+#include "core/solution/pipeline/stages.h"
+#include "core/solution/solution.h"
+
+#include <tbb/parallel_invoke.h>
+
+#include <atomic>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::solution {
+
+namespace {
+
+Problems below(const std::string& prefix, Problems problems) {
+    for (auto& problem : problems) {
+        problem.path = prefix + problem.path;
+    }
+    return problems;
+}
+
+/// The previous result when it came from equal inputs, otherwise a new one. `make(inputs)` returns
+/// a Result of the output.
+template <class Inputs, class Output, class Make>
+Result<std::shared_ptr<const Stage<Inputs, Output>>>
+reuse(const std::shared_ptr<const Stage<Inputs, Output>>& previous, Inputs inputs, Make&& make) {
+    if (previous && previous->inputs == inputs) {
+        return previous;
+    }
+    auto output = make(inputs);
+    if (!output) {
+        return output.problems();
+    }
+    return std::shared_ptr<const Stage<Inputs, Output>>(
+        std::make_shared<Stage<Inputs, Output>>(std::move(inputs), std::move(output).value()));
+}
+
+Result<PerEnd<motion::LiftCurve>> makeLifts(const MotionInputs& inputs) {
+    auto inlet = motion::LiftCurve::make(inputs.tracks.inlet);
+    auto exhaust = motion::LiftCurve::make(inputs.tracks[End::exhaust]);
+    Problems problems;
+    if (!inlet) {
+        problems = below("/tracks/inlet", inlet.problems());
+    }
+    if (!exhaust && inputs.tracks.exhaust) {
+        const auto more = below("/tracks/exhaust", exhaust.problems());
+        problems.insert(problems.end(), more.begin(), more.end());
+    }
+    if (!problems.empty()) {
+        return problems;
+    }
+    return PerEnd<motion::LiftCurve>{*inlet, *exhaust};
+}
+
+Result<ports::PortTiming> makeTiming(const TimingInputs& inputs,
+                                     const PerEnd<motion::LiftCurve>& lifts) {
+    auto pair = mechanism::OpposedPair::make(inputs.mechanism, lifts);
+    if (!pair) {
+        return pair.problems();
+    }
+    auto timing = ports::PortTiming::make(inputs.ports, *pair);
+    return timing ? timing : Result<ports::PortTiming>(below("/ports", timing.problems()));
+}
+
+/// The gas does not see roller, masses or pitch radius: changing them must not solve it again.
+GasInputs gasInputs(const design::Design& design, const TimingInputs& timing) {
+    GasInputs inputs{timing, design::gasSettings(design), design.running.speed,
+                     design.running.motored};
+    auto& mechanism = inputs.timing.mechanism;
+    mechanism.roller = {};
+    mechanism.pistonMass = {};
+    mechanism.piston.reset();
+    mechanism.pitchRadius = 0.0;
+    mechanism.closedTrack = false;
+    return inputs;
+}
+
+/// Passes the caller's monitor on and remembers whether it asked to stop.
+class Relay final : public Monitor {
+  public:
+    explicit Relay(Monitor& caller) : caller_(caller) {}
+    bool step(double fraction, const Message& what) override {
+        if (!stopped_ && !caller_.step(fraction, what)) {
+            stopped_ = true;
+        }
+        return !stopped_;
+    }
+    bool stopped() const { return stopped_; }
+
+  private:
+    Monitor& caller_;
+    std::atomic<bool> stopped_ = false;
+};
+
+Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const gas::PairChamber& chamber,
+                                    Monitor& monitor, const gas::CycleOptions& options) {
+    gas::RunConditions run;
+    run.omega = inputs.speed;
+    run.motored = inputs.motored;
+    run.cylinders = inputs.timing.mechanism.cylinders;
+    run.cylinderAngles = mechanism::cylinderAngles(inputs.timing.mechanism);
+    return gas::solveCycle(chamber, inputs.settings, run, monitor, options);
+}
+
+/// What the eye can tell in a plot, with a reserve.
+constexpr double liveTolerance = 3e-5, liveSteadiness = 3e-4;
+
+/// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
+/// too.
+std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
+                                         GasInputs inputs, const gas::PairChamber& chamber,
+                                         Monitor& monitor, const Request& request,
+                                         gas::CycleOptions options = {}) {
+    if (previous && previous->inputs == inputs && (request.live || !previous->live)) {
+        return previous;
+    }
+    if (!request.live) {
+        options.near = request.near;
+    } else if (previous && previous->output) {
+        options.near = previous->output->start;
+        options.keepBurnStart = true;
+        options.nearTolerance = liveTolerance;
+        options.nearSteadiness = liveSteadiness;
+    }
+    auto output = solveGas(inputs, chamber, monitor, options);
+    const bool live = request.live && output && output->near;
+    return std::make_shared<GasStage>(GasStage{{std::move(inputs), std::move(output)}, live});
+}
+
+const gas::GasTrace* traceOf(const std::shared_ptr<const GasStage>& stage) {
+    return stage && stage->output ? stage->output->trace.get() : nullptr;
+}
+
+/// Shaft angles where the burn begins and ends: the pressure is not smooth there.
+void addBurnBreaks(std::vector<double>& breaks, const GasStage& stage,
+                   const ports::PortTiming& timing) {
+    if (stage.inputs.motored) {
+        return;
+    }
+    const double perCycle = timing.pair().cyclesPerTurn();
+    for (std::size_t i = 0; i < timing.cycles().size(); ++i) {
+        const double start =
+            timing.cycles()[i].centres.idc + stage.output->cycles[i].burnStart / perCycle;
+        breaks.push_back(start);
+        breaks.push_back(start + stage.inputs.settings.burn.duration / perCycle);
+    }
+}
+
+loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, const Samples& theta) {
+    const auto& timing = stages.timing->output;
+    loads::Inputs inputs{.pair = timing.pair(),
+                         .friction = design.friction,
+                         .omega = design.running.speed,
+                         .underPistonPressure = design.running.underPistonPressure,
+                         .theta = theta,
+                         .trace = traceOf(stages.gas),
+                         .motoredTrace = traceOf(stages.motoredGas)};
+    const gas::Supply& supply = design.gas.supply;
+    if (supply.kind == gas::SupplyKind::underPiston) {
+        for (const End end : timing.pair().pistons()) {
+            const bool pumps = end == End::inlet || supply.pump.sides == gas::PumpSides::both;
+            inputs.pumpArea[end] = pumps ? supply.pump.areaFactor : 0.0;
+        }
+    }
+    inputs.breaks = timing.kinks();
+    if (stages.gas->output) {
+        addBurnBreaks(inputs.breaks, *stages.gas, timing);
+        inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
+    }
+    inputs.kinematics = stages.kinematics.get();
+    return loads::solveLoads(inputs);
+}
+
+contact::Inputs contactInputs(const design::Design& design, const mechanism::OpposedPair& pair,
+                              const loads::Loads& loads) {
+    return {pair,
+            loads,
+            design.materials,
+            design.lubricant,
+            design.rollerBearing,
+            design.running.speed};
+}
+
+balance::Inputs balanceInputs(const design::Design& design, const balance::UnitBalance& unit,
+                              const loads::Loads& loads) {
+    return {.unit = unit,
+            .evenTotalTorque = loads.evenTotalTorque,
+            .omega = design.running.speed,
+            .inertia = design.running.inertia};
+}
+
+std::vector<Channel> makeChannels(const StageResults& results, const contact::Contact& contact,
+                                  const balance::Balance& balance) {
+    ChannelList list(results.theta.size());
+    addMotionChannels(list, results.timing, results.theta, results.chi, results.omega());
+    addGasChannels(list, results.gas ? &*results.gas : nullptr, results.theta);
+    addLoadChannels(list, results);
+    addContactChannels(list, contact, results.pair());
+    addTorqueChannels(list, results);
+    addBalanceChannels(list, balance);
+    addForceDetailChannels(list, results);
+    addContactDetailChannels(list, contact, results.pair());
+    addFlowChannels(list, results);
+    if (!results.pair().mechanism().isOneSided()) {
+        addAdjusterChannels(list, results);
+        addRemedyChannels(list, balance, results);
+    } else {
+        addThrustChannel(list, results);
+    }
+    return list.take();
+}
+
+std::vector<Figure> makeFigures(const StageResults& results, const contact::Contact& contact,
+                                const balance::Balance& balance,
+                                const std::vector<std::string>& groups) {
+    const auto wanted = [&groups](auto... names) {
+        return groups.empty() || std::any_of(groups.begin(), groups.end(), [&](const auto& group) {
+                   return ((group == names) || ...);
+               });
+    };
+    FigureList list;
+    if (wanted("geometry")) {
+        addGeometryFigures(list, results.timing, results.omega());
+    }
+    if (wanted("timing")) {
+        addTimingFigures(list, results.timing, results.omega());
+    }
+    if (wanted("performance", "energy")) {
+        addPerformanceFigures(list, results);
+    }
+    if (wanted("loads")) {
+        addLoadFigures(list, results);
+    }
+    if (wanted("contact")) {
+        addContactFigures(list, contact, results.pair());
+    }
+    if (wanted("balance")) {
+        addBalanceFigures(list, balance, results);
+    }
+    if (wanted("solver")) {
+        addSolverFigures(list, results);
+    }
+    return list.take();
+}
+
+std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact,
+                              Detail detail) {
+    const auto& limits = results.design.limits;
+    CheckList list;
+    if (detail == Detail::figures) {
+        addGasChecks(list, results.gas, results.design);
+        return list.take();
+    }
+    addTrackChecks(list, results.timing, limits, results.theta);
+    addJunctionChecks(list, results.timing);
+    addClearanceChecks(list, results.pair());
+    addPortChecks(list, results.timing);
+    addOpeningOrderCheck(list, results.timing);
+    addLinerChecks(list, results.timing, results.theta);
+    addSpeedChecks(list, results.timing, limits, results.omega());
+    addGasChecks(list, results.gas, results.design);
+    addLoadChecks(list, results);
+    addContactChecks(list, contact, results.pair(), limits);
+    return list.take();
+}
+
+Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pipeline>& stages,
+                          const Request& request) {
+    const Detail detail = request.detail;
+    const auto& timing = stages->timing->output;
+    const auto& gas = stages->gas->output;
+    const auto& pair = timing.pair();
+    const auto theta = sampleAngles(timing, pair.period());
+    const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
+    if (!stages->kinematics) {
+        stages->kinematics =
+            std::make_shared<const loads::Kinematics>(loads::kinematics(pair, theta));
+    }
+    const auto loads = std::make_shared<const loads::Loads>(makeLoads(design, *stages, theta));
+    if (!stages->unitBalance) {
+        stages->unitBalance =
+            std::make_shared<const balance::UnitBalance>(balance::unitBalance(pair, theta));
+    }
+    const auto contact = contact::solveContact(contactInputs(design, pair, *loads));
+    if (!contact) {
+        return contact.problems();
+    }
+    const auto balance = std::make_shared<const balance::Balance>(
+        balance::solveBalance(balanceInputs(design, *stages->unitBalance, *loads)));
+    if (detail == Detail::everything) {
+        stages->loads = loads;
+        stages->contact = std::make_shared<const contact::Contact>(*contact);
+        stages->balance = balance;
+    }
+    const StageResults results{design, timing, gas, *loads, theta, chi};
+    return Solution{.design = design,
+                    .pair = pair,
+                    .timing = timing,
+                    .gas = gas ? std::optional(*gas) : std::nullopt,
+                    .theta = theta,
+                    .channels = detail == Detail::everything
+                                    ? makeChannels(results, *contact, *balance)
+                                    : std::vector<Channel>{},
+                    .figures = makeFigures(results, *contact, *balance, request.groups),
+                    .checks = makeChecks(results, *contact, detail),
+                    .stages = stages,
+                    .live = stages->gas->live || (stages->motoredGas && stages->motoredGas->live)};
+}
+
+} // namespace
+
+Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
+                       const Request& request) {
+    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
+        !problems.empty()) {
+        return problems;
+    }
+    const Pipeline none;
+    const Pipeline& before = previous && previous->stages ? *previous->stages : none;
+    auto stages = std::make_shared<Pipeline>();
+
+    MotionInputs motionInputs{design.tracks};
+    if (design.mechanism.isOneSided()) {
+        motionInputs.tracks.exhaust.reset(); // of the other arrangement
+    }
+    auto motion = reuse(before.motion, std::move(motionInputs), makeLifts);
+    if (!motion) {
+        return motion.problems();
+    }
+    stages->motion = *motion;
+    auto timing = reuse(
+        before.timing, TimingInputs{stages->motion->inputs, design.mechanism, design.ports},
+        [&](const TimingInputs& inputs) { return makeTiming(inputs, stages->motion->output); });
+    if (!timing) {
+        return timing.problems();
+    }
+    stages->timing = *timing;
+    if (stages->timing == before.timing) {
+        stages->unitBalance = before.unitBalance;
+        stages->kinematics = before.kinematics;
+        stages->chamber = before.chamber;
+    }
+
+    if (!stages->chamber) {
+        stages->chamber = std::make_shared<const gas::PairChamber>(stages->timing->output);
+    }
+    Relay relay(monitor);
+    const auto inputs = gasInputs(design, stages->timing->inputs);
+    const auto solveFired = [&] {
+        stages->gas = gasStage(before.gas, inputs, *stages->chamber, relay, request);
+    };
+    const auto solveMotored = [&] {
+        auto motored = inputs;
+        motored.motored = true;
+        gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
+        options.maxEvaluations /= 2;
+        stages->motoredGas = gasStage(before.motoredGas, std::move(motored), *stages->chamber,
+                                      relay, request, options);
+    };
+    if (!inputs.motored && request.detail == Detail::everything) {
+        tbb::parallel_invoke(solveFired, solveMotored);
+    } else {
+        solveFired();
+    }
+    if (relay.stopped()) {
+        return Problem{"", LW_TEXT("cancelled")};
+    }
+    return assemble(design, stages, request);
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,485 @@
+#include "core/design/gas_settings.h"
+#include "core/gas/cycle/cycle.h"
+#include "core/gas/cycle/pair_chamber.h"
+#include "core/gas/cycle/phases.h"
+#include "core/gas/cycle/pump_space.h"
+#include "core/gas/models/fuel.h"
+#include "core/gas/models/wiebe.h"
+#include "core/solution/pipeline/stages.h"
+#include "core/solution/workings/working_recipes.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::solution {
+
+namespace {
+
+constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
+constexpr TextId enthalpyFlow = LW_TEXT(
+    "Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft "
+    "turns 6·n degrees in a second.");
+constexpr TextId firstLaw = LW_TEXT("First law for what the chamber holds over a cycle.");
+constexpr TextId counted = LW_TEXT("Counted by the solver.");
+constexpr const char* workAtShaft = "W=figure:shaft_work_J W_g=figure:gas_work_J "
+                                    "W_f=figure:friction_work_J W_m=value:work_moved";
+constexpr TextId workSource =
+    LW_TEXT("Work of a turn: what the gas gives and friction takes must reach the shaft.");
+constexpr int allDigits = 15; ///< of sums that nearly cancel
+
+constexpr Recipe recipes[] = {
+    {"wall_heat_J", "Q_w",
+     "∮(h·(π/4·D²·(2·T − T_i − T_e) + 4000·(V − V_r)/D·(T − T_l)), θ)/(6000000·n·c)",
+     "h=channel:wall_coefficient_W_per_m2K D=field:/mechanism/bore_mm T=channel:temperature_K "
+     "T_i=field:/gas/wall_heat/crown_K T_e=value:exhaust_crown V=channel:chamber_volume_cm3 "
+     "V_r=field:/mechanism/recess_cm3 T_l=field:/gas/wall_heat/liner_K "
+     "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
+     "alike=value:cylinders_alike",
+     LW_TEXT("Newton's law of cooling for two crowns and the liner between them; coefficient of "
+             "Woschni "
+             "1967 or Hohenberg 1979 (Heywood, § 12.4)."),
+     sampled, 1e-9,
+     LW_TEXT("The coefficient is a column; the shaft turns 6·n degrees in a second.")},
+    {"wall_heat_J", "Q_w", "∮(h, θ)",
+     "h=channel:wall_coefficient_W_per_m2K "
+     "θ=channel:shaft_angle_deg none=value:no_wall_heat",
+     LW_TEXT("The design lets no heat through its walls."), sampled, 1e-9},
+    {"exhaust_enthalpy_J", "H_e", "∮(m·h, θ)/(6·n·c)",
+     "m=channel:exhaust_flow_g_per_s h=channel:exhaust_enthalpy_kJ_per_kg "
+     "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
+     "alike=value:cylinders_alike",
+     enthalpyFlow, sampled, 0.02},
+    {"supply_enthalpy_J", "H_s", "m·∮(f·h, θ)/(1000·∮(f, θ))",
+     "m=value:delivered_mass f=channel:fresh_flow_g_per_s h=channel:supply_enthalpy_kJ_per_kg "
+     "θ=channel:shaft_angle_deg alike=value:cylinders_alike none=value:no_pump",
+     LW_TEXT("Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ."), sampled, 1e-4,
+     LW_TEXT("What is pushed back into the inlet returns with its enthalpy and leaves no sum.")},
+    {"supply_enthalpy_J", "H_s", "∮(m·h, θ)/(6·n·c)",
+     "m=channel:inlet_flow_g_per_s h=channel:inlet_enthalpy_kJ_per_kg "
+     "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
+     "alike=value:cylinders_alike",
+     enthalpyFlow, sampled, 0.02},
+    {"fuel_heat_J", "Q", "m_f·H", "m_f=value:fuel_mass H=value:lower_heating_value",
+     LW_TEXT("Fuel of a cycle times its lower heating value; mg·MJ/kg are J.")},
+    {"audit_residual", "r", "(Q + H_s − W − Q_w − H_e − Q_u)/(abs(W) + abs(Q_w) + abs(H_e))",
+     "Q=figure:fuel_heat_J H_s=figure:supply_enthalpy_J W=figure:indicated_work_J "
+     "Q_w=figure:wall_heat_J H_e=figure:exhaust_enthalpy_J Q_u=figure:unburnt_heat_J",
+     firstLaw, 1e-9, 1e-12,
+     LW_TEXT("No fuel burns, so the share is that of the heat and work moved."), allDigits},
+    {"knock_integral", "I", "∫((p/1.01325)^1.7/exp(3800/T), θ, a, b)/(6·n·0.01768·(O/100)^3.402)",
+     "p=channel:pressure_bar T=channel:unburnt_temperature_K θ=channel:shaft_angle_deg "
+     "a=value:knock_from b=value:knock_to n=field:/running/speed_rpm O=value:octane_number "
+     "alike=value:cylinders_alike",
+     LW_TEXT("Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59)."),
+     2.0 * sampled, 0.0, LW_TEXT("Of the cycle that comes nearest to knock.")},
+    {"burn_start_cycle_deg", "χ_b", "max(−60, min(20, χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)))",
+     "χ_0=value:burn_grid h=value:burn_step p_m=value:burn_imep_before p_0=value:burn_imep_at "
+     "p_p=value:burn_imep_after searched=value:burn_searched",
+     LW_TEXT("Vertex of the parabola through the indicated mean effective pressures of three burn "
+             "starts."),
+     1e-9, 3.0,
+     LW_TEXT("The solver searches between −60° and 20° of the cycle to 0.05°; three starts show "
+             "the same "
+             "to "
+             "within their distance."),
+     9},
+    {"burn_start_cycle_deg", "χ_b", "wrap(c·(θ_b − θ_i))",
+     "c=figure:cycles_per_turn θ_b=value:ignition_at θ_i=value:inner_dead_centre_at",
+     LW_TEXT("Cycle degrees count c times as fast as the shaft, from inner dead centre."), 1e-9,
+     1e-7,
+     LW_TEXT("Searched for; another start of combustion nearby leaves no cycle to compare with.")},
+    {"supply_pressure_bar", "p", "∮(p_s, θ)/360",
+     "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
+     sampled},
+    {"supply_temperature_K", "T", "∮(T_s, θ)/360",
+     "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
+     sampled},
+    {"supply_power_kW", "P_s", "η·p_a·V·i·n/(600·R·T_a)·∮(Δh, θ)/360",
+     "η=field:/gas/supply/volumetric_efficiency p_a=field:/gas/supply/ambient_pressure_bar "
+     "V=field:/gas/supply/displacement_cm3_per_turn i=field:/gas/supply/drive_ratio "
+     "n=field:/running/speed_rpm R=value:gas_constant_air "
+     "T_a=field:/gas/supply/ambient_temperature_K Δh=channel:compression_work_kJ_per_kg "
+     "θ=channel:shaft_angle_deg",
+     LW_TEXT("Air that the blower delivers in a second, times the mean work to compress it."),
+     sampled, 1e-9},
+    {"supply_power_kW", "P_s", "−W·z·c·n/60000",
+     "W=figure:pump_work_J z=field:/mechanism/cylinders c=figure:cycles_per_turn "
+     "n=field:/running/speed_rpm",
+     LW_TEXT("What the pump takes from the backs of the pistons, a cycle, times the cycles.")},
+    {"pump_work_J", "W_u", "f·π/4·D²·∮(p·v, θ)/(60·n·c)",
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
+     "c=figure:cycles_per_turn one=value:inlet_pumps",
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+    {"pump_work_J", "W_u", "f·π/4·D²·∮(p·(v_i + v_e), θ)/(60·n·c)",
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "v_i=channel:velocity_inlet_m_per_s v_e=channel:velocity_exhaust_m_per_s "
+     "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
+     "both=value:both_pump",
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:supply_pressure_bar",
+     LW_TEXT("Least over the turn."), 2.0 * sampled},
+    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:supply_pressure_bar",
+     LW_TEXT("Highest over the turn."), 2.0 * sampled},
+    {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
+     "V_max=value:pump_largest V_min=value:pump_smallest",
+     LW_TEXT("Definition: largest over smallest volume of the pump chamber.")},
+    {"fuel_lost_share", "l", "1 − m_f/m_s", "m_f=value:fuel_mass m_s=value:supplied_fuel_mass",
+     LW_TEXT("Definition: what of the fuel supplied does not stay in the chamber.")},
+    {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
+     "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
+     "none=value:no_pump",
+     LW_TEXT("Mass flow times the work to compress it; none below ambient pressure."), sampled,
+     1e-9},
+    {"supply_power_counted", "k", "1 − u", "u=field:/gas/supply/unpaid",
+     LW_TEXT("The design says whether anybody pays for the supply.")},
+    {"supply_power_counted", "k", "1", "",
+     LW_TEXT("The shaft drives the blower: its power is always deducted.")},
+    {"mass_residual", "r", "abs(m_i − m_e + m_f − Δm)/m",
+     "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass m_f=value:worst_burnt_fuel "
+     "Δm=value:worst_mass_change m=value:worst_trapped_mass",
+     LW_TEXT("Conservation of mass over a cycle."), 1e-6, 1e-13,
+     LW_TEXT("Of the cycle where most is left over."), allDigits},
+    {"energy_residual", "r", "abs(Q_b − Q_w − W + H_s − H_e − ΔU)/Q",
+     "Q_b=value:worst_heat_released Q_w=value:worst_wall_heat W=value:worst_work "
+     "H_s=value:worst_supply_enthalpy H_e=value:worst_exhaust_enthalpy "
+     "ΔU=value:worst_energy_change Q=value:worst_energy_reference",
+     firstLaw, 1e-6, 1e-13, LW_TEXT("Of the cycle where most is left over."), allDigits},
+    {"work_residual",
+     "r",
+     "abs(W − (W_g − W_f))/W_m",
+     workAtShaft,
+     workSource,
+     1e-6,
+     1e-13,
+     {},
+     allDigits},
+    {"work_balance_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13,
+     "", allDigits},
+    {"cycles", "N", "N_u + 1", "N_u=value:unsteady_periods", counted, 1e-9, 0.0,
+     LW_TEXT("The period that repeats the state it began with is the solution and the last.")},
+    {"steps", "S", "S_e + S_i", "S_e=value:explicit_steps S_i=value:implicit_steps", counted},
+    {"evaluations", "E", "E_s + E_r", "E_s=value:step_evaluations E_r=value:restart_evaluations",
+     counted}};
+
+Operand at(Operand operand, double theta) {
+    operand.kind = Operand::Kind::reading;
+    operand.angle = theta;
+    return operand;
+}
+
+using Cycle = gas::CycleFigures;
+
+/// The cycle, of any cylinder, with the largest of something.
+template <class Quantity>
+const Cycle& worst(const gas::CycleSolution& gas, Quantity&& quantity) {
+    const Cycle* found = &gas.cycles.front();
+    for (const auto& cylinder : gas.cylinders) {
+        for (const Cycle& cycle : cylinder) {
+            found = quantity(cycle) > quantity(*found) ? &cycle : found;
+        }
+    }
+    for (const Cycle& cycle : gas.cycles) {
+        found = quantity(cycle) > quantity(*found) ? &cycle : found;
+    }
+    return *found;
+}
+
+struct Counted {
+    std::string_view name;
+    TextId label;
+    const char* unit;
+    double Cycle::*member;
+    double factor;
+    TextId note;
+};
+constexpr TextId integrated = LW_TEXT("integrated by the solver");
+
+std::optional<Operand> worstValue(const gas::CycleSolution& gas, std::string_view name) {
+    constexpr double mg = units::milligram;
+    static const Counted ofMass[] = {
+        {"worst_inlet_mass", LW_TEXT("In through the inlet ports, net"), "mg", &Cycle::inletMass,
+         mg, integrated},
+        {"worst_exhaust_mass", LW_TEXT("Out through the exhaust ports, net"), "mg",
+         &Cycle::exhaustMass, mg, integrated},
+        {"worst_burnt_fuel", LW_TEXT("Fuel burnt"), "mg", &Cycle::burntFuelMass, mg, integrated},
+        {"worst_mass_change", LW_TEXT("Change of the mass in the chamber"), "mg",
+         &Cycle::massChange, mg, LW_TEXT("end less beginning of the cycle")},
+        {"worst_trapped_mass", LW_TEXT("Trapped mass"), "mg", &Cycle::trappedMass, mg,
+         LW_TEXT("at the last port closing")}};
+    static const Counted ofEnergy[] = {
+        {"worst_heat_released", LW_TEXT("Heat released"), "J", &Cycle::heatReleased, 1.0,
+         integrated},
+        {"worst_wall_heat", LW_TEXT("Heat to the walls"), "J", &Cycle::wallHeat, 1.0, integrated},
+        {"worst_work", LW_TEXT("Indicated work"), "J", &Cycle::work, 1.0, integrated},
+        {"worst_supply_enthalpy", LW_TEXT("Enthalpy with the supply"), "J", &Cycle::supplyEnthalpy,
+         1.0, integrated},
+        {"worst_exhaust_enthalpy", LW_TEXT("Enthalpy with the exhaust"), "J",
+         &Cycle::exhaustEnthalpy, 1.0, integrated},
+        {"worst_energy_change", LW_TEXT("Change of the internal energy"), "J", &Cycle::energyChange,
+         1.0, LW_TEXT("end less beginning of the cycle")},
+        {"worst_energy_reference", LW_TEXT("Energy to compare with"), "J", &Cycle::energyReference,
+         1.0, LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
+    const auto find = [&](const auto& list, const Cycle& cycle) -> std::optional<Operand> {
+        for (const Counted& one : list) {
+            if (one.name == name) {
+                return inner(one.label, one.unit, cycle.*one.member / one.factor, one.note);
+            }
+        }
+        return std::nullopt;
+    };
+    if (auto found =
+            find(ofMass, worst(gas, [](const Cycle& cycle) { return cycle.massResidual; }))) {
+        return found;
+    }
+    return find(ofEnergy, worst(gas, [](const Cycle& cycle) { return cycle.energyResidual; }));
+}
+
+std::optional<Operand> effortValue(const gas::CycleSolution& gas, std::string_view name) {
+    const gas::Effort& effort = gas.effort;
+    const auto whole = [](const Message& label, long number, Message note) {
+        return inner(label, "", static_cast<double>(number), std::move(note));
+    };
+    if (name == "unsteady_periods") {
+        return whole(
+            LW_TEXT("Periods that did not repeat their state"), effort.unsteadyPeriods,
+            Message(LW_TEXT("the last one changed it by %1 of its size, at most %2 is asked"),
+                    number(effort.lastChange, 2), number(effort.askedChange, 2)));
+    }
+    if (name == "explicit_steps") {
+        return whole(LW_TEXT("Steps of the explicit method"), effort.explicitSteps,
+                     LW_TEXT("Dormand and Prince, where the equations are not stiff"));
+    }
+    if (name == "implicit_steps") {
+        return whole(LW_TEXT("Steps of the implicit method"), effort.implicitSteps,
+                     LW_TEXT("Radau, where a port equalises pressures at once"));
+    }
+    if (name == "step_evaluations") {
+        return whole(LW_TEXT("Evaluations in steps"), effort.stepEvaluations,
+                     LW_TEXT("those of steps that were tried in vain included"));
+    }
+    return whole(LW_TEXT("Evaluations where the equations change"), effort.restartEvaluations,
+                 LW_TEXT("at port events, burn, kinks of the motion and where flows turn"));
+}
+
+/// Cycle and index in the period that comes nearest to knock.
+std::optional<Operand> knockValue(const Solution& solution, std::string_view name) {
+    const auto& cycles = solution.gas->cycles;
+    const auto& events = solution.timing.cycles();
+    std::size_t index = 0;
+    for (std::size_t i = 0; i < cycles.size(); ++i) {
+        index = cycles[i].knockIntegral.value_or(0.0) > cycles[index].knockIntegral.value_or(0.0)
+                    ? i
+                    : index;
+    }
+    if (!cycles[index].knockIntegral) {
+        return std::nullopt;
+    }
+    if (name == "knock_from") {
+        const double closing = index > 0 ? events[index - 1].lastClosing()
+                                         : events.back().lastClosing() - solution.pair.period();
+        return at(inner(LW_TEXT("Last port closing"), "shaft °", closing / units::degree,
+                        LW_TEXT("the integral counts from here")),
+                  closing);
+    }
+    const auto& burn = solution.design.gas.burn;
+    const double share = gas::wiebeProgress(0.9, burn.wiebeA, burn.wiebeM);
+    const double end =
+        events[index].centres.idc +
+        (cycles[index].burnStart + share * burn.duration) / solution.pair.cyclesPerTurn();
+    return at(inner(LW_TEXT("Nine tenths burnt"), "shaft °", end / units::degree,
+                    LW_TEXT("then too little is left to knock; from the Wiebe function")),
+              end);
+}
+
+std::optional<Operand> octane(const Solution& solution) {
+    if (auto field = fieldOperand(solution, "/gas/octane_number")) {
+        return field;
+    }
+    const auto& fuel = gas::fuelData(solution.design.gas.fuel);
+    if (!fuel.octaneNumber) {
+        return std::nullopt;
+    }
+    Operand operand =
+        inner(LW_TEXT("Octane number of the fuel"), "", *fuel.octaneNumber, fuel.source);
+    operand.kind = Operand::Kind::constant;
+    return operand;
+}
+
+constexpr double burnStep = 3.0; ///< [cycle °]
+
+/// What other burn starts would give; the one in the middle is the nearest whole degree.
+std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view name) {
+    const auto& gas = *solution.gas;
+    const double grid = std::round(gas.cycles.front().burnStart / units::degree);
+    if (name == "burn_searched") {
+        return condition(true, LW_TEXT("a start of combustion that is searched for"));
+    }
+    if (name == "burn_grid") {
+        return inner(LW_TEXT("Mean start of combustion"), "cycle °", grid,
+                     LW_TEXT("a whole degree"));
+    }
+    if (name == "burn_step") {
+        return inner(LW_TEXT("Distance of the burn starts"), "cycle °", burnStep, "chosen");
+    }
+    const double start = grid + (name == "burn_imep_before"  ? -burnStep
+                                 : name == "burn_imep_after" ? burnStep
+                                                             : 0.0);
+    gas::Settings settings = design::gasSettings(solution.design);
+    settings.burn.bestTorque = false;
+    settings.burn.start = start * units::degree;
+    gas::RunConditions run;
+    run.omega = solution.design.running.speed;
+    run.cylinders = solution.pair.mechanism().cylinders;
+    run.cylinderAngles = mechanism::cylinderAngles(solution.pair.mechanism());
+    gas::CycleOptions options;
+    options.near = gas.start;
+    SilentMonitor monitor;
+    const auto other =
+        gas::solveCycle(gas::PairChamber(solution.timing), settings, run, monitor, options);
+    if (!other) {
+        return std::nullopt;
+    }
+    double sum = 0.0, count = 0.0;
+    const auto add = [&](const std::vector<Cycle>& cycles) {
+        for (const Cycle& cycle : cycles) {
+            sum += cycle.imep / units::bar;
+            count += 1.0;
+        }
+    };
+    for (const auto& cylinder : other->cylinders) {
+        add(cylinder);
+    }
+    if (other->cylinders.empty()) {
+        add(other->cycles);
+    }
+    return inner(LW_TEXT("Indicated mean effective pressure"), "bar", sum / count,
+                 Message(LW_TEXT("same engine, burn from %1 of the cycle"),
+                         withDecimals(toSi(in::degrees, start), in::degrees, 0)));
+}
+
+Operand pumpVolume(const Solution& solution, bool isLargest) {
+    const gas::PairChamber chamber(solution.timing);
+    gas::RunConditions run;
+    run.cylinders = solution.pair.mechanism().cylinders;
+    run.cylinderAngles = mechanism::cylinderAngles(solution.pair.mechanism());
+    const gas::Pump& pump = solution.design.gas.supply.pump;
+    gas::PumpSpace space{
+        &chamber, pump, chamber.cycles().back().lastClosing - chamber.period(), {0.0}};
+    if (pump.shared) {
+        space.lags = gas::cylinderLags(run);
+    }
+    const gas::PumpSpace::Bounds bounds = space.bounds();
+    return inner(isLargest ? LW_TEXT("Largest volume of the pump chamber")
+                           : LW_TEXT("Smallest volume of the pump chamber"),
+                 "cm³", (isLargest ? bounds.largest : bounds.smallest) / units::cubicCentimetre,
+                 LW_TEXT("dead volume + area factor · bore area · travel, searched over a period"));
+}
+
+std::optional<Operand> gasSideValue(const Solution& solution, std::string_view name) {
+    const auto& gas = *solution.gas;
+    const auto& walls = solution.design.gas.wallHeat;
+    if (name == "exhaust_crown" && solution.design.mechanism.isOneSided()) {
+        return walls.headTemperature ? fieldOperand(solution, "/gas/wall_heat/head_K")
+                                     : fieldOperand(solution, "/gas/wall_heat/crown_K");
+    }
+    if (name == "exhaust_crown") {
+        return walls.exhaustCrownTemperature
+                   ? fieldOperand(solution, "/gas/wall_heat/exhaust_crown_K")
+                   : fieldOperand(solution, "/gas/wall_heat/crown_K");
+    }
+    const gas::Supply& supply = solution.design.gas.supply;
+    const bool pumps = supply.kind == gas::SupplyKind::underPiston;
+    const bool both =
+        supply.pump.sides == gas::PumpSides::both && !solution.design.mechanism.isOneSided();
+    if (name == "no_pump") {
+        return condition(!pumps, LW_TEXT("a supply that the pistons do not pump"));
+    }
+    if (name == "inlet_pumps") {
+        return condition(pumps && !both, LW_TEXT("inlet pistons that pump alone"));
+    }
+    if (name == "both_pump") {
+        return condition(pumps && both, LW_TEXT("both pistons pumping"));
+    }
+    if (name == "injected_fuel") {
+        return condition(solution.design.gas.mixture == gas::Mixture::injected,
+                         LW_TEXT("fuel injected after the ports have closed"));
+    }
+    if (name == "pump_largest" || name == "pump_smallest") {
+        return pumps ? std::optional(pumpVolume(solution, name == "pump_largest")) : std::nullopt;
+    }
+    if (name == "supplied_fuel_mass") {
+        double sum = 0.0;
+        for (const Cycle& cycle : gas.cycles) {
+            sum += cycle.suppliedFuelMass;
+        }
+        return gas.cylinders.empty()
+                   ? std::optional(
+                         inner(LW_TEXT("Fuel supplied a cycle, mean"), "mg",
+                               sum / static_cast<double>(gas.cycles.size()) / units::milligram,
+                               LW_TEXT("its share of the fresh gas taken in")))
+                   : std::nullopt;
+    }
+    if (name == "no_wall_heat") {
+        return condition(walls.model == gas::WallHeatModel::none,
+                         LW_TEXT("walls that take no heat"));
+    }
+    if (name == "fuel_mass") {
+        double sum = 0.0;
+        for (const Cycle& cycle : gas.cycles) {
+            sum += cycle.fuelMass;
+        }
+        return gas.cylinders.empty()
+                   ? std::optional(
+                         inner(LW_TEXT("Fuel of a cycle, mean"), "mg",
+                               sum / static_cast<double>(gas.cycles.size()) / units::milligram,
+                               LW_TEXT("air at the last port closing over λ and the "
+                                       "stoichiometric ratio; none when motored")))
+                   : std::nullopt;
+    }
+    if (name.starts_with("knock_")) {
+        return knockValue(solution, name);
+    }
+    if (name == "ignition_at") {
+        const double theta = solution.timing.cycles().front().centres.idc +
+                             gas.cycles.front().burnStart / solution.pair.cyclesPerTurn();
+        return at(inner(LW_TEXT("Burn starts"), "shaft °", theta / units::degree,
+                        LW_TEXT("found by the search")),
+                  theta);
+    }
+    if (name == "octane_number") {
+        return octane(solution);
+    }
+    if (name.starts_with("burn_")) {
+        return solution.design.gas.burn.bestTorque && !solution.design.running.motored
+                   ? burnNeighbour(solution, name)
+                   : std::nullopt;
+    }
+    if (name.starts_with("worst_")) {
+        return worstValue(gas, name);
+    }
+    return name.ends_with("_periods") || name.ends_with("_steps") || name.ends_with("_evaluations")
+               ? effortValue(gas, name)
+               : std::nullopt;
+}
+
+} // namespace
+
+std::span<const Recipe> energyRecipes() {
+    return recipes;
+}
+
+std::optional<Operand> energyValue(const Solution& solution, std::string_view name) {
+    if (name == "work_moved" && solution.stages->loads) {
+        return inner(LW_TEXT("Work moved"), "J", solution.stages->loads->work.moved,
+                     LW_TEXT("torque of every piston without its sign, over the turn"));
+    }
+    return solution.gas ? gasSideValue(solution, name) : std::nullopt;
+}
+
+} // namespace lobewright::solution

@@ -1,0 +1,49 @@
+#include "ui/base/curve.h"
+
+#include <QLocale>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+QColor colourOf(const Palette& palette, Tone tone) {
+    switch (tone) {
+    case Tone::inlet:
+        return palette.inlet;
+    case Tone::exhaust:
+        return palette.exhaust;
+    case Tone::ink:
+        return palette.ink;
+    case Tone::quiet:
+        return palette.quiet;
+    case Tone::warning:
+        return palette.warning;
+    }
+    return palette.ink;
+}
+
+QString valueText(double value, double largest) {
+    if (!std::isfinite(value))
+        return {};
+    const double size = std::abs(largest);
+    int decimals = 0;
+    if (size > 0.0 && std::isfinite(size))
+        decimals = std::clamp(3 - static_cast<int>(std::floor(std::log10(size))), 0, 6);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    QString text = locale.toString(std::abs(value), 'f', decimals);
+    const bool isZero = locale.toDouble(text) == 0.0;
+    return value < 0.0 && !isZero ? QChar(0x2212) + text : text;
+}
+
+QString shortText(double value) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    // Engineers read 217557, not 2.176e+05.
+    const bool isLarge = std::abs(value) >= 1e4 && std::abs(value) < 1e7;
+    const QString text = isLarge ? locale.toString(std::abs(value), 'f', 0)
+                                 : locale.toString(std::abs(value), 'g', 4);
+    return value < 0.0 ? QChar(0x2212) + text : text;
+}
+
+} // namespace lobewright::ui

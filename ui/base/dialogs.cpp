@@ -1,0 +1,104 @@
+#include "ui/base/dialogs.h"
+
+#include "ui/base/core_text.h"
+#include "ui/base/plain_message.h"
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QFileInfo>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTextBrowser>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Dialogs)
+};
+
+void runTextDialog(QWidget* parent, const QString& title, const QString& html, QSize size) {
+    QDialog dialog(parent);
+    dialog.setObjectName(QStringLiteral("about"));
+    dialog.setWindowTitle(title);
+    auto* layout = new QVBoxLayout(&dialog);
+    auto* text = new QTextBrowser(&dialog);
+    text->setAccessibleName(title);
+    text->setHtml(html);
+    text->setOpenExternalLinks(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    layout->addWidget(text);
+    layout->addWidget(buttons);
+    dialog.resize(size);
+    dialog.exec();
+}
+
+} // namespace
+
+QString cautions() {
+    return QStringLiteral("<p>") +
+           Words::tr("Everything shown is an estimate. No fitness for manufacture or use is "
+                     "implied; correlations, discharge coefficients and scavenging models are "
+                     "good to perhaps ±10 to 20 %.") +
+           QStringLiteral("</p><p>") +
+           Words::tr("Contact figures are nominal: they compare designs and never release one to "
+                     "build. Have a qualified engineer review the design before metal is cut.") +
+           QStringLiteral("</p><p>") +
+           Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
+                     "pressure, fuel, hydrogen and rotating machinery apply. First runs: behind "
+                     "guarding, from a distance, with overspeed and fuel cut-off.") +
+           QStringLiteral("</p>");
+}
+
+void showAbout(QWidget* parent) {
+    const QString html =
+        QStringLiteral("<h2>Lobewright %1</h2><p>").arg(QCoreApplication::applicationVersion()) +
+        Words::tr("Designs and judges cam-track engines: opposed pistons whose rollers run on "
+                  "undulating axial tracks around a shaft.") +
+        QStringLiteral("</p><h3>") + Words::tr("Cautions") + QStringLiteral("</h3>") + cautions() +
+        QStringLiteral("<h3>") + Words::tr("Licence") + QStringLiteral("</h3><p>") +
+        Words::tr("Free software under the GNU General Public License, version 3 or later; it "
+                  "comes without any warranty. Built with Qt, QCustomPlot and Eigen.") +
+        QStringLiteral("</p>");
+    runTextDialog(parent, Words::tr("About Lobewright"), html, {560, 520});
+}
+
+void showProblems(QWidget* parent, const QString& file, const Problems& problems) {
+    QDialog dialog(parent);
+    dialog.setObjectName(QStringLiteral("problems"));
+    dialog.setWindowTitle(Words::tr("File not opened"));
+    auto* layout = new QVBoxLayout(&dialog);
+    auto* intro =
+        new QLabel(Words::tr("%1 is not a usable design. The present design is unchanged.")
+                       .arg(QFileInfo(file).fileName()),
+                   &dialog);
+    intro->setTextFormat(Qt::PlainText);
+    intro->setWordWrap(true);
+    auto* list = new QTreeWidget(&dialog);
+    list->setHeaderLabels({Words::tr("Place in the file"), Words::tr("What is wrong")});
+    list->setRootIsDecorated(false);
+    list->setWordWrap(true);
+    list->setAccessibleName(Words::tr("Problems"));
+    for (const Problem& problem : problems) {
+        const QString path = QString::fromStdString(problem.path);
+        const QString message = coreText(problem.message);
+        auto* item =
+            new QTreeWidgetItem(list, {path.isEmpty() ? Words::tr("whole file") : path, message});
+        item->setToolTip(1, plainToolTip(message));
+    }
+    list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    layout->addWidget(intro);
+    layout->addWidget(list);
+    layout->addWidget(buttons);
+    dialog.resize(720, 360);
+    dialog.exec();
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,214 @@
+#include "ui/dialogs/draft_view.h"
+
+#include "core/draft/build.h"
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/dialogs/draft_card.h"
+#include "ui/dialogs/draft_steps.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int settlingTime = 400; // [ms]
+
+QLabel* wrapped(const char* name, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setObjectName(QLatin1String(name));
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+DraftView::DraftView(QWidget* parent)
+    : QWidget(parent), message_(wrapped("message", this)), remarks_(wrapped("remarks", this)),
+      progress_(new QProgressBar(this)), cards_(new QWidget(this)), steps_(new DraftSteps(this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(message_);
+    progress_->setTextVisible(false);
+    progress_->setMaximumHeight(4);
+    QSizePolicy keepsPlace = progress_->sizePolicy();
+    keepsPlace.setRetainSizeWhenHidden(true);
+    progress_->setSizePolicy(keepsPlace);
+    progress_->hide();
+    column->addWidget(progress_);
+    auto* line = new QHBoxLayout(cards_);
+    line->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(cards_, 1);
+    remarks_->setTextFormat(Qt::RichText);
+    column->addWidget(remarks_);
+    column->addWidget(steps_, 1);
+    column->addStretch(0);
+    connect(remarks_, &QLabel::linkActivated, this, [this](const QString&) {
+        if (const auto* made = selected(); made && made->nearestPower)
+            Q_EMIT nearestPowerWanted(*made->nearestPower);
+    });
+    connect(steps_, &DraftSteps::ownNumber, this, &DraftView::take);
+    connect(&work_, &BackgroundWork::progressed, this,
+            [this](double fraction) { progress_->setValue(static_cast<int>(100.0 * fraction)); });
+    connect(&work_, &BackgroundWork::busyChanged, this, [this](bool isBusy) {
+        progress_->setValue(0);
+        progress_->setVisible(isBusy);
+    });
+    showCards();
+}
+
+void DraftView::follow(const std::optional<draft::Brief>& brief, const QString& hint) {
+    if (brief && brief == brief_)
+        return;
+    brief_ = brief;
+    own_.clear();
+    if (brief) {
+        start();
+        return;
+    }
+    work_.stop();
+    show({});
+    message_->setText(hint);
+}
+
+void DraftView::start() {
+    message_->setText(tr("Drafting…"));
+    work_.want(
+        [this, brief = *brief_, own = own_](Monitor& monitor) -> BackgroundWork::Delivery {
+            Answer answer;
+            const std::vector<int> lobes = draft::candidateLobes(brief);
+            for (size_t i = 0; i < lobes.size(); ++i) {
+                const auto parts = static_cast<double>(lobes.size());
+                PartOfWork share(monitor, static_cast<double>(i) / parts,
+                                 static_cast<double>(i + 1) / parts);
+                auto made = draft::draft(brief, {.lobes = lobes[i], .own = own}, share);
+                if (made)
+                    answer.drafts.push_back(std::move(made).value());
+                else
+                    answer.problems.push_back(made.problems().front());
+            }
+            return [this, answer = std::move(answer)]() mutable { show(std::move(answer)); };
+        },
+        settlingTime);
+}
+
+void DraftView::show(Answer answer) {
+    steps_->show(nullptr); // looks at the drafts that go
+    drafts_ = std::move(answer.drafts);
+    QStringList words;
+    for (const Problem& problem : answer.problems)
+        words << coreText(problem.message);
+    words.removeDuplicates();
+    message_->setText(
+        !words.isEmpty()
+            ? tr("Not every candidate can be made: %1").arg(words.join(QStringLiteral("; ")))
+        : drafts_.size() > 1
+            ? tr("Choose a candidate. Every number below can be replaced by your own.")
+            : tr("Every number below can be replaced by your own."));
+    showCards();
+    const auto wanted = std::ranges::find(drafts_, wantedLobes_, [](const draft::Draft& made) {
+        return made.design.tracks.inlet.lobes;
+    });
+    const auto index = static_cast<int>(wanted - drafts_.begin());
+    select(wanted != drafts_.end() ? index : drafts_.empty() ? -1 : 0);
+}
+
+void DraftView::showCards() {
+    auto* line = cards_->layout();
+    while (QLayoutItem* item = line->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    delete buttons_;
+    buttons_ = new QButtonGroup(this);
+    double largest = 0.0;
+    for (const draft::Draft& made : drafts_)
+        largest = std::max(largest, draft::outerDiameter(made.design));
+    for (size_t i = 0; i < drafts_.size(); ++i) {
+        auto* card = new DraftCard(drafts_[i], largest, cards_);
+        card->button().setObjectName(QStringLiteral("candidate%1").arg(i));
+        buttons_->addButton(&card->button(), static_cast<int>(i));
+        line->addWidget(card);
+    }
+    connect(buttons_, &QButtonGroup::idToggled, this, [this](int candidate, bool isOn) {
+        if (isOn)
+            select(candidate);
+    });
+    static_cast<QHBoxLayout*>(line)->addStretch(1);
+    cards_->setVisible(!drafts_.empty());
+    steps_->setVisible(!drafts_.empty());
+    remarks_->setVisible(!drafts_.empty());
+}
+
+void DraftView::select(int candidate) {
+    selected_ = candidate;
+    if (const draft::Draft* made = selected()) {
+        if (auto* button = buttons_->button(candidate); !button->isChecked())
+            button->setChecked(true);
+        wantedLobes_ = made->design.tracks.inlet.lobes;
+    }
+    steps_->show(selected());
+    remarks_->setText(remarks());
+    Q_EMIT changed();
+}
+
+const draft::Draft* DraftView::selected() const {
+    return selected_ >= 0 && selected_ < static_cast<int>(drafts_.size())
+               ? &drafts_[static_cast<size_t>(selected_)]
+               : nullptr;
+}
+
+/// What of the figures given is reached, and why the others are not.
+QString DraftView::remarks() const {
+    const draft::Draft* made = selected();
+    if (!made)
+        return {};
+    const QString warning = Palette::of(*this).warning.name();
+    QStringList reached, lines;
+    for (const draft::Comparison& row : made->comparisons) {
+        const QString label = coreText(row.label);
+        if (row.why.empty()) {
+            reached << inSentence(label);
+            continue;
+        }
+        lines << QStringLiteral("<span style=\"color:%1\">%2</span>")
+                     .arg(warning,
+                          tr("%1: %2 wanted, %3 reached: %4")
+                              .arg(label,
+                                   quantityText(row.wanted, QString::fromStdString(row.unit)),
+                                   quantityText(row.reached, QString::fromStdString(row.unit)),
+                                   coreText(row.why))
+                              .toHtmlEscaped());
+    }
+    if (made->nearestPower) {
+        const QString power =
+            quantityText(*made->nearestPower / units::kilowatt, QStringLiteral("kW"));
+        lines << tr("An engine within the limits on its size has %1.").arg(power) +
+                     QStringLiteral(" <a href=\"nearest\">%1</a>")
+                         .arg(tr("Draft that instead").toHtmlEscaped());
+    }
+    if (!reached.isEmpty())
+        lines << tr("Reached: %1.").arg(reached.join(QStringLiteral(", "))).toHtmlEscaped();
+    return lines.join(QStringLiteral("<br>"));
+}
+
+void DraftView::take(const std::string& rule, std::optional<double> number) {
+    if (number)
+        own_[rule] = *number;
+    else
+        own_.erase(rule);
+    // Not at once: the table that asks is still at work on the drafts that go.
+    if (brief_)
+        start();
+}
+
+} // namespace lobewright::ui

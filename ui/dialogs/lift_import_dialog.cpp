@@ -1,0 +1,229 @@
+#include "ui/dialogs/lift_import_dialog.h"
+
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/faults.h"
+#include "ui/base/last_folder.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/dialogs/lift_import_plot.h"
+#include "ui/document/document.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QDoubleSpinBox>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+#include <QtConcurrentRun>
+
+namespace lobewright::ui {
+
+namespace {
+
+using units::degree;
+using units::micrometre;
+
+const auto micrometres = QStringLiteral("µm");
+
+constexpr qint64 largestFile = 16 << 20; ///< no lift table is larger [bytes]
+constexpr int settleTime = 150;          ///< [ms]
+
+} // namespace
+
+LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
+    : QDialog(parent), document_(document) {
+    setObjectName(QStringLiteral("liftImport"));
+    setWindowTitle(tr("Lift table to knots"));
+    auto* column = new QVBoxLayout(this);
+    buildForm();
+    plot_ = new LiftImportPlot(this);
+    message_ = new QLabel(this);
+    message_->setTextFormat(Qt::PlainText);
+    message_->setObjectName(QStringLiteral("message"));
+    message_->setWordWrap(true);
+    message_->setMinimumHeight(3 * fontMetrics().lineSpacing());
+    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    use_ = buttons->addButton(tr("&Use as track"), QDialogButtonBox::AcceptRole);
+    use_->setObjectName(QStringLiteral("use"));
+    column->addWidget(plot_, 1);
+    column->addWidget(message_);
+    column->addWidget(buttons);
+    settle_.setSingleShot(true);
+    settle_.setInterval(settleTime);
+    connect(&settle_, &QTimer::timeout, this, &LiftImportDialog::refit);
+    connect(&watcher_, &QFutureWatcherBase::finished, this, &LiftImportDialog::fitted);
+    connect(buttons, &QDialogButtonBox::accepted, this, &LiftImportDialog::useFit);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    say(tr("A table of angle in degrees and lift in mm over one repetition of the pattern or a "
+           "whole turn, measured or from elsewhere."),
+        false);
+    use_->setEnabled(false);
+    resize(640, 640);
+}
+
+void LiftImportDialog::buildForm() {
+    auto* form = new QFormLayout;
+    static_cast<QVBoxLayout*>(layout())->addLayout(form);
+    file_ = new QLineEdit(this);
+    // Says which table it is; nothing to type in, and it must not look so.
+    file_->setReadOnly(true);
+    file_->setAccessibleName(tr("File of the table"));
+    file_->setFrame(false);
+    file_->setFocusPolicy(Qt::NoFocus);
+    file_->setPlaceholderText(tr("none opened yet"));
+    QPalette flat = file_->palette();
+    flat.setColor(QPalette::Base, flat.color(QPalette::Window));
+    file_->setPalette(flat);
+    auto* choose = new QPushButton(tr("&Open…"), this);
+    auto* row = new QHBoxLayout;
+    row->addWidget(file_, 1);
+    row->addWidget(choose);
+    track_ = new QComboBox(this);
+    track_->setObjectName(QStringLiteral("track"));
+    track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
+    if (!document_.design().mechanism.isOneSided())
+        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    tolerance_ = new QDoubleSpinBox(this);
+    tolerance_->setObjectName(QStringLiteral("tolerance"));
+    const Unit unit = unitFor(micrometres);
+    tolerance_->setDecimals(unit.decimals(2));
+    tolerance_->setRange(unit.shown(0.01), unit.shown(1000.0));
+    tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
+    tolerance_->setValue(unit.shown(exchange::ImportOptions().tolerance / micrometre));
+    tolerance_->setToolTip(
+        tr("Largest residual allowed; choose it above the noise of the table, or "
+           "the noise is followed"));
+    lobes_ = new QSpinBox(this);
+    lobes_->setObjectName(QStringLiteral("lobes"));
+    lobes_->setRange(0, 24);
+    lobes_->setSpecialValueText(tr("from the table"));
+    knots_ = new QSpinBox(this);
+    knots_->setObjectName(QStringLiteral("knots"));
+    knots_->setRange(3, 500);
+    knots_->setValue(exchange::ImportOptions().mostKnots);
+    form->addRow(tr("Table"), row);
+    form->addRow(tr("&Track"), track_);
+    form->addRow(tr("&Lobes per revolution"), lobes_);
+    form->addRow(tr("T&olerance"), tolerance_);
+    form->addRow(tr("Maximum &knots"), knots_);
+    connect(choose, &QPushButton::clicked, this, &LiftImportDialog::askForTable);
+    const auto changed = [this] { settle_.start(); };
+    connect(tolerance_, &QDoubleSpinBox::valueChanged, this, changed);
+    connect(lobes_, &QSpinBox::valueChanged, this, changed);
+    connect(knots_, &QSpinBox::valueChanged, this, changed);
+}
+
+void LiftImportDialog::askForTable() {
+    const QString file = QFileDialog::getOpenFileName(this, tr("Open a lift table"), lastFolder(),
+                                                      tr("Tables (*.csv *.txt);;All files (*)"));
+    if (!file.isEmpty())
+        openTable(file);
+}
+
+bool LiftImportDialog::openTable(const QString& file) {
+    QFile stream(file);
+    if (!stream.open(QIODevice::ReadOnly) || stream.size() > largestFile) {
+        say(tr("%1 cannot be read as a table.").arg(QFileInfo(file).fileName()), true);
+        return false;
+    }
+    table_ = stream.readAll();
+    file_->setText(QDir::toNativeSeparators(file));
+    settle_.start();
+    return true;
+}
+
+void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, End end,
+                                 double tolerance) {
+    table_ = table;
+    file_->setText(name);
+    track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
+    tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
+    settle_.start();
+}
+
+void LiftImportDialog::refit() {
+    if (table_.isEmpty())
+        return;
+    fit_.reset();
+    use_->setEnabled(false);
+    say(tr("Fitting…"), false);
+    const exchange::ImportOptions options{
+        lobes_->value(), unitFor(micrometres).metric(tolerance_->value()) * micrometre,
+        knots_->value()};
+    // A fit that is still running for older settings is no longer listened to.
+    watcher_.setFuture(QtConcurrent::run([table = table_, options]() -> Answer {
+        return guardedWork([&] {
+            return exchange::importLift({table.constData(), static_cast<size_t>(table.size())},
+                                        options);
+        });
+    }));
+}
+
+void LiftImportDialog::fitted() {
+    const Answer answer = watcher_.result();
+    if (!answer) {
+        const Problem& problem = answer.problems().front();
+        plot_->clear();
+        say(problem.path.empty()
+                ? coreText(problem.message)
+                : QStringLiteral("%1: %2").arg(QString::fromStdString(problem.path).mid(1),
+                                               coreText(problem.message)),
+            true);
+        return;
+    }
+    fit_ = *answer;
+    showFit();
+}
+
+void LiftImportDialog::showFit() {
+    plot_->setFit(*fit_, unitFor(micrometres).metric(tolerance_->value()) * micrometre);
+    use_->setEnabled(fit_->withinTolerance);
+    const auto& knots = std::get<motion::KnotShape>(fit_->pattern.shape).knots;
+    QString text = tr("%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, "
+                      "root mean square %6.")
+                       .arg(fit_->rows.size())
+                       .arg(knots.size())
+                       .arg(fit_->pattern.lobes)
+                       .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
+                       .arg(fit_->angle / degree, 0, 'g', 5)
+                       .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
+    if (!fit_->withinTolerance)
+        text += QStringLiteral(" ") +
+                tr("That is beyond the tolerance: allow more knots or a wider tolerance.");
+    say(text, !fit_->withinTolerance);
+}
+
+void LiftImportDialog::useFit() {
+    if (!fit_ || !fit_->withinTolerance)
+        return;
+    Edit edit;
+    edit.text = tr("Import a lift table");
+    design::Design design = document_.design();
+    if (static_cast<End>(track_->currentData().toInt()) == End::inlet)
+        design.tracks.inlet = fit_->pattern;
+    else
+        design.tracks.exhaust = fit_->pattern;
+    edit.replacement = std::move(design);
+    if (const Problems problems = document_.apply(edit); !problems.empty()) {
+        say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);
+        return;
+    }
+    accept();
+}
+
+void LiftImportDialog::say(const QString& text, bool isWarning) {
+    const Palette& tones = Palette::of(*this);
+    QPalette palette = message_->palette();
+    palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
+    message_->setPalette(palette);
+    message_->setText(text);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,82 @@
+#include "ui/dialogs/lift_import_plot.h"
+
+#include "core/units.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/dialogs/two_areas.h"
+
+#include <tuple>
+
+namespace lobewright::ui {
+
+namespace {
+
+using units::degree;
+using units::micrometre;
+using units::millimetre;
+
+} // namespace
+
+LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
+    setAccessibleName(tr("Table, pattern and residual"));
+    std::tie(above_, below_) = stackTwoAreas(*this);
+    above_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("lift"), QStringLiteral("mm")));
+    below_->axis(QCPAxis::atLeft)->setLabel(axisText(tr("residual"), QStringLiteral("µm")));
+    below_->axis(QCPAxis::atBottom)->setLabel(tr("pattern angle, °"));
+    pattern_ = graphOn(*this, *above_);
+    table_ = graphOn(*this, *above_);
+    table_->setLineStyle(QCPGraph::lsNone);
+    upper_ = graphOn(*this, *below_);
+    lower_ = graphOn(*this, *below_);
+    residual_ = graphOn(*this, *below_);
+    setMinimumSize(420, 280);
+    applyTones();
+}
+
+void LiftImportPlot::setFit(const exchange::ImportedLift& lift, double tolerance) {
+    const Unit lengths = unitFor(QStringLiteral("mm")), deviations = unitFor(QStringLiteral("µm"));
+    QVector<double> angles, lifts, made, residuals;
+    for (const exchange::ImportedRow& row : lift.rows) {
+        angles += row.angle / degree;
+        lifts += lengths.shown(row.lift / millimetre);
+        made += lengths.shown((row.lift + row.residual) / millimetre);
+        residuals += deviations.shown(row.residual / micrometre);
+    }
+    table_->setData(angles, lifts, true);
+    pattern_->setData(angles, made, true);
+    residual_->setData(angles, residuals, true);
+    const double band = deviations.shown(tolerance / micrometre);
+    upper_->setData({angles.front(), angles.back()}, {band, band}, true);
+    lower_->setData({angles.front(), angles.back()}, {-band, -band}, true);
+    for (QCPAxisRect* area : {above_, below_}) {
+        area->axis(QCPAxis::atBottom)->setRange(angles.front(), angles.back());
+        area->axis(QCPAxis::atLeft)->rescale();
+        area->axis(QCPAxis::atLeft)->scaleRange(1.1, area->axis(QCPAxis::atLeft)->range().center());
+    }
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LiftImportPlot::clear() {
+    for (int i = 0; i < graphCount(); ++i)
+        graph(i)->data()->clear();
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LiftImportPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        applyTones();
+}
+
+void LiftImportPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    applyAreaTones(*this);
+    pattern_->setPen(QPen(tones.ink, 1.8));
+    table_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, tones.quiet, 4.0));
+    residual_->setPen(QPen(tones.ink, 1.2));
+    for (QCPGraph* band : {upper_, lower_})
+        band->setPen(QPen(tones.warning, 1.2, Qt::DashLine));
+    replot(QCustomPlot::rpQueuedReplot);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,95 @@
+#include "ui/dialogs/published_page.h"
+
+#include "core/claims/claims_check.h"
+#include "core/claims/claims_keys.h"
+#include "ui/base/core_text.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/claims/claims_form.h"
+
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <fmt/format.h>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// The label of the figure at a path of the claims file.
+QString labelOf(const std::string& path) {
+    QString label = QString::fromStdString(path);
+    study::forEachGroup([&](std::string_view group, const auto& keys, auto) {
+        for (const auto& key : keys) {
+            if (path == fmt::format("/{}/{}", group, key.name))
+                label = coreText(key.label);
+        }
+    });
+    return label;
+}
+
+} // namespace
+
+PublishedPage::PublishedPage(QWidget* parent)
+    : QWidget(parent), form_(new ClaimsForm(this, ClaimsForm::Extent::draft)),
+      conflicts_(new QLabel(this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* hint = new QLabel(tr("Fill in what is published, each with its unit as printed (40 hp, "
+                               "73 cu in); leave the rest empty."),
+                            this);
+    hint->setWordWrap(true);
+    column->addWidget(hint);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(form_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    column->addWidget(scroll, 1);
+    conflicts_->setObjectName(QStringLiteral("conflicts"));
+    conflicts_->setWordWrap(true);
+    conflicts_->hide();
+    column->addWidget(conflicts_);
+    connect(form_, &ClaimsForm::edited, this, &PublishedPage::setClaims);
+    connect(conflicts_, &QLabel::linkActivated, this, [this](const QString& path) {
+        setClaims(draft::without(form_->claims(), path.toStdString()));
+    });
+}
+
+void PublishedPage::setClaims(const study::Claims& claims) {
+    form_->show(claims);
+    showConflicts();
+    Q_EMIT changed();
+}
+
+const study::Claims& PublishedPage::claims() const {
+    return form_->claims();
+}
+
+std::optional<draft::Brief> PublishedPage::brief() const {
+    draft::Brief brief = draft::briefOf(form_->claims());
+    draft::Brief nothing;
+    nothing.title = brief.title;
+    nothing.source = brief.source;
+    return brief == nothing ? std::nullopt : std::optional(std::move(brief));
+}
+
+void PublishedPage::showConflicts() {
+    QStringList lines;
+    for (const auto& conflict : study::checkClaims(form_->claims()).conflicts) {
+        QStringList links;
+        for (const std::string& path : conflict.paths) {
+            if (draft::isFollowed(path))
+                links << QStringLiteral("<a href=\"%1\">%2</a>")
+                             .arg(QString::fromStdString(path), labelOf(path).toHtmlEscaped());
+        }
+        lines << QStringLiteral("<span style=\"color:%1\">%2</span> %3")
+                     .arg(Palette::of(*this).warning.name(),
+                          coreText(conflict.message).toHtmlEscaped(),
+                          tr("Leave out: %1").arg(links.join(QStringLiteral(", "))));
+    }
+    conflicts_->setText(lines.join(QStringLiteral("<br>")));
+    conflicts_->setVisible(!lines.isEmpty());
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,42 @@
+#include "ui/dialogs/two_areas.h"
+
+#include "ui/base/palette.h"
+
+namespace lobewright::ui {
+
+std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot) {
+    QCPLayoutGrid* grid = plot.plotLayout();
+    grid->clear();
+    auto* above = new QCPAxisRect(&plot);
+    auto* below = new QCPAxisRect(&plot);
+    grid->addElement(0, 0, above);
+    grid->addElement(1, 0, below);
+    grid->setRowStretchFactor(0, 3.0);
+    grid->setRowStretchFactor(1, 2.0);
+    auto* margins = new QCPMarginGroup(&plot);
+    for (QCPAxisRect* area : {above, below})
+        area->setMarginGroup(QCP::msLeft | QCP::msRight, margins);
+    return {above, below};
+}
+
+QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
+    return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
+}
+
+void applyAreaTones(QCustomPlot& plot) {
+    const Palette& tones = Palette::of(plot);
+    plot.setBackground(tones.paper);
+    for (QCPAxisRect* area : plot.axisRects()) {
+        for (QCPAxis* axis : area->axes()) {
+            axis->setBasePen(tones.quiet);
+            axis->setTickPen(tones.quiet);
+            axis->setSubTickPen(tones.quiet);
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->grid()->setPen(tones.grid);
+            axis->grid()->setZeroLinePen(tones.quiet);
+        }
+    }
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "ui/plots/base/custom_plot.h"
+
+#include <utility>
+
+namespace lobewright::ui {
+
+/// Divides an empty plot into a large area and a smaller one below it, over one another to the
+/// pixel: a curve, and what is left of it.
+std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot);
+
+/// A graph on the left and bottom axes of an area.
+QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area);
+
+/// Ground, axes and grid of every area in the tones of the plot's window.
+void applyAreaTones(QCustomPlot& plot);
+
+} // namespace lobewright::ui

@@ -1,0 +1,25 @@
+#include "ui/handles/handle.h"
+
+#include "ui/base/units.h"
+#include "ui/editing/tidy.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+double snapped(const HandleAxis& axis, double value, double step) {
+    const Unit unit = unitFor(axis.unit);
+    const double grid = unit.step(step);
+    if (grid <= 0.0)
+        return std::clamp(value, axis.min, axis.max);
+    const double gridded = std::round(value / grid) * grid;
+    return std::clamp(unit.isMetric() ? tidy(gridded) : unit.metric(unit.shown(gridded)), axis.min,
+                      axis.max);
+}
+
+QString shownValue(const HandleAxis& axis, double value) {
+    return quantityText(value, axis.unit, axis.decimals);
+}
+
+} // namespace lobewright::ui

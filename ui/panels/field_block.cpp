@@ -1,0 +1,301 @@
+#include "ui/panels/field_block.h"
+
+#include "ui/base/core_text.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/origin_words.h"
+#include "ui/panels/search_words.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+
+#include <algorithm>
+#include <charconv>
+#include <map>
+#include <utility>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// Last part of the path as a row number, −1 when it is a word.
+int rowOf(const std::string& group) {
+    const auto slash = group.rfind('/');
+    if (slash == std::string::npos)
+        return -1;
+    int row = -1;
+    const char* end = group.data() + group.size();
+    const auto read = std::from_chars(group.data() + slash + 1, end, row);
+    return read.ec == std::errc() && read.ptr == end ? row : -1;
+}
+
+/// Whether half the width of the panel would cut a choice short.
+bool hasLongWords(const design::Field& field) {
+    constexpr qsizetype most = 14; // letters
+    return field.kind == design::FieldKind::choice &&
+           std::ranges::any_of(field.choiceLabels,
+                               [](TextId label) { return coreText(label).size() > most; });
+}
+
+bool matches(const design::Field& field, const QString& text) {
+    const auto has = [&](const Message& in) {
+        return coreText(in).contains(text, Qt::CaseInsensitive);
+    };
+    return has(field.label) || has(field.groupLabel) || has(field.help) ||
+           QString::fromStdString(field.path).contains(text, Qt::CaseInsensitive) ||
+           isMeantBy(field.path, text);
+}
+
+} // namespace
+
+Match matchOf(const QString& name, const QString& text) {
+    if (name.compare(text, Qt::CaseInsensitive) == 0)
+        return Match::exactly;
+    if (name.startsWith(text, Qt::CaseInsensitive))
+        return Match::atTheBeginning;
+    return name.contains(text, Qt::CaseInsensitive) ? Match::within : Match::none;
+}
+
+FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWidget* parent)
+    : QWidget(parent), group_(fields.front().group), row_(rowOf(group_)),
+      grid_(new QGridLayout(this)) {
+    grid_->setContentsMargins(0, 2, 0, 6);
+    grid_->setHorizontalSpacing(8);
+    grid_->setVerticalSpacing(2);
+    grid_->setColumnStretch(0, 1);
+    grid_->setColumnStretch(1, 1);
+    if (row_ >= 0)
+        list_ = group_.substr(0, group_.rfind('/'));
+    if (row_ < 0 && isRowList(group_)) {
+        list_ = group_;
+        row_ = static_cast<int>(fields.size()) - 1; // rows of one number each: grow at the end
+    }
+    if (withHeading || !list_.empty()) {
+        addHeading();
+        heading_->setText(coreText(fields.front().groupLabel));
+    }
+    for (const design::Field& field : fields) {
+        order_.push_back(field.path);
+        if (row_ >= 0 && list_ != group_)
+            addCompact(field);
+        else
+            addLine(field);
+    }
+}
+
+void FieldBlock::addHeading() {
+    heading_ = new QLabel(this);
+    QFont bold = heading_->font();
+    bold.setBold(true);
+    heading_->setFont(bold);
+    grid_->addWidget(heading_, line_, 0);
+    if (isRowList(list_)) {
+        rowMenu_ = new QToolButton(this);
+        rowMenu_->setText(tr("Change"));
+        rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
+        rowMenu_->setAutoRaise(true);
+        connect(rowMenu_, &QToolButton::clicked, this, &FieldBlock::showRowMenu);
+        grid_->addWidget(rowMenu_, line_, 1, Qt::AlignRight);
+    }
+    ++line_;
+}
+
+FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
+    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this), nullptr};
+    cell.caption->setBuddy(cell.editor);
+    cell.caption->setToolTip(fieldHelp(field));
+    const std::string path = field.path;
+    cell.mark = new QToolButton(cell.editor);
+    cell.mark->setObjectName(QStringLiteral("origin"));
+    cell.mark->setAutoRaise(true);
+    cell.mark->setAccessibleName(tr("Origin"));
+    cell.mark->setToolTip(tr("Origin and range of this input"));
+    cell.mark->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('m')) + 4);
+    cell.mark->hide();
+    cell.editor->layout()->addWidget(cell.mark);
+    connect(cell.mark, &QToolButton::clicked, this, [this, path, mark = cell.mark] {
+        showOriginMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
+    });
+    if (field.kind != design::FieldKind::text) {
+        cell.caption->setContextMenuPolicy(Qt::CustomContextMenu);
+        connect(cell.caption, &QWidget::customContextMenuRequested, this,
+                [this, path, caption = cell.caption](const QPoint& at) {
+                    showOriginMenu(path, caption->mapToGlobal(at));
+                });
+    }
+    connect(cell.editor, &FieldEditor::wanted, this,
+            [this, path](const design::FieldValue& value) { Q_EMIT wanted(path, value); });
+    connect(cell.editor, &FieldEditor::stepped, this,
+            [this, path](const design::FieldValue& value) { Q_EMIT stepped(path, value); });
+    connect(cell.editor, &FieldEditor::stepsDone, this, &FieldBlock::stepsDone);
+    connect(cell.editor, &FieldEditor::touched, this, &FieldBlock::touched);
+    connect(cell.editor, &FieldEditor::unreadable, this,
+            [this, path](const QString& text) { Q_EMIT unreadable(path, text); });
+    cells_.emplace(path, cell);
+    return cell;
+}
+
+void FieldBlock::addLine(const design::Field& field) {
+    const Cell cell = makeCell(field);
+    cell.caption->setWordWrap(true);
+    if (field.path == "/notes") {
+        grid_->addWidget(cell.caption, line_, 0, 1, 2);
+        grid_->addWidget(cell.editor, ++line_, 0, 1, 2);
+    } else {
+        grid_->addWidget(cell.caption, line_, 0);
+        grid_->addWidget(cell.editor, line_, 1);
+    }
+    ++line_;
+}
+
+void FieldBlock::addCompact(const design::Field& field) {
+    const Cell cell = makeCell(field);
+    QFont small = cell.caption->font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    cell.caption->setFont(small);
+    const bool isWide = hasLongWords(field);
+    if (isWide && column_ == 1) {
+        column_ = 0;
+        line_ += 2;
+    }
+    grid_->addWidget(cell.caption, line_, column_);
+    grid_->addWidget(cell.editor, line_ + 1, column_, 1, isWide ? 2 : 1);
+    column_ = isWide ? 0 : 1 - column_;
+    if (column_ == 0)
+        line_ += 2;
+}
+
+bool FieldBlock::holds(const std::vector<design::Field>& fields) const {
+    return fields.front().group == group_ &&
+           std::ranges::equal(fields, order_, {}, &design::Field::path);
+}
+
+void FieldBlock::show(const std::vector<design::Field>& fields) {
+    for (const design::Field& field : fields)
+        cells_.at(field.path).editor->show(field);
+}
+
+FieldEditor* FieldBlock::editor(const std::string& path) const {
+    const auto found = cells_.find(path);
+    return found == cells_.end() ? nullptr : found->second.editor;
+}
+
+QWidget* FieldBlock::anchor(const std::string& path) const {
+    if (QWidget* field = editor(path))
+        return field;
+    return heading_ ? static_cast<QWidget*>(heading_) : editor(order_.front());
+}
+
+void FieldBlock::showOrigins(const design::Design& design) {
+    for (auto& [path, cell] : cells_) {
+        const design::Known known = design::knownOf(design, path);
+        const QString letter = originLetter(known.origin);
+        if (cell.mark->text() != letter)
+            cell.mark->setText(letter);
+        const bool isMarked = !letter.isEmpty();
+        if (cell.mark->isVisibleTo(cell.editor) != isMarked)
+            cell.mark->setVisible(isMarked);
+        if (isMarked) {
+            const QString help = originHelp(cell.editor->field(), known);
+            cell.mark->setToolTip(help);
+            cell.mark->setAccessibleName(tr("Origin: %1").arg(originWord(known.origin)));
+        }
+    }
+}
+
+void FieldBlock::showOriginMenu(const std::string& path, const QPoint& place) {
+    QMenu menu(this);
+    QAction* own =
+        menu.addAction(tr("This value is my &choice"), this, [&] { Q_EMIT ownChoiceWanted(path); });
+    own->setEnabled(!cells_.at(path).mark->text().isEmpty());
+    menu.addAction(tr("&Origin and range…"), this, [&] { Q_EMIT originWanted(path); });
+    menu.exec(place);
+}
+
+bool FieldBlock::filter(const QString& text, bool wholeChapter, const std::set<std::string>* only) {
+    bool any = false;
+    for (auto& [path, cell] : cells_) {
+        const bool isFound = text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
+        const bool shown = isFound && (!only || only->contains(path));
+        cell.editor->setVisible(shown);
+        cell.caption->setVisible(shown);
+        any = any || shown;
+    }
+    setVisible(any);
+    return any;
+}
+
+std::pair<Match, FieldEditor*> FieldBlock::best(const QString& text) const {
+    std::pair<Match, FieldEditor*> found{Match::none, nullptr};
+    for (const std::string& path : order_) {
+        FieldEditor* editor = cells_.at(path).editor;
+        if (editor->isHidden())
+            continue;
+        const Match match =
+            std::max(Match::elsewhere, matchOf(coreText(editor->field().label), text.trimmed()));
+        if (match > found.first)
+            found = {match, editor};
+    }
+    return found;
+}
+
+bool FieldBlock::isMovingSegment() const {
+    const auto kind = cells_.find(list_ + '/' + std::to_string(row_) + "/kind");
+    if (kind == cells_.end())
+        return false;
+    const auto* value = std::get_if<std::string>(&kind->second.editor->field().value);
+    return value && *value != "dwell";
+}
+
+void FieldBlock::addSegmentActions(QMenu& menu) {
+    const bool moves = isMovingSegment();
+    QAction* split = menu.addAction(
+        moves ? tr("&Split into two moves with a stop between") : tr("&Split in two"), this,
+        [this] { Q_EMIT rowChangeWanted(list_, row_, RowChange::split); });
+    if (!moves)
+        return;
+    split->setToolTip(tr("Every law starts and ends at rest, so the two halves meet at a stop "
+                         "halfway: accelerations about double. Knots keep the curve as it is."));
+    const End end = list_.find("/exhaust/") == std::string::npos ? End::inlet : End::exhaust;
+    QAction* knots = menu.addAction(tr("Turn the track into &knots, which keep the curve…"), this,
+                                    [this, end] { Q_EMIT knotsWanted(end); });
+    knots->setToolTip(tr("Then points can be added anywhere on the curve without a stop"));
+}
+
+void FieldBlock::showRowMenu() {
+    QMenu menu(this);
+    menu.setToolTipsVisible(true);
+    const auto add = [&](const QString& text, RowChange change) {
+        menu.addAction(text, this, [this, change] { Q_EMIT rowChangeWanted(list_, row_, change); });
+    };
+    if (list_.ends_with("/segments")) {
+        addSegmentActions(menu);
+        add(tr("Add &dwell after it"), RowChange::addDwell);
+    } else {
+        add(tr("&Add another after it"), RowChange::addBelow);
+    }
+    add(list_ == group_ ? tr("&Remove the last") : tr("&Remove"), RowChange::remove);
+    if (list_ != group_ && !list_.ends_with("/knots") && !list_.ends_with("/harmonics")) {
+        menu.addSeparator();
+        add(tr("Move &up"), RowChange::moveUp);
+        add(tr("Move dow&n"), RowChange::moveDown);
+    }
+    menu.exec(rowMenu_->mapToGlobal(QPoint(0, rowMenu_->height())));
+}
+
+std::vector<QWidget*> FieldBlock::inOrder() const {
+    std::map<std::pair<int, int>, QWidget*> places;
+    for (int i = 0; i < grid_->count(); ++i) {
+        int row = 0, column = 0, rows = 0, columns = 0;
+        grid_->getItemPosition(i, &row, &column, &rows, &columns);
+        if (QWidget* widget = grid_->itemAt(i)->widget())
+            places[{row, column}] = widget;
+    }
+    std::vector<QWidget*> ordered;
+    for (const auto& [place, widget] : places)
+        ordered.push_back(widget);
+    return ordered;
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,529 @@
+#include "ui/panels/number_panel.h"
+
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/units.h"
+#include "ui/editing/knot_edits.h"
+#include "ui/panels/chapters.h"
+#include "ui/panels/field_block.h"
+#include "ui/panels/field_editor.h"
+#include "ui/panels/field_note.h"
+#include "ui/panels/known_dialog.h"
+#include "ui/panels/origin_words.h"
+
+#include <QAbstractSpinBox>
+#include <QAccessible>
+#include <QComboBox>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTimer>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+/// "Inlet track, segment 2: span" for the undo list.
+QString longLabel(const design::Field& field) {
+    const QString label = inSentence(coreText(field.label));
+    const QString& chapter = chapters()[chapterOf(field)].title;
+    const QString group = coreText(field.groupLabel);
+    const bool inList = !group.isEmpty() && group.back().isDigit();
+    return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, inSentence(group), label)
+                  : NumberPanel::tr("%1: %2").arg(chapter, label);
+}
+
+/// To the first part of an input that can take it: of "MBT or a number" that may be the list.
+void giveKeyboard(QWidget& input) {
+    for (auto* part : input.findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (part->isEnabled() && part->focusPolicy() != Qt::NoFocus) {
+            part->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+    }
+    QWidget* keyboard = input.focusProxy() ? input.focusProxy() : &input;
+    keyboard->setFocus(Qt::ShortcutFocusReason);
+}
+
+} // namespace
+
+NumberPanel::NumberPanel(QWidget* parent)
+    : QWidget(parent), search_(new QLineEdit(this)), origins_(new QLabel(this)),
+      nothing_(new QLabel(this)), scroll_(new QScrollArea(this)) {
+    search_->setPlaceholderText(tr("Find an input"));
+    search_->setClearButtonEnabled(true);
+    search_->setAccessibleName(tr("Find an input"));
+    search_->setToolTip(tr("By its name, its group, its explanation or its key in the file"));
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(6, 6, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(search_);
+    origins_->setObjectName(QStringLiteral("origins"));
+    origins_->setWordWrap(true);
+    origins_->setToolTip(tr("Where the inputs come from; click one to see only those"));
+    origins_->hide();
+    layout->addWidget(origins_);
+    connect(origins_, &QLabel::linkActivated, this, [this](const QString& link) {
+        const auto origin = static_cast<design::Origin>(link.section(QLatin1Char(':'), 1).toInt());
+        shownOrigin_ = shownOrigin_ == origin ? std::nullopt : std::optional(origin);
+        showOrigins();
+        search(search_->text());
+    });
+    layout->addWidget(nothing_);
+    layout->addWidget(scroll_, 1);
+    nothing_->setObjectName(QStringLiteral("nothingFound"));
+    nothing_->setTextFormat(Qt::PlainText);
+    nothing_->setWordWrap(true);
+    nothing_->hide();
+    auto* content = new QWidget(scroll_);
+    note_ = new FieldNote(content);
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 8, 8);
+    column->setSpacing(0);
+    buildChapters(column);
+    column->addStretch(1);
+    scroll_->setWidget(content);
+    connect(search_, &QLineEdit::textChanged, this, &NumberPanel::search);
+    connect(search_, &QLineEdit::returnPressed, this, [this] {
+        QWidget* found = search_->text().isEmpty() ? nullptr : bestFound();
+        if (!found)
+            return;
+        scroll_->ensureWidgetVisible(found, 10, 60);
+        giveKeyboard(*found);
+    });
+}
+
+void NumberPanel::buildChapters(QVBoxLayout* layout) {
+    for (const Chapter& chapter : chapters()) {
+        ChapterWidgets widgets;
+        widgets.heading = new QToolButton(this);
+        widgets.heading->setText(chapter.title);
+        widgets.heading->setToolTip(chapter.hint);
+        widgets.heading->setCheckable(true);
+        widgets.heading->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+        widgets.heading->setAutoRaise(true);
+        widgets.heading->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        QFont bold = widgets.heading->font();
+        bold.setBold(true);
+        widgets.heading->setFont(bold);
+        widgets.body = new QWidget(this);
+        widgets.blocks = new QVBoxLayout(widgets.body);
+        widgets.blocks->setContentsMargins(10, 0, 2, 4);
+        widgets.blocks->setSpacing(0);
+        layout->addWidget(widgets.heading);
+        layout->addWidget(widgets.body);
+        const size_t index = chapters_.size();
+        connect(widgets.heading, &QToolButton::clicked, this,
+                [this, index](bool open) { setOpen(index, open); });
+        if (chapter.key == QLatin1String("inlet-track"))
+            buildShapeChoice(widgets, End::inlet);
+        if (chapter.key == QLatin1String("exhaust-track"))
+            buildShapeChoice(widgets, End::exhaust);
+        chapters_.push_back(widgets);
+        setOpen(index, chapter.opensFirst);
+    }
+}
+
+void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
+    auto* line = new QWidget(chapter.body);
+    auto* layout = new QHBoxLayout(line);
+    layout->setContentsMargins(0, 2, 0, 2);
+    auto* label = new QLabel(tr("Described by"), line);
+    chapter.shape = new QComboBox(line);
+    // The panel is narrow: long words of a language must not push the units out of sight.
+    chapter.shape->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    chapter.shape->setMinimumContentsLength(6);
+    chapter.shape->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
+    chapter.shape->setAccessibleName(end == End::inlet ? tr("Inlet track described by")
+                                                       : tr("Exhaust track described by"));
+    chapter.shape->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
+                                 "waves. The lift is carried over as nearly as it can be."));
+    label->setBuddy(chapter.shape);
+    auto* knots = new QToolButton(line);
+    knots->setText(tr("To knots…"));
+    knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
+                         "lift, velocity and acceleration stray (Ctrl+K)"));
+    knots->setAccessibleName(end == End::inlet ? tr("Turn the inlet track into knots")
+                                               : tr("Turn the exhaust track into knots"));
+    connect(knots, &QToolButton::clicked, this, [this, end] { Q_EMIT knotsWanted(end); });
+    layout->addWidget(label, 1);
+    layout->addWidget(chapter.shape, 1);
+    layout->addWidget(knots);
+    chapter.blocks->addWidget(line);
+    chapter.shift = new QLabel(chapter.body);
+    chapter.shift->setObjectName(QStringLiteral("knotShift"));
+    chapter.shift->setWordWrap(true);
+    chapter.blocks->addWidget(chapter.shift);
+    connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
+        asked_.clear();
+        const auto edit = shapeEdit(design_, end, static_cast<TrackShape>(index));
+        showShapes();
+        if (edit)
+            Q_EMIT edited(*edit);
+    });
+}
+
+void NumberPanel::showShapes() {
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        if (!chapters_[i].shape)
+            continue;
+        const End end =
+            chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
+        const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
+        chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
+        chapters_[i].heading->setVisible(isTrack);
+        chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
+        chapters_[i].shape->parentWidget()->setVisible(own);
+        const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
+        const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
+        chapters_[i].shift->setVisible(std::abs(shift) >= 0.005);
+        chapters_[i].shift->setText(
+            (shift < 0.0 ? tr("Plots show lift = knot − %1: the lowest place of the curve counts "
+                              "as lift 0.")
+                         : tr("Plots show lift = knot + %1: the lowest place of the curve counts "
+                              "as lift 0."))
+                .arg(moved));
+    }
+}
+
+void NumberPanel::show(const design::Design& design) {
+    design_ = design;
+    clearProblem();
+    std::vector<Groups> perChapter(chapters_.size());
+    for (design::Field& field : design::fields(design)) {
+        Groups& groups = perChapter[chapterOf(field)];
+        // A field beside sections of its group comes back to it: look for the group from the end.
+        const auto found = std::ranges::find_if(
+            groups, [&](const auto& group) { return group.front().group == field.group; });
+        if (found == groups.end())
+            groups.push_back({std::move(field)});
+        else
+            found->push_back(std::move(field));
+    }
+    bool isNew = false;
+    for (size_t i = 0; i < chapters_.size(); ++i)
+        isNew = showChapter(i, perChapter[i]) || isNew;
+    if (isNew)
+        chainFocus();
+    showShapes();
+    showOrigins();
+    if (!search_->text().isEmpty() || shownOrigin_)
+        search(search_->text());
+}
+
+void NumberPanel::showOrigins() {
+    const bool hasOrigins = !design_.knowledge.empty();
+    if (!hasOrigins)
+        shownOrigin_.reset();
+    if (origins_->isVisibleTo(this) != hasOrigins)
+        origins_->setVisible(hasOrigins);
+    if (hasOrigins) {
+        QString text = originCountsText(design::originCounts(design_), true);
+        if (shownOrigin_)
+            text += QStringLiteral(" – ") + tr("only %1 <a href=\"origin:%2\">(show all)</a>")
+                                                .arg(originWord(*shownOrigin_))
+                                                .arg(static_cast<int>(*shownOrigin_));
+        if (origins_->text() != text)
+            origins_->setText(text);
+    }
+    for (const ChapterWidgets& chapter : chapters_) {
+        for (FieldBlock* block : chapter.shown)
+            block->showOrigins(design_);
+    }
+}
+
+void NumberPanel::askOrigin(const std::string& path) {
+    const auto field = design::findField(design_, path);
+    if (!field || field->kind == design::FieldKind::text)
+        return;
+    KnownDialog dialog(design_, *field, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    Edit edit;
+    edit.text = tr("Origin of %1").arg(longLabel(*field));
+    edit.knowledge = dialog.knowledge();
+    Q_EMIT edited(edit);
+}
+
+void NumberPanel::takeOwnChoice(const std::string& path) {
+    const auto field = design::findField(design_, path);
+    if (!field)
+        return;
+    Edit edit;
+    edit.text = tr("%1 is a choice").arg(longLabel(*field));
+    edit.knowledge = design_.knowledge;
+    edit.knowledge->erase(path);
+    Q_EMIT edited(edit);
+}
+
+bool NumberPanel::editOriginHere() {
+    for (const QWidget* widget = focusWidget(); widget; widget = widget->parentWidget()) {
+        if (const auto* editor = qobject_cast<const FieldEditor*>(widget)) {
+            askOrigin(editor->path());
+            return true;
+        }
+    }
+    return false;
+}
+
+std::optional<std::set<std::string>> NumberPanel::shownPaths() const {
+    if (!shownOrigin_)
+        return std::nullopt;
+    std::set<std::string> paths;
+    for (const auto& [path, known] : design_.knowledge) {
+        if (known.origin == *shownOrigin_)
+            paths.insert(path);
+    }
+    return paths;
+}
+
+/// The tabulator goes down the panel: blocks are made later than the headings below them.
+void NumberPanel::chainFocus() {
+    QWidget* last = search_;
+    const auto follow = [&last](QWidget* widget) {
+        const QWidget* owner = widget->parentWidget();
+        const bool isPart = qobject_cast<const QComboBox*>(owner) ||
+                            qobject_cast<const QAbstractSpinBox*>(owner) ||
+                            widget->window() != last->window();
+        if (isPart || !(widget->focusPolicy() & Qt::TabFocus))
+            return;
+        setTabOrder(last, widget);
+        last = widget;
+    };
+    for (const ChapterWidgets& chapter : chapters_) {
+        follow(chapter.heading);
+        for (int i = 0; i < chapter.blocks->count(); ++i) {
+            QWidget* block = chapter.blocks->itemAt(i)->widget();
+            if (!block)
+                continue;
+            const auto* fields = qobject_cast<FieldBlock*>(block);
+            for (QWidget* part : fields ? fields->inOrder() : std::vector<QWidget*>{block}) {
+                follow(part);
+                for (QWidget* widget : part->findChildren<QWidget*>())
+                    follow(widget);
+            }
+        }
+    }
+}
+
+/// True: blocks were made for it.
+bool NumberPanel::showChapter(size_t index, const Groups& groups) {
+    ChapterWidgets& chapter = chapters_[index];
+    size_t kept = 0;
+    while (kept < groups.size() && kept < chapter.shown.size() &&
+           chapter.shown[kept]->holds(groups[kept])) {
+        chapter.shown[kept]->show(groups[kept]);
+        ++kept;
+    }
+    for (size_t i = kept; i < chapter.shown.size(); ++i) {
+        chapter.shown[i]->hide();
+        chapter.shown[i]->deleteLater(); // one of them may be in the middle of asking for this
+    }
+    chapter.shown.resize(kept);
+    for (size_t i = kept; i < groups.size(); ++i) {
+        chapter.shown.push_back(makeBlock(groups[i], chapter.body));
+        chapter.blocks->addWidget(chapter.shown.back());
+    }
+    return kept < groups.size();
+}
+
+FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWidget* parent) {
+    // The section that gives a chapter its name needs no heading of its own.
+    const std::string& group = fields.front().group;
+    const bool plain = std::ranges::any_of(chapters(), [&](const Chapter& chapter) {
+        return !chapter.groups.empty() &&
+               (chapter.groups.front() == group || chapter.groups.front() == '=' + group);
+    });
+    auto* block =
+        new FieldBlock(fields, !plain && group != "/tracks/exhaust" && !group.empty(), parent);
+    connect(block, &FieldBlock::wanted, this,
+            [this](const std::string& path, const design::FieldValue& value) {
+                ask(path, value, false);
+            });
+    connect(block, &FieldBlock::stepped, this,
+            [this](const std::string& path, const design::FieldValue& value) {
+                ask(path, value, true);
+            });
+    connect(block, &FieldBlock::stepsDone, this, &NumberPanel::editFinished);
+    connect(
+        block, &FieldBlock::unreadable, this, [this](const std::string& path, const QString& text) {
+            asked_ = path;
+            showProblems(
+                {{path,
+                  tr("“%1” is not a number; the value stays as it was.").arg(text).toStdString()}});
+        });
+    connect(block, &FieldBlock::touched, this, &NumberPanel::clearProblem);
+    connect(block, &FieldBlock::originWanted, this, &NumberPanel::askOrigin);
+    connect(block, &FieldBlock::ownChoiceWanted, this, &NumberPanel::takeOwnChoice);
+    connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
+    connect(block, &FieldBlock::knotsWanted, this, &NumberPanel::knotsWanted);
+    return block;
+}
+
+void NumberPanel::ask(const std::string& path, const design::FieldValue& value, bool step) {
+    clearProblem();
+    asked_ = path;
+    const auto field = design::findField(design_, path);
+    if (!field)
+        return;
+    if (const auto problem = spanProblem(design_, path, value)) {
+        showProblems({*problem});
+        return;
+    }
+    Edit edit = fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    if (step)
+        edit.mergeKey = QString::fromStdString(path);
+    Q_EMIT edited(edit);
+}
+
+void NumberPanel::askRowChange(const std::string& list, int row, RowChange change) {
+    clearProblem();
+    asked_ = list + '/' + std::to_string(row);
+    if (const auto edit = rowEdit(design_, list, row, change))
+        Q_EMIT edited(*edit);
+    else
+        showProblems({{asked_, tr("This row cannot be changed that way: the track would not come "
+                                  "back to where it starts.")
+                                   .toStdString()}});
+}
+
+void NumberPanel::showProblems(const Problems& problems) {
+    if (problems.empty())
+        return;
+    QStringList words;
+    for (const Problem& problem : problems)
+        words << coreText(problem.message);
+    words.removeDuplicates();
+    // At the field that was edited; else at the field that the rule names.
+    for (const std::string& path : {asked_, problems.front().path}) {
+        FieldBlock* block = blockOf(path);
+        if (!block)
+            continue;
+        note_->showUnder(*block->anchor(path), words.join(QLatin1Char('\n')));
+        // The editor still shows what was asked for; the design kept its value.
+        if (const auto field = design::findField(design_, path); field && block->editor(path))
+            block->editor(path)->show(*field);
+        return;
+    }
+}
+
+void NumberPanel::clearProblem() {
+    note_->hide();
+}
+
+void NumberPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && note_->isVisible())
+        clearProblem();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+FieldBlock* NumberPanel::blockOf(const std::string& path) const {
+    for (const ChapterWidgets& chapter : chapters_) {
+        for (FieldBlock* block : chapter.shown) {
+            if (block->editor(path) || (!path.empty() && block->group() == path))
+                return block;
+        }
+    }
+    return nullptr;
+}
+
+void NumberPanel::goTo(const QString& path) {
+    shownOrigin_.reset();
+    search_->clear();
+    showOrigins();
+    search({});
+    const std::string wanted = path.toStdString();
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        for (FieldBlock* block : chapters_[i].shown) {
+            // A list or section named by a check: its first field.
+            const bool exact = block->editor(wanted) != nullptr;
+            if (!exact && block->group() != wanted && !block->group().starts_with(wanted + '/'))
+                continue;
+            setOpen(i, true);
+            QWidget* target = exact ? static_cast<QWidget*>(block->editor(wanted)) : block;
+            // The layout of a chapter just opened is done in the next round of events.
+            QTimer::singleShot(0, target, [this, target] {
+                scroll_->ensureWidgetVisible(target, 10, 60);
+                giveKeyboard(*target);
+            });
+            return;
+        }
+    }
+}
+
+void NumberPanel::focusSearch() {
+    search_->setFocus(Qt::ShortcutFocusReason);
+    search_->selectAll();
+}
+
+void NumberPanel::setOpen(size_t index, bool open) {
+    clearProblem();
+    chapters_[index].heading->setChecked(open);
+    chapters_[index].heading->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    chapters_[index].body->setVisible(open);
+}
+
+QWidget* NumberPanel::bestFound() const {
+    std::pair<Match, QWidget*> found{Match::none, nullptr};
+    for (const ChapterWidgets& chapter : chapters_) {
+        if (chapter.body->isHidden())
+            continue;
+        for (const FieldBlock* block : chapter.shown) {
+            if (const auto [match, editor] = block->best(search_->text()); match > found.first)
+                found = {match, editor};
+        }
+    }
+    return found.second;
+}
+
+void NumberPanel::search(const QString& text) {
+    clearProblem();
+    bool isFound = false;
+    const auto only = shownPaths();
+    const bool isPlain = text.isEmpty() && !only;
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        ChapterWidgets& chapter = chapters_[i];
+        const bool titleHas =
+            !text.isEmpty() && chapters()[i].title.contains(text, Qt::CaseInsensitive);
+        bool any = titleHas && !only;
+        for (FieldBlock* block : chapter.shown)
+            any = block->filter(text, titleHas, only ? &*only : nullptr) || any;
+        isFound = isFound || any;
+        chapter.heading->setVisible(isPlain || any);
+        chapter.body->setVisible(isPlain ? chapter.heading->isChecked() : any);
+    }
+    nothing_->setVisible(!text.isEmpty() && !isFound);
+    if (nothing_->isHidden())
+        return;
+    nothing_->setText(tr("Nothing is called “%1”, nor explained by these words.").arg(text));
+    nothing_->setAccessibleName(nothing_->text());
+    QAccessibleEvent alert(nothing_, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+QStringList NumberPanel::openChapters() const {
+    QStringList keys;
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        if (chapters_[i].heading->isChecked())
+            keys << chapters()[i].key;
+    }
+    return keys;
+}
+
+void NumberPanel::setOpenChapters(const QStringList& keys) {
+    for (size_t i = 0; i < chapters_.size(); ++i)
+        setOpen(i, keys.contains(chapters()[i].key));
+}
+
+} // namespace lobewright::ui

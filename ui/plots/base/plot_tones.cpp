@@ -1,0 +1,27 @@
+#include "ui/plots/base/plot_tones.h"
+
+#include "ui/base/palette.h"
+#include "ui/plots/base/custom_plot.h"
+
+namespace lobewright::ui {
+
+void applyPlotTones(QCustomPlot& plot, const Palette& tones) {
+    plot.setBackground(tones.paper);
+    QFont small = plot.font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    for (QCPAxisRect* rect : plot.axisRects()) {
+        for (QCPAxis* axis : rect->axes()) {
+            axis->setBasePen(QPen(tones.quiet, 1));
+            axis->setTickPen(QPen(tones.quiet, 1));
+            axis->setSubTickPen(QPen(tones.quiet, 1));
+            axis->setTickLabelColor(tones.ink);
+            axis->setLabelColor(tones.ink);
+            axis->setTickLabelFont(small);
+            axis->setLabelFont(small);
+            axis->grid()->setPen(QPen(tones.grid, 1));
+            axis->grid()->setZeroLinePen(QPen(tones.grid, 1));
+        }
+    }
+}
+
+} // namespace lobewright::ui

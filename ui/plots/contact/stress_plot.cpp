@@ -1,0 +1,168 @@
+#include "ui/plots/contact/stress_plot.h"
+
+#include "core/units.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/hatching.h"
+
+#include <QMenu>
+
+namespace lobewright::ui {
+
+StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Contact stress"), parent) {
+    canvas().setLeftLabel(tr("nominal contact stress"), QStringLiteral("MPa"));
+    const QString help = tr("Largest contact stress by Hertz's formulas on the contact line of "
+                            "cylinder 1, load spread evenly over the width: nominal, for comparing "
+                            "designs, never to release one for manufacture.");
+    stress_.inlet = addCurve({tr("Inlet track"), QStringLiteral("MPa"), help, Tone::inlet});
+    stress_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("MPa"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        CurveLook look{end == End::inlet ? tr("Force, inlet") : tr("Force, exhaust"),
+                       QStringLiteral("N"),
+                       tr("Contact force N between roller and track."),
+                       end == End::inlet ? Tone::inlet : Tone::exhaust,
+                       Qt::DashLine,
+                       1.2};
+        look.onRight = true;
+        force_[end] = addCurve(look);
+        setCurveVisible(force_[end], false);
+    }
+    canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLiftOff(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        paintLiftOffNames(painter);
+        paintLimit(painter);
+    });
+}
+
+void StressPlot::refill() {
+    for (const End end : bothEnds) {
+        setFromChannel(stress_[end], std::string("contact_pressure_") + name(end) + "_MPa");
+        setFromChannel(force_[end], std::string("contact_force_") + name(end) + "_N");
+        liftOff_[end].clear();
+        const Curve& force = curves()[force_[end]];
+        // On a closed track a pull is carried by the outer flank: nothing leaves it.
+        if (solution() && !solution()->design.mechanism.closedTrack)
+            liftOff_[end] = stretchesWithout(force.theta, force.values);
+    }
+    finishRefill();
+}
+
+QCPRange StressPlot::contentRange(bool onRight) const {
+    QCPRange range = TurnPlot::contentRange(onRight);
+    range.expand(QCPRange(0.0, range.upper));
+    // The limit stays in sight unless the stress is far below it.
+    const auto limit = onRight ? std::nullopt : allowable();
+    const double shown = limit ? unitFor(QStringLiteral("MPa")).shown(*limit) : 0.0;
+    if (limit && shown < 2.5 * range.upper)
+        range.expand(QCPRange(0.0, shown));
+    return range;
+}
+
+std::optional<double> StressPlot::allowable() const {
+    if (!solution())
+        return std::nullopt;
+    const auto value = [this](const char* name) -> std::optional<double> {
+        const auto* figure = solution()->figure(name);
+        return figure ? figure->value : std::nullopt;
+    };
+    const auto safety = value("contact_safety_inlet");
+    const auto peak = value("peak_contact_pressure_inlet_MPa");
+    if (!safety || !peak)
+        return std::nullopt;
+    return *safety * *peak;
+}
+
+QRectF StressPlot::areaOf(const Span& span) const {
+    QRectF area = canvas().inside();
+    area.setLeft(canvas().xOf(span.from));
+    area.setRight(std::max(canvas().xOf(span.to), area.left() + 2.0));
+    return area;
+}
+
+void StressPlot::paintLiftOff(QCPPainter& painter) const {
+    for (const End end : bothEnds) {
+        for (const Span& span : liftOff_[end]) {
+            const QRectF area = areaOf(span);
+            painter.fillRect(area, tones().tint(tones().warning, 0.18));
+            hatch(painter, area, tones().tint(tones().side(end), 0.6));
+        }
+    }
+}
+
+/// Named once for each roller: the hatching says where else. On a layer above the hatching of both.
+void StressPlot::paintLiftOffNames(QCPPainter& painter) const {
+    const QRectF box = canvas().inside();
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
+    double line = box.bottom() - metrics.descent() - 1.0;
+    for (const End end : bothEnds) {
+        QRectF widest;
+        for (const Span& span : liftOff_[end]) {
+            const QRectF area = areaOf(span).intersected(box);
+            if (area.width() > widest.width())
+                widest = area;
+        }
+        if (widest.isEmpty())
+            continue;
+        const QString text =
+            end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
+        const double width = metrics.horizontalAdvance(text);
+        const double left = std::clamp(widest.center().x() - 0.5 * width, box.left() + 2.0,
+                                       std::max(box.left() + 2.0, box.right() - width - 2.0));
+        painter.fillRect(QRectF(left - 2.0, line - metrics.ascent(), width + 4.0, metrics.height()),
+                         tones().panel);
+        painter.setPen(tones().warning);
+        painter.drawText(QPointF(left, line), text);
+        line -= metrics.height() + 1.0;
+    }
+}
+
+void StressPlot::paintLimit(QCPPainter& painter) const {
+    const auto limit = allowable();
+    if (!limit)
+        return;
+    const QRectF box = canvas().inside();
+    const double y = canvas().yAxis->coordToPixel(unitFor(QStringLiteral("MPa")).shown(*limit));
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QString text = tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa")));
+    painter.setPen(QPen(tones().warning, 1, Qt::DashDotLine));
+    const QFontMetricsF metrics(painter.font());
+    if (y <= box.top())
+        return;
+    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+    // Below the line, so that neither the frame nor the letters of the events cut it.
+    QRectF ground = metrics.boundingRect(text).adjusted(-3, 0, 3, 0);
+    ground.moveTopRight(QPointF(box.right() - 2.0, y + 2.0));
+    painter.fillRect(ground, tones().panel);
+    painter.drawText(ground, Qt::AlignCenter, text);
+}
+
+void StressPlot::setForcesShown(bool shown) {
+    forcesShown_ = shown;
+    for (const End end : bothEnds)
+        setCurveVisible(force_[end], shown);
+    canvas().setRightLabel(shown ? tr("contact force") : QString(),
+                           shown ? QStringLiteral("N") : QString());
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void StressPlot::addOptions(QMenu& menu) {
+    QAction* action = menu.addAction(tr("Contact &forces"));
+    action->setCheckable(true);
+    action->setChecked(forcesShown_);
+    connect(action, &QAction::toggled, this, &StressPlot::setForcesShown);
+    menu.addSeparator();
+    TurnPlot::addOptions(menu);
+}
+
+QString StressPlot::state() const {
+    return forcesShown_ ? QStringLiteral("forces") : QString();
+}
+
+void StressPlot::restoreState(const QString& state) {
+    setForcesShown(state == QLatin1String("forces"));
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,291 @@
+#include "ui/plots/study/comparison_plot.h"
+
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/plot_tones.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace lobewright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(ComparisonPlot)
+};
+
+constexpr std::size_t engineCount = 5;
+constexpr int legendColumn = 205; ///< width of the longest engine name with its line [px]
+/// Of the claimed points, in their order.
+constexpr QCPScatterStyle::ScatterShape marks[] = {
+    QCPScatterStyle::ssCrossSquare, QCPScatterStyle::ssPlusCircle, QCPScatterStyle::ssDiamond};
+constexpr double rpm = units::revPerMinute;
+
+QVector<double> vectorOf(const Samples& samples) {
+    return QVector<double>(samples.begin(), samples.end());
+}
+
+/// Ordinates of the curves over a reciprocation [SI].
+const Samples& ordinate(const study::ComparedCurves& curves, ComparedQuantity quantity) {
+    switch (quantity) {
+    case ComparedQuantity::position:
+        return curves.lift;
+    case ComparedQuantity::leverArm:
+        return curves.leverArm;
+    case ComparedQuantity::speed:
+        return curves.speed;
+    case ComparedQuantity::acceleration:
+        return curves.acceleration;
+    case ComparedQuantity::pressure:
+    case ComparedQuantity::pressureVolume:
+        return curves.pressure;
+    case ComparedQuantity::torque:
+    case ComparedQuantity::torqueCurve:
+    case ComparedQuantity::powerCurve:
+        break;
+    }
+    return curves.totalTorque;
+}
+
+struct OrdinateWords {
+    QString quantity;
+    QString unit; ///< metric
+    double si;    ///< one of that unit in SI
+};
+
+OrdinateWords ordinateWords(ComparedQuantity quantity) {
+    switch (quantity) {
+    case ComparedQuantity::position:
+        return {Words::tr("lift"), QStringLiteral("mm"), units::millimetre};
+    case ComparedQuantity::leverArm:
+        return {Words::tr("lever arm on the output shaft"), QStringLiteral("mm"),
+                units::millimetre};
+    case ComparedQuantity::pressure:
+    case ComparedQuantity::pressureVolume:
+        return {Words::tr("pressure"), QStringLiteral("bar"), units::bar};
+    case ComparedQuantity::torque:
+        return {Words::tr("torque of the engine"), QStringLiteral("N·m"), 1.0};
+    case ComparedQuantity::speed:
+        return {Words::tr("piston speed"), QStringLiteral("m/s"), 1.0};
+    case ComparedQuantity::acceleration:
+        return {Words::tr("piston acceleration"), QStringLiteral("m/s²"), 1.0};
+    case ComparedQuantity::torqueCurve:
+        return {Words::tr("brake torque"), QStringLiteral("N·m"), 1.0};
+    case ComparedQuantity::powerCurve:
+        return {Words::tr("brake power"), QStringLiteral("kW"), units::kilowatt};
+    }
+    return {};
+}
+
+} // namespace
+
+const std::vector<ComparedQuantityWord>& comparedQuantities() {
+    static const std::vector<ComparedQuantityWord> words = {
+        {ComparedQuantity::torque, "torque", Words::tr("Torque over two turns")},
+        {ComparedQuantity::position, "position", Words::tr("Piston position")},
+        {ComparedQuantity::leverArm, "lever-arm", Words::tr("Lever arm")},
+        {ComparedQuantity::pressure, "pressure", Words::tr("Pressure")},
+        {ComparedQuantity::pressureVolume, "pressure-volume", Words::tr("p–V diagram")},
+        {ComparedQuantity::speed, "piston-speed", Words::tr("Piston speed")},
+        {ComparedQuantity::acceleration, "acceleration", Words::tr("Piston acceleration")},
+        {ComparedQuantity::torqueCurve, "torque-curve", Words::tr("Torque against speed")},
+        {ComparedQuantity::powerCurve, "power-curve", Words::tr("Power against speed")}};
+    return words;
+}
+
+bool isSpeedCurve(ComparedQuantity quantity) {
+    return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
+}
+
+ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(engineCount, true) {
+    setMinimumSize(160, 120);
+    setAccessibleName(tr("Engines compared"));
+    setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
+    legend->setVisible(true);
+    // Below the plot, where it hides nothing.
+    auto* row = new QCPLayoutGrid;
+    plotLayout()->addElement(1, 0, row);
+    row->addElement(0, 0, legend);
+    row->setMargins(QMargins(8, 0, 8, 4));
+    legend->setFillOrder(QCPLegend::foColumnsFirst);
+    plotLayout()->setRowStretchFactor(1, 0.001);
+    connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
+    connect(&Units::instance(), &Units::changed, this, &ComparisonPlot::refill);
+    waiting_ = new QCPItemText(this);
+    waiting_->setClipToAxisRect(false);
+    waiting_->position->setType(QCPItemPosition::ptViewportRatio);
+    waiting_->position->setCoords(0.5, 0.5);
+    waiting_->setText(tr("The engines compared are being computed."));
+    applyTones();
+    refill();
+}
+
+void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
+                          ComparedQuantity quantity) {
+    comparisons_ = comparisons;
+    quantity_ = quantity;
+    refill();
+}
+
+void ComparisonPlot::showClaims(const std::vector<study::ClaimedPoint>& points) {
+    claims_ = points;
+    if (isSpeedCurve(quantity_))
+        refill();
+}
+
+void ComparisonPlot::setEngineShown(study::Compared engine, bool shown) {
+    shown_[static_cast<std::size_t>(engine)] = shown;
+    refill();
+}
+
+bool ComparisonPlot::isEngineShown(study::Compared engine) const {
+    return shown_[static_cast<std::size_t>(engine)];
+}
+
+QPen ComparisonPlot::penOf(study::Compared engine) const {
+    const Palette& tones = Palette::of(*this);
+    switch (engine) {
+    case study::Compared::camTrack:
+        return QPen(tones.ink, 2.4);
+    case study::Compared::cranksSameSpeed:
+        return QPen(tones.ink, 1.4, Qt::DashLine);
+    case study::Compared::cranksSamePistonSpeed:
+        return QPen(tones.ink, 1.4, Qt::DotLine);
+    case study::Compared::fourStrokeAmbient:
+        return QPen(tones.quiet, 1.6, Qt::SolidLine);
+    case study::Compared::fourStrokeSameSupply:
+        return QPen(tones.quiet, 1.6, Qt::DashDotLine);
+    }
+    return QPen(tones.ink);
+}
+
+void ComparisonPlot::addCurve(study::Compared engine, const QVector<double>& x,
+                              const QVector<double>& y) {
+    // A curve, not a graph: over the volume it turns back.
+    auto* curve = new QCPCurve(xAxis, yAxis);
+    QVector<QCPCurveData> points;
+    for (int i = 0; i < x.size(); ++i)
+        points.append({static_cast<double>(i), x[i], y[i]});
+    curve->data()->set(points, true);
+    curve->setPen(penOf(engine));
+    curve->setName(coreText(study::label(engine)));
+}
+
+void ComparisonPlot::addStrokeCurves() {
+    if (comparisons_.empty())
+        return;
+    for (const study::ComparedEngine& engine : comparisons_.front().engines) {
+        if (!engine.curves || !isEngineShown(engine.engine))
+            continue;
+        const study::ComparedCurves& curves = *engine.curves;
+        const OrdinateWords words = ordinateWords(quantity_);
+        const Samples volume = curves.volume / units::cubicCentimetre;
+        const Samples x = quantity_ == ComparedQuantity::torque ? curves.turnAngle / units::degree
+                          : quantity_ == ComparedQuantity::pressureVolume
+                              ? unitFor(QStringLiteral("cm³")).shown(volume)
+                              : Samples(curves.strokeAngle / units::degree);
+        const Samples y = ordinate(curves, quantity_) / words.si;
+        addCurve(engine.engine, vectorOf(x), vectorOf(unitFor(words.unit).shown(y)));
+    }
+}
+
+void ComparisonPlot::addSpeedCurves() {
+    const char* name =
+        quantity_ == ComparedQuantity::torqueCurve ? "brake_torque_Nm" : "brake_power_kW";
+    for (std::size_t e = 0; e < engineCount; ++e) {
+        const auto engine = static_cast<study::Compared>(e);
+        QVector<double> x, y;
+        for (const study::Comparison& comparison : comparisons_) {
+            const study::ComparedEngine& row = comparison.engines[e];
+            const solution::Figure* speed = row.figure("shaft_speed_rpm");
+            const solution::Figure* value = row.figure(name);
+            if (speed && speed->value && value && value->value) {
+                x.append(*speed->value);
+                y.append(unitFor(value->unit).shown(*value->value));
+            }
+        }
+        if (!x.isEmpty() && isEngineShown(engine))
+            addCurve(engine, x, y);
+    }
+}
+
+void ComparisonPlot::addClaims() {
+    const Palette& tones = Palette::of(*this);
+    std::size_t number = 0;
+    for (const study::ClaimedPoint& point : claims_) {
+        auto* mark = addGraph();
+        const OrdinateWords words = ordinateWords(quantity_);
+        const double value =
+            quantity_ == ComparedQuantity::torqueCurve ? point.torque : point.torque * point.speed;
+        mark->addData(point.speed / rpm, unitFor(words.unit).shown(value / words.si));
+        mark->setLineStyle(QCPGraph::lsNone);
+        mark->setScatterStyle(
+            QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
+        mark->setName(coreText(point.label));
+    }
+}
+
+void ComparisonPlot::nameAxes() {
+    const OrdinateWords words = ordinateWords(quantity_);
+    yAxis->setLabel(axisText(words.quantity, words.unit));
+    xAxis->setLabel(isSpeedCurve(quantity_)                 ? tr("speed of the output shaft, rpm")
+                    : quantity_ == ComparedQuantity::torque ? tr("angle of the output shaft, °")
+                    : quantity_ == ComparedQuantity::pressureVolume
+                        ? axisText(tr("chamber volume"), QStringLiteral("cm³"))
+                        : tr("angle from firing dead centre, one stroke out and back = 360°"));
+}
+
+void ComparisonPlot::refill() {
+    clearPlottables();
+    if (isSpeedCurve(quantity_)) {
+        addSpeedCurves();
+        addClaims();
+    } else {
+        addStrokeCurves();
+    }
+    showAxes(plottableCount() > 0 || itemCount() > 1);
+    nameAxes();
+    rescaleAxes();
+    xAxis->scaleRange(1.04, xAxis->range().center());
+    yAxis->scaleRange(1.10, yAxis->range().center());
+    replot(rpQueuedReplot);
+}
+
+/// Axes without anything on them say nothing true: a sentence stands there instead.
+void ComparisonPlot::showAxes(bool shown) {
+    axisRect()->setVisible(shown);
+    legend->setVisible(shown);
+    waiting_->setVisible(!shown);
+}
+
+void ComparisonPlot::applyTones() {
+    waiting_->setColor(Palette::of(*this).quiet);
+    const Palette& tones = Palette::of(*this);
+    applyPlotTones(*this, Palette::of(*this));
+    for (QCPAxis* axis : {xAxis, yAxis})
+        axis->grid()->setZeroLinePen(QPen(tones.quiet, 1)); // curves on both sides of it
+    legend->setBrush(tones.panel);
+    legend->setBorderPen(QPen(tones.grid, 1));
+    legend->setTextColor(tones.ink);
+    legend->setFont(xAxis->labelFont());
+}
+
+void ComparisonPlot::resizeEvent(QResizeEvent* event) {
+    legend->setWrap(std::clamp(width() / legendColumn, 1, 3));
+    legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
+    QCustomPlot::resizeEvent(event);
+}
+
+void ComparisonPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        applyTones();
+        refill();
+    }
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/claims/claims_check.h"
+#include "core/reference/comparison.h"
+#include "ui/plots/base/custom_plot.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace lobewright::ui {
+
+/// What the engines of a comparison are laid over each other by.
+enum class ComparedQuantity {
+    position,
+    leverArm,
+    pressure,
+    pressureVolume,
+    torque,
+    speed,
+    acceleration,
+    torqueCurve, ///< brake torque against speed
+    powerCurve   ///< brake power against speed
+};
+struct ComparedQuantityWord {
+    ComparedQuantity quantity;
+    const char* key; ///< kept between runs
+    QString title;
+};
+const std::vector<ComparedQuantityWord>& comparedQuantities();
+/// Whether a comparison at many speeds is needed.
+bool isSpeedCurve(ComparedQuantity quantity);
+
+/// One quantity of all engines of a comparison; engines are told apart by line and weight.
+class ComparisonPlot : public QCustomPlot {
+    Q_OBJECT
+
+  public:
+    explicit ComparisonPlot(QWidget* parent = nullptr);
+
+    /// One comparison, or one for each speed for the curves against speed.
+    void show(const std::vector<study::Comparison>& comparisons, ComparedQuantity quantity);
+    /// Points laid over the curves against speed; empty: none.
+    void showClaims(const std::vector<study::ClaimedPoint>& points);
+    /// Which engines are drawn, by order of study::Compared.
+    void setEngineShown(study::Compared engine, bool shown);
+    bool isEngineShown(study::Compared engine) const;
+
+  protected:
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void refill();
+    void addCurve(study::Compared engine, const QVector<double>& x, const QVector<double>& y);
+    void addStrokeCurves();
+    void addSpeedCurves();
+    void addClaims();
+    void nameAxes();
+    void showAxes(bool shown);
+    void applyTones();
+    QPen penOf(study::Compared engine) const;
+
+    std::vector<study::Comparison> comparisons_;
+    std::vector<study::ClaimedPoint> claims_;
+    ComparedQuantity quantity_ = ComparedQuantity::position;
+    std::vector<bool> shown_;
+    QCPItemText* waiting_ = nullptr;
+};
+
+} // namespace lobewright::ui

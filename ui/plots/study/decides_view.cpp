@@ -1,0 +1,235 @@
+#include "ui/plots/study/decides_view.h"
+
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/bar_table.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/base/plot_tones.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int binCount = 24;
+constexpr double negligible = 0.005; ///< of the variance
+constexpr std::size_t mostBars = 12;
+
+/// What the unknown does to the result.
+QString arrow(unknowns::Direction direction) {
+    switch (direction) {
+    case unknowns::Direction::rises:
+        return QStringLiteral("↗ ");
+    case unknowns::Direction::falls:
+        return QStringLiteral("↘ ");
+    case unknowns::Direction::mixed:
+        break;
+    }
+    return QStringLiteral("↝ ");
+}
+
+} // namespace
+
+DecidesView::DecidesView(BandsModel& model, QWidget* parent)
+    : QWidget(parent), model_(model), results_(new QComboBox(this)), band_(new QLabel(this)),
+      advice_(new QLabel(this)), plot_(new QCustomPlot(this)),
+      columns_(new QCPBars(plot_->xAxis, plot_->yAxis)), inner_(new QCPItemRect(plot_)),
+      nominal_(new QCPItemStraightLine(plot_)), bars_(new BarTable(this)) {
+    setAccessibleName(tr("What decides this"));
+    results_->setAccessibleName(tr("Result"));
+    bars_->setAccessibleName(tr("Shares of the inputs"));
+    advice_->setAccessibleName(tr("What to measure first"));
+    band_->setAccessibleName(tr("Band of the result"));
+    results_->setToolTip(tr("The result whose values are shown below"));
+    band_->setWordWrap(true);
+    advice_->setWordWrap(true);
+    QFont strong = advice_->font();
+    strong.setBold(true);
+    advice_->setFont(strong);
+    advice_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(6, 2, 6, 2);
+    column->setSpacing(3);
+    column->addWidget(results_);
+    column->addWidget(band_);
+    column->addWidget(plot_, 2);
+    column->addWidget(advice_);
+    column->addWidget(bars_, 3);
+    plot_->setMinimumSize(160, 70);
+    plot_->axisRect()->setMinimumMargins(QMargins(14, 6, 14, 4));
+    plot_->yAxis->setVisible(false);
+    plot_->xAxis->grid()->setVisible(false);
+    plot_->setAccessibleName(tr("Spread of the result"));
+    columns_->setWidthType(QCPBars::wtPlotCoords);
+    inner_->setLayer(QStringLiteral("background"));
+    inner_->setPen(Qt::NoPen);
+    connect(results_, &QComboBox::activated, this, [this] {
+        model_.setResult(results_->currentData().toString().toStdString());
+        Q_EMIT stateChanged();
+    });
+    connect(&model_, &BandsModel::changed, this, &DecidesView::refill);
+    connect(&Units::instance(), &Units::changed, this, &DecidesView::refill);
+    applyTones();
+    refill();
+}
+
+void DecidesView::restoreState(const QString& state) {
+    if (!state.isEmpty())
+        model_.setResult(state.toStdString());
+}
+
+QString DecidesView::advice() const {
+    return advice_->text();
+}
+
+/// The results that people ask about first, then all others.
+void DecidesView::fillChoices() {
+    const auto& ensemble = model_.ensemble();
+    if (!ensemble || results_->count() > 0)
+        return;
+    const auto add = [&](std::size_t column) {
+        results_->addItem(coreText(ensemble->results[column].label),
+                          QString::fromStdString(ensemble->results[column].name));
+    };
+    const auto& first = unknowns::principalResults();
+    for (const std::string& name : first)
+        add(*ensemble->result(name));
+    results_->insertSeparator(results_->count());
+    for (std::size_t i = 0; i < ensemble->results.size(); ++i) {
+        if (std::ranges::find(first, ensemble->results[i].name) == first.end())
+            add(i);
+    }
+}
+
+void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t result) {
+    const Unit unit = unitFor(ensemble.results[result].unit);
+    std::vector<double> values = unknowns::valuesOf(ensemble, result);
+    std::erase_if(values, [](double value) { return !std::isfinite(value); });
+    const auto band = unknowns::quantiles(values);
+    QVector<double> places, counts;
+    inner_->setVisible(band.has_value());
+    nominal_->setVisible(std::isfinite(ensemble.nominal.results[result]));
+    if (band) {
+        for (double& value : values)
+            value = unit.shown(value);
+        std::ranges::sort(values);
+        // The outermost hundredth on either side does not set the scale.
+        double low = unknowns::quantile(values, 0.01), high = unknowns::quantile(values, 0.99);
+        const double room = high > low ? 0.05 * (high - low) : 0.05 * std::max(1.0, std::abs(low));
+        low -= room;
+        high += room;
+        const double width = (high - low) / binCount;
+        for (int i = 0; i < binCount; ++i) {
+            const auto from = std::ranges::lower_bound(values, low + i * width);
+            const auto to = std::ranges::lower_bound(values, low + (i + 1) * width);
+            places << low + (i + 0.5) * width;
+            counts << static_cast<double>(to - from);
+        }
+        columns_->setWidth(0.92 * width);
+        plot_->xAxis->setRange(low, high);
+        plot_->yAxis->setRange(0.0, 1.08 * *std::ranges::max_element(counts));
+        inner_->topLeft->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        inner_->bottomRight->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        inner_->topLeft->setCoords(unit.shown(band->p05), 0.0);
+        inner_->bottomRight->setCoords(unit.shown(band->p95), 1.0);
+        const double nominal = unit.shown(ensemble.nominal.results[result]);
+        nominal_->point1->setCoords(nominal, 0.0);
+        nominal_->point2->setCoords(nominal, 1.0);
+    }
+    columns_->setData(places, counts);
+    plot_->xAxis->setLabel(axisText(coreText(ensemble.results[result].label),
+                                    QString::fromStdString(ensemble.results[result].unit)));
+    const auto shown = [&](double value) { return shortText(unit.shown(value)); };
+    QString text = band ? tr("90 % of the engines: %1 … %2 %3")
+                              .arg(shown(band->p05), shown(band->p95), unit.text)
+                        : tr("No engine has this result.");
+    if (nominal_->visible())
+        text += tr("; as designed (line): %1 %2")
+                    .arg(shown(ensemble.nominal.results[result]), unit.text);
+    band_->setText(text);
+}
+
+void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
+    const auto& decided = model_.decided();
+    advice_->setVisible(decided.has_value());
+    if (!decided) {
+        bars_->setSections(
+            {{tr("What decides this"),
+              model_.isBusy() ? tr("is known when all engines have been computed") : QString(),
+              {}}});
+        return;
+    }
+    advice_->setText(coreText(unknowns::sentence(decided->advice, ensemble.unknowns)));
+    BarTable::Section section;
+    section.title = tr("What decides this");
+    section.remark =
+        decided->decision.isOfSurrogate
+            ? tr("Share of the variance, alone and together with others (Sobol' total index)")
+            : tr("Share of the variance, alone, from the engines themselves: no polynomial fits "
+                 "well "
+                 "enough");
+    section.scale = 100.0;
+    for (const auto& influence : decided->decision.influences) {
+        const double share = influence.total.value_or(influence.first);
+        if (share < negligible || section.rows.size() == mostBars)
+            break;
+        BarTable::Row row;
+        row.label =
+            arrow(influence.direction) + coreText(ensemble.unknowns[influence.unknown].label);
+        row.unit = QStringLiteral("%");
+        row.value = 100.0 * share;
+        row.help = tr("Alone %1 %").arg(shortText(100.0 * influence.first));
+        if (influence.error)
+            row.help += tr(" (± %1 %)").arg(shortText(100.0 * *influence.error));
+        section.rows.push_back(row);
+    }
+    bars_->setSections({section});
+}
+
+void DecidesView::refill() {
+    fillChoices();
+    const auto& ensemble = model_.ensemble();
+    const auto result = ensemble ? ensemble->result(model_.result()) : std::nullopt;
+    plot_->setVisible(result.has_value());
+    bars_->setVisible(result.has_value());
+    band_->setVisible(result.has_value());
+    if (!result) {
+        advice_->hide();
+        return;
+    }
+    results_->setCurrentIndex(results_->findData(QString::fromStdString(model_.result())));
+    fillHistogram(*ensemble, *result);
+    fillBars(*ensemble);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void DecidesView::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    applyPlotTones(*plot_, tones);
+    columns_->setPen(Qt::NoPen);
+    columns_->setBrush(tones.tint(tones.ink, 0.5));
+    inner_->setBrush(tones.tint(tones.ink, 0.12));
+    nominal_->setPen(QPen(tones.ink, 2.0));
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void DecidesView::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, accessibleName());
+}
+
+void DecidesView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        applyTones();
+}
+
+} // namespace lobewright::ui

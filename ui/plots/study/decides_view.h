@@ -1,0 +1,58 @@
+#pragma once
+
+#include "ui/plots/study/bands_model.h"
+
+#include <QWidget>
+
+class QCPBars;
+class QCPItemStraightLine;
+class QCPItemRect;
+class QComboBox;
+class QCustomPlot;
+class QLabel;
+class QMenu;
+
+namespace lobewright::ui {
+
+class BarTable;
+
+/// One result of all engines that the design may be: how its values are spread, which unknowns
+/// decide it, and what to measure.
+class DecidesView : public QWidget {
+    Q_OBJECT
+
+  public:
+    DecidesView(BandsModel& model, QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution) { model_.showSolution(solution); }
+    void addOptions(QMenu& menu);
+    QString state() const { return QString::fromStdString(model_.result()); }
+    void restoreState(const QString& state);
+    BarTable& bars() const { return *bars_; }
+    /// What to measure, in words.
+    QString advice() const;
+
+  Q_SIGNALS:
+    void stateChanged();
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void refill();
+    void fillChoices();
+    void fillHistogram(const unknowns::Ensemble& ensemble, std::size_t result);
+    void fillBars(const unknowns::Ensemble& ensemble);
+    void applyTones();
+
+    BandsModel& model_;
+    QComboBox* results_;
+    QLabel *band_, *advice_;
+    QCustomPlot* plot_;
+    QCPBars* columns_;
+    QCPItemRect* inner_;
+    QCPItemStraightLine* nominal_;
+    BarTable* bars_;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,174 @@
+#include "ui/plots/study/figure_bars.h"
+
+#include "core/balance/remedy.h"
+#include "ui/base/core_text.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/plot_export.h"
+
+#include <QContextMenuEvent>
+#include <QMenu>
+
+#include <cmath>
+#include <cstring>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::ui {
+
+namespace {
+
+/// Losses without the words that they have in common.
+constexpr std::pair<std::string_view, TextId> losses[] = {
+    {"fmep_ring_bar", LW_TEXT("Piston rings")},
+    {"fmep_guide_bar", LW_TEXT("Guides")},
+    {"fmep_roller_bar", LW_TEXT("Rolling and roller bearings")},
+    {"fmep_slip_bar", LW_TEXT("Slip across the rollers")},
+    {"fmep_shaft_bearing_bar", LW_TEXT("Shaft bearings")},
+    {"fmep_supply_bar", LW_TEXT("Blower or compressor")},
+    {"fmep_auxiliary_bar", LW_TEXT("Auxiliaries")}};
+
+/// The section's title already says that these are mean effective pressures.
+BarTable::Row lossRow(BarTable::Row row, const solution::Figure& figure) {
+    for (const auto& [name, label] : losses) {
+        if (figure.name == name)
+            row.label = coreText(label);
+    }
+    return row;
+}
+
+} // namespace
+
+FigureBars::FigureBars(const QString& title, QWidget* parent) : BarTable(parent) {
+    setAccessibleName(title);
+    connect(&Units::instance(), &Units::changed, this, &FigureBars::refill);
+}
+
+void FigureBars::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    refill();
+}
+
+void FigureBars::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    refill();
+}
+
+void FigureBars::refill() {
+    if (solution_)
+        setSections(sectionsOf(*solution_));
+}
+
+std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::string_view name) {
+    const auto* figure = solution ? solution->figure(name) : nullptr;
+    return figure ? figure->value : std::nullopt;
+}
+
+BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
+    return {coreText(figure.label), QString::fromStdString(figure.unit), coreText(figure.note),
+            figure.value,           valueOf(baseline_, figure.name),     tone};
+}
+
+void FigureBars::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, accessibleName());
+}
+
+void FigureBars::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+EnergyAudit::EnergyAudit(QWidget* parent) : FigureBars(tr("Energy and friction"), parent) {}
+
+std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution& solution) const {
+    Section in{tr("Heat in, per cycle"), {}, {}};
+    Section out{tr("Where it goes"), {}, {}, true};
+    Section friction{tr("Losses as mean effective pressure"), {}, {}};
+    for (const solution::Figure& figure : solution.figures) {
+        if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
+            in.rows.push_back(row(figure, Tone::ink));
+        else if (figure.name == "audit_residual" && figure.value)
+            out.remark = tr("Energy-balance residual: %1 of the fuel heat.")
+                             .arg(localNumbers(QString::number(std::abs(*figure.value), 'e', 1)));
+        else if (figure.group == "energy")
+            out.rows.push_back(
+                row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
+        else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
+            friction.rows.push_back(lossRow(row(figure, Tone::ink), figure));
+        else if (figure.name == "fmep_bar" && figure.value)
+            friction.remark =
+                tr("Total: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
+    }
+    for (const Section* section : {&in, &out})
+        for (const Row& each : section->rows)
+            in.scale = std::max(in.scale, std::abs(each.value.value_or(0.0)));
+    out.scale = in.scale; // a joule is as long on either side
+    const auto counted = solution.figure("supply_power_counted");
+    if (counted && counted->value && *counted->value == 0.0)
+        friction.remark += ' ' + tr("Supply power is not counted.");
+    return {std::move(in), std::move(out), std::move(friction)};
+}
+
+OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Force and torque orders"), parent) {}
+
+BarTable::Section OrderBars::remedySection(const solution::Solution& solution) const {
+    Section section{tr("What would cancel the axial force of a cylinder"), {}, {}};
+    for (const char* name :
+         {"shaking_residual", "best_exhaust_mass_kg", "best_exhaust_mass_residual",
+          "best_exhaust_lead_deg", "best_exhaust_lead_residual", "both_residual"}) {
+        if (const auto* figure = solution.figure(name))
+            section.rows.push_back(row(*figure, Tone::quiet));
+    }
+    const auto cancels = [&](const char* name) {
+        const auto* figure = solution.figure(name);
+        return figure && figure->value && *figure->value < balance::cancelled;
+    };
+    section.remark = cancels("shaking_residual") ? tr("Nothing is left to cancel.")
+                     : cancels("best_exhaust_mass_residual")
+                         ? tr("Another mass of the exhaust piston cancels it.")
+                     : cancels("best_exhaust_lead_residual")
+                         ? tr("Another exhaust lead cancels it, at the cost of the port timing.")
+                     : cancels("both_residual")
+                         ? tr("Only mass and exhaust lead together cancel it.")
+                         : tr("Neither mass nor exhaust lead cancels it; these leave the least.");
+    return section;
+}
+
+BarTable::Section OrderBars::fluctuationSection(const solution::Solution& solution) const {
+    Section section{tr("Speed fluctuation within a revolution"), {}, {}};
+    for (const solution::Figure& figure : solution.figures) {
+        if (figure.name == "energy_fluctuation_J" || figure.name == "coefficient_of_fluctuation" ||
+            figure.name.starts_with("inertia_for_"))
+            section.rows.push_back(row(figure, Tone::quiet));
+    }
+    return section;
+}
+
+std::vector<BarTable::Section> OrderBars::sectionsOf(const solution::Solution& solution) const {
+    const std::tuple<const char*, QString> kinds[] = {
+        {"shaking_force_order_", tr("Axial shaking force")},
+        {"rocking_moment_x_order_", tr("Rocking moment about x")},
+        {"rocking_moment_y_order_", tr("Rocking moment about y")},
+        {"torque_order_", tr("Total torque (order 0 is the mean)")}};
+    std::vector<Section> sections;
+    for (const auto& [prefix, title] : kinds) {
+        Section section{title, {}, {}};
+        for (const solution::Figure& figure : solution.figures) {
+            if (figure.group != "balance" || !figure.name.starts_with(prefix))
+                continue;
+            Row line = row(figure, Tone::ink);
+            const auto order = figure.name.substr(std::string_view(prefix).size());
+            line.label =
+                tr("shaft order %1").arg(QString::fromStdString(order.substr(0, order.find('_'))));
+            section.rows.push_back(std::move(line));
+        }
+        if (section.rows.empty())
+            section.remark = tr("Balanced: no order above rounding error.");
+        sections.push_back(std::move(section));
+    }
+    sections.push_back(remedySection(solution));
+    sections.push_back(fluctuationSection(solution));
+    return sections;
+}
+
+} // namespace lobewright::ui

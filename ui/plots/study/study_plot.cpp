@@ -1,0 +1,411 @@
+#include "ui/plots/study/study_plot.h"
+
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/base/plot_tones.h"
+
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace lobewright::ui {
+
+namespace {
+
+// Figures side by side: told apart by stroke as well as by tone.
+constexpr Qt::PenStyle strokes[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
+
+Tone toneOf(const QString& figure, qsizetype place) {
+    if (figure.contains(QLatin1String("_inlet")) || figure.startsWith(QLatin1String("inlet_")))
+        return Tone::inlet;
+    if (figure.contains(QLatin1String("_exhaust")) || figure.startsWith(QLatin1String("exhaust_")))
+        return Tone::exhaust;
+    return place % 2 == 0 ? Tone::ink : Tone::quiet;
+}
+
+QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
+    auto* box = new QDoubleSpinBox(parent);
+    box->setRange(-20000.0, 20000.0);
+    box->setDecimals(0);
+    box->setKeyboardTracking(false);
+    box->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    box->setAccessibleName(name);
+    box->setToolTip(name);
+    box->setMaximumWidth(64);
+    return box;
+}
+
+} // namespace
+
+StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
+    : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
+      to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
+      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      mark_(new QCPItemStraightLine(plot_)) {
+    setAccessibleName(title);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(6, 1, 6, 1);
+    head->setSpacing(6);
+    head->addWidget(new QLabel(tr("from"), this));
+    head->addWidget(from_);
+    head->addWidget(new QLabel(tr("to"), this));
+    head->addWidget(to_);
+    head->addWidget(state_, 1);
+    head->addWidget(cancel_);
+    cancel_->setText(tr("Cancel"));
+    cancel_->setToolTip(tr("Stop this study; finished points stay"));
+    cancel_->hide();
+    connect(cancel_, &QToolButton::clicked, this, &StudyPlot::stop);
+    column->addWidget(readout_);
+    column->addWidget(plot_, 1);
+    column->addLayout(head);
+    plot_->setAccessibleName(title);
+    plot_->setMinimumSize(160, 90);
+    plot_->setMouseTracking(true);
+    plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
+    plot_->axisRect()->setMinimumMargins(QMargins(46, 6, 14, 4));
+    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
+        axis->ticker()->setTickCount(5);
+        axis->setNumberPrecision(5);
+    }
+    connect(plot_, &QCustomPlot::mouseDoubleClick, this, &StudyPlot::refill);
+    connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
+        pointing_ = true;
+        readOut(plot_->xAxis->pixelToCoord(event->position().x()));
+    });
+    connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
+    connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
+    connect(&Units::instance(), &Units::changed, this, &StudyPlot::refill);
+    connectRun(now_);
+    connectRun(before_);
+    applyTones();
+}
+
+void StudyPlot::connectRun(Run& run) {
+    connect(&run.runner, &StudyRunner::pointArrived, this,
+            [this, &run](const study::Point& point, quint64) { takePoint(run, point); });
+    connect(&run.runner, &StudyRunner::finished, this,
+            [this, &run](const study::Table& table, quint64) { takeTable(run, table); });
+    connect(&run.runner, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
+        problem_ = coreText(problems.front().message);
+        sayState();
+    });
+    connect(&run.runner, &StudyRunner::busyChanged, this, &StudyPlot::sayState);
+}
+
+void StudyPlot::showSolution(const SolutionPointer& solution) {
+    now_.solution = solution;
+    showRange();
+    start(now_);
+    // The range may follow the design: the baseline is compared over the same one.
+    if (before_.solution && before_.range != range())
+        start(before_);
+    refill();
+}
+
+void StudyPlot::showBaseline(const SolutionPointer& baseline) {
+    before_.solution = baseline;
+    before_.points.clear();
+    start(before_);
+    refill();
+}
+
+void StudyPlot::start(Run& run) {
+    problem_.clear();
+    stopped_ = false;
+    run.fresh.clear();
+    run.wanted = run.solution && !isVisible();
+    if (!run.solution || !now_.solution || !isVisible()) {
+        run.runner.cancel();
+        return;
+    }
+    if (run.range != range())
+        run.points.clear();
+    run.range = range();
+    run.number = run.runner.request(work(run.solution->design, run.range));
+    sayState();
+}
+
+void StudyPlot::startAnew() {
+    now_.points.clear();
+    before_.points.clear();
+    if (!now_.solution)
+        return;
+    showRange();
+    start(now_);
+    start(before_);
+    refill();
+}
+
+/// In a drag old points are as good as new ones; after a jump both together would zigzag.
+bool StudyPlot::isFarFromBefore(const Run& run, const study::Point& point) const {
+    constexpr double far = 0.05; // of the value
+    const auto old = run.points.find(point.parameter);
+    if (old == run.points.end() || run.fresh.contains(point.parameter))
+        return false;
+    const auto& names = everyFigure();
+    const auto valueOf = [](const study::Point& of, std::size_t i) {
+        constexpr double none = std::numeric_limits<double>::quiet_NaN();
+        return i < of.values.size() ? of.values[i].value_or(none) : none;
+    };
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (!figures_.contains(QString::fromStdString(names[i])))
+            continue;
+        const double now = valueOf(point, i), before = valueOf(old->second, i);
+        if (std::abs(now - before) > far * std::max(std::abs(now), std::abs(before)))
+            return true;
+    }
+    return false;
+}
+
+void StudyPlot::takePoint(Run& run, const study::Point& point) {
+    if (isFarFromBefore(run, point))
+        std::erase_if(run.points,
+                      [&run](const auto& entry) { return !run.fresh.contains(entry.first); });
+    run.points.insert_or_assign(point.parameter, point);
+    run.fresh.insert(point.parameter);
+    refill();
+    sayState();
+}
+
+void StudyPlot::takeTable(Run& run, const study::Table& table) {
+    run.points.clear();
+    for (const study::Point& point : table.points)
+        run.points.emplace(point.parameter, point);
+    refill();
+    sayState();
+}
+
+std::pair<double, double> StudyPlot::range() const {
+    if (range_ || !now_.solution)
+        return range_.value_or(std::pair(0.0, 0.0));
+    return ownRange(now_.solution->design);
+}
+
+void StudyPlot::setRange(const std::optional<std::pair<double, double>>& wanted) {
+    range_ = wanted;
+    startAnew();
+    Q_EMIT stateChanged();
+}
+
+void StudyPlot::rangeTyped() {
+    if (from_->value() < to_->value())
+        setRange(std::pair(from_->value(), to_->value()));
+}
+
+void StudyPlot::showRange() {
+    const QSignalBlocker quietFrom(from_), quietTo(to_);
+    from_->setValue(range().first);
+    to_->setValue(range().second);
+}
+
+void StudyPlot::setFigures(const QStringList& figures) {
+    figures_ = figures;
+    refill();
+    Q_EMIT stateChanged();
+}
+
+void StudyPlot::toggle(const QString& figure, bool shown) {
+    QStringList next = figures_;
+    next.removeAll(figure);
+    if (shown)
+        next.append(figure);
+    // At most two units share the plot: a third one replaces the first.
+    QStringList units;
+    for (auto i = next.size() - 1; i >= 0; --i) {
+        const QString unit = unitOf(next[i]);
+        if (!units.contains(unit) && units.size() == 2)
+            next.removeAt(i);
+        else if (!units.contains(unit))
+            units.append(unit);
+    }
+    setFigures(next);
+}
+
+QString StudyPlot::labelOf(const QString& figure) const {
+    const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
+    return found ? coreText(found->label) : figure;
+}
+
+QString StudyPlot::unitOf(const QString& figure) const {
+    const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
+    return found ? QString::fromStdString(found->unit) : QString();
+}
+
+void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {
+    const auto& names = everyFigure();
+    const auto place = std::ranges::find(names, figure.toStdString());
+    const Unit unit = unitFor(unitOf(figure));
+    QVector<QCPGraphData> line;
+    if (place != names.end() && run.solution) {
+        const auto column = static_cast<size_t>(place - names.begin());
+        for (const auto& [parameter, point] : run.points)
+            line.append({parameter, unit.shown(point.values[column].value_or(
+                                        std::numeric_limits<double>::quiet_NaN()))});
+    }
+    graph.data()->set(line, true);
+}
+
+void StudyPlot::refill() {
+    plot_->clearGraphs();
+    graphs_.clear();
+    findBeyond();
+    QStringList units;
+    for (const QString& figure : figures_) {
+        const QString unit = unitOf(figure);
+        if (!units.contains(unit))
+            units.append(unit);
+        QCPAxis* axis = units.indexOf(unit) == 0 ? plot_->yAxis : plot_->yAxis2;
+        QCPGraph* before = plot_->addGraph(plot_->xAxis, axis);
+        QCPGraph* now = plot_->addGraph(plot_->xAxis, axis);
+        QCPGraph* beyond = plot_->addGraph(plot_->xAxis, axis);
+        const QString name = axisText(labelOf(figure), unit);
+        now->setName(name);
+        before->setName(tr("%1, baseline").arg(name));
+        beyond->setName(tr("%1, beyond a limit").arg(name));
+        fill(*before, before_, figure);
+        fill(*now, now_, figure);
+        splitAtLimits(*now, *beyond);
+        graphs_.push_back({now, before, beyond});
+    }
+    plot_->yAxis2->setVisible(units.size() > 1);
+    plot_->yAxis->setLabel(unitFor(units.value(0)).text);
+    plot_->yAxis2->setLabel(unitFor(units.value(1)).text);
+    plot_->xAxis->setLabel(axisLabel());
+    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
+        axis->rescale();
+        axis->scaleRange(1.12, axis->range().center());
+    }
+    if (now_.solution) {
+        plot_->xAxis->setRange(range().first, range().second);
+        const double at = parameterOf(now_.solution->design);
+        mark_->point1->setCoords(at, 0.0);
+        mark_->point2->setCoords(at, 1.0);
+        if (!pointing_)
+            readAt_ = at;
+    }
+    applyTones();
+    readOut(readAt_);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void StudyPlot::applyTones() {
+    // The plot inside learns of another theme after its owner.
+    const Palette& tones = Palette::of(*this);
+    applyPlotTones(*plot_, tones);
+    mark_->setPen(QPen(tones.cursor, 1.2));
+    for (size_t i = 0; i < graphs_.size(); ++i) {
+        const auto place = static_cast<qsizetype>(i);
+        const QColor colour = colourOf(tones, toneOf(figures_[place], place));
+        const Qt::PenStyle stroke = strokes[i % std::size(strokes)];
+        graphs_[i].now->setPen(QPen(colour, 1.8, stroke));
+        graphs_[i].now->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colour, 3.5));
+        graphs_[i].before->setPen(QPen(tones.baseline(colour), 1.4, stroke));
+        // Other dashes than those that tell figures apart, and hollow points.
+        QPen thin(tones.tint(colour, 0.6), 1.2, Qt::CustomDashLine);
+        thin.setDashPattern({3.0, 5.0});
+        graphs_[i].beyond->setPen(thin);
+        graphs_[i].beyond->setScatterStyle(
+            QCPScatterStyle(QCPScatterStyle::ssCircle, colour, tones.paper, 4.5));
+    }
+}
+
+void StudyPlot::sayState() {
+    const auto failed = std::ranges::count_if(
+        now_.points, [](const auto& entry) { return !entry.second.failure.empty(); });
+    if (!problem_.isEmpty())
+        state_->setText(problem_);
+    else if (isBusy())
+        state_->setText(tr("solving … %1 of %2 points")
+                            .arg(std::min(static_cast<int>(now_.fresh.size()), pointsWanted()))
+                            .arg(pointsWanted()));
+    else if (stopped_)
+        state_->setText(tr("stopped: some points are missing or of an earlier design"));
+    else if (failed > 0)
+        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(now_.points.size()));
+    else
+        state_->clear();
+    cancel_->setVisible(isBusy());
+}
+
+void StudyPlot::addOptions(QMenu& menu) {
+    addChoices(menu);
+    QMenu* choice = menu.addMenu(tr("&Results"));
+    for (const std::string& name : everyFigure()) {
+        const QString figure = QString::fromStdString(name);
+        const QString unit = unitFor(unitOf(figure)).text;
+        QAction* action = choice->addAction(
+            unit.isEmpty() ? labelOf(figure) : tr("%1 (%2)").arg(labelOf(figure), unit));
+        action->setCheckable(true);
+        action->setChecked(figures_.contains(figure));
+        connect(action, &QAction::toggled, this,
+                [this, figure](bool shown) { toggle(figure, shown); });
+    }
+    menu.addAction(tr("Range &follows the design"), this, [this] { setRange({}); });
+    menu.addSeparator();
+    addPictureActions(menu, *this, title_);
+}
+
+QString StudyPlot::state() const {
+    QString text = figures_.join(QLatin1Char('+'));
+    if (range_)
+        text += QStringLiteral(";%1;%2").arg(range_->first).arg(range_->second);
+    return text;
+}
+
+void StudyPlot::restoreState(const QString& state) {
+    const QStringList parts = state.split(QLatin1Char(';'));
+    const QStringList kept = parts.value(0).split(QLatin1Char('+'), Qt::SkipEmptyParts);
+    if (!kept.isEmpty())
+        setFigures(kept);
+    bool isFrom = false, isTo = false;
+    const double from = parts.value(1).toDouble(&isFrom), to = parts.value(2).toDouble(&isTo);
+    if (isFrom && isTo && from < to)
+        setRange(std::pair(from, to));
+}
+
+void StudyPlot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        applyTones();
+        readOut(readAt_);
+        plot_->replot(QCustomPlot::rpQueuedReplot);
+    }
+}
+
+void StudyPlot::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    for (Run* run : {&now_, &before_}) {
+        run->wanted |= run->runner.isBusy();
+        run->runner.cancel();
+    }
+}
+
+void StudyPlot::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    for (Run* run : {&now_, &before_}) {
+        if (run->wanted)
+            start(*run);
+    }
+}
+
+void StudyPlot::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+} // namespace lobewright::ui

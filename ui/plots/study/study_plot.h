@@ -1,0 +1,140 @@
+#pragma once
+
+#include "core/study/operating_points.h"
+#include "ui/base/shown.h"
+#include "ui/plots/base/readout_strip.h"
+#include "ui/plots/study/study_runner.h"
+
+#include <QHash>
+#include <QWidget>
+
+#include <map>
+#include <set>
+
+class QCPGraph;
+class QCPItemStraightLine;
+class QCustomPlot;
+class QDoubleSpinBox;
+class QHBoxLayout;
+class QLabel;
+class QMenu;
+class QToolButton;
+
+namespace lobewright::ui {
+
+/// Figures of many variants of the design against what is varied. The study runs in the background
+/// and its points appear as they come; the newest design replaces one that still runs. Baseline
+/// behind, the present setting marked, at most two units at a time. Where a roller lifts off or a
+/// limit errs the curves are dashed and their points hollow: the engine cannot run there.
+class StudyPlot : public QWidget {
+    Q_OBJECT
+
+  public:
+    void showSolution(const SolutionPointer& solution);
+    /// Null: no baseline.
+    void showBaseline(const SolutionPointer& baseline);
+
+    const QString& title() const { return title_; }
+    /// Names of the figures shown.
+    const QStringList& figures() const { return figures_; }
+    void setFigures(const QStringList& figures);
+    /// What is varied between, in the unit of the table; empty: follows the design.
+    void setRange(const std::optional<std::pair<double, double>>& range);
+    std::pair<double, double> range() const;
+    /// Points so far, by parameter.
+    const std::map<double, study::Point>& points() const { return now_.points; }
+    const std::map<double, study::Point>& baselinePoints() const { return before_.points; }
+    bool isBusy() const { return now_.runner.isBusy() || before_.runner.isBusy(); }
+    QCustomPlot& plot() const { return *plot_; }
+    /// Points that could not be run, and why.
+    const std::map<double, QString>& beyond() const { return beyond_; }
+    /// What the readout shows now, in words.
+    QString readoutText() const;
+
+    void addOptions(QMenu& menu);
+    virtual QString state() const;
+    virtual void restoreState(const QString& state);
+
+  Q_SIGNALS:
+    void stateChanged();
+
+  protected:
+    StudyPlot(const QString& title, const QStringList& figures, QWidget* parent);
+
+    virtual StudyRunner::Work work(const design::Design& design,
+                                   std::pair<double, double> range) const = 0;
+    virtual const std::vector<std::string>& everyFigure() const = 0;
+    /// "shaft speed, 1/min"
+    virtual QString axisLabel() const = 0;
+    virtual double parameterOf(const design::Design& design) const = 0;
+    virtual int pointsWanted() const = 0;
+    /// Shaft speed of a point over that of the design shown.
+    virtual double speedShare(double) const { return 1.0; }
+    const SolutionPointer& solution() const { return now_.solution; }
+    virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
+    virtual void addChoices(QMenu&) {}
+
+    /// Another parameter: nothing that is shown belongs to it.
+    void startAnew();
+    void changeEvent(QEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
+  private:
+    /// One design's study.
+    struct Run {
+        StudyRunner runner;
+        SolutionPointer solution;
+        quint64 number = 0;
+        bool wanted = false; ///< to be run as soon as the plot can be seen
+        std::pair<double, double> range;
+        std::map<double, study::Point> points;
+        std::set<double> fresh; ///< parameters of those that the study that runs gave
+    };
+    bool isFarFromBefore(const Run& run, const study::Point& point) const;
+    void connectRun(Run& run);
+    void start(Run& run);
+    void takePoint(Run& run, const study::Point& point);
+    void takeTable(Run& run, const study::Table& table);
+    void rangeTyped();
+    void showRange();
+    void toggle(const QString& figure, bool shown);
+    void refill();
+    void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
+    void splitAtLimits(QCPGraph& good, QCPGraph& beyond) const;
+    void findBeyond();
+    void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
+    QString helpOn(const QString& figure);
+    QString valueWords(const QString& figure, const study::Point* nearest) const;
+    void stop();
+    void applyTones();
+    void readOut(double parameter);
+    void sayState();
+    QString labelOf(const QString& figure) const;
+    QString unitOf(const QString& figure) const;
+
+    QString title_;
+    QStringList figures_;
+    std::optional<std::pair<double, double>> range_;
+    Run now_, before_;
+    QString problem_;
+    QDoubleSpinBox *from_, *to_;
+    QLabel* state_;
+    QToolButton* cancel_;
+    ReadoutStrip* readout_;
+    QCustomPlot* plot_;
+    QCPItemStraightLine* mark_;
+    struct Graphs {
+        QCPGraph *now, *before, *beyond;
+    };
+    std::vector<Graphs> graphs_;    ///< by figure
+    QHash<QString, QString> helps_; ///< what figures are, once asked for
+    SolutionPointer helpsOf_;
+    std::map<double, QString> beyond_;
+    std::vector<ReadoutStrip::Item> shown_;
+    double readAt_ = 0.0;
+    bool pointing_ = false, stopped_ = false;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,153 @@
+// What StudyPlot says in words and where its curves leave what can be run.
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/figure_help.h"
+#include "ui/plots/study/study_extreme.h"
+#include "ui/plots/study/study_limits.h"
+#include "ui/plots/study/study_plot.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+namespace lobewright::ui {
+
+void StudyPlot::findBeyond() {
+    beyond_.clear();
+    if (!now_.solution)
+        return;
+    for (const auto& [parameter, point] : now_.points) {
+        const QString why =
+            beyondLimits(*now_.solution, everyFigure(), point, speedShare(parameter));
+        if (!why.isEmpty())
+            beyond_.emplace(parameter, why);
+    }
+}
+
+/// Moves what lies beyond the limits to a curve of its own, with the point on either side that the
+/// line has to come from.
+void StudyPlot::splitAtLimits(QCPGraph& good, QCPGraph& beyond) const {
+    constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+    const QVector<QCPGraphData> all(good.data()->constBegin(), good.data()->constEnd());
+    const auto isBeyond = [&](qsizetype i) {
+        return i >= 0 && i < all.size() && beyond_.contains(all[i].key);
+    };
+    QVector<QCPGraphData> inside, outside;
+    for (qsizetype i = 0; i < all.size(); ++i) {
+        const bool shown = isBeyond(i) || isBeyond(i - 1) || isBeyond(i + 1);
+        inside.append({all[i].key, isBeyond(i) ? gap : all[i].value});
+        outside.append({all[i].key, shown ? all[i].value : gap});
+    }
+    good.data()->set(inside, true);
+    beyond.data()->set(outside, true);
+}
+
+QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest) const {
+    const Unit unit = unitFor(unitOf(figure));
+    std::optional<double> value;
+    const auto& names = everyFigure();
+    const auto place = std::ranges::find(names, figure.toStdString());
+    if (!pointing_ && now_.solution) {
+        // The design itself has been solved at its own place: no point of the study is nearer.
+        const auto* own = now_.solution->figure(figure.toStdString());
+        value = own ? own->value : std::nullopt;
+    } else if (nearest && place != names.end()) {
+        value = nearest->values[static_cast<size_t>(place - names.begin())];
+    }
+    return value ? valueText(unit.shown(*value), unit.shown(*value)) : QString();
+}
+
+/// Kept until another solution comes: points of a study arrive many times a second.
+QString StudyPlot::helpOn(const QString& figure) {
+    if (helpsOf_ != now_.solution) {
+        helps_.clear();
+        helpsOf_ = now_.solution;
+    }
+    const auto kept = helps_.constFind(figure);
+    if (kept != helps_.constEnd() || !now_.solution)
+        return helps_.value(figure);
+    return *helps_.insert(figure, figureHelp(*now_.solution, figure.toStdString()));
+}
+
+void StudyPlot::readOut(double parameter) {
+    readAt_ = parameter;
+    std::vector<ReadoutStrip::Item> items;
+    const auto& points = now_.points;
+    auto found = points.lower_bound(parameter);
+    if (found == points.end() ||
+        (found != points.begin() && parameter - std::prev(found)->first < found->first - parameter))
+        found = points.empty() ? points.end() : std::prev(found);
+    const study::Point* nearest = found == points.end() ? nullptr : &found->second;
+    for (size_t i = 0; i < graphs_.size(); ++i) {
+        const QString& figure = figures_[static_cast<qsizetype>(i)];
+        ReadoutStrip::Item item;
+        item.pen = graphs_[i].now->pen();
+        item.label = labelOf(figure);
+        const Unit unit = unitFor(unitOf(figure));
+        item.unit = unit.text;
+        const auto& names = everyFigure();
+        const auto place = std::ranges::find(names, figure.toStdString());
+        if (nearest && place != names.end()) {
+            item.value = valueWords(figure, nearest);
+            const auto index = static_cast<size_t>(place - names.begin());
+            if (const auto worst = studyExtreme(points, index, *place)) {
+                const double most = unit.shown(worst->value);
+                // The unit stands behind every value: the strip's own would follow the place.
+                const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
+                item.unit.clear();
+                item.value += behind;
+                item.value += (worst->isLeast ? tr(", minimum %1 at %2") : tr(", maximum %1 at %2"))
+                                  .arg(valueText(most, most) + behind, shortText(worst->parameter));
+            }
+            item.help = nearest->failure.empty() ? helpOn(figure) : coreText(nearest->failure);
+        }
+        items.push_back(std::move(item));
+    }
+    readOutPlace(items, nearest);
+    shown_ = items;
+    readout_->setItems(std::move(items));
+}
+
+void StudyPlot::readOutPlace(std::vector<ReadoutStrip::Item>& items,
+                             const study::Point* nearest) const {
+    if (nearest && now_.solution) {
+        ReadoutStrip::Item at;
+        at.pen = QPen(Palette::of(*this).cursor, 1.2);
+        at.label = pointing_ ? tr("at") : tr("now at");
+        at.value = shortText(pointing_ ? nearest->parameter : parameterOf(now_.solution->design));
+        items.push_back(std::move(at));
+    }
+    if (!beyond_.empty() && !graphs_.empty()) {
+        ReadoutStrip::Item legend;
+        legend.pen = graphs_.front().beyond->pen();
+        legend.label = tr("dashed, hollow points: cannot run there,");
+        QStringList reasons;
+        for (const auto& [parameter, why] : beyond_)
+            reasons << why;
+        reasons.removeDuplicates();
+        const auto here = nearest ? beyond_.find(nearest->parameter) : beyond_.end();
+        legend.value =
+            pointing_ && here != beyond_.end() ? here->second : reasons.join(QStringLiteral(", "));
+        legend.isFixed = true;
+        items.push_back(std::move(legend));
+    }
+}
+
+QString StudyPlot::readoutText() const {
+    QStringList parts;
+    for (const auto& item : shown_)
+        parts << item.label + QLatin1Char(' ') + item.value + QLatin1Char(' ') + item.unit;
+    return parts.join(QStringLiteral("; "));
+}
+
+void StudyPlot::stop() {
+    for (Run* run : {&now_, &before_})
+        run->runner.cancel();
+    stopped_ = true;
+    sayState();
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,223 @@
+#include "ui/plots/turn/law_frames.h"
+
+#include "ui/base/core_text.h"
+#include "ui/base/palette.h"
+#include "ui/plots/turn/law_words.h"
+
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int lawCount = static_cast<int>(std::size(motion::allLaws));
+constexpr int points = 160;
+constexpr double gap = 4.0; // [px]
+
+motion::Law lawOf(int index) {
+    return motion::allLaws[index];
+}
+
+/// Largest magnitude of a derivative over all laws: the scale of all frames.
+double scaleOf(int derivative) {
+    double most = 1.0;
+    for (const motion::Law law : motion::allLaws) {
+        const motion::CharacteristicFactors c = motion::characteristicFactors(law);
+        const double values[] = {1.0, c.velocity, c.acceleration, c.jerkInside};
+        most = std::max(most, values[derivative]);
+    }
+    return most;
+}
+
+double valueOf(const motion::Lift& lift, int derivative) {
+    const double values[] = {lift.y, lift.y1, lift.y2, lift.y3};
+    return values[derivative];
+}
+
+QPen penOf(const Palette& tones, int derivative) {
+    switch (derivative) {
+    case 0:
+        return QPen(tones.ink, 2.0);
+    case 1:
+        return QPen(tones.ink, 1.2);
+    case 2:
+        return QPen(tones.ink, 1.4, Qt::DashLine);
+    default:
+        return QPen(tones.quiet, 1.2, Qt::DotLine);
+    }
+}
+
+} // namespace
+
+LawFrames::LawFrames(QWidget* parent) : QWidget(parent) {
+    setAccessibleName(tr("Normalised curves of all motion laws"));
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+}
+
+QSize LawFrames::minimumSizeHint() const {
+    return {lawCount * 44, 5 * fontMetrics().height()};
+}
+
+void LawFrames::setCurves(int shown) {
+    curves_ = shown;
+    update();
+}
+
+void LawFrames::setPresent(int law) {
+    present_ = law;
+    update();
+}
+
+void LawFrames::setChosen(int law) {
+    chosen_ = law;
+    setAccessibleDescription(law < 0 ? QString() : lawWords(lawOf(law)));
+    update();
+}
+
+QRectF LawFrames::frameOf(int law) const {
+    const double wide = (width() - gap) / static_cast<double>(lawCount);
+    return {gap + law * wide, gap, wide - gap, height() - 2.0 * gap};
+}
+
+int LawFrames::frameAt(const QPointF& point) const {
+    for (int law = 0; law < lawCount; ++law) {
+        if (frameOf(law).contains(point))
+            return law;
+    }
+    return -1;
+}
+
+void LawFrames::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), Palette::of(*this).paper);
+    painter.setRenderHint(QPainter::Antialiasing);
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    painter.setFont(small);
+    for (int law = 0; law < lawCount; ++law)
+        paintFrame(painter, law);
+}
+
+void LawFrames::paintFrame(QPainter& painter, int law) const {
+    const Palette& tones = Palette::of(*this);
+    const QRectF frame = frameOf(law);
+    const bool isPresent = law == present_;
+    if (law == chosen_)
+        painter.fillRect(frame, tones.panel);
+    painter.setPen(QPen(isPresent ? tones.ink : tones.grid, isPresent ? 1.8 : 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(frame);
+    // Two lines hold every name down to narrow panes; a long word is cut with dots.
+    const double line = painter.fontMetrics().lineSpacing();
+    QString name = lawWords(lawOf(law));
+    name.replace(QLatin1Char(' '), QLatin1Char('\n'));
+    QStringList words = name.split(QLatin1Char('\n'));
+    painter.setPen(tones.ink);
+    for (int i = 0; i < words.size(); ++i) {
+        const QRectF place(frame.left() + 3.0, frame.top() + 1.0 + i * line, frame.width() - 6.0,
+                           line);
+        painter.drawText(place, Qt::AlignHCenter | Qt::AlignVCenter,
+                         painter.fontMetrics().elidedText(words[i], Qt::ElideRight,
+                                                          static_cast<int>(place.width())));
+    }
+    const QRectF box = frame.adjusted(5.0, 2.0 * line + 5.0, -5.0, -5.0);
+    if (box.height() < 12.0)
+        return;
+    painter.setPen(QPen(tones.grid, 1.0));
+    painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
+    for (int derivative = 3; derivative >= 0; --derivative) {
+        if (curves_ & (1 << derivative))
+            paintCurve(painter, law, derivative, box);
+    }
+}
+
+void LawFrames::paintCurve(QPainter& painter, int law, int derivative, const QRectF& box) const {
+    const Palette& tones = Palette::of(*this);
+    const double scale = scaleOf(derivative);
+    const auto place = [&](double x, double value) {
+        return QPointF(box.left() + x * box.width(),
+                       box.center().y() - 0.5 * box.height() * value / scale);
+    };
+    // From rest and back to rest: where a curve does not begin at zero, it jumps there.
+    QPolygonF curve;
+    curve << place(0.0, 0.0);
+    for (int i = 0; i <= points; ++i) {
+        const double x = static_cast<double>(i) / points;
+        curve << place(x, valueOf(motion::unitLift(lawOf(law), x), derivative));
+    }
+    curve << place(1.0, derivative == 0 ? 1.0 : 0.0);
+    painter.setPen(penOf(tones, derivative));
+    painter.drawPolyline(curve);
+    if (derivative != 2)
+        return;
+    const double ends[] = {valueOf(motion::unitLift(lawOf(law), 0.0), 2),
+                           valueOf(motion::unitLift(lawOf(law), 1.0), 2)};
+    painter.setPen(QPen(tones.warning, 2.2));
+    for (int i = 0; i < 2; ++i) {
+        if (std::abs(ends[i]) > 1e-9)
+            painter.drawLine(place(i, 0.0), place(i, ends[i]));
+    }
+}
+
+void LawFrames::mousePressEvent(QMouseEvent* event) {
+    const int law = frameAt(event->position());
+    if (event->button() == Qt::LeftButton && law >= 0)
+        Q_EMIT lawChosen(law);
+}
+
+void LawFrames::mouseDoubleClickEvent(QMouseEvent* event) {
+    const int law = frameAt(event->position());
+    if (event->button() == Qt::LeftButton && law >= 0)
+        Q_EMIT lawWanted(law);
+}
+
+void LawFrames::keyPressEvent(QKeyEvent* event) {
+    const int from = chosen_ < 0 ? std::max(present_, 0) : chosen_;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        Q_EMIT lawChosen(std::max(from - 1, 0));
+        break;
+    case Qt::Key_Right:
+        Q_EMIT lawChosen(std::min(from + 1, lawCount - 1));
+        break;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (chosen_ >= 0)
+            Q_EMIT lawWanted(chosen_);
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+bool LawFrames::event(QEvent* event) {
+    if (event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        const int law = frameAt(help->pos());
+        if (law >= 0) {
+            const motion::CharacteristicFactors c = motion::characteristicFactors(lawOf(law));
+            QToolTip::showText(
+                help->globalPos(),
+                tr("%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: "
+                   "acceleration; dotted: jerk, each to one scale in all frames. A bar: the "
+                   "acceleration jumps beside a dwell. Double click: use this law.")
+                    .arg(lawWords(lawOf(law)))
+                    .arg(localNumbers(QString::number(c.velocity, 'f', 3)),
+                         localNumbers(QString::number(c.acceleration, 'f', 3)),
+                         std::isinf(c.jerk) ? QString(QChar(0x221E))
+                                            : localNumbers(QString::number(c.jerk, 'f', 2))),
+                this);
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,136 @@
+#include "ui/plots/turn/lever_plot.h"
+
+#include "core/solution/pipeline/closer_look.h"
+#include "core/units.h"
+#include "ui/base/units.h"
+
+namespace lobewright::ui {
+
+namespace {
+constexpr double lessonShare = 0.3; // of the height
+} // namespace
+
+LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Lever arm compared with a crank"), parent) {
+    canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
+    const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
+    track_.inlet = addCurve({tr("Inlet track"), QStringLiteral("mm/rad"), help, Tone::inlet});
+    track_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("mm/rad"), help, Tone::exhaust});
+    geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),
+                        tr("Crank with the inlet track's stroke and the reference rod, geared to "
+                           "as many cycles per shaft revolution as the track."),
+                        Tone::ink, Qt::DashLine, 1.4});
+    crank_ = addCurve({tr("Crank on its own shaft"), QStringLiteral("mm/rad"),
+                       tr("The same crank without gear, one cycle per revolution of its own "
+                          "shaft, drawn at the same point of the cycle."),
+                       Tone::quiet, Qt::DotLine, 1.4});
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLesson(painter); });
+}
+
+void LeverPlot::refill() {
+    if (!solution())
+        return;
+    const auto show = [this](const SolutionPointer& from, auto set) {
+        const auto arms = solution::leverArms(*from);
+        for (const End end : bothEnds) {
+            const bool isPiston = from->pair.uncovers(end) == end;
+            (this->*set)(track_[end], isPiston ? from->theta : Samples(),
+                         arms.track[end] / units::millimetre);
+        }
+        (this->*set)(geared_, from->theta, arms.geared.inlet / units::millimetre);
+        const bool isGeared = from->pair.cyclesPerTurn() > 1; // else both cranks are one
+        (this->*set)(crank_, isGeared ? from->theta : Samples(),
+                     isGeared ? Samples(arms.crank.inlet / units::millimetre) : Samples());
+        return arms;
+    };
+    const auto arms = show(solution(), &LeverPlot::setValues);
+    const auto largest = [](const Samples& arm) {
+        return quantityText(arm.abs().maxCoeff() / units::millimetre, QStringLiteral("mm/rad"));
+    };
+    const double cycles = solution()->pair.cyclesPerTurn();
+    lesson_ = cycles > 1.0
+                  ? tr("Largest lever arm: track %1; crank geared to the same %2 cycles per "
+                       "revolution %3; the same crank on its own shaft, one cycle per revolution, "
+                       "%4. Track and gear make the lever %2 times as long, because a stroke takes "
+                       "1/%2 of the shaft angle.")
+                        .arg(largest(arms.track.inlet))
+                        .arg(cycles)
+                        .arg(largest(arms.geared.inlet), largest(arms.crank.inlet))
+                  : tr("Largest lever arm: track %1; crank %2. Both make one cycle per revolution: "
+                       "only the motion law distinguishes them.")
+                        .arg(largest(arms.track.inlet), largest(arms.crank.inlet));
+    if (baseline())
+        show(baseline(), &LeverPlot::setBaselineValues);
+    else
+        for (const size_t index : {track_.inlet, track_.exhaust, geared_, crank_})
+            setBaselineValues(index, {}, {});
+    finishRefill();
+}
+
+QCPRange LeverPlot::contentRange(bool onRight) const {
+    QCPRange range = TurnPlot::contentRange(onRight);
+    range.lower -= lessonShare * range.size();
+    return range;
+}
+
+void LeverPlot::paintLesson(QCPPainter& painter) const {
+    const auto* work = solution() ? solution()->figure("shaft_work_J") : nullptr;
+    const auto* torque = solution() ? solution()->figure("mean_torque_Nm") : nullptr;
+    QString text = lesson_ + QLatin1Char(' ') +
+                   tr("The mean torque is the work per revolution divided by 2π, whatever the "
+                      "lever arm.");
+    if (work && work->value && torque && torque->value)
+        text += tr(" Here %1 / 2π = %2.")
+                    .arg(quantityText(*work->value, QStringLiteral("J")),
+                         quantityText(*torque->value, QStringLiteral("N·m")));
+    const QRectF box = canvas().inside();
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
+    QRectF ground = metrics
+                        .boundingRect(box.adjusted(8, 0, -8, 0),
+                                      Qt::AlignHCenter | Qt::AlignBottom | Qt::TextWordWrap, text)
+                        .adjusted(-4, -1, 4, 1);
+    ground.moveBottom(box.bottom() - 3);
+    painter.fillRect(ground, tones().panel);
+    painter.setPen(tones().ink);
+    painter.drawText(ground, Qt::AlignCenter | Qt::TextWordWrap, text);
+}
+
+BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Main bearing loads"), parent) {
+    canvas().setLeftLabel(tr("bearing load"), QStringLiteral("N"));
+    const QString help = tr("Radial bearing in the plane of this track's roller axes at outer "
+                            "dead centre, on the shaft.");
+    radial_.inlet = addCurve({tr("Radial, inlet side"), QStringLiteral("N"), help, Tone::inlet});
+    radial_.exhaust =
+        addCurve({tr("Radial, exhaust side"), QStringLiteral("N"), help, Tone::exhaust});
+    thrust_ =
+        addCurve({tr("Thrust"), QStringLiteral("N"),
+                  tr("Thrust bearing on the shaft, positive toward the exhaust end."), Tone::ink});
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        if (known_)
+            return;
+        painter.setPen(tones().ink);
+        painter.drawText(canvas().inside(), Qt::AlignCenter | Qt::TextWordWrap,
+                         tr("The bearings are assumed one piston length behind each crown: enter "
+                            "the piston length to see their loads."));
+    });
+}
+
+void BearingPlot::refill() {
+    if (!solution())
+        return;
+    const auto show = [this](const SolutionPointer& from, auto set) {
+        const auto loads = from ? solution::shaftReactions(*from) : std::nullopt;
+        for (const End end : bothEnds)
+            (this->*set)(radial_[end], loads ? from->theta : Samples(),
+                         loads ? loads->radial(end) : Samples());
+        (this->*set)(thrust_, loads ? from->theta : Samples(), loads ? loads->thrust : Samples());
+        return loads.has_value();
+    };
+    known_ = show(solution(), &BearingPlot::setValues);
+    show(baseline(), &BearingPlot::setBaselineValues);
+    finishRefill();
+}
+
+} // namespace lobewright::ui

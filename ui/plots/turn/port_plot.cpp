@@ -1,0 +1,221 @@
+#include "ui/plots/turn/port_plot.h"
+
+#include "core/units.h"
+#include "ui/plots/base/angle_ticks.h"
+
+#include <QMenu>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+constexpr int areaSamples = 721;              // every half degree and both ends
+constexpr double leastLabelledHeight = 170.0; // [px] of a plot that has room for words
+constexpr double overlapTint = 0.14;
+} // namespace
+
+QString spanText(double shaftAngle, int cyclesPerTurn, double omega) {
+    const double degrees = shaftAngle / units::degree;
+    QString text = PortPlot::tr("%1° shaft, %2° cycle")
+                       .arg(degreesText(degrees), degreesText(degrees * cyclesPerTurn));
+    if (omega > 0.0)
+        text += PortPlot::tr(", %1 ms").arg(QLocale().toString(shaftAngle / omega * 1e3, 'f', 2));
+    return text;
+}
+
+PortPlot::PortPlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Port timing"), parent) {
+    canvas().setLeftLabel(tr("open area"), QStringLiteral("mm²"));
+    const QString help = tr("Geometric area that the piston uncovers, all rows of one side.");
+    area_.inlet = addCurve({tr("Inlet ports"), QStringLiteral("mm²"), help, Tone::inlet});
+    area_.exhaust = addCurve({tr("Exhaust ports"), QStringLiteral("mm²"), help, Tone::exhaust});
+    canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintShading(painter); });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLabels(painter); });
+}
+
+void PortPlot::refill() {
+    const mechanism::OpposedPair& pair = geometry()->pair;
+    Samples theta = Samples::LinSpaced(areaSamples, 0.0, units::turn);
+    if (isSolved())
+        theta = solution()->theta; // every event is a sample
+    for (const End end : bothEnds) {
+        setValues(area_[end], theta, geometry()->timing.area(end, theta) / units::squareMillimetre);
+        if (baseline() && baselineByCycle_)
+            setBaselineValues(area_[end], theta,
+                              baseline()->timing.area(end, baselineAngles(theta)) /
+                                  units::squareMillimetre);
+        else if (baseline())
+            setBaselineValues(area_[end], baseline()->theta,
+                              baseline()->timing.area(end, baseline()->theta) /
+                                  units::squareMillimetre);
+        else
+            setBaselineValues(area_[end], {}, {});
+    }
+    spans_ = portSpans(pair, geometry()->timing);
+    finishRefill();
+}
+
+Samples PortPlot::baselineAngles(const Samples& theta) const {
+    const mechanism::OpposedPair &now = geometry()->pair, &before = baseline()->pair;
+    const double stretch =
+        static_cast<double>(now.cyclesPerTurn()) / static_cast<double>(before.cyclesPerTurn());
+    return before.deadCentres().front().idc + (theta - now.deadCentres().front().idc) * stretch;
+}
+
+void PortPlot::setBaselineByCycle(bool byCycle) {
+    if (byCycle == baselineByCycle_)
+        return;
+    baselineByCycle_ = byCycle;
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void PortPlot::addOptions(QMenu& menu) {
+    QAction* byCycle = menu.addAction(tr("Baseline over c&ycle degrees"));
+    byCycle->setCheckable(true);
+    byCycle->setChecked(baselineByCycle_);
+    byCycle->setToolTip(
+        tr("Aligns both engines by cycle degrees, whatever their numbers of lobes"));
+    connect(byCycle, &QAction::toggled, this, &PortPlot::setBaselineByCycle);
+    menu.addSeparator();
+    TurnPlot::addOptions(menu);
+}
+
+QString PortPlot::state() const {
+    return baselineByCycle_ ? QStringLiteral("baseline-by-cycle") : QString();
+}
+
+void PortPlot::restoreState(const QString& state) {
+    setBaselineByCycle(state == QLatin1String("baseline-by-cycle"));
+}
+
+QCPRange PortPlot::contentRange(bool onRight) const {
+    QCPRange range = TurnPlot::contentRange(onRight);
+    // The words of the spans stand above the curves.
+    if (canvas().inside().height() >= leastLabelledHeight)
+        range.upper += range.size() * 52.0 / (canvas().inside().height() - 52.0);
+    return range;
+}
+
+void PortPlot::resizeEvent(QResizeEvent* event) {
+    TurnPlot::resizeEvent(event);
+    if (geometry())
+        refill(); // the room for words depends on the height
+}
+
+QPolygonF PortPlot::area(const Span& span,
+                         const std::function<double(Eigen::Index)>& height) const {
+    QPolygonF shape;
+    const Samples& theta = curves()[area_.inlet].theta;
+    const double ground = canvas().yAxis->coordToPixel(0.0);
+    for (Eigen::Index i = 0; i < theta.size(); ++i) {
+        if (theta[i] < span.from || theta[i] > span.to)
+            continue;
+        if (shape.isEmpty())
+            shape.append({canvas().xOf(theta[i]), ground});
+        shape.append({canvas().xOf(theta[i]), canvas().yAxis->coordToPixel(height(i))});
+    }
+    if (!shape.isEmpty())
+        shape.append({shape.last().x(), ground});
+    return shape;
+}
+
+QPolygonF PortPlot::areaUnder(size_t of, const Span& span) const {
+    const Samples& values = curves()[of].values;
+    return area(span, [&values](Eigen::Index i) { return values[i]; });
+}
+
+QPolygonF PortPlot::areaUnderBoth(const Span& span) const {
+    const Samples& inlet = curves()[area_.inlet].values;
+    const Samples& exhaust = curves()[area_.exhaust].values;
+    return area(span, [&](Eigen::Index i) { return std::min(inlet[i], exhaust[i]); });
+}
+
+void PortPlot::paintShading(QCPPainter& painter) const {
+    if (!geometry())
+        return;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(tones().sideFill(End::exhaust));
+    for (const Span& span : spans_.blowdown)
+        painter.drawPolygon(areaUnder(area_.exhaust, span));
+    painter.setBrush(tones().sideFill(End::inlet));
+    for (const Span& span : spans_.afterCharge)
+        painter.drawPolygon(areaUnder(area_.inlet, span));
+    painter.setBrush(QBrush(tones().tint(tones().ink, overlapTint)));
+    for (const Span& span : spans_.overlap) {
+        const QPolygonF shape = areaUnderBoth(span);
+        painter.drawPolygon(shape);
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
+std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
+    if (!geometry())
+        return {};
+    const double omega = geometry()->design.running.speed;
+    const int cycles = geometry()->pair.cyclesPerTurn();
+    const auto& cycle = geometry()->timing.cycles().front();
+    const auto item = [&](const QString& label, const QColor& colour,
+                          double (ports::CycleEvents::*span)() const) {
+        QString value = spanText((cycle.*span)(), cycles, omega);
+        if (baseline())
+            value += tr(" (was %1)")
+                         .arg(degreesText((baseline()->timing.cycles().front().*span)() *
+                                          baseline()->pair.cyclesPerTurn() / units::degree) +
+                              QChar(0xB0));
+        return ReadoutStrip::Item{QPen(colour, 9), label, value, {}, {}};
+    };
+    std::vector<ReadoutStrip::Item> items = {
+        item(tr("Blowdown"), tones().sideFill(End::exhaust), &ports::CycleEvents::blowdown),
+        item(tr("Overlap"), tones().tint(tones().ink, overlapTint), &ports::CycleEvents::overlap),
+        item(tr("After-charge"), tones().sideFill(End::inlet), &ports::CycleEvents::afterCharge)};
+    items[0].help = tr("From exhaust opens to inlet opens.");
+    items[1].help = tr("Inlet and exhaust open.");
+    items[2].help =
+        tr("From exhaust closes to inlet closes; negative when the exhaust closes last.");
+    return items;
+}
+
+void PortPlot::paintLabels(QCPPainter& painter) const {
+    const QRectF box = canvas().inside();
+    if (!geometry() || box.height() < leastLabelledHeight)
+        return; // the strip above the plot says the same
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
+    struct Group {
+        const std::vector<Span>& spans;
+        QString name;
+        QColor colour;
+    };
+    const Group groups[] = {{spans_.blowdown, tr("blowdown"), tones().exhaust},
+                            {spans_.overlap, tr("overlap"), tones().ink},
+                            {spans_.afterCharge, tr("after-charge"), tones().inlet}};
+    // A line of its own for each kind, below the letters of the events.
+    double line = box.top() + 2.0 * metrics.height() + 2.0;
+    for (const Group& group : groups) {
+        double freeFrom = box.left();
+        for (const Span& span : group.spans) {
+            const double from = canvas().xOf(span.from), to = canvas().xOf(span.to);
+            if (to < box.left() || from > box.right())
+                continue;
+            const double under = line + metrics.height();
+            painter.setPen(QPen(group.colour, 1.4));
+            painter.drawLine(QPointF(from, under), QPointF(to, under));
+            const QString text =
+                group.name + ' ' + degreesText(span.length() / units::degree) + QChar(0xB0);
+            const double width = metrics.horizontalAdvance(text);
+            const double left =
+                std::clamp(0.5 * (std::max(from, box.left()) + std::min(to, box.right()) - width),
+                           box.left() + 2.0, box.right() - width - 2.0);
+            if (left < freeFrom)
+                continue;
+            painter.drawText(QPointF(left, line + metrics.ascent()), text);
+            freeFrom = left + width + 6.0;
+        }
+        line += metrics.height() + 3.0;
+    }
+}
+
+} // namespace lobewright::ui

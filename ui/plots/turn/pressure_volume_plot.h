@@ -1,0 +1,38 @@
+#pragma once
+
+#include "ui/base/shown.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/turn_cursor.h"
+
+class QMenu;
+
+namespace lobewright::ui {
+
+/// Pressure over chamber volume of cylinder 1, with the point at the cursor and the baseline.
+class PressureVolumePlot : public QCustomPlot {
+    Q_OBJECT
+
+  public:
+    explicit PressureVolumePlot(TurnCursor& cursor, QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    void showBaseline(const SolutionPointer& baseline);
+    void addOptions(QMenu& menu);
+
+  protected:
+    void changeEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
+  private:
+    void refill();
+    void applyTones();
+    void moveDot();
+
+    TurnCursor& cursor_;
+    SolutionPointer solution_, baseline_;
+    QCPCurve *now_, *before_;
+    QCPGraph* dot_;
+    QCPItemText* readout_;
+};
+
+} // namespace lobewright::ui

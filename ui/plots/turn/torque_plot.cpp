@@ -1,0 +1,218 @@
+#include "ui/plots/turn/torque_plot.h"
+
+#include "core/mechanism/mechanism.h"
+#include "core/units.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/thin_line.h"
+
+#include <QMenu>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr double undoneWork = 1e-3; ///< share of the work moved
+
+struct Totals {
+    double min = 0.0, max = 0.0, mean = 0.0;
+};
+
+/// Trapezoid mean, for the line in the plot only; the figures have their own quadrature.
+std::optional<Totals> totalsOf(const Samples& theta, const Samples& torque) {
+    const Eigen::Index n = theta.size();
+    if (n < 2 || torque.size() != n || !torque.allFinite())
+        return std::nullopt;
+    const double area =
+        (0.5 * (torque.head(n - 1) + torque.tail(n - 1)) * (theta.tail(n - 1) - theta.head(n - 1)))
+            .sum();
+    return Totals{torque.minCoeff(), torque.maxCoeff(), area / (theta[n - 1] - theta[0])};
+}
+
+} // namespace
+
+TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
+    : TurnPlot(cursor, tr("Torque over one revolution"), parent) {
+    canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
+    const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
+    piston_.inlet = addCurve(
+        {tr("Inlet piston"), QStringLiteral("N·m"), pistonHelp, Tone::inlet, Qt::SolidLine, 1.2});
+    piston_.exhaust = addCurve({tr("Exhaust piston"), QStringLiteral("N·m"), pistonHelp,
+                                Tone::exhaust, Qt::SolidLine, 1.2});
+    cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),
+                          tr("Both pistons of cylinder 1."), Tone::quiet, Qt::SolidLine, 1.4});
+    total_ = addCurve({tr("Engine"), QStringLiteral("N·m"),
+                       tr("All cylinders at their angles, friction included."), Tone::ink,
+                       Qt::SolidLine, 2.4});
+    const QString leverHelp =
+        tr("−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.");
+    for (const End end : bothEnds) {
+        CurveLook look{end == End::inlet ? tr("Lever arm, inlet") : tr("Lever arm, exhaust"),
+                       QStringLiteral("mm/rad"),
+                       leverHelp,
+                       end == End::inlet ? Tone::inlet : Tone::exhaust,
+                       Qt::DashLine,
+                       1.2};
+        look.onRight = true;
+        lever_[end] = addCurve(look);
+        setCurveVisible(lever_[end], false);
+    }
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintMean(painter); });
+}
+
+void TorquePlot::refill() {
+    for (const End end : bothEnds) {
+        setFromChannel(piston_[end], std::string("torque_") + name(end) + "_Nm");
+        if (geometry()->pair.uncovers(end) != end) {
+            setValues(lever_[end], {}, {});
+            setBaselineValues(lever_[end], {}, {});
+            continue;
+        }
+        const Samples theta = Samples::LinSpaced(721, 0.0, units::turn);
+        setValues(lever_[end], theta, -geometry()->pair.lift(end, theta).y1 / units::millimetre);
+        if (baseline())
+            setBaselineValues(lever_[end], theta,
+                              -baseline()->pair.lift(end, theta).y1 / units::millimetre);
+        else
+            setBaselineValues(lever_[end], {}, {});
+    }
+    setFromChannel(cylinder_, "torque_cylinder_Nm");
+    setFromChannel(total_, "torque_total_Nm");
+
+    for (QCPGraph* graph : others_)
+        canvas().removeGraph(graph);
+    others_.clear();
+    const Curve& first = curves()[cylinder_];
+    if (cylindersShown_ && solution() && first.values.size() > 0) {
+        const auto angles = mechanism::cylinderAngles(solution()->design.mechanism);
+        for (size_t k = 1; k < angles.size(); ++k) {
+            auto* graph = new ThinGraph(canvas().xAxis, canvas().yAxis); // owned by the plot
+            graph->setLayer(QLatin1String(TurnCanvas::baseline));
+            graph->setPen(QPen(tones().tint(tones().quiet, 0.55), 1));
+            graph->setName(axisText(tr("torque of cylinder %1").arg(k + 1), first.look.unit));
+            QVector<QCPGraphData> points;
+            for (const double theta : first.theta) {
+                double at = std::fmod(theta - angles[k] + angles[0], units::turn);
+                at = at < 0.0 ? at + units::turn : at;
+                points.append({theta / units::degree, valueAt(first.theta, first.values, at)});
+            }
+            graph->data()->set(points, true);
+            others_.push_back(graph);
+        }
+    }
+    finishRefill();
+}
+
+QCPRange TorquePlot::contentRange(bool onRight) const {
+    QCPRange range = TurnPlot::contentRange(onRight);
+    range.expand(QCPRange(0.0, range.upper));
+    return range;
+}
+
+void TorquePlot::paintMean(QCPPainter& painter) const {
+    const Curve& total = curves()[total_];
+    const auto totals = totalsOf(total.theta, total.values);
+    if (!totals)
+        return;
+    const QRectF box = canvas().inside();
+    const auto yOf = [this](double value) { return canvas().yAxis->coordToPixel(value); };
+    painter.setAntialiasing(false);
+    painter.setPen(QPen(tones().ink, 1, Qt::DashLine));
+    painter.drawLine(QPointF(box.left(), yOf(totals->mean)),
+                     QPointF(box.right(), yOf(totals->mean)));
+    painter.setPen(QPen(tones().quiet, 1, Qt::DotLine));
+    for (const double edge : {totals->min, totals->max})
+        painter.drawLine(QPointF(box.left(), yOf(edge)), QPointF(box.right(), yOf(edge)));
+    painter.setAntialiasing(true);
+
+    const auto figure = [this](const char* wanted) -> std::optional<double> {
+        const auto* found = solution()->figure(wanted);
+        return found ? found->value : std::nullopt;
+    };
+    // The supply and auxiliaries take theirs behind the tracks, evenly: not in this curve.
+    const auto brake = figure("brake_torque_Nm");
+    const double shown = unitFor(QStringLiteral("N·m")).shown(brake.value_or(0.0));
+    // A roller off its track leaves its work undone, in this curve but not in the brake torque.
+    const bool flies = std::abs(figure("work_balance_residual").value_or(0.0)) > undoneWork;
+    const bool differs =
+        !flies && brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
+    QString text = (flies     ? tr("mean %1 %3 (a roller has lifted), peak to peak %2 %3")
+                    : differs ? tr("mean %1 (at the shaft %4), peak to peak %2 %3")
+                              : tr("mean %1 %3, peak to peak %2 %3"))
+                       .arg(valueText(totals->mean, totals->max),
+                            valueText(totals->max - totals->min, totals->max),
+                            unitFor(QStringLiteral("N·m")).text);
+    if (differs)
+        text = text.arg(valueText(shown, totals->max));
+    if (const auto ripple = figure("torque_ripple"))
+        text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
+    painter.setFont(canvas().xAxis->tickLabelFont());
+    const QFontMetricsF metrics(painter.font());
+    QRectF ground = metrics.boundingRect(text).adjusted(-4, -1, 4, 1);
+    ground.moveBottomRight(box.bottomRight() - QPointF(4, 10)); // above the wedges of rattle
+    painter.fillRect(ground, tones().panel);
+    painter.setPen(tones().ink);
+    painter.drawText(ground, Qt::AlignCenter, text);
+}
+
+void TorquePlot::setPistonsShown(bool shown) {
+    pistonsShown_ = shown;
+    for (const End end : bothEnds)
+        setCurveVisible(piston_[end], shown);
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void TorquePlot::setCylindersShown(bool shown) {
+    cylindersShown_ = shown;
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void TorquePlot::setLeverShown(bool shown) {
+    leverShown_ = shown;
+    for (const End end : bothEnds)
+        setCurveVisible(lever_[end], shown);
+    canvas().setRightLabel(shown ? tr("lever arm") : QString(),
+                           shown ? QStringLiteral("mm/rad") : QString());
+    if (geometry())
+        refill();
+    Q_EMIT stateChanged();
+}
+
+void TorquePlot::addOptions(QMenu& menu) {
+    const auto add = [&](const QString& text, bool on, void (TorquePlot::*set)(bool)) {
+        QAction* action = menu.addAction(text);
+        action->setCheckable(true);
+        action->setChecked(on);
+        connect(action, &QAction::toggled, this, [this, set](bool shown) { (this->*set)(shown); });
+    };
+    add(tr("Each &piston of cylinder 1"), pistonsShown_, &TorquePlot::setPistonsShown);
+    add(tr("Each &cylinder"), cylindersShown_, &TorquePlot::setCylindersShown);
+    add(tr("&Lever arm of the tracks"), leverShown_, &TorquePlot::setLeverShown);
+    menu.addSeparator();
+    TurnPlot::addOptions(menu);
+}
+
+QString TorquePlot::state() const {
+    QStringList parts;
+    if (pistonsShown_)
+        parts << QStringLiteral("pistons");
+    if (cylindersShown_)
+        parts << QStringLiteral("cylinders");
+    if (leverShown_)
+        parts << QStringLiteral("lever");
+    return parts.join(QLatin1Char('+'));
+}
+
+void TorquePlot::restoreState(const QString& state) {
+    const QStringList parts = state.split(QLatin1Char('+'));
+    setPistonsShown(parts.contains(QLatin1String("pistons")));
+    setCylindersShown(parts.contains(QLatin1String("cylinders")));
+    setLeverShown(parts.contains(QLatin1String("lever")));
+}
+
+} // namespace lobewright::ui

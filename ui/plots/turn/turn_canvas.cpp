@@ -1,0 +1,379 @@
+#include "ui/plots/turn/turn_canvas.h"
+
+#include "core/units.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/turn_events.h"
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+// Fixed side margins: the cursors of plots that stand above each other stay in line.
+// A drag past the right edge stays there instead of starting the turn again.
+constexpr double lastAngle = units::turn * (1.0 - 1e-9);
+constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
+
+class PaintedLayerable final : public QCPLayerable {
+  public:
+    PaintedLayerable(QCustomPlot* plot, const char* layer, TurnCanvas::Paint paint, bool inside)
+        : QCPLayerable(plot, QLatin1String(layer)), paint_(std::move(paint)), inside_(inside) {}
+
+  protected:
+    void applyDefaultAntialiasingHint(QCPPainter* painter) const override {
+        painter->setAntialiasing(true);
+    }
+    QRect clipRect() const override {
+        return inside_ ? parentPlot()->axisRect()->rect() : parentPlot()->viewport();
+    }
+    void draw(QCPPainter* painter) override { paint_(*painter); }
+
+  private:
+    TurnCanvas::Paint paint_;
+    bool inside_;
+};
+
+} // namespace
+
+TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
+    : QCustomPlot(parent), cursor_(cursor), cycleTicks_(new CycleTicks) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
+    setNoAntialiasingOnDrag(false);
+    setMinimumSize(160, 90);
+    buildLayers();
+    xAxis->setTicker(QSharedPointer<QCPAxisTicker>(new ShaftTicks));
+    xAxis2->setTicker(cycleTicks_);
+    xAxis2->setVisible(true);
+    yAxis2->setVisible(false);
+    for (QCPAxis* axis : {xAxis, xAxis2, yAxis, yAxis2}) {
+        axis->setTickLengthIn(0);
+        axis->setTickLengthOut(4);
+        axis->setSubTickLength(0, 2);
+        axis->setTickLabelPadding(2);
+        axis->setLabelPadding(2);
+        axis->setNumberPrecision(5);
+    }
+    yAxis->ticker()->setTickCount(5);
+    yAxis2->ticker()->setTickCount(5);
+    axisRect()->setAutoMargins(QCP::msTop | QCP::msBottom);
+    axisRect()->setMargins(QMargins(leftMargin, 0, rightMargin, 0));
+    axisRect()->setMinimumMargins(QMargins(0, 4, 0, 4));
+    plotLayout()->setMargins(QMargins(0, 0, 0, 0));
+
+    addPaint(
+        "axes", [this](QCPPainter& painter) { paintCorners(painter); }, false);
+    addPaint(cursorLayer, [this](QCPPainter& painter) { paintCursor(painter); });
+
+    connect(&cursor_, &TurnCursor::angleChanged, this, [this] { refreshLayer(cursorLayer); });
+    connect(&cursor_, &TurnCursor::shownChanged, this, [this] {
+        applyShown();
+        replot(rpQueuedReplot);
+    });
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        valueZoomed_ = false; // a range of values in the other unit
+        setLeftLabel(leftQuantity_, leftUnit_);
+        setRightLabel(rightQuantity_, rightUnit_);
+    });
+    applyShown();
+    applyTones();
+}
+
+void TurnCanvas::buildLayers() {
+    addLayer(QLatin1String(shading), layer(QLatin1String("grid")));
+    addLayer(QLatin1String(baseline), layer(QLatin1String(shading)));
+    addLayer(QLatin1String(marks), layer(QLatin1String("axes")));
+    addLayer(QLatin1String(handles), layer(QLatin1String("overlay")));
+    addLayer(QLatin1String(cursorLayer), layer(QLatin1String(handles)));
+    layer(QLatin1String(handles))->setMode(QCPLayer::lmBuffered);
+    layer(QLatin1String(cursorLayer))->setMode(QCPLayer::lmBuffered);
+}
+
+void TurnCanvas::setCycles(const mechanism::OpposedPair& pair) {
+    std::vector<double> centres = innerDeadCentres(pair);
+    for (double& centre : centres)
+        centre /= units::degree;
+    cycleTicks_->setCycles(std::move(centres), pair.cyclesPerTurn());
+}
+
+void TurnCanvas::setLeftLabel(const QString& quantity, const QString& unit) {
+    leftQuantity_ = quantity;
+    leftUnit_ = unit;
+    fitLabels();
+}
+
+/// A low plot names only the unit: a title that is cut off at both ends names nothing.
+void TurnCanvas::fitLabels() {
+    const auto fit = [this](QCPAxis& axis, const QString& quantity, const QString& unit) {
+        const QString whole = axisText(quantity, unit);
+        const double room = axisRect()->height() > 1 ? axisRect()->height() : height();
+        const bool fits = QFontMetricsF(axis.labelFont()).horizontalAdvance(whole) <= room;
+        axis.setLabel(fits || unit.isEmpty() ? whole : axisText({}, unit));
+    };
+    fit(*yAxis, leftQuantity_, leftUnit_);
+    fit(*yAxis2, rightQuantity_, rightUnit_);
+}
+
+void TurnCanvas::resizeEvent(QResizeEvent* event) {
+    QCustomPlot::resizeEvent(event);
+    fitLabels();
+}
+
+void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
+    rightQuantity_ = quantity;
+    rightUnit_ = unit;
+    const QString text = axisText(quantity, unit);
+    yAxis2->setVisible(!text.isEmpty());
+    fitLabels();
+    axisRect()->setMargins(
+        QMargins(leftMargin, 0, text.isEmpty() ? rightMargin : rightAxisMargin, 0));
+}
+
+void TurnCanvas::addPaint(const char* layerName, Paint paint, bool inside) {
+    new PaintedLayerable(this, layerName, std::move(paint), inside); // owned by the plot
+}
+
+double TurnCanvas::xOf(double theta) const {
+    return xAxis->coordToPixel(theta / units::degree);
+}
+
+double TurnCanvas::thetaAt(double x) const {
+    return xAxis->pixelToCoord(x) * units::degree;
+}
+
+QRectF TurnCanvas::inside() const {
+    return axisRect()->rect();
+}
+
+void TurnCanvas::setContent(const QCPRange& left, const std::optional<QCPRange>& right) {
+    leftContent_ = left;
+    rightContent_ = right;
+    if (valueZoomed_ || hold_ == Hold::grip) // a scale that runs away cannot be aimed at
+        return;
+    yAxis->setRange(left);
+    if (right)
+        yAxis2->setRange(*right);
+}
+
+void TurnCanvas::refreshLayer(const char* name) {
+    layer(QLatin1String(name))->replot();
+}
+
+void TurnCanvas::resetView() {
+    valueZoomed_ = false;
+    setContent(leftContent_, rightContent_);
+    cursor_.showWholeTurn();
+    replot(rpQueuedReplot);
+}
+
+void TurnCanvas::applyShown() {
+    const QCPRange range(cursor_.shownFrom() / units::degree, cursor_.shownTo() / units::degree);
+    xAxis->setRange(range);
+    xAxis2->setRange(range);
+}
+
+void TurnCanvas::applyTones() {
+    const Palette& palette = tones();
+    setBackground(palette.paper);
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.88);
+    for (QCPAxis* axis : {xAxis, xAxis2, yAxis, yAxis2}) {
+        axis->setBasePen(QPen(palette.quiet, 1));
+        axis->setTickPen(QPen(palette.quiet, 1));
+        axis->setSubTickPen(QPen(palette.quiet, 1));
+        axis->setTickLabelColor(palette.ink);
+        axis->setLabelColor(palette.ink);
+        axis->setTickLabelFont(small);
+        axis->setLabelFont(small);
+        axis->grid()->setPen(QPen(palette.grid, 1));
+        axis->grid()->setZeroLinePen(QPen(palette.quiet, 1));
+    }
+    xAxis->grid()->setZeroLinePen(QPen(palette.grid, 1));
+}
+
+void TurnCanvas::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        applyTones();
+        Q_EMIT tonesChanged();
+        replot(rpQueuedReplot);
+    }
+}
+
+void TurnCanvas::paintCorners(QCPPainter& painter) const {
+    painter.setFont(xAxis->tickLabelFont());
+    painter.setPen(tones().quiet);
+    const QRect box = axisRect()->rect();
+    const int height = QFontMetrics(painter.font()).height();
+    const QRect below(0, box.bottom() + 7, leftMargin - 10, height);
+    const QRect above(0, box.top() - 7 - height, leftMargin - 10, height);
+    painter.drawText(below, Qt::AlignRight | Qt::AlignVCenter, tr("shaft °"));
+    painter.drawText(above, Qt::AlignRight | Qt::AlignVCenter, tr("cycle °"));
+}
+
+void TurnCanvas::paintCursor(QCPPainter& painter) const {
+    const QRectF box = inside();
+    const double x = xOf(cursor_.angle());
+    painter.setPen(QPen(tones().cursor, 1.4));
+    painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+    if (hold_ == Hold::range) {
+        const double from = xOf(rangeFrom_);
+        QColor veil = tones().cursor;
+        veil.setAlphaF(0.18F);
+        painter.fillRect(QRectF(QPointF(from, box.top()), QPointF(lastAt_.x(), box.bottom())),
+                         veil);
+    }
+}
+
+void TurnCanvas::zoomAngle(double factor, double about) {
+    const double from = about - (about - cursor_.shownFrom()) * factor;
+    cursor_.show(from, from + (cursor_.shownTo() - cursor_.shownFrom()) * factor);
+}
+
+void TurnCanvas::zoomValue(double factor, double about) {
+    valueZoomed_ = true;
+    const double centre = yAxis->pixelToCoord(about), centre2 = yAxis2->pixelToCoord(about);
+    yAxis->scaleRange(factor, centre);
+    yAxis2->scaleRange(factor, centre2);
+    replot(rpQueuedReplot);
+}
+
+void TurnCanvas::toStop(bool forward) {
+    if (const auto stop = nextStop(stops_, cursor_.angle(), forward))
+        cursor_.setAngle(*stop);
+}
+
+void TurnCanvas::panBy(const QPointF& pixels) {
+    const double width = cursor_.shownTo() - cursor_.shownFrom();
+    const double step = -pixels.x() / inside().width() * width;
+    const double from = std::clamp(cursor_.shownFrom() + step, 0.0, units::turn - width);
+    cursor_.show(from, from + width);
+    if (pixels.y() != 0.0) {
+        valueZoomed_ = true;
+        for (QCPAxis* axis : {yAxis, yAxis2})
+            axis->moveRange(axis->range().size() * pixels.y() / inside().height());
+        replot(rpQueuedReplot);
+    }
+}
+
+void TurnCanvas::mousePressEvent(QMouseEvent* event) {
+    const QPointF at = event->position();
+    lastAt_ = at;
+    if (event->button() == Qt::RightButton) {
+        Q_EMIT menuWanted(event->globalPosition().toPoint());
+    } else if (event->button() == Qt::MiddleButton) {
+        hold_ = Hold::pan;
+        setCursor(Qt::ClosedHandCursor);
+    } else if (event->button() == Qt::LeftButton && grips_ && grips_->press(*event)) {
+        hold_ = Hold::grip;
+    } else if (event->button() == Qt::LeftButton && (event->modifiers() & Qt::ShiftModifier)) {
+        hold_ = Hold::range;
+        rangeFrom_ = thetaAt(at.x());
+    } else if (event->button() == Qt::LeftButton) {
+        hold_ = Hold::cursor;
+        cursor_.setAngle(std::clamp(thetaAt(at.x()), 0.0, lastAngle));
+    }
+    event->accept();
+}
+
+void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
+    const QPointF at = event->position();
+    switch (hold_) {
+    case Hold::nothing:
+        setCursor(grips_ && grips_->hover(at) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        break;
+    case Hold::cursor:
+        cursor_.setAngle(std::clamp(thetaAt(at.x()), 0.0, lastAngle));
+        break;
+    case Hold::grip:
+        grips_->drag(*event);
+        break;
+    case Hold::pan:
+        panBy(at - lastAt_);
+        break;
+    case Hold::range:
+        break;
+    }
+    lastAt_ = at;
+    if (hold_ == Hold::range)
+        refreshLayer(cursorLayer);
+    event->accept();
+}
+
+void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
+    const Hold held = std::exchange(hold_, Hold::nothing);
+    if (held == Hold::grip) {
+        grips_->release();
+        setContent(leftContent_, rightContent_);
+        replot(rpQueuedReplot);
+    }
+    if (held == Hold::pan)
+        setCursor(Qt::ArrowCursor);
+    if (held == Hold::range) {
+        const double to = thetaAt(event->position().x());
+        if (std::abs(xOf(to) - xOf(rangeFrom_)) > 4.0)
+            cursor_.show(std::min(rangeFrom_, to), std::max(rangeFrom_, to));
+        refreshLayer(cursorLayer);
+    }
+    event->accept();
+}
+
+void TurnCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton)
+        return;
+    if (!grips_ || !grips_->doubleClick(event->position()))
+        resetView();
+    event->accept();
+}
+
+void TurnCanvas::wheelEvent(QWheelEvent* event) {
+    const double factor = std::pow(0.85, event->angleDelta().y() / 120.0);
+    if (event->modifiers() & Qt::ControlModifier)
+        zoomValue(factor, event->position().y());
+    else
+        zoomAngle(factor, thetaAt(event->position().x()));
+    event->accept();
+}
+
+void TurnCanvas::keyPressEvent(QKeyEvent* event) {
+    if (grips_ && grips_->key(*event))
+        return;
+    double step = 0.5;
+    if (event->modifiers() & Qt::ShiftModifier)
+        step = 0.1;
+    if (event->modifiers() & Qt::ControlModifier)
+        step = 10.0;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        cursor_.setAngle(cursor_.angle() - step * units::degree);
+        break;
+    case Qt::Key_Right:
+        cursor_.setAngle(cursor_.angle() + step * units::degree);
+        break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        zoomIn();
+        break;
+    case Qt::Key_Minus:
+        zoomOut();
+        break;
+    case Qt::Key_Space:
+        cursor_.togglePlaying();
+        break;
+    case Qt::Key_PageDown:
+        toStop(true);
+        break;
+    case Qt::Key_PageUp:
+        toStop(false);
+        break;
+    case Qt::Key_Home:
+        resetView();
+        break;
+    default:
+        QCustomPlot::keyPressEvent(event);
+    }
+}
+
+} // namespace lobewright::ui

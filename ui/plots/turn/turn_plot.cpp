@@ -1,0 +1,353 @@
+#include "ui/plots/turn/turn_plot.h"
+
+#include "core/units.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/base/readout_strip.h"
+#include "ui/plots/base/thin_line.h"
+
+#include <QHelpEvent>
+#include <QMenu>
+#include <QToolTip>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+void fill(QCPGraph& graph, const Samples& theta, const Samples& values) {
+    QVector<QCPGraphData> points(static_cast<int>(theta.size()));
+    for (Eigen::Index i = 0; i < theta.size(); ++i)
+        points[static_cast<int>(i)] = {theta[i] / units::degree, values[i]};
+    graph.data()->set(points, true);
+}
+
+double largestOf(const Samples& values) {
+    double largest = 0.0;
+    for (const double value : values) {
+        if (std::isfinite(value))
+            largest = std::max(largest, std::abs(value));
+    }
+    return largest;
+}
+
+void widen(std::optional<QCPRange>& range, const Samples& values) {
+    for (const double value : values) {
+        if (!std::isfinite(value))
+            continue;
+        if (!range)
+            range = QCPRange(value, value);
+        range->lower = std::min(range->lower, value);
+        range->upper = std::max(range->upper, value);
+    }
+}
+
+} // namespace
+
+TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
+    : QWidget(parent), title_(title), canvas_(new TurnCanvas(cursor, this)),
+      readout_(new ReadoutStrip(this)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(readout_);
+    layout->addWidget(canvas_, 1);
+    setFocusProxy(canvas_);
+    canvas_->installEventFilter(this);
+    canvas_->setAccessibleName(title);
+    canvas_->addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
+        paintMarks(painter);
+        paintRattles(painter);
+    });
+    canvas_->addPaint(TurnCanvas::cursorLayer, [this](QCPPainter& painter) { paintDots(painter); });
+    connect(&cursor, &TurnCursor::angleChanged, this, &TurnPlot::readOut);
+    connect(canvas_, &TurnCanvas::menuWanted, this, &TurnPlot::showMenu);
+    connect(&Units::instance(), &Units::changed, this, [this] {
+        if (geometry_)
+            refill();
+    });
+    connect(canvas_, &TurnCanvas::tonesChanged, this, [this] {
+        applyPens();
+        if (geometry_)
+            refill();
+    });
+}
+
+void TurnPlot::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    if (!solution_)
+        return;
+    solvedGeometry_ = std::make_shared<const Geometry>(
+        Geometry{solution_->design, solution_->pair, solution_->timing});
+    showGeometry(solvedGeometry_);
+}
+
+void TurnPlot::showBaseline(const SolutionPointer& baseline) {
+    baseline_ = baseline;
+    if (geometry_)
+        refill();
+}
+
+void TurnPlot::showGeometry(const GeometryPointer& geometry) {
+    geometry_ = geometry;
+    events_ = turnEvents(geometry_->pair, geometry_->timing);
+    rattles_ = isSolved() ? rattles(*solution_) : std::vector<Rattle>();
+    canvas_->setCycles(geometry_->pair);
+    std::vector<double> stops;
+    for (const TurnEvent& event : events_)
+        stops.push_back(event.theta);
+    canvas_->setStops(std::move(stops));
+    refill();
+}
+
+size_t TurnPlot::addCurve(const CurveLook& look) {
+    Curve curve;
+    curve.look = look;
+    QCPAxis* value = look.onRight ? canvas_->yAxis2 : canvas_->yAxis;
+    curve.before = new ThinGraph(canvas_->xAxis, value); // owned by the plot
+    curve.before->setLayer(QLatin1String(TurnCanvas::baseline));
+    curve.now = new ThinGraph(canvas_->xAxis, value);
+    curves_.push_back(curve);
+    applyPens();
+    return curves_.size() - 1;
+}
+
+void TurnPlot::clearCurves() {
+    for (const Curve& curve : curves_) {
+        canvas_->removeGraph(curve.now);
+        canvas_->removeGraph(curve.before);
+    }
+    curves_.clear();
+}
+
+void TurnPlot::setLook(size_t index, const CurveLook& look) {
+    curves_[index].look = look;
+    applyPens();
+}
+
+void TurnPlot::applyPens() {
+    for (const Curve& curve : curves_) {
+        const QColor colour = colourOf(tones(), curve.look.tone);
+        curve.now->setPen(QPen(colour, curve.look.width, curve.look.style));
+        curve.before->setPen(QPen(tones().baseline(colour), 1.4, curve.look.style));
+    }
+}
+
+void TurnPlot::setValues(size_t index, const Samples& theta, const Samples& values) {
+    Curve& target = curves_[index];
+    target.theta = theta;
+    target.values = unitFor(target.look.unit).shown(values);
+    target.now->setName(axisText(target.look.label, target.look.unit));
+    fill(*target.now, theta, target.values);
+}
+
+void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Samples& values) {
+    Curve& target = curves_[index];
+    target.baselineTheta = theta;
+    target.baselineValues = unitFor(target.look.unit).shown(values);
+    target.before->setName(tr("%1, baseline").arg(axisText(target.look.label, target.look.unit)));
+    fill(*target.before, theta, target.baselineValues);
+}
+
+void TurnPlot::setFromChannel(size_t index, std::string_view name) {
+    const auto* now = solution_ ? solution_->channel(name) : nullptr;
+    setValues(index, now ? solution_->theta : Samples(), now ? now->values : Samples());
+    const auto* before = baseline_ ? baseline_->channel(name) : nullptr;
+    setBaselineValues(index, before ? baseline_->theta : Samples(),
+                      before ? before->values : Samples());
+}
+
+void TurnPlot::setCurveVisible(size_t index, bool visible) {
+    curves_[index].visible = visible;
+    curves_[index].now->setVisible(visible);
+    curves_[index].before->setVisible(visible);
+}
+
+QCPRange TurnPlot::contentRange(bool onRight) const {
+    std::optional<QCPRange> range;
+    for (const Curve& curve : curves_) {
+        if (curve.visible && curve.look.onRight == onRight) {
+            widen(range, curve.values);
+            widen(range, curve.baselineValues);
+        }
+    }
+    return range.value_or(QCPRange(0.0, 1.0));
+}
+
+void TurnPlot::finishRefill() {
+    // Headroom: the letters of the events stand above the curves.
+    const auto padded = [](QCPRange range) {
+        double size = range.size();
+        if (size <= 0.0)
+            size = std::max(1.0, std::abs(range.upper));
+        return QCPRange(range.lower - 0.05 * size, range.upper + 0.16 * size);
+    };
+    const bool right = canvas_->yAxis2->visible();
+    canvas_->setContent(padded(contentRange(false)),
+                        right ? std::optional(padded(contentRange(true))) : std::nullopt);
+    listReadout();
+    canvas_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void TurnPlot::listReadout() {
+    readoutCurves_.clear();
+    std::vector<ReadoutStrip::Item> items;
+    for (size_t i = 0; i < curves_.size(); ++i) {
+        const Curve& curve = curves_[i];
+        if (!curve.visible || !curve.look.inReadout)
+            continue;
+        readoutCurves_.push_back(i);
+        items.push_back({curve.now->pen(),
+                         curve.look.label,
+                         {},
+                         unitFor(curve.look.unit).text,
+                         curve.look.help});
+        const double at = valueAt(curve.theta, curve.values, canvas_->cursor().angle());
+        items.back().value = valueText(at, largestOf(curve.values));
+    }
+    for (ReadoutStrip::Item& remark : remarks()) {
+        remark.isFixed = true;
+        items.push_back(std::move(remark));
+    }
+    if (!rattles_.empty()) {
+        items.push_back(
+            {QPen(tones().warning, 1.5), tr("flank changes per revolution"),
+             QString::number(rattles_.size()), QString(),
+             tr("Wedges on the lower edge: where the load of cylinder 1 leaves the push "
+                "flank of the closed track (down) or comes back to it (up); the roller "
+                "rattles and its spin reverses"),
+             true});
+    }
+    readout_->setItems(std::move(items));
+}
+
+void TurnPlot::readOut() {
+    for (size_t i = 0; i < readoutCurves_.size(); ++i) {
+        const Curve& curve = curves_[readoutCurves_[i]];
+        const double at = valueAt(curve.theta, curve.values, canvas_->cursor().angle());
+        readout_->setValue(i, valueText(at, largestOf(curve.values)));
+    }
+}
+
+void TurnPlot::paintMarks(QCPPainter& painter) const {
+    const QRectF box = canvas_->inside();
+    const QFontMetrics metrics(canvas_->xAxis->tickLabelFont());
+    painter.setFont(canvas_->xAxis->tickLabelFont());
+    double freeFrom[2] = {box.left(), box.left()};
+    for (const TurnEvent& event : events_) {
+        const double x = canvas_->xOf(event.theta);
+        if (x < box.left() || x > box.right())
+            continue;
+        using Kind = TurnEvent::Kind;
+        QColor colour = tones().quiet;
+        if (event.kind == Kind::inletOpens || event.kind == Kind::inletCloses)
+            colour = tones().inlet;
+        if (event.kind == Kind::exhaustOpens || event.kind == Kind::exhaustCloses)
+            colour = tones().exhaust;
+        QColor faint = colour;
+        faint.setAlphaF(0.45F);
+        painter.setPen(QPen(faint, 1, Qt::DotLine));
+        painter.setAntialiasing(false); // crisp, and dots cost a tenth
+        painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+        painter.setAntialiasing(true);
+        const QString text = letters(event.kind);
+        const double half = 0.5 * metrics.horizontalAdvance(text);
+        for (int line = 0; line < 2; ++line) {
+            const double left = std::clamp(x - half, box.left(), box.right() - 2.0 * half);
+            if (left < freeFrom[line])
+                continue;
+            freeFrom[line] = left + 2.0 * half + 3.0;
+            painter.setPen(colour);
+            painter.drawText(QPointF(left, box.top() + metrics.ascent() * (line + 1) + line), text);
+            break;
+        }
+    }
+}
+
+/// The event whose letters stand here, spelt out; empty: none.
+QString TurnPlot::eventAt(const QPointF& position) const {
+    const QRectF box = canvas_->inside();
+    const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
+    if (position.y() < box.top() || position.y() > box.top() + 2.2 * metrics.height())
+        return {};
+    constexpr double reach = 8.0; // [px]
+    const TurnEvent* nearest = nullptr;
+    double least = reach;
+    for (const TurnEvent& event : events_) {
+        const double away = std::abs(canvas_->xOf(event.theta) - position.x());
+        if (away < least) {
+            least = away;
+            nearest = &event;
+        }
+    }
+    if (!nearest)
+        return {};
+    const double cycle = cycleAngle(geometry_->pair, nearest->theta) / units::degree;
+    return tr("%1: %2, at %3° of the shaft, %4° of the cycle")
+        .arg(letters(nearest->kind), words(nearest->kind),
+             degreesText(nearest->theta / units::degree, 2), degreesText(cycle, 2));
+}
+
+bool TurnPlot::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == canvas_ && event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        if (const QString text = eventAt(help->pos()); !text.isEmpty()) {
+            QToolTip::showText(help->globalPos(), text, canvas_);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+/// A wedge on the lower edge in the colour of the side: down where the roller leaves the push
+/// flank, up where it comes back to it.
+void TurnPlot::paintRattles(QCPPainter& painter) const {
+    const QRectF box = canvas_->inside();
+    constexpr double half = 4.0, height = 7.0;
+    for (const Rattle& rattle : rattles_) {
+        const double x = canvas_->xOf(rattle.theta);
+        if (x < box.left() || x > box.right())
+            continue;
+        const double foot = box.bottom() - (rattle.leavesPush ? height : 0.0);
+        const double tip = box.bottom() - (rattle.leavesPush ? 0.0 : height);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tones().side(rattle.end));
+        painter.drawPolygon(QPolygonF({{x - half, foot}, {x + half, foot}, {x, tip}}));
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
+void TurnPlot::paintDots(QCPPainter& painter) const {
+    const double theta = canvas_->cursor().angle();
+    for (const Curve& curve : curves_) {
+        if (!curve.visible)
+            continue;
+        const double value = valueAt(curve.theta, curve.values, theta);
+        if (!std::isfinite(value))
+            continue;
+        painter.setPen(QPen(tones().paper, 1));
+        painter.setBrush(colourOf(tones(), curve.look.tone));
+        painter.drawEllipse(
+            QPointF(canvas_->xOf(theta), curve.now->valueAxis()->coordToPixel(value)), 3.2, 3.2);
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
+void TurnPlot::addOptions(QMenu& menu) {
+    menu.addAction(tr("Zoom &in"), canvas_, &TurnCanvas::zoomIn);
+    menu.addAction(tr("Zoom &out"), canvas_, &TurnCanvas::zoomOut);
+    menu.addAction(tr("Show the &whole turn"), canvas_, &TurnCanvas::resetView);
+    menu.addSeparator();
+    addPictureActions(menu, *this, title_);
+}
+
+void TurnPlot::showMenu(const QPoint& globalPosition) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(globalPosition);
+}
+
+} // namespace lobewright::ui

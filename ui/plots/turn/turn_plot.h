@@ -1,0 +1,101 @@
+#pragma once
+
+#include "ui/base/curve.h"
+#include "ui/base/shown.h"
+#include "ui/editing/edit.h"
+#include "ui/plots/base/readout_strip.h"
+#include "ui/plots/base/turn_events.h"
+#include "ui/plots/turn/turn_canvas.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QMenu;
+
+namespace lobewright::ui {
+
+/// A plot of some quantities over one shaft turn: curves now and in the baseline, values at the
+/// cursor, marks at the events. What is plotted is the business of the classes derived from it.
+class TurnPlot : public QWidget {
+    Q_OBJECT
+
+  public:
+    TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent = nullptr);
+
+    void showSolution(const SolutionPointer& solution);
+    /// Null: no baseline.
+    void showBaseline(const SolutionPointer& baseline);
+    /// The quick stages of a design in a drag.
+    void showGeometry(const GeometryPointer& geometry);
+
+    const QString& title() const { return title_; }
+    TurnCanvas& canvas() const { return *canvas_; }
+    const std::vector<Curve>& curves() const { return curves_; }
+    /// Choices of this plot, for the menu of its pane.
+    virtual void addOptions(QMenu& menu);
+    /// What addOptions() lets choose, as text to be kept between runs.
+    virtual QString state() const { return {}; }
+    virtual void restoreState(const QString&) {}
+
+  Q_SIGNALS:
+    void edited(const lobewright::ui::Edit& edit);
+    void editFinished();
+    /// The person asks for the exact number of something in the plot.
+    void fieldWanted(const QString& path);
+    /// A choice of addOptions() changed.
+    void stateChanged();
+
+  protected:
+    /// Fills the curves from solution(), geometry() and baseline(); called after each change.
+    virtual void refill() = 0;
+    /// What the strip above the plot says besides the values at the cursor.
+    virtual std::vector<ReadoutStrip::Item> remarks() const { return {}; }
+    /// The range of values that must be seen, from the curves shown unless overridden.
+    virtual QCPRange contentRange(bool onRight) const;
+
+    const SolutionPointer& solution() const { return solution_; }
+    const SolutionPointer& baseline() const { return baseline_; }
+    /// Newest pair and ports; the ones of the solution unless a drag is ahead of it.
+    const GeometryPointer& geometry() const { return geometry_; }
+    /// The solution belongs to the geometry.
+    bool isSolved() const { return solution_ && solvedGeometry_ == geometry_; }
+    const Palette& tones() const { return canvas_->tones(); }
+
+    size_t addCurve(const CurveLook& look);
+    void clearCurves();
+    Curve& curve(size_t index) { return curves_[index]; }
+    void setLook(size_t index, const CurveLook& look);
+    /// Values in the unit of the look; they are kept and drawn as they are shown now.
+    void setValues(size_t index, const Samples& theta, const Samples& values);
+    void setBaselineValues(size_t index, const Samples& theta, const Samples& values);
+    /// Values from channels of the same name of solution and baseline.
+    void setFromChannel(size_t index, std::string_view name);
+    void setCurveVisible(size_t index, bool visible);
+    /// Scales, redraws and reads out again.
+    void finishRefill();
+
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void applyPens();
+    void readOut();
+    void listReadout();
+    QString eventAt(const QPointF& position) const;
+    void paintMarks(QCPPainter& painter) const;
+    void paintRattles(QCPPainter& painter) const;
+    void paintDots(QCPPainter& painter) const;
+    void showMenu(const QPoint& globalPosition);
+
+    QString title_;
+    TurnCanvas* canvas_;
+    ReadoutStrip* readout_;
+    std::vector<Curve> curves_;
+    std::vector<size_t> readoutCurves_;
+    SolutionPointer solution_, baseline_;
+    GeometryPointer geometry_, solvedGeometry_;
+    std::vector<TurnEvent> events_;
+    std::vector<Rattle> rattles_;
+};
+
+} // namespace lobewright::ui

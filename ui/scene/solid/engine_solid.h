@@ -1,0 +1,93 @@
+#pragma once
+
+#include "ui/plots/base/turn_cursor.h"
+#include "ui/scene/base/shown_engine.h"
+#include "ui/scene/solid/solid_mesh.h"
+
+#include <QImage>
+#include <QMatrix4x4>
+#include <QOpenGLBuffer>
+#include <QWidget>
+
+#include <memory>
+
+class QOffscreenSurface;
+class QOpenGLContext;
+class QOpenGLFramebufferObject;
+class QOpenGLShaderProgram;
+
+namespace lobewright::ui {
+
+/// The whole engine in space: turning tracks, rollers, pistons in opened liners. Drag to orbit,
+/// wheel or + and − to come nearer, arrow keys orbit, Home brings the first view back, Space plays.
+/// Drawn off the screen and painted as a picture: a widget with a surface of its own would make its
+/// window be created anew (a black flash) and every repaint of it pass through OpenGL.
+class EngineSolid : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit EngineSolid(TurnCursor& cursor, QWidget* parent = nullptr);
+    ~EngineSolid() override;
+
+    /// Whether this machine can draw it at all; software rendering is enough.
+    static bool isAvailable();
+
+    void showGeometry(const GeometryPointer& geometry);
+    void showSolution(const SolutionPointer& solution);
+    QSize sizeHint() const override { return {520, 400}; }
+    QSize minimumSizeHint() const override { return {240, 160}; }
+
+    /// Where the eye stands: azimuth and height [°], distance as a multiple of what fits.
+    struct View {
+        float azimuth = -35.0F;
+        float height = 22.0F;
+        float distance = 1.0F;
+        bool operator==(const View&) const = default;
+    };
+    const View& view() const { return view_; }
+    void setView(const View& view);
+    /// The picture as it stands; null where OpenGL fails.
+    QImage picture();
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    struct Part {
+        QOpenGLBuffer buffer{QOpenGLBuffer::VertexBuffer};
+        int size = 0;
+    };
+    bool makeCurrent();
+    bool initialize();
+    void drawScene();
+    void paintWords(QPainter& painter) const;
+    void load(Part& part, const SolidMesh& mesh);
+    void loadParts();
+    void loadShaft(const SolidSizes& sizes);
+    void release();
+    QMatrix4x4 lens() const;
+    void draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat = 0.0F);
+    void drawCylinder(int index);
+    QMatrix4x4 camera() const;
+
+    TurnCursor& cursor_;
+    ShownEngine engine_;
+    View view_;
+    QPointF last_;
+    bool stale_ = true;
+    std::unique_ptr<QOffscreenSurface> surface_;
+    std::unique_ptr<QOpenGLContext> context_;
+    std::unique_ptr<QOpenGLFramebufferObject> target_;
+    std::unique_ptr<QOpenGLShaderProgram> program_;
+    QMatrix4x4 camera_;
+    PerEnd<Part> tracks_, ports_, webs_;
+    Part shaft_, key_, piston_, rod_, roller_, liner_, head_, gas_;
+};
+
+} // namespace lobewright::ui

@@ -1,0 +1,226 @@
+#include "ui/scene/solid/solid_mesh.h"
+
+#include "core/mechanism/clearances.h"
+#include "core/track/surface.h"
+#include "core/units.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int aroundTrack = 540; ///< angles of the track surface
+constexpr int acrossTrack = 5;   ///< stations over its width
+constexpr int aroundTube = 48;
+
+QVector3D vector(double x, double y, double z) {
+    return {static_cast<float>(x), static_cast<float>(y), static_cast<float>(z)};
+}
+
+QVector3D polar(double radius, double angle, double z) {
+    return vector(radius * std::cos(angle), radius * std::sin(angle), z);
+}
+
+} // namespace
+
+void SolidMesh::triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]) {
+    for (int i = 0; i < 3; ++i) {
+        for (const QVector3D& v : {points[i], normals[i]})
+            corners.insert(corners.end(), {v.x(), v.y(), v.z()});
+    }
+}
+
+void SolidMesh::quad(const QVector3D (&points)[4], const QVector3D (&normals)[4]) {
+    triangle({points[0], points[1], points[2]}, {normals[0], normals[1], normals[2]});
+    triangle({points[0], points[2], points[3]}, {normals[0], normals[2], normals[3]});
+}
+
+void SolidMesh::append(const SolidMesh& other) {
+    corners.insert(corners.end(), other.corners.begin(), other.corners.end());
+}
+
+SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
+    SolidSizes sizes;
+    sizes.pistonLength = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
+    sizes.trackWidth = 1.4 * mechanism.roller.width;
+    if (mechanism.closedTrack) { // the piston stays clear of the inner rim
+        sizes.pullThickness = 0.6 * mechanism.roller.radius;
+    }
+    const double stroke =
+        std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
+    sizes.axisDistance =
+        mechanism::crownToRollerAxis(mechanism, sizes.pistonLength, stroke, sizes.pullThickness);
+    const double free =
+        mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
+    sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);
+    return sizes;
+}
+
+double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
+    const auto& mechanism = pair.mechanism();
+    const double out = 0.5 * mechanism.clearance + pair.curve(end).stroke() + pair.shift(end) +
+                       solidSizes(pair).axisDistance;
+    return end == End::inlet ? -out : out;
+}
+
+namespace {
+
+/// What stands between a flank and the plane z = `back`, with both rims; `outward`: the direction
+/// from flank to plane.
+SolidMesh flankBody(const track::Surface& flank, double back, double outward) {
+    const auto point = [&](int i, int j) {
+        const auto p = flank.points.col(i + j * (aroundTrack + 1));
+        return vector(p.x(), p.y(), p.z());
+    };
+    const auto normal = [&](int i, int j) {
+        const auto n = flank.normals.col(i + j * (aroundTrack + 1));
+        return vector(n.x(), n.y(), n.z());
+    };
+    const auto atBack = [&](const QVector3D& p) { return vector(p.x(), p.y(), back); };
+    const auto radial = [](const QVector3D& p, float sign) {
+        return QVector3D(sign * p.x(), sign * p.y(), 0.0F).normalized();
+    };
+    SolidMesh mesh;
+    const QVector3D behind = vector(0.0, 0.0, outward);
+    for (int i = 0; i < aroundTrack; ++i) {
+        for (int j = 0; j + 1 < acrossTrack; ++j) {
+            mesh.quad({point(i, j), point(i + 1, j), point(i + 1, j + 1), point(i, j + 1)},
+                      {normal(i, j), normal(i + 1, j), normal(i + 1, j + 1), normal(i, j + 1)});
+        }
+        for (const int j : {0, acrossTrack - 1}) {
+            const QVector3D a = point(i, j), b = point(i + 1, j);
+            const float sign = j == 0 ? -1.0F : 1.0F;
+            mesh.quad({a, b, atBack(b), atBack(a)},
+                      {radial(a, sign), radial(b, sign), radial(b, sign), radial(a, sign)});
+        }
+        const QVector3D a = atBack(point(i, 0)), b = atBack(point(i + 1, 0));
+        const QVector3D c = atBack(point(i + 1, acrossTrack - 1)),
+                        d = atBack(point(i, acrossTrack - 1));
+        mesh.quad({a, b, c, d}, {behind, behind, behind, behind});
+    }
+    return mesh;
+}
+
+} // namespace
+
+SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    const double r = mechanism.roller.radius;
+    const double lead = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);
+    const track::Placement placement{end, lead, rollerOrigin(pair, end)};
+    const double half = 0.5 * sizes.trackWidth;
+    const Samples phi = Samples::LinSpaced(aroundTrack + 1, 0.0, units::turn);
+    const Samples rho =
+        Samples::LinSpaced(acrossTrack, mechanism.pitchRadius - half, mechanism.pitchRadius + half);
+    const auto flank = [&](track::Flank which) {
+        return track::surface(pair.curve(end), phi, rho, r, which, placement);
+    };
+    const double outward = end == End::inlet ? -1.0 : 1.0;
+    const double back = placement.origin + outward * 2.0 * r;
+    SolidMesh mesh = flankBody(flank(track::Flank::push), back, outward);
+    if (mechanism.closedTrack) {
+        const double front =
+            placement.axial(pair.curve(end).stroke()) - outward * (r + sizes.pullThickness);
+        mesh.append(flankBody(flank(track::Flank::pull), front, -outward));
+        const double floor = mechanism.pitchRadius - half;
+        mesh.append(tubeMesh(floor - 0.5 * mechanism.roller.width, floor, std::min(back, front),
+                             std::max(back, front), 0.0, units::turn));
+    }
+    return mesh;
+}
+
+SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from, double to) {
+    SolidMesh mesh;
+    const bool whole = to - from > units::turn - 1e-6;
+    const int steps =
+        std::max(6, static_cast<int>(std::lround(aroundTube * (to - from) / units::turn)));
+    const QVector3D low = vector(0, 0, -1), high = vector(0, 0, 1);
+    for (int i = 0; i < steps; ++i) {
+        const double a = from + (to - from) * i / steps, b = from + (to - from) * (i + 1) / steps;
+        const QVector3D na = polar(1.0, a, 0.0), nb = polar(1.0, b, 0.0);
+        mesh.quad(
+            {polar(outer, a, z1), polar(outer, b, z1), polar(outer, b, z2), polar(outer, a, z2)},
+            {na, nb, nb, na});
+        if (inner > 0.0) {
+            mesh.quad({polar(inner, a, z1), polar(inner, b, z1), polar(inner, b, z2),
+                       polar(inner, a, z2)},
+                      {-na, -nb, -nb, -na});
+        }
+        for (const double z : {z1, z2}) {
+            const QVector3D n = z == z1 ? low : high;
+            mesh.quad(
+                {polar(inner, a, z), polar(inner, b, z), polar(outer, b, z), polar(outer, a, z)},
+                {n, n, n, n});
+        }
+    }
+    if (whole)
+        return mesh;
+    for (const double angle : {from, to}) { // the cut faces of a part
+        const double sign = angle == from ? -1.0 : 1.0;
+        const QVector3D n = polar(sign, angle + 0.25 * units::turn, 0.0);
+        mesh.quad({polar(inner, angle, z1), polar(outer, angle, z1), polar(outer, angle, z2),
+                   polar(inner, angle, z2)},
+                  {n, n, n, n});
+    }
+    return mesh;
+}
+
+SolidMesh rodMesh(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    const double b = 0.5 * mechanism.bore;
+    if (!mechanism.closedTrack)
+        return tubeMesh(0.0, 0.4 * b, 0.0, sizes.axisDistance, 0.0, units::turn);
+    const double pin = 0.35 * mechanism.roller.radius;
+    const double leg = 0.5 * sizes.trackWidth + 1.4 * pin;
+    SolidMesh mesh = tubeMesh(0.0, pin, sizes.pistonLength - 0.2 * b, sizes.axisDistance + pin, 0.0,
+                              units::turn);
+    for (std::size_t i = 0; i < mesh.corners.size(); i += 6)
+        mesh.corners[i] += static_cast<float>(leg);
+    SolidMesh bolt = tubeMesh(0.0, 0.7 * pin, 0.0, leg, 0.0, units::turn);
+    for (std::size_t i = 0; i < bolt.corners.size(); i += 3) // its axis is radial
+        std::swap(bolt.corners[i], bolt.corners[i + 2]);
+    for (std::size_t i = 0; i < bolt.corners.size(); i += 6)
+        bolt.corners[i + 2] += static_cast<float>(sizes.axisDistance);
+    mesh.append(bolt);
+    return mesh;
+}
+
+SolidMesh portMesh(const ShownEngine& engine, End end) {
+    const auto& pair = engine.pair();
+    const double bore = pair.mechanism().bore;
+    const double radius = 0.497 * bore; // just inside the wall, so that the wall does not cover it
+    SolidMesh mesh;
+    for (const auto& row : engine.design().ports[end]) {
+        const End piston = pair.uncovers(end);
+        const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke();
+        const double sign = piston == End::inlet ? -1.0 : 1.0;
+        const double z1 = sign * (out - row.edge), z2 = sign * (out - row.edge + row.height);
+        const double half = std::asin(std::clamp(row.width / bore, 0.0, 1.0));
+        for (int i = 0; i < row.count; ++i) {
+            // One piston uncovers both rows: they share the circumference, half and half.
+            const double share = (i + 0.5) / row.count;
+            const double middle = !pair.mechanism().isOneSided() ? units::turn * share
+                                  : end == End::inlet            ? units::pi * share
+                                                                 : -units::pi * share;
+            if (std::cos(middle) > -0.1) // the half away from the shaft is cut away
+                continue;
+            constexpr int steps = 6;
+            for (int s = 0; s < steps; ++s) {
+                const double a = middle - half + 2.0 * half * s / steps;
+                const double b = middle - half + 2.0 * half * (s + 1) / steps;
+                const QVector3D na = polar(-1.0, a, 0.0), nb = polar(-1.0, b, 0.0);
+                mesh.quad({polar(radius, a, z1), polar(radius, b, z1), polar(radius, b, z2),
+                           polar(radius, a, z2)},
+                          {na, nb, nb, na});
+            }
+        }
+    }
+    return mesh;
+}
+
+} // namespace lobewright::ui

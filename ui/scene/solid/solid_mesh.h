@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/scene/base/shown_engine.h"
+
+#include <QVector3D>
+
+#include <vector>
+
+namespace lobewright::ui {
+
+/// Triangles with a normal at every corner, ready for a vertex buffer: x y z nx ny nz, in metres.
+struct SolidMesh {
+    std::vector<float> corners;
+    void triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]);
+    /// Two triangles a b c, a c d.
+    void quad(const QVector3D (&points)[4], const QVector3D (&normals)[4]);
+    void append(const SolidMesh& other);
+    int size() const { return static_cast<int>(corners.size() / 6); }
+};
+
+/// Axial sizes of the solid view that the design does not state but a picture needs [m].
+struct SolidSizes {
+    double pistonLength = 0.0;  ///< crown to skirt end
+    double axisDistance = 0.0;  ///< crown to roller axis
+    double trackWidth = 0.0;    ///< radial width of the flanks
+    double pullThickness = 0.0; ///< of a closed track's inner rim where it is thinnest
+    double shaftRadius = 0.0;
+};
+SolidSizes solidSizes(const mechanism::OpposedPair& pair);
+
+/// z of the roller axis of an end at lift 0 [m]; 0 in the middle between the crowns at inner dead
+/// centre.
+double rollerOrigin(const mechanism::OpposedPair& pair, End end);
+
+/// The track blank in its own frame: push flank, both rims and the back; a closed track has the
+/// pull flank as well, and a groove between them that opens away from the shaft. It turns about z
+/// with θ.
+SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end);
+
+/// Tube or rod about z from z1 to z2; `from`, `to`: polar angles of a part of it [rad]. Capped when
+/// whole and solid (`inner` = 0).
+SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from, double to);
+
+/// Rod from the crown to the roller, about the axis of the bore, whose polar angle 0 points away
+/// from the shaft; z from the crown. Of a closed track it reaches round the outside of the groove.
+SolidMesh rodMesh(const mechanism::OpposedPair& pair);
+
+/// Ports as patches on the inside of the half of the bore nearer the shaft; about the bore's axis.
+SolidMesh portMesh(const ShownEngine& engine, End end);
+
+} // namespace lobewright::ui

@@ -1,0 +1,65 @@
+#include "ui/window/hint_bar.h"
+
+#include "ui/base/plain_message.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QToolButton>
+
+namespace lobewright::ui {
+
+HintBar::HintBar(QWidget* parent)
+    : QFrame(parent), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
+    setObjectName(QStringLiteral("hint"));
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::AlternateBase);
+    setAccessibleName(tr("Hint"));
+    line_->setContentsMargins(8, 1, 4, 1);
+    line_->addWidget(text_, 1);
+    text_->setObjectName(QStringLiteral("hintText"));
+    text_->setTextFormat(Qt::PlainText);
+    // A long text must not make the window wider.
+    text_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    text_->setWordWrap(true);
+    auto* close = new QToolButton(this);
+    close->setObjectName(QStringLiteral("closeHint"));
+    close->setText(tr("Close"));
+    close->setToolTip(tr("Close this line"));
+    close->setAutoRaise(true);
+    connect(close, &QToolButton::clicked, this, &QWidget::hide);
+    line_->addWidget(close);
+    hide();
+}
+
+void HintBar::say(const QString& text, const QString& more, const std::vector<Offer>& offers) {
+    for (QWidget* button : offers_) {
+        button->hide();
+        button->deleteLater(); // it may be the one that was clicked
+    }
+    offers_.clear();
+    text_->setText(text);
+    setAccessibleDescription(text);
+    text_->setToolTip(more.isEmpty() ? QString() : plainToolTip(more));
+    for (const Offer& offer : offers) {
+        auto* button = new QToolButton(this);
+        button->setText(offer.text);
+        connect(button, &QToolButton::clicked, this, [this, act = offer.act] {
+            hide();
+            act();
+        });
+        line_->insertWidget(line_->count() - 1, button);
+        offers_.push_back(button);
+    }
+    show();
+}
+
+void HintBar::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        hide();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,84 @@
+#include "ui/window/pane.h"
+
+#include <QMenu>
+#include <QMouseEvent>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace lobewright::ui {
+
+Pane::Pane(QWidget* parent)
+    : QFrame(parent), layout_(new QVBoxLayout(this)), title_(new QToolButton(this)),
+      options_(new QToolButton(this)), enlarge_(new QToolButton(this)) {
+    setFrameShape(QFrame::NoFrame);
+    layout_->setContentsMargins(0, 0, 0, 0);
+    layout_->setSpacing(0);
+    auto* bar = new QHBoxLayout;
+    bar->setContentsMargins(2, 0, 2, 0);
+    bar->setSpacing(2);
+    title_->setAutoRaise(true);
+    title_->setArrowType(Qt::DownArrow);
+    title_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    title_->setToolTip(tr("Choose another view"));
+    QFont bold = title_->font();
+    bold.setBold(true);
+    title_->setFont(bold);
+    options_->setAutoRaise(true);
+    options_->setText(tr("Options"));
+    options_->setToolTip(tr("What this view can show, copy, save and print"));
+    enlarge_->setAutoRaise(true);
+    enlarge_->setText(tr("Enlarge"));
+    enlarge_->setToolTip(tr("Show only this view, or all again"));
+    bar->addWidget(title_);
+    bar->addStretch(1);
+    bar->addWidget(options_);
+    bar->addWidget(enlarge_);
+    layout_->addLayout(bar);
+    connect(title_, &QToolButton::clicked, this,
+            [this] { Q_EMIT chooserWanted(title_->mapToGlobal(QPoint(0, title_->height()))); });
+    connect(options_, &QToolButton::clicked, this, [this] {
+        QMenu menu(this);
+        view_->addOptions(menu);
+        menu.exec(options_->mapToGlobal(QPoint(0, options_->height())));
+    });
+    connect(enlarge_, &QToolButton::clicked, this, &Pane::enlargeWanted);
+}
+
+void Pane::setView(const Views::View* view) {
+    view_ = view;
+    if (!view)
+        return;
+    title_->setText(view->title);
+    title_->setAccessibleName(tr("%1, choose another view").arg(view->title));
+    options_->setVisible(static_cast<bool>(view->addOptions));
+    layout_->addWidget(view->widget, 1);
+    view->widget->show();
+}
+
+void Pane::release(QWidget* owner) {
+    if (!view_)
+        return;
+    view_->widget->hide();
+    layout_->removeWidget(view_->widget);
+    view_->widget->setParent(owner);
+    view_ = nullptr;
+}
+
+void Pane::setEnlarged(bool enlarged) {
+    enlarge_->setText(enlarged ? tr("Back to all panes") : tr("Enlarge"));
+}
+
+void Pane::mouseDoubleClickEvent(QMouseEvent*) {
+    Q_EMIT enlargeWanted();
+}
+
+const Pane* paneOf(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget()) {
+        const auto* pane = qobject_cast<const Pane*>(widget);
+        if (pane && pane->view())
+            return pane;
+    }
+    return nullptr;
+}
+
+} // namespace lobewright::ui

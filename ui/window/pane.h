@@ -1,0 +1,46 @@
+#pragma once
+
+#include "ui/window/views.h"
+
+#include <QFrame>
+
+class QToolButton;
+class QVBoxLayout;
+
+namespace lobewright::ui {
+
+/// A place in the window that shows one view, with its name and its choices above it.
+class Pane : public QFrame {
+    Q_OBJECT
+
+  public:
+    explicit Pane(QWidget* parent = nullptr);
+
+    /// Takes the view's widget into this pane; null: empty.
+    void setView(const Views::View* view);
+    const Views::View* view() const { return view_; }
+    /// Lets go of the widget, which then belongs to `owner`.
+    void release(QWidget* owner);
+    /// Whether it stands alone in the window: its button then leads back.
+    void setEnlarged(bool enlarged);
+
+  Q_SIGNALS:
+    /// The person wants to choose another view for this pane, from a menu at this place.
+    void chooserWanted(const QPoint& globalPosition);
+    void enlargeWanted();
+
+  protected:
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+
+  private:
+    QVBoxLayout* layout_;
+    QToolButton* title_;
+    QToolButton* options_;
+    QToolButton* enlarge_;
+    const Views::View* view_ = nullptr;
+};
+
+/// The pane with a view in it that the widget lies in; null: none, or no widget.
+const Pane* paneOf(const QWidget* widget);
+
+} // namespace lobewright::ui
