@@ -3,7 +3,6 @@
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
-#include "ui/panels/figures_panel.h"
 
 #include <QApplication>
 #include <QClipboard>
