@@ -14,7 +14,7 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {addSolve,    addSweep, addPhaseMap, addCompare, addClaims,
+constexpr AddCommand commands[] = {addSolve,    addSweep, addContactSpeeds, addPhaseMap, addCompare, addClaims,
                                    addSolveFor, addDraft, addBands,    addExport,  addImportLift,
                                    addReport,   addCheck, addSchema};
 

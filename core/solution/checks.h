@@ -71,6 +71,10 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
 /// Lift-off, jam, and where the load changes flank on a closed track.
 void addLoadChecks(CheckList& list, const StageResults& results);
 
+/// What nobody judges otherwise: a narrow gap between crowns, fast rollers, roller bearings without
+/// a rating. Remarks.
+void addDutyChecks(CheckList& list, const StageResults& results);
+
 /// Contact stress, film, roller life, crown truncation.
 void addContactChecks(CheckList& list, const contact::Contact& contact,
                       const mechanism::OpposedPair& pair, const design::Limits& limits);

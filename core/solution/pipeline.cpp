@@ -270,6 +270,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
     addContactChecks(list, contact, results.pair(), limits);
+    addDutyChecks(list, results);
     return list.take();
 }
 
