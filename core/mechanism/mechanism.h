@@ -28,6 +28,7 @@ struct Adjuster {
 struct PistonGeometry {
     double length = 0.0;               ///< crown to skirt end [m]
     std::vector<double> ringDistances; ///< from the crown [m], ascending
+    std::optional<double> rollerAxis = {}; ///< behind the crown [m]; absent: as far as parts need
     bool operator==(const PistonGeometry&) const = default;
 };
 

@@ -50,8 +50,9 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 
-/// Rollers of neighbouring cylinders.
-void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair);
+/// Rollers of neighbouring cylinders, and skirts against their tracks; the rim over the pull flank
+/// of a closed one is `rimThickness` [m] thick.
+void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair, double rimThickness);
 
 /// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
 /// angles [rad].
