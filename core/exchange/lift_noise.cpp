@@ -3,27 +3,28 @@
 #include "core/units.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <optional>
 #include <vector>
 
 namespace lobewright::exchange {
 
 namespace {
 
-constexpr std::size_t neighbours = 4;
 /// Median of |x| over the standard deviation of normally distributed x.
 constexpr double medianOfNormal = 0.6745;
 
-/// Row i less the cubic through the two rows at either side, over what noise alone would make of
-/// it.
-double cubicResidual(const motion::LiftTable& table, std::size_t i) {
-    const std::array<std::size_t, neighbours> near{i - 2, i - 1, i + 1, i + 2};
+/// Row i less the polynomial through the `reach` rows at either side, over what noise alone would
+/// make of it.
+double strayed(const motion::LiftTable& table, std::size_t i, std::size_t reach) {
     double lift = 0.0, spread = 1.0;
-    for (const std::size_t node : near) {
+    for (std::size_t node = i - reach; node <= i + reach; ++node) {
+        if (node == i) {
+            continue;
+        }
         double weight = 1.0;
-        for (const std::size_t other : near) {
-            if (other != node) {
+        for (std::size_t other = i - reach; other <= i + reach; ++other) {
+            if (other != node && other != i) {
                 weight *= (table.angles[i] - table.angles[other]) /
                           (table.angles[node] - table.angles[other]);
             }
@@ -34,20 +35,33 @@ double cubicResidual(const motion::LiftTable& table, std::size_t i) {
     return (table.lifts[i] - lift) / std::sqrt(spread);
 }
 
-} // namespace
-
-double liftNoise(const motion::LiftTable& table) {
+std::optional<double> noiseBeside(const motion::LiftTable& table, std::size_t reach) {
     const std::size_t rows = table.angles.size();
-    if (rows <= neighbours || !std::ranges::is_sorted(table.angles, std::ranges::less_equal())) {
-        return 0.0;
+    if (rows <= 2 * reach) {
+        return std::nullopt;
     }
     std::vector<double> differences;
-    for (std::size_t i = 2; i + 2 < rows; ++i) {
-        differences.push_back(std::abs(cubicResidual(table, i)));
+    for (std::size_t i = reach; i + reach < rows; ++i) {
+        differences.push_back(std::abs(strayed(table, i, reach)));
     }
     const auto middle = differences.begin() + static_cast<std::ptrdiff_t>(differences.size() / 2);
     std::ranges::nth_element(differences, middle);
     return *middle / medianOfNormal;
+}
+
+} // namespace
+
+double liftNoise(const motion::LiftTable& table) {
+    if (!std::ranges::is_sorted(table.angles, std::ranges::less_equal())) {
+        return 0.0;
+    }
+    std::optional<double> least;
+    for (const std::size_t reach : {2, 3, 4}) {
+        if (const auto noise = noiseBeside(table, reach); noise && (!least || *noise < *least)) {
+            least = noise;
+        }
+    }
+    return least.value_or(0.0);
 }
 
 double largestOfNoise(double noise, std::size_t rows) {

@@ -5,8 +5,9 @@
 namespace lobewright::exchange {
 
 /// Standard deviation of the noise of one row of a lift table [m]: of what every row differs from
-/// the cubic through its four nearest neighbours, by the median, so that junctions and single slips
-/// do not count. Rounding of the table is noise too. At least 5 rows with increasing angles, else
+/// the polynomial through two, three or four rows at either side, by the median, so that junctions
+/// and single slips do not count; the least of the three, for rows far apart stray from low powers
+/// without noise. Rounding of the table is noise too. At least 5 rows with increasing angles, else
 /// 0.
 double liftNoise(const motion::LiftTable& table);
 
