@@ -218,10 +218,10 @@ TEST_F(FramesWindow, WritesNumberedPicturesOfADrawingThatIsOutOfSight) {
     window_->arrange(QStringLiteral("claims"));
     window_->cursor().setAngle(1.0);
     FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
-                        window_.get());
+                        QStringLiteral("clock"), window_.get());
     dialog.show();
-    auto& drawing = child<QComboBox>(dialog, "drawing");
-    drawing.setCurrentIndex(drawing.findData(QStringLiteral("clock")));
+    EXPECT_EQ(child<QComboBox>(dialog, "drawing").currentData().toString(), "clock")
+        << "the view that one is in is proposed";
     child<QSpinBox>(dialog, "frames").setValue(4);
     QSignalSpy written(&dialog, &FramesDialog::written);
     dialog.writeTo(folder_.path());
@@ -237,7 +237,7 @@ TEST_F(FramesWindow, WritesNumberedPicturesOfADrawingThatIsOutOfSight) {
 }
 
 TEST_F(FramesWindow, StopLeavesNothingBehind) {
-    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
+    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"), QString(),
                         window_.get());
     dialog.show();
     child<QSpinBox>(dialog, "frames").setValue(3600);
