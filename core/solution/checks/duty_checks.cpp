@@ -1,4 +1,5 @@
 #include "core/solution/checks/checks.h"
+#include "core/solution/figures/thrust_bearing.h"
 #include "core/track/speeds.h"
 #include "core/units.h"
 
@@ -67,6 +68,22 @@ void addRollerSpeed(CheckList& list, const StageResults& results, End end) {
               end});
 }
 
+/// Only a one-sided engine has such a bearing to judge.
+void addThrustLife(CheckList& list, const StageResults& results) {
+    if (!results.pair().mechanism().isOneSided()) {
+        return;
+    }
+    const auto life = thrustBearingDuty(results).life;
+    const auto& limit = results.design.limits.rollerLife;
+    if (life) {
+        list.atLeast({"thrust-bearing-life", LW_TEXT("Rating life of the thrust bearing"),
+                      &in::hours, "/thrust_bearing/dynamic_rating_kN",
+                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
+                      "thrust_bearing_life_h"},
+                     *life / 3600.0, {limit.warning / 3600.0, limit.error / 3600.0});
+    }
+}
+
 } // namespace
 
 void addDutyChecks(CheckList& list, const StageResults& results) {
@@ -74,6 +91,7 @@ void addDutyChecks(CheckList& list, const StageResults& results) {
     for (const End end : results.pair().pistons()) {
         addRollerSpeed(list, results, end);
     }
+    addThrustLife(list, results);
     if (!results.design.rollerBearing.dynamicRating) {
         list.add({"roller-life-unknown", Severity::remark,
                   LW_TEXT("The life of the roller bearings is not judged: the design gives no "
