@@ -198,7 +198,10 @@ void TurnPlot::listReadout() {
     std::vector<ReadoutStrip::Item> items;
     for (size_t i = 0; i < curves_.size(); ++i) {
         const Curve& curve = curves_[i];
-        if (!curve.visible || !curve.look.inReadout)
+        // A one-sided engine has no exhaust piston to say nothing of.
+        const bool isOfNoPiston = curve.look.tone == Tone::exhaust && curve.values.size() == 0 &&
+                                  geometry_->pair.mechanism().isOneSided();
+        if (!curve.visible || !curve.look.inReadout || isOfNoPiston)
             continue;
         readoutCurves_.push_back(i);
         items.push_back({curve.now->pen(),
