@@ -25,6 +25,7 @@ struct Stopped {};
 struct NoSolution {};
 
 constexpr double closeness = 1e-5; ///< of an end of a range, relative
+constexpr TextId closingIn = LW_TEXT("closing in");
 
 /// How far a speed lies beyond the bounds of its own solution [1/min]; negative: contact is kept.
 /// No lower bound: no speed keeps contact with that pressure.
@@ -110,7 +111,7 @@ class Trials {
     solution::Solution solve(double speed, solution::Detail detail) {
         constexpr double shareOfTheRest = 0.03;
         left_ *= 1.0 - shareOfTheRest;
-        if (!monitor_.step(1.0 - 0.5 * left_, LW_TEXT("closing in"))) {
+        if (!monitor_.step(1.0 - 0.5 * left_, closingIn)) {
             throw Stopped{};
         }
         const auto solved = solution::solve(at(speed), monitor_, before_ ? &*before_ : nullptr,

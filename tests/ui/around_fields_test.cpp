@@ -159,7 +159,7 @@ TEST_F(FieldsTest, ARefusalNamesTheOtherInput) {
     QTest::keyClick(&typed("/mechanism/piston/length_mm", QStringLiteral("6")), Qt::Key_Return);
     ASSERT_NE(note(), nullptr);
     const std::string said = note()->text().toStdString();
-    EXPECT_THAT(said, ::testing::HasSubstr("Ring"));
+    EXPECT_THAT(said, ::testing::HasSubstr("ring"));
     EXPECT_THAT(said, ::testing::HasSubstr("less than the piston length, 6 mm"));
 }
 
