@@ -10501,7 +10501,7 @@
     </message>
     <message>
         <source>%1 (outside: %2 at %3 rpm)</source>
-        <translation>%1 (außerhalb: %2 bei %3 min⁻¹)</translation>
+        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
     </message>
 </context>
 <context>
