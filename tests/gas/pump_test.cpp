@@ -70,6 +70,53 @@ TEST(UnderPistonPump, KeepsMassAndEnergyOfBothChambers) {
     }
 }
 
+// Walls warm what is drawn in, so that less of it finds room; the balance of energy counts them.
+TEST(UnderPistonPump, WarmWallsCostDelivery) {
+    Engine engine = craneEngine();
+    const double adiabatic = cycleOf(engine).cycles.front().deliveryRatio;
+    Pump& pump = engine.settings.supply.pump;
+    pump.wallArea = 300e-4;
+    pump.wallTemperature = 400.0;
+    double before = adiabatic;
+    for (const double coefficient : {50.0, 200.0}) {
+        pump.wallCoefficient = coefficient;
+        const CycleSolution warmed = cycleOf(engine);
+        EXPECT_LT(warmed.cycles.front().deliveryRatio, before);
+        EXPECT_LT(warmed.pump->energyResidual, 1e-6);
+        before = warmed.cycles.front().deliveryRatio;
+    }
+    pump.wallCoefficient = 0.0;
+    EXPECT_EQ(cycleOf(engine).cycles.front().deliveryRatio, adiabatic);
+}
+
+// Reed and ports shut and walls that give and take at once: the gas keeps their temperature, and
+// pressure by volume is constant (Boyle).
+TEST(UnderPistonPump, ClosedBetweenWallsThatNeverTireItIsIsothermal) {
+    Engine engine = craneEngine();
+    engine.settings.supply.pump.reed.cracking = 1e5; // never opens
+    engine.settings.supply.pump.wallArea = 0.1;
+    engine.settings.supply.pump.wallCoefficient = 2e6;
+    engine.settings.supply.pump.wallTemperature = 320.0;
+    const WorkingGas air = workingGas(engine.settings.fuel);
+    auto made = makeModel(engine.chamber, engine.settings, air, running(2200.0, 1, true));
+    ASSERT_TRUE(made);
+    Integration integration(*made, constantSupply(*made, 1e5), true);
+    RunningCylinder cylinder(*made);
+    CylinderRecord record{std::vector<CycleRecord>(1), {}, {}};
+    cylinder.written = &record;
+    Charge charge;
+    charge.air = 3e-4;
+    charge.temperature = charge.exhaustTemperature = 330.0;
+    cylinder.begin(charge, 0);
+    integration.cylinders = {&cylinder};
+    const double start = made->pumpSpace.at(0.0).volume;
+    const double r = air.air.gasConstant();
+    integration.plenum[plenumTemperature] = 320.0;
+    integration.plenum[plenumMass] = 1e5 * start / (r * 320.0);
+    ASSERT_FALSE(integration.followTo(made->chamber->cycles().front().idc, 1e-8));
+    EXPECT_NEAR(integration.plenum[plenumTemperature], 320.0, 0.1);
+}
+
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].
 TEST(UnderPistonPump, DeliversWhatHandbooksSay) {
     const CycleSolution solution = cycleOf(craneEngine());
