@@ -29,11 +29,15 @@ int findContactSpeeds(const ContactArguments& given) {
     }
     const auto& design = std::get<design::Design>(loaded);
     const double speed = design.running.speed / units::revPerMinute;
+    const double from = given.from.value_or(0.05 * speed), to = given.to.value_or(3.0 * speed);
+    if (!(from > 0.0 && from < to)) {
+        say("--from {:.9g} --to {:.9g}: both must be positive and --to the larger\n", from, to);
+        return wrongUsage;
+    }
     bool wasInterrupted = false;
     const auto ranges = [&] {
         Progress progress;
-        auto found = study::contactRanges(design, given.from.value_or(0.05 * speed),
-                                          given.to.value_or(3.0 * speed), progress);
+        auto found = study::contactRanges(design, from, to, progress);
         wasInterrupted = progress.isInterrupted();
         return found;
     }();

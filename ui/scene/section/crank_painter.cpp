@@ -1,7 +1,5 @@
 #include "ui/scene/section/crank_painter.h"
 
-#include "ui/scene/base/gas_tone.h"
-
 #include <QPainter>
 
 #include <algorithm>
@@ -10,7 +8,16 @@
 namespace lobewright::ui {
 
 namespace {
+
 constexpr double pinShare = 0.6; ///< of the piston's length, crown to pin
+
+/// As in the section above.
+QColor gasTone(const Palette& tones, const std::optional<GasMoment>& gas) {
+    if (!gas)
+        return tones.panel;
+    return gas->burning ? tones.burning : tones.gas(gas->burntShare);
+}
+
 } // namespace
 
 CrankSide CrankSide::of(const ShownEngine& engine, End end) {

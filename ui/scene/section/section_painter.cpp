@@ -4,7 +4,6 @@
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/plots/base/thin_line.h"
-#include "ui/scene/base/gas_tone.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -63,6 +62,13 @@ void SectionPainter::paint() {
     paintGap();
 }
 
+QColor SectionPainter::gasTone() const {
+    const auto gas = engine_.gasAt(theta_);
+    if (!gas)
+        return tones_.panel;
+    return gas->burning ? tones_.burning : tones_.gas(gas->burntShare);
+}
+
 void SectionPainter::paintBaseline() {
     const auto* baseline = engine_.baseline();
     if (!baseline)
@@ -110,7 +116,7 @@ void SectionPainter::paintGas() {
     painter_.setPen(Qt::NoPen);
     painter_.setBrush(tones_.paper);
     painter_.drawRect(frame_.box(left, -b, right, b));
-    painter_.setBrush(gasTone(tones_, engine_.gasAt(theta_)));
+    painter_.setBrush(gasTone());
     painter_.drawRect(
         frame_.box(frame_.crown(End::inlet, theta_), -b, frame_.crown(End::exhaust, theta_), b));
 }
@@ -357,7 +363,7 @@ void SectionPainter::paintGap() {
     arrow(painter_, middle, frame_.at(right, t), 6.0);
     const double high = painter_.fontMetrics().height();
     const QRectF box(middle.x() - 0.5 * width - 4, middle.y() - 0.5 * high, width + 8, high);
-    painter_.fillRect(box, gasTone(tones_, engine_.gasAt(theta_)));
+    painter_.fillRect(box, gasTone());
     painter_.drawText(box, Qt::AlignCenter, text);
 }
 

@@ -30,6 +30,7 @@ class SectionPainter {
     void paintForce(End end);
     void paintBaseline();
     void paintGap();
+    QColor gasTone() const;
     QColor outline() const { return tones_.ink; }
 
     QPainter& painter_;
