@@ -4610,10 +4610,6 @@
         <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
     </message>
     <message>
-        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, ch. 5, aus dem Gedächtnis). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>%1; %2 and %3</source>
         <translation>%1; %2 und %3</translation>
     </message>
@@ -6150,14 +6146,6 @@
         <translation>Je Zylinder. Vorgabe 2.</translation>
     </message>
     <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
         <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
         <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
@@ -6442,26 +6430,6 @@
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
-        <source>ISO 6336-5:2003, table 1 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
     </message>
@@ -6710,16 +6678,8 @@
         <translation>Umgebungsluft von 1 bar und 298,15 K, wo nichts angegeben ist [ISO 15550].</translation>
     </message>
     <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (from memory)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>bmep = 2π·T/(c·V_d)</source>
         <translation>bmep = 2π·T/(c·V_d)</translation>
-    </message>
-    <message>
-        <source>fuel data: Heywood 1988, table D.4 (from memory)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6732,10 +6692,6 @@
     <message>
         <source>Power at the reference air of ISO 1585</source>
         <translation>Leistung bei der Bezugsluft der ISO 1585</translation>
-    </message>
-    <message>
-        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)</source>
-        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Formel aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>gross and net: ISO 15550; a tenth: own estimate</source>
@@ -8160,6 +8116,50 @@
     <message>
         <source>%1 of %2 speeds have no solution: %3</source>
         <translation>%1 von %2 Drehzahlen haben keine Lösung: %3</translation>
+    </message>
+    <message>
+        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
+        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
+        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
+        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
 </context>
 <context>
