@@ -132,7 +132,7 @@ TEST_P(ClockGas, CranksRunTheirOwnSolvedCycle) {
     }
     EXPECT_GT(burning, 50);
     expectPicture(view, GetParam() == ClockView::Gear::sameSpeed ? QStringLiteral("clock-burning")
-                                                               : QStringLiteral("clock-geared"));
+                                                                 : QStringLiteral("clock-geared"));
 }
 
 INSTANTIATE_TEST_SUITE_P(Gears, ClockGas,

@@ -1,11 +1,15 @@
 // A part of a plot that somebody chose stays; the engine shown decides the rest; reasons are told.
-#include "core/study/speed_sweep.h"
+#include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/base/units.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/study/contact_range_box.h"
 #include "ui/plots/study/torque_curve.h"
 #include "ui/plots/turn/pressure_volume_plot.h"
+#include "ui/window/figures_bar.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QLabel>
 #include <QTest>
@@ -68,6 +72,28 @@ TEST_F(Plots, ABaselineDoesNotPressTheEnginesOwnCurveFlat) {
     window_->keepBaseline();
     ASSERT_TRUE(change("/gas/supply/pressure_bar", number("/gas/exhaust_pressure_bar") + 0.3));
     EXPECT_LT(loop->yAxis->range().size(), 0.7 * charged);
+}
+
+// Rounded at their own scale, without what arithmetic leaves of nothing, and with words where a
+// minus sign would only puzzle.
+TEST_F(Plots, NumbersSpeakAtTheirOwnScale) {
+    EXPECT_EQ(quantityText(2.3e-13, QStringLiteral("N·m")),
+              quantityText(0.0, QStringLiteral("N·m")));
+    EXPECT_FALSE(quantityText(1e-10, QStringLiteral("J")).contains('e'));
+    motion::KnotShape knots;
+    knots.knots = {{12.3456789012 * units::degree, 1.602042e-5 * units::millimetre, {}}};
+    EXPECT_EQ(readable(knots).knots.front().lift / units::millimetre, 2e-5);
+    Edit edit;
+    edit.changes = {{"/running/motored", true}};
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    QStringList told;
+    for (const auto* label : window_->findChild<FiguresBar*>()->findChildren<QAbstractButton*>())
+        told << label->text();
+    const QString all = told.join(QLatin1Char('|'));
+    EXPECT_TRUE(all.contains("Driven by") && all.contains("to turn")) << all.toStdString();
+    EXPECT_FALSE(all.contains("none N") || all.contains(QStringLiteral("−0.0")))
+        << all.toStdString();
 }
 
 TEST(ContentRange, TakesOfOthersWhatLiesNearItsOwn) {

@@ -8,6 +8,7 @@
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/document/document.h"
+#include "ui/editing/knot_edits.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -242,10 +243,12 @@ void LiftImportDialog::useFit() {
     Edit edit;
     edit.text = tr("Import a lift table");
     design::Design design = document_.design();
+    motion::Pattern pattern = fit_->pattern;
+    pattern.shape = readable(std::get<motion::KnotShape>(pattern.shape));
     if (static_cast<End>(track_->currentData().toInt()) == End::inlet)
-        design.tracks.inlet = fit_->pattern;
+        design.tracks.inlet = std::move(pattern);
     else
-        design.tracks.exhaust = fit_->pattern;
+        design.tracks.exhaust = std::move(pattern);
     edit.replacement = std::move(design);
     if (const Problems problems = document_.apply(edit); !problems.empty()) {
         say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);
