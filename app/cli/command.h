@@ -35,6 +35,7 @@ void addCheck(CLI::App& program, Action& action);
 void addClaims(CLI::App& program, Action& action);
 void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
+void addContactSpeeds(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
 void addSolveFor(CLI::App& program, Action& action);
 void addDraft(CLI::App& program, Action& action);

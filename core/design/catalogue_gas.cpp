@@ -196,6 +196,27 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Share of the bore's area that pumps: 1 less that of a piston rod. "
                               "Default 0.92 (own estimate).")},
              pump.areaFactor);
+    v.number({.name = "wall_area_cm2",
+              .label = LW_TEXT("Wall area of the pump"),
+              .unit = in::cm2,
+              .range = between(0.0, 1e6),
+              .help = LW_TEXT("Walls that the gas under the piston exchanges heat with. Default 0: "
+                              "adiabatic.")},
+             pump.wallArea);
+    v.number({.name = "wall_coefficient_W_per_m2K",
+              .label = LW_TEXT("Heat transfer in the pump"),
+              .unit = in::WPerM2K,
+              .range = between(0.0, 1e5),
+              .help = LW_TEXT("Coefficient between gas and walls, constant over the cycle. Default "
+                              "60 W/(m²·K) (own estimate).")},
+             pump.wallCoefficient);
+    v.number({.name = "wall_K",
+              .label = LW_TEXT("Wall temperature of the pump"),
+              .unit = in::kelvin,
+              .range = wallTemperatures,
+              .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
+                              "estimate).")},
+             pump.wallTemperature);
     v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
               [&] { describeReed(v, pump.reed); });
 }

@@ -69,6 +69,7 @@ struct Design {
     contact::Materials materials;
     contact::Lubricant lubricant;
     contact::RollerBearing rollerBearing;
+    contact::ThrustBearing thrustBearing; ///< of a one-sided engine
     Reference reference;
     track::Blank trackBlank;
     Limits limits;

@@ -132,8 +132,8 @@ class Rules {
                             Amount(distance, in::mm, 6), Amount(piston.length, in::mm, 6)));
             require(distance > previous, path,
                     Message(LW_TEXT("the ring stands %1 from the crown; it must stand further than "
-                                    "the ring before it"),
-                            Amount(distance, in::mm, 6)));
+                                    "the ring before it, %2"),
+                            Amount(distance, in::mm, 6), Amount(previous, in::mm, 6)));
             previous = distance;
         }
     }

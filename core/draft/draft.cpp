@@ -77,8 +77,9 @@ void noteStep(const Step& step, const std::string& source, design::Design& desig
 
 /// Sections that describe the engine; limits and what it is compared with are the person's.
 bool describesEngine(const std::string& path) {
-    for (const char* section : {"/mechanism/", "/tracks/", "/ports/", "/gas/", "/running/",
-                                "/friction/", "/materials/", "/lubricant/", "/roller_bearing/"}) {
+    for (const char* section :
+         {"/mechanism/", "/tracks/", "/ports/", "/gas/", "/running/", "/friction/", "/materials/",
+          "/lubricant/", "/roller_bearing/", "/thrust_bearing/"}) {
         if (path.starts_with(section)) {
             return true;
         }

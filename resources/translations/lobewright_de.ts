@@ -4610,10 +4610,6 @@
         <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
     </message>
     <message>
-        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, ch. 5, aus dem Gedächtnis). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>%1; %2 and %3</source>
         <translation>%1; %2 und %3</translation>
     </message>
@@ -5826,10 +5822,6 @@
         <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor</translation>
-    </message>
-    <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
         <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
     </message>
@@ -6154,14 +6146,6 @@
         <translation>Je Zylinder. Vorgabe 2.</translation>
     </message>
     <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
         <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
         <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
@@ -6446,26 +6430,6 @@
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
-        <source>ISO 6336-5:2003, table 1 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
     </message>
@@ -6714,16 +6678,8 @@
         <translation>Umgebungsluft von 1 bar und 298,15 K, wo nichts angegeben ist [ISO 15550].</translation>
     </message>
     <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (from memory)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>bmep = 2π·T/(c·V_d)</source>
         <translation>bmep = 2π·T/(c·V_d)</translation>
-    </message>
-    <message>
-        <source>fuel data: Heywood 1988, table D.4 (from memory)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6736,10 +6692,6 @@
     <message>
         <source>Power at the reference air of ISO 1585</source>
         <translation>Leistung bei der Bezugsluft der ISO 1585</translation>
-    </message>
-    <message>
-        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)</source>
-        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Formel aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>gross and net: ISO 15550; a tenth: own estimate</source>
@@ -8040,6 +7992,174 @@
     <message>
         <source>port events less than half a cycle apart</source>
         <translation>Steuerereignisse, die weniger als ein halbes Arbeitsspiel auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>Thrust bearing</source>
+        <translation>Axiallager</translation>
+    </message>
+    <message>
+        <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>Wall area of the pump</source>
+        <translation>Wandfläche der Pumpe</translation>
+    </message>
+    <message>
+        <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+    </message>
+    <message>
+        <source>Heat transfer in the pump</source>
+        <translation>Wärmeübergang in der Pumpe</translation>
+    </message>
+    <message>
+        <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Wall temperature of the pump</source>
+        <translation>Wandtemperatur der Pumpe</translation>
+    </message>
+    <message>
+        <source>Surface temperature under the piston. Default 350 K (own estimate).</source>
+        <translation>Oberflächentemperatur unter dem Kolben. Vorgabe 350 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Crown to roller axis</source>
+        <translation>Boden bis Rollenachse</translation>
+    </message>
+    <message>
+        <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
+        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
+        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
+    </message>
+    <message>
+        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+    </message>
+    <message>
+        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
+        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>Rating life of the thrust bearing</source>
+        <translation>Nominelle Lebensdauer des Axiallagers</translation>
+    </message>
+    <message>
+        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
+        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+    </message>
+    <message>
+        <source>Equivalent load of the thrust bearing</source>
+        <translation>Äquivalente Belastung des Axiallagers</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>inertia exceeds the gas force</source>
+        <translation>Die Massenkraft übersteigt die Gaskraft</translation>
+    </message>
+    <message>
+        <source>the chamber pressure is below the pressure under the piston</source>
+        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>ring friction holds the piston back</source>
+        <translation>Ringreibung hält den Kolben zurück</translation>
+    </message>
+    <message>
+        <source>speeds are %1 and %2; both must be positive and the second larger</source>
+        <translation>Die Drehzahlen sind %1 und %2; beide müssen positiv sein und die zweite größer</translation>
+    </message>
+    <message>
+        <source>A closed track holds the rollers at every speed.</source>
+        <translation>Eine geschlossene Bahn hält die Rollen bei jeder Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact at no speed between %1 and %2.</source>
+        <translation>Die Rollen halten bei keiner Drehzahl zwischen %1 und %2 Kontakt.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact from %1 to %2.</source>
+        <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 speeds have no solution: %3</source>
+        <translation>%1 von %2 Drehzahlen haben keine Lösung: %3</translation>
+    </message>
+    <message>
+        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
+        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
+        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
+        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
 </context>
 <context>
@@ -10379,6 +10499,10 @@
         <source>The engines compared are being computed.</source>
         <translation>Die verglichenen Motoren werden berechnet.</translation>
     </message>
+    <message>
+        <source>%1 (outside: %2 at %3 rpm)</source>
+        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ComparisonTable</name>
@@ -10452,6 +10576,25 @@
     <message>
         <source>Specific film thickness Λ</source>
         <translation>Bezogene Filmdicke Λ</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ContactRangeBox</name>
+    <message>
+        <source>Find contact speeds</source>
+        <translation>Kontaktdrehzahlen suchen</translation>
+    </message>
+    <message>
+        <source>Where the rollers really begin to leave their tracks, with the gas solved anew at each speed of this plot</source>
+        <translation>Wo die Rollen wirklich beginnen, ihre Bahnen zu verlassen; das Gas wird bei jeder Drehzahl dieses Diagramms neu gerechnet</translation>
+    </message>
+    <message>
+        <source>Speeds with contact</source>
+        <translation>Drehzahlen mit Kontakt</translation>
+    </message>
+    <message>
+        <source>searching … %1 %</source>
+        <translation>wird gesucht … %1 %</translation>
     </message>
 </context>
 <context>
@@ -11960,10 +12103,6 @@
         <translation>Auslassbahn</translation>
     </message>
     <message>
-        <source>Largest residual allowed; choose it above the noise of the table, or the noise is followed</source>
-        <translation>Größte zulässige Abweichung; über dem Rauschen der Tabelle wählen, sonst wird dem Rauschen gefolgt</translation>
-    </message>
-    <message>
         <source>from the table</source>
         <translation>aus der Tabelle</translation>
     </message>
@@ -12031,13 +12170,21 @@
         <source>none opened yet</source>
         <translation>noch keine geöffnet</translation>
     </message>
+    <message>
+        <source>Largest residual allowed; proposed from the noise measured in the table. Below the noise the fit follows it</source>
+        <translation>Größte erlaubte Abweichung; vorgeschlagen nach dem in der Tabelle gemessenen Rauschen. Unterhalb davon folgt die Anpassung dem Rauschen</translation>
+    </message>
+    <message>
+        <source>The tolerance is below what the noise explains, %1: the pattern follows noise.</source>
+        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Das Muster folgt dem Rauschen.</translation>
+    </message>
+    <message>
+        <source>Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the running speed.</source>
+        <translation>Rauschen der Tabelle %1. Beschleunigung bis %2, davon Rauschen etwa %3: %4 bei der Betriebsdrehzahl.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LiftImportPlot</name>
-    <message>
-        <source>Table, pattern and residual</source>
-        <translation>Tabelle, Kurve und Abweichung</translation>
-    </message>
     <message>
         <source>lift</source>
         <translation>Hub</translation>
@@ -12049,6 +12196,14 @@
     <message>
         <source>pattern angle, °</source>
         <translation>Kurvenwinkel, °</translation>
+    </message>
+    <message>
+        <source>Table, pattern, acceleration and residual</source>
+        <translation>Tabelle, Muster, Beschleunigung und Abweichung</translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation>Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -14260,6 +14415,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>dashed, hollow points: cannot run there,</source>
         <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -45,7 +45,7 @@ std::vector<Chapter> listed() {
              false, {"/friction"}),
         make("materials", Words::tr("Materials, oil, bearing"),
              Words::tr("What contact results rest on"), false,
-             {"/materials", "/lubricant", "/roller_bearing"}),
+             {"/materials", "/lubricant", "/roller_bearing", "/thrust_bearing"}),
         make("blank", Words::tr("Track blank"), Words::tr("The part that the track is cut in"),
              false, {"/track_blank"}),
         make("reference", Words::tr("Engines to compare with"),

@@ -401,8 +401,12 @@ void NumberPanel::showProblems(const Problems& problems) {
     if (problems.empty())
         return;
     QStringList words;
-    for (const Problem& problem : problems)
-        words << coreText(problem.message);
+    for (const Problem& problem : problems) {
+        const auto other = problem.path == asked_ ? std::nullopt
+                                                  : design::findField(design_, problem.path);
+        const QString rule = coreText(problem.message);
+        words << (other ? tr("%1: %2").arg(longLabel(*other), rule) : rule);
+    }
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
     for (const std::string& path : {asked_, problems.front().path}) {

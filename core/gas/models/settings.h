@@ -42,6 +42,9 @@ struct Pump {
     bool shared = false;                ///< one case for all cylinders instead of a chamber each
     double deadVolume = 130e-6;         ///< with the piston at outer dead centre [m³]
     double areaFactor = 0.92;           ///< 1 less the share of a piston rod
+    double wallArea = 0.0;              ///< that the gas exchanges heat with [m²]; 0: adiabatic
+    double wallCoefficient = 60.0;      ///< of heat transfer [W/(m²·K)]
+    double wallTemperature = 350.0;     ///< [K]
     Reed reed;
     bool operator==(const Pump&) const = default;
 };

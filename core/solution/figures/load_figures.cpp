@@ -1,5 +1,6 @@
 #include "core/loads/free_body.h"
 #include "core/solution/figures/figures.h"
+#include "core/solution/figures/thrust_bearing.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/units.h"
 
@@ -111,13 +112,6 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.together);
 }
 
-/// Over the angle, not over the samples, which crowd at events.
-double meanOverTurn(const Samples& values, const Samples& theta) {
-    const Eigen::Index steps = theta.size() - 1;
-    const Samples length = theta.tail(steps) - theta.head(steps);
-    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
-}
-
 /// What holds the exhaust track at its setting.
 void addAdjuster(FigureList& list, const StageResults& results) {
     const auto& mechanism = results.pair().mechanism();
@@ -149,6 +143,12 @@ void addThrustBearing(FigureList& list, const StageResults& results) {
     list.add("thrust_bearing_force_mean_N",
              LW_TEXT("Mean force on the thrust bearing, away from the cylinders"), "N",
              meanOverTurn(thrust, results.theta));
+    const ThrustBearingDuty duty = thrustBearingDuty(results);
+    list.add("thrust_bearing_equivalent_load_N", LW_TEXT("Equivalent load of the thrust bearing"),
+             "N", duty.equivalentLoad);
+    list.add("thrust_bearing_life_h", LW_TEXT("Rating life of the thrust bearing"), "h",
+             duty.life ? std::optional(*duty.life / 3600.0) : std::nullopt,
+             LW_TEXT("no dynamic rating is given"));
 }
 
 } // namespace

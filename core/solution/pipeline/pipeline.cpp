@@ -262,7 +262,9 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     }
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
-    addClearanceChecks(list, results.pair());
+    addClearanceChecks(
+        list, results.pair(),
+        track::rimThickness(results.design.trackBlank, results.design.mechanism.roller));
     addPortChecks(list, results.timing);
     addOpeningOrderCheck(list, results.timing);
     addLinerChecks(list, results.timing, results.theta);
@@ -270,6 +272,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
     addContactChecks(list, contact, results.pair(), limits);
+    addDutyChecks(list, results);
     return list.take();
 }
 

@@ -73,6 +73,13 @@ constexpr Recipe loadTable[] = {
     {"thrust_bearing_force_mean_N", "F_m", "∮(F, θ)/360",
      "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
      sampled, 1.0},
+    {"thrust_bearing_equivalent_load_N", "P", "(∮(abs(F)^(10/3), θ)/360)^(3/10)",
+     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg",
+     LW_TEXT("ISO 281: power mean with exponent 10/3 over the turn."), sampled},
+    {"thrust_bearing_life_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n)",
+     "C=field:/thrust_bearing/dynamic_rating_kN P=figure:thrust_bearing_equivalent_load_N "
+     "n=field:/running/speed_rpm",
+     LW_TEXT("ISO 281: basic rating life, a₁ = 1, no lubrication factor.")},
     {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
      searched, sampled},
     {"lowest_contact_force_{side}_N", "N_min", "min(N)", "N=channel:demanded_force_{side}_N",
