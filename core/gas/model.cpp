@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 LW_TEXTS_OF(Core)
 
@@ -131,6 +132,24 @@ std::array<double, 2> Model::closedInterval() const {
     return {earliest * chamber->cyclesPerTurn(), latest * chamber->cyclesPerTurn()};
 }
 
+Feed Model::feed(double plenumPressure) const {
+    const Supply& supply = settings.supply;
+    Feed feed;
+    Compression compression;
+    if (wheel) {
+        feed.flow = wheel->flowAgainst(plenumPressure);
+        compression = wheel->compression(feed.flow);
+    } else {
+        feed.flow = blowerFlow(supply, gas.air, omega);
+        compression = compress(supply, gas.air, plenumPressure);
+    }
+    feed.temperature =
+        std::min(compression.outletTemperature,
+                 supply.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    feed.work = compression.work;
+    return feed;
+}
+
 Stream Model::freshStream(double temperature) const {
     return {0.0, temperature, gas.air.enthalpy(temperature), gas.air.gasConstant(),
             gas.air.heatRatio(temperature)};
@@ -213,6 +232,11 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                            LW_TEXT("leaves no space under the piston at outer dead centre with the "
                                    "adjuster's shift, must be more")};
         }
+    }
+    if (settings.supply.kind == SupplyKind::compressor) {
+        const Supply& supply = settings.supply;
+        model.wheel.emplace(supply.compressor.wheel, gas.air, supply.ambientPressure,
+                            supply.ambientTemperature, supply.compressor.gearRatio * run.omega);
     }
     setScales(model);
     double burnStart = settings.burn.start;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/gas/compressor.h"
 #include "core/gas/cycle.h"
 #include "core/gas/fuel.h"
 #include "core/gas/pump_space.h"
@@ -53,12 +54,20 @@ struct Model {
     double exhaustCrown = 0.0;      ///< [K]
     double residualThreshold = 0.0; ///< share of the residual that is not displaced
     PumpSpace pumpSpace;            ///< where the pistons pump
+    std::optional<TurningWheel> wheel; ///< of a compressor
     /// Share of fuel vapour in fresh gas; 0 where the fuel is injected.
     double fuelShare = 0.0;
     std::vector<Stop> stops; ///< of one period from `start`, ascending, first at `start`
 
     double period() const { return chamber->period(); }
     bool pumps() const { return settings.supply.kind == SupplyKind::underPiston; }
+    /// A blower's or compressor's.
+    bool hasPlenum() const {
+        return settings.supply.kind == SupplyKind::blower ||
+               settings.supply.kind == SupplyKind::compressor;
+    }
+    /// What blower or compressor give the plenum at a pressure there [Pa]; not of other supplies.
+    Feed feed(double plenumPressure) const;
     bool premixed() const { return fuelShare > 0.0; }
     bool searchesBurnStart() const { return fired && settings.burn.bestTorque; }
     /// Moves the burn start [cycle angle, rad]. Error: ports would be open.

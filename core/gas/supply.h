@@ -15,6 +15,13 @@ struct Compression {
 /// efficiency, γ of air at ambient temperature. Below ambient pressure nothing is compressed.
 Compression compress(const Supply& supply, const GasGroup& air, double pressure);
 
+/// Air on its way into a plenum.
+struct Feed {
+    double flow = 0.0;        ///< [kg/s]
+    double temperature = 0.0; ///< behind the after-cooler, where there is one [K]
+    double work = 0.0;        ///< that compressed it [J/kg], ≥ 0
+};
+
 /// ρ_amb [kg/m³].
 double ambientDensity(const Supply& supply, const GasGroup& air);
 
