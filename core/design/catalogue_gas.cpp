@@ -289,13 +289,16 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
              [&] { describePlenum(v, supply); });
     v.branch({"kind", {"under-piston"}}, supply.kind == SupplyKind::underPiston,
              [&] { describePump(v, supply.pump); });
-    v.number(
-        {.name = "isentropic_efficiency",
-         .label = LW_TEXT("Isentropic efficiency"),
-         .unit = in::pure,
-         .range = between(0.05, 1.0),
-         .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 (own estimate).")},
-        supply.isentropicEfficiency);
+    v.branch({"kind", {"reservoir", "blower", "under-piston"}},
+             supply.kind != SupplyKind::compressor, [&] {
+                 v.number({.name = "isentropic_efficiency",
+                           .label = LW_TEXT("Isentropic efficiency"),
+                           .unit = in::pure,
+                           .range = between(0.05, 1.0),
+                           .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 "
+                                           "(own estimate).")},
+                          supply.isentropicEfficiency);
+             });
     v.number({.name = "ambient_pressure_bar",
               .label = LW_TEXT("Ambient pressure"),
               .unit = in::bar,

@@ -62,4 +62,13 @@ Compression TurningWheel::compression(double flow) const {
     return {outlet, air_.enthalpy(outlet) - air_.enthalpy(temperature_)};
 }
 
+std::optional<TurningWheel> wheelOf(const Supply& supply, const GasGroup& air, double omega) {
+    if (supply.kind != SupplyKind::compressor) {
+        return std::nullopt;
+    }
+    const Compressor& compressor = supply.compressor;
+    return TurningWheel(compressor.wheel, air, supply.ambientPressure, supply.ambientTemperature,
+                        compressor.gearRatio * omega);
+}
+
 } // namespace lobewright::gas

@@ -4,6 +4,8 @@
 #include "core/gas/settings.h"
 #include "core/gas/supply.h"
 
+#include <optional>
+
 namespace lobewright::gas {
 
 /// A compressor wheel at one speed with the air before it, quasi-steady and in SI.
@@ -42,5 +44,8 @@ class TurningWheel {
     double heatTimesTemperature_; ///< c_p·T₁ [J/kg]
     double exponent_;             ///< (γ − 1)/γ
 };
+
+/// The wheel of a geared compressor at shaft speed ω [rad/s]; absent for other supplies.
+std::optional<TurningWheel> wheelOf(const Supply& supply, const GasGroup& air, double omega);
 
 } // namespace lobewright::gas

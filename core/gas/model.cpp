@@ -233,11 +233,7 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                    "adjuster's shift, must be more")};
         }
     }
-    if (settings.supply.kind == SupplyKind::compressor) {
-        const Supply& supply = settings.supply;
-        model.wheel.emplace(supply.compressor.wheel, gas.air, supply.ambientPressure,
-                            supply.ambientTemperature, supply.compressor.gearRatio * run.omega);
-    }
+    model.wheel = wheelOf(settings.supply, gas.air, run.omega);
     setScales(model);
     double burnStart = settings.burn.start;
     if (model.searchesBurnStart()) {

@@ -1,7 +1,7 @@
 #include "core/solution/closer_look.h"
 
+#include "core/gas/compressor.h"
 #include "core/gas/fuel.h"
-#include "core/gas/supply.h"
 #include "core/loads/lever_arm.h"
 #include "core/solution/angles.h"
 #include "core/solution/stages.h"
@@ -23,9 +23,13 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
     path.pump = gas.pump;
     path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
-    path.compressed = {path.ready.pressure,
-                       gas::compress(supply, air, path.ready.pressure).outletTemperature};
-    if (supply.kind == gas::SupplyKind::blower && supply.afterCoolerTemperature) {
+    const auto wheel = gas::wheelOf(supply, air, solution.design.running.speed);
+    const gas::Compression compression =
+        wheel ? wheel->compression(gas.compressor->flow)
+              : gas::compress(supply, air, path.ready.pressure);
+    path.compressed = {path.ready.pressure, compression.outletTemperature};
+    const bool hasPlenum = wheel || supply.kind == gas::SupplyKind::blower;
+    if (hasPlenum && supply.afterCoolerTemperature) {
         path.cooled = {path.ready.pressure,
                        std::min(path.compressed.temperature, *supply.afterCoolerTemperature)};
     }

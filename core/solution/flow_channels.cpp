@@ -1,4 +1,4 @@
-#include "core/gas/supply.h"
+#include "core/gas/compressor.h"
 #include "core/solution/channels.h"
 #include "core/solution/stage_results.h"
 #include "core/units.h"
@@ -23,6 +23,23 @@ gas::GasFlows flowsOf(const StageResults& results) {
     return {gap, gap, gap, gap, gap, gap, gap, gap, gap};
 }
 
+/// What it takes to compress the air to a pressure before the inlet ports; of a compressor what it
+/// then gives as well.
+void addCompression(ChannelList& list, const StageResults& results, const Samples& pressure) {
+    const gas::Supply& supply = results.design.gas.supply;
+    const auto wheel = gas::wheelOf(supply, gas::dryAir(), results.omega());
+    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
+             "kJ/kg", pressure.unaryExpr([&](double p) {
+                 return wheel ? wheel->compression(wheel->flowAgainst(p)).work
+                              : gas::compress(supply, gas::dryAir(), p).work;
+             }),
+             kilojoule);
+    if (wheel) {
+        list.add("compressor_flow_g_per_s", LW_TEXT("Flow through the compressor"), "ṁ", "g/s",
+                 pressure.unaryExpr([&](double p) { return wheel->flowAgainst(p); }), gram);
+    }
+}
+
 } // namespace
 
 void addFlowChannels(ChannelList& list, const StageResults& results) {
@@ -31,11 +48,7 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.supplyPressure, units::bar);
     list.add("supply_temperature_K", LW_TEXT("Temperature before the inlet ports"), "T", "K",
              flows.supplyTemperature);
-    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
-             "kJ/kg", flows.supplyPressure.unaryExpr([&](double pressure) {
-                 return gas::compress(results.design.gas.supply, gas::dryAir(), pressure).work;
-             }),
-             kilojoule);
+    addCompression(list, results, flows.supplyPressure);
     list.add("inlet_flow_g_per_s", LW_TEXT("Flow through the inlet ports, inward"), "ṁ", "g/s",
              flows.inlet, gram);
     list.add("inlet_enthalpy_kJ_per_kg",
