@@ -132,8 +132,8 @@ void describePlenum(Visitor& v, gas::Supply& supply) {
               .label = LW_TEXT("Plenum volume"),
               .unit = in::cm3,
               .range = between(0.1, 1e6),
-              .help = LW_TEXT(
-                  "Volume between blower or compressor and inlet ports. Default 3000 cm³ (own estimate).")},
+              .help = LW_TEXT("Volume between blower or compressor and inlet ports. Default 3000 "
+                              "cm³ (own estimate).")},
              supply.plenumVolume);
     v.number({.name = "after_cooler_outlet_K",
               .label = LW_TEXT("After-cooler outlet"),

@@ -57,18 +57,8 @@ Compression TurningWheel::compression(double flow) const {
     if (head <= 0.0) {
         return {temperature_, 0.0};
     }
-    const double outlet =
-        temperature_ * (1.0 + head / (heatTimesTemperature_ * efficiency(flow)));
+    const double outlet = temperature_ * (1.0 + head / (heatTimesTemperature_ * efficiency(flow)));
     return {outlet, air_.enthalpy(outlet) - air_.enthalpy(temperature_)};
-}
-
-std::optional<TurningWheel> wheelOf(const Supply& supply, const GasGroup& air, double omega) {
-    if (supply.kind != SupplyKind::compressor) {
-        return std::nullopt;
-    }
-    const Compressor& compressor = supply.compressor;
-    return TurningWheel(compressor.wheel, air, supply.ambientPressure, supply.ambientTemperature,
-                        compressor.gearRatio * omega);
 }
 
 } // namespace lobewright::gas

@@ -4,29 +4,27 @@
 #include "core/gas/settings.h"
 #include "core/gas/supply.h"
 
-#include <optional>
-
 namespace lobewright::gas {
 
 /// A compressor wheel at one speed with the air before it, quasi-steady and in SI.
 ///
 /// Flow coefficient φ = ṁ/(ρ₁·u·D²), head coefficient ψ = Δh_s/u² with Δh_s the isentropic rise of
 /// enthalpy, π = (1 + ψ·u²/(c_p·T₁))^(γ/(γ−1)), c_p and γ of air at T₁. Right of the peak
-/// ψ = ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²). Left of it a real wheel's curve falls: no steady flow into
-/// a plenum exists there, the wheel surges. So that the mean of that can still be worked out, the
-/// curve goes on there as a nearly level line, which rises by 1.5 % of ψ₀ to no flow (own choice).
-/// Head coefficients of radial blades are ψ₀ = σ·ψ_i·η, slip factor times power input factor times
-/// efficiency [Dixon & Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 7; Cohen,
-/// Rogers & Saravanamuttoo, Gas Turbine Theory, ch. 4].
+/// ψ = ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²). Left of it a real wheel's curve falls: no steady flow
+/// into a plenum exists there, the wheel surges. So that the mean of that can still be worked out,
+/// the curve goes on there as a nearly level line, which rises by 1.5 % of ψ₀ to no flow (own
+/// choice). Head coefficients of radial blades are ψ₀ = σ·ψ_i·η, slip factor times power input
+/// factor times efficiency [Dixon & Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch.
+/// 7; Cohen, Rogers & Saravanamuttoo, Gas Turbine Theory, ch. 4].
 class TurningWheel {
   public:
     /// `speed` > 0 [rad/s]; pressure [Pa] and temperature [K] before the wheel.
     TurningWheel(const Wheel& wheel, const GasGroup& air, double pressure, double temperature,
                  double speed);
 
-    double speed() const { return speed_; }    ///< [rad/s]
-    double tipSpeed() const { return tip_; }   ///< u [m/s]
-    double flowUnit() const { return unit_; }  ///< ρ₁·u·D² [kg/s]
+    double speed() const { return speed_; }   ///< [rad/s]
+    double tipSpeed() const { return tip_; }  ///< u [m/s]
+    double flowUnit() const { return unit_; } ///< ρ₁·u·D² [kg/s]
     double flowCoefficient(double flow) const { return flow / unit_; }
     double headCoefficient(double flow) const;
     double pressureRatio(double flow) const;
@@ -44,8 +42,5 @@ class TurningWheel {
     double heatTimesTemperature_; ///< c_p·T₁ [J/kg]
     double exponent_;             ///< (γ − 1)/γ
 };
-
-/// The wheel of a geared compressor at shaft speed ω [rad/s]; absent for other supplies.
-std::optional<TurningWheel> wheelOf(const Supply& supply, const GasGroup& air, double omega);
 
 } // namespace lobewright::gas

@@ -29,15 +29,10 @@ double guessedSupplyPressure(const Settings& settings) {
                : std::max(supply.ambientPressure, 1.15 * settings.exhaustPressure);
 }
 
-/// What a compressor gives falls with the plenum's pressure: −d ln ṁ/d ln p, 0 of other supplies.
-double feedAnswer(const Model& model, double pressure) {
-    if (!model.wheel) {
-        return 0.0;
-    }
-    constexpr double step = 1e-4;
-    const double low = model.wheel->flowAgainst(pressure * (1.0 - step));
-    const double high = model.wheel->flowAgainst(pressure * (1.0 + step));
-    return low > 0.0 ? (low - high) / (2.0 * step * low) : 0.0;
+/// What a compressor gives falls with the plenum's pressure: −d ln ṁ/d ln p, 0 of a blower.
+double feedAnswer(const Feeder& feeder, double pressure) {
+    const double flow = feeder.feed(pressure).flow;
+    return flow > 0.0 ? feeder.slope(pressure) * pressure / flow : 0.0;
 }
 
 /// The plenum filled with ambient air [kg].
@@ -160,7 +155,7 @@ SupplyState constantSupply(const Model& model, double blowerPressure) {
     if (supply.kind == SupplyKind::underPiston) {
         return {blowerPressure, model.freshStream(supply.ambientTemperature)};
     }
-    return {blowerPressure, model.freshStream(model.feed(blowerPressure).temperature)};
+    return {blowerPressure, model.freshStream(model.feeder.feed(blowerPressure).temperature)};
 }
 
 Charge guessedCharge(const Model& model, const SupplyState& supply) {
@@ -266,10 +261,11 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     const double exhaust = model_->settings.exhaustPressure;
     const double perCylinder = model_->period() / (model_->omega * cylinders);
     double pressure = guessedSupplyPressure(model_->settings);
-    if (model_->wheel) {
+    if (model_->feeder.wheel()) {
         const Wheel& wheel = model_->settings.supply.compressor.wheel;
         pressure = model_->settings.supply.ambientPressure *
-                   model_->wheel->pressureRatio(wheel.bestFlow * model_->wheel->flowUnit());
+                   model_->feeder.wheel()->pressureRatio(wheel.bestFlow *
+                                                         model_->feeder.wheel()->flowUnit());
     }
     State one;
     one.charges = {guessedCharge(*model_, constantSupply(*model_, pressure))};
@@ -281,14 +277,14 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
         if (model_->pumps()) {
             break;
         }
-        if (model_->wheel) {
+        if (model_->feeder.wheel()) {
             // halfway to the pressure at which the wheel gives what the cylinders take
             const double taken = std::max(single.sumOf(deliveredMass), 0.0) / perCylinder;
             pressure = 0.5 * (pressure + model_->settings.supply.ambientPressure *
-                                             model_->wheel->pressureRatio(taken));
+                                             model_->feeder.wheel()->pressureRatio(taken));
             continue;
         }
-        const double share = model_->feed(pressure).flow * perCylinder;
+        const double share = model_->feeder.feed(pressure).flow * perCylinder;
         const double taken = std::max(single.sumOf(deliveredMass), 0.01 * share);
         // orifice flow grows about as the root of the pressure difference
         const double factor = std::clamp((share / taken) * (share / taken), 0.25, 4.0);
@@ -346,10 +342,11 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
 
 double CoupledCylinders::delivery(double plenumPressure) const {
     constexpr double leastFlow = 1e-3; // flow coefficient of a wheel that gives next to nothing
-    const double flow = model_->wheel
-                            ? std::max(model_->wheel->flowAgainst(plenumPressure),
-                                       leastFlow * model_->wheel->flowUnit())
-                            : blowerFlow(model_->settings.supply, model_->gas.air, model_->omega);
+    const auto& wheel = model_->feeder.wheel();
+    double flow = model_->feeder.feed(plenumPressure).flow;
+    if (wheel) {
+        flow = std::max(flow, leastFlow * wheel->flowUnit());
+    }
     return flow / model_->omega * window_;
 }
 
@@ -508,7 +505,7 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     const double pressure = meanPlenumPressure();
     const double renewed = delivery(pressure) / after.plenum[plenumMass];
     const double above = 1.0 - model_->settings.exhaustPressure / pressure;
-    const double answer = 1.0 + above * feedAnswer(*model_, pressure);
+    const double answer = 1.0 + above * feedAnswer(model_->feeder, pressure);
     for (const auto& [variable, gain] :
          {std::pair(plenumMass, above / (renewed * answer)),
           std::pair(plenumTemperature, 1.0 / -std::expm1(-renewed))}) {
@@ -607,7 +604,7 @@ PumpFigures CoupledCylinders::pump() const {
 }
 
 CompressorFigures CoupledCylinders::compressor() const {
-    const TurningWheel& wheel = *model_->wheel;
+    const TurningWheel& wheel = *model_->feeder.wheel();
     const GasGroup& air = model_->gas.air;
     const PlenumState &begin = windowBegin_, &end = together_.plenum;
     const auto energy = [&air](const PlenumState& state) {

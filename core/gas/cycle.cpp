@@ -208,7 +208,7 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
             solution.supplyPower *= isShared ? 1.0 : run.cylinders;
             solution.pump = cylinders.pump();
         }
-        if (model.wheel) {
+        if (model.feeder.wheel()) {
             solution.compressor = cylinders.compressor();
         }
         solution.plenumPressure = cylinders.meanPlenumPressure();

@@ -215,7 +215,7 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
     const double* p = y + cylinders.size() * cylinderVariables;
     double* rate = dy + cylinders.size() * cylinderVariables;
     const GasGroup& air = model_->gas.air;
-    const Feed feed = model_->feed(supply.pressure);
+    const Feed feed = model_->feeder.feed(supply.pressure);
     const double blown = feed.flow / model_->omega;
     const double t = p[plenumTemperature];
     const double r = air.gasConstant();
@@ -224,10 +224,10 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
     rate[plenumTemperature] =
         (blown * (air.enthalpy(feed.temperature) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
         (p[plenumMass] * (air.heat(t) - r));
-    rate[blowerWork] = blown * feed.work;
+    rate[blowerWork] = blown * (feed.wheelWork + feed.blowerWork);
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
-    if (model_->wheel) {
+    if (model_->feeder.wheel()) {
         rate[intakeMass] = blown;
         rate[intakeEnthalpy] = blown * air.enthalpy(feed.temperature);
         rate[portMass] = fresh;
@@ -393,21 +393,10 @@ void Integration::findPumpDerivatives() {
     }
 }
 
-/// How much less a compressor gives for a higher pressure in the plenum [kg/(rad·Pa)], ≥ 0.
-double Integration::feedSlope(double pressure) const {
-    if (!model_->wheel) {
-        return 0.0;
-    }
-    const double step = 1e-6 * pressure;
-    return (model_->wheel->flowAgainst(pressure - step) -
-            model_->wheel->flowAgainst(pressure + step)) /
-           (2.0 * step * model_->omega);
-}
-
 /// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
 /// [1/rad].
 double Integration::plenumRelaxation() const {
-    double draw = model_->wheel ? feedSlope(supplyOf(x_, y_.data()).pressure) : 0.0;
+    double draw = model_->feeder.slope(supplyOf(x_, y_.data()).pressure) / model_->omega;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
             draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
@@ -742,14 +731,15 @@ void Integration::findStiffDerivatives() {
         plenumGradient[1] = pressure / t;
         drawEffect[0] = -1.0;
         drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
-        if (model_->wheel) {
-            const double in = model_->gas.air.enthalpy(model_->feed(pressure).temperature) -
+        const double answer = model_->feeder.slope(pressure) / model_->omega;
+        if (answer > 0.0) {
+            const double in = model_->gas.air.enthalpy(model_->feeder.feed(pressure).temperature) -
                               model_->gas.air.enthalpy(t) + r * t;
             const double effect[2] = {1.0, -drawEffect[1] * in / (r * t)};
             for (int i = 0; i < 2; ++i) {
                 for (int j = 0; j < 2; ++j) {
                     derivatives(plenumColumn + i, plenumColumn + j) -=
-                        effect[i] * feedSlope(pressure) * plenumGradient[j];
+                        effect[i] * answer * plenumGradient[j];
                 }
             }
         }

@@ -106,7 +106,6 @@ class Integration {
     /// Of a cylinder whose state is at y within that of all.
     Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
     double plenumRelaxation() const;
-    double feedSlope(double pressure) const;
     void chooseMethod(double stop); ///< explicit or implicit
     void beginStretch();
     void noteFirstStep(double suitable);

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 LW_TEXTS_OF(Core)
 
@@ -132,22 +131,8 @@ std::array<double, 2> Model::closedInterval() const {
     return {earliest * chamber->cyclesPerTurn(), latest * chamber->cyclesPerTurn()};
 }
 
-Feed Model::feed(double plenumPressure) const {
-    const Supply& supply = settings.supply;
-    Feed feed;
-    Compression compression;
-    if (wheel) {
-        feed.flow = wheel->flowAgainst(plenumPressure);
-        compression = wheel->compression(feed.flow);
-    } else {
-        feed.flow = blowerFlow(supply, gas.air, omega);
-        compression = compress(supply, gas.air, plenumPressure);
-    }
-    feed.temperature =
-        std::min(compression.outletTemperature,
-                 supply.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
-    feed.work = compression.work;
-    return feed;
+void Model::setWheelSpeed(double speed) {
+    feeder = Feeder(settings.supply, gas.air, omega, speed);
 }
 
 Stream Model::freshStream(double temperature) const {
@@ -233,7 +218,7 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                    "adjuster's shift, must be more")};
         }
     }
-    model.wheel = wheelOf(settings.supply, gas.air, run.omega);
+    model.setWheelSpeed(gearedSpeed(settings.supply, run.omega));
     setScales(model);
     double burnStart = settings.burn.start;
     if (model.searchesBurnStart()) {

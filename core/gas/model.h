@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/gas/compressor.h"
 #include "core/gas/cycle.h"
+#include "core/gas/feeder.h"
 #include "core/gas/fuel.h"
 #include "core/gas/pump_space.h"
 #include "core/gas/state.h"
@@ -54,7 +54,7 @@ struct Model {
     double exhaustCrown = 0.0;      ///< [K]
     double residualThreshold = 0.0; ///< share of the residual that is not displaced
     PumpSpace pumpSpace;            ///< where the pistons pump
-    std::optional<TurningWheel> wheel; ///< of a compressor
+    Feeder feeder;                  ///< of a plenum
     /// Share of fuel vapour in fresh gas; 0 where the fuel is injected.
     double fuelShare = 0.0;
     std::vector<Stop> stops; ///< of one period from `start`, ascending, first at `start`
@@ -66,8 +66,13 @@ struct Model {
         return settings.supply.kind == SupplyKind::blower ||
                settings.supply.kind == SupplyKind::compressor;
     }
-    /// What blower or compressor give the plenum at a pressure there [Pa]; not of other supplies.
-    Feed feed(double plenumPressure) const;
+    /// An exhaust plenum receives the outflow and drives a turbine.
+    bool hasTurbine() const {
+        return settings.supply.kind == SupplyKind::compressor &&
+               settings.supply.compressor.drive == WheelDrive::turbine;
+    }
+    /// Lets the wheel of a compressor turn at another speed [rad/s], > 0.
+    void setWheelSpeed(double speed);
     bool premixed() const { return fuelShare > 0.0; }
     bool searchesBurnStart() const { return fired && settings.burn.bestTorque; }
     /// Moves the burn start [cycle angle, rad]. Error: ports would be open.

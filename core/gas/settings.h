@@ -61,10 +61,30 @@ struct Wheel {
     bool operator==(const Wheel&) const = default;
 };
 
+/// A turbine behind an exhaust plenum: η = η_b·(2·ν − ν²), ν = (u/c₀)/(u/c₀)_b, with c₀ the
+/// spouting velocity. An ideal radial wheel is best at u/c₀ = 0.707 (Dixon & Hall, ch. 8).
+struct Turbine {
+    double exhaustVolume = 3e-3;        ///< plenum between ports and nozzle [m³]
+    double nozzleArea = 400e-6;         ///< effective [m²]
+    double diameter = 0.08;             ///< of the wheel at its inlet [m]
+    double bestEfficiency = 0.72;       ///< own estimate
+    double bestSpeedRatio = 0.7;        ///< (u/c₀)_b
+    double mechanicalEfficiency = 0.95; ///< of the bearings, own estimate
+    bool operator==(const Turbine&) const = default;
+};
+
+/// What turns the wheel of a compressor.
+enum class WheelDrive { gear, turbine };
+/// What stands between ambient and plenum: the wheel alone, or a blower on the shaft behind it.
+enum class Stages { wheel, wheelThenBlower };
+
 /// A centrifugal compressor that fills the plenum.
 struct Compressor {
+    WheelDrive drive = WheelDrive::gear;
     double gearRatio = 15.0; ///< wheel turns per shaft turn
+    Stages stages = Stages::wheel;
     Wheel wheel;
+    Turbine turbine;
     bool operator==(const Compressor&) const = default;
 };
 

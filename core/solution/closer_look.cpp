@@ -1,6 +1,6 @@
 #include "core/solution/closer_look.h"
 
-#include "core/gas/compressor.h"
+#include "core/gas/feeder.h"
 #include "core/gas/fuel.h"
 #include "core/loads/lever_arm.h"
 #include "core/solution/angles.h"
@@ -23,12 +23,10 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
     path.pump = gas.pump;
     path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
-    const auto wheel = gas::wheelOf(supply, air, solution.design.running.speed);
-    const gas::Compression compression =
-        wheel ? wheel->compression(gas.compressor->flow)
-              : gas::compress(supply, air, path.ready.pressure);
-    path.compressed = {path.ready.pressure, compression.outletTemperature};
-    const bool hasPlenum = wheel || supply.kind == gas::SupplyKind::blower;
+    const gas::Feeder feeder(supply, air, solution.design.running.speed,
+                             gas.compressor ? gas.compressor->wheelSpeed : 1.0);
+    path.compressed = {path.ready.pressure, feeder.feed(path.ready.pressure).hottest};
+    const bool hasPlenum = gas.compressor || supply.kind == gas::SupplyKind::blower;
     if (hasPlenum && supply.afterCoolerTemperature) {
         path.cooled = {path.ready.pressure,
                        std::min(path.compressed.temperature, *supply.afterCoolerTemperature)};

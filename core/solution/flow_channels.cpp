@@ -1,4 +1,5 @@
-#include "core/gas/compressor.h"
+#include "core/gas/feeder.h"
+#include "core/gas/supply.h"
 #include "core/solution/channels.h"
 #include "core/solution/stage_results.h"
 #include "core/units.h"
@@ -27,16 +28,22 @@ gas::GasFlows flowsOf(const StageResults& results) {
 /// then gives as well.
 void addCompression(ChannelList& list, const StageResults& results, const Samples& pressure) {
     const gas::Supply& supply = results.design.gas.supply;
-    const auto wheel = gas::wheelOf(supply, gas::dryAir(), results.omega());
+    const bool hasWheel = results.gas && results.gas->compressor;
+    const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
+                             hasWheel ? results.gas->compressor->wheelSpeed
+                                      : gas::gearedSpeed(supply, results.omega()));
     list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
              "kJ/kg", pressure.unaryExpr([&](double p) {
-                 return wheel ? wheel->compression(wheel->flowAgainst(p)).work
-                              : gas::compress(supply, gas::dryAir(), p).work;
+                 if (!hasWheel) {
+                     return gas::compress(supply, gas::dryAir(), p).work;
+                 }
+                 const gas::Feed feed = feeder.feed(p);
+                 return feed.wheelWork + feed.blowerWork;
              }),
              kilojoule);
-    if (wheel) {
+    if (supply.kind == gas::SupplyKind::compressor) {
         list.add("compressor_flow_g_per_s", LW_TEXT("Flow through the compressor"), "ṁ", "g/s",
-                 pressure.unaryExpr([&](double p) { return wheel->flowAgainst(p); }), gram);
+                 pressure.unaryExpr([&](double p) { return feeder.feed(p).flow; }), gram);
     }
 }
 

@@ -11,8 +11,8 @@ void addCompressorFigures(FigureList& list, const gas::CompressorFigures& compre
              compressor.wheelSpeed / units::revPerMinute);
     list.add("compressor_tip_speed_m_per_s", LW_TEXT("Tip speed of the compressor wheel"), "m/s",
              compressor.tipSpeed);
-    list.add("compressor_flow_coefficient", LW_TEXT("Flow coefficient of the compressor wheel"),
-             "", compressor.flowCoefficient);
+    list.add("compressor_flow_coefficient", LW_TEXT("Flow coefficient of the compressor wheel"), "",
+             compressor.flowCoefficient);
     list.add("compressor_pressure_ratio", LW_TEXT("Pressure ratio of the compressor, mean"), "",
              compressor.pressureRatio);
     list.add("compressor_efficiency", LW_TEXT("Isentropic efficiency of the compressor"), "",

@@ -1,4 +1,4 @@
-#include "core/gas/compressor.h"
+#include "core/gas/feeder.h"
 #include "core/units.h"
 #include "tests/gas/engines.h"
 
@@ -49,10 +49,9 @@ TEST(CompressorWheel, CompressesIsentropicallyWhereNothingIsLost) {
                 1.0, 1e-12);
     // and ψ·u² is the isentropic rise of enthalpy of a gas of constant heat
     const double x = (wheel.bestFlow - wheel.peakFlow) / (wheel.chokeFlow - wheel.peakFlow);
-    const double head =
-        wheel.headCoefficient * (1.0 - x * x) * fast.tipSpeed() * fast.tipSpeed();
-    EXPECT_NEAR(dryAir().heat(warm) * (fast.compression(flow).outletTemperature - warm) / head,
-                1.0, 1e-12);
+    const double head = wheel.headCoefficient * (1.0 - x * x) * fast.tipSpeed() * fast.tipSpeed();
+    EXPECT_NEAR(dryAir().heat(warm) * (fast.compression(flow).outletTemperature - warm) / head, 1.0,
+                1e-12);
 }
 
 // A wheel of 0.5 m at 290 turns a second, slip factor 0.9, power input factor 1.04, isentropic
@@ -142,10 +141,12 @@ TEST(GearedCompressor, RunsOnItsCurve) {
     Engine engine = wheelEngine();
     engine.settings.supply.plenumVolume = 20e-3; // hardly any ripple
     const CycleSolution solution = cycleOf(engine);
-    const auto wheel = wheelOf(engine.settings.supply, dryAir(), engine.run.omega);
+    const Supply& supply = engine.settings.supply;
+    const Feeder feeder(supply, dryAir(), engine.run.omega, gearedSpeed(supply, engine.run.omega));
+    const auto& wheel = feeder.wheel();
     ASSERT_TRUE(wheel);
-    EXPECT_NEAR(wheel->pressureRatio(solution.compressor->flow),
-                solution.compressor->pressureRatio, 1e-3);
+    EXPECT_NEAR(wheel->pressureRatio(solution.compressor->flow), solution.compressor->pressureRatio,
+                1e-3);
     EXPECT_NEAR(solution.compressor->power,
                 solution.compressor->flow * wheel->compression(solution.compressor->flow).work,
                 2e-3 * solution.compressor->power);
@@ -161,8 +162,7 @@ TEST(GearedCompressor, AnswersFromFiveToAHundredAndFiftyPercentOfTheSpeed) {
         for (const double share : {0.05, 0.1, 0.25, 0.5, 1.0, 1.25, 1.5}) {
             engine.run = running(1800.0 * share, 3);
             SilentMonitor monitor;
-            const auto solved =
-                solveCycle(engine.chamber, engine.settings, engine.run, monitor);
+            const auto solved = solveCycle(engine.chamber, engine.settings, engine.run, monitor);
             ASSERT_TRUE(solved) << diameter << ' ' << share << ' '
                                 << solved.problems().front().message.english();
             EXPECT_GT(solved->cycles.front().deliveryRatio, 0.2) << diameter << ' ' << share;

@@ -67,8 +67,8 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
                      powerText(path));
         list.push_back(under);
     } else {
-        list.push_back(
-            station(hasPlenum ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+        list.push_back(station(hasPlenum ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"),
+                               path.ready));
     }
     auto chamber = station(SupplyStrip::tr("Chamber, ports closed"), path.trapped);
     chamber.passage = SupplyStrip::tr("ports");
