@@ -276,8 +276,9 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
     const double gear = samePistonSpeed ? perTurn : 1.0;
     const double omega = gear * design.running.speed;
     gas::Settings settings = design::gasSettings(design);
-    // The blower gives the same displacement a cycle.
+    // The blower gives the same displacement a cycle; a compressor turns as fast per cycle.
     settings.supply.driveRatio /= perTurn;
+    settings.supply.compressor.gearRatio /= perTurn;
     const int cylinders = design.mechanism.cylinders;
     const auto gas = gas::solveCycle(
         *chamber, settings, runConditions(design, omega, evenAngles(cylinders, chamber->period())),

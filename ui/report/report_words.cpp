@@ -187,6 +187,11 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
                         "quasi-steady reed, emptied through the inlet ports, with instant mixing; "
                         "no pipes. The work on the backs of the pistons is deducted from brake "
                         "values.")
+        : gas.supply.kind == gas::SupplyKind::compressor
+            ? Words::tr("Radial compressor wheel, quasi-steady on curves of head and efficiency "
+                        "over the flow coefficient (radial blades: Cohen, Rogers and "
+                        "Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an "
+                        "adiabatic plenum; its power is deducted from brake values.")
         : blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
                             "efficiency into an adiabatic plenum; its power is deducted from brake "
                             "values.")

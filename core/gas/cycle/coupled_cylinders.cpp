@@ -23,9 +23,16 @@ bool possibleTemperature(double t) {
 
 /// The pressure that the search starts from and that the trapped charge is guessed by.
 double guessedSupplyPressure(const Settings& settings) {
-    return settings.supply.kind == SupplyKind::reservoir
-               ? settings.supply.pressure
-               : std::max(settings.supply.ambientPressure, 1.15 * settings.exhaustPressure);
+    const Supply& supply = settings.supply;
+    return supply.kind == SupplyKind::reservoir
+               ? supply.pressure
+               : std::max(supply.ambientPressure, 1.15 * settings.exhaustPressure);
+}
+
+/// What a compressor gives falls with the plenum's pressure: −d ln ṁ/d ln p, 0 of a blower.
+double feedAnswer(const Feeder& feeder, double pressure) {
+    const double flow = feeder.feed(pressure).flow;
+    return flow > 0.0 ? feeder.slope(pressure) * pressure / flow : 0.0;
 }
 
 /// The plenum filled with ambient air [kg].
@@ -148,9 +155,7 @@ SupplyState constantSupply(const Model& model, double blowerPressure) {
     if (supply.kind == SupplyKind::underPiston) {
         return {blowerPressure, model.freshStream(supply.ambientTemperature)};
     }
-    const double outlet = compress(supply, model.gas.air, blowerPressure).outletTemperature;
-    return {blowerPressure,
-            model.freshStream(std::min(outlet, supply.afterCoolerTemperature.value_or(outlet)))};
+    return {blowerPressure, model.freshStream(model.feeder.feed(blowerPressure).temperature)};
 }
 
 Charge guessedCharge(const Model& model, const SupplyState& supply) {
@@ -254,9 +259,14 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     const double cylinders = weights_.front() * static_cast<double>(windows_) +
                              std::accumulate(weights_.begin() + 1, weights_.end(), 0.0);
     const double exhaust = model_->settings.exhaustPressure;
-    const double share = blowerFlow(model_->settings.supply, model_->gas.air, model_->omega) *
-                         model_->period() / (model_->omega * cylinders);
+    const double perCylinder = model_->period() / (model_->omega * cylinders);
     double pressure = guessedSupplyPressure(model_->settings);
+    if (model_->feeder.wheel()) {
+        const Wheel& wheel = model_->settings.supply.compressor.wheel;
+        pressure = model_->settings.supply.ambientPressure *
+                   model_->feeder.wheel()->pressureRatio(wheel.bestFlow *
+                                                         model_->feeder.wheel()->flowUnit());
+    }
     State one;
     one.charges = {guessedCharge(*model_, constantSupply(*model_, pressure))};
     for (int i = 0; i < (model_->pumps() ? 1 : rounds); ++i) {
@@ -267,13 +277,21 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
         if (model_->pumps()) {
             break;
         }
+        if (model_->feeder.wheel()) {
+            // halfway to the pressure at which the wheel gives what the cylinders take
+            const double taken = std::max(single.sumOf(deliveredMass), 0.0) / perCylinder;
+            pressure = 0.5 * (pressure + model_->settings.supply.ambientPressure *
+                                             model_->feeder.wheel()->pressureRatio(taken));
+            continue;
+        }
+        const double share = model_->feeder.feed(pressure).flow * perCylinder;
         const double taken = std::max(single.sumOf(deliveredMass), 0.01 * share);
         // orifice flow grows about as the root of the pressure difference
         const double factor = std::clamp((share / taken) * (share / taken), 0.25, 4.0);
         pressure = exhaust + std::max(pressure - exhaust, 0.01 * exhaust) * factor;
     }
     const SupplyState supply = constantSupply(*model_, pressure);
-    state.delivery = delivery();
+    state.delivery = delivery(pressure);
     state.plenum[plenumTemperature] = supply.fresh.temperature;
     state.plenum[plenumMass] =
         model_->pumps()
@@ -322,9 +340,14 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     return state;
 }
 
-double CoupledCylinders::delivery() const {
-    return blowerFlow(model_->settings.supply, model_->gas.air, model_->omega) / model_->omega *
-           window_;
+double CoupledCylinders::delivery(double plenumPressure) const {
+    constexpr double leastFlow = 1e-3; // flow coefficient of a wheel that gives next to nothing
+    const auto& wheel = model_->feeder.wheel();
+    double flow = model_->feeder.feed(plenumPressure).flow;
+    if (wheel) {
+        flow = std::max(flow, leastFlow * wheel->flowUnit());
+    }
+    return flow / model_->omega * window_;
 }
 
 SupplyState CoupledCylinders::meanSupply(const State& state) const {
@@ -429,7 +452,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
     }
     together_.plenum = state.plenum;
     std::fill(together_.plenum.begin() + blowerWork, together_.plenum.end(), 0.0);
-    const PlenumState begin = together_.plenum;
+    windowBegin_ = together_.plenum;
     together_.plenumRecord.span = window_;
     together_.plenumRecord.begin.clear();
     together_.plenumRecord.length.clear();
@@ -467,7 +490,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
     }
     state.plenum = together_.plenum;
     if (model_->pumps()) {
-        auditPump(begin);
+        auditPump(windowBegin_);
     }
     return std::nullopt;
 }
@@ -479,11 +502,12 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     if (!hasPlenum_ || model_->pumps()) {
         return;
     }
-    const double renewed = delivery() / after.plenum[plenumMass];
     const double pressure = meanPlenumPressure();
+    const double renewed = delivery(pressure) / after.plenum[plenumMass];
     const double above = 1.0 - model_->settings.exhaustPressure / pressure;
+    const double answer = 1.0 + above * feedAnswer(model_->feeder, pressure);
     for (const auto& [variable, gain] :
-         {std::pair(plenumMass, above / renewed),
+         {std::pair(plenumMass, above / (renewed * answer)),
           std::pair(plenumTemperature, 1.0 / -std::expm1(-renewed))}) {
         const double from = before.plenum[static_cast<std::size_t>(variable)];
         double& to = after.plenum[static_cast<std::size_t>(variable)];
@@ -547,11 +571,11 @@ void CoupledCylinders::auditPump(const PlenumState& begin) {
     };
     pump_ = {};
     pump_.work = -end[blowerWork];
-    pump_.intakeMass = end[reedMass];
+    pump_.intakeMass = end[intakeMass];
     pump_.massResidual =
-        std::fabs(end[reedMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
-        std::max(end[reedMass], 1e-6 * model_->massScale);
-    pump_.energyResidual = std::fabs(end[reedEnthalpy] - end[portEnthalpy] + end[blowerWork] -
+        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
+        std::max(end[intakeMass], 1e-6 * model_->massScale);
+    pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
                                      energy(end) + energy(begin)) /
                            model_->energyScale;
 }
@@ -576,6 +600,30 @@ PumpFigures CoupledCylinders::pump() const {
             figures.highPressure = std::max(figures.highPressure, pressure);
         }
     }
+    return figures;
+}
+
+CompressorFigures CoupledCylinders::compressor() const {
+    const TurningWheel& wheel = *model_->feeder.wheel();
+    const GasGroup& air = model_->gas.air;
+    const PlenumState &begin = windowBegin_, &end = together_.plenum;
+    const auto energy = [&air](const PlenumState& state) {
+        return state[plenumMass] * air.internalEnergy(state[plenumTemperature]);
+    };
+    CompressorFigures figures;
+    figures.wheelSpeed = wheel.speed();
+    figures.tipSpeed = wheel.tipSpeed();
+    figures.flow = end[intakeMass] / window_ * model_->omega;
+    figures.flowCoefficient = wheel.flowCoefficient(figures.flow);
+    figures.pressureRatio = meanPlenumPressure() / model_->settings.supply.ambientPressure;
+    figures.efficiency = wheel.efficiency(figures.flow);
+    figures.power = meanBlowerPower();
+    const double passed = std::max(end[intakeMass], 1e-6 * model_->massScale);
+    figures.massResidual =
+        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) / passed;
+    figures.energyResidual =
+        std::fabs(end[intakeEnthalpy] - end[portEnthalpy] - energy(end) + energy(begin)) /
+        (passed * air.heat(referenceTemperature) * referenceTemperature);
     return figures;
 }
 

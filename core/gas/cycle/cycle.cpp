@@ -167,7 +167,7 @@ Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOption
     // on a plenum a cylinder on a constant supply tells as much of the starts far apart
     std::optional<CoupledCylinders> single;
     std::optional<SteadyState> scout;
-    if (model.settings.supply.kind == SupplyKind::blower) {
+    if (model.hasPlenum()) {
         single.emplace(model, search.cylinders().meanSupply(search.state));
         scout.emplace(model, *single, remembered);
         scout->state = single->guess().value();
@@ -207,6 +207,9 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
             const bool isShared = model.settings.supply.pump.shared;
             solution.supplyPower *= isShared ? 1.0 : run.cylinders;
             solution.pump = cylinders.pump();
+        }
+        if (model.feeder.wheel()) {
+            solution.compressor = cylinders.compressor();
         }
         solution.plenumPressure = cylinders.meanPlenumPressure();
         solution.plenumTemperature = cylinders.meanPlenumTemperature();

@@ -192,6 +192,19 @@ struct PumpFigures {
     double energyResidual = 0.0; ///< the same of energy, relative to the intake's enthalpy from 0 K
 };
 
+/// A compressor over a period: means.
+struct CompressorFigures {
+    double wheelSpeed = 0.0; ///< [rad/s]
+    double tipSpeed = 0.0;   ///< [m/s]
+    double flow = 0.0;       ///< [kg/s]
+    double flowCoefficient = 0.0;
+    double pressureRatio = 0.0;  ///< mean pressure behind the wheel by ambient pressure
+    double efficiency = 0.0;     ///< isentropic, at the mean flow
+    double power = 0.0;          ///< [W]
+    double massResidual = 0.0;   ///< of the plenum: in − out − change, relative to what came in
+    double energyResidual = 0.0; ///< the same of energy, relative to the enthalpy from 0 K
+};
+
 /// A converged cycle. `cycles` has one entry per cycle of a period.
 struct CycleSolution {
     std::vector<CycleFigures> cycles; ///< of cylinder 1
@@ -205,6 +218,7 @@ struct CycleSolution {
     double plenumPressure = 0.0; ///< mean [Pa]; the reservoir's pressure for a reservoir
     double plenumTemperature = 0.0; ///< mean [K]
     std::optional<PumpFigures> pump;
+    std::optional<CompressorFigures> compressor;
     int periods = 0; ///< periods integrated until steady
     long rhsEvaluations = 0, steps = 0;
     Effort effort;

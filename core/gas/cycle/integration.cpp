@@ -52,8 +52,8 @@ PlenumState scalesOfPlenum(const Model& model) {
     scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
     scales[blowerWork] = model.energyScale;
     scales[pressureSum] = supply.ambientPressure;
-    scales[plenumProducts] = scales[reedMass] = scales[portMass] = model.massScale;
-    scales[reedEnthalpy] = scales[portEnthalpy] = model.energyScale;
+    scales[plenumProducts] = scales[intakeMass] = scales[portMass] = model.massScale;
+    scales[intakeEnthalpy] = scales[portEnthalpy] = model.energyScale;
     if (model.pumps()) {
         scales[plenumMass] = model.massScale;
     }
@@ -214,23 +214,25 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
                               double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
     double* rate = dy + cylinders.size() * cylinderVariables;
-    const Supply& settings = model_->settings.supply;
     const GasGroup& air = model_->gas.air;
-    const double blown = blowerFlow(settings, air, model_->omega) / model_->omega;
-    const Compression compression = compress(settings, air, supply.pressure);
-    const double inlet =
-        std::min(compression.outletTemperature,
-                 settings.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    const Feed feed = model_->feeder.feed(supply.pressure);
+    const double blown = feed.flow / model_->omega;
     const double t = p[plenumTemperature];
     const double r = air.gasConstant();
     std::fill_n(rate, plenumVariables, 0.0);
     rate[plenumMass] = blown - fresh;
     rate[plenumTemperature] =
-        (blown * (air.enthalpy(inlet) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
+        (blown * (air.enthalpy(feed.temperature) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
         (p[plenumMass] * (air.heat(t) - r));
-    rate[blowerWork] = blown * compression.work;
+    rate[blowerWork] = blown * (feed.wheelWork + feed.blowerWork);
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
+    if (model_->feeder.wheel()) {
+        rate[intakeMass] = blown;
+        rate[intakeEnthalpy] = blown * air.enthalpy(feed.temperature);
+        rate[portMass] = fresh;
+        rate[portEnthalpy] = fresh * supply.fresh.enthalpy;
+    }
 }
 
 /// Products in what passes the inlet between a cylinder and a pump chamber.
@@ -274,8 +276,8 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
     rate[blowerWork] = -moved;
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
-    rate[reedMass] = in;
-    rate[reedEnthalpy] = enthalpy;
+    rate[intakeMass] = in;
+    rate[intakeEnthalpy] = enthalpy;
     rate[portMass] = out;
     rate[portEnthalpy] = outEnthalpy;
 }
@@ -391,9 +393,10 @@ void Integration::findPumpDerivatives() {
     }
 }
 
-/// Rate at which the plenum's pressure answers to what the cylinders draw [1/rad].
+/// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
+/// [1/rad].
 double Integration::plenumRelaxation() const {
-    double draw = 0.0;
+    double draw = model_->feeder.slope(supplyOf(x_, y_.data()).pressure) / model_->omega;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
             draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
@@ -728,6 +731,18 @@ void Integration::findStiffDerivatives() {
         plenumGradient[1] = pressure / t;
         drawEffect[0] = -1.0;
         drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
+        const double answer = model_->feeder.slope(pressure) / model_->omega;
+        if (answer > 0.0) {
+            const double in = model_->gas.air.enthalpy(model_->feeder.feed(pressure).temperature) -
+                              model_->gas.air.enthalpy(t) + r * t;
+            const double effect[2] = {1.0, -drawEffect[1] * in / (r * t)};
+            for (int i = 0; i < 2; ++i) {
+                for (int j = 0; j < 2; ++j) {
+                    derivatives(plenumColumn + i, plenumColumn + j) -=
+                        effect[i] * answer * plenumGradient[j];
+                }
+            }
+        }
     }
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const RunningCylinder& cylinder = *cylinders[k];

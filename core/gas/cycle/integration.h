@@ -21,9 +21,9 @@ enum PlenumVariable : int {
     blowerWork,        ///< of the blower, or that the pump takes [J]
     pressureSum,       ///< ∫p dθ [Pa·rad]
     temperatureSum,    ///< ∫T dθ [K·rad]
-    reedMass,          ///< taken in through the reed [kg]
-    reedEnthalpy,      ///< with it [J]
-    portMass,          ///< given to the cylinders by a pump, net [kg]
+    intakeMass,        ///< taken in, by blower or compressor or through the reed [kg]
+    intakeEnthalpy,    ///< with it [J]
+    portMass,          ///< given to the cylinders, net [kg]
     portEnthalpy,      ///< with it [J]
     plenumVariables
 };

@@ -34,6 +34,18 @@ class Rules {
     Problems& problems_;
 };
 
+void checkCompressor(const Compressor& compressor, Rules& rules) {
+    const Wheel& wheel = compressor.wheel;
+    rules.positive("supply/ratio", compressor.gearRatio);
+    rules.positive("supply/wheel/diameter_mm", wheel.diameter);
+    rules.positive("supply/wheel/head_coefficient", wheel.headCoefficient);
+    rules.positive("supply/wheel/surge_flow", wheel.surgeFlow);
+    rules.positive("supply/wheel/peak_flow", wheel.peakFlow);
+    rules.within("supply/wheel/choke_flow", wheel.chokeFlow, 1.01 * wheel.peakFlow, 10.0);
+    rules.within("supply/wheel/best_efficiency", wheel.bestEfficiency, 0.05, 1.0);
+    rules.positive("supply/wheel/best_flow", wheel.bestFlow);
+}
+
 void checkSupply(const Supply& supply, Rules& rules) {
     rules.positive("supply/ambient_pressure_bar", supply.ambientPressure);
     rules.within("supply/ambient_temperature_K", supply.ambientTemperature, 200.0, 400.0);
@@ -54,9 +66,13 @@ void checkSupply(const Supply& supply, Rules& rules) {
         rules.positive("supply/reed/full_open_bar", pump.reed.fullOpen);
         return;
     }
-    rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
-    rules.positive("supply/drive_ratio", supply.driveRatio);
-    rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+    if (supply.kind == SupplyKind::compressor) {
+        checkCompressor(supply.compressor, rules);
+    } else {
+        rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
+        rules.positive("supply/drive_ratio", supply.driveRatio);
+        rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+    }
     rules.positive("supply/plenum_cm3", supply.plenumVolume);
     if (supply.afterCoolerTemperature) {
         rules.within("supply/after_cooler_outlet_K", *supply.afterCoolerTemperature, 200.0, 1000.0);

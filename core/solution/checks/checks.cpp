@@ -157,6 +157,7 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
         list.add(
             {"gas-remark", Severity::remark, remark, 0.0, 0.0, &in::pure, "/gas", std::nullopt});
     }
+    addSupplyChecks(list, *gas, design);
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
         list.add({"supply-power-not-counted", Severity::remark,

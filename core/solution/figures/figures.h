@@ -54,6 +54,9 @@ Brake brakeOf(const StageResults& results);
 /// Groups "performance" and "energy".
 void addPerformanceFigures(FigureList& list, const StageResults& results);
 
+/// Of a compressor, into the group at hand.
+void addCompressorFigures(FigureList& list, const gas::CompressorFigures& compressor);
+
 /// Group "loads": torque over a turn, forces, lift-off, work balance.
 void addLoadFigures(FigureList& list, const StageResults& results);
 

@@ -122,7 +122,7 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
 
 std::optional<Working> fromTable(const Solution& solution, const Figure& figure) {
     for (const auto& table :
-         {geometryRecipes(), timingRecipes(), performanceRecipes(), energyRecipes(), loadRecipes(),
+         {geometryRecipes(), timingRecipes(), performanceRecipes(), supplyRecipes(), energyRecipes(), loadRecipes(),
           contactRecipes(), crownRecipes(), balanceRecipes()}) {
         for (const Recipe& recipe : table) {
             auto working = made(solution, figure, recipe);

@@ -29,6 +29,7 @@ struct Recipe {
 std::span<const Recipe> geometryRecipes();
 std::span<const Recipe> timingRecipes();
 std::span<const Recipe> performanceRecipes();
+std::span<const Recipe> supplyRecipes();
 std::span<const Recipe> energyRecipes();
 std::span<const Recipe> loadRecipes();
 std::span<const Recipe> contactRecipes();

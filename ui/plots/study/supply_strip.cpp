@@ -35,6 +35,7 @@ SupplyStrip::Station station(const QString& title, const SupplyPath::State& stat
 
 std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
     const bool blown = path.kind == gas::SupplyKind::blower;
+    const bool hasPlenum = blown || path.kind == gas::SupplyKind::compressor;
     std::vector<SupplyStrip::Station> list{station(SupplyStrip::tr("Ambient"), path.ambient)};
     if (path.compresses) {
         auto compressed = station(blown ? SupplyStrip::tr("Behind the blower")
@@ -66,8 +67,8 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
                      powerText(path));
         list.push_back(under);
     } else {
-        list.push_back(
-            station(blown ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+        list.push_back(station(hasPlenum ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"),
+                               path.ready));
     }
     auto chamber = station(SupplyStrip::tr("Chamber, ports closed"), path.trapped);
     chamber.passage = SupplyStrip::tr("ports");
