@@ -10,8 +10,10 @@ using gas::Fuel;
 using gas::Mixture;
 using gas::PumpSides;
 using gas::ScavengingModel;
+using gas::Stages;
 using gas::SupplyKind;
 using gas::WallHeatModel;
+using gas::WheelDrive;
 
 constexpr Choice<Fuel> fuels[] = {
     {Fuel::petrol, {"petrol", LW_TEXT("Petrol (surrogate)")}},
@@ -25,6 +27,14 @@ constexpr Choice<SupplyKind> supplyKinds[] = {
     {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
     {SupplyKind::underPiston, {"under-piston", LW_TEXT("Space under the piston as pump")}},
     {SupplyKind::compressor, {"compressor", LW_TEXT("Centrifugal compressor with plenum")}},
+};
+constexpr Choice<WheelDrive> wheelDrives[] = {
+    {WheelDrive::gear, {"gear", LW_TEXT("Gear on the shaft")}},
+    {WheelDrive::turbine, {"turbine", LW_TEXT("Turbine in the exhaust")}},
+};
+constexpr Choice<Stages> stageChoices[] = {
+    {Stages::wheel, {"wheel", LW_TEXT("Compressor wheel alone")}},
+    {Stages::wheelThenBlower, {"wheel-then-blower", LW_TEXT("Blower behind the wheel")}},
 };
 constexpr Choice<Mixture> mixtures[] = {
     {Mixture::injected, {"injected", LW_TEXT("Injected after the ports have closed")}},
@@ -200,7 +210,7 @@ void describeWheel(Visitor& v, gas::Wheel& wheel) {
              wheel.bestFlow);
 }
 
-void describeCompressor(Visitor& v, gas::Compressor& compressor) {
+void describeGear(Visitor& v, gas::Compressor& compressor) {
     v.number({.name = "ratio",
               .label = LW_TEXT("Gear ratio of the wheel"),
               .unit = in::pure,
@@ -208,6 +218,88 @@ void describeCompressor(Visitor& v, gas::Compressor& compressor) {
               .help = LW_TEXT("Turns of the compressor wheel for one turn of the shaft. Default "
                               "15 (own estimate).")},
              compressor.gearRatio);
+}
+
+void describeIsentropicEfficiency(Visitor& v, gas::Supply& supply) {
+    v.number(
+        {.name = "isentropic_efficiency",
+         .label = LW_TEXT("Isentropic efficiency"),
+         .unit = in::pure,
+         .range = between(0.05, 1.0),
+         .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 (own estimate).")},
+        supply.isentropicEfficiency);
+}
+
+void describeTurbine(Visitor& v, gas::Turbine& turbine) {
+    v.number({.name = "exhaust_plenum_cm3",
+              .label = LW_TEXT("Exhaust plenum"),
+              .unit = in::cm3,
+              .range = between(10.0, 1e6),
+              .help = LW_TEXT("Volume between exhaust ports and nozzle; it loses no heat. Default "
+                              "3000 cm³ (own estimate).")},
+             turbine.exhaustVolume);
+    v.number({.name = "nozzle_mm2",
+              .label = LW_TEXT("Nozzle area of the turbine"),
+              .unit = in::mm2,
+              .range = between(1.0, 1e6),
+              .help = LW_TEXT("Effective area of nozzle and wheel as one orifice. Default 400 mm² "
+                              "(own estimate).")},
+             turbine.nozzleArea);
+    v.number({.name = "diameter_mm",
+              .label = LW_TEXT("Turbine wheel diameter"),
+              .unit = in::mm,
+              .range = between(5.0, 2000.0),
+              .help = LW_TEXT("Of the wheel where the gas enters it. Default 80 mm (own "
+                              "estimate).")},
+             turbine.diameter);
+    v.number({.name = "best_efficiency",
+              .label = LW_TEXT("Best efficiency of the turbine"),
+              .unit = in::pure,
+              .range = between(0.05, 1.0),
+              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. "
+                              "Default 0.72 (own estimate).")},
+             turbine.bestEfficiency);
+    v.number(
+        {.name = "best_speed_ratio",
+         .label = LW_TEXT("Best speed ratio of the turbine"),
+         .unit = in::pure,
+         .range = between(0.1, 1.5),
+         .help = LW_TEXT("u/c₀ of the best efficiency: tip speed over spouting velocity. "
+                         "Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; "
+                         "secondary value).")},
+        turbine.bestSpeedRatio);
+    v.number({.name = "mechanical_efficiency",
+              .label = LW_TEXT("Mechanical efficiency of the wheel shaft"),
+              .unit = in::pure,
+              .range = between(0.3, 1.0),
+              .help = LW_TEXT("η_m: what reaches the compressor of the turbine's power. Default "
+                              "0.95 (own estimate).")},
+             turbine.mechanicalEfficiency);
+}
+
+void describeCompressor(Visitor& v, gas::Supply& supply) {
+    gas::Compressor& compressor = supply.compressor;
+    v.choice<WheelDrive>({.name = "drive",
+                          .label = LW_TEXT("Drive of the wheel"),
+                          .help = LW_TEXT("Who turns the compressor wheel, and so pays for it.")},
+                         wheelDrives, compressor.drive);
+    v.branch({"drive", {"gear"}}, compressor.drive == WheelDrive::gear,
+             [&] { describeGear(v, compressor); });
+    v.branch({"drive", {"turbine"}}, compressor.drive == WheelDrive::turbine, [&] {
+        v.section({.name = "turbine", .label = LW_TEXT("Turbine")},
+                  [&] { describeTurbine(v, compressor.turbine); });
+    });
+    v.choice<Stages>({.name = "stages",
+                      .label = LW_TEXT("Stages"),
+                      .help = LW_TEXT("A blower behind the wheel brings air before the wheel is "
+                                      "up to speed: it starts a turbocharged engine.")},
+                     stageChoices, compressor.stages);
+    v.branch({"stages", {"wheel-then-blower"}}, compressor.stages == Stages::wheelThenBlower, [&] {
+        v.section({.name = "blower", .label = LW_TEXT("Blower behind the wheel")}, [&] {
+            describeBlower(v, supply);
+            describeIsentropicEfficiency(v, supply);
+        });
+    });
     v.section({.name = "wheel", .label = LW_TEXT("Compressor wheel")},
               [&] { describeWheel(v, compressor.wheel); });
 }
@@ -283,22 +375,15 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
     v.branch({"kind", {"blower"}}, supply.kind == SupplyKind::blower,
              [&] { describeBlower(v, supply); });
     v.branch({"kind", {"compressor"}}, supply.kind == SupplyKind::compressor,
-             [&] { describeCompressor(v, supply.compressor); });
+             [&] { describeCompressor(v, supply); });
     v.branch({"kind", {"blower", "compressor"}},
              supply.kind == SupplyKind::blower || supply.kind == SupplyKind::compressor,
              [&] { describePlenum(v, supply); });
     v.branch({"kind", {"under-piston"}}, supply.kind == SupplyKind::underPiston,
              [&] { describePump(v, supply.pump); });
     v.branch({"kind", {"reservoir", "blower", "under-piston"}},
-             supply.kind != SupplyKind::compressor, [&] {
-                 v.number({.name = "isentropic_efficiency",
-                           .label = LW_TEXT("Isentropic efficiency"),
-                           .unit = in::pure,
-                           .range = between(0.05, 1.0),
-                           .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 "
-                                           "(own estimate).")},
-                          supply.isentropicEfficiency);
-             });
+             supply.kind != SupplyKind::compressor,
+             [&] { describeIsentropicEfficiency(v, supply); });
     v.number({.name = "ambient_pressure_bar",
               .label = LW_TEXT("Ambient pressure"),
               .unit = in::bar,

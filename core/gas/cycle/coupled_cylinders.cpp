@@ -1,5 +1,6 @@
 #include "core/gas/cycle/coupled_cylinders.h"
 
+#include "core/gas/cycle/turbine.h"
 #include "core/gas/models/supply.h"
 #include "core/units.h"
 
@@ -83,6 +84,11 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.number(state.plenum[plenumMass], plenumScale(model) / weight);
         with.number(state.plenum[plenumTemperature], temperatureScale / weight);
     }
+    if (model.hasTurbine()) {
+        with.number(state.plenum[exhaustPlenumMass], mass);
+        with.number(state.plenum[exhaustPlenumTemperature], exhaustTemperatureScale);
+        with.number(state.plenum[exhaustPlenumProducts], mass);
+    }
 }
 
 struct Reading {
@@ -140,22 +146,28 @@ std::vector<double*> numbersOf(CoupledCylinders::State& state) {
                             &stream->gasConstant, &stream->gamma});
         }
     }
-    numbers.insert(numbers.end(), {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
-                                   &state.plenum[plenumProducts]});
+    numbers.insert(numbers.end(),
+                   {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
+                    &state.plenum[plenumProducts], &state.plenum[exhaustPlenumMass],
+                    &state.plenum[exhaustPlenumTemperature], &state.plenum[exhaustPlenumProducts]});
     return numbers;
 }
 
 } // namespace
 
 SupplyState constantSupply(const Model& model, double blowerPressure) {
+    const double exhaust = model.settings.exhaustPressure;
     const Supply& supply = model.settings.supply;
     if (supply.kind == SupplyKind::reservoir) {
-        return {supply.pressure, model.freshStream(supply.temperature)};
+        return {supply.pressure, model.freshStream(supply.temperature), exhaust, {}};
     }
     if (supply.kind == SupplyKind::underPiston) {
-        return {blowerPressure, model.freshStream(supply.ambientTemperature)};
+        return {blowerPressure, model.freshStream(supply.ambientTemperature), exhaust, {}};
     }
-    return {blowerPressure, model.freshStream(model.feeder.feed(blowerPressure).temperature)};
+    return {blowerPressure,
+            model.freshStream(model.feeder.feed(blowerPressure).temperature),
+            exhaust,
+            {}};
 }
 
 Charge guessedCharge(const Model& model, const SupplyState& supply) {
@@ -235,7 +247,7 @@ CoupledCylinders::CoupledCylinders(const Model& model, const Phases& phases, boo
         }
         for (std::size_t k = 0; k < lags_.size(); ++k) {
             for (std::size_t j = 0; j < cycles(); ++j) {
-                const double into = model.chamber->cycles()[j].inletOpens - model.start + lags_[k];
+                const double into = entryOf(model.chamber->cycles()[j]) - model.start + lags_[k];
                 entries_.push_back({into - std::floor(into / window_) * window_, k, j});
             }
         }
@@ -298,6 +310,15 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
             ? pressure * model_->pumpSpace.at(0.0).volume /
                   (supply.fresh.gasConstant * supply.fresh.temperature)
             : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+    if (model_->hasTurbine()) {
+        const double products = model_->fired ? 0.5 : 0.0;
+        const double t = model_->fired ? 800.0 : supply.fresh.temperature;
+        const double volume = model_->settings.supply.compressor.turbine.exhaustVolume;
+        const double mass = 1.05 * exhaust * volume / (model_->stream(products, t).gasConstant * t);
+        state.plenum[exhaustPlenumMass] = mass;
+        state.plenum[exhaustPlenumTemperature] = t;
+        state.plenum[exhaustPlenumProducts] = products * mass;
+    }
     CoupledCylinders single(*model_, supply);
     for (std::size_t j = 0; j < cycles(); ++j) {
         RunningCylinder cylinder(*model_);
@@ -325,7 +346,7 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
                   [](const Breathing& a, const Breathing& b) { return a.angle < b.angle; });
         const CycleAngles& cycle = model_->chamber->cycles()[j];
         for (Breathing& place : places) {
-            if (place.angle <= cycle.inletOpens + sameAngle ||
+            if (place.angle <= entryOf(cycle) + sameAngle ||
                 place.angle >= cycle.lastClosing - sameAngle) {
                 continue;
             }
@@ -354,13 +375,24 @@ SupplyState CoupledCylinders::meanSupply(const State& state) const {
     if (model_->pumps()) {
         return constantSupply(*model_, guessedSupplyPressure(model_->settings));
     }
-    return constantSupply(*model_, together_.plenumRecord.pressurePerState *
-                                       state.plenum[plenumMass] * state.plenum[plenumTemperature]);
+    SupplyState supply =
+        constantSupply(*model_, together_.plenumRecord.pressurePerState * state.plenum[plenumMass] *
+                                    state.plenum[plenumTemperature]);
+    if (model_->hasTurbine()) {
+        const PlenumState& plenum = state.plenum;
+        const ExhaustState exhaust =
+            exhaustState(*model_, plenum[exhaustPlenumMass], plenum[exhaustPlenumTemperature],
+                         plenum[exhaustPlenumProducts]);
+        supply.exhaustPressure = exhaust.pressure;
+        supply.behind = exhaust.stream;
+    }
+    return supply;
 }
 
 bool CoupledCylinders::fits(const State& state) const {
     return state.charges.size() == (hasPlenum_ ? lags_.size() * cycles() : 1) &&
-           (state.plenum[plenumMass] > 0.0) == hasPlenum_;
+           (state.plenum[plenumMass] > 0.0) == hasPlenum_ &&
+           (state.plenum[exhaustPlenumMass] > 0.0) == model_->hasTurbine();
 }
 
 std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTolerance) {
@@ -397,10 +429,10 @@ std::optional<Problem> CoupledCylinders::run(RunningCylinder& cylinder, unsigned
         if (auto problem = alone_.advance(cylinder.nextStopAngle() - cylinder.angle, tolerance)) {
             return problem;
         }
-        if (next & until & inletOpens) {
+        if (next & until & ~static_cast<unsigned>(lastClosing)) {
             return std::nullopt;
         }
-        if (cylinder.applyStops(alone_.supplyPressure()) & until) {
+        if (cylinder.applyStops(alone_.pressures()) & until) {
             return std::nullopt;
         }
     }
@@ -415,7 +447,7 @@ std::optional<Problem> CoupledCylinders::enter(const Entry& entry, const State& 
     cylinder.rough = tolerance > roughTolerance;
     cylinder.begin(state.charges[entry.row * cycles() + entry.cycle], entry.cycle);
     alone_.cylinders = {&cylinder};
-    return run(cylinder, inletOpens, tolerance);
+    return run(cylinder, model_->hasTurbine() ? firstOpening : inletOpens, tolerance);
 }
 
 void CoupledCylinders::put(const Breathing& breathing, double tolerance) {
@@ -434,7 +466,7 @@ void CoupledCylinders::put(const Breathing& breathing, double tolerance) {
 /// Cylinders that have closed all ports leave their charge.
 void CoupledCylinders::leave(State& state) {
     for (auto cylinder = breathing_.begin(); cylinder != breathing_.end();) {
-        if (!(cylinder->applyStops(together_.supplyPressure()) & lastClosing)) {
+        if (!(cylinder->applyStops(together_.pressures()) & lastClosing)) {
             ++cylinder;
             continue;
         }
@@ -451,7 +483,9 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
         put(breathing, tolerance);
     }
     together_.plenum = state.plenum;
-    std::fill(together_.plenum.begin() + blowerWork, together_.plenum.end(), 0.0);
+    std::fill(together_.plenum.begin() + blowerWork, together_.plenum.begin() + plenumVariables,
+              0.0);
+    std::fill(together_.plenum.begin() + turbineWork, together_.plenum.end(), 0.0);
     windowBegin_ = together_.plenum;
     together_.plenumRecord.span = window_;
     together_.plenumRecord.begin.clear();
@@ -480,7 +514,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
             if (auto problem = enter(entries_[entry++], state, tolerance)) {
                 return problem;
             }
-            breathing_.back().applyStops(together_.supplyPressure());
+            breathing_.back().applyStops(together_.pressures());
         }
     }
     state.breathing.clear();
@@ -503,8 +537,10 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
         return;
     }
     const double pressure = meanPlenumPressure();
+    const double behind = model_->hasTurbine() ? together_.plenum[exhaustPressureSum] / window_
+                                               : model_->settings.exhaustPressure;
     const double renewed = delivery(pressure) / after.plenum[plenumMass];
-    const double above = 1.0 - model_->settings.exhaustPressure / pressure;
+    const double above = 1.0 - behind / pressure;
     const double answer = 1.0 + above * feedAnswer(model_->feeder, pressure);
     for (const auto& [variable, gain] :
          {std::pair(plenumMass, above / (renewed * answer)),
@@ -615,15 +651,67 @@ CompressorFigures CoupledCylinders::compressor() const {
     figures.tipSpeed = wheel.tipSpeed();
     figures.flow = end[intakeMass] / window_ * model_->omega;
     figures.flowCoefficient = wheel.flowCoefficient(figures.flow);
-    figures.pressureRatio = meanPlenumPressure() / model_->settings.supply.ambientPressure;
+    const auto& between = model_->feeder.between();
+    figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
+                            model_->settings.supply.ambientPressure;
+    figures.outletTemperature = wheel.compression(figures.flow).outletTemperature;
     figures.efficiency = wheel.efficiency(figures.flow);
-    figures.power = meanBlowerPower();
+    figures.power = model_->hasTurbine() ? meanWheelPower()
+                    : between            ? between->flow * between->work
+                                         : meanBlowerPower();
     const double passed = std::max(end[intakeMass], 1e-6 * model_->massScale);
     figures.massResidual =
         std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) / passed;
     figures.energyResidual =
         std::fabs(end[intakeEnthalpy] - end[portEnthalpy] - energy(end) + energy(begin)) /
         (passed * air.heat(referenceTemperature) * referenceTemperature);
+    return figures;
+}
+
+double CoupledCylinders::meanWheelPower() const {
+    return together_.plenum[wheelWork] / window_ * model_->omega;
+}
+
+double CoupledCylinders::meanTurbinePower() const {
+    return together_.plenum[turbineWork] / window_ * model_->omega;
+}
+
+TurbineFigures CoupledCylinders::turbine() const {
+    const Turbine& turbine = model_->settings.supply.compressor.turbine;
+    const PlenumState &begin = windowBegin_, &end = together_.plenum;
+    const auto energy = [this](const PlenumState& state) {
+        const double t = state[exhaustPlenumTemperature];
+        return (state[exhaustPlenumMass] - state[exhaustPlenumProducts]) *
+                   model_->gas.air.internalEnergy(t) +
+               state[exhaustPlenumProducts] * model_->gas.products.internalEnergy(t);
+    };
+    TurbineFigures figures;
+    figures.flow = end[nozzleMass] / window_ * model_->omega;
+    figures.power = meanTurbinePower();
+    figures.friction = (1.0 - turbine.mechanicalEfficiency) * figures.power;
+    figures.pressure = end[exhaustPressureSum] / window_;
+    figures.temperature = end[exhaustTemperatureSum] / window_;
+    const double share = std::clamp(end[exhaustPlenumProducts] / end[exhaustPlenumMass], 0.0, 1.0);
+    const ExhaustState mean{figures.pressure, model_->stream(share, figures.temperature)};
+    const double spouting = spoutingVelocity(mean, model_->settings.exhaustPressure);
+    const double tip = 0.5 * turbine.diameter * model_->feeder.wheel()->speed();
+    figures.speedRatio = spouting > 0.0 ? tip / spouting : 0.0;
+    const double ideal = 0.5 * figures.flow * spouting * spouting;
+    figures.efficiency = ideal > 0.0 ? figures.power / ideal : 0.0;
+    const double passed = std::max(end[nozzleMass], 1e-6 * model_->massScale);
+    figures.outletTemperature =
+        model_->streamOfEnthalpy(share, (end[nozzleEnthalpy] - end[turbineWork]) / passed)
+            .temperature;
+    const double taken = meanWheelPower();
+    figures.balanceResidual =
+        std::fabs(figures.power - figures.friction - taken) / std::max(taken, 1e-300);
+    figures.massResidual = std::fabs(end[exhaustInMass] - end[nozzleMass] - end[exhaustPlenumMass] +
+                                     begin[exhaustPlenumMass]) /
+                           passed;
+    figures.energyResidual =
+        std::fabs(end[exhaustInEnthalpy] - end[nozzleEnthalpy] - energy(end) + energy(begin)) /
+        (passed * mean.stream.gasConstant * figures.temperature * mean.stream.gamma /
+         (mean.stream.gamma - 1.0));
     return figures;
 }
 

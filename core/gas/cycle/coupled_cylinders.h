@@ -84,6 +84,9 @@ class CoupledCylinders {
     double meanBlowerPower() const;       ///< or that the pump takes [W]
     PumpFigures pump() const;             ///< of the pump chamber, a cylinder and cycle
     CompressorFigures compressor() const; ///< only where there is one
+    TurbineFigures turbine() const;       ///< likewise; `sustained` left as it is
+    double meanWheelPower() const;        ///< that a turbine's compressor takes [W]
+    double meanTurbinePower() const;      ///< [W]
     // Of all windows so far.
     Effort effort() const;
     long rateEvaluations() const { return alone_.rateEvaluations() + together_.rateEvaluations(); }
@@ -99,6 +102,11 @@ class CoupledCylinders {
     /// Of blower or compressor in a window at a pressure in the plenum [Pa] [kg].
     double delivery(double plenumPressure) const;
     std::size_t cycles() const { return model_->chamber->cycles().size(); }
+    /// Where a cylinder begins to concern the others: its inlet opens, or with an exhaust plenum
+    /// any port.
+    double entryOf(const CycleAngles& cycle) const {
+        return model_->hasTurbine() ? cycle.firstOpening : cycle.inletOpens;
+    }
     std::optional<Problem> advanceAlone(State& state, double tolerance);
     std::optional<Problem> advanceTogether(State& state, double tolerance);
     /// Through the closed part of a cycle up to the opening of the inlet; or to its end.

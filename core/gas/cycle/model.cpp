@@ -218,7 +218,8 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                    "adjuster's shift, must be more")};
         }
     }
-    model.setWheelSpeed(gearedSpeed(settings.supply, run.omega));
+    model.setWheelSpeed(model.hasTurbine() ? guessedWheelSpeed(model)
+                                           : gearedSpeed(settings.supply, run.omega));
     setScales(model);
     double burnStart = settings.burn.start;
     if (model.searchesBurnStart()) {

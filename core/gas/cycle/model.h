@@ -46,6 +46,7 @@ struct Model {
     double meanPistonSpeed = 0.0;   ///< mean of both ends [m/s]
     double burnStart = 0.0;         ///< shaft angle from IDC [rad]
     double burnDuration = 0.0;      ///< shaft angle [rad]
+    bool isWheelSustained = true;   ///< the turbine found a balance
     bool burnStartRough = false;    ///< the search for the best one was cut short
     double woschniFactor = 0.0;     ///< woschniOfBore
     double delayFactor = 0.0;       ///< delayOfFuel [s]
@@ -67,10 +68,7 @@ struct Model {
                settings.supply.kind == SupplyKind::compressor;
     }
     /// An exhaust plenum receives the outflow and drives a turbine.
-    bool hasTurbine() const {
-        return settings.supply.kind == SupplyKind::compressor &&
-               settings.supply.compressor.drive == WheelDrive::turbine;
-    }
+    bool hasTurbine() const { return settings.supply.hasTurbine(); }
     /// Lets the wheel of a compressor turn at another speed [rad/s], > 0.
     void setWheelSpeed(double speed);
     bool premixed() const { return fuelShare > 0.0; }

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <string>
 
 LW_TEXTS_OF(Core)
 
@@ -34,9 +35,27 @@ class Rules {
     Problems& problems_;
 };
 
+void checkBlower(const std::string& section, const Supply& supply, Rules& rules) {
+    rules.positive((section + "displacement_cm3_per_turn").c_str(), supply.displacement);
+    rules.positive((section + "drive_ratio").c_str(), supply.driveRatio);
+    rules.within((section + "volumetric_efficiency").c_str(), supply.volumetricEfficiency, 0.01,
+                 1.5);
+}
+
 void checkCompressor(const Compressor& compressor, Rules& rules) {
     const Wheel& wheel = compressor.wheel;
-    rules.positive("supply/ratio", compressor.gearRatio);
+    if (compressor.drive == WheelDrive::gear) {
+        rules.positive("supply/ratio", compressor.gearRatio);
+    } else {
+        const Turbine& turbine = compressor.turbine;
+        rules.positive("supply/turbine/exhaust_plenum_cm3", turbine.exhaustVolume);
+        rules.positive("supply/turbine/nozzle_mm2", turbine.nozzleArea);
+        rules.positive("supply/turbine/diameter_mm", turbine.diameter);
+        rules.within("supply/turbine/best_efficiency", turbine.bestEfficiency, 0.05, 1.0);
+        rules.within("supply/turbine/best_speed_ratio", turbine.bestSpeedRatio, 0.1, 1.5);
+        rules.within("supply/turbine/mechanical_efficiency", turbine.mechanicalEfficiency, 0.05,
+                     1.0);
+    }
     rules.positive("supply/wheel/diameter_mm", wheel.diameter);
     rules.positive("supply/wheel/head_coefficient", wheel.headCoefficient);
     rules.positive("supply/wheel/surge_flow", wheel.surgeFlow);
@@ -68,10 +87,11 @@ void checkSupply(const Supply& supply, Rules& rules) {
     }
     if (supply.kind == SupplyKind::compressor) {
         checkCompressor(supply.compressor, rules);
+        if (supply.compressor.stages == Stages::wheelThenBlower) {
+            checkBlower("supply/blower/", supply, rules);
+        }
     } else {
-        rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
-        rules.positive("supply/drive_ratio", supply.driveRatio);
-        rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+        checkBlower("supply/", supply, rules);
     }
     rules.positive("supply/plenum_cm3", supply.plenumVolume);
     if (supply.afterCoolerTemperature) {

@@ -105,6 +105,9 @@ struct Supply {
     std::optional<double> afterCoolerTemperature; ///< outlet [K]; absent: no cooler
     Pump pump;
     Compressor compressor;
+    bool hasTurbine() const {
+        return kind == SupplyKind::compressor && compressor.drive == WheelDrive::turbine;
+    }
     bool operator==(const Supply&) const = default;
 };
 

@@ -21,7 +21,7 @@ gas::GasFlows flowsOf(const StageResults& results) {
     }
     const Samples gap =
         Samples::Constant(results.theta.size(), std::numeric_limits<double>::quiet_NaN());
-    return {gap, gap, gap, gap, gap, gap, gap, gap, gap};
+    return {gap, gap, gap, gap, gap, gap, gap, gap, gap, gap, gap};
 }
 
 /// What it takes to compress the air to a pressure before the inlet ports; of a compressor what it
