@@ -702,6 +702,7 @@ TurbineFigures CoupledCylinders::turbine() const {
     figures.outletTemperature =
         model_->streamOfEnthalpy(share, (end[nozzleEnthalpy] - end[turbineWork]) / passed)
             .temperature;
+    figures.outletEnthalpy = (end[nozzleEnthalpy] - end[turbineWork]) / window_ * model_->omega;
     const double taken = meanWheelPower();
     figures.balanceResidual =
         std::fabs(figures.power - figures.friction - taken) / std::max(taken, 1e-300);

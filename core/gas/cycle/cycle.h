@@ -216,6 +216,7 @@ struct TurbineFigures {
     double friction = 0.0; ///< lost in the bearings [W]
     double pressure = 0.0, temperature = 0.0; ///< in the exhaust plenum [Pa], [K]
     double outletTemperature = 0.0;           ///< behind the turbine, of the mean flow [K]
+    double outletEnthalpy = 0.0;              ///< of what leaves it, sensible from 298.15 K [W]
     double speedRatio = 0.0;                  ///< u/c₀ at the mean pressure and temperature
     double efficiency = 0.0;      ///< power over that of an isentropic expansion of the mean flow
     double balanceResidual = 0.0; ///< of powers on the wheel shaft, relative to the compressor's

@@ -29,6 +29,16 @@ void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const desig
                  LW_TEXT("a larger or faster wheel; this one is choked and holds the air back"),
                  std::nullopt, "compressor_flow_coefficient"},
                 phi, {0.95 * wheel.chokeFlow, wheel.chokeFlow});
+    if (gas.turbine && !gas.turbine->sustained) {
+        list.add(
+            {"turbocharger-idles", Severity::warning,
+             Message(LW_TEXT("At %1 of the shaft the turbocharger does not sustain itself: its "
+                             "wheel idles, and what else feeds the plenum brings the air. A "
+                             "smaller nozzle or a hotter exhaust lets it turn earlier."),
+                     Amount(design.running.speed, in::rpm)),
+             0.0, 1.0, &in::pure, "/gas/supply/turbine/nozzle_mm2", std::nullopt,
+             "wheel_sustained"});
+    }
 }
 
 } // namespace lobewright::solution

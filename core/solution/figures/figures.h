@@ -54,8 +54,9 @@ Brake brakeOf(const StageResults& results);
 /// Groups "performance" and "energy".
 void addPerformanceFigures(FigureList& list, const StageResults& results);
 
-/// Of a compressor, into the group at hand.
-void addCompressorFigures(FigureList& list, const gas::CompressorFigures& compressor);
+/// Of compressor and turbine, into the group at hand; nothing without them.
+void addSupplyFigures(FigureList& list, const gas::CycleSolution& gas,
+                      const design::Design& design);
 
 /// Group "loads": torque over a turn, forces, lift-off, work balance.
 void addLoadFigures(FigureList& list, const StageResults& results);

@@ -75,6 +75,12 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.exhaustEnthalpy, kilojoule);
     list.add("wall_coefficient_W_per_m2K", LW_TEXT("Heat transfer coefficient of the walls"), "h",
              "W/(m²·K)", flows.wallCoefficient);
+    if (results.design.gas.supply.hasTurbine()) {
+        list.add("exhaust_plenum_pressure_bar", LW_TEXT("Pressure in the exhaust plenum"), "p",
+                 "bar", flows.exhaustPressure, units::bar);
+        list.add("exhaust_plenum_temperature_K", LW_TEXT("Temperature in the exhaust plenum"), "T",
+                 "K", flows.exhaustTemperature);
+    }
     list.add("unburnt_temperature_K", LW_TEXT("Temperature ahead of the flame"), "T", "K",
              flows.unburntTemperature);
 }

@@ -247,7 +247,7 @@ std::optional<Operand> readingOperand(const Solution& solution, std::string_view
 
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name) {
     for (const auto& look :
-         {geometryValue, gasValue, energyValue, loadValue, balanceValue, crownValue}) {
+         {geometryValue, gasValue, supplyValue, energyValue, loadValue, balanceValue, crownValue}) {
         if (auto found = look(solution, name)) {
             return found;
         }

@@ -41,6 +41,7 @@ std::span<const Recipe> balanceRecipes();
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name);
 std::optional<Operand> geometryValue(const Solution& solution, std::string_view name);
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name);
+std::optional<Operand> supplyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> loadValue(const Solution& solution, std::string_view name);
 std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_view name);
