@@ -33,6 +33,20 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     }
     path.trapped = {gas.cycles.front().trappedPressure, gas.cycles.front().trappedTemperature};
     path.power = gas.supplyPower;
+    if (gas.compressor) {
+        path.wheel = SupplyPath::Wheel{std::nullopt, gas.compressor->power};
+        if (const auto& between = feeder.between()) {
+            path.wheel->behind = SupplyPath::State{between->pressure, between->temperature};
+        }
+    }
+    if (gas.turbine) {
+        path.turbine = SupplyPath::Turbine{
+            {gas.turbine->pressure, gas.turbine->temperature},
+            {solution.design.gas.exhaustPressure, gas.turbine->outletTemperature},
+            gas.turbine->power,
+            gas.turbine->friction,
+            gas.turbine->sustained};
+    }
     path.paid = gas.supplyPaid;
     return path;
 }
