@@ -215,7 +215,7 @@ void describeGear(Visitor& v, gas::Compressor& compressor) {
               .label = LW_TEXT("Gear ratio of the wheel"),
               .unit = in::pure,
               .range = between(0.1, 500.0),
-              .help = LW_TEXT("Turns of the compressor wheel for one turn of the shaft. Default "
+              .help = LW_TEXT("Revolutions of the compressor wheel per shaft revolution. Default "
                               "15 (own estimate).")},
              compressor.gearRatio);
 }

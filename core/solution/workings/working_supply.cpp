@@ -26,7 +26,7 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.")},
     {"compressor_tip_speed_m_per_s", "u", "π·D·N/60000",
      "D=field:/gas/supply/wheel/diameter_mm N=figure:compressor_speed_rpm",
-     LW_TEXT("Definition: circumference of the wheel times its turns in a second.")},
+     LW_TEXT("Definition: circumference of the wheel times its revolutions per second.")},
     {"compressor_flow_coefficient", "φ", "B·R·T_a/(360·p_a·u·D^2)",
      "B=figure:air_flow_kg_per_h R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K p_a=field:/gas/supply/ambient_pressure_bar "
@@ -54,7 +54,7 @@ constexpr Recipe recipes[] = {
      flowTimesWork, sampled, 1e-9},
     {"compressor_power_kW", "P_c", "B·Δh/3600",
      "B=figure:air_flow_kg_per_h Δh=value:wheel_work behind=value:blower_behind",
-     LW_TEXT("Mass flow times the work of the wheel on it, which does not change over the turn."),
+     LW_TEXT("Mass flow times the work of the wheel on it, which is constant over the revolution."),
      steady, 1e-9},
     {"supply_power_kW", "P_s", "P_c", "P_c=figure:compressor_power_kW alone=value:geared_alone",
      LW_TEXT("The shaft drives the wheel through the gear.")},
