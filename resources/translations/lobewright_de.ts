@@ -9495,6 +9495,14 @@
         <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
+    <message>
+        <source>Turbocharged works generator</source>
+        <translation>Werksgenerator mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
 </context>
 <context>
     <name>Scene</name>
