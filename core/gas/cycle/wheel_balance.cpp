@@ -30,7 +30,9 @@ class Shaft {
     std::optional<double> excess(double speed) {
         model_.setWheelSpeed(speed);
         const CoupledCylinders::State before = search_.state;
+        const long used = search_.cylinders().rateEvaluations();
         Result<SteadySearch> found = search_.find(options_, monitor_, near_);
+        options_.maxEvaluations -= search_.cylinders().rateEvaluations() - used;
         if (!found || !found->steady) {
             problem = found ? std::nullopt : std::optional(found.problems().front());
             search_.state = before;
@@ -54,7 +56,7 @@ class Shaft {
     Model& model_;
     SteadyState& search_;
     bool near_;
-    const CycleOptions& options_;
+    CycleOptions options_; ///< what of the work allowed is left
     Monitor& monitor_;
     int windows_ = 0, unsteady_ = 0;
 };
