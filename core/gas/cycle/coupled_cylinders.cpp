@@ -36,6 +36,12 @@ double feedAnswer(const Feeder& feeder, double pressure) {
     return flow > 0.0 ? feeder.slope(pressure) * pressure / flow : 0.0;
 }
 
+/// Likely gas in an exhaust plenum.
+Stream guessedExhaust(const Model& model) {
+    return model.fired ? model.stream(0.5, 800.0)
+                       : model.stream(0.0, model.settings.supply.ambientTemperature);
+}
+
 /// The plenum filled with ambient air [kg].
 double plenumScale(const Model& model) {
     return ambientDensity(model.settings.supply, model.gas.air) *
@@ -157,17 +163,16 @@ std::vector<double*> numbersOf(CoupledCylinders::State& state) {
 
 SupplyState constantSupply(const Model& model, double blowerPressure) {
     const double exhaust = model.settings.exhaustPressure;
+    const Stream behind = model.hasTurbine() ? guessedExhaust(model) : Stream{};
     const Supply& supply = model.settings.supply;
     if (supply.kind == SupplyKind::reservoir) {
-        return {supply.pressure, model.freshStream(supply.temperature), exhaust, {}};
+        return {supply.pressure, model.freshStream(supply.temperature), exhaust, behind};
     }
     if (supply.kind == SupplyKind::underPiston) {
-        return {blowerPressure, model.freshStream(supply.ambientTemperature), exhaust, {}};
+        return {blowerPressure, model.freshStream(supply.ambientTemperature), exhaust, behind};
     }
-    return {blowerPressure,
-            model.freshStream(model.feeder.feed(blowerPressure).temperature),
-            exhaust,
-            {}};
+    return {blowerPressure, model.freshStream(model.feeder.feed(blowerPressure).temperature),
+            exhaust, behind};
 }
 
 Charge guessedCharge(const Model& model, const SupplyState& supply) {
@@ -311,13 +316,12 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
                   (supply.fresh.gasConstant * supply.fresh.temperature)
             : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
     if (model_->hasTurbine()) {
-        const double products = model_->fired ? 0.5 : 0.0;
-        const double t = model_->fired ? 800.0 : supply.fresh.temperature;
+        const Stream gas = supply.behind;
         const double volume = model_->settings.supply.compressor.turbine.exhaustVolume;
-        const double mass = 1.05 * exhaust * volume / (model_->stream(products, t).gasConstant * t);
+        const double mass = 1.05 * exhaust * volume / (gas.gasConstant * gas.temperature);
         state.plenum[exhaustPlenumMass] = mass;
-        state.plenum[exhaustPlenumTemperature] = t;
-        state.plenum[exhaustPlenumProducts] = products * mass;
+        state.plenum[exhaustPlenumTemperature] = gas.temperature;
+        state.plenum[exhaustPlenumProducts] = gas.products * mass;
     }
     CoupledCylinders single(*model_, supply);
     for (std::size_t j = 0; j < cycles(); ++j) {

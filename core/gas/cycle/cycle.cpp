@@ -161,12 +161,15 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
 /// The steady state from nowhere, at the best burn start where that is asked for.
 Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOptions& options,
                             Monitor& monitor) {
+    double wheelSpeed = likelySpeed(model.settings.supply, model.gas.air);
+    if (model.hasTurbine()) {
+        model.setWheelSpeed(wheelSpeed); // wherever a search nearby has left it
+    }
     Result<CoupledCylinders::State> guess = search.cylinders().guess();
     if (!guess) {
         return guess.problems();
     }
     search.state = std::move(guess).value();
-    double wheelSpeed = model.hasTurbine() ? guessedWheelSpeed(model) : 0.0;
     if (!model.searchesBurnStart()) {
         return findSteady(model, search, options, monitor, wheelSpeed, false);
     }

@@ -218,7 +218,7 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                    "adjuster's shift, must be more")};
         }
     }
-    model.setWheelSpeed(model.hasTurbine() ? guessedWheelSpeed(model)
+    model.setWheelSpeed(model.hasTurbine() ? likelySpeed(settings.supply, gas.air)
                                            : gearedSpeed(settings.supply, run.omega));
     setScales(model);
     double burnStart = settings.burn.start;

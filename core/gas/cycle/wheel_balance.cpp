@@ -107,15 +107,6 @@ std::optional<Bracket> bracketOf(Shaft& shaft, double guess, double factor, doub
 
 } // namespace
 
-double guessedWheelSpeed(const Model& model) {
-    const Supply& supply = model.settings.supply;
-    const double t = supply.ambientTemperature;
-    const double heat = model.gas.air.heat(t);
-    const double rise = std::pow(1.6, model.gas.air.gasConstant() / heat) - 1.0;
-    return std::sqrt(heat * t * rise / supply.compressor.wheel.headCoefficient) /
-           tipPerSpeed(model);
-}
-
 Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double guess, bool near,
                                   const CycleOptions& options, Monitor& monitor, bool& sustained) {
     Shaft shaft(model, search, near, options, monitor);

@@ -14,7 +14,4 @@ namespace lobewright::gas {
 Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double guess, bool near,
                                   const CycleOptions& options, Monitor& monitor, bool& sustained);
 
-/// A wheel speed to begin with: at which the compressor would give a ratio of 1.6 [rad/s].
-double guessedWheelSpeed(const Model& model);
-
 } // namespace lobewright::gas

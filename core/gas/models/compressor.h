@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/gas/properties/properties.h"
 #include "core/gas/models/settings.h"
 #include "core/gas/models/supply.h"
+#include "core/gas/properties/properties.h"
 
 namespace lobewright::gas {
 

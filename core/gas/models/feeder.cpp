@@ -5,6 +5,7 @@
 #include <boost/math/tools/roots.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace lobewright::gas {
@@ -34,6 +35,14 @@ Feeder::Between betweenOf(const TurningWheel& wheel, const Supply& supply, doubl
 }
 
 } // namespace
+
+double likelySpeed(const Supply& supply, const GasGroup& air) {
+    const double t = supply.ambientTemperature;
+    const double heat = air.heat(t);
+    const double rise = std::pow(1.6, air.gasConstant() / heat) - 1.0;
+    const Wheel& wheel = supply.compressor.wheel;
+    return std::sqrt(heat * t * rise / wheel.headCoefficient) / (0.5 * wheel.diameter);
+}
 
 double gearedSpeed(const Supply& supply, double omega) {
     return supply.compressor.gearRatio * omega;

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/gas/models/compressor.h"
-#include "core/gas/properties/properties.h"
 #include "core/gas/models/settings.h"
+#include "core/gas/properties/properties.h"
 
 #include <optional>
 
@@ -47,6 +47,10 @@ class Feeder {
     std::optional<TurningWheel> wheel_;
     std::optional<Between> between_;
 };
+
+/// A speed to begin the search for that of a turbine's wheel with: at which the compressor would
+/// give a pressure ratio of about 1.6 [rad/s].
+double likelySpeed(const Supply& supply, const GasGroup& air);
 
 /// Speed of a geared wheel at shaft speed ω [rad/s].
 double gearedSpeed(const Supply& supply, double omega);
