@@ -168,6 +168,11 @@ gas::Settings fourStrokeSettings(const solution::Solution& solution, bool sameSu
     supply.pressure = sameSupply ? solution.gas->plenumPressure : supply.ambientPressure;
     supply.temperature = sameSupply ? solution.gas->plenumTemperature : supply.ambientTemperature;
     supply.unpaid = sameSupply && !solution.gas->supplyPaid;
+    if (sameSupply && solution.gas->turbine) {
+        // the exhaust that drives the turbine stands against these valves as well
+        settings.exhaustPressure = solution.gas->turbine->pressure;
+        supply.unpaid = true;
+    }
     settings.scavenging = {};
     settings.wallHeat.exhaustCrownTemperature.reset();
     // Cycle degrees of a four-stroke are half crank degrees; the burn lasts as long in degrees of

@@ -51,6 +51,7 @@ Result<CrankCycle> crankCycle(const solution::Solution& solution, bool samePisto
     const double omega = (samePistonSpeed ? perTurn : 1.0) * design.running.speed;
     gas::Settings settings = design::gasSettings(design);
     settings.supply.driveRatio /= perTurn;
+    settings.supply.compressor.gearRatio /= perTurn;
     const auto run = evenConditions(design, omega, design.mechanism.cylinders, chamber->period());
     auto gas = gas::solveCycle(*chamber, settings, run, monitor);
     if (!gas) {

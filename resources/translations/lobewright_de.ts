@@ -6070,10 +6070,6 @@
         <translation>η_v des Gebläses, gleichbleibend. Vorgabe 0,85 (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Volume between blower and inlet ports. Default 3000 cm³ (own estimate).</source>
-        <translation>Volumen zwischen Gebläse und Einlassschlitzen. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>η_is of whatever compresses the supply. Default 0.65 (own estimate).</source>
         <translation>η_is dessen, was die Zuluft verdichtet. Vorgabe 0,65 (eigene Schätzung).</translation>
     </message>
@@ -8161,6 +8157,426 @@
         <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
         <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
+    <message>
+        <source>Centrifugal compressor with plenum</source>
+        <translation>Radialverdichter mit Sammler</translation>
+    </message>
+    <message>
+        <source>Gear on the shaft</source>
+        <translation>Getriebe an der Welle</translation>
+    </message>
+    <message>
+        <source>Turbine in the exhaust</source>
+        <translation>Turbine im Abgas</translation>
+    </message>
+    <message>
+        <source>Compressor wheel alone</source>
+        <translation>Verdichterrad allein</translation>
+    </message>
+    <message>
+        <source>Blower behind the wheel</source>
+        <translation>Gebläse hinter dem Rad</translation>
+    </message>
+    <message>
+        <source>Volume between blower or compressor and inlet ports. Default 3000 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Gebläse oder Verdichter und Einlassschlitzen. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Wheel diameter</source>
+        <translation>Raddurchmesser</translation>
+    </message>
+    <message>
+        <source>D at the tip of the compressor wheel. Default 80 mm (own estimate).</source>
+        <translation>D am Austritt des Verdichterrads. Vorgabe 80 mm (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Highest head coefficient</source>
+        <translation>Größte Druckzahl</translation>
+    </message>
+    <message>
+        <source>ψ₀: isentropic rise of enthalpy over the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
+        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of surge</source>
+        <translation>Durchflusszahl der Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>φ_s: below it the wheel surges. φ is the mass flow over inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
+        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the highest head</source>
+        <translation>Durchflusszahl der größten Druckzahl</translation>
+    </message>
+    <message>
+        <source>φ_p: from here the head falls as a parabola towards choke. Default 0.045 (own estimate).</source>
+        <translation>φ_p: Von hier fällt die Druckzahl als Parabel zur Stopfgrenze. Vorgabe 0,045 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of choke</source>
+        <translation>Durchflusszahl der Stopfgrenze</translation>
+    </message>
+    <message>
+        <source>φ_c: here no head is left. Default 0.105 (own estimate).</source>
+        <translation>φ_c: Hier bleibt keine Druckerhöhung. Vorgabe 0,105 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best efficiency of the wheel</source>
+        <translation>Bester Wirkungsgrad des Rads</translation>
+    </message>
+    <message>
+        <source>Highest isentropic efficiency. Default 0.78 (Cohen, Rogers and Saravanamuttoo, ch. 4; secondary value).</source>
+        <translation>Größter isentroper Wirkungsgrad. Vorgabe 0,78 (Cohen, Rogers und Saravanamuttoo, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the best efficiency</source>
+        <translation>Durchflusszahl des besten Wirkungsgrads</translation>
+    </message>
+    <message>
+        <source>φ_b: the efficiency is a parabola about it, η_b·(2·φ/φ_b − (φ/φ_b)²). Default 0.06 (the example of the same text runs at 0.061; secondary value).</source>
+        <translation>φ_b: Der Wirkungsgrad ist eine Parabel darum, η_b·(2·φ/φ_b − (φ/φ_b)²). Vorgabe 0,06 (das Beispiel desselben Buchs läuft bei 0,061; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Gear ratio of the wheel</source>
+        <translation>Übersetzung zum Rad</translation>
+    </message>
+    <message>
+        <source>Exhaust plenum</source>
+        <translation>Abgassammler</translation>
+    </message>
+    <message>
+        <source>Volume between exhaust ports and nozzle; it loses no heat. Default 3000 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Auslassschlitzen und Düse; es verliert keine Wärme. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Nozzle area of the turbine</source>
+        <translation>Düsenfläche der Turbine</translation>
+    </message>
+    <message>
+        <source>Effective area of nozzle and wheel as one orifice. Default 400 mm² (own estimate).</source>
+        <translation>Wirksame Fläche von Düse und Rad als einer Drossel. Vorgabe 400 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Turbine wheel diameter</source>
+        <translation>Durchmesser des Turbinenrads</translation>
+    </message>
+    <message>
+        <source>Of the wheel where the gas enters it. Default 80 mm (own estimate).</source>
+        <translation>Des Rads dort, wo das Gas eintritt. Vorgabe 80 mm (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best efficiency of the turbine</source>
+        <translation>Bester Wirkungsgrad der Turbine</translation>
+    </message>
+    <message>
+        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. Default 0.72 (own estimate).</source>
+        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best speed ratio of the turbine</source>
+        <translation>Beste Laufzahl der Turbine</translation>
+    </message>
+    <message>
+        <source>u/c₀ of the best efficiency: tip speed over spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
+        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Mechanical efficiency of the wheel shaft</source>
+        <translation>Mechanischer Wirkungsgrad der Läuferwelle</translation>
+    </message>
+    <message>
+        <source>η_m: what reaches the compressor of the turbine&apos;s power. Default 0.95 (own estimate).</source>
+        <translation>η_m: was von der Leistung der Turbine den Verdichter erreicht. Vorgabe 0,95 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Drive of the wheel</source>
+        <translation>Antrieb des Rads</translation>
+    </message>
+    <message>
+        <source>Who turns the compressor wheel, and so pays for it.</source>
+        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+    </message>
+    <message>
+        <source>Turbine</source>
+        <translation>Turbine</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>A blower behind the wheel brings air before the wheel is up to speed: it starts a turbocharged engine.</source>
+        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+    </message>
+    <message>
+        <source>Compressor wheel</source>
+        <translation>Verdichterrad</translation>
+    </message>
+    <message>
+        <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
+        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
+        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
+    </message>
+    <message>
+        <source>no cyclic steady state with an idling wheel</source>
+        <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
+    </message>
+    <message>
+        <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+    </message>
+    <message>
+        <source>no cyclic steady state</source>
+        <translation>kein stationäres Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the compressor wheel</source>
+        <translation>Durchflusszahl des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>a larger or faster wheel; this one is choked and holds the air back</source>
+        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
+    </message>
+    <message>
+        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+    </message>
+    <message>
+        <source>Flow through the compressor</source>
+        <translation>Durchfluss durch den Verdichter</translation>
+    </message>
+    <message>
+        <source>Pressure in the exhaust plenum</source>
+        <translation>Druck im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Temperature in the exhaust plenum</source>
+        <translation>Temperatur im Abgassammler</translation>
+    </message>
+    <message>
+        <source>The exhaust keeps the wheel turning</source>
+        <translation>Das Abgas hält das Rad in Gang</translation>
+    </message>
+    <message>
+        <source>Power of the turbine</source>
+        <translation>Leistung der Turbine</translation>
+    </message>
+    <message>
+        <source>Expansion ratio of the turbine, mean</source>
+        <translation>Expansionsverhältnis der Turbine, Mittel</translation>
+    </message>
+    <message>
+        <source>Speed ratio of the turbine</source>
+        <translation>Laufzahl der Turbine</translation>
+    </message>
+    <message>
+        <source>Power of the turbine over that of an ideal one in the mean state</source>
+        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the exhaust plenum</source>
+        <translation>Mittlerer Druck im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Mean temperature in the exhaust plenum</source>
+        <translation>Mittlere Temperatur im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Speed of the compressor wheel</source>
+        <translation>Drehzahl des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>Tip speed of the compressor wheel</source>
+        <translation>Umfangsgeschwindigkeit des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>Pressure ratio of the compressor, mean</source>
+        <translation>Druckverhältnis des Verdichters, Mittel</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency of the compressor</source>
+        <translation>Isentroper Wirkungsgrad des Verdichters</translation>
+    </message>
+    <message>
+        <source>Power that the compressor takes</source>
+        <translation>Leistung, die der Verdichter aufnimmt</translation>
+    </message>
+    <message>
+        <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
+        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+    </message>
+    <message>
+        <source>The gear turns the wheel.</source>
+        <translation>Das Getriebe dreht das Rad.</translation>
+    </message>
+    <message>
+        <source>Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.</source>
+        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
+    </message>
+    <message>
+        <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
+        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
+    </message>
+    <message>
+        <source>In the steady state the ports pass what the compressor gives.</source>
+        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the plenum over ambient pressure.</source>
+        <translation>Mittlerer Druck im Sammler durch Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
+        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
+    </message>
+    <message>
+        <source>Parabola about the best flow coefficient; never below a fifth of the best (own estimate).</source>
+        <translation>Parabel um die beste Durchflusszahl; nie unter einem Fünftel des besten Werts (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>The shaft drives the wheel through the gear.</source>
+        <translation>Die Welle treibt das Rad über das Getriebe.</translation>
+    </message>
+    <message>
+        <source>The shaft drives wheel and blower: mass flow times the work of both.</source>
+        <translation>Die Welle treibt Rad und Gebläse: Massenstrom mal Arbeit beider.</translation>
+    </message>
+    <message>
+        <source>The shaft drives the blower, the exhaust the wheel: only the work of the blower.</source>
+        <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; nothing of it is taken from the shaft.</source>
+        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
+    </message>
+    <message>
+        <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
+        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+    </message>
+    <message>
+        <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
+        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
+    </message>
+    <message>
+        <source>Mean pressure before the turbine over that behind it.</source>
+        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+    </message>
+    <message>
+        <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
+        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
+    </message>
+    <message>
+        <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
+        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
+    </message>
+    <message>
+        <source>a compressor wheel without a blower behind it</source>
+        <translation>ein Verdichterrad ohne Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a blower behind the compressor wheel</source>
+        <translation>ein Gebläse hinter dem Verdichterrad</translation>
+    </message>
+    <message>
+        <source>a geared wheel alone</source>
+        <translation>ein Rad am Getriebe, allein</translation>
+    </message>
+    <message>
+        <source>a geared wheel with a blower behind it</source>
+        <translation>ein Rad am Getriebe mit Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a turbocharger with a blower behind it</source>
+        <translation>ein Abgasturbolader mit Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a turbocharger alone</source>
+        <translation>ein Abgasturbolader allein</translation>
+    </message>
+    <message>
+        <source>a wheel that the exhaust drives</source>
+        <translation>ein Rad, das vom Abgas getrieben wird</translation>
+    </message>
+    <message>
+        <source>a wheel that the exhaust keeps turning</source>
+        <translation>ein Rad, das das Abgas in Gang hält</translation>
+    </message>
+    <message>
+        <source>A balance of the wheel was found</source>
+        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+    </message>
+    <message>
+        <source>1 yes, 0 no; found by the search</source>
+        <translation>1 ja, 0 nein; Ergebnis der Suche</translation>
+    </message>
+    <message>
+        <source>Speed of the wheel</source>
+        <translation>Drehzahl des Rads</translation>
+    </message>
+    <message>
+        <source>searched by the solver; it idles where the exhaust is too weak</source>
+        <translation>vom Löser gesucht; es läuft leer, wo das Abgas zu schwach ist</translation>
+    </message>
+    <message>
+        <source>Flow through the turbine</source>
+        <translation>Durchfluss durch die Turbine</translation>
+    </message>
+    <message>
+        <source>Spouting velocity</source>
+        <translation>Isentrope Ausflussgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>√(2·c_p·T·(1 − (p_e/p_x)^((γ−1)/γ))) of the mean exhaust gas</source>
+        <translation>√(2·c_p·T·(1 − (p_e/p_x)^((γ−1)/γ))) des mittleren Abgases</translation>
+    </message>
+    <message>
+        <source>Head coefficient of the wheel</source>
+        <translation>Druckzahl des Rads</translation>
+    </message>
+    <message>
+        <source>ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); left of φ_p nearly level</source>
+        <translation>ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); links von φ_p fast waagerecht</translation>
+    </message>
+    <message>
+        <source>Work of the wheel on the air</source>
+        <translation>Arbeit des Rads an der Luft</translation>
+    </message>
+    <message>
+        <source>h(T₂) − h(T₁) with T₂ = T₁ + ψ·u²/(c_p·η)</source>
+        <translation>h(T₂) − h(T₁) mit T₂ = T₁ + ψ·u²/(c_p·η)</translation>
+    </message>
+    <message>
+        <source>Heat of air at constant pressure</source>
+        <translation>Wärmekapazität der Luft bei gleichem Druck</translation>
+    </message>
+    <message>
+        <source>in the ambient state</source>
+        <translation>im Umgebungszustand</translation>
+    </message>
+    <message>
+        <source>γ/(γ − 1) of air</source>
+        <translation>γ/(γ − 1) der Luft</translation>
+    </message>
+    <message>
+        <source>Revolutions of the compressor wheel per shaft revolution. Default 15 (own estimate).</source>
+        <translation>Umdrehungen des Verdichterrads je Wellenumdrehung. Vorgabe 15 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Definition: circumference of the wheel times its revolutions per second.</source>
+        <translation>Definition: Umfang des Rads mal seine Umdrehungen je Sekunde.</translation>
+    </message>
+    <message>
+        <source>Mass flow times the work of the wheel on it, which is constant over the revolution.</source>
+        <translation>Massenstrom mal Arbeit des Rads an ihm, die über die Umdrehung gleich bleibt.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9128,6 +9544,26 @@
         <source>The space under the pistons as pump: adiabatic, filled through a quasi-steady reed, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
         <translation>Raum unter den Kolben als Pumpe: adiabat, durch eine quasistationäre Zunge gefüllt, durch die Einlassschlitze geleert, mit sofortiger Vermischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben wird von den effektiven Werten abgezogen.</translation>
     </message>
+    <message>
+        <source>Radial compressor wheel, quasi-steady on curves of head and efficiency over the flow coefficient (radial blades: Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an adiabatic plenum.</source>
+        <translation>Radialverdichterrad, quasistationär auf Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), in einen adiabaten Sammler.</translation>
+    </message>
+    <message>
+        <source>A positive-displacement blower follows the wheel.</source>
+        <translation>Ein Verdrängergebläse folgt dem Rad.</translation>
+    </message>
+    <message>
+        <source>A turbine behind an adiabatic exhaust plenum drives the wheel, its efficiency a parabola of the speed ratio; the wheel turns where the powers meet. What the shaft drives is deducted from brake values.</source>
+        <translation>Eine Turbine hinter einem adiabaten Abgassammler treibt das Rad, ihr Wirkungsgrad ist eine Parabel der Laufzahl; das Rad dreht dort, wo die Leistungen gleich sind. Was die Welle treibt, wird von den effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>The power is deducted from brake values.</source>
+        <translation>Die Leistung wird von den effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
 </context>
 <context>
     <name>Samples</name>
@@ -9178,6 +9614,14 @@
     <message>
         <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Turbocharged works generator</source>
+        <translation>Werksgenerator mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -14546,6 +14990,60 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
         <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
+    <message>
+        <source>× %1
+%2
+%3</source>
+        <translation>× %1
+%2
+%3</translation>
+    </message>
+    <message>
+        <source>the exhaust pays</source>
+        <translation>das Abgas bezahlt</translation>
+    </message>
+    <message>
+        <source>the shaft pays</source>
+        <translation>die Welle bezahlt</translation>
+    </message>
+    <message>
+        <source>Exhaust plenum</source>
+        <translation>Abgassammler</translation>
+    </message>
+    <message>
+        <source>exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Behind the turbine</source>
+        <translation>Hinter der Turbine</translation>
+    </message>
+    <message>
+        <source>turbine</source>
+        <translation>Turbine</translation>
+    </message>
+    <message>
+        <source>÷ %1
+%2</source>
+        <translation>÷ %1
+%2</translation>
+    </message>
+    <message>
+        <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
+    <message>
+        <source>The exhaust pays %1 for the compressor and %2 for its bearings.</source>
+        <translation>Das Abgas bezahlt %1 für den Verdichter und %2 für seine Lager.</translation>
+    </message>
+    <message>
+        <source>The turbocharger does not sustain itself at this speed: its wheel idles.</source>
+        <translation>Der Abgasturbolader trägt sich bei dieser Drehzahl nicht selbst: Sein Rad läuft leer.</translation>
+    </message>
+    <message>
+        <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
+        <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
     </message>
 </context>
 <context>

@@ -2,21 +2,24 @@
 
 #include "core/units.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lobewright::gas {
 
-Compression compress(const Supply& supply, const GasGroup& air, double pressure) {
-    const double ambient = supply.ambientTemperature;
-    if (pressure <= supply.ambientPressure) {
-        return {ambient, 0.0};
+Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency) {
+    const double before = inlet.temperature;
+    if (pressure <= inlet.pressure) {
+        return {before, 0.0};
     }
-    const double gamma = air.heatRatio(ambient);
-    const double rise =
-        std::expm1((gamma - 1.0) / gamma * std::log(pressure / supply.ambientPressure));
-    const double outlet = ambient * (1.0 + rise / supply.isentropicEfficiency);
-    return {outlet, air.enthalpy(outlet) - air.enthalpy(ambient)};
+    const double gamma = air.heatRatio(before);
+    const double rise = std::expm1((gamma - 1.0) / gamma * std::log(pressure / inlet.pressure));
+    const double outlet = before * (1.0 + rise / efficiency);
+    return {outlet, air.enthalpy(outlet) - air.enthalpy(before)};
+}
+
+Compression compress(const Supply& supply, const GasGroup& air, double pressure) {
+    return compress(air, {supply.ambientPressure, supply.ambientTemperature}, pressure,
+                    supply.isentropicEfficiency);
 }
 
 double ambientDensity(const Supply& supply, const GasGroup& air) {

@@ -11,6 +11,15 @@ struct Compression {
     double work = 0.0;              ///< h(T₂) − h(T_amb) [J/kg], ≥ 0
 };
 
+/// A gas before it is compressed.
+struct Inlet {
+    double pressure = 0.0, temperature = 0.0; ///< [Pa], [K]
+};
+
+/// Adiabatic compression with an isentropic efficiency, γ of air before it. Below the pressure
+/// before it nothing is compressed.
+Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency);
+
 /// Adiabatic compression from the supply's ambient state to `pressure` [Pa] with its isentropic
 /// efficiency, γ of air at ambient temperature. Below ambient pressure nothing is compressed.
 Compression compress(const Supply& supply, const GasGroup& air, double pressure);

@@ -183,6 +183,7 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
             {"gas-remark", Severity::remark, remark, 0.0, 0.0, &in::pure, "/gas", std::nullopt});
     }
     addLostFuel(list, *gas, design);
+    addSupplyChecks(list, *gas, design);
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
         list.add({"supply-power-not-counted", Severity::remark,

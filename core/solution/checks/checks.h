@@ -69,6 +69,9 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
 void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   const design::Design& design);
 
+/// Surge and choke of a compressor.
+void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const design::Design& design);
+
 /// Lift-off, jam, and where the load changes flank on a closed track.
 void addLoadChecks(CheckList& list, const StageResults& results);
 

@@ -122,7 +122,7 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
 
 std::optional<Working> fromTable(const Solution& solution, const Figure& figure) {
     for (const auto& table :
-         {geometryRecipes(), timingRecipes(), performanceRecipes(), energyRecipes(), loadRecipes(),
+         {geometryRecipes(), timingRecipes(), performanceRecipes(), supplyRecipes(), energyRecipes(), loadRecipes(),
           contactRecipes(), crownRecipes(), balanceRecipes()}) {
         for (const Recipe& recipe : table) {
             auto working = made(solution, figure, recipe);
@@ -247,7 +247,7 @@ std::optional<Operand> readingOperand(const Solution& solution, std::string_view
 
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name) {
     for (const auto& look :
-         {geometryValue, gasValue, energyValue, loadValue, balanceValue, crownValue}) {
+         {geometryValue, gasValue, supplyValue, energyValue, loadValue, balanceValue, crownValue}) {
         if (auto found = look(solution, name)) {
             return found;
         }
