@@ -227,7 +227,7 @@ TEST(SectionWithoutDesign, SaysSoAndIgnoresTheHand) {
     EXPECT_FALSE(view.grab().isNull());
 }
 
-TEST(SectionPictures, AreKept) {
+TEST(SectionPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     for (const bool dark : {false, true})
         for (const QSize size : {QSize(380, 250), QSize(700, 420), QSize(1300, 620)}) {
@@ -237,18 +237,18 @@ TEST(SectionPictures, AreKept) {
             view.showSolution(inventedSolution(twoLobeDesign()));
             for (const double angle : {0.0, 40.0, 100.0, 175.0}) {
                 cursor.setAngle(angle * deg);
-                keepPicture(view, QStringLiteral("section-%1-%2-%3")
-                                      .arg(size.width())
-                                      .arg(dark ? "dark" : "light")
-                                      .arg(angle));
+                expectPicture(view, QStringLiteral("section-%1-%2-%3")
+                                        .arg(size.width())
+                                        .arg(dark ? "dark" : "light")
+                                        .arg(angle));
             }
             view.show();
             QTest::mouseMove(&view, QPoint(size.width() / 2, size.height() / 2));
             QTest::mouseMove(&view, handleNamed(view, "/ports/exhaust/0/edge_mm").at.toPoint());
             QTest::qWait(20);
-            keepPicture(view, QStringLiteral("section-%1-%2-hover")
-                                  .arg(size.width())
-                                  .arg(dark ? "dark" : "light"));
+            expectPicture(view, QStringLiteral("section-%1-%2-hover")
+                                    .arg(size.width())
+                                    .arg(dark ? "dark" : "light"));
         }
 }
 

@@ -244,7 +244,7 @@ TEST(StudentWalk, WithoutADesignThereIsNothingToWalk) {
     EXPECT_EQ(walk.step(), -1);
 }
 
-TEST(WalkPictures, AreKept) {
+TEST(WalkPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     for (const bool dark : {false, true}) {
         StudentWalk walk(cursor);
@@ -254,7 +254,7 @@ TEST(WalkPictures, AreKept) {
         walk.resize(380, 200);
         for (int i = 0; i < 4; ++i)
             walk.goOn();
-        keepPicture(walk, dark ? QStringLiteral("walk-dark") : QStringLiteral("walk-light"));
+        expectPicture(walk, dark ? QStringLiteral("walk-dark") : QStringLiteral("walk-light"));
     }
 }
 
