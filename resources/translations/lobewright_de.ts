@@ -8176,6 +8176,21 @@
     </message>
 </context>
 <context>
+    <name>EnginePainter</name>
+    <message>
+        <source>turns</source>
+        <translation>dreht sich</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>gas pushes</source>
+        <translation>Gas schiebt</translation>
+    </message>
+</context>
+<context>
     <name>FigureHelp</name>
     <message>
         <source>Source: %1</source>
@@ -9140,10 +9155,6 @@
         <source>lifts off</source>
         <translation>hebt ab</translation>
     </message>
-    <message>
-        <source>head</source>
-        <translation>Zylinderkopf</translation>
-    </message>
 </context>
 <context>
     <name>Shortcuts</name>
@@ -9342,6 +9353,41 @@
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+</context>
+<context>
+    <name>StripPainter</name>
+    <message>
+        <source>Inlet track, unrolled</source>
+        <translation>Einlassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Exhaust track, unrolled</source>
+        <translation>Auslassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track moves</source>
+        <translation>Bahn läuft</translation>
+    </message>
+    <message>
+        <source>lifts off</source>
+        <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>↓ turns the shaft</source>
+        <translation>↓ dreht die Welle</translation>
+    </message>
+    <message>
+        <source>↑ slows the shaft</source>
+        <translation>↑ bremst die Welle</translation>
     </message>
 </context>
 <context>
@@ -13907,10 +13953,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Ziehen dreht die Welle. Die Enden eines Schlitzes ziehen, um seine Reihe zu verschieben oder zu ändern.</translation>
     </message>
     <message>
-        <source>%1, %2 % burnt gas%3</source>
-        <translation>%1, %2 % verbranntes Gas%3</translation>
-    </message>
-    <message>
         <source> (solving)</source>
         <translation> (rechnet)</translation>
     </message>
@@ -13929,14 +13971,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>, piston length assumed</source>
         <translation>, Kolbenlänge angenommen</translation>
-    </message>
-    <message>
-        <source>Inlet %1 % open</source>
-        <translation>Einlass %1 % offen</translation>
-    </message>
-    <message>
-        <source>Exhaust %1 % open</source>
-        <translation>Auslass %1 % offen</translation>
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>

@@ -15,6 +15,7 @@ constexpr double stripHeight = 90.0, tallestStrip = 190.0; ///< [px]
 constexpr double roomForStrips[] = {540.0, 360.0};         ///< least width and height [px]
 constexpr double shaftShare = 1.42, lowShare = 1.3; ///< machine over what stands above the shaft
 constexpr double slenderShaft = 0.7;                ///< of the radius that there is room for
+constexpr double leastBody = 38.0;                  ///< of the track in a strip [px]
 constexpr int faceSteps = 180;
 constexpr double beyond = 0.7; ///< over the half turn at both ends of a face [rad]
 constexpr double unlimited = 1e6;
@@ -83,7 +84,10 @@ void EngineFrame::placeStrips(const QRectF& area) {
         const double out = SectionFrame::outward(end);
         const double inner =
             back_[end] - out * (engine_->pair().curve(end).stroke() + 3.1 * r + 6.0 / scale());
-        QRectF box(QPointF(cylinder_.at(back_[end], 0.0).x(), row.top()),
+        // Room for words in the body of the track, however low it is there.
+        const double edge =
+            cylinder_.at(back_[end], 0.0).x() + out * std::max(0.0, leastBody - 0.7 * r * scale());
+        QRectF box(QPointF(std::clamp(edge, area.left(), area.right()), row.top()),
                    QPointF(cylinder_.at(inner, 0.0).x(), row.bottom()));
         strips_[end] = box.normalized();
         if (end == End::inlet)

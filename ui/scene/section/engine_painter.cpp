@@ -24,6 +24,7 @@ struct Words {
 
 constexpr double faded = 0.32; ///< opacity of the cylinder beyond the shaft
 constexpr int shaftLines = 6;
+constexpr double leastPush = 0.06; ///< of the peak pressure
 
 /// A round bar lying across the gradient's direction.
 QLinearGradient rounded(const QPointF& from, const QPointF& to, const QColor& tone, bool isDark) {
@@ -345,21 +346,23 @@ void EnginePainter::paintSliding(End end) {
         painter_.drawText(room, Qt::AlignCenter, word);
 }
 
-/// What the gas does to the piston, at the scale of the forces in the strips.
-void EnginePainter::paintGasPush(End end) {
+/// Pressure over its peak, 0 where nothing worth an arrow pushes.
+double EnginePainter::pushShare() const {
     const auto gas = engine_.gasAt(theta_);
-    if (!gas)
-        return;
     const double peak = engine_.channelPeak("pressure_bar").value_or(0.0);
-    if (peak <= 0.0)
+    const double share = gas && peak > 0.0 ? std::clamp(gas->pressure / peak, 0.0, 1.0) : 0.0;
+    return share < leastPush ? 0.0 : share;
+}
+
+/// What the gas does to the piston, as long as its pressure is high.
+void EnginePainter::paintGasPush(End end) {
+    const double share = pushShare();
+    if (share <= 0.0)
         return;
     const SectionFrame& cylinder = frame_.cylinder();
     const double out = SectionFrame::outward(end);
     const double longest =
         0.62 * (frame_.axisDistance() - engine_.design().mechanism.roller.radius);
-    const double share = std::clamp(gas->pressure / peak, 0.0, 1.0);
-    if (share < 0.06)
-        return;
     const double crown = cylinder.crown(end, theta_);
     painter_.setPen(QPen(tones_.ink, 4.0, Qt::SolidLine, Qt::FlatCap));
     drawArrow(painter_, cylinder.at(crown, 0.0), cylinder.at(crown + out * share * longest, 0.0),
@@ -373,7 +376,8 @@ void EnginePainter::paintGasWord() {
     const QRectF chamber = cylinder.box(cylinder.crown(End::inlet, theta_), -cylinder.halfBore(),
                                         cylinder.crown(End::exhaust, theta_), cylinder.halfBore());
     const QString word = Words::tr("gas pushes");
-    if (!gas || painter_.fontMetrics().horizontalAdvance(word) + 14.0 > chamber.width())
+    if (!gas || pushShare() <= 0.0 ||
+        painter_.fontMetrics().horizontalAdvance(word) + 14.0 > chamber.width())
         return;
     const bool isPale = heatTone(tones_, gas->temperature).lightnessF() > 0.5F;
     painter_.setPen(isPale ? Palette::lightTones().ink : Palette::darkTones().ink);

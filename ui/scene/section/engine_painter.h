@@ -36,6 +36,7 @@ class EnginePainter {
     void paintSliding(End end);
     void paintGasPush(End end);
     void paintGasWord();
+    double pushShare() const;
     void fill(const QPolygonF& part, const QColor& tone, bool cut);
     QPolygonF polygon(std::initializer_list<QPointF> zAndRho) const;
 

@@ -18,6 +18,8 @@ class SectionView : public TurnView {
 
     /// Index of the cylinder shown, from 0.
     int cylinder() const { return cylinder_; }
+    /// Index of the cylinder on the other side of the shaft, if one stands there.
+    std::optional<int> opposite() const;
     const EngineFrame& picture() const { return frame_; }
     const SectionFrame& frame() const { return frame_.cylinder(); }
     /// The drawing with its captions at the given size, without handles or focus frame.
@@ -38,8 +40,6 @@ class SectionView : public TurnView {
     void fadeOut(QPainter& painter, const EngineFrame& frame) const;
     void paintHeading(QPainter& painter, const EngineFrame& frame, double theta) const;
     void paintFoot(QPainter& painter, const EngineFrame& frame, double theta) const;
-    /// Index of the cylinder on the other side of the shaft, if one stands there.
-    std::optional<int> opposite() const;
     Handle edgeHandle(End end, std::size_t row) const;
     Handle heightHandle(End end, std::size_t row) const;
     double angle() const;

@@ -24,6 +24,8 @@ std::string contactForce(End end) {
     return std::string("contact_force_") + lobewright::name(end) + "_N";
 }
 
+constexpr double wordsRoom = 34.0; ///< at the edge of a strip, for the way of the track [px]
+
 /// 1, 2 or 5 times a power of ten, at most `most`.
 double roundBelow(double most) {
     const double power = std::pow(10.0, std::floor(std::log10(most)));
@@ -54,20 +56,23 @@ void StripPainter::paint(End end) {
     const double x = frame_.unrolled().at(frame_.unrolled().rollerAxis(end, theta_), 0.0).x();
     const double half = 0.5 * engine_.design().mechanism.roller.width;
     painter_.setPen(QPen(tones_.quiet, 1.0, Qt::DotLine));
-    painter_.drawLine(QPointF(x, box.bottom()), QPointF(x, frame_.cylinder().at(0.0, -half).y()));
-    const QString title = end == End::inlet ? Words::tr("Inlet track, unrolled")
-                                            : Words::tr("Exhaust track, unrolled");
     const double line = painter_.fontMetrics().height();
+    painter_.drawLine(QPointF(x, box.bottom() + line + 4.0),
+                      QPointF(x, frame_.cylinder().at(0.0, -half).y()));
+    QString title = end == End::inlet ? Words::tr("Inlet track, unrolled")
+                                      : Words::tr("Exhaust track, unrolled");
+    if (painter_.fontMetrics().horizontalAdvance(title) > box.width())
+        title = end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track");
     painter_.setPen(tones_.side(end));
-    painter_.drawText(
-        QRectF(box.left(), box.top() - line, box.width(), line),
-        (end == End::inlet ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
-        painter_.fontMetrics().elidedText(title, Qt::ElideRight, static_cast<int>(box.width())));
+    painter_.drawText(QRectF(box.left(), box.top() - line, box.width(), line),
+                      (end == End::inlet ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
+                      title);
     paintForce(end);
 }
 
 void StripPainter::paintTrack(End end) {
     const SectionFrame& strip = frame_.unrolled();
+    const QRectF& box = frame_.strip(end);
     const auto flank = [&](bool pull, double face) {
         const QPolygonF line = thinned(strip.trackProfile(end, theta_, pull));
         QPolygonF body = line;
@@ -79,9 +84,9 @@ void StripPainter::paintTrack(End end) {
         painter_.setBrush(Qt::NoBrush);
         painter_.drawPolyline(line);
     };
-    flank(false, strip.blankFace(end));
+    flank(false, end == End::inlet ? box.left() : box.right());
     if (engine_.design().mechanism.closedTrack)
-        flank(true, strip.rimFace(end));
+        flank(true, end == End::inlet ? box.right() : box.left());
 }
 
 void StripPainter::paintRoller(End end) {
@@ -131,10 +136,10 @@ double StripPainter::pixelsPerNewton() const {
         peak = std::max(peak, engine_.channelPeak(contactForce(end)).value_or(0.0));
     if (peak <= 0.0)
         return 0.0;
-    // The largest force, near inner dead centre, ends within the body of its track.
+    // The largest force, near inner dead centre, ends short of the words in the body of its track.
     const double r = engine_.design().mechanism.roller.radius;
     const double body = (0.7 * r + engine_.pair().curve(End::inlet).stroke()) * frame_.scale();
-    return std::min(frame_.strip(End::inlet).height(), 0.92 * body) / peak;
+    return std::max(24.0, std::min(frame_.strip(End::inlet).height(), body - wordsRoom)) / peak;
 }
 
 void StripPainter::paintForce(End end) {
