@@ -110,7 +110,7 @@ TEST_F(EnginePicture, SaysWhenTheForceTurnsTheShaftAndWhenItSlowsIt) {
 }
 
 TEST_F(EnginePicture, NamesWhatTurnsWhatSlidesAndWhatPushes) {
-    turnTo(50.0);
+    turnTo(80.0);
     for (const char* words : {"turns", "slides", "gas pushes", "track moves"})
         EXPECT_TRUE(draws(QString::fromLatin1(words))) << words;
     turnTo(180.0);
