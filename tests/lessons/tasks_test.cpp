@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <filesystem>
 #include <set>
 #include <stdexcept>
 
@@ -27,8 +28,8 @@ solution::Solution solved(const design::Design& design) {
 }
 
 design::Design sample(const std::string& name) {
-    const auto design = design::loadDesign(lobewright::test::sourceFolder() / "samples" /
-                                           (name + ".lobewright.json"));
+    const auto design = design::loadDesign(std::filesystem::path(lobewright::test::sourceFolder()) /
+                                           "samples" / (name + ".lobewright.json"));
     if (!design) {
         throw std::runtime_error(design.problems().front().message.english());
     }

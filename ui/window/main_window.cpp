@@ -197,6 +197,7 @@ void MainWindow::connectParts() {
     connect(views_, &Views::edited, this, apply);
     connect(views_, &Views::editFinished, &document_, &Document::finishEdit);
     connect(views_, &Views::fieldWanted, this, &MainWindow::goToField);
+    connect(views_, &Views::arrangementWanted, this, &MainWindow::arrange);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {

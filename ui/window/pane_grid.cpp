@@ -80,8 +80,14 @@ void PaneGrid::restoreSizes() {
         restoreState(kept);
 }
 
+QString PaneGrid::keptUnder() const {
+    const QString edition =
+        arrangement_.edition > 1 ? QStringLiteral("-%1").arg(arrangement_.edition) : QString();
+    return QStringLiteral("arrangement/") + arrangement_.key + edition;
+}
+
 QString PaneGrid::setting(const char* name) const {
-    return QStringLiteral("arrangement/%1/%2").arg(arrangement_.key, QLatin1String(name));
+    return keptUnder() + QLatin1Char('/') + QLatin1String(name);
 }
 
 void PaneGrid::save() const {
@@ -96,7 +102,7 @@ void PaneGrid::save() const {
 
 void PaneGrid::reset() {
     QSettings settings;
-    settings.remove(QStringLiteral("arrangement/") + arrangement_.key);
+    settings.remove(keptUnder());
     takeDown();
     build(arrangement_.columns);
     restoreSizes();

@@ -36,6 +36,7 @@ class PaneGrid : public QSplitter {
     void choose(Pane& pane, const QPoint& globalPosition);
     void setView(Pane& pane, const QString& key);
     void enlarge(Pane& pane);
+    QString keptUnder() const;
     QString setting(const char* name) const;
 
     Views& views_;
