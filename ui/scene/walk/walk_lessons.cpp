@@ -135,10 +135,12 @@ Question questionOf(WalkEvent event, const ShownEngine& engine) {
                 Words::tr("Before the last port closes nothing is enclosed: what the pistons "
                           "displace goes out through the ports.")};
     case WalkEvent::combustion:
-        return {Words::tr("What would be lost if it all burnt at once, exactly at inner dead "
-                          "centre?"),
-                Words::tr("Little of the work, but the pressure would rise like a blow: a higher "
-                          "peak, more force on roller and track, more heat into the walls.")};
+        return {
+            Words::tr("What would be lost if it all burnt at once, exactly at inner dead "
+                      "centre?"),
+            Words::tr(
+                "None of the work, in theory, but the pressure would rise like a blow: a higher "
+                "peak, more force on roller and track, more heat into the walls.")};
     case WalkEvent::innerDeadCentre:
         return {Words::tr("The pressure is high. How much does this cylinder turn the shaft now?"),
                 Words::tr("Hardly at all: where the pistons stand still, the track is level, and a "
@@ -167,9 +169,11 @@ Question questionOf(WalkEvent event, const ShownEngine& engine) {
                     : Words::tr("Two strokes, once outward and once inward, both pistons at the "
                                 "same time: a two-stroke.")};
     case WalkEvent::firstClosing:
-        return {Words::tr("Which side should close first, and why?"),
-                Words::tr("The exhaust: then the supply can still add charge that no longer "
-                          "escapes. Only a lead of the exhaust piston makes that possible.")};
+        return {
+            Words::tr("Which side should close first, and why?"),
+            Words::tr("The exhaust: then the supply can still add charge that no longer escapes. "
+                      "Without a lead of the exhaust piston the side that opens first closes "
+                      "last.")};
     }
     return {};
 }
