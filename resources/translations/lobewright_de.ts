@@ -9627,10 +9627,6 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>Click on the name</source>
-        <translation>Klick auf den Namen</translation>
-    </message>
-    <message>
         <source>Choose another view</source>
         <translation>Andere Ansicht wählen</translation>
     </message>
@@ -9649,6 +9645,10 @@
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Options, Show another view here</source>
+        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -10343,6 +10343,13 @@
     <message>
         <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
         <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ArrangementSheet</name>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
     </message>
 </context>
 <context>
@@ -13578,16 +13585,8 @@
 <context>
     <name>lobewright::ui::Pane</name>
     <message>
-        <source>Choose another view</source>
-        <translation>Andere Ansicht wählen</translation>
-    </message>
-    <message>
         <source>Options</source>
         <translation>Optionen</translation>
-    </message>
-    <message>
-        <source>What this view can show, copy, save and print</source>
-        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -13598,12 +13597,20 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>%1, choose another view</source>
-        <translation>%1, andere Ansicht wählen</translation>
-    </message>
-    <message>
         <source>Back to all panes</source>
         <translation>Zurück zu allen Feldern</translation>
+    </message>
+    <message>
+        <source>What this view can show, copy, save and print, and which view stands here</source>
+        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann, und welche Ansicht hier steht</translation>
+    </message>
+    <message>
+        <source>Options of %1</source>
+        <translation>Optionen von %1</translation>
+    </message>
+    <message>
+        <source>Show another view here</source>
+        <translation>Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -13772,6 +13779,14 @@
     <message>
         <source>To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
         <translation>Zum nächsten Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
+    </message>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
+    <message>
+        <source>Ways to divide the window, by what is to be done</source>
+        <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
 <context>
@@ -14346,6 +14361,13 @@ The design is unchanged and the program goes on. %2 If it happens again, undo th
         <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Scrubber</name>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
     </message>
 </context>
 <context>
