@@ -67,6 +67,14 @@
         <source>What is not known, how far results may be off, and what decides them</source>
         <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
     </message>
+    <message>
+        <source>Practise</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Predict, point and build, with hints and answers</source>
+        <translation>Vorhersagen, zeigen und bauen, mit Hinweisen und Antworten</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>
@@ -8577,6 +8585,294 @@
         <source>Mass flow times the work of the wheel on it, which is constant over the revolution.</source>
         <translation>Massenstrom mal Arbeit des Rads an ihm, die über die Umdrehung gleich bleibt.</translation>
     </message>
+    <message>
+        <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
+        <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
+    </message>
+    <message>
+        <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
+        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+    </message>
+    <message>
+        <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
+        <translation>Einlassschlitze, die weiter nach innen reichen, schließen später: Vergleichen Sie, was jedes von beiden an Drehmoment kostet.</translation>
+    </message>
+    <message>
+        <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
+        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+    </message>
+    <message>
+        <source>The roller carves the lobe</source>
+        <translation>Die Rolle schneidet den Nocken</translation>
+    </message>
+    <message>
+        <source>The track is what the roller leaves as it is led along the lift curve. Enlarge the roller, now %1, to within %2 of the radius at which it begins to carve the lobe away (undercut), but not beyond.</source>
+        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Hubkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Watch the unrolled track: a lobe that is undercut grows a pointed tip.</source>
+        <translation>Beobachten Sie die abgewickelte Bahn: Ein unterschnittener Nocken bekommt eine Spitze.</translation>
+    </message>
+    <message>
+        <source>A relative radius of curvature of 0 at the tip is the limit.</source>
+        <translation>Ein relativer Krümmungsradius von 0 an der Spitze ist die Grenze.</translation>
+    </message>
+    <message>
+        <source>A roller of %1 cuts no undercut; the limit is %2.</source>
+        <translation>Eine Rolle von %1 schneidet keinen Unterschnitt; die Grenze ist %2.</translation>
+    </message>
+    <message>
+        <source>A roller of %1 carves into the lobe that it should run on; the limit is %2.</source>
+        <translation>Eine Rolle von %1 schneidet in den Nocken, auf dem sie laufen soll; die Grenze ist %2.</translation>
+    </message>
+    <message>
+        <source>Largest torque</source>
+        <translation>Größtes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where its torque is largest.</source>
+        <translation>Drehen Sie die Welle dorthin, wo ihr Drehmoment am größten ist.</translation>
+    </message>
+    <message>
+        <source>Torque is force times lever arm. At the highest pressure the pistons hardly move, so that the arm is short.</source>
+        <translation>Drehmoment ist Kraft mal Hebelarm. Beim höchsten Druck bewegen sich die Kolben kaum, der Arm ist kurz.</translation>
+    </message>
+    <message>
+        <source>Look a little after inner dead centre, where the track is steep and the pressure still high.</source>
+        <translation>Suchen Sie ein wenig nach dem inneren Totpunkt, wo die Bahn steil und der Druck noch hoch ist.</translation>
+    </message>
+    <message>
+        <source>Here the torque is %1 of its largest value, %2, which it has at %3 of the shaft.</source>
+        <translation>Hier beträgt das Drehmoment %1 seines größten Werts von %2, den es bei %3 der Welle hat.</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the exhaust ports of cylinder 1 begin to open.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Auslassschlitze von Zylinder 1 zu öffnen beginnen.</translation>
+    </message>
+    <message>
+        <source>The crown has to pass the inner edge of the exhaust ports, on the way out.</source>
+        <translation>Der Kolbenboden muss auf dem Weg nach außen die Innenkante der Auslassschlitze überfahren.</translation>
+    </message>
+    <message>
+        <source>The chamber pressure begins to fall fast there.</source>
+        <translation>Dort beginnt der Druck im Brennraum schnell zu fallen.</translation>
+    </message>
+    <message>
+        <source>The exhaust opens at %1 of the shaft, %2 later than here.</source>
+        <translation>Der Auslass öffnet bei %1 der Welle, %2 später als hier.</translation>
+    </message>
+    <message>
+        <source>The exhaust opens at %1 of the shaft, %2 earlier than here.</source>
+        <translation>Der Auslass öffnet bei %1 der Welle, %2 früher als hier.</translation>
+    </message>
+    <message>
+        <source>Steepest place</source>
+        <translation>Steilste Stelle</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the roller of the inlet piston of cylinder 1 runs on the steepest place of its track.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Rolle des Einlasskolbens von Zylinder 1 auf der steilsten Stelle ihrer Bahn läuft.</translation>
+    </message>
+    <message>
+        <source>Steep means that the piston moves far for a small turn of the shaft.</source>
+        <translation>Steil heißt, dass sich der Kolben bei einer kleinen Drehung der Welle weit bewegt.</translation>
+    </message>
+    <message>
+        <source>Look for the place where the piston is fastest, about halfway.</source>
+        <translation>Suchen Sie die Stelle, an der der Kolben am schnellsten ist, etwa auf halbem Weg.</translation>
+    </message>
+    <message>
+        <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
+        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
+    </message>
+    <message>
+        <source>Highest pressure</source>
+        <translation>Höchster Druck</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the pressure in cylinder 1 is highest.</source>
+        <translation>Drehen Sie die Welle dorthin, wo der Druck in Zylinder 1 am höchsten ist.</translation>
+    </message>
+    <message>
+        <source>Combustion takes time: the pressure still rises while the pistons begin to part.</source>
+        <translation>Verbrennung braucht Zeit: Der Druck steigt noch, während die Kolben schon auseinandergehen.</translation>
+    </message>
+    <message>
+        <source>Look shortly after inner dead centre.</source>
+        <translation>Suchen Sie kurz nach dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>The highest pressure is %1, at %2 of the shaft.</source>
+        <translation>Der höchste Druck ist %1, bei %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>The changed engine cannot be solved.</source>
+        <translation>Der geänderte Motor lässt sich nicht lösen.</translation>
+    </message>
+    <message>
+        <source>Strokes of a cycle</source>
+        <translation>Takte eines Zyklus</translation>
+    </message>
+    <message>
+        <source>A stroke is one movement of a piston from one dead centre to the other. How many strokes does one cycle of the gas take here?</source>
+        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Zyklus des Gases?</translation>
+    </message>
+    <message>
+        <source>Let the shaft turn from one firing to the next and count aloud.</source>
+        <translation>Lassen Sie die Welle von einer Zündung zur nächsten drehen und zählen Sie laut mit.</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward: a two-stroke. The ports do in passing what other engines need two more strokes for.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen: ein Zweitakter. Die Schlitze erledigen nebenbei, wofür andere Motoren zwei weitere Takte brauchen.</translation>
+    </message>
+    <message>
+        <source>Firings per minute</source>
+        <translation>Zündungen je Minute</translation>
+    </message>
+    <message>
+        <source>The shaft turns at %1. How often does the whole engine fire in a minute?</source>
+        <translation>Die Welle dreht mit %1. Wie oft zündet der ganze Motor in einer Minute?</translation>
+    </message>
+    <message>
+        <source>Count the lobes of a track: each makes a cycle of its own in every cylinder.</source>
+        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder einen eigenen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Cylinders times cycles per revolution times revolutions per minute.</source>
+        <translation>Zylinder mal Zyklen je Umdrehung mal Umdrehungen je Minute.</translation>
+    </message>
+    <message>
+        <source>%1 revolutions × %2 cycles per revolution × cylinders (%3) = %4 firings per minute.</source>
+        <translation>%1 Umdrehungen × %2 Zyklen je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
+    </message>
+    <message>
+        <source>More exhaust lead</source>
+        <translation>Mehr Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>The exhaust track is turned %1 further ahead. By how many degrees of the cycle, counted from inner dead centre, does the exhaust open earlier?</source>
+        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Zyklus, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
+    </message>
+    <message>
+        <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
+        <translation>Grad der Welle sind nicht Grad des Zyklus: Die Nocken vervielfachen.</translation>
+    </message>
+    <message>
+        <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
+        <translation>Der innere Totpunkt liegt zwischen beiden Kolben: Er wandert mit, etwa um die Hälfte.</translation>
+    </message>
+    <message>
+        <source>the exhaust piston is ahead</source>
+        <translation>der Auslasskolben eilt voraus</translation>
+    </message>
+    <message>
+        <source>inner dead centre moves ahead with it</source>
+        <translation>der innere Totpunkt wandert mit</translation>
+    </message>
+    <message>
+        <source>The exhaust opens %1 of the cycle earlier: %2 of the shaft are %3 of the cycle with %4 cycles per revolution, less what inner dead centre itself moves.</source>
+        <translation>Der Auslass öffnet %1 des Zyklus früher: %2 der Welle sind bei %4 Zyklen je Umdrehung %3 des Zyklus, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
+    </message>
+    <message>
+        <source>More clearance</source>
+        <translation>Mehr Spalt</translation>
+    </message>
+    <message>
+        <source>The trapped compression ratio is %1. What will it be when the clearance at inner dead centre grows by %2?</source>
+        <translation>Die effektive Verdichtung beträgt %1. Wie groß wird sie, wenn der Spalt im inneren Totpunkt um %2 wächst?</translation>
+    </message>
+    <message>
+        <source>The gap adds the same slice to the smallest and to the trapped volume.</source>
+        <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
+    </message>
+    <message>
+        <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
+        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
+    </message>
+    <message>
+        <source>the smallest volume is larger</source>
+        <translation>das kleinste Volumen ist größer</translation>
+    </message>
+    <message>
+        <source>the trapped volume is larger too</source>
+        <translation>das eingeschlossene Volumen ist auch größer</translation>
+    </message>
+    <message>
+        <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
+        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Schneller</translation>
+    </message>
+    <message>
+        <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
+    </message>
+    <message>
+        <source>If the torque stayed, the power would grow as the speed does.</source>
+        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The ports are open for less time, and friction grows.</source>
+        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
+    </message>
+    <message>
+        <source>more revolutions at the same torque</source>
+        <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
+    </message>
+    <message>
+        <source>other work of the gas in each cycle</source>
+        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>other friction and pumping in each revolution</source>
+        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
+    </message>
+    <message>
+        <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
+        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+    </message>
+    <message>
+        <source>Other lobes</source>
+        <translation>Andere Nocken</translation>
+    </message>
+    <message>
+        <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
+    </message>
+    <message>
+        <source>Each lobe is a power stroke per revolution of every cylinder.</source>
+        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+    </message>
+    <message>
+        <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
+        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
+    </message>
+    <message>
+        <source>other number of power strokes</source>
+        <translation>andere Zahl von Arbeitshüben</translation>
+    </message>
+    <message>
+        <source>the lead, kept in shaft degrees, is another part of the cycle</source>
+        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
+    </message>
+    <message>
+        <source>other time for gas, heat and friction in each cycle</source>
+        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
+        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+    </message>
+    <message>
+        <source>Enter your guess first.</source>
+        <translation>Geben Sie zuerst Ihre Vermutung ein.</translation>
+    </message>
+    <message>
+        <source>This engine has no such task.</source>
+        <translation>Dieser Motor hat keine solche Aufgabe.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9704,10 +10000,6 @@
         <source>lifts off</source>
         <translation>hebt ab</translation>
     </message>
-    <message>
-        <source>head</source>
-        <translation>Zylinderkopf</translation>
-    </message>
 </context>
 <context>
     <name>Shortcuts</name>
@@ -9884,10 +10176,6 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>Click on the name</source>
-        <translation>Klick auf den Namen</translation>
-    </message>
-    <message>
         <source>Choose another view</source>
         <translation>Andere Ansicht wählen</translation>
     </message>
@@ -9906,6 +10194,10 @@
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Options, Show another view here</source>
+        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -10370,6 +10662,94 @@
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
         <translation>Der Kolben ist am weitesten vom Zylinderkopf entfernt, und das Brennraumvolumen ist mit %1 am größten.</translation>
+    </message>
+    <message>
+        <source>Why does the compression ratio count from here and not from outer dead centre?</source>
+        <translation>Warum zählt die Verdichtung von hier und nicht vom äußeren Totpunkt an?</translation>
+    </message>
+    <message>
+        <source>Before the last port closes nothing is enclosed: what the pistons displace goes out through the ports.</source>
+        <translation>Bevor der letzte Schlitz schließt, ist nichts eingeschlossen: Was die Kolben verdrängen, geht durch die Schlitze hinaus.</translation>
+    </message>
+    <message>
+        <source>What would be lost if it all burnt at once, exactly at inner dead centre?</source>
+        <translation>Was ginge verloren, wenn alles auf einmal verbrennte, genau im inneren Totpunkt?</translation>
+    </message>
+    <message>
+        <source>The pressure is high. How much does this cylinder turn the shaft now?</source>
+        <translation>Der Druck ist hoch. Wie stark dreht dieser Zylinder jetzt die Welle?</translation>
+    </message>
+    <message>
+        <source>Hardly at all: where the pistons stand still, the track is level, and a force straight onto it turns nothing.</source>
+        <translation>Kaum: Wo die Kolben stillstehen, ist die Bahn eben, und eine Kraft gerade auf sie dreht nichts.</translation>
+    </message>
+    <message>
+        <source>Is the torque largest where the pressure is?</source>
+        <translation>Ist das Drehmoment dort am größten, wo der Druck es ist?</translation>
+    </message>
+    <message>
+        <source>No: the track is still nearly level. Go on to where the shaft is pushed hardest.</source>
+        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten geschoben wird.</translation>
+    </message>
+    <message>
+        <source>What would a steeper track change?</source>
+        <translation>Was würde eine steilere Bahn ändern?</translation>
+    </message>
+    <message>
+        <source>More torque from the same force, over a shorter part of the revolution, and more side force on the guides. The work stays that of the gas.</source>
+        <translation>Mehr Drehmoment aus derselben Kraft, über einen kürzeren Teil der Umdrehung, und mehr Seitenkraft auf die Führungen. Die Arbeit bleibt die des Gases.</translation>
+    </message>
+    <message>
+        <source>What does opening the exhaust earlier cost, and what does it bring?</source>
+        <translation>Was kostet es, den Auslass früher zu öffnen, und was bringt es?</translation>
+    </message>
+    <message>
+        <source>It costs the work that the gas would still do on the pistons; it brings time for the pressure to fall before the inlet opens.</source>
+        <translation>Es kostet die Arbeit, die das Gas noch an den Kolben leisten würde; es bringt Zeit, in der der Druck fällt, bevor der Einlass öffnet.</translation>
+    </message>
+    <message>
+        <source>Why should the exhaust open before the inlet?</source>
+        <translation>Warum sollte der Auslass vor dem Einlass öffnen?</translation>
+    </message>
+    <message>
+        <source>So that the pressure in the chamber has fallen below that of the supply; else burnt gas flows into the inlet.</source>
+        <translation>Damit der Druck im Brennraum unter den Ladedruck gefallen ist; sonst strömt verbranntes Gas in den Einlass.</translation>
+    </message>
+    <message>
+        <source>Count aloud: how many strokes has one cycle?</source>
+        <translation>Zählen Sie laut: Wie viele Takte hat ein Zyklus?</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward: a two-stroke.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen: ein Zweitakter.</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward, both pistons at the same time: a two-stroke.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen, beide Kolben zugleich: ein Zweitakter.</translation>
+    </message>
+    <message>
+        <source>Which side should close first, and why?</source>
+        <translation>Welche Seite sollte zuerst schließen, und warum?</translation>
+    </message>
+    <message>
+        <source>Hardest push on the shaft</source>
+        <translation>Stärkster Schub auf die Welle</translation>
+    </message>
+    <message>
+        <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
+        <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
+    </message>
+    <message>
+        <source>This cylinder alone turns the shaft with %1.</source>
+        <translation>Dieser Zylinder allein dreht die Welle mit %1.</translation>
+    </message>
+    <message>
+        <source>None of the work, in theory, but the pressure would rise like a blow: a higher peak, more force on roller and track, more heat into the walls.</source>
+        <translation>Von der Arbeit theoretisch nichts, aber der Druck stiege wie ein Schlag: höherer Höchstdruck, mehr Kraft auf Rolle und Bahn, mehr Wärme in die Wände.</translation>
+    </message>
+    <message>
+        <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
+        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
     </message>
 </context>
 <context>
@@ -13725,16 +14105,8 @@
 <context>
     <name>lobewright::ui::Pane</name>
     <message>
-        <source>Choose another view</source>
-        <translation>Andere Ansicht wählen</translation>
-    </message>
-    <message>
         <source>Options</source>
         <translation>Optionen</translation>
-    </message>
-    <message>
-        <source>What this view can show, copy, save and print</source>
-        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -13745,12 +14117,20 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>%1, choose another view</source>
-        <translation>%1, andere Ansicht wählen</translation>
-    </message>
-    <message>
         <source>Back to all panes</source>
         <translation>Zurück zu allen Feldern</translation>
+    </message>
+    <message>
+        <source>What this view can show, copy, save and print, and which view stands here</source>
+        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann, und welche Ansicht hier steht</translation>
+    </message>
+    <message>
+        <source>Options of %1</source>
+        <translation>Optionen von %1</translation>
+    </message>
+    <message>
+        <source>Show another view here</source>
+        <translation>Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -13919,6 +14299,14 @@
     <message>
         <source>To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
         <translation>Zum nächsten Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
+    </message>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
+    <message>
+        <source>Ways to divide the window, by what is to be done</source>
+        <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
 <context>
@@ -14506,10 +14894,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Ziehen dreht die Welle. Die Enden eines Schlitzes ziehen, um seine Reihe zu verschieben oder zu ändern.</translation>
     </message>
     <message>
-        <source>%1, %2 % burnt gas%3</source>
-        <translation>%1, %2 % verbranntes Gas%3</translation>
-    </message>
-    <message>
         <source> (solving)</source>
         <translation> (rechnet)</translation>
     </message>
@@ -14528,14 +14912,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>, piston length assumed</source>
         <translation>, Kolbenlänge angenommen</translation>
-    </message>
-    <message>
-        <source>Inlet %1 % open</source>
-        <translation>Einlass %1 % offen</translation>
-    </message>
-    <message>
-        <source>Exhaust %1 % open</source>
-        <translation>Auslass %1 % offen</translation>
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>
@@ -14780,6 +15156,22 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
         <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
+    </message>
+    <message>
+        <source>&amp;Tasks</source>
+        <translation>&amp;Aufgaben</translation>
+    </message>
+    <message>
+        <source>Short tasks on this engine, with hints and answers</source>
+        <translation>Kurze Aufgaben an diesem Motor, mit Hinweisen und Antworten</translation>
+    </message>
+    <message>
+        <source>Show the answer</source>
+        <translation>Antwort zeigen</translation>
+    </message>
+    <message>
+        <source>Think first: then read the answer</source>
+        <translation>Erst nachdenken, dann die Antwort lesen</translation>
     </message>
 </context>
 <context>
@@ -15443,6 +15835,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>What decides this</source>
         <translation>Was dies bestimmt</translation>
     </message>
+    <message>
+        <source>Stages of the cycle</source>
+        <translation>Abschnitte des Zyklus</translation>
+    </message>
+    <message>
+        <source>Plot of the stage</source>
+        <translation>Diagramm zum Abschnitt</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::WidthPlot</name>
@@ -15608,6 +16012,258 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>EnginePainter</name>
+    <message>
+        <source>turns</source>
+        <translation>dreht sich</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>gas pushes</source>
+        <translation>Gas schiebt</translation>
+    </message>
+</context>
+<context>
+    <name>StripPainter</name>
+    <message>
+        <source>Inlet track, unrolled</source>
+        <translation>Einlassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Exhaust track, unrolled</source>
+        <translation>Auslassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track moves</source>
+        <translation>Bahn läuft</translation>
+    </message>
+    <message>
+        <source>lifts off</source>
+        <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>↓ turns the shaft</source>
+        <translation>↓ dreht die Welle</translation>
+    </message>
+    <message>
+        <source>↑ slows the shaft</source>
+        <translation>↑ bremst die Welle</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ArrangementSheet</name>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CauseBars</name>
+    <message>
+        <source>Causes of the change</source>
+        <translation>Ursachen der Änderung</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>Each bar is one cause; together they lead to the answer. The dashed line is your guess.</source>
+        <translation>Jeder Balken ist eine Ursache; zusammen führen sie zur Antwort. Die gestrichelte Linie ist Ihre Vermutung.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LessonPlot</name>
+    <message>
+        <source>Plot of the stage</source>
+        <translation>Diagramm zum Abschnitt</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Scrubber</name>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StageStrip</name>
+    <message>
+        <source>Stages of the cycle</source>
+        <translation>Abschnitte des Zyklus</translation>
+    </message>
+    <message>
+        <source>No design to draw yet</source>
+        <translation>Noch kein Entwurf zu zeichnen</translation>
+    </message>
+    <message>
+        <source>%1. Click to turn the shaft there.</source>
+        <translation>%1. Klicken dreht die Welle dorthin.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TaskView</name>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Every task of this engine; a tick says that it is solved</source>
+        <translation>Alle Aufgaben dieses Motors; ein Haken sagt, dass sie gelöst ist</translation>
+    </message>
+    <message>
+        <source>Lab &amp;sheet…</source>
+        <translation>&amp;Laborblatt…</translation>
+    </message>
+    <message>
+        <source>Save the tasks, your answers and what came out as a PDF</source>
+        <translation>Aufgaben, Ihre Antworten und das Ergebnis als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt task</source>
+        <translation>Nä&amp;chste Aufgabe</translation>
+    </message>
+    <message>
+        <source>To the next task that is not solved</source>
+        <translation>Zur nächsten Aufgabe, die nicht gelöst ist</translation>
+    </message>
+    <message>
+        <source>&amp;Hint</source>
+        <translation>&amp;Hinweis</translation>
+    </message>
+    <message>
+        <source>Your guess</source>
+        <translation>Ihre Vermutung</translation>
+    </message>
+    <message>
+        <source>What you expect, before the program says it</source>
+        <translation>Was Sie erwarten, bevor das Programm es sagt</translation>
+    </message>
+    <message>
+        <source>A hint, and then another one</source>
+        <translation>Ein Hinweis, und danach noch einer</translation>
+    </message>
+    <message>
+        <source>Tasks appear here once an engine is solved.</source>
+        <translation>Aufgaben erscheinen hier, sobald ein Motor gelöst ist.</translation>
+    </message>
+    <message>
+        <source>Enter what you expect and lock it; then the program answers.</source>
+        <translation>Geben Sie ein, was Sie erwarten, und legen Sie es fest; dann antwortet das Programm.</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>&amp;Festlegen</translation>
+    </message>
+    <message>
+        <source>Lock the guess and see what comes out</source>
+        <translation>Die Vermutung festlegen und sehen, was herauskommt</translation>
+    </message>
+    <message>
+        <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
+        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+    </message>
+    <message>
+        <source>&amp;Here</source>
+        <translation>&amp;Hier</translation>
+    </message>
+    <message>
+        <source>Say that the shaft stands at the place that is asked for</source>
+        <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
+    </message>
+    <message>
+        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
+        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>Look at the design as it is now</source>
+        <translation>Den Entwurf ansehen, wie er jetzt ist</translation>
+    </message>
+    <message>
+        <source>Solving…</source>
+        <translation>Löst…</translation>
+    </message>
+    <message>
+        <source>shaft at %1</source>
+        <translation>Welle bei %1</translation>
+    </message>
+    <message>
+        <source>design changed</source>
+        <translation>Entwurf geändert</translation>
+    </message>
+    <message>
+        <source>✓ Right. %1</source>
+        <translation>✓ Richtig. %1</translation>
+    </message>
+    <message>
+        <source>✗ Not quite. %1</source>
+        <translation>✗ Noch nicht. %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 solved</source>
+        <translation>%1 von %2 gelöst</translation>
+    </message>
+    <message>
+        <source>Lab sheet</source>
+        <translation>Laborblatt</translation>
+    </message>
+    <message>
+        <source>Engine: %1. Date: %2. Name: ____________________</source>
+        <translation>Motor: %1. Datum: %2. Name: ____________________</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>What came out</source>
+        <translation>Was herauskam</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet</source>
+        <translation>Laborblatt speichern</translation>
+    </message>
+    <message>
+        <source>lab-sheet.pdf</source>
+        <translation>laborblatt.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The file cannot be written.</source>
+        <translation>Die Datei lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet…</source>
+        <translation>Laborblatt speichern…</translation>
+    </message>
+    <message>
+        <source>Begin all tasks anew</source>
+        <translation>Alle Aufgaben neu beginnen</translation>
     </message>
 </context>
 </TS>

@@ -1,6 +1,7 @@
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
 #include "ui/base/palette.h"
+#include "ui/scene/section/gas_tone.h"
 #include "ui/scene/section/section_view.h"
 
 #include <QApplication>
@@ -92,16 +93,15 @@ TEST_F(Section, PortsOpenInTheDrawingExactlyWhenTheyAreTimedToOpen) {
     }
 }
 
-TEST_F(Section, ChamberIsPaintedInTheToneOfItsGas) {
+TEST_F(Section, ChamberIsPaintedInTheToneOfItsTemperature) {
     view.showSolution(inventedSolution(twoLobeDesign()));
     cursor.setAngle(40.0 * deg);
     const auto gas = view.engine().gasAt(40.0 * deg);
     ASSERT_TRUE(gas);
-    ASSERT_FALSE(gas->burning);
     const QImage image = view.grab().toImage().convertToFormat(QImage::Format_RGB32);
-    const QPointF chamber(450, 250 - 20);
-    EXPECT_EQ(image.pixelColor(chamber.toPoint() * image.devicePixelRatio()).name(),
-              Palette::of(view).gas(gas->burntShare).name());
+    const QPointF chamber = view.frame().at(0.0, 0.6 * view.frame().halfBore());
+    EXPECT_EQ(image.pixelColor((chamber * image.devicePixelRatio()).toPoint()).name(),
+              heatTone(Palette::of(view), gas->temperature).name());
 }
 
 TEST_F(Section, DraggingThePortEdgeMovesItByTheSameDistanceToScale) {

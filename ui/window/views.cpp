@@ -32,7 +32,10 @@
 #include "ui/scene/tracks/adjuster_panel.h"
 #include "ui/scene/tracks/liner_map.h"
 #include "ui/scene/tracks/unrolled_tracks.h"
+#include "ui/scene/walk/lesson_plot.h"
+#include "ui/scene/walk/stage_strip.h"
 #include "ui/scene/walk/student_walk.h"
+#include "ui/scene/walk/task_view.h"
 
 #include <QEvent>
 
@@ -106,6 +109,26 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     walk_ = new StudentWalk(cursor, owner);
     add("walk", tr("Walk through a cycle"), walk_);
     connect(circle, &CylinderCircle::cylinderChosen, walk_, &StudentWalk::setCylinder);
+    addLessons(cursor, owner);
+}
+
+void Views::addLessons(TurnCursor& cursor, QWidget* owner) {
+    auto* circle = dynamic_cast<CylinderCircle*>(find("circle")->widget);
+    auto* stages = new StageStrip(cursor, owner);
+    auto* plot = new LessonPlot(cursor, owner);
+    tasks_ = new TaskView(cursor, owner);
+    add("stages", tr("Stages of the cycle"), stages);
+    add("lesson-plot", tr("Plot of the stage"), plot);
+    add("tasks", tr("Tasks"), tasks_);
+    connect(circle, &CylinderCircle::cylinderChosen, stages, &StageStrip::setCylinder);
+    connect(stages, &StageStrip::stageChosen, walk_, &StudentWalk::goTo);
+    connect(walk_, &StudentWalk::tasksWanted, this,
+            [this] { Q_EMIT arrangementWanted(QStringLiteral("tasks")); });
+    // While the shaft plays, the plot stays: three in a second would only flicker.
+    connect(stages, &StageStrip::presentChanged, plot, [stages, plot, &cursor](int index) {
+        if (index >= 0 && !cursor.isPlaying())
+            plot->setEvent(stages->stage(index).event);
+    });
 }
 
 void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
@@ -204,6 +227,7 @@ const Views::View* Views::find(const QString& key) const {
 
 void Views::startAnew() {
     walk_->reset();
+    tasks_->reset();
 }
 
 void Views::showSolution(const SolutionPointer& solution) {

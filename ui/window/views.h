@@ -18,6 +18,7 @@ namespace lobewright::ui {
 class BandsModel;
 class PositionPlot;
 class StudentWalk;
+class TaskView;
 
 /// Everything that can stand in a pane: drawings, plots, lists. One of each, all of the same
 /// cursor. Views that cannot be seen are brought up to date when they are shown.
@@ -61,6 +62,7 @@ class Views : public QObject {
     void editFinished();
     void fieldWanted(const QString& path);
     void stateChanged();
+    void arrangementWanted(const QString& key);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -71,6 +73,7 @@ class Views : public QObject {
     template <class Plot>
     void addPlot(const char* key, const QString& title, Plot* plot);
     void addDrawings(TurnCursor& cursor, QWidget* owner);
+    void addLessons(TurnCursor& cursor, QWidget* owner);
     void addPlots(TurnCursor& cursor, QWidget* owner);
     void addStudies(QWidget* owner);
     void addLoads(TurnCursor& cursor, QWidget* owner);
@@ -87,6 +90,7 @@ class Views : public QObject {
     BandsModel* bands_ = nullptr;
     PositionPlot* position_ = nullptr;
     StudentWalk* walk_ = nullptr;
+    TaskView* tasks_ = nullptr;
     QWidget* editedLast_ = nullptr;
     SolutionPointer solution_, baseline_;
     GeometryPointer geometry_; ///< of a drag that is ahead of the solution, else null
