@@ -7,14 +7,19 @@
 
 namespace lobewright::gas {
 
+double intakePressure(const Supply& supply) {
+    return supply.kind == SupplyKind::reservoir ? supply.ambientPressure
+                                                : supply.ambientPressure * supply.throttle;
+}
+
 Compression compress(const Supply& supply, const GasGroup& air, double pressure) {
     const double ambient = supply.ambientTemperature;
-    if (pressure <= supply.ambientPressure) {
+    const double intake = intakePressure(supply);
+    if (pressure <= intake) {
         return {ambient, 0.0};
     }
     const double gamma = air.heatRatio(ambient);
-    const double rise =
-        std::expm1((gamma - 1.0) / gamma * std::log(pressure / supply.ambientPressure));
+    const double rise = std::expm1((gamma - 1.0) / gamma * std::log(pressure / intake));
     const double outlet = ambient * (1.0 + rise / supply.isentropicEfficiency);
     return {outlet, air.enthalpy(outlet) - air.enthalpy(ambient)};
 }
@@ -24,8 +29,9 @@ double ambientDensity(const Supply& supply, const GasGroup& air) {
 }
 
 double blowerFlow(const Supply& supply, const GasGroup& air, double omega) {
-    return supply.volumetricEfficiency * ambientDensity(supply, air) * supply.displacement *
-           supply.driveRatio * omega / units::turn;
+    const double density = intakePressure(supply) / (air.gasConstant() * supply.ambientTemperature);
+    return supply.volumetricEfficiency * density * supply.displacement * supply.driveRatio * omega /
+           units::turn;
 }
 
 } // namespace lobewright::gas

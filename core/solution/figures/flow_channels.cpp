@@ -1,3 +1,4 @@
+#include "core/design/gas_settings.h"
 #include "core/gas/models/supply.h"
 #include "core/solution/figures/channels.h"
 #include "core/solution/pipeline/stage_results.h"
@@ -31,9 +32,10 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.supplyPressure, units::bar);
     list.add("supply_temperature_K", LW_TEXT("Temperature before the inlet ports"), "T", "K",
              flows.supplyTemperature);
+    const auto supply = design::gasSettings(results.design).supply;
     list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
              "kJ/kg", flows.supplyPressure.unaryExpr([&](double pressure) {
-                 return gas::compress(results.design.gas.supply, gas::dryAir(), pressure).work;
+                 return gas::compress(supply, gas::dryAir(), pressure).work;
              }),
              kilojoule);
     list.add("inlet_flow_g_per_s", LW_TEXT("Flow through the inlet ports, inward"), "ṁ", "g/s",
