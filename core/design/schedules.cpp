@@ -3,6 +3,8 @@
 #include "core/design/document.h"
 #include "core/units/unit.h"
 
+#include <math.h> // NOLINT: the header below calls isnan() by its global name
+
 #include <boost/math/interpolators/pchip.hpp>
 #include <fmt/format.h>
 
@@ -147,9 +149,16 @@ Design withoutSchedule(Design design, std::string_view input) {
 
 Design withFixedValuesOf(Design design, const Design& from) {
     for (const Schedule& schedule : from.schedules) {
-        const auto kept = findField(from, schedule.input);
-        if (!kept || scheduleOf(design, schedule.input) == nullptr) {
+        const auto kept = findField(from, schedule.input), given = findField(design, schedule.input);
+        const Schedule* own = scheduleOf(design, schedule.input);
+        if (!kept || !given || own == nullptr || own->speed.empty() ||
+            own->speed.size() != own->value.size()) {
             continue;
+        }
+        const auto* value = std::get_if<double>(&given->value);
+        const auto running = findField(atItsSpeed(design), schedule.input);
+        if (!value || !running || FieldValue(*value) != running->value) {
+            continue; // a value of its own
         }
         if (auto set = withField(design, schedule.input, kept->value)) {
             design = std::move(set).value();

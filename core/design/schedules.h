@@ -40,8 +40,8 @@ Design atItsSpeed(const Design& design);
 /// The design with one input standing still again at the value it has in the design.
 Design withoutSchedule(Design design, std::string_view input);
 
-/// A design that was made from one at its speed, with its inputs under a schedule as `from` keeps
-/// them for the day the schedule goes.
+/// A design that may have been made from one at its speed: inputs that hold just the value of their
+/// schedule get the fixed value that `from` keeps for the day the schedule goes.
 Design withFixedValuesOf(Design design, const Design& from);
 
 /// Every rule that a schedule breaks, with its path: it names no input that may follow the speed,

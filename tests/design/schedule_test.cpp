@@ -4,6 +4,8 @@
 #include "core/units.h"
 #include "tests/design/sample.h"
 
+#include <math.h> // NOLINT: the header below calls isnan() by its global name
+
 #include <boost/math/interpolators/pchip.hpp>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -156,6 +156,10 @@ void ScheduleDialog::buildForm(QWidget& widget, const std::string& input,
     to_ = addNumber(*range, "to", tr("Upper end of the range"), 0.0);
     unit_ = new QLabel(range);
     range->layout()->addWidget(unit_);
+    if (!(speeds.first < speeds.second)) {
+        const double own = document_.design().running.speed / units::revPerMinute;
+        speeds = {std::round(0.4 * own), std::round(1.6 * own)};
+    }
     QWidget* over = newLine(tr("at s&peeds from"));
     slowest_ = addNumber(*over, "slowest", tr("Lowest speed, rpm"), speeds.first);
     over->layout()->addWidget(new QLabel(tr("to"), over));

@@ -197,6 +197,8 @@ void MainWindow::connectParts() {
     connect(views_, &Views::edited, this, apply);
     connect(views_, &Views::editFinished, &document_, &Document::finishEdit);
     connect(views_, &Views::fieldWanted, this, &MainWindow::goToField);
+    connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
+    connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {

@@ -36,8 +36,12 @@ double between(const Eigen::ArrayXXd& values, double row, double column) {
     const auto j =
         std::clamp<Eigen::Index>(static_cast<Eigen::Index>(column), 0, values.cols() - 2);
     const double u = row - static_cast<double>(i), v = column - static_cast<double>(j);
-    return (1.0 - u) * ((1.0 - v) * values(i, j) + v * values(i, j + 1)) +
-           u * ((1.0 - v) * values(i + 1, j) + v * values(i + 1, j + 1));
+    // A gap beside the place, with no weight there, leaves no gap.
+    const auto mix = [](double share, double a, double b) {
+        return share <= 0.0 ? a : share >= 1.0 ? b : (1.0 - share) * a + share * b;
+    };
+    return mix(u, mix(v, values(i, j), values(i, j + 1)),
+               mix(v, values(i + 1, j), values(i + 1, j + 1)));
 }
 
 } // namespace

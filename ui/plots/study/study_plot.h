@@ -74,6 +74,8 @@ class StudyPlot : public QWidget {
     virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
     virtual void addChoices(QMenu&) {}
 
+    /// Puts a widget between the plot and the line below it.
+    void addBelow(QWidget* widget);
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
     void changeEvent(QEvent* event) override;

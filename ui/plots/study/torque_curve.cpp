@@ -2,6 +2,10 @@
 
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/study/schedule_strip.h"
+
+#include <QMenu>
 
 #include <cmath>
 
@@ -14,7 +18,32 @@ constexpr double wholeSpeeds = 100.0; // ends of the range that follows the desi
 
 TorqueCurve::TorqueCurve(QWidget* parent)
     : StudyPlot(tr("Torque against speed"),
-                {QStringLiteral("brake_torque_Nm"), QStringLiteral("brake_power_kW")}, parent) {}
+                {QStringLiteral("brake_torque_Nm"), QStringLiteral("brake_power_kW")}, parent),
+      strip_(new ScheduleStrip(this)) {
+    addBelow(strip_);
+    connect(&plot(), &QCustomPlot::afterReplot, this, &TorqueCurve::alignStrip);
+    connect(strip_, &ScheduleStrip::edited, this, &TorqueCurve::edited);
+    connect(strip_, &ScheduleStrip::editFinished, this, &TorqueCurve::editFinished);
+    connect(strip_, &ScheduleStrip::searchWanted, this, &TorqueCurve::scheduleWanted);
+}
+
+void TorqueCurve::showDesign(const design::Design& design) {
+    strip_->show(design);
+    alignStrip();
+}
+
+void TorqueCurve::alignStrip() {
+    const QCPRange speeds = plot().xAxis->range();
+    const QCPAxisRect& axes = *plot().axisRect();
+    strip_->alignTo(speeds.lower, speeds.upper, axes.rect().left(),
+                    plot().width() - axes.rect().right() - 1);
+}
+
+void TorqueCurve::addChoices(QMenu& menu) {
+    menu.addAction(tr("Let an input &follow the speed…"), this,
+                   [this] { Q_EMIT scheduleWanted({}); });
+    menu.addSeparator();
+}
 
 StudyRunner::Work TorqueCurve::work(const design::Design& design,
                                     std::pair<double, double> range) const {

@@ -1,15 +1,29 @@
 #pragma once
 
+#include "ui/editing/edit.h"
 #include "ui/plots/study/study_plot.h"
 
 namespace lobewright::ui {
 
-/// Torque, power and other figures of the design against shaft speed.
+class ScheduleStrip;
+
+/// Torque, power and other figures of the design against shaft speed; below them the inputs that
+/// follow it.
 class TorqueCurve : public StudyPlot {
     Q_OBJECT
 
   public:
     explicit TorqueCurve(QWidget* parent = nullptr);
+
+    /// The design as it is edited, ahead of its solution.
+    void showDesign(const design::Design& design);
+    ScheduleStrip& strip() const { return *strip_; }
+
+  Q_SIGNALS:
+    void edited(const lobewright::ui::Edit& edit);
+    void editFinished();
+    /// The person wants an input to follow the speed; empty: one to be chosen.
+    void scheduleWanted(const QString& input);
 
   protected:
     StudyRunner::Work work(const design::Design& design,
@@ -20,6 +34,12 @@ class TorqueCurve : public StudyPlot {
     int pointsWanted() const override;
     double speedShare(double parameter) const override;
     std::pair<double, double> ownRange(const design::Design& design) const override;
+    void addChoices(QMenu& menu) override;
+
+  private:
+    void alignStrip();
+
+    ScheduleStrip* strip_;
 };
 
 } // namespace lobewright::ui
