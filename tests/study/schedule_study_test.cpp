@@ -69,7 +69,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Followed{"supply", "/gas/supply/pressure_bar", 1.2, 1.7},
                     Followed{"back", "/running/under_piston_pressure_bar", 1.0, 1.4},
                     Followed{"load", "/running/load", 1.0, 0.6}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 TEST(Schedules, AreFollowedByASweep) {
     auto design = sample("biogas-pump-set");
