@@ -7,6 +7,7 @@
 #include <cmath>
 #include <functional>
 #include <iterator>
+#include <map>
 
 LW_TEXTS_OF(Core)
 
@@ -15,7 +16,8 @@ namespace lobewright::study {
 namespace {
 
 constexpr int coarse = 9;            ///< values over the range
-constexpr int rounds = 3;            ///< the first and two finer ones, each four times as fine
+constexpr int rounds = 3;            ///< the grid, and two finer ones where the best may lie
+constexpr int finer = 4;             ///< how many times as fine
 constexpr double sameTorque = 0.005; ///< changes below are none for a sentence [share]
 
 const std::vector<std::string>& figures() {
@@ -90,23 +92,22 @@ bool isBetter(const ScheduledValue& a, const ScheduledValue& b, const ScheduleGo
     return excess(a, goal) < excess(b, goal);
 }
 
-/// Solves values of the input at many speeds at once and keeps the best of each.
+/// Solves values of the input at many speeds at once, and between them more where the best may lie.
 class Search {
   public:
     Search(const design::Design& design, const ScheduleGoal& goal, ScheduleAnswer& answer)
-        : design_(design::withoutSchedule(design, goal.input)), goal_(goal), answer_(answer) {
+        : design_(design::withoutSchedule(design, goal.input)), goal_(goal), answer_(answer),
+          tried_(answer.rows.size()) {
         design_.snapshots.clear();
         design_.knowledge.clear();
     }
 
     /// Nothing: done; else why not.
     std::optional<Problem> run(Monitor& monitor) {
-        const double step = (goal_.to - goal_.from) / (coarse - 1);
         for (int round = 0; round < rounds; ++round) {
-            const double finer = step / std::pow(4.0, round);
             std::vector<Trial> trials;
             for (std::size_t row = 0; row < answer_.rows.size(); ++row) {
-                addTrials(trials, row, round, finer);
+                round == 0 ? addGrid(trials, row) : addBetween(trials, row);
             }
             PartOfWork part(monitor, static_cast<double>(round) / rounds,
                             static_cast<double>(round + 1) / rounds);
@@ -122,20 +123,36 @@ class Search {
         std::size_t row;
         std::optional<double> value; ///< absent: the fixed one
     };
+    /// A value of one speed with what the engine does there; nothing where it does not run.
+    using Tried = std::map<double, std::optional<ScheduledValue>>;
 
-    void addTrials(std::vector<Trial>& trials, std::size_t row, int round, double step) const {
-        if (round == 0) {
-            trials.push_back({row, std::nullopt});
-            for (int i = 0; i < coarse; ++i) {
-                trials.push_back({row, goal_.from + (goal_.to - goal_.from) * i / (coarse - 1)});
-            }
-            return;
+    void addGrid(std::vector<Trial>& trials, std::size_t row) const {
+        trials.push_back({row, std::nullopt});
+        for (int i = 0; i < coarse; ++i) {
+            trials.push_back({row, goal_.from + (goal_.to - goal_.from) * i / (coarse - 1)});
         }
+    }
+
+    /// Whether a better value than the best may lie between two neighbours: beside the best itself,
+    /// and where a limit or the running engine ends on the way to more torque.
+    bool isPromising(const std::optional<ScheduledValue>& a, const std::optional<ScheduledValue>& b,
+                     const ScheduledValue& best) const {
+        for (const auto* end : {&a, &b}) {
+            if (*end && (*end)->value == best.value) {
+                return true;
+            }
+        }
+        const bool keeps = a && a->isWithin, alsoKeeps = b && b->isWithin;
+        return keeps != alsoKeeps && a && b && std::max(a->torque, b->torque) > best.torque;
+    }
+
+    void addBetween(std::vector<Trial>& trials, std::size_t row) const {
         const auto& best = answer_.rows[row].best;
-        for (int i = -3; best && i <= 3; ++i) {
-            const double value = best->value + i * step;
-            if (i != 0 && value >= goal_.from && value <= goal_.to) {
-                trials.push_back({row, value});
+        const Tried& tried = tried_[row];
+        for (auto low = tried.begin(); best && std::next(low) != tried.end(); ++low) {
+            const auto high = std::next(low);
+            for (int i = 1; i < finer && isPromising(low->second, high->second, *best); ++i) {
+                trials.push_back({row, low->first + (high->first - low->first) * i / finer});
             }
         }
     }
@@ -174,6 +191,7 @@ class Search {
             }
             return;
         }
+        tried_[trial.row].emplace(*trial.value, value);
         if (value && (!row.best || isBetter(*value, *row.best, goal_))) {
             row.best = value;
             row.failure = {};
@@ -185,6 +203,7 @@ class Search {
     design::Design design_;
     const ScheduleGoal& goal_;
     ScheduleAnswer& answer_;
+    std::vector<Tried> tried_; ///< by row
 };
 
 /// Neighbouring speeds at which the schedule does the same to the torque.

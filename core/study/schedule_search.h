@@ -49,9 +49,9 @@ struct ScheduleAnswer {
 };
 
 /// The value of the input at each speed that gives the highest brake torque within the limits: a
-/// grid over the range, then twice a finer one around the best, to 1/128 of the range. Where a
-/// limit decides, the best value lies that near on its safe side. Several peaks closer together
-/// than an eighth of the range may be taken for one.
+/// grid over the range, then twice a finer one beside the best and where a limit stops the way to
+/// more torque, to 1/128 of the range. Where a limit decides, the best value lies that near on its
+/// safe side. Peaks closer together than an eighth of the range may be taken for one.
 /// Errors: the input cannot follow the speed, the range does not ascend or leaves the admissible
 /// values (path of the input); no speeds, or speeds not positive and rising; cancelled (path "").
 Result<ScheduleAnswer> findSchedule(const design::Design& design, const ScheduleGoal& goal,
