@@ -37,6 +37,8 @@ void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
 void addContactSpeeds(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
+void addMap(CLI::App& program, Action& action);
+void addSchedule(CLI::App& program, Action& action);
 void addSolveFor(CLI::App& program, Action& action);
 void addDraft(CLI::App& program, Action& action);
 void addBands(CLI::App& program, Action& action);

@@ -214,6 +214,14 @@
         <source>What the design is and what it is for</source>
         <translation>Was der Entwurf ist und wozu er dient</translation>
     </message>
+    <message>
+        <source>Schedules over speed</source>
+        <translation>Kennlinien über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonPlot</name>
@@ -8873,6 +8881,182 @@
         <source>This engine has no such task.</source>
         <translation>Dieser Motor hat keine solche Aufgabe.</translation>
     </message>
+    <message>
+        <source>Mixture strength</source>
+        <translation>Gemischzusammensetzung</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Share of full load, 0 to 1. Default 1.</source>
+        <translation>Anteil der Volllast, 0 bis 1. Vorgabe 1.</translation>
+    </message>
+    <message>
+        <source>Load by</source>
+        <translation>Last durch</translation>
+    </message>
+    <message>
+        <source>Supply pressure: that of a constant supply, or that before the intake of blower, compressor or pump, falls from its full value to the floor. Mixture strength: the excess-air ratio is that of full load / load.</source>
+        <translation>Ladedruck: Der Druck einer konstanten Versorgung oder der vor der Ansaugung von Gebläse, Verdichter oder Pumpe sinkt von seinem vollen Wert bis zum Mindestwert. Gemischzusammensetzung: Das Luftverhältnis ist das der Volllast / Last.</translation>
+    </message>
+    <message>
+        <source>Pressure of load 0</source>
+        <translation>Druck bei Last 0</translation>
+    </message>
+    <message>
+        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply, else a quarter of the ambient pressure (own estimate).</source>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung, sonst ein Viertel des Umgebungsdrucks (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Schedules over speed</source>
+        <translation>Kennlinien über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed instead of standing still.</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>JSON pointer of a number of the adjuster, of the gas side or of the operating point, but for the speed itself.</source>
+        <translation>JSON-Zeiger auf eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts, außer der Drehzahl selbst.</translation>
+    </message>
+    <message>
+        <source>Speeds of the schedule</source>
+        <translation>Drehzahlen der Kennlinie</translation>
+    </message>
+    <message>
+        <source>Shaft speeds of the points, rising. Below the first and above the last the value stands still.</source>
+        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
+    </message>
+    <message>
+        <source>Shaft speed of this point.</source>
+        <translation>Wellendrehzahl dieses Punkts.</translation>
+    </message>
+    <message>
+        <source>Values of the schedule</source>
+        <translation>Werte der Kennlinie</translation>
+    </message>
+    <message>
+        <source>One for each speed, in the unit of the input; between them a monotone cubic (Fritsch and Carlson 1980).</source>
+        <translation>Einer je Drehzahl, in der Einheit der Eingabe; dazwischen ein monotones kubisches Polynom (Fritsch und Carlson 1980).</translation>
+    </message>
+    <message>
+        <source>Value of the input at the speed of this point, in its unit.</source>
+        <translation>Wert der Eingabe bei der Drehzahl dieses Punkts, in ihrer Einheit.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no number of the adjuster, of the gas side or of the operating point that can follow the speed</source>
+        <translation>„%1“ nennt keine Zahl des Verstellers, der Gasseite oder des Betriebspunkts, die der Drehzahl folgen kann</translation>
+    </message>
+    <message>
+        <source>%1 has a schedule already; an input can have only one</source>
+        <translation>%1 hat schon eine Kennlinie; eine Eingabe kann nur eine haben</translation>
+    </message>
+    <message>
+        <source>a schedule needs at least one speed with its value</source>
+        <translation>eine Kennlinie braucht mindestens eine Drehzahl mit ihrem Wert</translation>
+    </message>
+    <message>
+        <source>there are %1 values for %2 speeds; there must be one value for each speed</source>
+        <translation>es gibt %1 Werte für %2 Drehzahlen; jede Drehzahl braucht einen Wert</translation>
+    </message>
+    <message>
+        <source>the speed is %1 after %2; speeds must rise</source>
+        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
+    </message>
+    <message>
+        <source>%1 is %2 in the schedule; it must be %3</source>
+        <translation>%1 ist in der Kennlinie %2; zulässig ist %3</translation>
+    </message>
+    <message>
+        <source>the load is 0; by mixture it must be above 0: without fuel the engine is motored</source>
+        <translation>die Last ist 0; durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
+    </message>
+    <message>
+        <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
+        <translation>der Druck bei Last 0 ist %1; er darf den der Volllast, %2, nicht übersteigen</translation>
+    </message>
+    <message>
+        <source>Share of the revolution that the roller is off its track</source>
+        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
+    </message>
+    <message>
+        <source>Definition: share of the angle at which the track would have to pull.</source>
+        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
+    </message>
+    <message>
+        <source>loads are %1 and %2, both must lie between 0 and 1</source>
+        <translation>die Lasten sind %1 und %2, beide müssen zwischen 0 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>speeds must be positive and rise</source>
+        <translation>Drehzahlen müssen positiv sein und steigen</translation>
+    </message>
+    <message>
+        <source>limits of knock integral and peak pressure must be positive</source>
+        <translation>Grenzen für Klopfintegral und Höchstdruck müssen positiv sein</translation>
+    </message>
+    <message>
+        <source>buys up to %1 torque from %2 to %3</source>
+        <translation>bringt von %2 bis %3 bis zu %1 Drehmoment</translation>
+    </message>
+    <message>
+        <source>costs up to %1 torque from %2 to %3</source>
+        <translation>kostet von %2 bis %3 bis zu %1 Drehmoment</translation>
+    </message>
+    <message>
+        <source>The schedule changes the torque by less than half a per cent.</source>
+        <translation>Die Kennlinie ändert das Drehmoment um weniger als ein halbes Prozent.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque over the whole range.</source>
+        <translation>Die Kennlinie bringt über den ganzen Bereich bis zu %1 Drehmoment.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque over the whole range.</source>
+        <translation>Die Kennlinie kostet über den ganzen Bereich bis zu %1 Drehmoment.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque below %2 and costs up to %3 above.</source>
+        <translation>Die Kennlinie bringt unter %2 bis zu %1 Drehmoment und kostet darüber bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque below %2 and buys up to %3 above.</source>
+        <translation>Die Kennlinie kostet unter %2 bis zu %1 Drehmoment und bringt darüber bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque below %2 and costs up to %3 above %4.</source>
+        <translation>Die Kennlinie bringt unter %2 bis zu %1 Drehmoment und kostet über %4 bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque below %2 and buys up to %3 above %4.</source>
+        <translation>Die Kennlinie kostet unter %2 bis zu %1 Drehmoment und bringt über %4 bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule %1.</source>
+        <translation>Die Kennlinie %1.</translation>
+    </message>
+    <message>
+        <source>%1 The fixed value exceeds a limit at %2 of %3 speeds.</source>
+        <translation>%1 Der feste Wert überschreitet bei %2 von %3 Drehzahlen eine Grenze.</translation>
+    </message>
+    <message>
+        <source>%1 At %2 of %3 speeds no value of the range keeps the limits.</source>
+        <translation>%1 Bei %2 von %3 Drehzahlen hält kein Wert des Bereichs die Grenzen ein.</translation>
+    </message>
+    <message>
+        <source>%1 follows the speed; remove its schedule to vary it</source>
+        <translation>%1 folgt der Drehzahl; entfernen Sie die Kennlinie, um die Eingabe zu verändern</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9859,6 +10043,10 @@
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
         <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
+    <message>
+        <source>%1, follows the speed</source>
+        <translation>%1, folgt der Drehzahl</translation>
     </message>
 </context>
 <context>
@@ -10857,6 +11045,10 @@
     <message>
         <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
         <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Follows the speed by a schedule, which is changed on the strip below the torque curve</source>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, die auf dem Streifen unter der Drehmomentkurve geändert wird</translation>
     </message>
 </context>
 <context>
@@ -11990,6 +12182,22 @@
     <message>
         <source>Origin and range of this input</source>
         <translation>Herkunft und Bereich dieser Eingabe</translation>
+    </message>
+    <message>
+        <source>Follows the speed</source>
+        <translation>Folgt der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. Changed on the strip below the torque curve.</source>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3 1/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
+    </message>
+    <message>
+        <source>&amp;Show the schedule</source>
+        <translation>Kennlinie &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the schedule</source>
+        <translation>Kennlinie &amp;entfernen</translation>
     </message>
 </context>
 <context>
@@ -13881,6 +14089,14 @@
         <source>Reads lengths, angles and lobes off a picture into inputs</source>
         <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
     </message>
+    <message>
+        <source>Sc&amp;hedule over speed…</source>
+        <translation>&amp;Kennlinie über der Drehzahl…</translation>
+    </message>
+    <message>
+        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
+        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -14041,6 +14257,10 @@
     <message>
         <source>%1 is a choice</source>
         <translation>%1 ist gewählt</translation>
+    </message>
+    <message>
+        <source>Remove the schedule of %1</source>
+        <translation>Kennlinie entfernen: %1</translation>
     </message>
 </context>
 <context>
@@ -15513,6 +15733,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>shaft speed, rpm</source>
         <translation>Wellendrehzahl, 1/min</translation>
     </message>
+    <message>
+        <source>Let an input &amp;follow the speed…</source>
+        <translation>Eine Eingabe der Drehzahl &amp;folgen lassen…</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TorquePlot</name>
@@ -16264,6 +16488,398 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Begin all tasks anew</source>
         <translation>Alle Aufgaben neu beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LoadMapPlot</name>
+    <message>
+        <source>Brake specific fuel consumption</source>
+        <translation>Spezifischer Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Peak pressure</source>
+        <translation>Höchstdruck</translation>
+    </message>
+    <message>
+        <source>Knock integral</source>
+        <translation>Klopfintegral</translation>
+    </message>
+    <message>
+        <source>Delivery ratio</source>
+        <translation>Luftaufwand</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Brake power</source>
+        <translation>Effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the inlet track</source>
+        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the exhaust track</source>
+        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>full load</source>
+        <translation>Volllast</translation>
+    </message>
+    <message>
+        <source>operating point</source>
+        <translation>Betriebspunkt</translation>
+    </message>
+    <message>
+        <source>a roller is off its track</source>
+        <translation>eine Rolle verlässt ihre Bahn</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Map over speed and load</source>
+        <translation>Kennfeld über Drehzahl und Last</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>load by mixture</source>
+        <translation>Last durch Gemisch</translation>
+    </message>
+    <message>
+        <source>load by supply</source>
+        <translation>Last durch Luftversorgung</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleCanvas</name>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>%1 against speed</source>
+        <translation>%1 über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2, %3</source>
+        <translation>Punkt %1 von %2, %3</translation>
+    </message>
+    <message>
+        <source>Move a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie verschieben: %1</translation>
+    </message>
+    <message>
+        <source>Add a point to the schedule of %1</source>
+        <translation>Punkt zur Kennlinie hinzufügen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2</source>
+        <translation>Punkt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleDialog</name>
+    <message>
+        <source>Schedule over speed</source>
+        <translation>Kennlinie über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Draw by hand</source>
+        <translation>Von &amp;Hand zeichnen</translation>
+    </message>
+    <message>
+        <source>Begin with a level schedule at the fixed value; its points are dragged below the torque curve</source>
+        <translation>Mit einer waagerechten Kennlinie beim festen Wert beginnen; ihre Punkte werden unter der Drehmomentkurve gezogen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Let the input follow the speed as found</source>
+        <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>Find the schedule of %1</source>
+        <translation>Kennlinie suchen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>A number of the adjuster, of the gas side or of the operating point</source>
+        <translation>Eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts</translation>
+    </message>
+    <message>
+        <source>&amp;Vary</source>
+        <translation>&amp;Verändern</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>at s&amp;peeds from</source>
+        <translation>bei &amp;Drehzahlen von</translation>
+    </message>
+    <message>
+        <source>Lowest speed, rpm</source>
+        <translation>Niedrigste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Highest speed, rpm</source>
+        <translation>Höchste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>rpm, number:</source>
+        <translation>1/min, Anzahl:</translation>
+    </message>
+    <message>
+        <source>Number of speeds</source>
+        <translation>Anzahl der Drehzahlen</translation>
+    </message>
+    <message>
+        <source>with &amp;knock integral up to</source>
+        <translation>mit &amp;Klopfintegral bis</translation>
+    </message>
+    <message>
+        <source>Largest knock integral; empty: no limit</source>
+        <translation>Größtes Klopfintegral; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>and peak pressure up to</source>
+        <translation>und Höchstdruck bis</translation>
+    </message>
+    <message>
+        <source>Largest peak pressure; empty: no limit</source>
+        <translation>Größter Höchstdruck; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>Torque with the fixed value and with the schedule</source>
+        <translation>Drehmoment mit dem festen Wert und mit der Kennlinie</translation>
+    </message>
+    <message>
+        <source>fixed value</source>
+        <translation>fester Wert</translation>
+    </message>
+    <message>
+        <source>schedule</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Fixed value and schedule at each speed</source>
+        <translation>Fester Wert und Kennlinie bei jeder Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Torque, fixed</source>
+        <translation>Drehmoment, fest</translation>
+    </message>
+    <message>
+        <source>Torque, schedule</source>
+        <translation>Drehmoment, Kennlinie</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Ranges and limits must be numbers.</source>
+        <translation>Bereiche und Grenzen müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>The lowest speed must be below the highest.</source>
+        <translation>Die niedrigste Drehzahl muss unter der höchsten liegen.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>The engine runs at none of these speeds: %1</source>
+        <translation>Der Motor läuft bei keiner dieser Drehzahlen: %1</translation>
+    </message>
+    <message>
+        <source>does not run</source>
+        <translation>läuft nicht</translation>
+    </message>
+    <message>
+        <source>fixed value exceeds one</source>
+        <translation>fester Wert überschreitet eine</translation>
+    </message>
+    <message>
+        <source>no value keeps them</source>
+        <translation>kein Wert hält sie ein</translation>
+    </message>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>The input has no number to begin with.</source>
+        <translation>Die Eingabe hat keine Zahl, mit der sich beginnen lässt.</translation>
+    </message>
+    <message>
+        <source>Schedule of %1</source>
+        <translation>Kennlinie: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleStrip</name>
+    <message>
+        <source>Add a point to the schedule (Insert)</source>
+        <translation>Der Kennlinie einen Punkt hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Remove the chosen point (Delete)</source>
+        <translation>Den gewählten Punkt entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Find the best…</source>
+        <translation>Besten Wert suchen…</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed, within limits</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove this schedule: the input keeps its fixed value</source>
+        <translation>Diese Kennlinie entfernen: Die Eingabe behält ihren festen Wert</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed; the dashed line is the fixed value without the schedule</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen; die gestrichelte Linie ist der feste Wert ohne Kennlinie</translation>
+    </message>
+    <message>
+        <source>Remove the schedule of %1</source>
+        <translation>Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a schedule</source>
+        <translation>Eine Kennlinie entfernen</translation>
     </message>
 </context>
 </TS>

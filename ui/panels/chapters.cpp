@@ -51,6 +51,8 @@ std::vector<Chapter> listed() {
         make("reference", Words::tr("Engines to compare with"),
              Words::tr("Cranks and a four-stroke of equal size"), false, {"/reference"}),
         make("limits", Words::tr("Limits"), Words::tr("When a check warns"), false, {"/limits"}),
+        make("schedules", Words::tr("Schedules over speed"),
+             Words::tr("Inputs that follow the shaft speed"), false, {"/schedules"}),
         make("about", Words::tr("Title and notes"),
              Words::tr("What the design is and what it is for"), false, {}),
     };

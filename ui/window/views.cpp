@@ -10,6 +10,7 @@
 #include "ui/plots/study/comparison_pane.h"
 #include "ui/plots/study/decides_view.h"
 #include "ui/plots/study/figure_bars.h"
+#include "ui/plots/study/load_map_plot.h"
 #include "ui/plots/study/phase_plot.h"
 #include "ui/plots/study/ranges_view.h"
 #include "ui/plots/study/supply_strip.h"
@@ -156,8 +157,11 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
 }
 
 void Views::addStudies(QWidget* owner) {
-    auto* torque = new TorqueCurve(owner);
-    addPlot("torque-curve", torque->title(), torque);
+    torqueCurve_ = new TorqueCurve(owner);
+    addPlot("torque-curve", torqueCurve_->title(), torqueCurve_);
+    connect(torqueCurve_, &TorqueCurve::scheduleWanted, this, &Views::scheduleWanted);
+    auto* map = new LoadMapPlot(owner);
+    addPlot("load-map", map->title(), map);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
     add("supply", tr("Air path"), new SupplyStrip(owner));
@@ -228,6 +232,10 @@ const Views::View* Views::find(const QString& key) const {
 void Views::startAnew() {
     walk_->reset();
     tasks_->reset();
+}
+
+void Views::showDesign(const design::Design& design) {
+    torqueCurve_->showDesign(design);
 }
 
 void Views::showSolution(const SolutionPointer& solution) {

@@ -17,6 +17,7 @@ namespace lobewright::ui {
 
 class BandsModel;
 class PositionPlot;
+class TorqueCurve;
 class StudentWalk;
 class TaskView;
 
@@ -48,9 +49,12 @@ class Views : public QObject {
     /// Brings a view up to date though it may be out of sight (to write it to a file).
     void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
+    TorqueCurve& torqueCurve() const { return *torqueCurve_; }
 
     /// Another design was opened: what tells a story starts anew.
     void startAnew();
+    /// The design as it is edited, ahead of its solution.
+    void showDesign(const design::Design& design);
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
@@ -61,6 +65,8 @@ class Views : public QObject {
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
     void fieldWanted(const QString& path);
+    /// The person wants an input to follow the speed; empty: one to be chosen.
+    void scheduleWanted(const QString& input);
     void stateChanged();
     void arrangementWanted(const QString& key);
 
@@ -89,6 +95,7 @@ class Views : public QObject {
     QHash<QObject*, Stale> stale_;
     BandsModel* bands_ = nullptr;
     PositionPlot* position_ = nullptr;
+    TorqueCurve* torqueCurve_ = nullptr;
     StudentWalk* walk_ = nullptr;
     TaskView* tasks_ = nullptr;
     QWidget* editedLast_ = nullptr;

@@ -96,6 +96,9 @@ struct Supply {
     double ambientPressure = 1.0e5;     ///< [Pa]
     double ambientTemperature = 298.15; ///< [K]
     double isentropicEfficiency = 0.65;
+    /// Pressure before the intake by that of the ambient air, as behind a throttle; not of a
+    /// reservoir.
+    double throttle = 1.0;
     // reservoir
     double pressure = 1.0e5;     ///< [Pa]
     double temperature = 298.15; ///< [K]

@@ -112,6 +112,17 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.together);
 }
 
+/// Where the contact force that the motion demands would have to pull. A closed track holds the
+/// roller by its other flank.
+double offTrackShare(const StageResults& results, End end) {
+    if (results.pair().mechanism().closedTrack) {
+        return 0.0;
+    }
+    const Samples demanded = results.loads.piston[end].demandedForce;
+    return meanOverTurn(demanded.unaryExpr([](double force) { return force < 0.0 ? 1.0 : 0.0; }),
+                        results.theta);
+}
+
 /// What holds the exhaust track at its setting.
 void addAdjuster(FigureList& list, const StageResults& results) {
     const auto& mechanism = results.pair().mechanism();
@@ -165,6 +176,9 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
         list.add("lowest_contact_force_" + side + "_N",
                  ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
                  loads.lowestContactForce[end].value);
+        list.add("off_track_share_" + side,
+                 ofSide(LW_TEXT("Share of the revolution that the roller is off its track"), end),
+                 "", offTrackShare(results, end));
         list.add("highest_side_force_" + side + "_N",
                  ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
                  loads.highestSideForce[end].value);

@@ -1,6 +1,7 @@
 #include "core/solution/workings/working.h"
 
 #include "core/design/fields.h"
+#include "core/design/gas_settings.h"
 #include "core/solution/workings/expression.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
@@ -160,7 +161,9 @@ std::string signText(const std::string& sign, bool isBinary) {
 } // namespace
 
 std::optional<Operand> fieldOperand(const Solution& solution, std::string_view path) {
-    const auto field = design::findField(solution.design, path);
+    design::Design run = solution.design;
+    run.gas = design::gasSettings(run); // as the load sets it
+    const auto field = design::findField(run, path);
     if (!field) {
         return std::nullopt;
     }

@@ -96,6 +96,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     applyTones();
 }
 
+void StudyPlot::addBelow(QWidget* widget) {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->indexOf(plot_) + 1, widget);
+}
+
 void StudyPlot::connectRun(Run& run) {
     connect(&run.runner, &StudyRunner::pointArrived, this,
             [this, &run](const study::Point& point, quint64) { takePoint(run, point); });

@@ -78,6 +78,8 @@ class StudyPlot : public QWidget {
     /// Another solution or range is shown.
     virtual void subjectChanged() {}
 
+    /// Puts a widget between the plot and the line below it.
+    void addBelow(QWidget* widget);
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
     void changeEvent(QEvent* event) override;

@@ -5,8 +5,10 @@
 #include "ui/base/palette.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/study/contact_range_box.h"
+#include "ui/plots/study/schedule_strip.h"
 
 #include <QLayout>
+#include <QMenu>
 
 #include <cmath>
 
@@ -20,7 +22,12 @@ constexpr double wholeSpeeds = 100.0; // ends of the range that follows the desi
 TorqueCurve::TorqueCurve(QWidget* parent)
     : StudyPlot(tr("Torque against speed"),
                 {QStringLiteral("brake_torque_Nm"), QStringLiteral("brake_power_kW")}, parent),
-      contact_(new ContactRangeBox(this)) {
+      strip_(new ScheduleStrip(this)), contact_(new ContactRangeBox(this)) {
+    addBelow(strip_);
+    connect(&plot(), &QCustomPlot::afterReplot, this, &TorqueCurve::alignStrip);
+    connect(strip_, &ScheduleStrip::edited, this, &TorqueCurve::edited);
+    connect(strip_, &ScheduleStrip::editFinished, this, &TorqueCurve::editFinished);
+    connect(strip_, &ScheduleStrip::searchWanted, this, &TorqueCurve::scheduleWanted);
     layout()->addWidget(contact_);
     connect(contact_, &ContactRangeBox::changed, this, &TorqueCurve::markContact);
 }
@@ -63,6 +70,24 @@ void TorqueCurve::changeEvent(QEvent* event) {
     StudyPlot::changeEvent(event);
     if (event->type() == QEvent::PaletteChange)
         markContact();
+}
+
+void TorqueCurve::showDesign(const design::Design& design) {
+    strip_->show(design);
+    alignStrip();
+}
+
+void TorqueCurve::alignStrip() {
+    const QCPRange speeds = plot().xAxis->range();
+    const QCPAxisRect& axes = *plot().axisRect();
+    strip_->alignTo(speeds.lower, speeds.upper, axes.rect().left(),
+                    plot().width() - axes.rect().right() - 1);
+}
+
+void TorqueCurve::addChoices(QMenu& menu) {
+    menu.addAction(tr("Let an input &follow the speed…"), this,
+                   [this] { Q_EMIT scheduleWanted({}); });
+    menu.addSeparator();
 }
 
 StudyRunner::Work TorqueCurve::work(const design::Design& design,

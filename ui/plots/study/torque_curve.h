@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/editing/edit.h"
 #include "ui/plots/study/study_plot.h"
 
 #include <vector>
@@ -7,9 +8,10 @@
 namespace lobewright::ui {
 
 class ContactRangeBox;
+class ScheduleStrip;
 
-/// Torque, power and other figures of the design against shaft speed, and when asked the speeds
-/// between which the rollers keep contact.
+/// Torque, power and other figures of the design against shaft speed; below them the inputs that
+/// follow it, and when asked the speeds between which the rollers keep contact.
 class TorqueCurve : public StudyPlot {
     Q_OBJECT
 
@@ -19,6 +21,15 @@ class TorqueCurve : public StudyPlot {
     ContactRangeBox& contact() { return *contact_; }
     /// Speeds marked where contact begins or ends [1/min].
     std::vector<double> marks() const;
+    /// The design as it is edited, ahead of its solution.
+    void showDesign(const design::Design& design);
+    ScheduleStrip& strip() const { return *strip_; }
+
+  Q_SIGNALS:
+    void edited(const lobewright::ui::Edit& edit);
+    void editFinished();
+    /// The person wants an input to follow the speed; empty: one to be chosen.
+    void scheduleWanted(const QString& input);
 
   protected:
     StudyRunner::Work work(const design::Design& design,
@@ -31,10 +42,13 @@ class TorqueCurve : public StudyPlot {
     std::pair<double, double> ownRange(const design::Design& design) const override;
     void subjectChanged() override;
     void changeEvent(QEvent* event) override;
+    void addChoices(QMenu& menu) override;
 
   private:
     void markContact();
+    void alignStrip();
 
+    ScheduleStrip* strip_;
     ContactRangeBox* contact_;
     std::vector<QCPItemStraightLine*> marks_;
 };
