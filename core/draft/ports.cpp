@@ -91,7 +91,7 @@ class PortRules {
     }
 
   private:
-    double lowest() const { return 0.08 * size_.stroke; }
+    double lowest() const { return 0.17 * size_.stroke; }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }

@@ -42,7 +42,8 @@ Span ordinary(study::BandQuantity quantity, study::Ignition ignition,
 
 class Sizing {
   public:
-    Sizing(const Brief& brief, int lobes, Notebook& notebook) : brief_(brief), notes_(notebook) {
+    Sizing(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook)
+        : brief_(brief), tuning_(tuning), notes_(notebook) {
         size_.lobes = lobes;
     }
 
@@ -166,8 +167,9 @@ class Sizing {
                              brief_.pistonSpeed->precision, sourceOf(*brief_.pistonSpeed));
             return;
         }
-        const Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(),
-                                   brief_.charging, {11.0, 8.0, 15.0});
+        Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(), brief_.charging,
+                             {11.0, 8.0, 15.0});
+        band.value = band.low + tuning_.pistonSpeed * (band.high - band.low);
         pistonSpeed_ = notes_.assume("piston-speed", LW_TEXT("Mean piston speed"), "m/s", band);
     }
 
@@ -336,6 +338,7 @@ class Sizing {
 
     static constexpr const char* strokePath = "/tracks/inlet/stroke_mm";
     const Brief& brief_;
+    const Tuning& tuning_;
     Notebook& notes_;
     Size size_;
     double pistonSpeed_ = 0.0;
@@ -343,8 +346,8 @@ class Sizing {
 
 } // namespace
 
-Size sizeOf(const Brief& brief, int lobes, Notebook& notebook) {
-    return Sizing(brief, lobes, notebook).run();
+Size sizeOf(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook) {
+    return Sizing(brief, lobes, tuning, notebook).run();
 }
 
 } // namespace lobewright::draft

@@ -2,6 +2,7 @@
 
 #include "core/draft/brief.h"
 #include "core/draft/rules.h"
+#include "core/draft/tuning.h"
 
 namespace lobewright::draft {
 
@@ -18,6 +19,6 @@ struct Size {
 };
 
 /// Follows the rules from the brief to the size with this number of lobes; notes every step.
-Size sizeOf(const Brief& brief, int lobes, Notebook& notebook);
+Size sizeOf(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook);
 
 } // namespace lobewright::draft

@@ -1,5 +1,6 @@
 #include "core/claims/claims_check.h"
 #include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
 #include "core/design/file.h"
 #include "core/design/ranged_inputs.h"
 #include "core/draft/build.h"
@@ -147,7 +148,7 @@ TEST(Draft, TellsWhichFiguresExcludeEachOtherAndGoesOnWithoutOne) {
     const auto conflicts = study::checkClaims(claims).conflicts;
     ASSERT_FALSE(conflicts.empty());
     EXPECT_THAT(conflicts.front().paths, ::testing::Contains("/figures/torque"));
-    const auto chosen = without(claims, "/figures/torque");
+    const auto chosen = study::without(claims, "/figures/torque");
     EXPECT_TRUE(study::checkClaims(chosen).conflicts.empty());
     EXPECT_FALSE(briefOf(chosen).torque);
     EXPECT_TRUE(briefOf(chosen).power);

@@ -60,6 +60,8 @@ class Views : public QObject {
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
     void fieldWanted(const QString& path);
+    void workingWanted(const QString& figure);
+    void arrangementWanted(const QString& key);
     void stateChanged();
 
   protected:
