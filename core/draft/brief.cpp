@@ -70,6 +70,7 @@ Brief briefOf(const study::Claims& claims) {
     brief.source = claims.source;
     brief.cylinders = whole(engine.cylinders);
     brief.lobes = whole(engine.reciprocations);
+    brief.isOneSided = engine.pistons && engine.cylinders && *engine.pistons == *engine.cylinders;
     completeCounts(brief, engine);
     brief.fuel = engine.fuel;
     brief.ignition = engine.ignition;

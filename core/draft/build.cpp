@@ -40,6 +40,10 @@ class Builder {
     design::Design run() {
         design_.title = brief_.title.empty() ? "Draft" : brief_.title;
         design_.mechanism.cylinders = size_.cylinders;
+        if (size_.pistons == 1) {
+            design_.mechanism.arrangement = mechanism::Arrangement::oneSided;
+            design_.gas.scavenging.shortCircuitFraction = gas::oneSidedShortCircuit;
+        }
         design_.mechanism.bore = size_.bore;
         design_.running.speed = size_.speed;
         makeTracks();
@@ -89,6 +93,9 @@ class Builder {
              {}}};
         design_.tracks.inlet = {size_.lobes, shape};
         travel_ = travel * degree;
+        if (size_.pistons == 1) {
+            return; // no second piston that could lead
+        }
         design_.mechanism.exhaustLead =
             notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
                           {rounded(14.0 / size_.lobes), 8.0 / size_.lobes, 20.0 / size_.lobes},
@@ -120,7 +127,7 @@ class Builder {
                         {rounded(3.5 * cube), 2.5 * cube, 5.0 * cube},
                         fmt::format("3.5 kg/dm³·({:.4g} mm)³", size_.bore / millimetre),
                         {"/mechanism/piston_mass_kg/inlet", "/mechanism/piston_mass_kg/exhaust"});
-        m.pistonMass = {mass, mass};
+        m.pistonMass = {mass, size_.pistons == 1 ? 0.0 : mass};
         const double b = size_.bore;
         m.roller.radius = mm("roller-radius", LW_TEXT("Roller radius"),
                              {tuning_.rollerRadius * b, 0.30 * b, 0.45 * b},
@@ -239,7 +246,7 @@ class Builder {
         const double area = pi / 4.0 * m.bore * m.bore;
         const auto at = [&](double epsilon) {
             if (!found) {
-                return 2.0 * size_.stroke / (epsilon - 1.0);
+                return size_.pistons * size_.stroke / (epsilon - 1.0);
             }
             return m.clearance + (found->second - epsilon * found->first) / (epsilon - 1.0) / area;
         };
@@ -254,7 +261,7 @@ class Builder {
 
     /// Two quoted ratios are the two ends of the adjuster: the design stands at the higher.
     void makeAdjuster() {
-        if (!brief_.compression || !brief_.highCompression) {
+        if (!brief_.compression || !brief_.highCompression || size_.pistons == 1) {
             return;
         }
         auto& adjuster = design_.mechanism.adjuster;
@@ -369,8 +376,11 @@ double overallLength(const design::Design& design) {
     const double piston = m.piston ? m.piston->length : m.bore;
     // From one track to the other: both pistons at outer dead centre, their rollers, the lobes they
     // roll on and the backs of the tracks with a bearing behind each.
-    return m.clearance + 2.0 * (shape.stroke + piston + 2.0 * m.roller.radius + shape.stroke +
-                                m.roller.width + 0.3 * m.bore);
+    const double ends = m.isOneSided() ? 1.0 : 2.0;
+    const double head = m.isOneSided() ? 0.4 * m.bore : 0.0;
+    return m.clearance + head +
+           ends * (shape.stroke + piston + 2.0 * m.roller.radius + shape.stroke + m.roller.width +
+                   0.3 * m.bore);
 }
 
 } // namespace lobewright::draft

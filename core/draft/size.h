@@ -9,6 +9,7 @@ namespace lobewright::draft {
 /// The size of the engine: what the figures and the first rules say. SI.
 struct Size {
     int cylinders = 1, lobes = 1;
+    int pistons = 2; ///< of one cylinder: opposed ones, or one against a head
     gas::Fuel fuel = gas::Fuel::petrol;
     bool isDiesel = false;
     double displacement = 0.0; ///< of the engine [m³]

@@ -367,7 +367,8 @@ TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
         EXPECT_TRUE(saved.open(QIODevice::ReadOnly));
         return saved.readAll();
     };
-    EXPECT_EQ(contentOf(QStringLiteral("f.txt")).toStdString(), study::claimsText(pane().verdict()));
+    EXPECT_EQ(contentOf(QStringLiteral("f.txt")).toStdString(),
+              study::claimsText(pane().verdict()));
     EXPECT_EQ(contentOf(QStringLiteral("f.json")).toStdString(),
               study::claimsJson(pane().verdict()));
     const QByteArray pdf = contentOf(QStringLiteral("f.pdf"));
@@ -399,7 +400,8 @@ TEST_F(ClaimsTest, SaysWhichNumberWouldDecideMostAndOpensIt) {
     ASSERT_FALSE(wanted.rows.empty());
     auto* next = pane().findChild<QLabel*>(QStringLiteral("next"));
     ASSERT_TRUE(next->isVisible());
-    EXPECT_TRUE(next->text().contains(inSentence(coreText(wanted.label)))) << next->text().toStdString();
+    EXPECT_TRUE(next->text().contains(inSentence(coreText(wanted.label))))
+        << next->text().toStdString();
     EXPECT_TRUE(next->text().contains(QStringLiteral("would decide")));
     Q_EMIT next->linkActivated(QString::fromStdString(wanted.path));
     const auto* focus = QApplication::focusWidget();
@@ -414,8 +416,7 @@ TEST_F(ClaimsTest, EveryCellOpensWhatStandsBehindIt) {
     const auto& rows = pane().verdict().rows;
     const auto power = std::ranges::find(rows, "/figures/power", &study::VerdictRow::id);
     ASSERT_NE(power, rows.end());
-    EXPECT_TRUE(pane().verdict().designNote.empty())
-        << pane().verdict().designNote.english();
+    EXPECT_TRUE(pane().verdict().designNote.empty()) << pane().verdict().designNote.english();
 
     clickLink(QStringLiteral("entry:/figures/power"));
     EXPECT_EQ(QApplication::focusWidget(), &entry("Power"));

@@ -19,12 +19,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace lobewright::ui {
 
 namespace {
 
-constexpr std::size_t wantedAtOnce = 3;
+constexpr int wantedAtOnce = 3;
 /// Characters that a published figure, a count and a word need.
 constexpr int amountWidth = 15, countWidth = 7;
 
@@ -383,8 +384,8 @@ void ClaimsForm::refresh(bool all) {
 }
 
 void ClaimsForm::setWanted(const std::vector<study::WantedNumber>& wanted) {
-    wanted_.assign(wanted.begin(), wanted.begin() + static_cast<std::ptrdiff_t>(
-                                                        std::min(wanted.size(), wantedAtOnce)));
+    const auto count = std::min(std::ssize(wanted), std::ptrdiff_t{wantedAtOnce});
+    wanted_.assign(wanted.begin(), wanted.begin() + count);
     fold();
     sayNext();
 }
