@@ -208,13 +208,6 @@
     </message>
 </context>
 <context>
-    <name>ClaimsForm</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-</context>
-<context>
     <name>ComparisonPlot</name>
     <message>
         <source>lift</source>
@@ -7149,10 +7142,6 @@
         <translation>andere flüssige Kraftstoffe und Methan</translation>
     </message>
     <message>
-        <source>own estimate on opposed-piston engines</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren</translation>
-    </message>
-    <message>
         <source>own estimate on pistons of engines; common practice</source>
         <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
     </message>
@@ -7381,30 +7370,6 @@
         <translation>n = c_m/(2·S·Nocken)</translation>
     </message>
     <message>
-        <source>B = √(4·P/(π·z·p_me·c_m))</source>
-        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
-    </message>
-    <message>
-        <source>V = z·(π/4)·B²·2·S</source>
-        <translation>V = z·(π/4)·B²·2·S</translation>
-    </message>
-    <message>
-        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>x = 0.45 … 1.1</source>
-        <translation>x = 0,45 … 1,1</translation>
-    </message>
-    <message>
-        <source>B = √(2·V/(π·z·S))</source>
-        <translation>B = √(2·V/(π·z·S))</translation>
-    </message>
-    <message>
-        <source>S = 2·V/(π·z·B²)</source>
-        <translation>S = 2·V/(π·z·B²)</translation>
-    </message>
-    <message>
         <source>S = x·B</source>
         <translation>S = x·B</translation>
     </message>
@@ -7479,14 +7444,6 @@
     <message>
         <source>1.0 … 1.7 C</source>
         <translation>1,0 … 1,7 C</translation>
-    </message>
-    <message>
-        <source>0.6 … 0.75</source>
-        <translation>0,6 … 0,75</translation>
-    </message>
-    <message>
-        <source>0.5 … 0.65</source>
-        <translation>0,5 … 0,65</translation>
     </message>
     <message>
         <source>± 25 %</source>
@@ -8303,6 +8260,42 @@
     <message>
         <source>charging</source>
         <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
+        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
+        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
+        <translation>x = 0,45 … 1,1 gegenläufig, 0,7 … 1,3 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>own estimate on opposed-piston engines; common practice</source>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+    </message>
+    <message>
+        <source>B = √(4·V/(k·π·z·S))</source>
+        <translation>B = √(4·V/(k·π·z·S))</translation>
+    </message>
+    <message>
+        <source>S = 4·V/(k·π·z·B²)</source>
+        <translation>S = 4·V/(k·π·z·B²)</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75 opposed, 0.35 … 0.48 against a head</source>
+        <translation>0,6 … 0,75 gegenläufig, 0,35 … 0,48 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65 opposed, 0.25 … 0.35 against a head</source>
+        <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -10560,6 +10553,10 @@
     <message>
         <source>Takes the statement out of the sheet; can be undone</source>
         <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
     </message>
 </context>
 <context>

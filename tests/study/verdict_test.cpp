@@ -1,12 +1,14 @@
 #include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
 #include "core/claims/verdict.h"
 #include "core/design/fields.h"
-#include "core/solution/working.h"
+#include "core/solution/workings/working.h"
 #include "tests/places.h"
 #include "tests/solution/solved_sample.h"
 #include "tests/study/claims_text.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
