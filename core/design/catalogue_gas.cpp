@@ -1,4 +1,7 @@
 #include "core/design/catalogue.h"
+#include "core/gas/models/fuel.h"
+
+#include <vector>
 
 LW_TEXTS_OF(Core)
 
@@ -15,13 +18,17 @@ using gas::SupplyKind;
 using gas::WallHeatModel;
 using gas::WheelDrive;
 
-constexpr Choice<Fuel> fuels[] = {
-    {Fuel::petrol, {"petrol", LW_TEXT("Petrol (surrogate)")}},
-    {Fuel::methane, {"methane", LW_TEXT("Methane")}},
-    {Fuel::hydrogen, {"hydrogen", LW_TEXT("Hydrogen")}},
-    {Fuel::diesel, {"diesel", LW_TEXT("Diesel (surrogate)")}},
-    {Fuel::ethanol, {"ethanol", LW_TEXT("Ethanol")}},
-};
+/// As the table of fuels has them.
+const std::vector<Choice<Fuel>>& fuels() {
+    static const std::vector<Choice<Fuel>> all = [] {
+        std::vector<Choice<Fuel>> choices;
+        for (const gas::FuelData& fuel : gas::allFuels()) {
+            choices.push_back({static_cast<Fuel>(choices.size()), {fuel.name, fuel.label}});
+        }
+        return choices;
+    }();
+    return all;
+}
 constexpr Choice<SupplyKind> supplyKinds[] = {
     {SupplyKind::reservoir, {"reservoir", LW_TEXT("Constant pressure")}},
     {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
@@ -502,7 +509,7 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.choice<Fuel>({.name = "fuel",
                     .label = LW_TEXT("Fuel"),
                     .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
-                   fuels, gas.fuel);
+                   fuels(), gas.fuel);
     v.number({.name = "lambda",
               .label = LW_TEXT("Air ratio"),
               .unit = in::pure,

@@ -7046,10 +7046,6 @@
         <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
     <message>
-        <source>after compression and some cooling</source>
-        <translation>nach Verdichtung und etwas Kühlung</translation>
-    </message>
-    <message>
         <source>ambient and the silencer</source>
         <translation>Umgebung und Schalldämpfer</translation>
     </message>
@@ -7102,20 +7098,12 @@
         <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
     </message>
     <message>
-        <source>middle of what engines ordinarily run at</source>
-        <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
-    </message>
-    <message>
         <source>one, two and three lobes are compared</source>
         <translation>ein, zwei und drei Nocken werden verglichen</translation>
     </message>
     <message>
         <source>other liquid fuels and methane</source>
         <translation>andere flüssige Kraftstoffe und Methan</translation>
-    </message>
-    <message>
-        <source>own estimate on opposed-piston engines</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren</translation>
     </message>
     <message>
         <source>own estimate on pistons of engines; common practice</source>
@@ -7346,30 +7334,6 @@
         <translation>n = c_m/(2·S·Nocken)</translation>
     </message>
     <message>
-        <source>B = √(4·P/(π·z·p_me·c_m))</source>
-        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
-    </message>
-    <message>
-        <source>V = z·(π/4)·B²·2·S</source>
-        <translation>V = z·(π/4)·B²·2·S</translation>
-    </message>
-    <message>
-        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>x = 0.45 … 1.1</source>
-        <translation>x = 0,45 … 1,1</translation>
-    </message>
-    <message>
-        <source>B = √(2·V/(π·z·S))</source>
-        <translation>B = √(2·V/(π·z·S))</translation>
-    </message>
-    <message>
-        <source>S = 2·V/(π·z·B²)</source>
-        <translation>S = 2·V/(π·z·B²)</translation>
-    </message>
-    <message>
         <source>S = x·B</source>
         <translation>S = x·B</translation>
     </message>
@@ -7426,16 +7390,8 @@
         <translation>2,5 … 5 kg/dm³</translation>
     </message>
     <message>
-        <source>r = 0.37·B</source>
-        <translation>r = 0,37·B</translation>
-    </message>
-    <message>
         <source>0.30 … 0.45 B</source>
         <translation>0,30 … 0,45 B</translation>
-    </message>
-    <message>
-        <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktspannung im Nennpunkt 1.200 MPa beträgt: b ∝ σ²</translation>
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
@@ -7446,32 +7402,12 @@
         <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
     </message>
     <message>
-        <source>C = 24 N/mm²·2r·b</source>
-        <translation>C = 24 N/mm²·2r·b</translation>
-    </message>
-    <message>
-        <source>15 … 28 N/mm²</source>
-        <translation>15 … 28 N/mm²</translation>
-    </message>
-    <message>
         <source>C₀ = 1.3·C</source>
         <translation>C₀ = 1,3·C</translation>
     </message>
     <message>
         <source>1.0 … 1.7 C</source>
         <translation>1,0 … 1,7 C</translation>
-    </message>
-    <message>
-        <source>0.6 … 0.75</source>
-        <translation>0,6 … 0,75</translation>
-    </message>
-    <message>
-        <source>0.5 … 0.65</source>
-        <translation>0,5 … 0,65</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck</translation>
     </message>
     <message>
         <source>± 25 %</source>
@@ -7500,14 +7436,6 @@
     <message>
         <source>common practice; compare Heywood 1988</source>
         <translation>übliche Praxis; vergleiche Heywood 1988</translation>
-    </message>
-    <message>
-        <source>some 30 % of the duration before inner dead centre</source>
-        <translation>etwa 30 % der Dauer vor dem inneren Totpunkt</translation>
-    </message>
-    <message>
-        <source>−25° … −4° cycle</source>
-        <translation>−25° … −4° Arbeitsspiel</translation>
     </message>
     <message>
         <source>0 … 100 % of the Wiebe function</source>
@@ -9057,6 +8985,334 @@
         <source>%1 follows the speed; remove its schedule to vary it</source>
         <translation>%1 folgt der Drehzahl; entfernen Sie die Kennlinie, um die Eingabe zu verändern</translation>
     </message>
+    <message>
+        <source>it is a two-stroke</source>
+        <translation>er ist ein Zweitakter</translation>
+    </message>
+    <message>
+        <source>it has cam tracks</source>
+        <translation>er hat Kurvenbahnen</translation>
+    </message>
+    <message>
+        <source>%1 %2, published %3</source>
+        <translation>%1 %2, veröffentlicht %3</translation>
+    </message>
+    <message>
+        <source>cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>lobes</source>
+        <translation>Nocken</translation>
+    </message>
+    <message>
+        <source>power strokes per revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <translation>Kolbenhub</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>the design: %1 given, %2 measured, %3 derived, %4 assumed, %5 chosen</source>
+        <translation>Entwurf: %1 veröffentlicht, %2 gemessen, %3 abgeleitet, %4 angenommen, %5 gewählt</translation>
+    </message>
+    <message>
+        <source>none: %1</source>
+        <translation>keine Angabe: %1</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>this design</source>
+        <translation>dieser Entwurf</translation>
+    </message>
+    <message>
+        <source>rests on</source>
+        <translation>beruht auf</translation>
+    </message>
+    <message>
+        <source>Verdict, the weightiest first</source>
+        <translation>Urteil, das Gewichtigste zuerst</translation>
+    </message>
+    <message>
+        <source>Rows that %1 would decide: %2.</source>
+        <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
+    </message>
+    <message>
+        <source>no result of a design speaks to it</source>
+        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>the open design has no such result</source>
+        <translation>der offene Entwurf hat kein solches Ergebnis</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>the open design has no such input</source>
+        <translation>der offene Entwurf hat keine solche Eingabe</translation>
+    </message>
+    <message>
+        <source>%1, %2 % less</source>
+        <translation>%1, %2 % weniger</translation>
+    </message>
+    <message>
+        <source>%1, %2 % more</source>
+        <translation>%1, %2 % mehr</translation>
+    </message>
+    <message>
+        <source>no band is computed of it</source>
+        <translation>dafür wird kein Band berechnet</translation>
+    </message>
+    <message>
+        <source>the study of unknowns has not been made</source>
+        <translation>die Untersuchung der Unbekannten fehlt noch</translation>
+    </message>
+    <message>
+        <source>the study of unknowns has no such result</source>
+        <translation>die Untersuchung der Unbekannten enthält dieses Ergebnis nicht</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>19 of 20 possible engines stay below %1: narrower or other ranges of its inputs.</source>
+        <translation>19 von 20 möglichen Motoren bleiben unter %1: engere oder andere Bereiche der Eingaben.</translation>
+    </message>
+    <message>
+        <source>19 of 20 possible engines lie above %1: narrower or other ranges of its inputs.</source>
+        <translation>19 von 20 möglichen Motoren liegen über %1: engere oder andere Bereiche der Eingaben.</translation>
+    </message>
+    <message>
+        <source>published numbers are held against each other only</source>
+        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
+    </message>
+    <message>
+        <source>no design is open</source>
+        <translation>kein Entwurf ist offen</translation>
+    </message>
+    <message>
+        <source>the open design is another engine: %1</source>
+        <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
+    </message>
+    <message>
+        <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
+        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+    </message>
+    <message>
+        <source>Other values than were assumed: %1.</source>
+        <translation>Andere Werte als angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>A measured engine of this class beyond %1.</source>
+        <translation>Ein gemessener Motor dieser Klasse jenseits von %1.</translation>
+    </message>
+    <message>
+        <source>Another published value: %1.</source>
+        <translation>Ein anderer veröffentlichter Wert: %1.</translation>
+    </message>
+    <message>
+        <source>Power strokes counted from chambers and reciprocations</source>
+        <translation>Arbeitshübe, aus Brennräumen und Kolbenspielen gezählt</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations·%3</source>
+        <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
+    </message>
+    <message>
+        <source>no arithmetic on published figures speaks to it</source>
+        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>too few numbers are given to compute anything from it</source>
+        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Viscosity of the oil</source>
+        <translation>Viskosität des Öls</translation>
+    </message>
+    <message>
+        <source>Closed track (1 yes, 0 no)</source>
+        <translation>Geschlossene Kurvenbahn (1 ja, 0 nein)</translation>
+    </message>
+    <message>
+        <source>the rollers would leave an open track at the rated point</source>
+        <translation>die Rollen würden von einer offenen Bahn im Nennpunkt abheben</translation>
+    </message>
+    <message>
+        <source>the rollers stay on an open track</source>
+        <translation>die Rollen bleiben auf einer offenen Bahn</translation>
+    </message>
+    <message>
+        <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
+        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+    </message>
+    <message>
+        <source>usual for the fuel, less where the charge would knock</source>
+        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>open, closed where the rollers would leave it at the rated point</source>
+        <translation>offen; geschlossen, wo die Rollen im Nennpunkt abheben würden</translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation>0 oder 1</translation>
+    </message>
+    <message>
+        <source>r = 0.37·B, larger where the widest roller is not enough</source>
+        <translation>r = 0,37·B, größer, wo die breiteste Rolle nicht genügt</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
+        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
+    </message>
+    <message>
+        <source>c = 15 … 28 N/mm²</source>
+        <translation>c = 15 … 28 N/mm²</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, lest the supply pressure make up for it</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, damit nicht der Versorgungsdruck dafür aufkommen muss</translation>
+    </message>
+    <message>
+        <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
+        <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
+    </message>
+    <message>
+        <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
+        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
+    </message>
+    <message>
+        <source>−20° … +2° cycle</source>
+        <translation>−20° … +2° Zyklus</translation>
+    </message>
+    <message>
+        <source>after compression and some cooling, more of it where the charge would knock</source>
+        <translation>nach Verdichtung und etwas Kühlung; mehr davon, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>thicker where the film would be thinner than the roughness</source>
+        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+    </message>
+    <message>
+        <source>0.006 … 0.05 Pa·s</source>
+        <translation>0,006 … 0,05 Pa·s</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>brake mean effective pressure</source>
+        <translation>effektiver Mitteldruck</translation>
+    </message>
+    <message>
+        <source>number of cylinders</source>
+        <translation>Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>number of lobes</source>
+        <translation>Nockenzahl</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <translation>Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>highest compression ratio</source>
+        <translation>höchstes Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>excess-air ratio</source>
+        <translation>Luftverhältnis</translation>
+    </message>
+    <message>
+        <source>supply pressure</source>
+        <translation>Versorgungsdruck</translation>
+    </message>
+    <message>
+        <source>charging</source>
+        <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
+        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
+        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
+        <translation>x = 0,45 … 1,1 gegenläufig, 0,7 … 1,3 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>own estimate on opposed-piston engines; common practice</source>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+    </message>
+    <message>
+        <source>B = √(4·V/(k·π·z·S))</source>
+        <translation>B = √(4·V/(k·π·z·S))</translation>
+    </message>
+    <message>
+        <source>S = 4·V/(k·π·z·B²)</source>
+        <translation>S = 4·V/(k·π·z·B²)</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75 opposed, 0.35 … 0.48 against a head</source>
+        <translation>0,6 … 0,75 gegenläufig, 0,35 … 0,48 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65 opposed, 0.25 … 0.35 against a head</source>
+        <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -10047,6 +10303,18 @@
     <message>
         <source>%1, follows the speed</source>
         <translation>%1, folgt der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Verdict on published figures</source>
+        <translation>Urteil über veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>Verdict on “%1”</source>
+        <translation>Urteil über „%1“</translation>
+    </message>
+    <message>
+        <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
+        <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
     </message>
 </context>
 <context>
@@ -11240,6 +11508,50 @@
         <source>Published figures</source>
         <translation>Veröffentlichte Angaben</translation>
     </message>
+    <message>
+        <source>Show all of %1</source>
+        <translation>Alles zeigen: %1</translation>
+    </message>
+    <message>
+        <source>Show every entry of this group, or only what is filled in</source>
+        <translation>Alle Einträge dieser Gruppe zeigen oder nur die ausgefüllten</translation>
+    </message>
+    <message>
+        <source>decides %1</source>
+        <translation>entscheidet: %1</translation>
+    </message>
+    <message>
+        <source>would decide 1 row</source>
+        <translation>würde 1 Zeile entscheiden</translation>
+    </message>
+    <message>
+        <source>would decide %1 rows</source>
+        <translation>würde %1 Zeilen entscheiden</translation>
+    </message>
+    <message>
+        <source>Adding the %1 would decide 1 row.</source>
+        <translation>Die Angabe „%1“ würde 1 Zeile entscheiden.</translation>
+    </message>
+    <message>
+        <source>Adding the %1 would decide %2 rows.</source>
+        <translation>Die Angabe „%1“ würde %2 Zeilen entscheiden.</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>Statement %1</source>
+        <translation>Aussage %1</translation>
+    </message>
+    <message>
+        <source>Takes the statement out of the sheet; can be undone</source>
+        <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClaimsPane</name>
@@ -11320,14 +11632,6 @@
         <translation>Bericht &amp;kopieren</translation>
     </message>
     <message>
-        <source>C&amp;lear the form</source>
-        <translation>Formular &amp;leeren</translation>
-    </message>
-    <message>
-        <source>clear the form</source>
-        <translation>Formular leeren</translation>
-    </message>
-    <message>
         <source>&amp;Save the findings…</source>
         <translation>Befunde &amp;speichern…</translation>
     </message>
@@ -11343,49 +11647,17 @@
         <source>Findings (*.pdf *.txt *.json)</source>
         <translation>Befunde (*.pdf *.txt *.json)</translation>
     </message>
+    <message>
+        <source>C&amp;lear the sheet</source>
+        <translation>Das Blatt &amp;leeren</translation>
+    </message>
+    <message>
+        <source>clear the sheet</source>
+        <translation>das Blatt leeren</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClaimsReportView</name>
-    <message>
-        <source>What follows from the claims</source>
-        <translation>Was aus den Angaben folgt</translation>
-    </message>
-    <message>
-        <source>Given numbers that do not fit each other</source>
-        <translation>Zahlen, die nicht zueinander passen</translation>
-    </message>
-    <message>
-        <source>What follows from the numbers</source>
-        <translation>Was aus den Zahlen folgt</translation>
-    </message>
-    <message>
-        <source>band</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>source</source>
-        <translation>Quelle</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>Statements</source>
-        <translation>Aussagen</translation>
-    </message>
-    <message>
-        <source>published in</source>
-        <translation>gesagt in</translation>
-    </message>
-    <message>
-        <source>confidence</source>
-        <translation>Sicherheit</translation>
-    </message>
-    <message>
-        <source>would be overturned by</source>
-        <translation>würde widerlegt durch</translation>
-    </message>
     <message>
         <source>Not given, and what it would decide</source>
         <translation>Nicht angegeben, und was es entscheiden würde</translation>
@@ -11395,12 +11667,24 @@
         <translation>Angenommen</translation>
     </message>
     <message>
-        <source>“%1”</source>
-        <translation>„%1“</translation>
-    </message>
-    <message>
         <source>Estimates only: a verdict compares published numbers with arithmetic and published bands, not with any engine that was built.</source>
         <translation>Nur Schätzungen: Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und veröffentlichten Bereichen, nicht mit einem gebauten Motor.</translation>
+    </message>
+    <message>
+        <source>Verdict on the published sheet</source>
+        <translation>Urteil über das veröffentlichte Blatt</translation>
+    </message>
+    <message>
+        <source>▾ Fold the arithmetic</source>
+        <translation>▾ Rechnungen einklappen</translation>
+    </message>
+    <message>
+        <source>▸ Show all arithmetic</source>
+        <translation>▸ Alle Rechnungen zeigen</translation>
+    </message>
+    <message>
+        <source>What else follows from the numbers</source>
+        <translation>Was außerdem aus den Zahlen folgt</translation>
     </message>
 </context>
 <context>
@@ -11715,65 +11999,6 @@
     </message>
 </context>
 <context>
-    <name>lobewright::ui::DraftCard</name>
-    <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>1 lobe</source>
-        <translation>1 Nocken</translation>
-    </message>
-    <message>
-        <source>%1 lobes</source>
-        <translation>%1 Nocken</translation>
-    </message>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 Zylinder</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
-    </message>
-    <message>
-        <source>Power</source>
-        <translation>Leistung</translation>
-    </message>
-    <message>
-        <source>Shaft speed</source>
-        <translation>Wellendrehzahl</translation>
-    </message>
-    <message>
-        <source>Displacement</source>
-        <translation>Hubraum</translation>
-    </message>
-    <message>
-        <source>Outer diameter</source>
-        <translation>Außendurchmesser</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Ladedruck</translation>
-    </message>
-    <message>
-        <source>Contact stress</source>
-        <translation>Kontaktspannung</translation>
-    </message>
-    <message>
-        <source>within all limits</source>
-        <translation>alle Grenzen eingehalten</translation>
-    </message>
-    <message>
-        <source>1 limit exceeded</source>
-        <translation>1 Grenze überschritten</translation>
-    </message>
-    <message>
-        <source>%1 limits exceeded</source>
-        <translation>%1 Grenzen überschritten</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::DraftPicture</name>
     <message>
         <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
@@ -11865,6 +12090,10 @@
         <source>Reached: %1.</source>
         <translation>Erreicht: %1.</translation>
     </message>
+    <message>
+        <source>It follows from: %1.</source>
+        <translation>Es folgt aus: %1.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::DutyPage</name>
@@ -11919,26 +12148,6 @@
     <message>
         <source>not decided</source>
         <translation>offen</translation>
-    </message>
-    <message>
-        <source>petrol</source>
-        <translation>Benzin</translation>
-    </message>
-    <message>
-        <source>methane</source>
-        <translation>Methan</translation>
-    </message>
-    <message>
-        <source>hydrogen</source>
-        <translation>Wasserstoff</translation>
-    </message>
-    <message>
-        <source>diesel</source>
-        <translation>Diesel</translation>
-    </message>
-    <message>
-        <source>ethanol</source>
-        <translation>Ethanol</translation>
     </message>
     <message>
         <source>&amp;Fuel</source>
@@ -16880,6 +17089,148 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Remove a schedule</source>
         <translation>Eine Kennlinie entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>Verdict</name>
+    <message>
+        <source>Of %1 published figures and statements %2 are contradicted, %3 doubtful, %4 not contradicted, %5 not judged.</source>
+        <translation>Von %1 veröffentlichten Angaben und Aussagen sind %2 widerlegt, %3 zweifelhaft, %4 nicht widerlegt, %5 nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation>Veröffentlicht</translation>
+    </message>
+    <message>
+        <source>Arithmetic</source>
+        <translation>Rechnung</translation>
+    </message>
+    <message>
+        <source>This design</source>
+        <translation>Dieser Entwurf</translation>
+    </message>
+    <message>
+        <source>Band, 5 to 95 %</source>
+        <translation>Band, 5 bis 95 %</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>given: %1</source>
+        <translation>veröffentlicht: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>angenommen: %1</translation>
+    </message>
+    <message>
+        <source>the design: %1</source>
+        <translation>Entwurf: %1</translation>
+    </message>
+    <message>
+        <source>Rests on %1.</source>
+        <translation>Beruht auf: %1.</translation>
+    </message>
+    <message>
+        <source>Would be overturned by: %1</source>
+        <translation>Umstoßen würde es: %1</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>confidence: %1</source>
+        <translation>Verlässlichkeit: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CandidateTable</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Versorgungsdruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>boosted</source>
+        <translation>aufgeladen</translation>
+    </message>
+    <message>
+        <source>not boosted</source>
+        <translation>nicht aufgeladen</translation>
+    </message>
+    <message>
+        <source>no limit exceeded</source>
+        <translation>keine Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+    <message>
+        <source>Candidates</source>
+        <translation>Entwürfe</translation>
+    </message>
+    <message>
+        <source>Choose this candidate</source>
+        <translation>Diesen Entwurf wählen</translation>
     </message>
 </context>
 </TS>

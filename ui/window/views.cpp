@@ -215,6 +215,11 @@ void Views::addReviews(QWidget* owner) {
         comparison->showClaims(study::claimedPoints(all));
     });
     connect(claims, &ClaimsPane::claimsChanged, bands_, &BandsModel::showClaims);
+    connect(claims, &ClaimsPane::figureWanted, this, &Views::workingWanted);
+    connect(claims, &ClaimsPane::resultWanted, this, [this](const QString& name) {
+        bands_->setResult(name.toStdString());
+        Q_EMIT arrangementWanted(QStringLiteral("unknowns"));
+    });
 }
 
 void Views::addUnknowns(QWidget* owner) {

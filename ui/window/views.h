@@ -67,6 +67,7 @@ class Views : public QObject {
     void fieldWanted(const QString& path);
     /// The person wants an input to follow the speed; empty: one to be chosen.
     void scheduleWanted(const QString& input);
+    void workingWanted(const QString& figure);
     void stateChanged();
     void arrangementWanted(const QString& key);
 
