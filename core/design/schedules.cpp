@@ -3,12 +3,11 @@
 #include "core/design/document.h"
 #include "core/units/unit.h"
 
-#include <math.h> // NOLINT: the header below calls isnan() by its global name
-
 #include <boost/math/interpolators/pchip.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <math.h> // NOLINT: the header below calls isnan() by its global name
 
 LW_TEXTS_OF(Core)
 
@@ -149,7 +148,8 @@ Design withoutSchedule(Design design, std::string_view input) {
 
 Design withFixedValuesOf(Design design, const Design& from) {
     for (const Schedule& schedule : from.schedules) {
-        const auto kept = findField(from, schedule.input), given = findField(design, schedule.input);
+        const auto kept = findField(from, schedule.input),
+                   given = findField(design, schedule.input);
         const Schedule* own = scheduleOf(design, schedule.input);
         if (!kept || !given || own == nullptr || own->speed.empty() ||
             own->speed.size() != own->value.size()) {

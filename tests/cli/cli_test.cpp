@@ -127,8 +127,8 @@ TEST_F(Cli, WrongUsageEndsInStatus2) {
 }
 
 TEST_F(Cli, HelpAndVersionAreEverywhere) {
-    for (const char* command :
-         {"", "solve", "sweep", "contact-speeds", "phase-map", "compare", "claims", "check", "schema"}) {
+    for (const char* command : {"", "solve", "sweep", "contact-speeds", "phase-map", "compare",
+                                "claims", "check", "schema"}) {
         const auto help = run(fmt::format("{} --help", command));
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_THAT(help.out, HasSubstr("Exit status")) << command;

@@ -4,13 +4,12 @@
 #include "core/units.h"
 #include "tests/design/sample.h"
 
-#include <math.h> // NOLINT: the header below calls isnan() by its global name
-
 #include <boost/math/interpolators/pchip.hpp>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <math.h> // NOLINT: the header below calls isnan() by its global name
 #include <random>
 
 namespace lobewright::design {

@@ -44,8 +44,7 @@ bool WindowTest::waitUntilSolved() {
         [this] {
             return !window_->solver().isBusy() && window_->solution() &&
                    !window_->solution()->live &&
-                   window_->solution()->design ==
-                       design::atItsSpeed(window_->document().design());
+                   window_->solution()->design == design::atItsSpeed(window_->document().design());
         },
         60000);
 }

@@ -64,7 +64,8 @@ void PublishedPage::showConflicts() {
         for (const std::string& path : conflict.paths) {
             if (draft::isFollowed(path))
                 links << QStringLiteral("<a href=\"%1\">%2</a>")
-                             .arg(QString::fromStdString(path), coreText(study::claimLabel(path)).toHtmlEscaped());
+                             .arg(QString::fromStdString(path),
+                                  coreText(study::claimLabel(path)).toHtmlEscaped());
         }
         lines << QStringLiteral("<span style=\"color:%1\">%2</span> %3")
                      .arg(Palette::of(*this).warning.name(),

@@ -430,8 +430,8 @@ void NumberPanel::showProblems(const Problems& problems) {
         return;
     QStringList words;
     for (const Problem& problem : problems) {
-        const auto other = problem.path == asked_ ? std::nullopt
-                                                  : design::findField(design_, problem.path);
+        const auto other =
+            problem.path == asked_ ? std::nullopt : design::findField(design_, problem.path);
         const QString rule = coreText(problem.message);
         words << (other ? tr("%1: %2").arg(longLabel(*other), rule) : rule);
     }

@@ -1,7 +1,7 @@
 #include "ui/report/report_words.h"
 
-#include "core/design/schedules.h"
 #include "core/design/fields.h"
+#include "core/design/schedules.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"

@@ -134,8 +134,7 @@ void addLostFuel(CheckList& list, const gas::CycleSolution& gas, const design::D
         supplied += cycle.suppliedFuelMass;
         trapped += cycle.fuelMass;
     }
-    if (design.gas.mixture != gas::Mixture::premixed || design.running.motored ||
-        supplied <= 0.0) {
+    if (design.gas.mixture != gas::Mixture::premixed || design.running.motored || supplied <= 0.0) {
         return;
     }
     const double lost = 1.0 - trapped / supplied;

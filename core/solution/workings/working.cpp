@@ -123,8 +123,8 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
 
 std::optional<Working> fromTable(const Solution& solution, const Figure& figure) {
     for (const auto& table :
-         {geometryRecipes(), timingRecipes(), performanceRecipes(), supplyRecipes(), energyRecipes(), loadRecipes(),
-          contactRecipes(), crownRecipes(), balanceRecipes()}) {
+         {geometryRecipes(), timingRecipes(), performanceRecipes(), supplyRecipes(),
+          energyRecipes(), loadRecipes(), contactRecipes(), crownRecipes(), balanceRecipes()}) {
         for (const Recipe& recipe : table) {
             auto working = made(solution, figure, recipe);
             if (working && evaluate(*working)) { // no division by what is zero here
