@@ -200,17 +200,15 @@ class OwnArithmetic {
     }
     std::optional<RowWorking> events() const {
         const ClaimedEngine& engine = report_.claims.engine;
-        const auto m = engine.reciprocations          ? engine.reciprocations
-                       : engine.drive == Drive::crank ? std::optional(1.0)
-                                                      : std::nullopt;
-        if (!engine.cycle || !engine.cylinders || !m) {
+        const double m = engine.reciprocations.value_or(engine.drive == Drive::crank ? 1.0 : 0.0);
+        if (!engine.cycle || !engine.cylinders || m <= 0.0) {
             return std::nullopt;
         }
         const bool isTwoStroke = *engine.cycle == StrokeCycle::twoStroke;
-        const double counted = *engine.cylinders * *m * (isTwoStroke ? 1.0 : 0.5);
+        const double counted = *engine.cylinders * m * (isTwoStroke ? 1.0 : 0.5);
         return RowWorking{LW_TEXT("Power strokes counted from chambers and reciprocations"),
                           Message(LW_TEXT("%1 chambers·%2 reciprocations·%3"),
-                                  number(*engine.cylinders, 6), number(*m, 6),
+                                  number(*engine.cylinders, 6), number(m, 6),
                                   number(isTwoStroke ? 1.0 : 0.5)),
                           Message(LW_TEXT("%1"), number(counted, 6)),
                           {},

@@ -3,11 +3,14 @@
 #include "core/design/document.h"
 #include "core/units/unit.h"
 
+// The second calls isnan() by the global name that the first gives it.
+// clang-format off
+#include <math.h> // NOLINT
 #include <boost/math/interpolators/pchip.hpp>
+// clang-format on
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <math.h> // NOLINT: the header below calls isnan() by its global name
 
 LW_TEXTS_OF(Core)
 

@@ -27,7 +27,6 @@ void MainWindow::connectWorking() {
     connect(figuresBar_, &FiguresBar::workingWanted, this, &MainWindow::showWorking);
     connect(limits_, &LimitsList::workingWanted, this, &MainWindow::showWorking);
     connect(views_, &Views::workingWanted, this, &MainWindow::showWorking);
-    connect(views_, &Views::arrangementWanted, this, &MainWindow::arrange);
     connect(working_, &WorkingView::fieldWanted, this, &MainWindow::goToField);
     connect(working_, &WorkingView::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(working_, &WorkingView::viewWanted, this,
