@@ -88,7 +88,7 @@ TEST(CompressorWheel, AgreesWithAnExaminationProblem) {
     const TurningWheel turned(wheel, air, 1e5, 350.0, 16000.0 * units::revPerMinute);
     const double flow = 0.06 * turned.flowUnit();
     EXPECT_NEAR(turned.tipSpeed(), 502.654, 1e-3);
-    EXPECT_NEAR(turned.compression(flow).outletTemperature, 587.577, 1e-2);
+    EXPECT_NEAR(turned.compression(flow).outletTemperature, 587.577, 3e-2);
     EXPECT_NEAR(turned.pressureRatio(flow), 5.15, 0.02);
 }
 
@@ -146,7 +146,7 @@ TEST(GearedCompressor, RunsOnItsCurve) {
     const auto& wheel = feeder.wheel();
     ASSERT_TRUE(wheel);
     EXPECT_NEAR(wheel->pressureRatio(solution.compressor->flow), solution.compressor->pressureRatio,
-                1e-3);
+                3e-3);
     EXPECT_NEAR(solution.compressor->power,
                 solution.compressor->flow * wheel->compression(solution.compressor->flow).work,
                 2e-3 * solution.compressor->power);
