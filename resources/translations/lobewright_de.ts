@@ -10218,8 +10218,8 @@
         <translation>Welche Seite sollte zuerst schließen, und warum?</translation>
     </message>
     <message>
-        <source>Hardest push on the shaft</source>
-        <translation>Stärkster Schub auf die Welle</translation>
+        <source>Hardest push</source>
+        <translation>Stärkster Schub</translation>
     </message>
     <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
