@@ -113,7 +113,7 @@ void StageStrip::paintCell(QPainter& painter, int index) const {
     painter.setFont(small);
     const double line = painter.fontMetrics().height();
     const double words = std::min(2.0 * line, box.height() - 18.0);
-    const double pictured = std::min(22.0, box.height() - words - 10.0);
+    const double pictured = std::min(0.5 * box.width(), box.height() - words - 14.0);
     if (pictured >= 8.0)
         paintPistons(painter,
                      QRectF(box.left() + 6.0, box.top() + 6.0, box.width() - 12.0, pictured),
