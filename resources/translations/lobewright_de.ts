@@ -11188,10 +11188,6 @@
         <translation>Welche Seite sollte zuerst schließen, und warum?</translation>
     </message>
     <message>
-        <source>Hardest push on the shaft</source>
-        <translation>Stärkster Schub auf die Welle</translation>
-    </message>
-    <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
         <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
     </message>
@@ -11206,6 +11202,10 @@
     <message>
         <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
         <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+    </message>
+    <message>
+        <source>Hardest push</source>
+        <translation>Stärkster Schub</translation>
     </message>
 </context>
 <context>
