@@ -232,7 +232,7 @@ void describePoint(Visitor& v, gas::WheelPoint& point) {
               .label = LW_TEXT("Isentropic efficiency"),
               .unit = in::pure,
               .range = between(0.01, 1.0),
-              .help = LW_TEXT("At this point.")},
+              .help = LW_TEXT("Isentropic efficiency at this flow and speed.")},
              point.efficiency);
 }
 
