@@ -1,4 +1,7 @@
 #include "core/design/catalogue.h"
+#include "core/gas/models/fuel.h"
+
+#include <vector>
 
 LW_TEXTS_OF(Core)
 
@@ -16,13 +19,17 @@ using gas::WallHeatModel;
 using gas::WheelCharacteristic;
 using gas::WheelDrive;
 
-constexpr Choice<Fuel> fuels[] = {
-    {Fuel::petrol, {"petrol", LW_TEXT("Petrol (surrogate)")}},
-    {Fuel::methane, {"methane", LW_TEXT("Methane")}},
-    {Fuel::hydrogen, {"hydrogen", LW_TEXT("Hydrogen")}},
-    {Fuel::diesel, {"diesel", LW_TEXT("Diesel (surrogate)")}},
-    {Fuel::ethanol, {"ethanol", LW_TEXT("Ethanol")}},
-};
+/// As the table of fuels has them.
+const std::vector<Choice<Fuel>>& fuels() {
+    static const std::vector<Choice<Fuel>> all = [] {
+        std::vector<Choice<Fuel>> choices;
+        for (const gas::FuelData& fuel : gas::allFuels()) {
+            choices.push_back({static_cast<Fuel>(choices.size()), {fuel.name, fuel.label}});
+        }
+        return choices;
+    }();
+    return all;
+}
 constexpr Choice<SupplyKind> supplyKinds[] = {
     {SupplyKind::reservoir, {"reservoir", LW_TEXT("Constant pressure")}},
     {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
@@ -429,6 +436,27 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Share of the bore's area that pumps: 1 less that of a piston rod. "
                               "Default 0.92 (own estimate).")},
              pump.areaFactor);
+    v.number({.name = "wall_area_cm2",
+              .label = LW_TEXT("Wall area of the pump"),
+              .unit = in::cm2,
+              .range = between(0.0, 1e6),
+              .help = LW_TEXT("Walls that the gas under the piston exchanges heat with. Default 0: "
+                              "adiabatic.")},
+             pump.wallArea);
+    v.number({.name = "wall_coefficient_W_per_m2K",
+              .label = LW_TEXT("Heat transfer in the pump"),
+              .unit = in::WPerM2K,
+              .range = between(0.0, 1e5),
+              .help = LW_TEXT("Coefficient between gas and walls, constant over the cycle. Default "
+                              "60 W/(m²·K) (own estimate).")},
+             pump.wallCoefficient);
+    v.number({.name = "wall_K",
+              .label = LW_TEXT("Wall temperature of the pump"),
+              .unit = in::kelvin,
+              .range = wallTemperatures,
+              .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
+                              "estimate).")},
+             pump.wallTemperature);
     v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
               [&] { describeReed(v, pump.reed); });
 }
@@ -549,7 +577,7 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.choice<Fuel>({.name = "fuel",
                     .label = LW_TEXT("Fuel"),
                     .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
-                   fuels, gas.fuel);
+                   fuels(), gas.fuel);
     v.number({.name = "lambda",
               .label = LW_TEXT("Air ratio"),
               .unit = in::pure,

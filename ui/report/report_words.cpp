@@ -1,6 +1,7 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
+#include "core/design/schedules.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
@@ -286,7 +287,10 @@ std::vector<Sheet::Row> designNumbers(const design::Design& design) {
             sections, [&](const Rows& rows) { return rows.front().name == title; });
         if (section == sections.end())
             section = sections.insert(sections.end(), {{title, {}, true}});
-        section->push_back({coreText(field.label), fieldText(field)});
+        const bool follows = design::scheduleOf(design, field.path) != nullptr;
+        section->push_back({follows ? Words::tr("%1, follows the speed").arg(coreText(field.label))
+                                    : coreText(field.label),
+                            fieldText(field)});
     }
     Rows all;
     for (const Rows& rows : sections)

@@ -336,8 +336,8 @@ static double shareThroughInlet(const double* y, const Memory& memory, const Sup
                                   : y[productsMass] / (y[airMass] + y[productsMass]);
 }
 
-/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb − Σ (ṁ·h)_k − p_u dV_u, adiabatic; what cylinders push
-/// back mixes in at once.
+/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders
+/// push back mixes in at once.
 void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
                             double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
@@ -357,7 +357,11 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
     const double share = supply.fresh.products;
     const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
                         share * (products.heat(t) - products.gasConstant());
-    const double enthalpy = in * air.enthalpy(settings.ambientTemperature);
+    const Pump& pump = settings.pump;
+    const double heated =
+        pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
+    // What the walls give is counted with what the reed brings.
+    const double enthalpy = in * air.enthalpy(settings.ambientTemperature) + heated;
     const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
     rate[plenumMass] = in - out;
     rate[plenumProducts] = -outProducts;

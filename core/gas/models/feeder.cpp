@@ -15,13 +15,13 @@ namespace {
 Feeder::Between betweenOf(const TurningWheel& wheel, const Supply& supply, double blown) {
     const auto stateAt = [&](double flow) {
         const Compression compression = wheel.compression(flow);
-        return Feeder::Between{flow, supply.ambientPressure * wheel.pressureRatio(flow),
+        return Feeder::Between{flow, intakePressure(supply) * wheel.pressureRatio(flow),
                                compression.outletTemperature, compression.work};
     };
     // the blower's flow goes with the density before it
     const auto excess = [&](double flow) {
         const Feeder::Between state = stateAt(flow);
-        return flow - blown * state.pressure / supply.ambientPressure * supply.ambientTemperature /
+        return flow - blown * state.pressure / intakePressure(supply) * supply.ambientTemperature /
                           state.temperature;
     };
     double high = blown;
@@ -53,7 +53,7 @@ Feeder::Feeder(const Supply& supply, const GasGroup& air, double omega, double w
     if (supply.kind != SupplyKind::compressor) {
         return;
     }
-    wheel_.emplace(supply.compressor.wheel, air, supply.ambientPressure, supply.ambientTemperature,
+    wheel_.emplace(supply.compressor.wheel, air, intakePressure(supply), supply.ambientTemperature,
                    wheelSpeed);
     if (supply.compressor.stages == Stages::wheelThenBlower) {
         between_ = betweenOf(*wheel_, supply, blown_);

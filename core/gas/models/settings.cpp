@@ -105,6 +105,9 @@ void checkSupply(const Supply& supply, Rules& rules) {
         const Pump& pump = supply.pump;
         rules.positive("supply/dead_cm3", pump.deadVolume);
         rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        rules.notNegative("supply/wall_area_cm2", pump.wallArea);
+        rules.notNegative("supply/wall_coefficient_W_per_m2K", pump.wallCoefficient);
+        rules.positive("supply/wall_K", pump.wallTemperature);
         rules.positive("supply/reed/area_mm2", pump.reed.area);
         rules.within("supply/reed/discharge_coefficient", pump.reed.dischargeCoefficient, 0.01,
                      1.0);

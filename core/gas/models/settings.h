@@ -43,6 +43,9 @@ struct Pump {
     bool shared = false;                ///< one case for all cylinders instead of a chamber each
     double deadVolume = 130e-6;         ///< with the piston at outer dead centre [m³]
     double areaFactor = 0.92;           ///< 1 less the share of a piston rod
+    double wallArea = 0.0;              ///< that the gas exchanges heat with [m²]; 0: adiabatic
+    double wallCoefficient = 60.0;      ///< of heat transfer [W/(m²·K)]
+    double wallTemperature = 350.0;     ///< [K]
     Reed reed;
     bool operator==(const Pump&) const = default;
 };
@@ -110,6 +113,9 @@ struct Supply {
     double ambientPressure = 1.0e5;     ///< [Pa]
     double ambientTemperature = 298.15; ///< [K]
     double isentropicEfficiency = 0.65;
+    /// Pressure before the intake by that of the ambient air, as behind a throttle; not of a
+    /// reservoir.
+    double throttle = 1.0;
     // reservoir
     double pressure = 1.0e5;     ///< [Pa]
     double temperature = 298.15; ///< [K]

@@ -6,6 +6,11 @@
 
 namespace lobewright::gas {
 
+double intakePressure(const Supply& supply) {
+    return supply.kind == SupplyKind::reservoir ? supply.ambientPressure
+                                                : supply.ambientPressure * supply.throttle;
+}
+
 Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency) {
     const double before = inlet.temperature;
     if (pressure <= inlet.pressure) {
@@ -18,7 +23,7 @@ Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, d
 }
 
 Compression compress(const Supply& supply, const GasGroup& air, double pressure) {
-    return compress(air, {supply.ambientPressure, supply.ambientTemperature}, pressure,
+    return compress(air, {intakePressure(supply), supply.ambientTemperature}, pressure,
                     supply.isentropicEfficiency);
 }
 
@@ -27,8 +32,9 @@ double ambientDensity(const Supply& supply, const GasGroup& air) {
 }
 
 double blowerFlow(const Supply& supply, const GasGroup& air, double omega) {
-    return supply.volumetricEfficiency * ambientDensity(supply, air) * supply.displacement *
-           supply.driveRatio * omega / units::turn;
+    const double density = intakePressure(supply) / (air.gasConstant() * supply.ambientTemperature);
+    return supply.volumetricEfficiency * density * supply.displacement * supply.driveRatio * omega /
+           units::turn;
 }
 
 } // namespace lobewright::gas

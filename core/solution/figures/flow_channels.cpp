@@ -1,3 +1,4 @@
+#include "core/design/gas_settings.h"
 #include "core/gas/models/feeder.h"
 #include "core/gas/models/supply.h"
 #include "core/solution/figures/channels.h"
@@ -27,7 +28,7 @@ gas::GasFlows flowsOf(const StageResults& results) {
 /// What it takes to compress the air to a pressure before the inlet ports; of a compressor what it
 /// then gives as well.
 void addCompression(ChannelList& list, const StageResults& results, const Samples& pressure) {
-    const gas::Supply& supply = results.design.gas.supply;
+    const gas::Supply supply = design::gasSettings(results.design).supply;
     const bool hasWheel = results.gas && results.gas->compressor;
     const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
                              hasWheel ? results.gas->compressor->wheelSpeed

@@ -1,5 +1,6 @@
 #include "core/solution/pipeline/closer_look.h"
 
+#include "core/design/gas_settings.h"
 #include "core/gas/models/feeder.h"
 #include "core/gas/models/fuel.h"
 #include "core/loads/lever_arm.h"
@@ -14,7 +15,7 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     if (!solution.gas) {
         return std::nullopt;
     }
-    const auto& supply = solution.design.gas.supply;
+    const auto supply = design::gasSettings(solution.design).supply;
     const auto& gas = *solution.gas;
     const auto air = gas::workingGas(solution.design.gas.fuel).air;
     SupplyPath path;

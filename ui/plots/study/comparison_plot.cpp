@@ -2,8 +2,10 @@
 
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
@@ -101,7 +103,8 @@ bool isSpeedCurve(ComparedQuantity quantity) {
     return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
 }
 
-ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(engineCount, true) {
+ComparisonPlot::ComparisonPlot(QWidget* parent)
+    : QCustomPlot(parent), shown_(engineCount, true), view_(new KeptView(*this)) {
     setMinimumSize(160, 120);
     setAccessibleName(tr("Engines compared"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
@@ -127,6 +130,8 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
 void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
                           ComparedQuantity quantity) {
     comparisons_ = comparisons;
+    if (quantity_ != quantity)
+        view_->release();
     quantity_ = quantity;
     refill();
 }
@@ -226,6 +231,7 @@ void ComparisonPlot::addClaims() {
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
         mark->setName(coreText(point.label));
+        claimMarks_.push_back(mark);
     }
 }
 
@@ -241,6 +247,7 @@ void ComparisonPlot::nameAxes() {
 
 void ComparisonPlot::refill() {
     clearPlottables();
+    claimMarks_.clear();
     if (isSpeedCurve(quantity_)) {
         addSpeedCurves();
         addClaims();
@@ -249,10 +256,32 @@ void ComparisonPlot::refill() {
     }
     showAxes(plottableCount() > 0 || itemCount() > 1);
     nameAxes();
-    rescaleAxes();
-    xAxis->scaleRange(1.04, xAxis->range().center());
-    yAxis->scaleRange(1.10, yAxis->range().center());
+    scaleAxes();
     replot(rpQueuedReplot);
+}
+
+/// The engines decide; a published figure far from them is told in the legend instead.
+void ComparisonPlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    for (const auto along : {Qt::Horizontal, Qt::Vertical}) {
+        std::optional<QCPRange> own, claimed;
+        for (int i = 0; i < plottableCount(); ++i) {
+            auto& range =
+                std::find(claimMarks_.begin(), claimMarks_.end(), plottable(i)) == claimMarks_.end()
+                    ? own
+                    : claimed;
+            range = united(range, rangeOf(*plottable(i), along));
+        }
+        showContent(along == Qt::Horizontal ? *xAxis : *yAxis, contentRange(own, claimed),
+                    along == Qt::Horizontal ? 0.02 : 0.05);
+    }
+    for (QCPGraph* mark : claimMarks_) {
+        const QCPGraphData& point = *mark->data()->constBegin();
+        if (!xAxis->range().contains(point.key) || !yAxis->range().contains(point.value))
+            mark->setName(tr("%1 (outside: %2 at %3 rpm)")
+                              .arg(mark->name(), shortText(point.value), shortText(point.key)));
+    }
 }
 
 /// Axes without anything on them say nothing true: a sentence stands there instead.

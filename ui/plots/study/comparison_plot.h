@@ -31,6 +31,8 @@ const std::vector<ComparedQuantityWord>& comparedQuantities();
 /// Whether a comparison at many speeds is needed.
 bool isSpeedCurve(ComparedQuantity quantity);
 
+class KeptView;
+
 /// One quantity of all engines of a comparison; engines are told apart by line and weight.
 class ComparisonPlot : public QCustomPlot {
     Q_OBJECT
@@ -57,6 +59,7 @@ class ComparisonPlot : public QCustomPlot {
     void addSpeedCurves();
     void addClaims();
     void nameAxes();
+    void scaleAxes();
     void showAxes(bool shown);
     void applyTones();
     QPen penOf(study::Compared engine) const;
@@ -66,6 +69,8 @@ class ComparisonPlot : public QCustomPlot {
     ComparedQuantity quantity_ = ComparedQuantity::position;
     std::vector<bool> shown_;
     QCPItemText* waiting_ = nullptr;
+    std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
+    KeptView* view_;
 };
 
 } // namespace lobewright::ui

@@ -5,6 +5,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -50,7 +51,7 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
 StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
     : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
       to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
-      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)), view_(new KeptView(*plot_)),
       mark_(new QCPItemStraightLine(plot_)) {
     setAccessibleName(title);
     auto* column = new QVBoxLayout(this);
@@ -85,6 +86,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
         pointing_ = true;
         readOut(plot_->xAxis->pixelToCoord(event->position().x()));
+        plot_->setToolTip(reasonAt(readAt_));
     });
     connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
@@ -92,6 +94,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connectRun(now_);
     connectRun(before_);
     applyTones();
+}
+
+void StudyPlot::addBelow(QWidget* widget) {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->indexOf(plot_) + 1, widget);
 }
 
 void StudyPlot::connectRun(Run& run) {
@@ -113,6 +120,7 @@ void StudyPlot::showSolution(const SolutionPointer& solution) {
     // The range may follow the design: the baseline is compared over the same one.
     if (before_.solution && before_.range != range())
         start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -147,6 +155,7 @@ void StudyPlot::startAnew() {
     showRange();
     start(now_);
     start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -197,6 +206,7 @@ std::pair<double, double> StudyPlot::range() const {
 
 void StudyPlot::setRange(const std::optional<std::pair<double, double>>& wanted) {
     range_ = wanted;
+    view_->release();
     startAnew();
     Q_EMIT stateChanged();
 }
@@ -214,6 +224,7 @@ void StudyPlot::showRange() {
 
 void StudyPlot::setFigures(const QStringList& figures) {
     figures_ = figures;
+    view_->release();
     refill();
     Q_EMIT stateChanged();
 }
@@ -285,12 +296,8 @@ void StudyPlot::refill() {
     plot_->yAxis->setLabel(unitFor(units.value(0)).text);
     plot_->yAxis2->setLabel(unitFor(units.value(1)).text);
     plot_->xAxis->setLabel(axisLabel());
-    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
-        axis->rescale();
-        axis->scaleRange(1.12, axis->range().center());
-    }
+    scaleAxes();
     if (now_.solution) {
-        plot_->xAxis->setRange(range().first, range().second);
         const double at = parameterOf(now_.solution->design);
         mark_->point1->setCoords(at, 0.0);
         mark_->point2->setCoords(at, 1.0);
@@ -300,6 +307,26 @@ void StudyPlot::refill() {
     applyTones();
     readOut(readAt_);
     plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+/// What a person looks at stays; else the design's own curves decide, not the baseline.
+void StudyPlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
+        std::optional<QCPRange> own, others;
+        for (const Graphs& graphs : graphs_) {
+            if (graphs.now->valueAxis() != axis)
+                continue;
+            own = united(own, united(rangeOf(*graphs.now, Qt::Vertical),
+                                     rangeOf(*graphs.beyond, Qt::Vertical)));
+            others = united(others, rangeOf(*graphs.before, Qt::Vertical));
+        }
+        constexpr double room = 0.06;
+        showContent(*axis, contentRange(own, others), room);
+    }
+    if (now_.solution)
+        plot_->xAxis->setRange(range().first, range().second);
 }
 
 void StudyPlot::applyTones() {

@@ -122,6 +122,16 @@ std::optional<bool> ShownEngine::flowsIn(End end, double theta) const {
     return outside && inside ? std::optional(*outside > *inside) : std::nullopt;
 }
 
+std::optional<double> ShownEngine::sinceBurnStart(double theta) const {
+    if (!solution_ || solution_->design.running.motored || !solution_->gas ||
+        solution_->gas->cycles.empty())
+        return std::nullopt;
+    const auto moment = cycleAt(theta);
+    const auto& cycles = solution_->gas->cycles;
+    const auto j = std::min(static_cast<std::size_t>(moment.cycle), cycles.size() - 1);
+    return moment.angle - cycles[j].burnStart;
+}
+
 std::optional<GasMoment> ShownEngine::gasAt(double theta) const {
     const auto pressure = channel("pressure_bar", theta);
     const auto temperature = channel("temperature_K", theta);
@@ -132,13 +142,8 @@ std::optional<GasMoment> ShownEngine::gasAt(double theta) const {
     GasMoment gas{*pressure, *temperature, 0.0, false};
     if (*air + *products > 0.0)
         gas.burntShare = std::clamp(*products / (*air + *products), 0.0, 1.0);
-    if (!solution_->design.running.motored && solution_->gas && !solution_->gas->cycles.empty()) {
-        const auto moment = cycleAt(theta);
-        const auto& cycles = solution_->gas->cycles;
-        const auto j = std::min(static_cast<std::size_t>(moment.cycle), cycles.size() - 1);
-        const double sinceStart = moment.angle - cycles[j].burnStart;
-        gas.burning = sinceStart >= 0.0 && sinceStart <= solution_->design.gas.burn.duration;
-    }
+    if (const auto since = sinceBurnStart(theta))
+        gas.burning = *since >= 0.0 && *since <= solution_->design.gas.burn.duration;
     return gas;
 }
 
