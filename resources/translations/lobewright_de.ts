@@ -8206,10 +8206,6 @@
         <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
     </message>
     <message>
-        <source>Mean pressure in the plenum over ambient pressure.</source>
-        <translation>Mittlerer Druck im Sammler durch Umgebungsdruck.</translation>
-    </message>
-    <message>
         <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
         <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
     </message>
@@ -9409,6 +9405,18 @@
         <source>0.5 … 0.65 opposed, 0.25 … 0.35 against a head</source>
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
+    <message>
+        <source>Mean pressure in the plenum over that before the wheel.</source>
+        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+    </message>
+    <message>
+        <source>Pressure before the compressor wheel</source>
+        <translation>Druck vor dem Verdichterrad</translation>
+    </message>
+    <message>
+        <source>ambient, less what a throttle takes at part load</source>
+        <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9541,6 +9549,21 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+</context>
+<context>
+    <name>EnginePainter</name>
+    <message>
+        <source>turns</source>
+        <translation>dreht sich</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>gas pushes</source>
+        <translation>Gas schiebt</translation>
     </message>
 </context>
 <context>
@@ -10753,6 +10776,41 @@
     </message>
 </context>
 <context>
+    <name>StripPainter</name>
+    <message>
+        <source>Inlet track, unrolled</source>
+        <translation>Einlassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Exhaust track, unrolled</source>
+        <translation>Auslassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track moves</source>
+        <translation>Bahn läuft</translation>
+    </message>
+    <message>
+        <source>lifts off</source>
+        <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>↓ turns the shaft</source>
+        <translation>↓ dreht die Welle</translation>
+    </message>
+    <message>
+        <source>↑ slows the shaft</source>
+        <translation>↑ bremst die Welle</translation>
+    </message>
+</context>
+<context>
     <name>StudyLimits</name>
     <message>
         <source>a roller lifts off</source>
@@ -10908,6 +10966,73 @@
     <message>
         <source>rpm</source>
         <translation>1/min</translation>
+    </message>
+</context>
+<context>
+    <name>Verdict</name>
+    <message>
+        <source>Of %1 published figures and statements %2 are contradicted, %3 doubtful, %4 not contradicted, %5 not judged.</source>
+        <translation>Von %1 veröffentlichten Angaben und Aussagen sind %2 widerlegt, %3 zweifelhaft, %4 nicht widerlegt, %5 nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation>Veröffentlicht</translation>
+    </message>
+    <message>
+        <source>Arithmetic</source>
+        <translation>Rechnung</translation>
+    </message>
+    <message>
+        <source>This design</source>
+        <translation>Dieser Entwurf</translation>
+    </message>
+    <message>
+        <source>Band, 5 to 95 %</source>
+        <translation>Band, 5 bis 95 %</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>given: %1</source>
+        <translation>veröffentlicht: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>angenommen: %1</translation>
+    </message>
+    <message>
+        <source>the design: %1</source>
+        <translation>Entwurf: %1</translation>
+    </message>
+    <message>
+        <source>Rests on %1.</source>
+        <translation>Beruht auf: %1.</translation>
+    </message>
+    <message>
+        <source>Would be overturned by: %1</source>
+        <translation>Umstoßen würde es: %1</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>confidence: %1</source>
+        <translation>Verlässlichkeit: %1</translation>
     </message>
 </context>
 <context>
@@ -11416,6 +11541,13 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ArrangementSheet</name>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::Autosave</name>
     <message>
         <source>the folder %1 cannot be written</source>
@@ -11529,6 +11661,96 @@
     <message>
         <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
         <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CandidateTable</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Versorgungsdruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>boosted</source>
+        <translation>aufgeladen</translation>
+    </message>
+    <message>
+        <source>not boosted</source>
+        <translation>nicht aufgeladen</translation>
+    </message>
+    <message>
+        <source>no limit exceeded</source>
+        <translation>keine Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+    <message>
+        <source>Candidates</source>
+        <translation>Entwürfe</translation>
+    </message>
+    <message>
+        <source>Choose this candidate</source>
+        <translation>Diesen Entwurf wählen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CauseBars</name>
+    <message>
+        <source>Causes of the change</source>
+        <translation>Ursachen der Änderung</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>Each bar is one cause; together they lead to the answer. The dashed line is your guess.</source>
+        <translation>Jeder Balken ist eine Ursache; zusammen führen sie zur Antwort. Die gestrichelte Linie ist Ihre Vermutung.</translation>
     </message>
 </context>
 <context>
@@ -11972,6 +12194,25 @@
     <message>
         <source>Specific film thickness Λ</source>
         <translation>Bezogene Filmdicke Λ</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ContactRangeBox</name>
+    <message>
+        <source>Find contact speeds</source>
+        <translation>Kontaktdrehzahlen suchen</translation>
+    </message>
+    <message>
+        <source>Where the rollers really begin to leave their tracks, with the gas solved anew at each speed of this plot</source>
+        <translation>Wo die Rollen wirklich beginnen, ihre Bahnen zu verlassen; das Gas wird bei jeder Drehzahl dieses Diagramms neu gerechnet</translation>
+    </message>
+    <message>
+        <source>Speeds with contact</source>
+        <translation>Drehzahlen mit Kontakt</translation>
+    </message>
+    <message>
+        <source>searching … %1 %</source>
+        <translation>wird gesucht … %1 %</translation>
     </message>
 </context>
 <context>
@@ -13313,6 +13554,13 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::LessonPlot</name>
+    <message>
+        <source>Plot of the stage</source>
+        <translation>Diagramm zum Abschnitt</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::LeverPlot</name>
     <message>
         <source>lever arm</source>
@@ -13664,6 +13912,113 @@
     <message>
         <source>The crown comes within %1 of the head</source>
         <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LoadMapPlot</name>
+    <message>
+        <source>Brake specific fuel consumption</source>
+        <translation>Spezifischer Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Peak pressure</source>
+        <translation>Höchstdruck</translation>
+    </message>
+    <message>
+        <source>Knock integral</source>
+        <translation>Klopfintegral</translation>
+    </message>
+    <message>
+        <source>Delivery ratio</source>
+        <translation>Luftaufwand</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Brake power</source>
+        <translation>Effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the inlet track</source>
+        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the exhaust track</source>
+        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>full load</source>
+        <translation>Volllast</translation>
+    </message>
+    <message>
+        <source>operating point</source>
+        <translation>Betriebspunkt</translation>
+    </message>
+    <message>
+        <source>a roller is off its track</source>
+        <translation>eine Rolle verlässt ihre Bahn</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Map over speed and load</source>
+        <translation>Kennfeld über Drehzahl und Last</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>load by mixture</source>
+        <translation>Last durch Gemisch</translation>
+    </message>
+    <message>
+        <source>load by supply</source>
+        <translation>Last durch Luftversorgung</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
     </message>
 </context>
 <context>
@@ -15390,6 +15745,298 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ScheduleCanvas</name>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>%1 against speed</source>
+        <translation>%1 über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2, %3</source>
+        <translation>Punkt %1 von %2, %3</translation>
+    </message>
+    <message>
+        <source>Move a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie verschieben: %1</translation>
+    </message>
+    <message>
+        <source>Add a point to the schedule of %1</source>
+        <translation>Punkt zur Kennlinie hinzufügen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2</source>
+        <translation>Punkt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleDialog</name>
+    <message>
+        <source>Schedule over speed</source>
+        <translation>Kennlinie über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Draw by hand</source>
+        <translation>Von &amp;Hand zeichnen</translation>
+    </message>
+    <message>
+        <source>Begin with a level schedule at the fixed value; its points are dragged below the torque curve</source>
+        <translation>Mit einer waagerechten Kennlinie beim festen Wert beginnen; ihre Punkte werden unter der Drehmomentkurve gezogen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Let the input follow the speed as found</source>
+        <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>Find the schedule of %1</source>
+        <translation>Kennlinie suchen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>A number of the adjuster, of the gas side or of the operating point</source>
+        <translation>Eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts</translation>
+    </message>
+    <message>
+        <source>&amp;Vary</source>
+        <translation>&amp;Verändern</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>at s&amp;peeds from</source>
+        <translation>bei &amp;Drehzahlen von</translation>
+    </message>
+    <message>
+        <source>Lowest speed, rpm</source>
+        <translation>Niedrigste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Highest speed, rpm</source>
+        <translation>Höchste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>rpm, number:</source>
+        <translation>1/min, Anzahl:</translation>
+    </message>
+    <message>
+        <source>Number of speeds</source>
+        <translation>Anzahl der Drehzahlen</translation>
+    </message>
+    <message>
+        <source>with &amp;knock integral up to</source>
+        <translation>mit &amp;Klopfintegral bis</translation>
+    </message>
+    <message>
+        <source>Largest knock integral; empty: no limit</source>
+        <translation>Größtes Klopfintegral; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>and peak pressure up to</source>
+        <translation>und Höchstdruck bis</translation>
+    </message>
+    <message>
+        <source>Largest peak pressure; empty: no limit</source>
+        <translation>Größter Höchstdruck; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>Torque with the fixed value and with the schedule</source>
+        <translation>Drehmoment mit dem festen Wert und mit der Kennlinie</translation>
+    </message>
+    <message>
+        <source>fixed value</source>
+        <translation>fester Wert</translation>
+    </message>
+    <message>
+        <source>schedule</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Fixed value and schedule at each speed</source>
+        <translation>Fester Wert und Kennlinie bei jeder Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Torque, fixed</source>
+        <translation>Drehmoment, fest</translation>
+    </message>
+    <message>
+        <source>Torque, schedule</source>
+        <translation>Drehmoment, Kennlinie</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Ranges and limits must be numbers.</source>
+        <translation>Bereiche und Grenzen müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>The lowest speed must be below the highest.</source>
+        <translation>Die niedrigste Drehzahl muss unter der höchsten liegen.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>The engine runs at none of these speeds: %1</source>
+        <translation>Der Motor läuft bei keiner dieser Drehzahlen: %1</translation>
+    </message>
+    <message>
+        <source>does not run</source>
+        <translation>läuft nicht</translation>
+    </message>
+    <message>
+        <source>fixed value exceeds one</source>
+        <translation>fester Wert überschreitet eine</translation>
+    </message>
+    <message>
+        <source>no value keeps them</source>
+        <translation>kein Wert hält sie ein</translation>
+    </message>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>The input has no number to begin with.</source>
+        <translation>Die Eingabe hat keine Zahl, mit der sich beginnen lässt.</translation>
+    </message>
+    <message>
+        <source>Schedule of %1</source>
+        <translation>Kennlinie: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleStrip</name>
+    <message>
+        <source>Add a point to the schedule (Insert)</source>
+        <translation>Der Kennlinie einen Punkt hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Remove the chosen point (Delete)</source>
+        <translation>Den gewählten Punkt entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Find the best…</source>
+        <translation>Besten Wert suchen…</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed, within limits</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove this schedule: the input keeps its fixed value</source>
+        <translation>Diese Kennlinie entfernen: Die Eingabe behält ihren festen Wert</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed; the dashed line is the fixed value without the schedule</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen; die gestrichelte Linie ist der feste Wert ohne Kennlinie</translation>
+    </message>
+    <message>
+        <source>Remove the schedule of %1</source>
+        <translation>Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a schedule</source>
+        <translation>Eine Kennlinie entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Scrubber</name>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -15560,6 +16207,21 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>This needs OpenGL, which this machine does not offer.</source>
         <translation>Dies braucht OpenGL, das dieser Rechner nicht bietet.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StageStrip</name>
+    <message>
+        <source>Stages of the cycle</source>
+        <translation>Abschnitte des Zyklus</translation>
+    </message>
+    <message>
+        <source>No design to draw yet</source>
+        <translation>Noch kein Entwurf zu zeichnen</translation>
+    </message>
+    <message>
+        <source>%1. Click to turn the shaft there.</source>
+        <translation>%1. Klicken dreht die Welle dorthin.</translation>
     </message>
 </context>
 <context>
@@ -15942,6 +16604,157 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
         <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TaskView</name>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Every task of this engine; a tick says that it is solved</source>
+        <translation>Alle Aufgaben dieses Motors; ein Haken sagt, dass sie gelöst ist</translation>
+    </message>
+    <message>
+        <source>Lab &amp;sheet…</source>
+        <translation>&amp;Laborblatt…</translation>
+    </message>
+    <message>
+        <source>Save the tasks, your answers and what came out as a PDF</source>
+        <translation>Aufgaben, Ihre Antworten und das Ergebnis als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt task</source>
+        <translation>Nä&amp;chste Aufgabe</translation>
+    </message>
+    <message>
+        <source>To the next task that is not solved</source>
+        <translation>Zur nächsten Aufgabe, die nicht gelöst ist</translation>
+    </message>
+    <message>
+        <source>&amp;Hint</source>
+        <translation>&amp;Hinweis</translation>
+    </message>
+    <message>
+        <source>Your guess</source>
+        <translation>Ihre Vermutung</translation>
+    </message>
+    <message>
+        <source>What you expect, before the program says it</source>
+        <translation>Was Sie erwarten, bevor das Programm es sagt</translation>
+    </message>
+    <message>
+        <source>A hint, and then another one</source>
+        <translation>Ein Hinweis, und danach noch einer</translation>
+    </message>
+    <message>
+        <source>Tasks appear here once an engine is solved.</source>
+        <translation>Aufgaben erscheinen hier, sobald ein Motor gelöst ist.</translation>
+    </message>
+    <message>
+        <source>Enter what you expect and lock it; then the program answers.</source>
+        <translation>Geben Sie ein, was Sie erwarten, und legen Sie es fest; dann antwortet das Programm.</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>&amp;Festlegen</translation>
+    </message>
+    <message>
+        <source>Lock the guess and see what comes out</source>
+        <translation>Die Vermutung festlegen und sehen, was herauskommt</translation>
+    </message>
+    <message>
+        <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
+        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+    </message>
+    <message>
+        <source>&amp;Here</source>
+        <translation>&amp;Hier</translation>
+    </message>
+    <message>
+        <source>Say that the shaft stands at the place that is asked for</source>
+        <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
+    </message>
+    <message>
+        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
+        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>Look at the design as it is now</source>
+        <translation>Den Entwurf ansehen, wie er jetzt ist</translation>
+    </message>
+    <message>
+        <source>Solving…</source>
+        <translation>Löst…</translation>
+    </message>
+    <message>
+        <source>shaft at %1</source>
+        <translation>Welle bei %1</translation>
+    </message>
+    <message>
+        <source>design changed</source>
+        <translation>Entwurf geändert</translation>
+    </message>
+    <message>
+        <source>✓ Right. %1</source>
+        <translation>✓ Richtig. %1</translation>
+    </message>
+    <message>
+        <source>✗ Not quite. %1</source>
+        <translation>✗ Noch nicht. %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 solved</source>
+        <translation>%1 von %2 gelöst</translation>
+    </message>
+    <message>
+        <source>Lab sheet</source>
+        <translation>Laborblatt</translation>
+    </message>
+    <message>
+        <source>Engine: %1. Date: %2. Name: ____________________</source>
+        <translation>Motor: %1. Datum: %2. Name: ____________________</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>What came out</source>
+        <translation>Was herauskam</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet</source>
+        <translation>Laborblatt speichern</translation>
+    </message>
+    <message>
+        <source>lab-sheet.pdf</source>
+        <translation>laborblatt.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The file cannot be written.</source>
+        <translation>Die Datei lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet…</source>
+        <translation>Laborblatt speichern…</translation>
+    </message>
+    <message>
+        <source>Begin all tasks anew</source>
+        <translation>Alle Aufgaben neu beginnen</translation>
     </message>
 </context>
 <context>
@@ -16522,811 +17335,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ContactRangeBox</name>
-    <message>
-        <source>Find contact speeds</source>
-        <translation>Kontaktdrehzahlen suchen</translation>
-    </message>
-    <message>
-        <source>Where the rollers really begin to leave their tracks, with the gas solved anew at each speed of this plot</source>
-        <translation>Wo die Rollen wirklich beginnen, ihre Bahnen zu verlassen; das Gas wird bei jeder Drehzahl dieses Diagramms neu gerechnet</translation>
-    </message>
-    <message>
-        <source>Speeds with contact</source>
-        <translation>Drehzahlen mit Kontakt</translation>
-    </message>
-    <message>
-        <source>searching … %1 %</source>
-        <translation>wird gesucht … %1 %</translation>
-    </message>
-</context>
-<context>
-    <name>EnginePainter</name>
-    <message>
-        <source>turns</source>
-        <translation>dreht sich</translation>
-    </message>
-    <message>
-        <source>slides</source>
-        <translation>gleitet</translation>
-    </message>
-    <message>
-        <source>gas pushes</source>
-        <translation>Gas schiebt</translation>
-    </message>
-</context>
-<context>
-    <name>StripPainter</name>
-    <message>
-        <source>Inlet track, unrolled</source>
-        <translation>Einlassbahn, abgewickelt</translation>
-    </message>
-    <message>
-        <source>Exhaust track, unrolled</source>
-        <translation>Auslassbahn, abgewickelt</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>track moves</source>
-        <translation>Bahn läuft</translation>
-    </message>
-    <message>
-        <source>lifts off</source>
-        <translation>hebt ab</translation>
-    </message>
-    <message>
-        <source>↓ turns the shaft</source>
-        <translation>↓ dreht die Welle</translation>
-    </message>
-    <message>
-        <source>↑ slows the shaft</source>
-        <translation>↑ bremst die Welle</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ArrangementSheet</name>
-    <message>
-        <source>Arrangements</source>
-        <translation>Anordnungen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::CauseBars</name>
-    <message>
-        <source>Causes of the change</source>
-        <translation>Ursachen der Änderung</translation>
-    </message>
-    <message>
-        <source>before</source>
-        <translation>vorher</translation>
-    </message>
-    <message>
-        <source>Each bar is one cause; together they lead to the answer. The dashed line is your guess.</source>
-        <translation>Jeder Balken ist eine Ursache; zusammen führen sie zur Antwort. Die gestrichelte Linie ist Ihre Vermutung.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::LessonPlot</name>
-    <message>
-        <source>Plot of the stage</source>
-        <translation>Diagramm zum Abschnitt</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::Scrubber</name>
-    <message>
-        <source>Shaft angle</source>
-        <translation>Wellenwinkel</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::StageStrip</name>
-    <message>
-        <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
-    </message>
-    <message>
-        <source>No design to draw yet</source>
-        <translation>Noch kein Entwurf zu zeichnen</translation>
-    </message>
-    <message>
-        <source>%1. Click to turn the shaft there.</source>
-        <translation>%1. Klicken dreht die Welle dorthin.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::TaskView</name>
-    <message>
-        <source>Tasks</source>
-        <translation>Aufgaben</translation>
-    </message>
-    <message>
-        <source>Task</source>
-        <translation>Aufgabe</translation>
-    </message>
-    <message>
-        <source>Every task of this engine; a tick says that it is solved</source>
-        <translation>Alle Aufgaben dieses Motors; ein Haken sagt, dass sie gelöst ist</translation>
-    </message>
-    <message>
-        <source>Lab &amp;sheet…</source>
-        <translation>&amp;Laborblatt…</translation>
-    </message>
-    <message>
-        <source>Save the tasks, your answers and what came out as a PDF</source>
-        <translation>Aufgaben, Ihre Antworten und das Ergebnis als PDF speichern</translation>
-    </message>
-    <message>
-        <source>Ne&amp;xt task</source>
-        <translation>Nä&amp;chste Aufgabe</translation>
-    </message>
-    <message>
-        <source>To the next task that is not solved</source>
-        <translation>Zur nächsten Aufgabe, die nicht gelöst ist</translation>
-    </message>
-    <message>
-        <source>&amp;Hint</source>
-        <translation>&amp;Hinweis</translation>
-    </message>
-    <message>
-        <source>Your guess</source>
-        <translation>Ihre Vermutung</translation>
-    </message>
-    <message>
-        <source>What you expect, before the program says it</source>
-        <translation>Was Sie erwarten, bevor das Programm es sagt</translation>
-    </message>
-    <message>
-        <source>A hint, and then another one</source>
-        <translation>Ein Hinweis, und danach noch einer</translation>
-    </message>
-    <message>
-        <source>Tasks appear here once an engine is solved.</source>
-        <translation>Aufgaben erscheinen hier, sobald ein Motor gelöst ist.</translation>
-    </message>
-    <message>
-        <source>Enter what you expect and lock it; then the program answers.</source>
-        <translation>Geben Sie ein, was Sie erwarten, und legen Sie es fest; dann antwortet das Programm.</translation>
-    </message>
-    <message>
-        <source>&amp;Lock</source>
-        <translation>&amp;Festlegen</translation>
-    </message>
-    <message>
-        <source>Lock the guess and see what comes out</source>
-        <translation>Die Vermutung festlegen und sehen, was herauskommt</translation>
-    </message>
-    <message>
-        <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
-        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
-    </message>
-    <message>
-        <source>&amp;Here</source>
-        <translation>&amp;Hier</translation>
-    </message>
-    <message>
-        <source>Say that the shaft stands at the place that is asked for</source>
-        <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
-    </message>
-    <message>
-        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
-        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
-    </message>
-    <message>
-        <source>&amp;Check</source>
-        <translation>&amp;Prüfen</translation>
-    </message>
-    <message>
-        <source>Look at the design as it is now</source>
-        <translation>Den Entwurf ansehen, wie er jetzt ist</translation>
-    </message>
-    <message>
-        <source>Solving…</source>
-        <translation>Löst…</translation>
-    </message>
-    <message>
-        <source>shaft at %1</source>
-        <translation>Welle bei %1</translation>
-    </message>
-    <message>
-        <source>design changed</source>
-        <translation>Entwurf geändert</translation>
-    </message>
-    <message>
-        <source>✓ Right. %1</source>
-        <translation>✓ Richtig. %1</translation>
-    </message>
-    <message>
-        <source>✗ Not quite. %1</source>
-        <translation>✗ Noch nicht. %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 solved</source>
-        <translation>%1 von %2 gelöst</translation>
-    </message>
-    <message>
-        <source>Lab sheet</source>
-        <translation>Laborblatt</translation>
-    </message>
-    <message>
-        <source>Engine: %1. Date: %2. Name: ____________________</source>
-        <translation>Motor: %1. Datum: %2. Name: ____________________</translation>
-    </message>
-    <message>
-        <source>Answer</source>
-        <translation>Antwort</translation>
-    </message>
-    <message>
-        <source>What came out</source>
-        <translation>Was herauskam</translation>
-    </message>
-    <message>
-        <source>Save the lab sheet</source>
-        <translation>Laborblatt speichern</translation>
-    </message>
-    <message>
-        <source>lab-sheet.pdf</source>
-        <translation>laborblatt.pdf</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>The file cannot be written.</source>
-        <translation>Die Datei lässt sich nicht schreiben.</translation>
-    </message>
-    <message>
-        <source>Save the lab sheet…</source>
-        <translation>Laborblatt speichern…</translation>
-    </message>
-    <message>
-        <source>Begin all tasks anew</source>
-        <translation>Alle Aufgaben neu beginnen</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::LoadMapPlot</name>
-    <message>
-        <source>Brake specific fuel consumption</source>
-        <translation>Spezifischer Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>Peak pressure</source>
-        <translation>Höchstdruck</translation>
-    </message>
-    <message>
-        <source>Knock integral</source>
-        <translation>Klopfintegral</translation>
-    </message>
-    <message>
-        <source>Delivery ratio</source>
-        <translation>Luftaufwand</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Ladedruck</translation>
-    </message>
-    <message>
-        <source>Brake power</source>
-        <translation>Effektive Leistung</translation>
-    </message>
-    <message>
-        <source>Share of the revolution off the inlet track</source>
-        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Share of the revolution off the exhaust track</source>
-        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
-        <source>full load</source>
-        <translation>Volllast</translation>
-    </message>
-    <message>
-        <source>operating point</source>
-        <translation>Betriebspunkt</translation>
-    </message>
-    <message>
-        <source>a roller is off its track</source>
-        <translation>eine Rolle verlässt ihre Bahn</translation>
-    </message>
-    <message>
-        <source>shaft speed, rpm</source>
-        <translation>Wellendrehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>Map over speed and load</source>
-        <translation>Kennfeld über Drehzahl und Last</translation>
-    </message>
-    <message>
-        <source>brake torque</source>
-        <translation>effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>load by mixture</source>
-        <translation>Last durch Gemisch</translation>
-    </message>
-    <message>
-        <source>load by supply</source>
-        <translation>Last durch Luftversorgung</translation>
-    </message>
-    <message>
-        <source>at</source>
-        <translation>bei</translation>
-    </message>
-    <message>
-        <source>rpm</source>
-        <translation>1/min</translation>
-    </message>
-    <message>
-        <source>torque</source>
-        <translation>Drehmoment</translation>
-    </message>
-    <message>
-        <source>load</source>
-        <translation>Last</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ScheduleCanvas</name>
-    <message>
-        <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
-    </message>
-    <message>
-        <source>%1 against speed</source>
-        <translation>%1 über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Point %1 of %2, %3</source>
-        <translation>Punkt %1 von %2, %3</translation>
-    </message>
-    <message>
-        <source>Move a point of the schedule of %1</source>
-        <translation>Punkt der Kennlinie verschieben: %1</translation>
-    </message>
-    <message>
-        <source>Add a point to the schedule of %1</source>
-        <translation>Punkt zur Kennlinie hinzufügen: %1</translation>
-    </message>
-    <message>
-        <source>Remove a point of the schedule of %1</source>
-        <translation>Punkt der Kennlinie entfernen: %1</translation>
-    </message>
-    <message>
-        <source>Point %1 of %2</source>
-        <translation>Punkt %1 von %2</translation>
-    </message>
-    <message>
-        <source>Speed</source>
-        <translation>Drehzahl</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ScheduleDialog</name>
-    <message>
-        <source>Schedule over speed</source>
-        <translation>Kennlinie über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
-    </message>
-    <message>
-        <source>&amp;Draw by hand</source>
-        <translation>Von &amp;Hand zeichnen</translation>
-    </message>
-    <message>
-        <source>Begin with a level schedule at the fixed value; its points are dragged below the torque curve</source>
-        <translation>Mit einer waagerechten Kennlinie beim festen Wert beginnen; ihre Punkte werden unter der Drehmomentkurve gezogen</translation>
-    </message>
-    <message>
-        <source>&amp;Apply</source>
-        <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Let the input follow the speed as found</source>
-        <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>Find the schedule of %1</source>
-        <translation>Kennlinie suchen: %1</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
-    </message>
-    <message>
-        <source>Input that follows the speed</source>
-        <translation>Eingabe, die der Drehzahl folgt</translation>
-    </message>
-    <message>
-        <source>A number of the adjuster, of the gas side or of the operating point</source>
-        <translation>Eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts</translation>
-    </message>
-    <message>
-        <source>&amp;Vary</source>
-        <translation>&amp;Verändern</translation>
-    </message>
-    <message>
-        <source>&amp;between</source>
-        <translation>&amp;zwischen</translation>
-    </message>
-    <message>
-        <source>Lower end of the range</source>
-        <translation>Unteres Ende des Bereichs</translation>
-    </message>
-    <message>
-        <source>and</source>
-        <translation>und</translation>
-    </message>
-    <message>
-        <source>Upper end of the range</source>
-        <translation>Oberes Ende des Bereichs</translation>
-    </message>
-    <message>
-        <source>at s&amp;peeds from</source>
-        <translation>bei &amp;Drehzahlen von</translation>
-    </message>
-    <message>
-        <source>Lowest speed, rpm</source>
-        <translation>Niedrigste Drehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>bis</translation>
-    </message>
-    <message>
-        <source>Highest speed, rpm</source>
-        <translation>Höchste Drehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>rpm, number:</source>
-        <translation>1/min, Anzahl:</translation>
-    </message>
-    <message>
-        <source>Number of speeds</source>
-        <translation>Anzahl der Drehzahlen</translation>
-    </message>
-    <message>
-        <source>with &amp;knock integral up to</source>
-        <translation>mit &amp;Klopfintegral bis</translation>
-    </message>
-    <message>
-        <source>Largest knock integral; empty: no limit</source>
-        <translation>Größtes Klopfintegral; leer: keine Grenze</translation>
-    </message>
-    <message>
-        <source>and peak pressure up to</source>
-        <translation>und Höchstdruck bis</translation>
-    </message>
-    <message>
-        <source>Largest peak pressure; empty: no limit</source>
-        <translation>Größter Höchstdruck; leer: keine Grenze</translation>
-    </message>
-    <message>
-        <source>Torque with the fixed value and with the schedule</source>
-        <translation>Drehmoment mit dem festen Wert und mit der Kennlinie</translation>
-    </message>
-    <message>
-        <source>fixed value</source>
-        <translation>fester Wert</translation>
-    </message>
-    <message>
-        <source>schedule</source>
-        <translation>Kennlinie</translation>
-    </message>
-    <message>
-        <source>shaft speed, rpm</source>
-        <translation>Wellendrehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>Fixed value and schedule at each speed</source>
-        <translation>Fester Wert und Kennlinie bei jeder Drehzahl</translation>
-    </message>
-    <message>
-        <source>Speed</source>
-        <translation>Drehzahl</translation>
-    </message>
-    <message>
-        <source>Torque, fixed</source>
-        <translation>Drehmoment, fest</translation>
-    </message>
-    <message>
-        <source>Torque, schedule</source>
-        <translation>Drehmoment, Kennlinie</translation>
-    </message>
-    <message>
-        <source>Change</source>
-        <translation>Änderung</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Limits</source>
-        <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Ranges and limits must be numbers.</source>
-        <translation>Bereiche und Grenzen müssen Zahlen sein.</translation>
-    </message>
-    <message>
-        <source>The lowest speed must be below the highest.</source>
-        <translation>Die niedrigste Drehzahl muss unter der höchsten liegen.</translation>
-    </message>
-    <message>
-        <source>Searching…</source>
-        <translation>Suche läuft…</translation>
-    </message>
-    <message>
-        <source>The engine runs at none of these speeds: %1</source>
-        <translation>Der Motor läuft bei keiner dieser Drehzahlen: %1</translation>
-    </message>
-    <message>
-        <source>does not run</source>
-        <translation>läuft nicht</translation>
-    </message>
-    <message>
-        <source>fixed value exceeds one</source>
-        <translation>fester Wert überschreitet eine</translation>
-    </message>
-    <message>
-        <source>no value keeps them</source>
-        <translation>kein Wert hält sie ein</translation>
-    </message>
-    <message>
-        <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
-    </message>
-    <message>
-        <source>brake torque</source>
-        <translation>effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>The input has no number to begin with.</source>
-        <translation>Die Eingabe hat keine Zahl, mit der sich beginnen lässt.</translation>
-    </message>
-    <message>
-        <source>Schedule of %1</source>
-        <translation>Kennlinie: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ScheduleStrip</name>
-    <message>
-        <source>Add a point to the schedule (Insert)</source>
-        <translation>Der Kennlinie einen Punkt hinzufügen (Einfg)</translation>
-    </message>
-    <message>
-        <source>Remove the chosen point (Delete)</source>
-        <translation>Den gewählten Punkt entfernen (Entf)</translation>
-    </message>
-    <message>
-        <source>Find the best…</source>
-        <translation>Besten Wert suchen…</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed, within limits</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
-    </message>
-    <message>
-        <source>Remove</source>
-        <translation>Entfernen</translation>
-    </message>
-    <message>
-        <source>Remove this schedule: the input keeps its fixed value</source>
-        <translation>Diese Kennlinie entfernen: Die Eingabe behält ihren festen Wert</translation>
-    </message>
-    <message>
-        <source>Input that follows the speed</source>
-        <translation>Eingabe, die der Drehzahl folgt</translation>
-    </message>
-    <message>
-        <source>Inputs that follow the shaft speed; the dashed line is the fixed value without the schedule</source>
-        <translation>Eingaben, die der Wellendrehzahl folgen; die gestrichelte Linie ist der feste Wert ohne Kennlinie</translation>
-    </message>
-    <message>
-        <source>Remove the schedule of %1</source>
-        <translation>Kennlinie entfernen: %1</translation>
-    </message>
-    <message>
-        <source>Remove a schedule</source>
-        <translation>Eine Kennlinie entfernen</translation>
-    </message>
-</context>
-<context>
-    <name>Verdict</name>
-    <message>
-        <source>Of %1 published figures and statements %2 are contradicted, %3 doubtful, %4 not contradicted, %5 not judged.</source>
-        <translation>Von %1 veröffentlichten Angaben und Aussagen sind %2 widerlegt, %3 zweifelhaft, %4 nicht widerlegt, %5 nicht beurteilt.</translation>
-    </message>
-    <message>
-        <source>Published</source>
-        <translation>Veröffentlicht</translation>
-    </message>
-    <message>
-        <source>Arithmetic</source>
-        <translation>Rechnung</translation>
-    </message>
-    <message>
-        <source>This design</source>
-        <translation>Dieser Entwurf</translation>
-    </message>
-    <message>
-        <source>Band, 5 to 95 %</source>
-        <translation>Band, 5 bis 95 %</translation>
-    </message>
-    <message>
-        <source>Outcome</source>
-        <translation>Ergebnis</translation>
-    </message>
-    <message>
-        <source>“%1”</source>
-        <translation>„%1“</translation>
-    </message>
-    <message>
-        <source>given: %1</source>
-        <translation>veröffentlicht: %1</translation>
-    </message>
-    <message>
-        <source>assumed: %1</source>
-        <translation>angenommen: %1</translation>
-    </message>
-    <message>
-        <source>the design: %1</source>
-        <translation>Entwurf: %1</translation>
-    </message>
-    <message>
-        <source>Rests on %1.</source>
-        <translation>Beruht auf: %1.</translation>
-    </message>
-    <message>
-        <source>Would be overturned by: %1</source>
-        <translation>Umstoßen würde es: %1</translation>
-    </message>
-    <message>
-        <source>band</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>source</source>
-        <translation>Quelle</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>confidence: %1</source>
-        <translation>Verlässlichkeit: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::CandidateTable</name>
-    <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>Power</source>
-        <translation>Leistung</translation>
-    </message>
-    <message>
-        <source>Shaft speed</source>
-        <translation>Wellendrehzahl</translation>
-    </message>
-    <message>
-        <source>Displacement</source>
-        <translation>Hubraum</translation>
-    </message>
-    <message>
-        <source>Outer diameter</source>
-        <translation>Außendurchmesser</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Versorgungsdruck</translation>
-    </message>
-    <message>
-        <source>Contact stress</source>
-        <translation>Kontaktpressung</translation>
-    </message>
-    <message>
-        <source>1 lobe</source>
-        <translation>1 Nocken</translation>
-    </message>
-    <message>
-        <source>%1 lobes</source>
-        <translation>%1 Nocken</translation>
-    </message>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 Zylinder</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
-    </message>
-    <message>
-        <source>boosted</source>
-        <translation>aufgeladen</translation>
-    </message>
-    <message>
-        <source>not boosted</source>
-        <translation>nicht aufgeladen</translation>
-    </message>
-    <message>
-        <source>no limit exceeded</source>
-        <translation>keine Grenze überschritten</translation>
-    </message>
-    <message>
-        <source>1 limit exceeded</source>
-        <translation>1 Grenze überschritten</translation>
-    </message>
-    <message>
-        <source>%1 limits exceeded</source>
-        <translation>%1 Grenzen überschritten</translation>
-    </message>
-    <message>
-        <source>Candidates</source>
-        <translation>Entwürfe</translation>
-    </message>
-    <message>
-        <source>Choose this candidate</source>
-        <translation>Diesen Entwurf wählen</translation>
     </message>
 </context>
 </TS>
