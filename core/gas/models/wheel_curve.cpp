@@ -1,7 +1,6 @@
 #include "core/gas/models/wheel_curve.h"
 
 #include "core/pchip.h"
-#include "core/pchip.h"
 #include "core/units.h"
 
 #include <algorithm>
