@@ -68,7 +68,7 @@ Result<Table> readTable(std::string_view text) {
         }
         const std::vector<std::string> columns = columnsOf(line);
         const auto angle = numberOf(columns[0]);
-        const auto lift = columns.size() > 1 ? numberOf(columns[1]) : std::nullopt;
+        const auto lift = numberOf(columns.size() > 1 ? std::string_view(columns[1]) : "");
         if (table.angles.size() == mostRows) {
             return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
         }
