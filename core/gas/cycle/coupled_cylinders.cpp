@@ -657,7 +657,7 @@ CompressorFigures CoupledCylinders::compressor() const {
     figures.chokeFlow = wheel.curve().chokeFlow();
     const auto& between = model_->feeder.between();
     figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
-                            model_->settings.supply.ambientPressure;
+                            intakePressure(model_->settings.supply);
     figures.outletTemperature = wheel.compression(figures.flow).outletTemperature;
     figures.efficiency = wheel.efficiency(figures.flow);
     figures.power = model_->hasTurbine() ? meanWheelPower()
