@@ -11523,20 +11523,20 @@
         <translation>Bezugsentwurf: %1</translation>
     </message>
     <message>
-        <source> (supply power not counted)</source>
-        <translation> (Luftversorgung nicht eingerechnet)</translation>
-    </message>
-    <message>
-        <source>Click to see the working</source>
-        <translation>Klicken zeigt den Rechenweg</translation>
-    </message>
-    <message>
         <source>Needs %1 to turn</source>
         <translation>Braucht %1 zum Drehen</translation>
     </message>
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working, right-click to choose other results</source>
+        <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
+    </message>
+    <message>
+        <source> (supply power not counted)</source>
+        <translation> (Leistung der Versorgung nicht gezählt)</translation>
     </message>
 </context>
 <context>
@@ -14286,6 +14286,13 @@
     <message>
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ResultCard</name>
+    <message>
+        <source>%1 against the baseline</source>
+        <translation>%1 gegenüber dem Bezugsentwurf</translation>
     </message>
 </context>
 <context>
