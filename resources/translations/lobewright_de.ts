@@ -12774,11 +12774,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Luftversorgung nicht eingerechnet)</translation>
-    </message>
-    <message>
-        <source>Click to see the working</source>
-        <translation>Klicken zeigt den Rechenweg</translation>
+        <translation> (Leistung der Versorgung nicht gezählt)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -12787,6 +12783,10 @@
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working, right-click to choose other results</source>
+        <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
     </message>
 </context>
 <context>
@@ -17375,6 +17375,13 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ResultCard</name>
+    <message>
+        <source>%1 against the baseline</source>
+        <translation>%1 gegenüber dem Bezugsentwurf</translation>
     </message>
 </context>
 </TS>
