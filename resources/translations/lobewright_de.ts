@@ -7506,8 +7506,8 @@
         <translation>0,5 … 0,65</translation>
     </message>
     <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck</translation>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 16 % of the stroke</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 16 % des Kolbenhubs</translation>
     </message>
     <message>
         <source>± 25 %</source>
@@ -7518,8 +7518,8 @@
         <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
     <message>
         <source>C_d</source>
