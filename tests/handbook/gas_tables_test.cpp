@@ -42,15 +42,33 @@ TEST(GasTables, JanafAgreesWithTheFits) {
     }
 }
 
-// Published values: 6 (Keenan and Kaye, Gas Tables, and the air tables of textbooks made from them,
-// h in kJ/kg; from memory). Counted from the 300.19 kJ/kg at 300 K.
-TEST(GasTables, EnthalpyOfAirIsThatOfTheAirTables) {
-    const double table[][2] = {{500, 503.02},   {700, 713.27},   {1000, 1046.04},
-                               {1200, 1277.79}, {1500, 1635.97}, {2000, 2252.1}};
+// Published values: 29 (air at low pressure, c_p in J/kg·K and h in kJ/kg, the tables of
+// textbooks after Keenan and Kaye, Gas Tables; secondary: seen copied into public sources, not in
+// print). Enthalpies are counted from the 300.19 kJ/kg at 300 K.
+TEST(GasTables, AirIsThatOfTheAirTables) {
+    const double table[][3] = {{300, 1005, 300.19},   {400, 1013, 400.98},   {500, 1030, 503.02},
+                               {600, 1051, 607.02},   {700, 1075, 713.27},   {800, 1099, 821.95},
+                               {900, 1121, 932.93},   {1000, 1141, 1046.04}, {1100, 1159, 1161.07},
+                               {1200, 1175, 1277.79}, {1300, 1189, 1395.97}, {1400, 1202, 1515.42},
+                               {1500, 1214, 1635.97}, {1600, 1225, 1757.57}, {1800, 1244, 2003.30}};
     const GasGroup& air = dryAir();
-    for (const auto& [temperature, enthalpy] : table) {
+    for (const auto& [temperature, heat, enthalpy] : table) {
+        EXPECT_NEAR(air.heat(temperature) / heat, 1.0, temperature > 1400 ? 7e-3 : 3e-3)
+            << temperature;
         const double rise = 1e-3 * (air.enthalpy(temperature) - air.enthalpy(300.0));
-        EXPECT_NEAR(rise / (enthalpy - 300.19), 1.0, 2e-3) << temperature;
+        EXPECT_NEAR(rise, enthalpy - 300.19, 2e-3 * (enthalpy - 300.19) + 0.01) << temperature;
+    }
+}
+
+// The fit of another laboratory to the same tables, NIST Chemistry WebBook, nitrogen, gas phase
+// heat capacity (Chase 1998), https://webbook.nist.gov/cgi/cbook.cgi?Source=1981ARM%2FTAR2788
+// (read): c_p = A + B·t + C·t² + D·t³ + E/t², t in 1000 K, from 500 to 2000 K.
+TEST(GasTables, NitrogenFollowsTheFitOfAnotherLaboratory) {
+    for (const double temperature : {500.0, 700.0, 1000.0, 1300.0, 1600.0, 2000.0}) {
+        const double t = temperature / 1000.0;
+        const double heat =
+            19.50583 + t * (19.88705 + t * (-8.598535 + t * 1.369784)) + 0.527601 / (t * t);
+        EXPECT_NEAR(molarHeat(Species::nitrogen, temperature) / heat, 1.0, 2.5e-3) << temperature;
     }
 }
 
