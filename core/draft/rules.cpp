@@ -127,7 +127,8 @@ constexpr Rule list[] = {
              "printed source)")},
     {"exhaust-port-height", LW_TEXT("Height of the exhaust ports"),
      LW_TEXT(
-         "blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m"),
+         "blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; "
+         "at least 22 % of the stroke"),
      LW_TEXT("± 25 %"),
      LW_TEXT("Blair 1996, ch. 6 (secondary value, not checked against the printed source)")},
     {"discharge", LW_TEXT("Discharge coefficient of the ports"), LW_TEXT("C_d"),

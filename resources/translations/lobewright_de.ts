@@ -7418,10 +7418,6 @@
         <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
-    </message>
-    <message>
         <source>C_d</source>
         <translation>C_d</translation>
     </message>
@@ -9416,6 +9412,14 @@
     <message>
         <source>ambient, less what a throttle takes at part load</source>
         <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 16 % of the stroke</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 16 % des Kolbenhubs</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
 </context>
 <context>
