@@ -29,6 +29,10 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
     if (!table) {
         return table.problems();
     }
+    auto unknowns = ui::reportUnknowns(solution.design, monitor);
+    if (!unknowns) {
+        return unknowns.problems();
+    }
     QHashSeed::setDeterministicGlobalSeed(); // fonts are written in the order of a hash
     qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
     if (files::isDateFixed()) {
@@ -40,9 +44,11 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
     char name[] = "lobewright-report";
     char* arguments[] = {name, nullptr};
     const QApplication application(count, arguments);
-    const auto bytes = ui::reportPdf({std::make_shared<const solution::Solution>(solution),
-                                      std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
-                                      ui::reportDate()});
+    ui::ReportContent content{std::make_shared<const solution::Solution>(solution),
+                              std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
+                              ui::reportDate()};
+    content.unknowns = std::move(unknowns).value();
+    const auto bytes = ui::reportPdf(content);
     if (!bytes) {
         return bytes.problems();
     }

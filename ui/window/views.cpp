@@ -40,7 +40,7 @@
 
 namespace lobewright::ui {
 
-Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
+Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
@@ -49,6 +49,21 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addLists(cursor, owner);
     addUnknowns(owner);
     addReviews(owner);
+    for (const View& view : views_)
+        putBandsBehind(view.widget);
+    connect(&bands_->behind(), &BandsBehind::shownChanged, this, [this] {
+        if (bands_->behind().isShown() && solution_)
+            bands_->showSolution(solution_);
+    });
+}
+
+void Views::putBandsBehind(QWidget* view) {
+    if (auto* turn = qobject_cast<TurnPlot*>(view))
+        turn->setBands(bands_->behind());
+    else if (auto* curve = qobject_cast<TorqueCurve*>(view))
+        curve->setBands(bands_->behind());
+    else if (auto* comparison = qobject_cast<ComparisonPane*>(view))
+        comparison->setBands(bands_->behind());
 }
 
 template <class Widget>
@@ -191,7 +206,6 @@ void Views::addReviews(QWidget* owner) {
 }
 
 void Views::addUnknowns(QWidget* owner) {
-    bands_ = new BandsModel(owner);
     add("ranges", tr("What is not known"), new RangesView(*bands_, owner));
     add("bands", tr("Torque and power as bands"), new BandsPlot(*bands_, owner));
     addPlot("decides", tr("What decides this"), new DecidesView(*bands_, owner));
@@ -216,6 +230,8 @@ void Views::showSolution(const SolutionPointer& solution) {
         if (view.widget->isVisible())
             refresh(view);
     }
+    if (bands_->behind().isShown())
+        bands_->showSolution(solution);
 }
 
 void Views::showBaseline(const SolutionPointer& baseline) {

@@ -47,6 +47,7 @@ class Views : public QObject {
     /// Brings a view up to date though it may be out of sight (to write it to a file).
     void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
+    BandsModel& bands() const { return *bands_; }
 
     /// Another design was opened: what tells a story starts anew.
     void startAnew();
@@ -78,6 +79,7 @@ class Views : public QObject {
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
     void addUnknowns(QWidget* owner);
+    void putBandsBehind(QWidget* view);
 
     struct Stale {
         bool solution = false, baseline = false, geometry = false;

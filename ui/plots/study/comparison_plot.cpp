@@ -2,13 +2,16 @@
 
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 
 namespace lobewright::ui {
 
@@ -213,6 +216,59 @@ void ComparisonPlot::addSpeedCurves() {
     }
 }
 
+void ComparisonPlot::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    connect(bands_, &BandsBehind::changed, this, &ComparisonPlot::refill);
+}
+
+/// The upper edge, filled down to the lower one.
+QCPGraph* ComparisonPlot::addBandEdges(const QVector<double>& x, const QVector<double>& low,
+                                       const QVector<double>& high) {
+    QCPGraph* below = addGraph();
+    below->setData(x, low, true);
+    QCPGraph* above = addGraph();
+    above->setData(x, high, true);
+    above->setChannelFillGraph(below);
+    for (QCPGraph* graph : {below, above}) {
+        graph->setPen(Qt::NoPen);
+        graph->removeFromLegend();
+    }
+    return above;
+}
+
+/// Of the cam-track engine: against speed, or its torque over two turns, which repeats.
+void ComparisonPlot::addBands() {
+    if (!bands_ || !bands_->isShown() || !isEngineShown(study::Compared::camTrack))
+        return;
+    QVector<double> x;
+    std::array<QVector<double>, 5> edges;
+    const Unit unit = unitFor(ordinateWords(quantity_).unit);
+    if (isSpeedCurve(quantity_)) {
+        const auto quantity =
+            quantity_ == ComparedQuantity::torqueCurve ? unknowns::torque : unknowns::power;
+        for (const unknowns::CurvePoint& point : bands_->curve()) {
+            if (const auto& band = point.band[quantity]) {
+                x.append(point.speed);
+                const double values[] = {band->p05, band->p25, band->p50, band->p75, band->p95};
+                for (std::size_t i = 0; i < edges.size(); ++i)
+                    edges[i].append(unit.shown(values[i]));
+            }
+        }
+    } else if (const auto* band = quantity_ == ComparedQuantity::torque
+                                      ? bands_->channel("torque_total_Nm")
+                                      : nullptr) {
+        const Eigen::Index last = bands_->theta().size() - 1; // a whole turn after the first
+        for (Eigen::Index i = 0; i < 2 * last; ++i) {
+            x.append(bands_->theta()[i % last] / units::degree + (i >= last ? 360.0 : 0.0));
+            for (std::size_t k = 0; k < edges.size(); ++k)
+                edges[k].append(unit.shown((*band)[k][i % last]));
+        }
+    }
+    const QColor colour = penOf(study::Compared::camTrack).color();
+    addBandEdges(x, edges[0], edges[4])->setBrush(outerBand(colour));
+    addBandEdges(x, edges[1], edges[3])->setBrush(innerBand(colour));
+}
+
 void ComparisonPlot::addClaims() {
     const Palette& tones = Palette::of(*this);
     std::size_t number = 0;
@@ -225,7 +281,13 @@ void ComparisonPlot::addClaims() {
         mark->setLineStyle(QCPGraph::lsNone);
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
-        mark->setName(coreText(point.label));
+        const double shown = mark->data()->constBegin()->value;
+        const double speed = mark->data()->constBegin()->key;
+        const bool isShown = xAxis->range().contains(speed) && yAxis->range().contains(shown);
+        mark->setName(isShown ? coreText(point.label)
+                              : tr("%1, beyond the range: %2 %3 at %4 rpm")
+                                    .arg(coreText(point.label), shortText(shown),
+                                         unitFor(words.unit).text, shortText(speed)));
     }
 }
 
@@ -241,18 +303,29 @@ void ComparisonPlot::nameAxes() {
 
 void ComparisonPlot::refill() {
     clearPlottables();
+    if (!comparisons_.empty())
+        addBands();
     if (isSpeedCurve(quantity_)) {
         addSpeedCurves();
-        addClaims();
     } else {
         addStrokeCurves();
     }
     showAxes(plottableCount() > 0 || itemCount() > 1);
     nameAxes();
+    fitRanges();
+    if (isSpeedCurve(quantity_))
+        addClaims(); // they never set the range
+    replot(rpQueuedReplot);
+}
+
+/// Torque and power start at zero.
+void ComparisonPlot::fitRanges() {
     rescaleAxes();
     xAxis->scaleRange(1.04, xAxis->range().center());
+    const bool isZeroBelow = isSpeedCurve(quantity_) && yAxis->range().lower >= 0.0;
     yAxis->scaleRange(1.10, yAxis->range().center());
-    replot(rpQueuedReplot);
+    if (isZeroBelow)
+        yAxis->setRangeLower(0.0);
 }
 
 /// Axes without anything on them say nothing true: a sentence stands there instead.
