@@ -73,25 +73,25 @@ class PortRules {
 
     void run() {
         const double around = pi * size_.bore;
-        const double inletShare = notes_.assume("port-widths-inlet",
-                                                LW_TEXT("Inlet ports, share of the "
-                                                        "circumference"),
-                                                "", {0.70, 0.60, 0.75});
-        const double exhaustShare = notes_.assume("port-widths-exhaust",
-                                                  LW_TEXT("Exhaust ports, share of "
-                                                          "the circumference"),
-                                                  "", {0.60, 0.50, 0.65});
+        // One piston uncovers both rows, which share its circumference.
+        const bool isOneSided = size_.pistons == 1;
+        const double inletShare =
+            notes_.assume("port-widths-inlet", LW_TEXT("Inlet ports, share of the circumference"),
+                          "", isOneSided ? Span{0.42, 0.35, 0.48} : Span{0.70, 0.60, 0.75});
+        const double exhaustShare = notes_.assume(
+            "port-widths-exhaust", LW_TEXT("Exhaust ports, share of the circumference"), "",
+            isOneSided ? Span{0.30, 0.25, 0.35} : Span{0.60, 0.50, 0.65});
         const double discharge = notes_.assume(
             "discharge", LW_TEXT("Discharge coefficient"), "", {0.7, 0.6, 0.8},
             {"/ports/inlet/0/discharge_coefficient", "/ports/exhaust/0/discharge_coefficient"});
         const double inlet = inletHeight(inletShare * around);
         const double exhaust = exhaustHeight(exhaustShare * around, inlet);
-        design_.ports[End::inlet] = {row(inlet, inletShare, 10, discharge, "inlet")};
-        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, 8, discharge, "exhaust")};
+        design_.ports[End::inlet] = {row(inlet, inletShare, isOneSided ? 6 : 10, discharge)};
+        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, isOneSided ? 4 : 8, discharge)};
     }
 
   private:
-    double lowest() const { return 0.08 * size_.stroke; }
+    double lowest() const { return 0.17 * size_.stroke; }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }
@@ -136,7 +136,7 @@ class PortRules {
                millimetre;
     }
 
-    ports::Row row(double height, double share, int count, double discharge, const char*) const {
+    ports::Row row(double height, double share, int count, double discharge) const {
         ports::Row row;
         row.edge = row.height = height;
         row.width = rounded(size_.bore * std::sin(share * pi / count));

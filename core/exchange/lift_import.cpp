@@ -1,6 +1,7 @@
 #include "core/exchange/lift_import.h"
 
 #include "core/design/document.h"
+#include "core/exchange/lift_noise.h"
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
@@ -248,7 +249,7 @@ ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
     for (std::size_t i = 0; i < table.angles.size(); ++i) {
         const double angle = table.angles[i];
         const double residual = curve.at(angle).y + zero - table.lifts[i];
-        result.rows.push_back({angle, table.lifts[i], residual});
+        result.rows.push_back({angle, table.lifts[i], residual, curve.at(angle).y2});
         sum += residual * residual;
         if (std::abs(residual) > result.largestResidual) {
             result.largestResidual = std::abs(residual);
@@ -274,7 +275,13 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     }
     const motion::LiftTable& table = read->rows;
     const int given = options.lobes > 0 ? options.lobes : read->lobesSaid;
-    const auto lobes = given > 0 ? Result<int>(given) : lobesOf(table, options.tolerance);
+    const double noise = liftNoise(table);
+    const std::size_t rows = table.angles.size();
+    const double proposed = std::max(finestProposal, largestOfNoise(noise, rows));
+    const double tolerance = options.tolerance > 0.0 ? options.tolerance : proposed;
+    // Between two rows the noise of both shows.
+    const double alike = std::max(tolerance, std::sqrt(2.0) * largestOfNoise(noise, rows));
+    const auto lobes = given > 0 ? Result<int>(given) : lobesOf(table, alike);
     if (!lobes) {
         return lobes.problems();
     }
@@ -282,7 +289,7 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     const bool isRegular = std::ranges::is_sorted(table.angles, std::ranges::less_equal());
     const bool goesOn = isRegular && spanOf(table).length <= units::turn * (1.0 + 1e-9);
     const auto fit = motion::fitKnots(goesOn ? firstPeriod(table, period) : table, *lobes,
-                                      {options.tolerance, options.mostKnots});
+                                      {tolerance, options.mostKnots});
     if (!fit) {
         Problems told; // one bad column has as many as the table has rows
         design::addProblems(told, fit.problems());
@@ -294,8 +301,13 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     }
     ImportedLift lift = judged(table, *fit, *curve, *lobes);
     // Every row counts, those of the other repetitions too.
-    lift.withinTolerance =
-        fit->withinTolerance && lift.largestResidual <= options.tolerance * (1.0 + 1e-6);
+    lift.withinTolerance = fit->withinTolerance && lift.largestResidual <= tolerance * (1.0 + 1e-6);
+    lift.tolerance = tolerance;
+    lift.noise = noise;
+    lift.proposedTolerance = proposed;
+    const double perPeriod = static_cast<double>(rows) * period / spanOf(table).whole();
+    lift.accelerationNoise = accelerationNoise(noise, static_cast<std::size_t>(perPeriod),
+                                               fit->shape.knots.size(), period);
     return lift;
 }
 

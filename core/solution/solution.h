@@ -55,7 +55,7 @@ struct Pipeline; ///< results of the stages with the inputs they came from; see 
 
 /// Everything computed from one design. A plain value; cheap to copy (stages are shared).
 struct Solution {
-    design::Design design;
+    design::Design design; ///< at its speed: inputs under a schedule have its value there
     mechanism::OpposedPair pair;
     ports::PortTiming timing;
     std::optional<gas::CycleSolution>
@@ -93,9 +93,10 @@ struct Request {
     std::shared_ptr<const gas::CycleStart> near = nullptr;
 };
 
-/// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.
-/// Errors: the design is invalid (paths), or cancelled (path ""). A gas cycle that does not
-/// converge is not an error: the kinematic part is returned with an error check "not-converged".
+/// Design → Solution, every input under a schedule at its value for the design's speed. Stages
+/// whose inputs equal those of `previous` are taken over from it. Errors: the design is invalid
+/// (paths), or cancelled (path ""). A gas cycle that does not converge is not an error: the
+/// kinematic part is returned with an error check "not-converged".
 Result<Solution> solve(const design::Design& design, Monitor& monitor,
                        const Solution* previous = nullptr, const Request& request = {});
 

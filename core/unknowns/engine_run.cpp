@@ -113,7 +113,9 @@ class SpeedLine {
         design.running.speed = isOwn ? design_.running.speed : speeds_[place] * units::revPerMinute;
         auto solved = solution::solve(design, monitor_, before_ ? &*before_ : nullptr, request);
         if (!solved) {
-            return false; // the rules are kept: only stopping is left
+            // With inputs that follow the speed a rule may be broken at this one only; otherwise
+            // the rules are kept, and only stopping is left.
+            return !isOwn && !solved.problems().front().path.empty();
         }
         before_ = std::move(solved).value();
         start = before_->gas ? before_->gas->start : nullptr;

@@ -150,14 +150,16 @@ TEST_F(Solid, WholeEngineIsInThePictureFromAnySide) {
     }
 }
 
-TEST_F(Solid, PicturesAreKept) {
+TEST_F(Solid, PicturesStandOnThePaperOfTheirTheme) {
     for (const bool dark : {false, true}) {
         useTones(solid, dark);
         solid.setView({});
         cursor.setAngle(0.7);
         const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
         const QImage image = frame();
-        EXPECT_FALSE(image.isNull());
+        const QColor paper = (dark ? Palette::darkTones() : Palette::lightTones()).paper;
+        EXPECT_EQ(image.pixelColor(2, 2).name(), paper.name());
+        EXPECT_NE(image.pixelColor(image.rect().center()).name(), paper.name());
         if (!folder.isEmpty())
             image.save(folder + (dark ? "/solid-dark.png" : "/solid-light.png"));
     }

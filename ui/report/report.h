@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/claims/verdict.h"
 #include "core/monitor.h"
 #include "core/result.h"
 #include "core/study/operating_points.h"
@@ -11,6 +12,7 @@
 #include <QDate>
 #include <QString>
 
+#include <optional>
 #include <utility>
 
 class QPrinter;
@@ -34,6 +36,8 @@ struct ReportContent {
     SolutionPointer baseline = nullptr; ///< kept in the window; null: none
     QString baselineName = {};
     std::shared_ptr<const ReportUnknowns> unknowns = nullptr; ///< null: everything counts as known
+    /// On published figures of this engine; absent: none are attached.
+    std::optional<study::VerdictPage> verdict = std::nullopt;
 };
 
 /// The day that a report bears: today, or what SOURCE_DATE_EPOCH says.

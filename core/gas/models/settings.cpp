@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <string>
 
 LW_TEXTS_OF(Core)
 
@@ -34,6 +35,36 @@ class Rules {
     Problems& problems_;
 };
 
+void checkBlower(const std::string& section, const Supply& supply, Rules& rules) {
+    rules.positive((section + "displacement_cm3_per_turn").c_str(), supply.displacement);
+    rules.positive((section + "drive_ratio").c_str(), supply.driveRatio);
+    rules.within((section + "volumetric_efficiency").c_str(), supply.volumetricEfficiency, 0.01,
+                 1.5);
+}
+
+void checkCompressor(const Compressor& compressor, Rules& rules) {
+    const Wheel& wheel = compressor.wheel;
+    if (compressor.drive == WheelDrive::gear) {
+        rules.positive("supply/ratio", compressor.gearRatio);
+    } else {
+        const Turbine& turbine = compressor.turbine;
+        rules.positive("supply/turbine/exhaust_plenum_cm3", turbine.exhaustVolume);
+        rules.positive("supply/turbine/nozzle_mm2", turbine.nozzleArea);
+        rules.positive("supply/turbine/diameter_mm", turbine.diameter);
+        rules.within("supply/turbine/best_efficiency", turbine.bestEfficiency, 0.05, 1.0);
+        rules.within("supply/turbine/best_speed_ratio", turbine.bestSpeedRatio, 0.1, 1.5);
+        rules.within("supply/turbine/mechanical_efficiency", turbine.mechanicalEfficiency, 0.05,
+                     1.0);
+    }
+    rules.positive("supply/wheel/diameter_mm", wheel.diameter);
+    rules.positive("supply/wheel/head_coefficient", wheel.headCoefficient);
+    rules.positive("supply/wheel/surge_flow", wheel.surgeFlow);
+    rules.positive("supply/wheel/peak_flow", wheel.peakFlow);
+    rules.within("supply/wheel/choke_flow", wheel.chokeFlow, 1.01 * wheel.peakFlow, 10.0);
+    rules.within("supply/wheel/best_efficiency", wheel.bestEfficiency, 0.05, 1.0);
+    rules.positive("supply/wheel/best_flow", wheel.bestFlow);
+}
+
 void checkSupply(const Supply& supply, Rules& rules) {
     rules.positive("supply/ambient_pressure_bar", supply.ambientPressure);
     rules.within("supply/ambient_temperature_K", supply.ambientTemperature, 200.0, 400.0);
@@ -47,6 +78,9 @@ void checkSupply(const Supply& supply, Rules& rules) {
         const Pump& pump = supply.pump;
         rules.positive("supply/dead_cm3", pump.deadVolume);
         rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        rules.notNegative("supply/wall_area_cm2", pump.wallArea);
+        rules.notNegative("supply/wall_coefficient_W_per_m2K", pump.wallCoefficient);
+        rules.positive("supply/wall_K", pump.wallTemperature);
         rules.positive("supply/reed/area_mm2", pump.reed.area);
         rules.within("supply/reed/discharge_coefficient", pump.reed.dischargeCoefficient, 0.01,
                      1.0);
@@ -54,9 +88,14 @@ void checkSupply(const Supply& supply, Rules& rules) {
         rules.positive("supply/reed/full_open_bar", pump.reed.fullOpen);
         return;
     }
-    rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
-    rules.positive("supply/drive_ratio", supply.driveRatio);
-    rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+    if (supply.kind == SupplyKind::compressor) {
+        checkCompressor(supply.compressor, rules);
+        if (supply.compressor.stages == Stages::wheelThenBlower) {
+            checkBlower("supply/blower/", supply, rules);
+        }
+    } else {
+        checkBlower("supply/", supply, rules);
+    }
     rules.positive("supply/plenum_cm3", supply.plenumVolume);
     if (supply.afterCoolerTemperature) {
         rules.within("supply/after_cooler_outlet_K", *supply.afterCoolerTemperature, 200.0, 1000.0);

@@ -54,6 +54,10 @@ Brake brakeOf(const StageResults& results);
 /// Groups "performance" and "energy".
 void addPerformanceFigures(FigureList& list, const StageResults& results);
 
+/// Of compressor and turbine, into the group at hand; nothing without them.
+void addSupplyFigures(FigureList& list, const gas::CycleSolution& gas,
+                      const design::Design& design);
+
 /// Group "loads": torque over a turn, forces, lift-off, work balance.
 void addLoadFigures(FigureList& list, const StageResults& results);
 

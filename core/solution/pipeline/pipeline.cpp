@@ -1,5 +1,6 @@
 #include "core/design/file.h"
 #include "core/design/gas_settings.h"
+#include "core/design/schedules.h"
 #include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/mechanism.h"
@@ -264,7 +265,9 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     CheckList list;
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
-    addClearanceChecks(list, results.pair());
+    addClearanceChecks(
+        list, results.pair(),
+        track::rimThickness(results.design.trackBlank, results.design.mechanism.roller));
     addPortChecks(list, results.timing);
     addOpeningOrderCheck(list, results.timing);
     addLinerChecks(list, results.timing, results.theta);
@@ -272,6 +275,7 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
     addContactChecks(list, contact, results.pair(), limits);
+    addDutyChecks(list, results);
     return list.take();
 }
 
@@ -388,14 +392,9 @@ Result<Solution> assembleFigures(const design::Design& design,
     return solution;
 }
 
-} // namespace
-
-Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
-                       const Request& request) {
-    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
-        !problems.empty()) {
-        return problems;
-    }
+/// A valid design whose inputs have the values of its speed.
+Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
+                                 const Solution* previous, const Request& request) {
     const Pipeline none;
     const Pipeline& before = previous && previous->stages ? *previous->stages : none;
     auto stages = std::make_shared<Pipeline>();
@@ -450,6 +449,19 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     }
     return request.detail == Detail::everything ? assemble(design, stages, request)
                                                 : assembleFigures(design, stages, request);
+}
+
+} // namespace
+
+Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
+                       const Request& request) {
+    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
+        !problems.empty()) {
+        return problems;
+    }
+    return design.schedules.empty()
+               ? solveAtItsSpeed(design, monitor, previous, request)
+               : solveAtItsSpeed(design::atItsSpeed(design), monitor, previous, request);
 }
 
 } // namespace lobewright::solution

@@ -111,8 +111,8 @@ void BandsModel::wantTurn() {
         settlingTime);
 }
 
-bool BandsModel::isOfUnknowns() const {
-    return isWhole_ && ensemble_ && solution_ && ensembleOf_ && *ensembleOf_ == solution_->design &&
+bool BandsModel::isOfUnknownsOf(const design::Design& design) const {
+    return isWhole_ && ensemble_ && ensembleOf_ && *ensembleOf_ == design &&
            purpose_ == unknowns::Purpose::unknown;
 }
 

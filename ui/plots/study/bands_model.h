@@ -45,8 +45,8 @@ class BandsModel : public QObject {
 
     /// The same bands behind other plots; they are computed while they are shown anywhere.
     BandsBehind& behind() { return behind_; }
-    /// Whether the ensemble is whole, of the present design, and of what is not known of it.
-    bool isOfUnknowns() const;
+    /// Whether the ensemble is whole, of this design, and of what is not known of it.
+    bool isOfUnknownsOf(const design::Design& design) const;
 
     const SolutionPointer& solution() const { return solution_; }
     /// So far; null before the first engines have come.

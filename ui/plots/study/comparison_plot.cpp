@@ -6,6 +6,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
@@ -104,7 +105,8 @@ bool isSpeedCurve(ComparedQuantity quantity) {
     return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
 }
 
-ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(engineCount, true) {
+ComparisonPlot::ComparisonPlot(QWidget* parent)
+    : QCustomPlot(parent), shown_(engineCount, true), view_(new KeptView(*this)) {
     setMinimumSize(160, 120);
     setAccessibleName(tr("Engines compared"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
@@ -130,6 +132,8 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
 void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
                           ComparedQuantity quantity) {
     comparisons_ = comparisons;
+    if (quantity_ != quantity)
+        view_->release();
     quantity_ = quantity;
     refill();
 }
@@ -281,13 +285,8 @@ void ComparisonPlot::addClaims() {
         mark->setLineStyle(QCPGraph::lsNone);
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
-        const double shown = mark->data()->constBegin()->value;
-        const double speed = mark->data()->constBegin()->key;
-        const bool isShown = xAxis->range().contains(speed) && yAxis->range().contains(shown);
-        mark->setName(isShown ? coreText(point.label)
-                              : tr("%1, beyond the range: %2 %3 at %4 rpm")
-                                    .arg(coreText(point.label), shortText(shown),
-                                         unitFor(words.unit).text, shortText(speed)));
+        mark->setName(coreText(point.label));
+        claimMarks_.push_back(mark);
     }
 }
 
@@ -303,29 +302,46 @@ void ComparisonPlot::nameAxes() {
 
 void ComparisonPlot::refill() {
     clearPlottables();
+    claimMarks_.clear();
     if (!comparisons_.empty())
         addBands();
     if (isSpeedCurve(quantity_)) {
         addSpeedCurves();
+        addClaims();
     } else {
         addStrokeCurves();
     }
     showAxes(plottableCount() > 0 || itemCount() > 1);
     nameAxes();
-    fitRanges();
-    if (isSpeedCurve(quantity_))
-        addClaims(); // they never set the range
+    scaleAxes();
     replot(rpQueuedReplot);
 }
 
-/// Torque and power start at zero.
-void ComparisonPlot::fitRanges() {
-    rescaleAxes();
-    xAxis->scaleRange(1.04, xAxis->range().center());
-    const bool isZeroBelow = isSpeedCurve(quantity_) && yAxis->range().lower >= 0.0;
-    yAxis->scaleRange(1.10, yAxis->range().center());
-    if (isZeroBelow)
-        yAxis->setRangeLower(0.0);
+/// The engines decide; a published figure far from them is told in the legend instead.
+void ComparisonPlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    for (const auto along : {Qt::Horizontal, Qt::Vertical}) {
+        std::optional<QCPRange> own, claimed;
+        for (int i = 0; i < plottableCount(); ++i) {
+            auto& range =
+                std::find(claimMarks_.begin(), claimMarks_.end(), plottable(i)) == claimMarks_.end()
+                    ? own
+                    : claimed;
+            range = united(range, rangeOf(*plottable(i), along));
+        }
+        showContent(along == Qt::Horizontal ? *xAxis : *yAxis, contentRange(own, claimed),
+                    along == Qt::Horizontal ? 0.02 : 0.05);
+        // Of torque and power the eye compares heights.
+        if (along == Qt::Vertical && isSpeedCurve(quantity_) && own && own->lower >= 0.0)
+            yAxis->setRangeLower(0.0);
+    }
+    for (QCPGraph* mark : claimMarks_) {
+        const QCPGraphData& point = *mark->data()->constBegin();
+        if (!xAxis->range().contains(point.key) || !yAxis->range().contains(point.value))
+            mark->setName(tr("%1 (outside: %2 at %3 rpm)")
+                              .arg(mark->name(), shortText(point.value), shortText(point.key)));
+    }
 }
 
 /// Axes without anything on them say nothing true: a sentence stands there instead.

@@ -33,6 +33,8 @@ const std::vector<ComparedQuantityWord>& comparedQuantities();
 /// Whether a comparison at many speeds is needed.
 bool isSpeedCurve(ComparedQuantity quantity);
 
+class KeptView;
+
 /// One quantity of all engines of a comparison; engines are told apart by line and weight.
 class ComparisonPlot : public QCustomPlot {
     Q_OBJECT
@@ -64,7 +66,7 @@ class ComparisonPlot : public QCustomPlot {
                            const QVector<double>& high);
     void addClaims();
     void nameAxes();
-    void fitRanges();
+    void scaleAxes();
     void showAxes(bool shown);
     void applyTones();
     QPen penOf(study::Compared engine) const;
@@ -75,6 +77,8 @@ class ComparisonPlot : public QCustomPlot {
     std::vector<bool> shown_;
     QCPItemText* waiting_ = nullptr;
     BandsBehind* bands_ = nullptr;
+    std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
+    KeptView* view_;
 };
 
 } // namespace lobewright::ui

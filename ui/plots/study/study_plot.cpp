@@ -7,6 +7,7 @@
 #include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/hatching.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -61,7 +62,7 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
 StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
     : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
       to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
-      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)), view_(new KeptView(*plot_)),
       mark_(new QCPItemStraightLine(plot_)) {
     setAccessibleName(title);
     auto* column = new QVBoxLayout(this);
@@ -96,6 +97,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
         pointing_ = true;
         readOut(plot_->xAxis->pixelToCoord(event->position().x()));
+        plot_->setToolTip(reasonAt(readAt_));
     });
     connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
@@ -103,6 +105,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connectRun(now_);
     connectRun(before_);
     applyTones();
+}
+
+void StudyPlot::addBelow(QWidget* widget) {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->indexOf(plot_) + 1, widget);
 }
 
 void StudyPlot::connectRun(Run& run) {
@@ -124,6 +131,7 @@ void StudyPlot::showSolution(const SolutionPointer& solution) {
     // The range may follow the design: the baseline is compared over the same one.
     if (before_.solution && before_.range != range())
         start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -158,6 +166,7 @@ void StudyPlot::startAnew() {
     showRange();
     start(now_);
     start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -208,6 +217,7 @@ std::pair<double, double> StudyPlot::range() const {
 
 void StudyPlot::setRange(const std::optional<std::pair<double, double>>& wanted) {
     range_ = wanted;
+    view_->release();
     startAnew();
     Q_EMIT stateChanged();
 }
@@ -225,6 +235,7 @@ void StudyPlot::showRange() {
 
 void StudyPlot::setFigures(const QStringList& figures) {
     figures_ = figures;
+    view_->release();
     refill();
     Q_EMIT stateChanged();
 }
@@ -325,11 +336,9 @@ void StudyPlot::refill() {
     plot_->yAxis->setLabel(unitFor(units.value(0)).text);
     plot_->yAxis2->setLabel(unitFor(units.value(1)).text);
     plot_->xAxis->setLabel(axisLabel());
-    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2})
-        fitRange(*axis);
+    scaleAxes();
     hatchBeyond();
     if (now_.solution) {
-        plot_->xAxis->setRange(range().first, range().second);
         const double at = parameterOf(now_.solution->design);
         mark_->point1->setCoords(at, 0.0);
         mark_->point2->setCoords(at, 1.0);
@@ -341,34 +350,32 @@ void StudyPlot::refill() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-/// The baseline never sets the range.
-void StudyPlot::fitRange(QCPAxis& axis) {
-    std::optional<QCPRange> range;
-    const auto widen = [&](const QCPGraph& graph) {
-        bool isFound = false;
-        const QCPRange own = graph.getValueRange(isFound);
-        if (isFound && graph.valueAxis() == &axis) {
-            range = range ? *range : own;
-            range->expand(own);
-        }
-    };
-    bool isFromZero = false;
-    for (size_t i = 0; i < graphs_.size(); ++i) {
-        widen(*graphs_[i].now);
-        isFromZero |= graphs_[i].now->valueAxis() == &axis &&
-                      startsAtZero(figures_[static_cast<qsizetype>(i)]);
-    }
-    for (const Band& band : bandGraphs_) {
-        widen(*band.outer);
-        widen(*band.outer->channelFillGraph());
-    }
-    if (!range)
+/// What a person looks at stays; else the design's own curves decide, not the baseline.
+void StudyPlot::scaleAxes() {
+    if (view_->isChosen())
         return;
-    const double room = 0.06 * std::max(range->size(), 1e-9 * std::abs(range->upper));
-    const bool isZeroBelow = isFromZero && range->lower >= 0.0;
-    axis.setRange(isZeroBelow ? 0.0 : range->lower - room, range->upper + room);
-    if (axis.range().size() <= 0.0)
-        axis.setRange(axis.range().lower - 1.0, axis.range().upper + 1.0);
+    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
+        std::optional<QCPRange> own, others;
+        bool isFromZero = false;
+        for (size_t i = 0; i < graphs_.size(); ++i) {
+            if (graphs_[i].now->valueAxis() != axis)
+                continue;
+            own = united(own, rangeOf(*graphs_[i].now, Qt::Vertical));
+            others = united(others, rangeOf(*graphs_[i].before, Qt::Vertical));
+            isFromZero |= startsAtZero(figures_[static_cast<qsizetype>(i)]);
+        }
+        for (const Band& band : bandGraphs_) {
+            if (band.outer->valueAxis() == axis)
+                own = united(own, united(rangeOf(*band.outer, Qt::Vertical),
+                                         rangeOf(*band.outer->channelFillGraph(), Qt::Vertical)));
+        }
+        constexpr double room = 0.06;
+        showContent(*axis, contentRange(own, others), room);
+        if (isFromZero && own && own->lower >= 0.0)
+            axis->setRangeLower(0.0);
+    }
+    if (now_.solution)
+        plot_->xAxis->setRange(range().first, range().second);
 }
 
 void StudyPlot::applyTones() {

@@ -25,6 +25,7 @@ class QToolButton;
 namespace lobewright::ui {
 
 class BandsBehind;
+class KeptView;
 
 /// Figures of many variants of the design against what is varied. The study runs in the background
 /// and its points appear as they come; the newest design replaces one that still runs. Baseline
@@ -80,7 +81,11 @@ class StudyPlot : public QWidget {
     const SolutionPointer& solution() const { return now_.solution; }
     virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
     virtual void addChoices(QMenu&) {}
+    /// Another solution or range is shown.
+    virtual void subjectChanged() {}
 
+    /// Puts a widget between the plot and the line below it.
+    void addBelow(QWidget* widget);
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
     void changeEvent(QEvent* event) override;
@@ -108,6 +113,7 @@ class StudyPlot : public QWidget {
     void showRange();
     void toggle(const QString& figure, bool shown);
     void refill();
+    void scaleAxes();
     void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
     void addBand(const QString& figure, QCPAxis* axis);
     void findBeyond();
@@ -116,6 +122,9 @@ class StudyPlot : public QWidget {
     void listClipped(std::vector<ReadoutStrip::Item>& items) const;
     void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
     QString helpOn(const QString& figure);
+    /// Why the point nearest to this place cannot run; empty: it can.
+    QString reasonAt(double parameter) const;
+    const study::Point* nearestTo(double parameter) const;
     QString valueWords(const QString& figure, const study::Point* nearest) const;
     void stop();
     void applyTones();
@@ -134,6 +143,7 @@ class StudyPlot : public QWidget {
     QToolButton* cancel_;
     ReadoutStrip* readout_;
     QCustomPlot* plot_;
+    KeptView* view_;
     QCPItemStraightLine* mark_;
     struct Graphs {
         QCPGraph *now, *before;

@@ -120,15 +120,27 @@ QString StudyPlot::helpOn(const QString& figure) {
     return *helps_.insert(figure, figureHelp(*now_.solution, figure.toStdString()));
 }
 
-void StudyPlot::readOut(double parameter) {
-    readAt_ = parameter;
-    std::vector<ReadoutStrip::Item> items;
+const study::Point* StudyPlot::nearestTo(double parameter) const {
     const auto& points = now_.points;
     auto found = points.lower_bound(parameter);
     if (found == points.end() ||
         (found != points.begin() && parameter - std::prev(found)->first < found->first - parameter))
         found = points.empty() ? points.end() : std::prev(found);
-    const study::Point* nearest = found == points.end() ? nullptr : &found->second;
+    return found == points.end() ? nullptr : &found->second;
+}
+
+QString StudyPlot::reasonAt(double parameter) const {
+    const study::Point* nearest = nearestTo(parameter);
+    const auto why = nearest ? beyond_.find(nearest->parameter) : beyond_.end();
+    return why == beyond_.end() ? QString()
+                                : tr("%1: %2").arg(shortText(nearest->parameter), why->second);
+}
+
+void StudyPlot::readOut(double parameter) {
+    readAt_ = parameter;
+    std::vector<ReadoutStrip::Item> items;
+    const auto& points = now_.points;
+    const study::Point* nearest = nearestTo(parameter);
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const QString& figure = figures_[static_cast<qsizetype>(i)];
         ReadoutStrip::Item item;

@@ -4,6 +4,7 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/readout_strip.h"
 #include "ui/plots/base/thin_line.h"
@@ -195,17 +196,18 @@ void TurnPlot::setCurveVisible(size_t index, bool visible) {
 }
 
 QCPRange TurnPlot::contentRange(bool onRight) const {
-    std::optional<QCPRange> range;
+    std::optional<QCPRange> own, before;
     for (const Curve& curve : curves_) {
         if (curve.visible && curve.look.onRight == onRight) {
-            widen(range, curve.values);
+            widen(own, curve.values);
+            widen(before, curve.baselineValues);
             if (const auto* band = bands_ ? bands_->channel(curve.channel) : nullptr) {
-                widen(range, unitFor(curve.look.unit).shown(band->front()));
-                widen(range, unitFor(curve.look.unit).shown(band->back()));
+                widen(own, unitFor(curve.look.unit).shown(band->front()));
+                widen(own, unitFor(curve.look.unit).shown(band->back()));
             }
         }
     }
-    return range.value_or(QCPRange(0.0, 1.0));
+    return ui::contentRange(own, before).value_or(QCPRange(0.0, 1.0));
 }
 
 void TurnPlot::finishRefill() {
@@ -227,7 +229,10 @@ void TurnPlot::listReadout() {
     std::vector<ReadoutStrip::Item> items;
     for (size_t i = 0; i < curves_.size(); ++i) {
         const Curve& curve = curves_[i];
-        if (!curve.visible || !curve.look.inReadout)
+        // A one-sided engine has no exhaust piston to say nothing of.
+        const bool isOfNoPiston = curve.look.tone == Tone::exhaust && curve.values.size() == 0 &&
+                                  geometry_->pair.mechanism().isOneSided();
+        if (!curve.visible || !curve.look.inReadout || isOfNoPiston)
             continue;
         readoutCurves_.push_back(i);
         items.push_back({curve.now->pen(),
