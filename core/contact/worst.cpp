@@ -35,7 +35,7 @@ struct Samplings {
 };
 
 void look(Worst& worst, const Samplings& over) {
-    for (Eigen::Index i = 0; i < over.shape.slip2[0].size(); ++i) {
+    for (Eigen::Index i = 0; i < over.force.size(); ++i) {
         const double load = std::abs(over.force[i]);
         if (load == 0.0) {
             continue;
@@ -67,8 +67,8 @@ void look(Worst& worst, const Samplings& over) {
 /// The largest slip of the samples and the edges, whatever the load.
 Place highestSlip(const EndShapes& shapes, const Samples& theta, const Samples& edgeTheta,
                   double omega) {
-    const bool atEdge = shapes.edges.highestSlip2 > shapes.places.highestSlip2;
-    const RollingShape& shape = atEdge ? shapes.edges : shapes.places;
+    const bool atEdge = shapes.edges.highestSlip2 > shapes.samples.highestSlip2;
+    const RollingShape& shape = atEdge ? shapes.edges : shapes.samples;
     const Eigen::Index sample = shape.highestSlipSample;
     return {omega * std::sqrt(shape.highestSlip2), atEdge ? edgeTheta[sample] : theta[sample],
             shape.highestSlipStation};
@@ -80,7 +80,7 @@ void addWorst(TrackContact& track, const Inputs& inputs, End end, const EndShape
     const double length = inputs.pair.mechanism().roller.loadedWidth();
     const double hertz = modulus / (units::pi * length);
     Worst worst;
-    look(worst, {shapes.places, loads.piston[end].contactForce, loads.theta});
+    look(worst, {shapes.samples, loads.piston[end].contactForce, loads.theta});
     // The shear below is that of the samples alone.
     const DeepestShear deepest = lineDeepestShear();
     track.highestShear = deepest.ratio * std::sqrt(hertz * worst.stress2);

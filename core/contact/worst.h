@@ -25,14 +25,13 @@ struct RollingShape {
 };
 RollingShape rollingShape(const mechanism::Mechanism& mechanism, const motion::LiftSamples& lift);
 
-/// Of one end: at the places that the loads are known at, and just before every junction.
+/// Of one end: at the angles that the loads are known at, and just before every junction.
 struct EndShapes {
-    RollingShape places, edges;
+    RollingShape samples, edges;
 };
 
 /// solveContact() without its samples, undercut and truncation: only what figures are made of.
-/// shapes: of the pistons of `inputs.loads`, whose rollers are straight; their places are the first
-/// that the loads are known at. Errors as solveContact().
+/// shapes: of the pistons of `inputs.loads`, whose rollers are straight. Errors as solveContact().
 Result<Contact> worstContact(const Inputs& inputs, const PerEnd<EndShapes>& shapes);
 
 } // namespace lobewright::contact

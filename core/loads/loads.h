@@ -19,7 +19,6 @@ struct Kinematics {
     mechanism::FoldedAngles folded; ///< of theta, cylinders by lag
     PerEnd<PistonMotion> motion;    ///< at folded.places(); of a piston that runs
     PerEnd<Samples> pressureAngle;  ///< there [rad]
-    Eigen::Index placesOfFirst = 0; ///< how many places cylinder 1 passes at the angles wanted
 };
 /// `theta`: shaft angles wanted [rad], shape (samples), not empty.
 Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta);
@@ -54,11 +53,10 @@ struct Inputs {
     const Kinematics* kinematics = nullptr;
     /// Of this pair, taken where its breaks are met again; null: found anew.
     std::shared_ptr<const NodeMotion> nodeMotion = nullptr;
-    /// Only what figures are made of; needs `kinematics`. Loads::theta are then the places that
-    /// cylinder 1 passes, track forces stand over the angles wanted without tilting moments, and
-    /// evenTotalTorque over one period without orders.
+    /// Only what figures are made of; needs `kinematics`: no tilting moments of tracks, no torque
+    /// of a cylinder, evenTotalTorque over one period.
     bool forStudy = false;
-    bool wantsOrders = true; ///< of the torque, also in a study
+    bool wantsOrders = true; ///< of the torque; then evenTotalTorque is over the turn in any case
     /// Share of the bore that pumps behind each piston; 0 where it does not.
     PerEnd<double> pumpArea = {};
 };

@@ -221,11 +221,13 @@ std::vector<Eigen::Index> evenPlaces(const Kinematics& kinematics) {
 OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
     const mechanism::FoldedAngles& folded = kinematics.folded;
-    const Eigen::Index count = kinematics.placesOfFirst;
-    const auto first = [count](const Samples& f) { return Samples(f.head(count)); };
+    const Eigen::Index wanted = engine.inputs.theta.size();
+    const auto first = [&](const Samples& f) {
+        return Samples(folded.unfolded(f, 0).head(wanted));
+    };
     const std::vector<Eigen::Index> even = evenPlaces(kinematics);
     const Samples pressure = engine.pressure(folded.places(), 0);
-    loads.theta = first(folded.places());
+    loads.theta = engine.inputs.theta;
     loads.pressure = first(pressure);
     OnePeriod period{onePeriod(pair), picked(pressure, even), {}};
     PerEnd<Samples> demands;
@@ -250,7 +252,6 @@ OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinema
     const Samples bearingLoss = shaftBearingLoss(loads.track, engine);
     const Samples torque =
         Samples(loads.track.inlet.torque + loads.track.exhaust.torque - bearingLoss);
-    const Eigen::Index wanted = engine.inputs.theta.size();
     addTorques(loads, engine, kinematics, torque, bearingLoss, wanted);
     for (const End end : bothEnds) {
         TrackForces& track = loads.track[end];

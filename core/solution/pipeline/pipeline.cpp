@@ -339,12 +339,9 @@ PeriodOfTrack periodOfTrack(const ports::PortTiming& timing) {
     if (pair.mechanism().roller.crownRadius) {
         return result;
     }
-    const Eigen::Index count = result.kinematics.placesOfFirst;
     for (const End end : pair.pistons()) {
-        const motion::LiftSamples& lift = result.kinematics.motion[end].lift;
         result.contact[end] = {
-            contact::rollingShape(pair.mechanism(), {lift.y.head(count), lift.y1.head(count),
-                                                     lift.y2.head(count), lift.y3.head(count)}),
+            contact::rollingShape(pair.mechanism(), pair.lift(end, theta)),
             contact::rollingShape(pair.mechanism(), loads::liftBeforeJunctions(pair, end))};
     }
     return result;
