@@ -216,8 +216,7 @@ std::vector<Eigen::Index> evenPlaces(const Kinematics& kinematics) {
     return places;
 }
 
-/// Alike cylinders of a study: cylinder 1 stays folded, the tracks get what torque and bearings
-/// ask.
+/// Alike cylinders of a study: the tracks get no more than torque and bearings ask for.
 OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
     const mechanism::FoldedAngles& folded = kinematics.folded;
@@ -275,10 +274,7 @@ Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta) 
         Eigen::Map<const Samples>(angles.data(), static_cast<Eigen::Index>(angles.size()));
     const mechanism::Mechanism& mechanism = pair.mechanism();
     Kinematics result{
-        all, std::move(even), {pair.period(), all, mechanism::cylinderLags(mechanism)}, {}, {}, 0};
-    for (Eigen::Index i = 0; i < theta.size(); ++i) {
-        result.placesOfFirst = std::max(result.placesOfFirst, result.folded.place(i, 0) + 1);
-    }
+        all, std::move(even), {pair.period(), all, mechanism::cylinderLags(mechanism)}, {}, {}};
     for (const End end : pair.pistons()) {
         result.motion[end] =
             pistonMotion(mechanism.roller, mechanism.pitchRadius, pair.curve(end).stroke(),
