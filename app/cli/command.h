@@ -44,6 +44,7 @@ void addDraft(CLI::App& program, Action& action);
 void addBands(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
+void addImportWheel(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);
 

@@ -16,6 +16,7 @@ using gas::ScavengingModel;
 using gas::Stages;
 using gas::SupplyKind;
 using gas::WallHeatModel;
+using gas::WheelCharacteristic;
 using gas::WheelDrive;
 
 /// As the table of fuels has them.
@@ -38,6 +39,10 @@ constexpr Choice<SupplyKind> supplyKinds[] = {
 constexpr Choice<WheelDrive> wheelDrives[] = {
     {WheelDrive::gear, {"gear", LW_TEXT("Gear on the shaft")}},
     {WheelDrive::turbine, {"turbine", LW_TEXT("Turbine in the exhaust")}},
+};
+constexpr Choice<WheelCharacteristic> characteristics[] = {
+    {WheelCharacteristic::coefficients, {"coefficients", LW_TEXT("Coefficients")}},
+    {WheelCharacteristic::table, {"table", LW_TEXT("Measured points")}},
 };
 constexpr Choice<Stages> stageChoices[] = {
     {Stages::wheel, {"wheel", LW_TEXT("Compressor wheel alone")}},
@@ -162,14 +167,7 @@ void describePlenum(Visitor& v, gas::Supply& supply) {
 
 constexpr Range flowCoefficients = {1e-4, 1.0, false, false};
 
-void describeWheel(Visitor& v, gas::Wheel& wheel) {
-    v.number({.name = "diameter_mm",
-              .label = LW_TEXT("Wheel diameter"),
-              .unit = in::mm,
-              .range = between(5.0, 2000.0),
-              .help = LW_TEXT("D at the tip of the compressor wheel. Default 80 mm (own "
-                              "estimate).")},
-             wheel.diameter);
+void describeCoefficients(Visitor& v, gas::Wheel& wheel) {
     v.number({.name = "head_coefficient",
               .label = LW_TEXT("Highest head coefficient"),
               .unit = in::pure,
@@ -215,6 +213,76 @@ void describeWheel(Visitor& v, gas::Wheel& wheel) {
                               "(φ/φ_b)²). Default 0.06 (the example of the same text runs at "
                               "0.061; secondary value).")},
              wheel.bestFlow);
+}
+
+void describePoint(Visitor& v, gas::WheelPoint& point) {
+    v.number({.name = "speed_rpm",
+              .label = LW_TEXT("Corrected speed"),
+              .unit = in::rpm,
+              .range = between(100.0, 1e6),
+              .help = LW_TEXT("Speed of the wheel × √(reference temperature/inlet temperature).")},
+             point.speed);
+    v.number({.name = "flow_kg_per_s",
+              .label = LW_TEXT("Corrected flow"),
+              .unit = in::kgPerSecond,
+              .range = between(1e-5, 1e3),
+              .help = LW_TEXT("Mass flow × √(inlet temperature/reference temperature) × reference "
+                              "pressure/inlet pressure.")},
+             point.flow);
+    v.number({.name = "pressure_ratio",
+              .label = LW_TEXT("Pressure ratio"),
+              .unit = in::pure,
+              .range = between(0.5, 20.0),
+              .help = LW_TEXT("Total pressure behind the wheel over that before it.")},
+             point.pressureRatio);
+    v.number({.name = "efficiency",
+              .label = LW_TEXT("Isentropic efficiency"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("Isentropic efficiency at this flow and speed.")},
+             point.efficiency);
+}
+
+void describeMap(Visitor& v, gas::Wheel& wheel) {
+    v.number({.name = "reference_pressure_bar",
+              .label = LW_TEXT("Reference pressure of the table"),
+              .unit = in::bar,
+              .range = pressures,
+              .help = LW_TEXT("To which its flows are corrected. Default 1 bar.")},
+             wheel.referencePressure);
+    v.number({.name = "reference_temperature_K",
+              .label = LW_TEXT("Reference temperature of the table"),
+              .unit = in::kelvin,
+              .range = between(200.0, 400.0),
+              .help = LW_TEXT("To which its speeds and flows are corrected. Default 298.15 K.")},
+             wheel.referenceTemperature);
+    v.list({.name = "map",
+            .label = LW_TEXT("Measured points"),
+            .range = between(3.0, 2000.0),
+            .help = LW_TEXT("Points in any order, at least three flows at each speed, from surge "
+                            "to choke.")},
+           LW_TEXT("Point"), wheel.points,
+           [&](gas::WheelPoint& point) { describePoint(v, point); });
+}
+
+void describeWheel(Visitor& v, gas::Wheel& wheel) {
+    v.number({.name = "diameter_mm",
+              .label = LW_TEXT("Wheel diameter"),
+              .unit = in::mm,
+              .range = between(5.0, 2000.0),
+              .help = LW_TEXT("D at the tip of the compressor wheel. Default 80 mm (own "
+                              "estimate).")},
+             wheel.diameter);
+    v.choice<WheelCharacteristic>(
+        {.name = "characteristic",
+         .label = LW_TEXT("Characteristic of the wheel"),
+         .help = LW_TEXT("Coefficients of a radial wheel, or measured points at several speeds.")},
+        characteristics, wheel.characteristic);
+    v.branch({"characteristic", {"coefficients"}},
+             wheel.characteristic == WheelCharacteristic::coefficients,
+             [&] { describeCoefficients(v, wheel); });
+    v.branch({"characteristic", {"table"}}, wheel.characteristic == WheelCharacteristic::table,
+             [&] { describeMap(v, wheel); });
 }
 
 void describeGear(Visitor& v, gas::Compressor& compressor) {

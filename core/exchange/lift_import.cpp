@@ -1,7 +1,11 @@
 #include "core/exchange/lift_import.h"
 
 #include "core/design/document.h"
+<<<<<<< HEAD
 #include "core/exchange/lift_noise.h"
+=======
+#include "core/exchange/table_lines.h"
+>>>>>>> wheels
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
@@ -18,65 +22,11 @@ namespace lobewright::exchange {
 
 namespace {
 
-constexpr std::string_view blanks = " \t\r";
 constexpr int mostLobes = 24; // as a design allows
 /// A row for every hundredth of a degree, over several turns.
 constexpr std::size_t mostRows = 100'000;
 /// Degrees or millimetres of a slip of the pen, whose squares are no numbers any more.
 constexpr double farthest = 1e5;
-
-std::string_view trimmed(std::string_view text) {
-    const std::size_t first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
-
-/// The first two columns of a line.
-struct Fields {
-    std::string first, second;
-};
-
-Fields split(std::string_view line) {
-    const bool hasStrongMark = line.find_first_of(";\t") != std::string_view::npos;
-    const bool hasComma = line.find(',') != std::string_view::npos;
-    const std::string_view marks = hasStrongMark ? ";\t" : hasComma ? "," : " ";
-    const std::size_t end = line.find_first_of(marks);
-    Fields fields;
-    fields.first = trimmed(line.substr(0, end));
-    if (end != std::string_view::npos) {
-        const std::string_view rest = trimmed(line.substr(end + 1));
-        fields.second = trimmed(rest.substr(0, rest.find_first_of(marks)));
-    }
-    if (hasStrongMark) {
-        std::ranges::replace(fields.first, ',', '.');
-        std::ranges::replace(fields.second, ',', '.');
-    }
-    return fields;
-}
-
-std::optional<double> number(std::string_view text) {
-    if (text.starts_with('+')) {
-        text.remove_prefix(1);
-    }
-    double value = 0.0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool isWhole = read.ec == std::errc() && read.ptr == text.data() + text.size();
-    return isWhole && std::isfinite(value) ? std::optional(value) : std::nullopt;
-}
-
-/// At most this much of a bad line is shown.
-constexpr std::size_t shownBytes = 40;
-
-std::string shown(std::string_view line) {
-    std::string text;
-    for (char letter : line.substr(0, shownBytes)) {
-        const auto code = static_cast<unsigned char>(letter);
-        text += code < 0x20 || code >= 0x7f ? '?' : letter;
-    }
-    return text;
-}
 
 /// "inlet track, 2 lobes, pitch radius …" of a comment line: what this program says of a table that
 /// it writes. 0: nothing of the kind.
@@ -119,8 +69,9 @@ Result<Table> readTable(std::string_view text) {
         if (line.empty() || line.starts_with('#')) {
             continue;
         }
-        const Fields fields = split(line);
-        const auto angle = number(fields.first), lift = number(fields.second);
+        const std::vector<std::string> columns = columnsOf(line);
+        const auto angle = numberOf(columns[0]);
+        const auto lift = columns.size() > 1 ? numberOf(columns[1]) : std::nullopt;
         if (table.angles.size() == mostRows) {
             return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
         }
@@ -128,7 +79,7 @@ Result<Table> readTable(std::string_view text) {
             return Problem{
                 fmt::format("/lines/{}", count),
                 fmt::format("the line reads \"{}\"; angle and lift must lie within ±{:.0f}",
-                            shown(line), farthest)};
+                            shownLine(line), farthest)};
         }
         if (angle && lift) {
             table.angles.push_back(*angle * units::degree);
@@ -139,7 +90,7 @@ Result<Table> readTable(std::string_view text) {
             return Problem{fmt::format("/lines/{}", count),
                            Message(LW_TEXT("the line reads \"%1\"; it must begin with two numbers, "
                                            "angle in degrees and lift in millimetres"),
-                                   shown(line))};
+                                   shownLine(line))};
         }
     }
     if (table.angles.size() < 4) {

@@ -9313,6 +9313,102 @@
         <source>0.5 … 0.65 opposed, 0.25 … 0.35 against a head</source>
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
+    <message>
+        <source>Coefficients</source>
+        <translation>Kennzahlen</translation>
+    </message>
+    <message>
+        <source>Measured points</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>Corrected speed</source>
+        <translation>Reduzierte Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed of the wheel × √(reference temperature/inlet temperature).</source>
+        <translation>Drehzahl des Rads × √(Bezugstemperatur/Eintrittstemperatur).</translation>
+    </message>
+    <message>
+        <source>Corrected flow</source>
+        <translation>Reduzierter Durchfluss</translation>
+    </message>
+    <message>
+        <source>Mass flow × √(inlet temperature/reference temperature) × reference pressure/inlet pressure.</source>
+        <translation>Massenstrom × √(Eintrittstemperatur/Bezugstemperatur) × Bezugsdruck/Eintrittsdruck.</translation>
+    </message>
+    <message>
+        <source>Pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>Total pressure behind the wheel over that before it.</source>
+        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the table</source>
+        <translation>Bezugsdruck der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its flows are corrected. Default 1 bar.</source>
+        <translation>Auf den ihre Durchflüsse umgerechnet sind. Vorgabe 1 bar.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the table</source>
+        <translation>Bezugstemperatur der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its speeds and flows are corrected. Default 298.15 K.</source>
+        <translation>Auf die ihre Drehzahlen und Durchflüsse umgerechnet sind. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Points in any order, at least three flows at each speed, from surge to choke.</source>
+        <translation>Punkte in beliebiger Reihenfolge, mindestens drei Durchflüsse je Drehzahl, von der Pumpgrenze bis zur Stopfgrenze.</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Characteristic of the wheel</source>
+        <translation>Kennfeld des Rads</translation>
+    </message>
+    <message>
+        <source>Coefficients of a radial wheel, or measured points at several speeds.</source>
+        <translation>Kennzahlen eines Radialrads oder Messpunkte bei mehreren Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; it must begin with four numbers: speed in rpm, flow in kg/s, pressure ratio and efficiency</source>
+        <translation>die Zeile lautet „%1“; sie muss mit vier Zahlen beginnen: Drehzahl in 1/min, Durchfluss in kg/s, Druckverhältnis und Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>the table of the wheel has no rows</source>
+        <translation>die Tabelle des Rads hat keine Zeilen</translation>
+    </message>
+    <message>
+        <source>the line at %1 has fewer than three flows</source>
+        <translation>die Linie bei %1 hat weniger als drei Durchflüsse</translation>
+    </message>
+    <message>
+        <source>the pressure ratio at %1 does not fall to the right of its peak</source>
+        <translation>das Druckverhältnis bei %1 fällt rechts von seinem Scheitel nicht</translation>
+    </message>
+    <message>
+        <source>Read off the measured points, between speeds and flows.</source>
+        <translation>Aus den Messpunkten abgelesen, zwischen Drehzahlen und Durchflüssen.</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency of the wheel</source>
+        <translation>Isentroper Wirkungsgrad des Rads</translation>
+    </message>
+    <message>
+        <source>of the table at this speed and flow</source>
+        <translation>der Tabelle bei dieser Drehzahl und diesem Durchfluss</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency at this flow and speed.</source>
+        <translation>Isentroper Wirkungsgrad bei diesem Durchfluss und dieser Drehzahl.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -11356,10 +11452,6 @@
         <translation>Welche Seite sollte zuerst schließen, und warum?</translation>
     </message>
     <message>
-        <source>Hardest push on the shaft</source>
-        <translation>Stärkster Schub auf die Welle</translation>
-    </message>
-    <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
         <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
     </message>
@@ -11374,6 +11466,10 @@
     <message>
         <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
         <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+    </message>
+    <message>
+        <source>Hardest push</source>
+        <translation>Stärkster Schub</translation>
     </message>
 </context>
 <context>

@@ -147,8 +147,9 @@ class Contract : public CliTest {
 };
 
 TEST_F(Contract, NoNameInAnyFileIsRenamedOrMissing) {
-    for (const char* name : {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator",
-                             "sketched-lobes-blown", "unequal-lobes"}) {
+    for (const char* name :
+         {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator", "sketched-lobes-blown",
+          "unequal-lobes", "turbocharged-works-generator"}) {
         addSolution(name);
     }
     const std::string design = sample("biogas-pump-set");

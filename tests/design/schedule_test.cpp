@@ -4,12 +4,15 @@
 #include "core/units.h"
 #include "tests/design/sample.h"
 
+// The second calls isnan() by the global name that the first gives it.
+// clang-format off
+#include <math.h> // NOLINT
 #include <boost/math/interpolators/pchip.hpp>
+// clang-format on
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <math.h> // NOLINT: the header below calls isnan() by its global name
 #include <random>
 
 namespace lobewright::design {

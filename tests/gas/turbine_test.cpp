@@ -128,6 +128,7 @@ TEST(Turbocharger, ABlowerBehindTheWheelStartsTheEngine) {
 
 TEST(Turbocharger, AloneItCannotStartASlowEngine) {
     Engine engine = turboEngine(Stages::wheel);
+    engine.settings.supply.compressor.turbine.nozzleArea = 3000e-6;
     engine.run = running(200.0, 3);
     SilentMonitor monitor;
     const auto solved = solveCycle(engine.chamber, engine.settings, engine.run, monitor);

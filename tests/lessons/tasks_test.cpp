@@ -177,8 +177,8 @@ TEST_F(Tasks, AfterChargeIsBuiltWithoutLosingTorque) {
     led.mechanism.exhaustLead = 9.5 * deg; // enough after-charge, too little torque
     EXPECT_FALSE(built("after-charge", led).isRight);
     design::Design later = engine().design;
-    later.mechanism.exhaustLead = 7.0 * deg;
-    later.ports.inlet.front().edge = later.ports.inlet.front().height = 8.2 * mm;
+    later.mechanism.exhaustLead = 7.5 * deg;
+    later.ports.inlet.front().edge = later.ports.inlet.front().height = 8.4 * mm;
     EXPECT_TRUE(built("after-charge", later).isRight);
 }
 

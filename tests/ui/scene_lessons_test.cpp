@@ -175,14 +175,18 @@ TEST_F(TaskPane, APredictionIsLockedAndAnsweredWithItsCauses) {
     choose("exhaust-lead");
     auto* guess = view.findChild<QDoubleSpinBox*>();
     ASSERT_TRUE(guess->isVisible());
-    guess->setValue(4.0); // degrees of the shaft taken for those of the cycle
+    guess->setValue(8.0); // the lobes alone, without what inner dead centre moves
     ASSERT_TRUE(lockAndWait());
-    EXPECT_FALSE(view.isSolved("exhaust-lead") && guess->value() > 5.0);
+    EXPECT_FALSE(view.isSolved("exhaust-lead"));
     auto* causes = view.findChild<CauseBars*>();
     EXPECT_TRUE(
         causes->accessibleDescription().contains(QStringLiteral("exhaust piston is ahead")));
     EXPECT_GT(causes->sizeHint().height(), 40);
+    QTest::qWait(50);
     expectPicture(view, QStringLiteral("task-predicted"));
+    guess->setValue(4.0);
+    ASSERT_TRUE(lockAndWait());
+    EXPECT_TRUE(view.isSolved("exhaust-lead"));
 }
 
 TEST_F(TaskPane, APlaceIsFoundByTurningTheShaft) {
@@ -200,8 +204,8 @@ TEST_F(TaskPane, APlaceIsFoundByTurningTheShaft) {
 TEST_F(TaskPane, ABuiltDesignIsHeldAgainstTheOneThatWasAskedAbout) {
     choose("after-charge");
     design::Design changed = engine()->design;
-    changed.mechanism.exhaustLead = 7.0 * units::degree;
-    changed.ports.inlet.front().edge = changed.ports.inlet.front().height = 8.2 * units::millimetre;
+    changed.mechanism.exhaustLead = 7.5 * units::degree;
+    changed.ports.inlet.front().edge = changed.ports.inlet.front().height = 8.4 * units::millimetre;
     SilentMonitor monitor;
     view.showSolution(
         std::make_shared<const solution::Solution>(solution::solve(changed, monitor).value()));

@@ -278,11 +278,9 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     const double exhaust = model_->settings.exhaustPressure;
     const double perCylinder = model_->period() / (model_->omega * cylinders);
     double pressure = guessedSupplyPressure(model_->settings);
-    if (model_->feeder.wheel()) {
-        const Wheel& wheel = model_->settings.supply.compressor.wheel;
+    if (const auto& wheel = model_->feeder.wheel()) {
         pressure = model_->settings.supply.ambientPressure *
-                   model_->feeder.wheel()->pressureRatio(wheel.bestFlow *
-                                                         model_->feeder.wheel()->flowUnit());
+                   wheel->pressureRatio(wheel->curve().bestFlow() * wheel->flowUnit());
     }
     State one;
     one.charges = {guessedCharge(*model_, constantSupply(*model_, pressure))};
@@ -655,6 +653,8 @@ CompressorFigures CoupledCylinders::compressor() const {
     figures.tipSpeed = wheel.tipSpeed();
     figures.flow = end[intakeMass] / window_ * model_->omega;
     figures.flowCoefficient = wheel.flowCoefficient(figures.flow);
+    figures.surgeFlow = wheel.curve().surgeFlow();
+    figures.chokeFlow = wheel.curve().chokeFlow();
     const auto& between = model_->feeder.between();
     figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
                             model_->settings.supply.ambientPressure;

@@ -200,10 +200,11 @@ struct CompressorFigures {
     double tipSpeed = 0.0;   ///< [m/s]
     double flow = 0.0;       ///< [kg/s]
     double flowCoefficient = 0.0;
-    double pressureRatio = 0.0;     ///< mean pressure behind the wheel by ambient pressure
-    double outletTemperature = 0.0; ///< behind the wheel, at the mean flow [K]
-    double efficiency = 0.0;        ///< isentropic, at the mean flow
-    double power = 0.0;             ///< [W]
+    double surgeFlow = 0.0, chokeFlow = 0.0; ///< φ at this speed
+    double pressureRatio = 0.0;              ///< mean pressure behind the wheel by ambient pressure
+    double outletTemperature = 0.0;          ///< behind the wheel, at the mean flow [K]
+    double efficiency = 0.0;                 ///< isentropic, at the mean flow
+    double power = 0.0;                      ///< [W]
     double massResidual = 0.0;   ///< of the plenum: in − out − change, relative to what came in
     double energyResidual = 0.0; ///< the same of energy, relative to the enthalpy from 0 K
 };

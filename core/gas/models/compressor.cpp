@@ -4,19 +4,10 @@
 #include <cmath>
 
 namespace lobewright::gas {
-namespace {
-
-/// Where the level line to the left of the peak begins, as (φ − φ_p)/(φ_c − φ_p): there it touches
-/// the parabola.
-constexpr double levelFrom = 0.01;
-constexpr double levelHead = 1.0 - levelFrom * levelFrom; ///< ψ/ψ₀ there
-constexpr double lowestEfficiency = 0.2;                  ///< share of the best, own estimate
-
-} // namespace
-
 TurningWheel::TurningWheel(const Wheel& wheel, const GasGroup& air, double pressure,
                            double temperature, double speed)
-    : wheel_(wheel), air_(air), pressure_(pressure), temperature_(temperature), speed_(speed),
+    : curve_(curveOf(wheel, air, speed * std::sqrt(wheel.referenceTemperature / temperature))),
+      air_(air), pressure_(pressure), temperature_(temperature), speed_(speed),
       tip_(0.5 * wheel.diameter * speed),
       unit_(pressure / (air.gasConstant() * temperature) * tip_ * wheel.diameter * wheel.diameter),
       heatTimesTemperature_(air.heat(temperature) * temperature) {
@@ -25,11 +16,7 @@ TurningWheel::TurningWheel(const Wheel& wheel, const GasGroup& air, double press
 }
 
 double TurningWheel::headCoefficient(double flow) const {
-    const double x =
-        (flowCoefficient(flow) - wheel_.peakFlow) / (wheel_.chokeFlow - wheel_.peakFlow);
-    const double share =
-        x > levelFrom ? 1.0 - x * x : levelHead + 2.0 * levelFrom * (levelFrom - x);
-    return wheel_.headCoefficient * share;
+    return curve_->headCoefficient(flowCoefficient(flow));
 }
 
 double TurningWheel::pressureRatio(double flow) const {
@@ -38,18 +25,13 @@ double TurningWheel::pressureRatio(double flow) const {
 }
 
 double TurningWheel::efficiency(double flow) const {
-    const double s = flowCoefficient(flow) / wheel_.bestFlow;
-    return wheel_.bestEfficiency * std::max(s * (2.0 - s), lowestEfficiency);
+    return curve_->efficiency(flowCoefficient(flow));
 }
 
 double TurningWheel::flowAgainst(double outletPressure) const {
     const double rise = std::expm1(exponent_ * std::log(outletPressure / pressure_));
-    const double share =
-        rise * heatTimesTemperature_ / (tip_ * tip_ * wheel_.headCoefficient); // ψ/ψ₀
-    const double x = share < levelHead ? std::sqrt(1.0 - share)
-                                       : levelFrom - (share - levelHead) / (2.0 * levelFrom);
-    const double phi = wheel_.peakFlow + x * (wheel_.chokeFlow - wheel_.peakFlow);
-    return unit_ * std::max(phi, 0.0);
+    const double psi = rise * heatTimesTemperature_ / (tip_ * tip_);
+    return unit_ * std::max(curve_->flowCoefficient(psi), 0.0);
 }
 
 Compression TurningWheel::compression(double flow) const {

@@ -1,5 +1,7 @@
 #include "core/gas/models/settings.h"
 
+#include "core/gas/models/wheel_curve.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -23,6 +25,24 @@ class Rules {
     }
     void notNegative(const char* key, double value) {
         require(std::isfinite(value) && value >= 0.0, key, value, LW_TEXT("must not be negative"));
+    }
+
+    /// The points of a wheel, and that lines can be drawn through them.
+    void table(const Wheel& wheel) {
+        for (std::size_t i = 0; i < wheel.points.size(); ++i) {
+            const WheelPoint& point = wheel.points[i];
+            const std::string at = fmt::format("supply/wheel/map/{}/", i);
+            positive((at + "speed_rpm").c_str(), point.speed);
+            positive((at + "flow_kg_per_s").c_str(), point.flow);
+            positive((at + "pressure_ratio").c_str(), point.pressureRatio);
+            within((at + "efficiency").c_str(), point.efficiency, 0.01, 1.0);
+        }
+        if (problems_.empty()) {
+            if (auto flaw = flawOfTable(wheel)) {
+                flaw->path = "/gas/supply/wheel" + flaw->path;
+                problems_.push_back(*flaw);
+            }
+        }
     }
 
   private:
@@ -57,6 +77,13 @@ void checkCompressor(const Compressor& compressor, Rules& rules) {
                      1.0);
     }
     rules.positive("supply/wheel/diameter_mm", wheel.diameter);
+    if (wheel.characteristic == WheelCharacteristic::table) {
+        rules.positive("supply/wheel/reference_pressure_bar", wheel.referencePressure);
+        rules.within("supply/wheel/reference_temperature_K", wheel.referenceTemperature, 200.0,
+                     400.0);
+        rules.table(wheel);
+        return;
+    }
     rules.positive("supply/wheel/head_coefficient", wheel.headCoefficient);
     rules.positive("supply/wheel/surge_flow", wheel.surgeFlow);
     rules.positive("supply/wheel/peak_flow", wheel.peakFlow);

@@ -4,6 +4,7 @@
 #include "core/units.h"
 
 #include <optional>
+#include <vector>
 
 namespace lobewright::gas {
 
@@ -49,6 +50,18 @@ struct Pump {
     bool operator==(const Pump&) const = default;
 };
 
+/// How a compressor wheel is described: by coefficients, or by a table of measured points.
+enum class WheelCharacteristic { coefficients, table };
+
+/// A row of such a table, speed and flow corrected to the table's reference state.
+struct WheelPoint {
+    double speed = 1e4; ///< [rad/s]
+    double flow = 0.05; ///< [kg/s]
+    double pressureRatio = 1.5;
+    double efficiency = 0.7; ///< isentropic
+    bool operator==(const WheelPoint&) const = default;
+};
+
 /// A radial compressor wheel by its coefficients: φ = ṁ/(ρ₁·u·D²) of flow, ψ of isentropic head.
 /// Defaults are those of radial blades: ψ₀ from slip factor 0.9, power input factor 1.04 and
 /// efficiency 0.78 (Cohen, Rogers & Saravanamuttoo, Gas Turbine Theory, ch. 4, from memory; their
@@ -61,6 +74,10 @@ struct Wheel {
     double chokeFlow = 0.105;      ///< φ_c, where no head is left
     double bestEfficiency = 0.78;
     double bestFlow = 0.06; ///< φ_b of the best efficiency
+    WheelCharacteristic characteristic = WheelCharacteristic::coefficients;
+    std::vector<WheelPoint> points;       ///< of a table, in any order
+    double referencePressure = 1.0e5;     ///< that its speeds and flows are corrected to [Pa]
+    double referenceTemperature = 298.15; ///< [K]
     bool operator==(const Wheel&) const = default;
 };
 

@@ -10,9 +10,8 @@ void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const desig
         return;
     }
     const gas::CompressorFigures& compressor = *gas.compressor;
-    const gas::Wheel& wheel = design.gas.supply.compressor.wheel;
     const double phi = compressor.flowCoefficient;
-    if (phi < wheel.surgeFlow) {
+    if (phi < compressor.surgeFlow) {
         list.add(
             {"compressor-surge", Severity::warning,
              Message(LW_TEXT("The compressor surges at %1 of the shaft, its wheel at %2: flow "
@@ -20,15 +19,15 @@ void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const desig
                              "larger ports, keep it clear; the figures hold for the mean of "
                              "what then pulsates."),
                      Amount(design.running.speed, in::rpm), Amount(compressor.wheelSpeed, in::rpm),
-                     number(phi, 3), number(wheel.surgeFlow, 3)),
-             phi, wheel.surgeFlow, &in::pure, "/gas/supply/wheel/diameter_mm", std::nullopt,
+                     number(phi, 3), number(compressor.surgeFlow, 3)),
+             phi, compressor.surgeFlow, &in::pure, "/gas/supply/wheel/diameter_mm", std::nullopt,
              "compressor_flow_coefficient"});
     }
     list.atMost({"compressor-choke", LW_TEXT("Flow coefficient of the compressor wheel"), &in::pure,
                  "/gas/supply/wheel/diameter_mm",
                  LW_TEXT("a larger or faster wheel; this one is choked and holds the air back"),
                  std::nullopt, "compressor_flow_coefficient"},
-                phi, {0.95 * wheel.chokeFlow, wheel.chokeFlow});
+                phi, {0.95 * compressor.chokeFlow, compressor.chokeFlow});
     if (gas.turbine && !gas.turbine->sustained) {
         list.add(
             {"turbocharger-idles", Severity::warning,

@@ -48,6 +48,8 @@ constexpr Recipe recipes[] = {
      "φ_b=field:/gas/supply/wheel/best_flow",
      LW_TEXT("Parabola about the best flow coefficient; never below a fifth of the best (own "
              "estimate).")},
+    {"compressor_efficiency", "η", "η_p", "η_p=value:measured_efficiency",
+     LW_TEXT("Read off the measured points, between speeds and flows."), steady},
     {"compressor_power_kW", "P_c", "∮(m·Δh, θ)/360000",
      "m=channel:compressor_flow_g_per_s Δh=channel:compression_work_kJ_per_kg "
      "θ=channel:shaft_angle_deg alone=value:wheel_alone",
@@ -179,6 +181,11 @@ std::optional<Operand> supplyValue(const Solution& solution, std::string_view na
         return inner(LW_TEXT("Head coefficient of the wheel"), "",
                      wheel.headCoefficient(compressor.flow),
                      LW_TEXT("ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); left of φ_p nearly level"));
+    }
+    if (name == "measured_efficiency") {
+        return inner(LW_TEXT("Isentropic efficiency of the wheel"), "",
+                     wheel.efficiency(compressor.flow),
+                     LW_TEXT("of the table at this speed and flow"));
     }
     if (name == "wheel_work") {
         return inner(LW_TEXT("Work of the wheel on the air"), "kJ/kg",

@@ -365,7 +365,11 @@ void LoadMapPlot::readOut(double speed, double torque) {
     const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
     const bool isInside = torque_.size() > 0 && column >= 0.0 && column <= speedCount - 1;
     const auto row = isInside ? rowAt(column, torque) : std::nullopt;
-    const double value = row ? between(shown_, *row, column) : gap;
+    double value = gap, share = gap;
+    if (row) {
+        value = between(shown_, *row, column);
+        share = leastLoad + (1.0 - leastLoad) * *row / (loadCount - 1);
+    }
     const auto text = [](double number) {
         return std::isfinite(number) ? shortText(number) : QString();
     };
@@ -376,7 +380,6 @@ void LoadMapPlot::readOut(double speed, double torque) {
          unitFor(QStringLiteral("N·m")).text);
     item(QPen(tones.cursor, 1.2), tr("at"), shortText(speed), tr("rpm"));
     item(QPen(Qt::NoPen), tr("torque"), shortText(torque), unitFor(QStringLiteral("N·m")).text);
-    const double share = row ? leastLoad + (1.0 - leastLoad) * *row / (loadCount - 1) : gap;
     item(QPen(Qt::NoPen), tr("load"), text(std::round(share * 1000.0) / 10.0), QStringLiteral("%"));
     readout_->setItems(std::move(items));
 }

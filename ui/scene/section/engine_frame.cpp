@@ -45,21 +45,26 @@ void EngineFrame::fit(const QRectF& area, double line) {
     const double caption = 2.0 * line + 6.0;
     foot_ = QRectF(area.left(), area.bottom() - line, area.width(), line);
     const bool strips = area.width() >= roomForStrips[0] && area.height() >= roomForStrips[1];
-    double head = strips ? line + stripHeight + 4.0 : caption;
     const double free = foot_.top() - 4.0 - area.top();
-    // The scale that the width allows; then what the height does.
+    // The scale that the width allows; then what the height does, a strip at least as high as the
+    // roller in it.
     const SectionFrame probe(*engine_, QRectF(0.0, 0.0, area.width(), unlimited));
-    const double halfBore = probe.halfBore();
     const double above =
-        pitchRadius_ + halfBore * (1.0 + CylinderPainter::beltShare) + 1.5 * probe.wall();
+        pitchRadius_ + probe.halfBore() * (1.0 + CylinderPainter::beltShare) + 1.5 * probe.wall();
     const double whole = (strips ? shaftShare : lowShare) * above;
-    const double fitted = (free - head) / whole;
+    const double roller = 2.2 * engine_->design().mechanism.roller.radius;
+    const double titles = strips ? line + 4.0 : caption;
+    double fitted = (free - titles - (strips ? stripHeight : 0.0)) / whole;
+    if (strips && roller * fitted > stripHeight)
+        fitted = (free - titles) / (whole + roller);
     const double share = std::clamp(fitted / probe.scale(), 0.05, 1.0);
     const double scale = share * probe.scale();
+    double head = titles;
     if (strips) {
-        const double spare = std::max(0.0, free - head - whole * scale);
-        head += std::min(0.6 * spare, tallestStrip - stripHeight);
-        strips_[End::inlet] = QRectF(area.left(), area.top() + line, 1.0, head - line - 4.0);
+        const double strip = std::max(stripHeight, roller * scale);
+        const double spare = std::max(0.0, free - titles - strip - whole * scale);
+        head += strip + std::min(0.6 * spare, std::max(0.0, tallestStrip - strip));
+        strips_[End::inlet] = QRectF(area.left(), area.top() + line, 1.0, head - titles);
     }
     machine_ = QRectF(area.left(), area.top() + head, area.width(), free - head);
     const double axis = machine_.top() + (above - pitchRadius_) * scale;

@@ -19,6 +19,7 @@ namespace {
 
 constexpr double atEvent = 0.05 * units::degree; ///< nearer than this the shaft stands at it
 constexpr double gap = 4.0;                      ///< between cells [px]
+constexpr double wordShare = 0.86;               ///< of the size of other words
 
 } // namespace
 
@@ -106,19 +107,19 @@ void StageStrip::paintCell(QPainter& painter, int index) const {
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(box.adjusted(3.5, 3.5, -3.5, -3.5));
     }
+    const QFont plain = painter.font();
+    QFont small = plain;
+    small.setPointSizeF(small.pointSizeF() * wordShare);
+    painter.setFont(small);
     const double line = painter.fontMetrics().height();
     const double words = std::min(2.0 * line, box.height() - 18.0);
-    const double pictured = std::min(22.0, box.height() - words - 10.0);
+    const double pictured = std::min(0.5 * box.width(), box.height() - words - 14.0);
     if (pictured >= 8.0)
         paintPistons(painter,
                      QRectF(box.left() + 6.0, box.top() + 6.0, box.width() - 12.0, pictured),
                      stage(index).theta);
     painter.setPen(isPresent ? tones.ink : tones.quiet);
-    QFont font = painter.font();
-    const QFont plain = font;
-    font.setBold(isPresent);
-    painter.setFont(font);
-    painter.drawText(QRectF(box.left() + 3.0, box.bottom() - words - 3.0, box.width() - 6.0, words),
+    painter.drawText(QRectF(box.left() + 1.0, box.bottom() - words - 3.0, box.width() - 2.0, words),
                      Qt::AlignCenter | Qt::TextWordWrap, stage(index).title);
     painter.setFont(plain);
 }

@@ -383,9 +383,8 @@ std::optional<WalkStep> Teller::hardestPush() const {
     if (most <= 0.0)
         return std::nullopt;
     const double idc = cycle_.centres.idc;
-    WalkStep step{idc + std::remainder(theta - idc, engine_.pair().period()),
-                  Words::tr("Hardest push on the shaft"),
-                  {}};
+    WalkStep step{
+        idc + std::remainder(theta - idc, engine_.pair().period()), Words::tr("Hardest push"), {}};
     step.event = WalkEvent::hardestPush;
     const double steep = engine_.channel("pressure_angle_inlet_deg", step.theta).value_or(0.0);
     step.text = Words::tr("Here the shaft is pushed hardest, %1: the pressure has fallen to %2, "
