@@ -1,11 +1,8 @@
 #include "core/exchange/lift_import.h"
 
 #include "core/design/document.h"
-<<<<<<< HEAD
 #include "core/exchange/lift_noise.h"
-=======
 #include "core/exchange/table_lines.h"
->>>>>>> wheels
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"

@@ -63,6 +63,32 @@ class Cell {
 
 } // namespace
 
+double valueAt(const Eigen::ArrayXXd& values, const GridPlace& place) {
+    assert(values.rows() >= 2 && values.cols() >= 2);
+    const auto cell = [](double at, Eigen::Index count) {
+        return std::clamp<Eigen::Index>(static_cast<Eigen::Index>(at), 0, count - 2);
+    };
+    const auto mix = [](double share, double a, double b) {
+        return share <= 0.0 ? a : share >= 1.0 ? b : (1.0 - share) * a + share * b;
+    };
+    const auto i = cell(place.row, values.rows()), j = cell(place.column, values.cols());
+    const double v = place.column - static_cast<double>(j);
+    return mix(place.row - static_cast<double>(i), mix(v, values(i, j), values(i, j + 1)),
+               mix(v, values(i + 1, j), values(i + 1, j + 1)));
+}
+
+std::optional<double> rowWith(const Eigen::ArrayXXd& values, double column, double value) {
+    for (Eigen::Index row = values.rows() - 2; row >= 0; --row) {
+        const auto below = static_cast<double>(row);
+        const double low = valueAt(values, {below, column});
+        const double high = valueAt(values, {below + 1.0, column});
+        if ((value - low) * (value - high) <= 0.0 && low != high) { // false for gaps
+            return below + (value - low) / (high - low);
+        }
+    }
+    return std::nullopt;
+}
+
 std::vector<ContourPiece> contourPieces(const Eigen::ArrayXXd& values, double level) {
     assert(values.rows() >= 2 && values.cols() >= 2);
     std::vector<ContourPiece> pieces;

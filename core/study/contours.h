@@ -2,6 +2,7 @@
 
 #include <Eigen/Core>
 
+#include <optional>
 #include <vector>
 
 namespace lobewright::study {
@@ -10,6 +11,14 @@ namespace lobewright::study {
 struct GridPlace {
     double row = 0.0, column = 0.0;
 };
+
+/// Linear between the four corners around a place. A gap, NaN, beside the place that has no weight
+/// there is none. 0 ≤ row ≤ rows − 1, likewise the column; shape (rows, columns), each at least 2.
+double valueAt(const Eigen::ArrayXXd& values, const GridPlace& place);
+
+/// The highest row at which the values of a column [cells] pass a value, linear between rows;
+/// absent where they do not. 0 ≤ column ≤ columns − 1.
+std::optional<double> rowWith(const Eigen::ArrayXXd& values, double column, double value);
 
 /// A straight piece of a line of equal value.
 struct ContourPiece {

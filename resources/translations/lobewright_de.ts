@@ -16288,6 +16288,46 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>This needs OpenGL, which this machine does not offer.</source>
         <translation>Dies braucht OpenGL, das dieser Rechner nicht bietet.</translation>
     </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganz</translation>
+    </message>
+    <message>
+        <source>The whole engine, as at first (Home)</source>
+        <translation>Der ganze Motor wie am Anfang (Pos1)</translation>
+    </message>
+    <message>
+        <source>Along the shaft</source>
+        <translation>Längs der Welle</translation>
+    </message>
+    <message>
+        <source>Seen along the shaft: how the cylinders stand round it</source>
+        <translation>Längs der Welle gesehen: wie die Zylinder um sie stehen</translation>
+    </message>
+    <message>
+        <source>From the side</source>
+        <translation>Von der Seite</translation>
+    </message>
+    <message>
+        <source>Seen across the shaft: pistons between the two tracks</source>
+        <translation>Quer zur Welle gesehen: Kolben zwischen den beiden Bahnen</translation>
+    </message>
+    <message>
+        <source>On a roller</source>
+        <translation>An einer Rolle</translation>
+    </message>
+    <message>
+        <source>Close to the inlet roller of cylinder 1 on its track</source>
+        <translation>Nahe an der Einlassrolle von Zylinder 1 auf ihrer Bahn</translation>
+    </message>
+    <message>
+        <source>Exploded</source>
+        <translation>Zerlegt</translation>
+    </message>
+    <message>
+        <source>Tracks, pistons and rollers drawn apart along the shaft</source>
+        <translation>Bahnen, Kolben und Rollen längs der Welle auseinandergezogen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::StageStrip</name>

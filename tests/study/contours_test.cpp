@@ -62,5 +62,22 @@ TEST(Contours, StandAtRoundLevels) {
     EXPECT_TRUE(roundLevels(values, 5).empty());
 }
 
+TEST(Grid, IsReadLinearlyAndBackFromAValue) {
+    Eigen::ArrayXXd values(3, 2);
+    values << 1.0, 2.0, //
+        3.0, 5.0,       //
+        4.0, 9.0;
+    EXPECT_DOUBLE_EQ(valueAt(values, {0.5, 0.5}), 2.75);
+    EXPECT_EQ(valueAt(values, {2.0, 1.0}), 9.0);
+    ASSERT_TRUE(rowWith(values, 1.0, 7.0));
+    EXPECT_DOUBLE_EQ(*rowWith(values, 1.0, 7.0), 1.5);
+    EXPECT_DOUBLE_EQ(valueAt(values, {*rowWith(values, 0.3, 3.1), 0.3}), 3.1);
+    EXPECT_FALSE(rowWith(values, 0.0, 4.1));
+    values(0, 0) = std::numeric_limits<double>::quiet_NaN();
+    EXPECT_EQ(valueAt(values, {1.0, 0.0}), 3.0); // the gap has no weight here
+    EXPECT_FALSE(rowWith(values, 0.0, 2.0));
+    EXPECT_DOUBLE_EQ(*rowWith(values, 0.0, 3.5), 1.5);
+}
+
 } // namespace
 } // namespace lobewright::study

@@ -30,20 +30,6 @@ constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
 constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
 constexpr double gap = std::numeric_limits<double>::quiet_NaN();
 
-/// Linear between neighbours of a row or column; `place` in cells.
-double between(const Eigen::ArrayXXd& values, double row, double column) {
-    const auto i = std::clamp<Eigen::Index>(static_cast<Eigen::Index>(row), 0, values.rows() - 2);
-    const auto j =
-        std::clamp<Eigen::Index>(static_cast<Eigen::Index>(column), 0, values.cols() - 2);
-    const double u = row - static_cast<double>(i), v = column - static_cast<double>(j);
-    // A gap beside the place, with no weight there, leaves no gap.
-    const auto mix = [](double share, double a, double b) {
-        return share <= 0.0 ? a : share >= 1.0 ? b : (1.0 - share) * a + share * b;
-    };
-    return mix(u, mix(v, values(i, j), values(i, j + 1)),
-               mix(v, values(i + 1, j), values(i + 1, j + 1)));
-}
-
 } // namespace
 
 const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
@@ -195,16 +181,6 @@ double LoadMapPlot::speedAt(double column) const {
     return from_ + (to_ - from_) * column / (speedCount - 1);
 }
 
-std::optional<double> LoadMapPlot::rowAt(double column, double torque) const {
-    for (int row = loadCount - 2; row >= 0; --row) {
-        const double low = between(torque_, row, column), high = between(torque_, row + 1, column);
-        if (std::isfinite(low) && std::isfinite(high) && (torque - low) * (torque - high) <= 0.0 &&
-            low != high)
-            return row + (torque - low) / (high - low);
-    }
-    return std::nullopt;
-}
-
 void LoadMapPlot::refill() {
     if (points_.empty())
         return;
@@ -241,8 +217,8 @@ void LoadMapPlot::fillColours() {
         for (int k = 0; k < cellsUp; ++k) {
             double speed = 0.0, torque = 0.0;
             map_->data()->cellToCoord(i, k, &speed, &torque);
-            const auto row = rowAt(column, torque);
-            map_->data()->setCell(i, k, row ? between(shown_, *row, column) : gap);
+            const auto row = study::rowWith(torque_, column, torque);
+            map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
         }
     }
     map_->rescaleDataRange(true);
@@ -261,7 +237,7 @@ void LoadMapPlot::fillContours() {
         std::optional<QPointF> place;
         for (const study::ContourPiece& piece : study::contourPieces(shown_, level)) {
             const auto add = [&](const study::GridPlace& at) {
-                const QPointF point(speedAt(at.column), between(torque_, at.row, at.column));
+                const QPointF point(speedAt(at.column), study::valueAt(torque_, at));
                 curve->addData(point.x(), point.y());
                 return point;
             };
@@ -364,10 +340,10 @@ void LoadMapPlot::readOut(double speed, double torque) {
     };
     const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
     const bool isInside = torque_.size() > 0 && column >= 0.0 && column <= speedCount - 1;
-    const auto row = isInside ? rowAt(column, torque) : std::nullopt;
+    const auto row = isInside ? study::rowWith(torque_, column, torque) : std::nullopt;
     double value = gap, share = gap;
     if (row) {
-        value = between(shown_, *row, column);
+        value = study::valueAt(shown_, {*row, column});
         share = leastLoad + (1.0 - leastLoad) * *row / (loadCount - 1);
     }
     const auto text = [](double number) {
@@ -376,7 +352,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     item(QPen(tones.tint(tones.inlet, 0.75), 3.0), figure().label, text(value),
          unitFor(figure().unit).text);
     item(QPen(tones.ink, 2.4), tr("full load"),
-         text(isInside ? between(torque_, loadCount - 1, column) : gap),
+         text(isInside ? study::valueAt(torque_, {loadCount - 1.0, column}) : gap),
          unitFor(QStringLiteral("N·m")).text);
     item(QPen(tones.cursor, 1.2), tr("at"), shortText(speed), tr("rpm"));
     item(QPen(Qt::NoPen), tr("torque"), shortText(torque), unitFor(QStringLiteral("N·m")).text);
@@ -386,9 +362,9 @@ void LoadMapPlot::readOut(double speed, double torque) {
 
 QString LoadMapPlot::readoutAt(double speed, double torque) {
     const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
-    const auto row = rowAt(column, unitFor(QStringLiteral("N·m")).shown(torque));
+    const auto row = study::rowWith(torque_, column, unitFor(QStringLiteral("N·m")).shown(torque));
     readOut(speed, unitFor(QStringLiteral("N·m")).shown(torque));
-    return row ? shortText(between(shown_, *row, column)) : QString();
+    return row ? shortText(study::valueAt(shown_, {*row, column})) : QString();
 }
 
 void LoadMapPlot::setFigure(const QString& figure) {

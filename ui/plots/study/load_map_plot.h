@@ -72,8 +72,6 @@ class LoadMapPlot : public QWidget {
     /// Of every grid place, shape (loads, speeds), in the unit shown; gaps NaN.
     Eigen::ArrayXXd values(const QString& name) const;
     double speedAt(double column) const;
-    /// Load row at a speed column [cells] and torque as shown; absent: outside the map.
-    std::optional<double> rowAt(double column, double torque) const;
 
     SolutionPointer solution_;
     StudyRunner runner_;
