@@ -16445,10 +16445,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1, Bezug</translation>
     </message>
     <message>
-        <source>%1, beyond a limit</source>
-        <translation>%1, jenseits einer Grenze</translation>
-    </message>
-    <message>
         <source>solving … %1 of %2 points</source>
         <translation>rechnet … %1 von %2 Punkten</translation>
     </message>
@@ -16461,12 +16457,20 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>jetzt bei</translation>
     </message>
     <message>
-        <source>dashed, hollow points: cannot run there,</source>
-        <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>hatched:</source>
+        <translation>schraffiert:</translation>
     </message>
 </context>
 <context>
@@ -17009,6 +17013,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
         <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
     </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TurnView</name>
@@ -17386,6 +17398,94 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>%1 against the baseline</source>
         <translation>%1 gegenüber dem Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
+    <name>ReportUnknowns</name>
+    <message>
+        <source>not known of any engine</source>
+        <translation>von keinem Motor bekannt</translation>
+    </message>
+    <message>
+        <source>; as designed %1</source>
+        <translation>; wie entworfen %1</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>What would have to be true</source>
+        <translation>Was gelten müsste</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <translation>%1 aus %2 %3</translation>
+    </message>
+    <message>
+        <source>9 of 10 of those that keep to them, of what was thought possible:</source>
+        <translation>Neun von zehn derer, die sie einhalten, aus dem, was für möglich gehalten wurde:</translation>
+    </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 engines drawn from the ranges of %2 inputs: %3 % run, %4 % cannot be built, %5 % cannot run. Filled: where 9 of 10 of them lie, darker half of them; the line is the design as it is.</source>
+        <translation>%1 Motoren aus den Bereichen von %2 Eingaben gezogen: %3 % laufen, %4 % sind nicht baubar, %5 % laufen nicht. Gefüllt: wo neun von zehn liegen, dunkler die Hälfte; die Linie ist der Entwurf, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Results, 9 of 10 engines:</source>
+        <translation>Ergebnisse, neun von zehn Motoren:</translation>
+    </message>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsBehind</name>
+    <message>
+        <source>9 of 10 possible engines, half of them darker</source>
+        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
+    </message>
+    <message>
+        <source>being computed</source>
+        <translation>wird berechnet</translation>
+    </message>
+    <message>
+        <source>Show &amp;bands</source>
+        <translation>&amp;Bänder zeigen</translation>
+    </message>
+    <message>
+        <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
+        <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsModel</name>
+    <message>
+        <source>none: no input has a range</source>
+        <translation>keine: Keine Eingabe hat einen Bereich</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PairPlot</name>
+    <message>
+        <source>The two inputs that matter most</source>
+        <translation>Die zwei wichtigsten Eingaben</translation>
+    </message>
+    <message>
+        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
+        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
     </message>
 </context>
 </TS>

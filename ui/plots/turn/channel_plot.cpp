@@ -74,7 +74,7 @@ void ChannelPlot::rebuildCurves() {
         look.help = tr("%1, symbol %2").arg(look.label, QString::fromStdString(channel->symbol));
         look.tone = toneOf(channel->name);
         look.onRight = unitsShown.indexOf(unit) == 1;
-        look.style = look.onRight ? Qt::DashLine : Qt::SolidLine;
+        look.style = look.onRight ? Qt::DotLine : Qt::SolidLine;
         if (look.tone == Tone::ink && plain++ % 2 == 1)
             look.tone = Tone::quiet;
         addCurve(look);
