@@ -67,9 +67,9 @@ double heightFor(F&& f, double target, double low, double high) {
 
 class PortRules {
   public:
-    PortRules(const Size& size, Notebook& notebook, design::Design& design,
+    PortRules(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design,
               const motion::LiftCurve& curve)
-        : size_(size), notes_(notebook), design_(design), curve_(curve) {}
+        : size_(size), tuning_(tuning), notes_(notebook), design_(design), curve_(curve) {}
 
     void run() {
         const double around = pi * size_.bore;
@@ -91,7 +91,7 @@ class PortRules {
     }
 
   private:
-    double lowest() const { return 0.17 * size_.stroke; }
+    double lowest() const { return tuning_.portHeight * size_.stroke; }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }
@@ -147,6 +147,7 @@ class PortRules {
     }
 
     const Size& size_;
+    const Tuning& tuning_;
     Notebook& notes_;
     design::Design& design_;
     const motion::LiftCurve& curve_;
@@ -154,9 +155,9 @@ class PortRules {
 
 } // namespace
 
-void makePorts(const Size& size, Notebook& notebook, design::Design& design) {
+void makePorts(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design) {
     if (const auto curve = motion::LiftCurve::make(design.tracks.inlet)) {
-        PortRules(size, notebook, design, *curve).run();
+        PortRules(size, tuning, notebook, design, *curve).run();
     }
 }
 
