@@ -185,7 +185,7 @@ class Builder {
         }
         const double slope = steepest / std::tan(30.0 * degree);
         const double radius = tuning_.pitchRadius * std::max({bores, rollers, slope});
-        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.15 * radius},
+        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.25 * radius},
                            {LW_TEXT("bores %1, rollers %2, pressure angle %3"),
                             Amount(bores, in::mm), Amount(rollers, in::mm), Amount(slope, in::mm)},
                            {"/mechanism/pitch_radius_mm"});

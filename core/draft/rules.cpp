@@ -95,7 +95,8 @@ constexpr Rule list[] = {
      LW_TEXT("the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner "
              "edge, "
              "r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°"),
-     LW_TEXT("up to 15 % more"), LW_TEXT("common practice for cam mechanisms")},
+     LW_TEXT("up to 25 % more, where a broad roller needs it"),
+     LW_TEXT("common practice for cam mechanisms")},
     {"pitch-radius-from-diameter", LW_TEXT("Pitch radius from outer diameter"),
      LW_TEXT("R = D/2 − B/2 − w"), LW_TEXT("wall w = 4 mm + 0.06 … 0.16 B"),
      LW_TEXT("own estimate")},

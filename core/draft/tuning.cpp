@@ -19,7 +19,7 @@ constexpr double widestRoller = 0.85;       // of the bore
 constexpr double broadRoller = 0.6;         // likewise: its inner edge runs on a small radius
 constexpr double largestRoller = 0.45;      // radius, of the bore
 constexpr double bestBearing = 28e6;        // [N/m²]
-constexpr double largestPitchRadius = 1.15; // of the smallest possible
+constexpr double largestPitchRadius = 1.25; // of the smallest possible
 constexpr double latestStart = 2.0;         // [cycle °]
 constexpr double tallestPorts = 0.26;       // of the stroke
 constexpr double longestLead = 18.0;        // [cycle °]
@@ -63,6 +63,9 @@ class Tuner {
             // Stress goes as the root of the load per width.
             load_ = std::max(
                 load_, std::pow(margin * design_.limits.contactSafety.warning / check.value, 2.0));
+            if (design_.mechanism.roller.width > broadRoller * design_.mechanism.bore) {
+                step(next_.pitchRadius, 0.05, largestPitchRadius);
+            }
         } else if (check.id == "roller-life" && check.value > 0.0) {
             const double wanted = margin * design_.limits.rollerLife.warning / 3600.0;
             load_ = std::max(load_, std::pow(wanted / check.value, lifeExponent));
