@@ -67,9 +67,9 @@ double heightFor(F&& f, double target, double low, double high) {
 
 class PortRules {
   public:
-    PortRules(const Size& size, Notebook& notebook, design::Design& design,
+    PortRules(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design,
               const motion::LiftCurve& curve)
-        : size_(size), notes_(notebook), design_(design), curve_(curve) {}
+        : size_(size), tuning_(tuning), notes_(notebook), design_(design), curve_(curve) {}
 
     void run() {
         const double around = pi * size_.bore;
@@ -93,7 +93,10 @@ class PortRules {
   private:
     /// Slow engines have time enough with lower ports, but then need two to three bar of supply
     /// where published opposed-piston engines have 1.1 to 1.3 [common practice].
-    double lowest(End end) const { return (end == End::inlet ? 0.17 : 0.22) * size_.stroke; }
+    double lowest(End end) const {
+        return (end == End::inlet ? tuning_.portHeight : std::max(tuning_.portHeight, 0.22)) *
+               size_.stroke;
+    }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }
@@ -157,6 +160,7 @@ class PortRules {
     }
 
     const Size& size_;
+    const Tuning& tuning_;
     Notebook& notes_;
     design::Design& design_;
     const motion::LiftCurve& curve_;
@@ -164,9 +168,9 @@ class PortRules {
 
 } // namespace
 
-void makePorts(const Size& size, Notebook& notebook, design::Design& design) {
+void makePorts(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design) {
     if (const auto curve = motion::LiftCurve::make(design.tracks.inlet)) {
-        PortRules(size, notebook, design, *curve).run();
+        PortRules(size, tuning, notebook, design, *curve).run();
     }
 }
 
