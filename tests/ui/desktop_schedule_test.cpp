@@ -207,6 +207,15 @@ TEST_F(ScheduleTest, TheSearchShowsBothTorquesAndAppliesWhatItFound) {
     EXPECT_TRUE(design().schedules.empty());
 }
 
+TEST_F(ScheduleTest, WhatTheDialogProposesCanBeReadAgain) {
+    ScheduleDialog dialog(window_->document(), setting, {500.0, 12300.0}, window_.get());
+    EXPECT_EQ(dialog.findChild<QLineEdit*>(QStringLiteral("fastest"))->text(),
+              QStringLiteral("12300"));
+    dialog.findChild<QSpinBox*>()->setValue(2);
+    QTest::mouseClick(dialog.findChild<QPushButton*>(QStringLiteral("search")), Qt::LeftButton);
+    EXPECT_TRUE(dialog.isBusy());
+}
+
 TEST_F(ScheduleTest, TheSearchStopsWhenAsked) {
     ScheduleDialog dialog(window_->document(), setting, {400.0, 2400.0}, window_.get());
     dialog.show();

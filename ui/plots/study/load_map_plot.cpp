@@ -29,6 +29,21 @@ constexpr double leastLoad = 0.2;
 constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
 constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
 constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+/// Without torque an engine burns infinitely much for its work: beyond so many times the least, the
+/// map says no more than that.
+constexpr double mostConsumption = 2.5;
+
+/// Least and largest finite value; 0 and 1 where there are none, or all are alike.
+QCPRange boundsOf(const Eigen::ArrayXXd& values) {
+    double low = std::numeric_limits<double>::infinity(), high = -low;
+    for (const double value : values.reshaped()) {
+        if (std::isfinite(value)) {
+            low = std::min(low, value);
+            high = std::max(high, value);
+        }
+    }
+    return high > low ? QCPRange(low, high) : QCPRange(0.0, 1.0);
+}
 
 } // namespace
 
@@ -186,19 +201,14 @@ void LoadMapPlot::refill() {
         return;
     torque_ = values(QStringLiteral("brake_torque_Nm"));
     shown_ = values(figure().name);
-    double low = std::numeric_limits<double>::infinity(), high = -low;
-    for (const double value : torque_.reshaped()) {
-        if (std::isfinite(value)) {
-            low = std::min(low, value);
-            high = std::max(high, value);
-        }
+    if (figure().name == figures().front().name) {
+        const double most = mostConsumption * boundsOf(shown_).lower;
+        shown_ = shown_.unaryExpr([most](double value) { return value > most ? gap : value; });
     }
-    if (!(high > low)) {
-        low = 0.0;
-        high = 1.0;
-    }
+    const QCPRange torques = boundsOf(torque_);
     plot_->xAxis->setRange(from_, to_);
-    plot_->yAxis->setRange(low - 0.02 * (high - low), high + 0.08 * (high - low));
+    plot_->yAxis->setRange(torques.lower - 0.02 * torques.size(),
+                           torques.upper + 0.08 * torques.size());
     plot_->yAxis->setLabel(axisText(tr("brake torque"), QStringLiteral("N·m")));
     scale_->axis()->setLabel(axisText(figure().label, figure().unit));
     map_->setName(axisText(figure().label, figure().unit));
@@ -221,7 +231,7 @@ void LoadMapPlot::fillColours() {
             map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
         }
     }
-    map_->rescaleDataRange(true);
+    map_->setDataRange(boundsOf(shown_)); // gaps would spoil the plot's own search for it
 }
 
 void LoadMapPlot::fillContours() {
