@@ -201,10 +201,6 @@ void LoadMapPlot::refill() {
         return;
     torque_ = values(QStringLiteral("brake_torque_Nm"));
     shown_ = values(figure().name);
-    if (figure().name == figures().front().name) {
-        const double most = mostConsumption * boundsOf(shown_).lower;
-        shown_ = shown_.unaryExpr([most](double value) { return value > most ? gap : value; });
-    }
     const QCPRange torques = boundsOf(torque_);
     plot_->xAxis->setRange(from_, to_);
     plot_->yAxis->setRange(torques.lower - 0.02 * torques.size(),
@@ -219,6 +215,13 @@ void LoadMapPlot::refill() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+QCPRange LoadMapPlot::valuesShown() const {
+    QCPRange range = boundsOf(shown_);
+    if (figure().name == figures().front().name)
+        range.upper = std::min(range.upper, mostConsumption * range.lower);
+    return range;
+}
+
 void LoadMapPlot::fillColours() {
     map_->data()->setSize(cellsAcross, cellsUp);
     map_->data()->setRange(plot_->xAxis->range(), plot_->yAxis->range());
@@ -231,7 +234,7 @@ void LoadMapPlot::fillColours() {
             map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
         }
     }
-    map_->setDataRange(boundsOf(shown_)); // gaps would spoil the plot's own search for it
+    map_->setDataRange(valuesShown()); // gaps would spoil the plot's own search for it
 }
 
 void LoadMapPlot::fillContours() {
@@ -241,7 +244,8 @@ void LoadMapPlot::fillContours() {
         plot_->removeItem(label);
     contours_.clear();
     labels_.clear();
-    for (const double level : study::roundLevels(shown_, wantedLevels)) {
+    const double most = valuesShown().upper;
+    for (const double level : study::roundLevels(shown_.min(most), wantedLevels)) {
         auto* curve = new QCPCurve(plot_->xAxis, plot_->yAxis);
         curve->setName({});
         std::optional<QPointF> place;
