@@ -233,8 +233,8 @@ TEST_F(ScheduleTest, TheMapReadsOutWhatASingleSolveGives) {
     auto& map = shown<LoadMapPlot>("load-map");
     ASSERT_TRUE(QTest::qWaitFor([&] { return !map.isBusy(); }, 120000));
     map.setFigure(QStringLiteral("peak_pressure_bar"));
-    // Full load at the slowest speed of the map: a corner, read without interpolation.
-    const double speed = map.plot().xAxis->range().lower;
+    // Full load at the fastest speed of the map: a corner, read without interpolation.
+    const double speed = map.plot().xAxis->range().upper;
     auto corner = design();
     corner.running.speed = speed * rpm;
     SilentMonitor monitor;
