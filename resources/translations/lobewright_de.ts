@@ -9399,35 +9399,35 @@
     </message>
     <message>
         <source>Measured engines of this class that ordinarily reach %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Motoren dieser Klasse, die gewöhnlich %1 erreichen.</translation>
     </message>
     <message>
         <source>the statement&apos;s own numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahlen der Aussage selbst</translation>
     </message>
     <message>
         <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
-        <translation type="unfinished"></translation>
+        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>up to 25 % more, where a broad roller needs it</source>
-        <translation type="unfinished"></translation>
+        <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
     </message>
     <message>
         <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>Pressure before the intake</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck vor dem Einlass der Luftversorgung</translation>
     </message>
     <message>
         <source>ambient, throttled as the load says</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung, gedrosselt, wie die Last es sagt</translation>
     </message>
 </context>
 <context>
