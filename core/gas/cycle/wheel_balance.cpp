@@ -122,16 +122,16 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
     if (!bracket) {
         sustained = false;
         if (!shaft.excess(idleTip / tip)) {
-            if (model.settings.supply.compressor.stages == Stages::wheelThenBlower ||
-                !shaft.problem) {
-                return shaft.problem.value_or(
-                    Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
+            const Problem why = shaft.problem.value_or(
+                Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
+            if (model.settings.supply.compressor.stages == Stages::wheelThenBlower) {
+                return why;
             }
             return Problem{"/gas/supply/drive",
                            Message(LW_TEXT("the turbocharger does not sustain itself, and nothing "
                                            "else brings air: %1; a blower behind its wheel starts "
                                            "such an engine"),
-                                   shaft.problem->message)};
+                                   why.message)};
         }
         return *shaft.last;
     }
