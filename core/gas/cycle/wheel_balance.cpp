@@ -48,6 +48,9 @@ class Shaft {
         CoupledCylinders& cylinders = search_.cylinders();
         return kept * cylinders.meanTurbinePower() - cylinders.meanWheelPower();
     }
+    bool isCancelled() const {
+        return problem && problem->message == Message(LW_TEXT("cancelled"));
+    }
     std::optional<SteadySearch> last;
     std::optional<Problem> problem; ///< why there was no steady state
 
@@ -91,7 +94,7 @@ std::optional<Bracket> bracketOf(Shaft& shaft, double guess, double factor, doub
                 if (bracket.low > 0.0) {
                     return bracket;
                 }
-            } else if (bracket.low > 0.0) {
+            } else if (bracket.low > 0.0 || shaft.isCancelled()) {
                 return std::nullopt;
             }
             if (tip * speed < idleTip) {
@@ -118,6 +121,9 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
                        Message(LW_TEXT("the turbine drives the compressor wheel beyond a tip speed "
                                        "of %1: the nozzle must be larger"),
                                Amount(fastestTip, in::metrePerSecond, 3))};
+    }
+    if (!bracket && shaft.isCancelled()) {
+        return *shaft.problem;
     }
     if (!bracket) {
         sustained = false;
