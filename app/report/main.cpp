@@ -53,6 +53,10 @@ Result<std::string> pdfOf(const solution::Solution& solution,
     if (!table) {
         return table.problems();
     }
+    auto unknowns = ui::reportUnknowns(solution.design, monitor);
+    if (!unknowns) {
+        return unknowns.problems();
+    }
     QHashSeed::setDeterministicGlobalSeed(); // fonts are written in the order of a hash
     qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
     if (files::isDateFixed()) {
@@ -67,6 +71,7 @@ Result<std::string> pdfOf(const solution::Solution& solution,
     ui::ReportContent content{std::make_shared<const solution::Solution>(solution),
                               std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
                               ui::reportDate()};
+    content.unknowns = std::move(unknowns).value();
     content.verdict = verdict;
     const auto bytes = ui::reportPdf(content);
     if (!bytes) {

@@ -60,7 +60,7 @@ struct Solution {
     ports::PortTiming timing;
     std::optional<gas::CycleSolution>
         gas;       ///< absent when the gas could not be solved; a check says why
-    Samples theta; ///< sample angles [rad], 0 … 2π, 0.5° and every event
+    Samples theta; ///< [rad] 0 … 2π, 0.5° and every event; of figures alone one period of the track
     std::vector<Channel> channels;
     std::vector<Figure> figures;
     std::vector<Check> checks;
@@ -83,7 +83,7 @@ enum class Detail {
 struct Request {
     Request(Detail wanted = Detail::everything) : detail(wanted) {} // NOLINT: a detail is a request
     Detail detail;
-    std::vector<std::string> groups; ///< of figures; empty: all of them
+    std::vector<std::string> groups; ///< of figures; empty: all; "shaking": peaks of "balance" only
     bool valid = false;              ///< the design is known to obey every rule
     /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
     /// burn start where the best one is asked for, and is as exact as the eye (3e-4).

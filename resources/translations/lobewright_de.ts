@@ -7094,10 +7094,6 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>middle of what engines of this class ordinarily reach</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
-    </message>
-    <message>
         <source>one, two and three lobes are compared</source>
         <translation>ein, zwei und drei Nocken werden verglichen</translation>
     </message>
@@ -7350,10 +7346,6 @@
         <translation>5° … 20°</translation>
     </message>
     <message>
-        <source>δ = 14° cycle/lobes</source>
-        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
-    </message>
-    <message>
         <source>8° … 20° cycle</source>
         <translation>8° … 20° Arbeitsspiel</translation>
     </message>
@@ -7368,10 +7360,6 @@
     <message>
         <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
         <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
-    </message>
-    <message>
-        <source>up to 15 % more</source>
-        <translation>bis zu 15 % mehr</translation>
     </message>
     <message>
         <source>R = D/2 − B/2 − w</source>
@@ -7416,10 +7404,6 @@
     <message>
         <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
         <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
     </message>
     <message>
         <source>C_d</source>
@@ -9214,10 +9198,6 @@
         <translation>Andere Werte als angenommen: %1.</translation>
     </message>
     <message>
-        <source>A measured engine of this class beyond %1.</source>
-        <translation>Ein gemessener Motor dieser Klasse jenseits von %1.</translation>
-    </message>
-    <message>
         <source>Another published value: %1.</source>
         <translation>Ein anderer veröffentlichter Wert: %1.</translation>
     </message>
@@ -9288,10 +9268,6 @@
     <message>
         <source>c = 15 … 28 N/mm²</source>
         <translation>c = 15 … 28 N/mm²</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, lest the supply pressure make up for it</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, damit nicht der Versorgungsdruck dafür aufkommen muss</translation>
     </message>
     <message>
         <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
@@ -9416,6 +9392,42 @@
     <message>
         <source>ambient, less what a throttle takes at part load</source>
         <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
+    </message>
+    <message>
+        <source>Measured engines of this class that ordinarily reach %1.</source>
+        <translation>Gemessene Motoren dieser Klasse, die gewöhnlich %1 erreichen.</translation>
+    </message>
+    <message>
+        <source>the statement&apos;s own numbers</source>
+        <translation>die Zahlen der Aussage selbst</translation>
+    </message>
+    <message>
+        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
+        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>up to 25 % more, where a broad roller needs it</source>
+        <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>Pressure before the intake</source>
+        <translation>Druck vor dem Einlass der Luftversorgung</translation>
+    </message>
+    <message>
+        <source>ambient, throttled as the load says</source>
+        <translation>Umgebung, gedrosselt, wie die Last es sagt</translation>
     </message>
 </context>
 <context>
@@ -10434,6 +10446,57 @@
     <message>
         <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
         <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
+    </message>
+</context>
+<context>
+    <name>ReportUnknowns</name>
+    <message>
+        <source>not known of any engine</source>
+        <translation>von keinem Motor bekannt</translation>
+    </message>
+    <message>
+        <source>; as designed %1</source>
+        <translation>; wie entworfen %1</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>What would have to be true</source>
+        <translation>Was gelten müsste</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <translation>%1 aus %2 %3</translation>
+    </message>
+    <message>
+        <source>9 of 10 of those that keep to them, of what was thought possible:</source>
+        <translation>Neun von zehn derer, die sie einhalten, aus dem, was für möglich gehalten wurde:</translation>
+    </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 engines drawn from the ranges of %2 inputs: %3 % run, %4 % cannot be built, %5 % cannot run. Filled: where 9 of 10 of them lie, darker half of them; the line is the design as it is.</source>
+        <translation>%1 Motoren aus den Bereichen von %2 Eingaben gezogen: %3 % laufen, %4 % sind nicht baubar, %5 % laufen nicht. Gefüllt: wo neun von zehn liegen, dunkler die Hälfte; die Linie ist der Entwurf, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Results, 9 of 10 engines:</source>
+        <translation>Ergebnisse, neun von zehn Motoren:</translation>
+    </message>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
     </message>
 </context>
 <context>
@@ -11552,6 +11615,32 @@
     <message>
         <source>the folder %1 cannot be written</source>
         <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsBehind</name>
+    <message>
+        <source>9 of 10 possible engines, half of them darker</source>
+        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
+    </message>
+    <message>
+        <source>being computed</source>
+        <translation>wird berechnet</translation>
+    </message>
+    <message>
+        <source>Show &amp;bands</source>
+        <translation>&amp;Bänder zeigen</translation>
+    </message>
+    <message>
+        <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
+        <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsModel</name>
+    <message>
+        <source>none: no input has a range</source>
+        <translation>keine: Keine Eingabe hat einen Bereich</translation>
     </message>
 </context>
 <context>
@@ -12774,11 +12863,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Luftversorgung nicht eingerechnet)</translation>
-    </message>
-    <message>
-        <source>Click to see the working</source>
-        <translation>Klicken zeigt den Rechenweg</translation>
+        <translation> (Leistung der Versorgung nicht gezählt)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -12787,6 +12872,10 @@
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working, right-click to choose other results</source>
+        <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
     </message>
 </context>
 <context>
@@ -14964,6 +15053,17 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::PairPlot</name>
+    <message>
+        <source>The two inputs that matter most</source>
+        <translation>Die zwei wichtigsten Eingaben</translation>
+    </message>
+    <message>
+        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
+        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
@@ -15667,6 +15767,13 @@
     <message>
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ResultCard</name>
+    <message>
+        <source>%1 against the baseline</source>
+        <translation>%1 gegenüber dem Bezugsentwurf</translation>
     </message>
 </context>
 <context>
@@ -16441,10 +16548,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1, Bezug</translation>
     </message>
     <message>
-        <source>%1, beyond a limit</source>
-        <translation>%1, jenseits einer Grenze</translation>
-    </message>
-    <message>
         <source>solving … %1 of %2 points</source>
         <translation>rechnet … %1 von %2 Punkten</translation>
     </message>
@@ -16457,12 +16560,20 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>jetzt bei</translation>
     </message>
     <message>
-        <source>dashed, hollow points: cannot run there,</source>
-        <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>hatched:</source>
+        <translation>schraffiert:</translation>
     </message>
 </context>
 <context>
@@ -17004,6 +17115,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
         <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
     </message>
 </context>
 <context>

@@ -27,7 +27,8 @@ PistonLoads rising(double alphaDegrees, double mu, double overhang, double lengt
     setup.friction.guideLength = length;
     const Samples slope = Samples::Constant(1, radius * std::tan(alphaDegrees * units::degree));
     const Samples none = Samples::Zero(1);
-    return pistonLoads(setup, {none, slope, none, none}, Samples::Constant(1, 1e5));
+    return pistonLoads(setup, motion::LiftSamples{none, slope, none, none},
+                       Samples::Constant(1, 1e5));
 }
 
 double forceRatio(double alpha, double mu, double overhang, double length) {
@@ -61,6 +62,7 @@ TEST(JammingHandbook, BracketVanishesAtTheLockAngle) {
     }
 }
 
+// Published values: 2 (Rothbart, Cam Design Handbook, page read).
 // Printed in the handbook for A = B: 73° at μ = 0.10 and 66° at μ = 0.15.
 TEST(JammingHandbook, PrintedLockAnglesAreMetToTheDegree) {
     EXPECT_NEAR(rising(73.0, 0.10, 0.04, 0.04).guideBracket(0), 0.0, 0.01);
@@ -82,7 +84,7 @@ TEST(JammingHandbook, TorqueOfAHarmonicTrackPeaksAtForceTimesSlope) {
     const Samples slope = Samples::Constant(1, -0.04);
     const Samples none = Samples::Zero(1);
     const PistonLoads loads =
-        pistonLoads(setup, {none, slope, none, none}, Samples::Constant(1, 1e6));
+        pistonLoads(setup, motion::LiftSamples{none, slope, none, none}, Samples::Constant(1, 1e6));
     EXPECT_NEAR(loads.torque(0), 400.0, 1e-9);
 }
 

@@ -12,6 +12,7 @@
 #include "ui/plots/base/turn_events.h"
 #include "ui/report/report_drawings.h"
 #include "ui/report/report_sheet.h"
+#include "ui/report/report_unknowns.h"
 #include "ui/report/report_words.h"
 
 #include <QBuffer>
@@ -201,6 +202,8 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     writePortPage(sheet, content);
     writeTrackPage(sheet, content);
+    if (content.unknowns)
+        writeUnknowns(sheet, *content.unknowns);
     if (content.baseline)
         writeBaseline(sheet, content);
     sheet.newPage();

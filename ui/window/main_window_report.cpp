@@ -2,6 +2,7 @@
 #include "ui/base/last_folder.h"
 #include "ui/base/plain_message.h"
 #include "ui/claims/claims_pane.h"
+#include "ui/plots/study/bands_model.h"
 #include "ui/report/report_job.h"
 #include "ui/window/main_window.h"
 
@@ -43,6 +44,11 @@ bool MainWindow::reportIsPossible() {
 }
 
 ReportContent MainWindow::reportContent() const {
+    const BandsModel& bands = views_->bands();
+    std::shared_ptr<const ReportUnknowns> unknowns;
+    if (bands.isOfUnknownsOf(solution_->design))
+        unknowns = std::make_shared<const ReportUnknowns>(
+            ReportUnknowns{*bands.ensemble(), {}, bands.requirement()});
     std::optional<study::VerdictPage> verdict;
     if (const auto* claims =
             dynamic_cast<ClaimsPane*>(views_->find(QStringLiteral("claims"))->widget))
@@ -53,6 +59,7 @@ ReportContent MainWindow::reportContent() const {
             .date = {},
             .baseline = baseline_.solution(),
             .baselineName = baseline_.name(),
+            .unknowns = std::move(unknowns),
             .verdict = std::move(verdict)};
 }
 

@@ -9,13 +9,19 @@
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 class QMenu;
 
+namespace lobewright::unknowns {
+struct Ensemble;
+}
+
 namespace lobewright::ui {
 
 class BandsModel;
+class ClaimsPane;
 class PositionPlot;
 class TorqueCurve;
 class StudentWalk;
@@ -49,6 +55,7 @@ class Views : public QObject {
     /// Brings a view up to date though it may be out of sight (to write it to a file).
     void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
+    BandsModel& bands() const { return *bands_; }
     TorqueCurve& torqueCurve() const { return *torqueCurve_; }
 
     /// Another design was opened: what tells a story starts anew.
@@ -88,6 +95,8 @@ class Views : public QObject {
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
     void addUnknowns(QWidget* owner);
+    void putBandsBehind(QWidget* view);
+    void giveBandsToClaims();
 
     struct Stale {
         bool solution = false, baseline = false, geometry = false;
@@ -95,6 +104,8 @@ class Views : public QObject {
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
     BandsModel* bands_ = nullptr;
+    ClaimsPane* claims_ = nullptr;
+    std::shared_ptr<const unknowns::Ensemble> claimsBands_; ///< that the claims have
     PositionPlot* position_ = nullptr;
     TorqueCurve* torqueCurve_ = nullptr;
     StudentWalk* walk_ = nullptr;

@@ -68,6 +68,9 @@ void addSolverFigures(FigureList& list, const StageResults& results);
 void addContactFigures(FigureList& list, const contact::Contact& contact,
                        const mechanism::OpposedPair& pair);
 
+/// Of the group "balance" the largest shaking force and rocking moment alone.
+void addShakingFigures(FigureList& list, const balance::Balance& balance);
+
 /// Group "balance": shaking, rocking and torque orders, what would cancel them, speed fluctuation.
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
                        const StageResults& results);

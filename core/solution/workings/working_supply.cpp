@@ -1,5 +1,6 @@
 #include "core/design/gas_settings.h"
 #include "core/gas/models/feeder.h"
+#include "core/gas/models/supply.h"
 #include "core/gas/properties/properties.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"

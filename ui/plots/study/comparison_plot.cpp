@@ -5,12 +5,14 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 
 namespace lobewright::ui {
 
@@ -218,6 +220,59 @@ void ComparisonPlot::addSpeedCurves() {
     }
 }
 
+void ComparisonPlot::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    connect(bands_, &BandsBehind::changed, this, &ComparisonPlot::refill);
+}
+
+/// The upper edge, filled down to the lower one.
+QCPGraph* ComparisonPlot::addBandEdges(const QVector<double>& x, const QVector<double>& low,
+                                       const QVector<double>& high) {
+    QCPGraph* below = addGraph();
+    below->setData(x, low, true);
+    QCPGraph* above = addGraph();
+    above->setData(x, high, true);
+    above->setChannelFillGraph(below);
+    for (QCPGraph* graph : {below, above}) {
+        graph->setPen(Qt::NoPen);
+        graph->removeFromLegend();
+    }
+    return above;
+}
+
+/// Of the cam-track engine: against speed, or its torque over two turns, which repeats.
+void ComparisonPlot::addBands() {
+    if (!bands_ || !bands_->isShown() || !isEngineShown(study::Compared::camTrack))
+        return;
+    QVector<double> x;
+    std::array<QVector<double>, 5> edges;
+    const Unit unit = unitFor(ordinateWords(quantity_).unit);
+    if (isSpeedCurve(quantity_)) {
+        const auto quantity =
+            quantity_ == ComparedQuantity::torqueCurve ? unknowns::torque : unknowns::power;
+        for (const unknowns::CurvePoint& point : bands_->curve()) {
+            if (const auto& band = point.band[quantity]) {
+                x.append(point.speed);
+                const double values[] = {band->p05, band->p25, band->p50, band->p75, band->p95};
+                for (std::size_t i = 0; i < edges.size(); ++i)
+                    edges[i].append(unit.shown(values[i]));
+            }
+        }
+    } else if (const auto* band = quantity_ == ComparedQuantity::torque
+                                      ? bands_->channel("torque_total_Nm")
+                                      : nullptr) {
+        const Eigen::Index last = bands_->theta().size() - 1; // a whole turn after the first
+        for (Eigen::Index i = 0; i < 2 * last; ++i) {
+            x.append(bands_->theta()[i % last] / units::degree + (i >= last ? 360.0 : 0.0));
+            for (std::size_t k = 0; k < edges.size(); ++k)
+                edges[k].append(unit.shown((*band)[k][i % last]));
+        }
+    }
+    const QColor colour = penOf(study::Compared::camTrack).color();
+    addBandEdges(x, edges[0], edges[4])->setBrush(outerBand(colour));
+    addBandEdges(x, edges[1], edges[3])->setBrush(innerBand(colour));
+}
+
 void ComparisonPlot::addClaims() {
     const Palette& tones = Palette::of(*this);
     std::size_t number = 0;
@@ -248,6 +303,8 @@ void ComparisonPlot::nameAxes() {
 void ComparisonPlot::refill() {
     clearPlottables();
     claimMarks_.clear();
+    if (!comparisons_.empty())
+        addBands();
     if (isSpeedCurve(quantity_)) {
         addSpeedCurves();
         addClaims();
@@ -275,6 +332,9 @@ void ComparisonPlot::scaleAxes() {
         }
         showContent(along == Qt::Horizontal ? *xAxis : *yAxis, contentRange(own, claimed),
                     along == Qt::Horizontal ? 0.02 : 0.05);
+        // Of torque and power the eye compares heights.
+        if (along == Qt::Vertical && isSpeedCurve(quantity_) && own && own->lower >= 0.0)
+            yAxis->setRangeLower(0.0);
     }
     for (QCPGraph* mark : claimMarks_) {
         const QCPGraphData& point = *mark->data()->constBegin();

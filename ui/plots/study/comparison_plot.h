@@ -10,6 +10,8 @@
 
 namespace lobewright::ui {
 
+class BandsBehind;
+
 /// What the engines of a comparison are laid over each other by.
 enum class ComparedQuantity {
     position,
@@ -44,6 +46,8 @@ class ComparisonPlot : public QCustomPlot {
     void show(const std::vector<study::Comparison>& comparisons, ComparedQuantity quantity);
     /// Points laid over the curves against speed; empty: none.
     void showClaims(const std::vector<study::ClaimedPoint>& points);
+    /// Bands to lie behind the cam-track engine; must outlive the plot.
+    void setBands(BandsBehind& bands);
     /// Which engines are drawn, by order of study::Compared.
     void setEngineShown(study::Compared engine, bool shown);
     bool isEngineShown(study::Compared engine) const;
@@ -57,6 +61,9 @@ class ComparisonPlot : public QCustomPlot {
     void addCurve(study::Compared engine, const QVector<double>& x, const QVector<double>& y);
     void addStrokeCurves();
     void addSpeedCurves();
+    void addBands();
+    QCPGraph* addBandEdges(const QVector<double>& x, const QVector<double>& low,
+                           const QVector<double>& high);
     void addClaims();
     void nameAxes();
     void scaleAxes();
@@ -69,6 +76,7 @@ class ComparisonPlot : public QCustomPlot {
     ComparedQuantity quantity_ = ComparedQuantity::position;
     std::vector<bool> shown_;
     QCPItemText* waiting_ = nullptr;
+    BandsBehind* bands_ = nullptr;
     std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
     KeptView* view_;
 };

@@ -11,7 +11,9 @@
 #include <map>
 #include <set>
 
+class QCPAxis;
 class QCPGraph;
+class QCPItemRect;
 class QCPItemStraightLine;
 class QCustomPlot;
 class QDoubleSpinBox;
@@ -22,12 +24,13 @@ class QToolButton;
 
 namespace lobewright::ui {
 
+class BandsBehind;
 class KeptView;
 
 /// Figures of many variants of the design against what is varied. The study runs in the background
 /// and its points appear as they come; the newest design replaces one that still runs. Baseline
 /// behind, the present setting marked, at most two units at a time. Where a roller lifts off or a
-/// limit errs the curves are dashed and their points hollow: the engine cannot run there.
+/// limit errs the plot is hatched: the engine cannot run there.
 class StudyPlot : public QWidget {
     Q_OBJECT
 
@@ -35,6 +38,9 @@ class StudyPlot : public QWidget {
     void showSolution(const SolutionPointer& solution);
     /// Null: no baseline.
     void showBaseline(const SolutionPointer& baseline);
+
+    /// Bands to lie behind figures against shaft speed; must outlive the plot.
+    void setBands(BandsBehind& bands);
 
     const QString& title() const { return title_; }
     /// Names of the figures shown.
@@ -109,8 +115,11 @@ class StudyPlot : public QWidget {
     void refill();
     void scaleAxes();
     void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
-    void splitAtLimits(QCPGraph& good, QCPGraph& beyond) const;
+    void addBand(const QString& figure, QCPAxis* axis);
     void findBeyond();
+    void hatchBeyond();
+    void fitRange(QCPAxis& axis);
+    void listClipped(std::vector<ReadoutStrip::Item>& items) const;
     void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
     QString helpOn(const QString& figure);
     /// Why the point nearest to this place cannot run; empty: it can.
@@ -137,12 +146,19 @@ class StudyPlot : public QWidget {
     KeptView* view_;
     QCPItemStraightLine* mark_;
     struct Graphs {
-        QCPGraph *now, *before, *beyond;
+        QCPGraph *now, *before;
     };
-    std::vector<Graphs> graphs_;    ///< by figure
+    std::vector<Graphs> graphs_; ///< by figure
+    struct Band {
+        QCPGraph *outer, *inner;
+        qsizetype figure;
+    };
+    std::vector<Band> bandGraphs_;
+    BandsBehind* bands_ = nullptr;
     QHash<QString, QString> helps_; ///< what figures are, once asked for
     SolutionPointer helpsOf_;
     std::map<double, QString> beyond_;
+    std::vector<QCPItemRect*> hatches_;
     std::vector<ReadoutStrip::Item> shown_;
     double readAt_ = 0.0;
     bool pointing_ = false, stopped_ = false;
