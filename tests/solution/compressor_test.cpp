@@ -86,7 +86,11 @@ TEST(GearedWheel, IsPaidByTheShaft) {
 
 // Too large a wheel surges, too small a one chokes; both are said, with the speed, and solved.
 TEST(GearedWheel, SaysSurgeAndChoke) {
-    const Solution large = solved(geared(0.13)), small = solved(geared(0.034));
+    // behind a small wheel a blower draws more than the wheel lets through
+    design::Design drawn = geared(0.034);
+    drawn.gas.supply.compressor.stages = gas::Stages::wheelThenBlower;
+    drawn.gas.supply.displacement = 0.9e-3;
+    const Solution large = solved(geared(0.13)), small = solved(drawn);
     ASSERT_TRUE(large.gas && small.gas);
     EXPECT_TRUE(fires(large, "compressor-surge"));
     EXPECT_FALSE(fires(large, "compressor-choke"));
