@@ -11536,7 +11536,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Leistung der Versorgung nicht gezählt)</translation>
+        <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
 </context>
 <context>
