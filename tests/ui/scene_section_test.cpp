@@ -54,6 +54,34 @@ TEST_F(Section, CrownsAndRollersStandWhereTheMechanismSays) {
     }
 }
 
+// The skirt was drawn through the rim: over the turn it stays a fifth of the roller radius away, or
+// runs into it by what the limits list says where the distance is given too short.
+TEST(SectionFrameOfAClosedTrack, KeepsTheSkirtOutOfTheRim) {
+    auto design = twoLobeDesign();
+    design.mechanism.closedTrack = true;
+    const auto least = [](const design::Design& drawn) {
+        ShownEngine engine;
+        engine.setGeometry(geometryOf(drawn));
+        const SectionFrame frame(engine, QRectF(0, 0, 900, 400));
+        double room = 1e300;
+        for (double theta = 0.0; theta < 2.0 * units::turn; theta += 0.5 * deg) {
+            for (const End end : bothEnds) {
+                const double out = SectionFrame::outward(end);
+                const double skirt =
+                    frame.at(frame.crown(end, theta) + out * frame.pistonLength(), 0.0).x();
+                room = std::min(room, out * (frame.rimFace(end) - skirt) / frame.scale());
+            }
+        }
+        return room;
+    };
+    const double radius = design.mechanism.roller.radius;
+    EXPECT_NEAR(least(design), 0.2 * radius, 0.01 * mm);
+    const double rim = track::rimThickness(design.trackBlank, design.mechanism.roller);
+    design.mechanism.piston->rollerAxis =
+        design.mechanism.piston->length + 36.0 * mm + radius + rim - 1.0 * mm;
+    EXPECT_NEAR(least(design), -1.0 * mm, 0.01 * mm);
+}
+
 TEST_F(Section, PortsOpenInTheDrawingExactlyWhenTheyAreTimedToOpen) {
     const ShownEngine& engine = view.engine();
     const SectionFrame frame(engine, QRectF(0, 0, 900, 400));

@@ -205,6 +205,8 @@ void MainWindow::connectParts() {
         connect(sheet, &ArrangementSheet::chosen, this, &MainWindow::arrange);
         sheet->popUp(beside);
     });
+    connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
+    connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {

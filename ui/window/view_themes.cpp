@@ -28,7 +28,7 @@ const std::vector<ViewTheme>& viewThemes() {
          keys("torque stress forces contact-map width-pressure-slip lever free-body bearings "
               "balance orders")},
         {Words::tr("&Studies and claims"),
-         keys("torque-curve phase-map comparison claims ranges bands decides")},
+         keys("torque-curve phase-map load-map comparison claims ranges bands decides")},
         {Words::tr("L&ists and custom plots"), keys("limits figures chosen")}};
     return all;
 }

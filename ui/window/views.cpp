@@ -10,6 +10,7 @@
 #include "ui/plots/study/comparison_pane.h"
 #include "ui/plots/study/decides_view.h"
 #include "ui/plots/study/figure_bars.h"
+#include "ui/plots/study/load_map_plot.h"
 #include "ui/plots/study/phase_plot.h"
 #include "ui/plots/study/ranges_view.h"
 #include "ui/plots/study/supply_strip.h"
@@ -43,7 +44,7 @@
 
 namespace lobewright::ui {
 
-Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
+Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
@@ -52,6 +53,21 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addLists(cursor, owner);
     addUnknowns(owner);
     addReviews(owner);
+    for (const View& view : views_)
+        putBandsBehind(view.widget);
+    connect(&bands_->behind(), &BandsBehind::shownChanged, this, [this] {
+        if (bands_->behind().isShown() && solution_)
+            bands_->showSolution(solution_);
+    });
+}
+
+void Views::putBandsBehind(QWidget* view) {
+    if (auto* turn = qobject_cast<TurnPlot*>(view))
+        turn->setBands(bands_->behind());
+    else if (auto* curve = qobject_cast<TorqueCurve*>(view))
+        curve->setBands(bands_->behind());
+    else if (auto* comparison = qobject_cast<ComparisonPane*>(view))
+        comparison->setBands(bands_->behind());
 }
 
 template <class Widget>
@@ -156,8 +172,11 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
 }
 
 void Views::addStudies(QWidget* owner) {
-    auto* torque = new TorqueCurve(owner);
-    addPlot("torque-curve", torque->title(), torque);
+    torqueCurve_ = new TorqueCurve(owner);
+    addPlot("torque-curve", torqueCurve_->title(), torqueCurve_);
+    connect(torqueCurve_, &TorqueCurve::scheduleWanted, this, &Views::scheduleWanted);
+    auto* map = new LoadMapPlot(owner);
+    addPlot("load-map", map->title(), map);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
     add("supply", tr("Air path"), new SupplyStrip(owner));
@@ -198,6 +217,8 @@ void Views::addLists(TurnCursor& cursor, QWidget* owner) {
 void Views::addReviews(QWidget* owner) {
     auto* comparison = new ComparisonPane(owner);
     auto* claims = new ClaimsPane(owner);
+    claims_ = claims;
+    connect(bands_, &BandsModel::changed, this, &Views::giveBandsToClaims);
     const auto addKept = [this](const char* key, const QString& title, auto* pane) {
         View& view = add(key, title, pane);
         view.state = [pane] { return pane->state(); };
@@ -211,10 +232,31 @@ void Views::addReviews(QWidget* owner) {
         comparison->showClaims(study::claimedPoints(all));
     });
     connect(claims, &ClaimsPane::claimsChanged, bands_, &BandsModel::showClaims);
+    connect(claims, &ClaimsPane::figureWanted, this, &Views::workingWanted);
+    connect(claims, &ClaimsPane::resultWanted, this, [this](const QString& name) {
+        bands_->setResult(name.toStdString());
+        Q_EMIT arrangementWanted(QStringLiteral("unknowns"));
+    });
+}
+
+/// Those of the engine that is open, as soon as they are whole.
+void Views::giveBandsToClaims() {
+    const auto now = solution_ && bands_->isOfUnknownsOf(solution_->design)
+                         ? bands_->ensemble()
+                         : BandsModel::EnsemblePointer();
+    if (now == claimsBands_)
+        return;
+    claimsBands_ = now;
+    std::optional<study::ResultQuantileMap> bands;
+    if (now) {
+        bands.emplace();
+        for (const auto& [name, q] : unknowns::bandsByName(*now))
+            bands->emplace(name, study::ResultQuantiles{q.p05, q.p25, q.p50, q.p75, q.p95});
+    }
+    claims_->showBands(bands);
 }
 
 void Views::addUnknowns(QWidget* owner) {
-    bands_ = new BandsModel(owner);
     add("ranges", tr("What is not known"), new RangesView(*bands_, owner));
     add("bands", tr("Torque and power as bands"), new BandsPlot(*bands_, owner));
     addPlot("decides", tr("What decides this"), new DecidesView(*bands_, owner));
@@ -230,6 +272,10 @@ void Views::startAnew() {
     tasks_->reset();
 }
 
+void Views::showDesign(const design::Design& design) {
+    torqueCurve_->showDesign(design);
+}
+
 void Views::showSolution(const SolutionPointer& solution) {
     solution_ = solution;
     geometry_.reset();
@@ -240,6 +286,9 @@ void Views::showSolution(const SolutionPointer& solution) {
         if (view.widget->isVisible())
             refresh(view);
     }
+    if (bands_->behind().isShown())
+        bands_->showSolution(solution);
+    giveBandsToClaims();
 }
 
 void Views::showBaseline(const SolutionPointer& baseline) {

@@ -109,7 +109,9 @@ std::optional<double> ShownEngine::channelPeak(std::string_view name) const {
 std::optional<double> ShownEngine::pressureOutside(End end) const {
     if (!solution_ || !solution_->gas)
         return std::nullopt;
-    return (end == End::inlet ? solution_->gas->plenumPressure
+    const auto& gas = *solution_->gas;
+    return (end == End::inlet ? gas.plenumPressure
+            : gas.turbine     ? gas.turbine->pressure
                               : solution_->design.gas.exhaustPressure) /
            units::bar;
 }

@@ -29,6 +29,7 @@ class ShownEngine {
     const mechanism::OpposedPair& pair() const { return geometry_->pair; }
     const ports::PortTiming& timing() const { return geometry_->timing; }
     const solution::Solution* solution() const { return solution_.get(); }
+    const SolutionPointer& sharedSolution() const { return solution_; }
     const solution::Solution* baseline() const { return baseline_.get(); }
     /// Whether the solution belongs to the design shown.
     bool isSolved() const { return solved_; }

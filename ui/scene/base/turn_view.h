@@ -41,6 +41,9 @@ class TurnView : public QWidget {
     /// Brings the handle of this path into keyboard reach, if the drawing has one.
     bool chooseHandle(const std::string& key);
 
+    /// Starts what the drawing needs beside the solution; whether all of it is there.
+    virtual bool isComplete() { return true; }
+
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();

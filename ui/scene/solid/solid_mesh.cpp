@@ -50,10 +50,8 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
     if (mechanism.closedTrack) { // the piston stays clear of the inner rim
         sizes.pullThickness = 0.6 * mechanism.roller.radius;
     }
-    const double stroke =
-        std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
     sizes.axisDistance =
-        mechanism::crownToRollerAxis(mechanism, sizes.pistonLength, stroke, sizes.pullThickness);
+        mechanism::crownToRollerAxis(pair, sizes.pistonLength, sizes.pullThickness);
     const double free =
         mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
     sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);
