@@ -70,6 +70,12 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
         travel_.stop(); // another hand has the shaft now
         follow();
     });
+    connect(&cursor_, &TurnCursor::playingChanged, this, [this](bool playing) {
+        if (playing && step_ < 0 && !steps_.empty() && isVisible()) {
+            step_ = 0; // what is seen to happen is told from here on
+            follow();
+        }
+    });
     connect(&Units::instance(), &Units::changed, this, &StudentWalk::retell);
     retell();
 }
