@@ -12871,7 +12871,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Leistung der Versorgung nicht gezählt)</translation>
+        <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
