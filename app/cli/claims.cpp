@@ -44,7 +44,7 @@ int checkClaims(const ClaimsArguments& arguments) {
         }
         design = std::get<solution::Solution>(std::move(solved));
     }
-    const study::ClaimsReport result = study::checkClaims(*claims, design ? &*design : nullptr);
+    const study::VerdictPage result = study::verdictPage(*claims, design ? &*design : nullptr);
     put("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
     return done;
 }

@@ -35,12 +35,16 @@ void addCheck(CLI::App& program, Action& action);
 void addClaims(CLI::App& program, Action& action);
 void addCompare(CLI::App& program, Action& action);
 void addSweep(CLI::App& program, Action& action);
+void addContactSpeeds(CLI::App& program, Action& action);
 void addPhaseMap(CLI::App& program, Action& action);
+void addMap(CLI::App& program, Action& action);
+void addSchedule(CLI::App& program, Action& action);
 void addSolveFor(CLI::App& program, Action& action);
 void addDraft(CLI::App& program, Action& action);
 void addBands(CLI::App& program, Action& action);
 void addExport(CLI::App& program, Action& action);
 void addImportLift(CLI::App& program, Action& action);
+void addImportWheel(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);
 

@@ -7,6 +7,7 @@
 #include "app/cli/say.h"
 #include "core/claims/claims_check.h"
 #include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
 #include "core/design/file.h"
 
 #include <CLI/CLI.hpp>
@@ -21,6 +22,7 @@ namespace {
 struct DraftArguments {
     std::string claims, duty, file;
     std::optional<int> lobes;
+    std::string charging; ///< empty: as published, or whatever the power asks for
     std::vector<std::string> dropped;
 };
 
@@ -58,7 +60,7 @@ std::variant<draft::Brief, int> readBrief(const DraftArguments& given) {
     }
     study::Claims used = *claims;
     for (const std::string& path : given.dropped) {
-        used = draft::without(used, path);
+        used = study::without(used, path);
     }
     sayConflicts(given.claims, used);
     return draft::briefOf(used);
@@ -76,6 +78,10 @@ int makeDraft(const DraftArguments& given) {
     }
     draft::Options options;
     options.lobes = given.lobes.value_or(brief.lobes.value_or(2));
+    if (!given.charging.empty()) {
+        options.charging = given.charging == "boosted" ? study::Charging::boosted
+                                                       : study::Charging::naturallyAspirated;
+    }
     bool wasInterrupted = false;
     const auto made = [&] {
         Progress progress;
@@ -112,6 +118,11 @@ void addDraft(CLI::App& program, Action& action) {
         ->add_option("--lobes", given->lobes,
                      "Lobes of the tracks; as published, or 2 unless given")
         ->check(CLI::Range(1, 24));
+    command
+        ->add_option("--charging", given->charging,
+                     "Boosted or not, where that is not published; without it the supply pressure "
+                     "is whatever the power asks for")
+        ->check(CLI::IsMember({"naturally-aspirated", "boosted"}));
     command
         ->add_option("--without", given->dropped,
                      "Leave a figure of the claims out, /figures/torque; may be repeated")

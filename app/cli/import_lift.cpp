@@ -11,6 +11,8 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <memory>
 
@@ -25,7 +27,7 @@ using units::millimetre;
 
 struct ImportArguments {
     std::string design, table, track, file, residuals;
-    double tolerance = 5.0; ///< [µm]
+    double tolerance = 0.0; ///< [µm]; 0: as proposed
     exchange::ImportOptions options;
 };
 
@@ -44,6 +46,14 @@ void show(const ImportedLift& lift) {
         lift.pattern.lobes == 1 ? "" : "s", knots.size());
     put("largest residual {:.3g} µm at {:.6g}°, root mean square {:.3g} µm\n",
         lift.largestResidual / micrometre, lift.angle / degree, lift.meanSquareRoot / micrometre);
+    double highest = 0.0;
+    for (const auto& row : lift.rows) {
+        highest = std::max(highest, std::abs(row.acceleration));
+    }
+    put("noise of the table {:.3g} µm, tolerance {:.3g} µm; acceleration up to {:.4g} mm/rad², of "
+        "which noise about {:.3g} mm/rad²\n",
+        lift.noise / micrometre, lift.tolerance / micrometre, highest / millimetre,
+        lift.accelerationNoise / millimetre);
 }
 
 int importInto(const ImportArguments& given) {
@@ -84,7 +94,7 @@ int importInto(const ImportArguments& given) {
     if (!lift->withinTolerance) {
         say("{}: {} knots do not come within {:.6g} µm; allow more knots or a wider "
             "tolerance; nothing was written\n",
-            printable(given.table), options.mostKnots, given.tolerance);
+            printable(given.table), options.mostKnots, lift->tolerance / micrometre);
         return notSolvable;
     }
     auto design = std::get<design::Design>(loaded);
@@ -124,7 +134,8 @@ void addImportLift(CLI::App& program, Action& action) {
         ->required()
         ->type_name("FILE");
     addNumber(*command, "--tolerance", given->tolerance,
-              "Largest residual allowed in µm, above the noise of the table; 5 unless given")
+              "Largest residual allowed in µm; unless given what the noise measured in the table "
+              "explains, at least 5")
         ->type_name("UM");
     constexpr int mostLobes = 24, fewestKnots = 3, mostKnots = 500;
     addNumber(*command, "--lobes", given->options.lobes, 1, mostLobes,

@@ -14,9 +14,10 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {addSolve,    addSweep, addPhaseMap, addCompare, addClaims,
-                                   addSolveFor, addDraft, addBands,    addExport,  addImportLift,
-                                   addReport,   addCheck, addSchema};
+constexpr AddCommand commands[] = {
+    addSolve,      addSweep,       addContactSpeeds, addPhaseMap, addMap,   addCompare,
+    addClaims,     addSolveFor,    addSchedule,      addDraft,    addBands, addExport,
+    addImportLift, addImportWheel, addReport,        addCheck,    addSchema};
 
 constexpr const char* description =
     "Lobewright computes engines whose opposed pistons run on undulating tracks.\n"

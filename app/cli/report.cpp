@@ -32,6 +32,9 @@ std::vector<std::string> wordsOf(const ReportArguments& given) {
     if (given.design.motored) {
         words.emplace_back("--motored");
     }
+    if (!given.claims.empty()) {
+        words.insert(words.end(), {"--claims", given.claims});
+    }
     words.insert(words.end(), {"--", given.design.file}); // a name may begin with a dash
     return words;
 }

@@ -6,6 +6,8 @@
 #include "app/cli/report_arguments.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
+#include "core/claims/claims_file.h"
+#include "core/claims/verdict.h"
 #include "core/files/source_date.h"
 #include "core/printable.h"
 #include "ui/report/report.h"
@@ -17,17 +19,43 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <optional>
+#include <variant>
 
 namespace lobewright::cli {
 
 namespace {
 
+/// The verdict on the published figures where there are any; or the exit status after the reasons
+/// have gone to stderr.
+std::variant<std::optional<study::VerdictPage>, int> verdictOf(const std::string& file,
+                                                               const solution::Solution& solution) {
+    if (file.empty()) {
+        return std::nullopt;
+    }
+    const auto text = readOrReport(file, study::largestClaims + 1);
+    if (const int* status = std::get_if<int>(&text)) {
+        return *status;
+    }
+    const auto claims = study::readClaims(std::get<std::string>(text));
+    if (!claims) {
+        report(file, claims.problems());
+        return invalidDesign;
+    }
+    return study::verdictPage(*claims, &solution);
+}
+
 /// The bytes of the PDF. Computes the torque curve first, under the monitor.
 /// Errors: cancelled, the gas cycle was not solved.
-Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) {
+Result<std::string> pdfOf(const solution::Solution& solution,
+                          const std::optional<study::VerdictPage>& verdict, Monitor& monitor) {
     auto table = ui::reportTorqueCurve(solution.design, monitor);
     if (!table) {
         return table.problems();
+    }
+    auto unknowns = ui::reportUnknowns(solution.design, monitor);
+    if (!unknowns) {
+        return unknowns.problems();
     }
     QHashSeed::setDeterministicGlobalSeed(); // fonts are written in the order of a hash
     qputenv("QT_QPA_PLATFORM", "offscreen"); // drawn on paper alone: no display is asked for
@@ -40,9 +68,12 @@ Result<std::string> pdfOf(const solution::Solution& solution, Monitor& monitor) 
     char name[] = "lobewright-report";
     char* arguments[] = {name, nullptr};
     const QApplication application(count, arguments);
-    const auto bytes = ui::reportPdf({std::make_shared<const solution::Solution>(solution),
-                                      std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
-                                      ui::reportDate()});
+    ui::ReportContent content{std::make_shared<const solution::Solution>(solution),
+                              std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
+                              ui::reportDate()};
+    content.unknowns = std::move(unknowns).value();
+    content.verdict = verdict;
+    const auto bytes = ui::reportPdf(content);
     if (!bytes) {
         return bytes.problems();
     }
@@ -54,7 +85,7 @@ int reportDesign(const ReportArguments& given) {
     if (const int* status = std::get_if<int>(&loaded)) {
         return *status;
     }
-    const OutputFile out("--out", given.file, {given.design.file});
+    const OutputFile out("--out", given.file, {given.design.file, given.claims});
     if (const int status = out.check()) {
         return status;
     }
@@ -67,10 +98,14 @@ int reportDesign(const ReportArguments& given) {
         say("{}: {}\n", printable(given.design.file), why);
         return notSolvable;
     }
+    const auto verdict = verdictOf(given.claims, solution);
+    if (const int* status = std::get_if<int>(&verdict)) {
+        return *status;
+    }
     bool wasInterrupted = false;
     const auto bytes = [&] {
         Progress progress;
-        auto pdf = pdfOf(solution, progress);
+        auto pdf = pdfOf(solution, std::get<std::optional<study::VerdictPage>>(verdict), progress);
         wasInterrupted = progress.isInterrupted();
         return pdf;
     }();

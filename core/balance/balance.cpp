@@ -32,6 +32,22 @@ UnitBalance unitBalance(const mechanism::OpposedPair& pair, const Samples& theta
             largestPistonForce(pair)};
 }
 
+UnitPeaks unitPeaks(const mechanism::OpposedPair& pair, const Samples& theta) {
+    const Shaking sum = shaking(pair, 1.0, theta);
+    return {sum.force.abs().maxCoeff(),
+            std::sqrt((sum.momentX.square() + sum.momentY.square()).maxCoeff()),
+            largestPistonForce(pair)};
+}
+
+Balance peaksAt(const UnitPeaks& unit, double omega) {
+    const double square = omega * omega;
+    Balance result;
+    result.highestForce = square * unit.force;
+    result.highestMoment = square * unit.moment;
+    result.pistonForce = square * unit.pistonForce;
+    return result;
+}
+
 Balance solveBalance(const Inputs& inputs) {
     const double square = inputs.omega * inputs.omega;
     Balance result;

@@ -22,6 +22,14 @@ struct UnitBalance {
 UnitBalance unitBalance(const mechanism::OpposedPair& pair, const Samples& theta,
                         int highestOrder = 24);
 
+/// The largest of what shakes at 1 rad/s, for studies that ask for no more.
+struct UnitPeaks {
+    double force = 0.0, moment = 0.0; ///< [N], [N·m]
+    double pistonForce = 0.0;         ///< [N]
+};
+/// theta: shaft angles over at least one period of the track.
+UnitPeaks unitPeaks(const mechanism::OpposedPair& pair, const Samples& theta);
+
 /// Everything the stage depends on. References must outlive the call.
 struct Inputs {
     const UnitBalance& unit;
@@ -43,5 +51,7 @@ struct Balance {
 
 /// Shaking, rocking and speed fluctuation of the whole engine. Reaction about z = −total torque.
 Balance solveBalance(const Inputs& inputs);
+/// No more than its largest forces and moment, at ω [rad/s].
+Balance peaksAt(const UnitPeaks& unit, double omega);
 
 } // namespace lobewright::balance

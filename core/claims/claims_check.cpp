@@ -181,37 +181,56 @@ double figureOf(const solution::Solution& design, std::string_view name) {
 
 } // namespace
 
-bool isSameEngine(const Claims& claims, const solution::Solution& design) {
+EngineMatch matchEngine(const Claims& claims, const solution::Solution& design) {
     const ClaimedEngine& engine = claims.engine;
     const auto& pair = design.pair;
-    int compared = 0;
-    bool isSame = engine.cycle.value_or(StrokeCycle::twoStroke) == StrokeCycle::twoStroke &&
-                  engine.drive.value_or(Drive::camTrack) == Drive::camTrack;
-    const auto compare = [&](std::optional<double> claimed, double own) {
-        if (claimed) {
-            ++compared;
-            isSame = isSame && std::abs(*claimed - own) <= 2.0 * roundingOfFigures * own;
+    EngineMatch match;
+    const auto differ = [&match](const Message& how) {
+        match.differs = match.differs.empty() ? how : match.differs;
+    };
+    if (engine.cycle.value_or(StrokeCycle::twoStroke) != StrokeCycle::twoStroke) {
+        differ(LW_TEXT("it is a two-stroke"));
+    }
+    if (engine.drive.value_or(Drive::camTrack) != Drive::camTrack) {
+        differ(LW_TEXT("it has cam tracks"));
+    }
+    const auto compare = [&](TextId what, const Unit& unit, std::optional<double> claimed,
+                             double own) {
+        if (!claimed) {
+            return;
+        }
+        ++match.compared;
+        if (std::abs(*claimed - own) > 2.0 * roundingOfFigures * own) {
+            differ({LW_TEXT("%1 %2, published %3"), what, lobewright::Amount(own, unit),
+                    lobewright::Amount(*claimed, unit)});
         }
     };
     const auto si = [](const std::optional<Amount>& amount) {
         return amount ? std::optional(amount->si) : std::nullopt;
     };
-    compare(engine.cylinders, pair.mechanism().cylinders);
-    compare(engine.reciprocations, pair.cyclesPerTurn());
-    compare(engine.eventsPerTurn, pair.mechanism().cylinders * pair.cyclesPerTurn());
-    compare(si(engine.displacement), 1e-6 * figureOf(design, "displacement_cm3"));
-    compare(si(engine.bore), pair.mechanism().bore);
-    compare(si(engine.stroke), pair.curve(End::inlet).stroke());
-    return isSame && compared >= 2;
+    const int cycles = pair.cyclesPerTurn();
+    compare(LW_TEXT("cylinders"), in::pure, engine.cylinders, pair.mechanism().cylinders);
+    compare(LW_TEXT("lobes"), in::pure, engine.reciprocations, cycles);
+    compare(LW_TEXT("power strokes per revolution"), in::pure, engine.eventsPerTurn,
+            pair.mechanism().cylinders * cycles);
+    compare(LW_TEXT("displacement"), in::cm3, si(engine.displacement),
+            1e-6 * figureOf(design, "displacement_cm3"));
+    compare(LW_TEXT("bore"), in::mm, si(engine.bore), pair.mechanism().bore);
+    compare(LW_TEXT("stroke"), in::mm, si(engine.stroke), pair.curve(End::inlet).stroke());
+    return match;
 }
 
-ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design) {
+bool isSameEngine(const Claims& claims, const solution::Solution& design) {
+    const EngineMatch match = matchEngine(claims, design);
+    return match.differs.empty() && match.compared >= 2;
+}
+
+ClaimsReport reportOn(const Claims& claims, const solution::Solution* sameEngine) {
     const ClaimBasis basis = claimBasis(claims);
     ClaimsReport report;
     report.claims = claims;
     report.assumptions = basis.assumptions;
-    const bool isSame = design != nullptr && isSameEngine(claims, *design);
-    if (isSame) {
+    if (sameEngine != nullptr) {
         report.assumptions.emplace_back(
             LW_TEXT("The open design is the engine claimed: no number given for it differs."));
     }
@@ -222,10 +241,14 @@ ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design)
     addConflicts(report, basis);
     addMissing(report, basis);
     for (const Statement& statement : claims.statements) {
-        report.statements.push_back(
-            checkStatement(statement, report, basis, isSame ? design : nullptr));
+        report.statements.push_back(checkStatement(statement, report, basis, sameEngine));
     }
     return report;
+}
+
+ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design) {
+    const bool isSame = design != nullptr && isSameEngine(claims, *design);
+    return reportOn(claims, isSame ? design : nullptr);
 }
 
 } // namespace lobewright::study

@@ -102,9 +102,19 @@ inline constexpr double roundingOfFigures = 0.01;
 /// claims speak of, statements on balance, boost and size are answered from it.
 ClaimsReport checkClaims(const Claims& claims, const solution::Solution* design = nullptr);
 
+/// How far a design is the engine that claims speak of.
+struct EngineMatch {
+    int compared = 0; ///< given numbers that were held against the design
+    Message differs;  ///< "bore 58 mm, published 60 mm": the first that differs; empty: none
+};
+EngineMatch matchEngine(const Claims& claims, const solution::Solution& design);
+
 /// Whether the claims speak of this design: no given number of chambers, lobes, cycle, bore, stroke
 /// or displacement differs by more than rounding, and at least two of them are given.
 bool isSameEngine(const Claims& claims, const solution::Solution& design);
+
+/// As checkClaims(), with a design that is known to be the engine claimed, or null.
+ClaimsReport reportOn(const Claims& claims, const solution::Solution* sameEngine);
 
 /// The torque and power points, for laying over a torque curve; a power without its speed is placed
 /// at the lowest speed at which the claimed torque can give it.

@@ -21,7 +21,8 @@ Message beyondEngines(const Message& subject) {
     return Message(LW_TEXT("%1 is beyond piston engines: the largest two-stroke diesels reach "
                            "about 55 % (common practice), and even the loss-free cycle of fuel and "
                            "air stays near 60 % at the compression engines can use (Heywood 1988, "
-                           "ch. 5, from memory). Taken as impossible above %2 % (own estimate)."),
+                           "ch. 5; secondary value, not checked against the printed source). Taken "
+                           "as impossible above %2 % (own estimate)."),
                    subject, number(100.0 * highestEfficiency, 2));
 }
 

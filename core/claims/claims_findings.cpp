@@ -181,8 +181,7 @@ void Findings::meanPressure(const PressurePlace& place, double pressure, TextId 
          (pressure + friction) / 1e5, "bar", "",
          isGiven ? LW_TEXT("fmep as given")
                  : LW_TEXT("Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in "
-                           "1000/min "
-                           "(from memory)"),
+                           "1000/min (secondary value, not checked against the printed source)"),
          Verdict::computed, Message()});
     if (thousands > highestFittedSpeed && !isGiven) {
         found.note = {LW_TEXT("the fit ends at %1/min: beyond it only a range can be told"),

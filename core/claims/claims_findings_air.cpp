@@ -27,7 +27,9 @@ void Findings::air() {
          fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
                      basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
                      basis_.stoichiometricAir),
-         flow, "kg/s", "", LW_TEXT("fuel data: Heywood 1988, table D.4 (from memory)"),
+         flow, "kg/s", "",
+         LW_TEXT("fuel data: Heywood 1988, table D.4 (secondary values, not checked against "
+                 "the printed source)"),
          Verdict::computed, ""});
     if (c_ && v_ && basis_.powerSpeed) {
         chargeOf(flow);
@@ -136,7 +138,8 @@ void Findings::correction() {
          Message(LW_TEXT("%1, %2"), std::string("P·α"), correction.formula),
          Message(LW_TEXT("%1·%2"), shown(figures_.power->si, "W"), correction.substituted),
          figures_.power->si * correction.factor / 1e3, "kW", "",
-         LW_TEXT("ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)"),
+         LW_TEXT("ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against "
+                 "the printed source)"),
          Verdict::computed, note});
 }
 

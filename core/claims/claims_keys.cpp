@@ -1,6 +1,9 @@
 #include "core/claims/claims_keys.h"
 
+#include "core/gas/models/fuel.h"
 #include "core/units.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -109,6 +112,27 @@ ClaimKey<Statement> kindKey() {
     return key;
 }
 
+template <class Group>
+void clear(const ClaimKey<Group>& key, Group& group) {
+    if (key.amount) {
+        (group.*key.amount).reset();
+    }
+    if (key.count) {
+        (group.*key.count).reset();
+    }
+    if (key.choose) {
+        key.choose(group, std::nullopt);
+    }
+}
+
+std::vector<ClaimWord> fuelWords() {
+    std::vector<ClaimWord> words;
+    for (const gas::FuelData& fuel : gas::allFuels()) {
+        words.push_back({fuel.name, fuel.word});
+    }
+    return words;
+}
+
 std::vector<ClaimKey<ClaimedEngine>> makeEngineKeys() {
     using E = ClaimedEngine;
     using enum Dimension;
@@ -141,13 +165,8 @@ std::vector<ClaimKey<ClaimedEngine>> makeEngineKeys() {
             "reciprocations_per_turn", LW_TEXT("Reciprocations per turn"), 0.01, &E::reciprocations,
             LW_TEXT("Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a "
                     "crank.")),
-        choiceKey<E>("fuel", LW_TEXT("Fuel"),
-                     {{"petrol", LW_TEXT("petrol")},
-                      {"methane", LW_TEXT("methane")},
-                      {"hydrogen", LW_TEXT("hydrogen")},
-                      {"diesel", LW_TEXT("diesel")},
-                      {"ethanol", LW_TEXT("ethanol")}},
-                     &E::fuel, LW_TEXT("Gives heating value and air needed.")),
+        choiceKey<E>("fuel", LW_TEXT("Fuel"), fuelWords(), &E::fuel,
+                     LW_TEXT("Gives heating value and air needed.")),
         amountKey<E>("displacement", LW_TEXT("Displacement"), volume, &E::displacement,
                      LW_TEXT("Swept volume of the whole engine, each chamber counted once.")),
         amountKey<E>("bore", LW_TEXT("Bore"), length, &E::bore, LW_TEXT("Diameter of a cylinder.")),
@@ -325,6 +344,29 @@ std::span<const ClaimKey<ClaimedConditions>> claimConditionKeys() {
 std::span<const ClaimKey<Statement>> statementKeys() {
     static const auto keys = makeStatementKeys();
     return keys;
+}
+
+Claims without(Claims claims, std::string_view path) {
+    forEachGroup([&](std::string_view name, auto keys, auto member) {
+        for (const auto& key : keys) {
+            if (path == fmt::format("/{}/{}", name, key.name)) {
+                clear(key, claims.*member);
+            }
+        }
+    });
+    return claims;
+}
+
+TextId claimLabel(std::string_view path) {
+    TextId label;
+    forEachGroup([&](std::string_view name, auto keys, auto) {
+        for (const auto& key : keys) {
+            if (path == fmt::format("/{}/{}", name, key.name)) {
+                label = key.label;
+            }
+        }
+    });
+    return label;
 }
 
 bool belongsTo(const ClaimKey<Statement>& key, StatementKind kind) {

@@ -49,6 +49,13 @@ std::span<const ClaimKey<Statement>> statementKeys();
 /// Whether a statement of this kind has the key.
 bool belongsTo(const ClaimKey<Statement>& key, StatementKind kind);
 
+/// The claims without the number at the path of the file, "/figures/torque". Unknown paths change
+/// nothing.
+Claims without(Claims claims, std::string_view path);
+
+/// What the key at a path of the file is called, "Torque"; empty: no such key.
+TextId claimLabel(std::string_view path);
+
 /// Shows every key of one group with the group: f(key, group).
 template <class F>
 void forEachGroup(F f) {

@@ -60,7 +60,8 @@ class ReportText {
     ReportText(std::size_t width, const std::function<std::string(const Message&)>& words)
         : width_(width), words_(words) {}
 
-    std::string of(const ClaimsReport& report);
+    /// `verdict`: above the rest; null: none.
+    std::string of(const ClaimsReport& report, const VerdictPage* verdict = nullptr);
 
   private:
     std::string said(const Message& text) const { return words_(text); }
@@ -73,6 +74,9 @@ class ReportText {
     std::string finding(const Finding& finding) const;
     std::string statement(const StatementRow& row) const;
     std::string conflict(const Conflict& conflict) const;
+    std::string row(const VerdictRow& row, const VerdictPage& page) const;
+    std::string restsOn(const VerdictRow& row) const;
+    std::string listed(const std::vector<TextId>& labels) const;
 
     std::size_t width_;
     const std::function<std::string(const Message&)>& words_;
@@ -131,7 +135,56 @@ std::string ReportText::conflict(const Conflict& conflict) const {
     return text + quoted(LW_TEXT("keys"), fmt::format("{}", fmt::join(conflict.paths, ", ")));
 }
 
-std::string ReportText::of(const ClaimsReport& report) {
+std::string ReportText::listed(const std::vector<TextId>& labels) const {
+    std::vector<std::string> words;
+    for (const TextId label : labels) {
+        words.push_back(said(label));
+    }
+    return fmt::format("{}", fmt::join(words, ", "));
+}
+
+std::string ReportText::restsOn(const VerdictRow& row) const {
+    std::vector<std::string> parts;
+    const auto add = [this, &parts](TextId what, const std::string& text) {
+        parts.push_back(said(Message(LW_TEXT("%1: %2"), what, text)));
+    };
+    if (!row.given.empty()) {
+        add(LW_TEXT("given"), listed(row.given));
+    }
+    if (!row.assumed.empty()) {
+        add(LW_TEXT("assumed"), listed(row.assumed));
+    }
+    if (row.designRestsOn) {
+        const auto& n = *row.designRestsOn;
+        parts.push_back(said(
+            Message(LW_TEXT("the design: %1 given, %2 measured, %3 derived, %4 assumed, %5 chosen"),
+                    n.given, n.measured, n.derived, n.assumed, n.chosen)));
+    }
+    return fmt::format("{}", fmt::join(parts, "; "));
+}
+
+std::string ReportText::row(const VerdictRow& row, const VerdictPage& page) const {
+    const std::string what = row.isQuoted ? fmt::format("\"{}\"", said(row.what)) : said(row.what);
+    std::string text = wrapped(fmt::format("{} — {}", what, said(name(row.outcome))), 2, width_);
+    const auto cell = [&](TextId label, const VerdictCell& one) {
+        // What holds for the whole column is said once above it.
+        if (!one.text.empty() || one.why != page.designNote) {
+            text += labelled(label,
+                             one.text.empty() ? Message(LW_TEXT("none: %1"), one.why) : one.text);
+        }
+    };
+    if (!row.isQuoted) {
+        cell(LW_TEXT("published"), row.published);
+    }
+    cell(LW_TEXT("arithmetic"), row.arithmetic);
+    cell(LW_TEXT("this design"), row.design);
+    cell(LW_TEXT("band"), row.band);
+    text += quoted(LW_TEXT("rests on"), restsOn(row));
+    text += labelled(LW_TEXT("confidence"), name(row.confidence));
+    return text + labelled(LW_TEXT("overturned"), row.overturnedBy);
+}
+
+std::string ReportText::of(const ClaimsReport& report, const VerdictPage* verdict) {
     const Claims& claims = report.claims;
     std::string text;
     if (!claims.title.empty()) {
@@ -146,6 +199,19 @@ std::string ReportText::of(const ClaimsReport& report) {
             text += write(row);
         }
     };
+    if (verdict != nullptr && !verdict->rows.empty()) {
+        text += heading(said(LW_TEXT("Verdict, the weightiest first")));
+        text += verdict->designNote.empty() ? "" : wrapped(said(verdict->designNote), 2, width_);
+        for (const VerdictRow& one : verdict->rows) {
+            text += row(one, *verdict);
+        }
+        const auto& wanted = verdict->wanted;
+        if (!wanted.empty() && !wanted.front().rows.empty()) {
+            text += "\n" + wrapped(said({LW_TEXT("Rows that %1 would decide: %2."),
+                                         wanted.front().label, wanted.front().rows.size()}),
+                                   2, width_);
+        }
+    }
     section(LW_TEXT("Given numbers that do not fit each other"), report.conflicts,
             [&](const Conflict& row) { return conflict(row); });
     section(LW_TEXT("What follows from the numbers"), report.findings,
@@ -182,14 +248,7 @@ ordered_json findingJson(const Finding& finding) {
             {"readings", readings}};
 }
 
-} // namespace
-
-std::string claimsText(const ClaimsReport& report, std::size_t width,
-                       const std::function<std::string(const Message&)>& words) {
-    return ReportText(width, words).of(report);
-}
-
-std::string claimsJson(const ClaimsReport& report) {
+ordered_json reportJson(const ClaimsReport& report) {
     ordered_json root;
     root["title"] = report.claims.title;
     root["findings"] = ordered_json::array();
@@ -225,7 +284,81 @@ std::string claimsJson(const ClaimsReport& report) {
         root["assumptions"].push_back(assumption.english());
     }
     root["caution"] = caution.text;
+    return root;
+}
+
+ordered_json cellJson(const VerdictCell& cell) {
+    return {{"text", cell.text.english()},
+            {"why", cell.why.english()},
+            {"opens", name(cell.opens)},
+            {"target", cell.target}};
+}
+
+ordered_json wordsJson(const std::vector<TextId>& labels) {
+    ordered_json words = ordered_json::array();
+    for (const TextId label : labels) {
+        words.push_back(label.text);
+    }
+    return words;
+}
+
+ordered_json rowJson(const VerdictRow& row) {
+    ordered_json rests = {{"given", wordsJson(row.given)}, {"assumed", wordsJson(row.assumed)}};
+    if (row.designRestsOn) {
+        const auto& n = *row.designRestsOn;
+        rests["design"] = {{"given", n.given},
+                           {"measured", n.measured},
+                           {"derived", n.derived},
+                           {"assumed", n.assumed},
+                           {"chosen", n.chosen}};
+    }
+    return {{"id", row.id},
+            {"what", row.what.english()},
+            {"published", cellJson(row.published)},
+            {"arithmetic", cellJson(row.arithmetic)},
+            {"this_design", cellJson(row.design)},
+            {"band", cellJson(row.band)},
+            {"outcome", name(row.outcome).text},
+            {"confidence", name(row.confidence).text},
+            {"rests_on", rests},
+            {"overturned_by", row.overturnedBy.english()}};
+}
+
+std::string written(const ordered_json& root) {
     return root.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
+}
+
+} // namespace
+
+std::string claimsText(const ClaimsReport& report, std::size_t width,
+                       const std::function<std::string(const Message&)>& words) {
+    return ReportText(width, words).of(report);
+}
+
+std::string claimsText(const VerdictPage& page, std::size_t width,
+                       const std::function<std::string(const Message&)>& words) {
+    return ReportText(width, words).of(page.report, &page);
+}
+
+std::string claimsJson(const ClaimsReport& report) {
+    return written(reportJson(report));
+}
+
+std::string claimsJson(const VerdictPage& page) {
+    ordered_json root = reportJson(page.report);
+    root["verdict"] = ordered_json::array();
+    for (const VerdictRow& row : page.rows) {
+        root["verdict"].push_back(rowJson(row));
+    }
+    root["wanted"] = ordered_json::array();
+    for (const WantedNumber& wanted : page.wanted) {
+        root["wanted"].push_back({{"path", wanted.path},
+                                  {"label", wanted.label.text},
+                                  {"decides", wanted.decides.text},
+                                  {"rows", wanted.rows}});
+    }
+    root["design_note"] = page.designNote.english();
+    return written(root);
 }
 
 } // namespace lobewright::study

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/claims/claims_check.h"
+#include "core/claims/verdict.h"
 
 #include <functional>
 #include <string>
@@ -17,5 +17,10 @@ std::string claimsText(const ClaimsReport& report, std::size_t width = 100,
 /// JSON with "findings", "conflicts", "statements", "missing" and "assumptions"; numbers in the
 /// units named beside them.
 std::string claimsJson(const ClaimsReport& report);
+
+/// The same with the verdict on top: under "verdict" and "wanted" in the JSON.
+std::string claimsText(const VerdictPage& page, std::size_t width = 100,
+                       const std::function<std::string(const Message&)>& words = &Message::english);
+std::string claimsJson(const VerdictPage& page);
 
 } // namespace lobewright::study

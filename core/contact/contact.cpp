@@ -1,17 +1,11 @@
 #include "core/contact/contact.h"
 
-#include "core/contact/bearing_life.h"
+#include "core/contact/durability.h"
 #include "core/contact/stations.h"
-#include "core/contact/track_materials.h"
 #include "core/mechanism/folded_angles.h"
-#include "core/units.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-
-LW_TEXTS_OF(Core)
 
 namespace lobewright::contact {
 
@@ -24,17 +18,18 @@ struct Observed {
     const Samples& edgePlaces;
     const StationSamples& edges;
 
-    /// The largest value, of `scale` times what `of` gives for a station, over both sets.
+    /// The largest value, of `scale` times what `of` gives for a sample of a station, over both
+    /// sets; absent values do not count.
     template <class Of>
     std::optional<Place> extreme(double scale, Of&& of) const {
         std::optional<Place> best;
         const auto look = [&](const StationSamples& set, const Samples& theta) {
             for (const Station station : allStations) {
                 const StationContact& at = set.stations[static_cast<std::size_t>(station)];
-                const auto& [values, counts] = of(at);
-                for (Eigen::Index i = 0; i < values.size(); ++i) {
-                    if (counts(i) && (!best || scale * values(i) > scale * best->value)) {
-                        best = Place{values(i), theta(i), station};
+                for (Eigen::Index i = 0; i < theta.size(); ++i) {
+                    const std::optional<double> value = of(at, i);
+                    if (value && (!best || scale * *value > scale * best->value)) {
+                        best = Place{*value, theta(i), station};
                     }
                 }
             }
@@ -45,28 +40,28 @@ struct Observed {
     }
 };
 
-using Mask = Eigen::Array<bool, Eigen::Dynamic, 1>;
-
 void addWorstPlaces(TrackContact& track, const Observed& observed, double roughness) {
-    using Values = std::pair<Samples, Mask>;
-    const auto positive = [](const Samples& f) { return Values{f, f > 0.0}; };
-    track.highestPressure =
-        observed.extreme(1.0, [&](const StationContact& s) { return positive(s.pressure); });
-    track.lowestFilm =
-        observed.extreme(-1.0, [&](const StationContact& s) { return positive(s.film); });
+    using Value = std::optional<double>;
+    const auto positive = [](double value) { return value > 0.0 ? Value(value) : Value(); };
+    track.highestPressure = observed.extreme(
+        1.0, [&](const StationContact& s, Eigen::Index i) { return positive(s.pressure(i)); });
+    track.lowestFilm = observed.extreme(
+        -1.0, [&](const StationContact& s, Eigen::Index i) { return positive(s.film(i)); });
     if (track.lowestFilm) {
         track.lowestFilmRatio = track.lowestFilm;
         track.lowestFilmRatio->value /= roughness;
     }
-    track.highestSlip = *observed.extreme(1.0, [](const StationContact& s) {
-        return Values{s.slip, Mask::Constant(s.slip.size(), true)};
+    track.highestSlip = *observed.extreme(
+        1.0, [](const StationContact& s, Eigen::Index i) { return Value(s.slip(i)); });
+    track.highestPressureSlip = *observed.extreme(1.0, [](const StationContact& s, Eigen::Index i) {
+        return Value(s.pressure(i) * s.slip(i));
     });
-    track.highestPressureSlip = *observed.extreme(1.0, [](const StationContact& s) {
-        return Values{s.pressure * s.slip, Mask::Constant(s.slip.size(), true)};
+    track.undercut = observed.extreme(-1.0, [](const StationContact& s, Eigen::Index i) {
+        return s.relativeRadius(i) <= 0.0 ? Value(s.relativeRadius(i)) : Value();
     });
-    track.undercut = observed.extreme(-1.0, [](const StationContact& s) {
-        return Values{s.relativeRadius, s.relativeRadius <= 0.0};
-    });
+    Eigen::Index deepest = 0;
+    track.highestShear = observed.samples.deepestShear.maxCoeff(&deepest);
+    track.highestShearDepth = observed.samples.shearDepth(deepest);
     if (observed.samples.truncation.size() > 0) {
         track.truncation = observed.samples.truncation.maxCoeff();
         if (observed.edges.truncation.size() > 0) {
@@ -101,78 +96,6 @@ void addSamples(TrackContact& track, const StationSamples& samples,
     track.filmRatio = unfold(samples.filmRatio);
     track.slip = unfold(samples.slip);
     track.pressureSlip = unfold(samples.pressureSlip);
-}
-
-RollerLife rollerLife(const Inputs& inputs, End end) {
-    const loads::Nodes& nodes = inputs.loads.nodes;
-    const loads::PistonLoads& piston = nodes.piston[end];
-    const mechanism::Mechanism& mechanism = inputs.pair.mechanism();
-    const double radius = mechanism.pitchRadius;
-    const Samples path = nodes.weight * (radius * radius + piston.lift.y1.square()).sqrt();
-
-    RollerLife life;
-    life.turnsPerShaftTurn =
-        inputs.pair.curve(end).lobes() * path.sum() / (units::turn * mechanism.roller.radius);
-    life.meanSpeed = life.turnsPerShaftTurn * inputs.omega;
-    life.equivalentLoad = equivalentLoad(piston.contactForce, path);
-    if (inputs.bearing.dynamicRating && life.equivalentLoad > 0.0) {
-        life.ratingLife = ratingLife(*inputs.bearing.dynamicRating, life.equivalentLoad);
-        life.life = *life.ratingLife * 1e6 * units::turn / life.meanSpeed;
-    }
-    const double largest = inputs.loads.highestContactForce[end].value;
-    if (inputs.bearing.staticRating && largest > 0.0) {
-        life.staticSafety = *inputs.bearing.staticRating / largest;
-        life.staticStress = staticStress(*life.staticSafety);
-    }
-    return life;
-}
-
-struct Allowable {
-    double stress = 0.0;
-    std::optional<double> cycles;
-};
-
-Result<Allowable> allowable(const Materials& materials) {
-    const TrackMaterial* material = findTrackMaterial(materials.track);
-    if (materials.allowableStress) {
-        return Allowable{*materials.allowableStress,
-                         material ? std::optional(material->cycles) : std::nullopt};
-    }
-    if (!material) {
-        return Problem{"/materials/track",
-                       Message(LW_TEXT("is \"%1\", which is not in the table of track materials, "
-                                       "and no allowable stress is given"),
-                               materials.track)};
-    }
-    return Allowable{material->allowableStress, material->cycles};
-}
-
-void addDurability(TrackContact& track, const Inputs& inputs, End end, const Allowable& limit) {
-    track.allowableStress = limit.stress;
-    if (track.highestPressure) {
-        track.safety = limit.stress / track.highestPressure->value;
-    }
-    constexpr double hour = 3600.0;
-    track.passesPerTurn = inputs.pair.mechanism().cylinders;
-    const double passesPerSecond = track.passesPerTurn * inputs.omega / units::turn;
-    track.passesPerHour = passesPerSecond * hour;
-    if (limit.cycles) {
-        track.timeToCycles = *limit.cycles / passesPerSecond;
-    }
-    track.life = rollerLife(inputs, end);
-}
-
-Result<double> loadedWidth(const mechanism::Mechanism& mechanism) {
-    const double width = mechanism.roller.loadedWidth();
-    if (!(width > 0.0)) {
-        return Problem{
-            "/mechanism/roller/edge_relief_mm",
-            Message(
-                LW_TEXT("is %1 at each end of a roller %2 wide: no width is left to carry load"),
-                Amount(mechanism.roller.edgeRelief, in::mm),
-                Amount(mechanism.roller.width, in::mm))};
-    }
-    return width;
 }
 
 } // namespace

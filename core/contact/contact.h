@@ -71,7 +71,9 @@ struct TrackContact {
     // Worst places over the samples and both sides of every junction; absent where never loaded.
     std::optional<Place> highestPressure, lowestFilm, lowestFilmRatio;
     Place highestSlip, highestPressureSlip;
-    std::optional<Place> undercut; ///< smallest R_rel where it is ≤ 0
+    double highestShear = 0.0;      ///< of deepestShear [Pa]
+    double highestShearDepth = 0.0; ///< where that is [m]
+    std::optional<Place> undercut;  ///< smallest R_rel where it is ≤ 0
     /// Crowned roller: largest long axis of the ellipse over the loaded width; above 1 it is cut
     /// off at the roller's edges and the true stress there is higher.
     std::optional<double> truncation;

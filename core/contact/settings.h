@@ -35,4 +35,10 @@ struct RollerBearing {
     bool operator==(const RollerBearing&) const = default;
 };
 
+/// Bearing that carries the thrust of a one-sided engine's track into the housing.
+struct ThrustBearing {
+    std::optional<double> dynamicRating; ///< C of a roller thrust bearing [N]; absent: no life
+    bool operator==(const ThrustBearing&) const = default;
+};
+
 } // namespace lobewright::contact

@@ -111,8 +111,9 @@ void addStraight(StationSamples& result, const RollerOnTrack& contact, const Rid
 
 } // namespace
 
-double RollerOnTrack::rho(Station station) const {
-    const double half = 0.5 * loadedWidth();
+namespace {
+double radiusOf(Station station, double pitchRadius, double loadedWidth) {
+    const double half = 0.5 * loadedWidth;
     switch (station) {
     case Station::inner:
         return pitchRadius - half;
@@ -122,6 +123,15 @@ double RollerOnTrack::rho(Station station) const {
         break;
     }
     return pitchRadius;
+}
+} // namespace
+
+double RollerOnTrack::rho(Station station) const {
+    return radiusOf(station, pitchRadius, loadedWidth());
+}
+
+double stationRadius(const mechanism::Mechanism& mechanism, Station station) {
+    return radiusOf(station, mechanism.pitchRadius, mechanism.roller.loadedWidth());
 }
 
 RollerOnTrack rollerOnTrack(const mechanism::Mechanism& mechanism, const Materials& materials,

@@ -14,6 +14,9 @@ struct Ride {
     Samples force;
 };
 
+/// ρ of a station [m].
+double stationRadius(const mechanism::Mechanism& mechanism, Station station);
+
 /// What the contact of one roller depends on besides motion and load.
 struct RollerOnTrack {
     track::Roller roller;

@@ -16,21 +16,26 @@ namespace lobewright::contact {
 namespace {
 
 /// What people read of the table, for translators.
-constexpr TextId texts[] = {LW_TEXT("Case-carburised steel, quality ML"),
-                            LW_TEXT("Case-carburised steel, quality MQ"),
-                            LW_TEXT("Case-carburised steel, quality ME"),
-                            LW_TEXT("Flame- or induction-hardened steel, quality ML"),
-                            LW_TEXT("Flame- or induction-hardened steel, quality MQ"),
-                            LW_TEXT("Flame- or induction-hardened steel, quality ME"),
-                            LW_TEXT("Gas-nitrided nitriding steel, quality MQ"),
-                            LW_TEXT("Gas-nitrided through-hardening steel, quality MQ"),
-                            LW_TEXT("Nitrocarburised steel, quality MQ"),
-                            LW_TEXT("Through-hardened alloy steel, quality MQ"),
-                            LW_TEXT("ISO 6336-5:2003, table 1 (from memory)"),
-                            LW_TEXT("ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)"),
-                            LW_TEXT("ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)"),
-                            LW_TEXT("ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)"),
-                            LW_TEXT("ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)")};
+constexpr TextId texts[] = {
+    LW_TEXT("Case-carburised steel, quality ML"),
+    LW_TEXT("Case-carburised steel, quality MQ"),
+    LW_TEXT("Case-carburised steel, quality ME"),
+    LW_TEXT("Flame- or induction-hardened steel, quality ML"),
+    LW_TEXT("Flame- or induction-hardened steel, quality MQ"),
+    LW_TEXT("Flame- or induction-hardened steel, quality ME"),
+    LW_TEXT("Gas-nitrided nitriding steel, quality MQ"),
+    LW_TEXT("Gas-nitrided through-hardening steel, quality MQ"),
+    LW_TEXT("Nitrocarburised steel, quality MQ"),
+    LW_TEXT("Through-hardened alloy steel, quality MQ"),
+    LW_TEXT("ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)"),
+    LW_TEXT("ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the "
+            "printed source)"),
+    LW_TEXT("ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the "
+            "printed source)"),
+    LW_TEXT("ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the "
+            "printed source)"),
+    LW_TEXT("ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the "
+            "printed source)")};
 
 /// A text of the table; it must stand in the list above.
 TextId known(const std::string& text) {

@@ -1,11 +1,48 @@
 #include "core/design/catalogue.h"
 
 #include "core/design/file.h"
+#include "core/design/schedules.h"
 #include "core/design/snapshot.h"
 
 LW_TEXTS_OF(Core)
 
 namespace lobewright::design {
+
+namespace {
+
+constexpr Choice<LoadBy> waysOfLoad[] = {
+    {LoadBy::supply, {"supply", LW_TEXT("Supply pressure")}},
+    {LoadBy::mixture, {"mixture", LW_TEXT("Mixture strength")}},
+};
+
+void describeLoad(Visitor& v, Running& running) {
+    v.number({.name = "load",
+              .label = LW_TEXT("Load"),
+              .unit = in::pure,
+              .range = between(0.0, 1.0),
+              .help = LW_TEXT("Share of full load, 0 to 1. Default 1.")},
+             running.load);
+    v.choice<LoadBy>(
+        {.name = "load_by",
+         .label = LW_TEXT("Load by"),
+         .help = LW_TEXT("Supply pressure: that of a constant supply, or that before the intake of "
+                         "blower, compressor or pump, falls from its full value to the floor. "
+                         "Mixture strength: the excess-air ratio is that of full load / load.")},
+        waysOfLoad, running.loadBy);
+    v.branch({"load_by", {"supply"}}, running.loadBy == LoadBy::supply, [&] {
+        v.number({.name = "load_floor_bar",
+                  .label = LW_TEXT("Pressure of load 0"),
+                  .unit = in::bar,
+                  .range = between(0.05, 20.0),
+                  .help = LW_TEXT(
+                      "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
+                      "with a constant supply, else a quarter of the ambient pressure (own "
+                      "estimate).")},
+                 running.loadFloor);
+    });
+}
+
+} // namespace
 
 void describeRunning(Visitor& v, Running& running) {
     v.number({.name = "speed_rpm",
@@ -30,6 +67,47 @@ void describeRunning(Visitor& v, Running& running) {
               .range = between(0.0, 1e6),
               .help = LW_TEXT("I of everything that turns with the shaft; 0: not given.")},
              running.inertia);
+    describeLoad(v, running);
+}
+
+void describeSchedules(Visitor& v, std::vector<Schedule>& schedules) {
+    constexpr auto mostPoints = static_cast<double>(mostScheduledSpeeds);
+    v.list({.name = "schedules",
+            .label = LW_TEXT("Schedules over speed"),
+            .range = between(0.0, static_cast<double>(mostSchedules)),
+            .presence = Presence::optional,
+            .help = LW_TEXT("Inputs that follow the shaft speed instead of standing still."),
+            .writtenWhenNull = false},
+           LW_TEXT("Schedule"), schedules, [&](Schedule& schedule) {
+               v.text({.name = "input",
+                       .label = LW_TEXT("Input that follows the speed"),
+                       .range = between(0.0, 200.0),
+                       .help = LW_TEXT("JSON pointer of a number of the adjuster, of the gas side "
+                                       "or of the operating point, but for the speed itself.")},
+                      schedule.input);
+               v.numbers({.name = "speed_rpm",
+                          .label = LW_TEXT("Speeds of the schedule"),
+                          .range = between(1.0, mostPoints),
+                          .help = LW_TEXT("Shaft speeds of the points, rising. Below the first and "
+                                          "above the last the value stands still.")},
+                         {.name = "",
+                          .label = LW_TEXT("Speed"),
+                          .unit = in::rpm,
+                          .range = between(5.0, 30000.0),
+                          .help = LW_TEXT("Shaft speed of this point.")},
+                         schedule.speed);
+               v.numbers({.name = "value",
+                          .label = LW_TEXT("Values of the schedule"),
+                          .range = between(1.0, mostPoints),
+                          .help = LW_TEXT("One for each speed, in the unit of the input; between "
+                                          "them a monotone cubic (Fritsch and Carlson 1980).")},
+                         {.name = "",
+                          .label = LW_TEXT("Value"),
+                          .range = between(-1e6, 1e6),
+                          .help = LW_TEXT("Value of the input at the speed of this point, in its "
+                                          "unit.")},
+                         schedule.value);
+           });
 }
 
 void describe(Visitor& v, Design& design) {
@@ -85,6 +163,7 @@ void describeEngine(Visitor& v, Design& design) {
               [&] { describeTrackBlank(v, design.trackBlank); });
     v.section({.name = "limits", .label = "Limits", .presence = optional},
               [&] { describeLimits(v, design.limits); });
+    describeSchedules(v, design.schedules);
     describeKnowledge(v, design.knowledge);
 }
 

@@ -182,6 +182,7 @@ void describeTracks(Visitor& visitor, Tracks& tracks, bool isOneSided);
 void describePorts(Visitor& visitor, ports::Rows& rows);
 void describeGas(Visitor& visitor, gas::Settings& gas, bool isOneSided);
 void describeRunning(Visitor& visitor, Running& running);
+void describeSchedules(Visitor& visitor, std::vector<Schedule>& schedules);
 void describeFriction(Visitor& visitor, loads::Friction& friction);
 void describeContact(Visitor& visitor, Design& design);
 void describeReference(Visitor& visitor, Reference& reference);

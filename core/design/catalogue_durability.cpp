@@ -228,6 +228,21 @@ void describeContact(Visitor& v, Design& design) {
                                       "computed.")},
                      design.rollerBearing.staticRating);
         });
+    v.branch(oneSided, design.mechanism.isOneSided(), [&] {
+        v.section({.name = "thrust_bearing",
+                   .label = LW_TEXT("Thrust bearing"),
+                   .presence = Presence::optional},
+                  [&] {
+                      v.number(
+                          {.name = "dynamic_rating_kN",
+                           .label = LW_TEXT("Dynamic rating"),
+                           .unit = in::kN,
+                           .range = between(0.01, 100000.0),
+                           .help = LW_TEXT("C of the roller thrust bearing that carries the track "
+                                           "(ISO 281); empty: no life is computed.")},
+                          design.thrustBearing.dynamicRating);
+                  });
+    });
 }
 
 void describeLimits(Visitor& v, Limits& limits) {

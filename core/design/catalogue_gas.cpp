@@ -1,4 +1,7 @@
 #include "core/design/catalogue.h"
+#include "core/gas/models/fuel.h"
+
+#include <vector>
 
 LW_TEXTS_OF(Core)
 
@@ -10,20 +13,40 @@ using gas::Fuel;
 using gas::Mixture;
 using gas::PumpSides;
 using gas::ScavengingModel;
+using gas::Stages;
 using gas::SupplyKind;
 using gas::WallHeatModel;
+using gas::WheelCharacteristic;
+using gas::WheelDrive;
 
-constexpr Choice<Fuel> fuels[] = {
-    {Fuel::petrol, {"petrol", LW_TEXT("Petrol (surrogate)")}},
-    {Fuel::methane, {"methane", LW_TEXT("Methane")}},
-    {Fuel::hydrogen, {"hydrogen", LW_TEXT("Hydrogen")}},
-    {Fuel::diesel, {"diesel", LW_TEXT("Diesel (surrogate)")}},
-    {Fuel::ethanol, {"ethanol", LW_TEXT("Ethanol")}},
-};
+/// As the table of fuels has them.
+const std::vector<Choice<Fuel>>& fuels() {
+    static const std::vector<Choice<Fuel>> all = [] {
+        std::vector<Choice<Fuel>> choices;
+        for (const gas::FuelData& fuel : gas::allFuels()) {
+            choices.push_back({static_cast<Fuel>(choices.size()), {fuel.name, fuel.label}});
+        }
+        return choices;
+    }();
+    return all;
+}
 constexpr Choice<SupplyKind> supplyKinds[] = {
     {SupplyKind::reservoir, {"reservoir", LW_TEXT("Constant pressure")}},
     {SupplyKind::blower, {"blower", LW_TEXT("Blower with plenum")}},
     {SupplyKind::underPiston, {"under-piston", LW_TEXT("Space under the piston as pump")}},
+    {SupplyKind::compressor, {"compressor", LW_TEXT("Centrifugal compressor with plenum")}},
+};
+constexpr Choice<WheelDrive> wheelDrives[] = {
+    {WheelDrive::gear, {"gear", LW_TEXT("Gear on the shaft")}},
+    {WheelDrive::turbine, {"turbine", LW_TEXT("Turbine in the exhaust")}},
+};
+constexpr Choice<WheelCharacteristic> characteristics[] = {
+    {WheelCharacteristic::coefficients, {"coefficients", LW_TEXT("Coefficients")}},
+    {WheelCharacteristic::table, {"table", LW_TEXT("Measured points")}},
+};
+constexpr Choice<Stages> stageChoices[] = {
+    {Stages::wheel, {"wheel", LW_TEXT("Compressor wheel alone")}},
+    {Stages::wheelThenBlower, {"wheel-then-blower", LW_TEXT("Blower behind the wheel")}},
 };
 constexpr Choice<Mixture> mixtures[] = {
     {Mixture::injected, {"injected", LW_TEXT("Injected after the ports have closed")}},
@@ -124,12 +147,15 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
               .range = between(0.01, 1.0),
               .help = LW_TEXT("η_v of the blower, held constant. Default 0.85 (own estimate).")},
              supply.volumetricEfficiency);
+}
+
+void describePlenum(Visitor& v, gas::Supply& supply) {
     v.number({.name = "plenum_cm3",
               .label = LW_TEXT("Plenum volume"),
               .unit = in::cm3,
               .range = between(0.1, 1e6),
-              .help = LW_TEXT(
-                  "Volume between blower and inlet ports. Default 3000 cm³ (own estimate).")},
+              .help = LW_TEXT("Volume between blower or compressor and inlet ports. Default 3000 "
+                              "cm³ (own estimate).")},
              supply.plenumVolume);
     v.number({.name = "after_cooler_outlet_K",
               .label = LW_TEXT("After-cooler outlet"),
@@ -137,6 +163,220 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
               .range = gasTemperatures,
               .help = LW_TEXT("Temperature behind the after-cooler; empty without one.")},
              supply.afterCoolerTemperature);
+}
+
+constexpr Range flowCoefficients = {1e-4, 1.0, false, false};
+
+void describeCoefficients(Visitor& v, gas::Wheel& wheel) {
+    v.number({.name = "head_coefficient",
+              .label = LW_TEXT("Highest head coefficient"),
+              .unit = in::pure,
+              .range = between(0.05, 1.2),
+              .help = LW_TEXT("ψ₀: isentropic rise of enthalpy over the square of the tip speed, "
+                              "at its peak. Default 0.73: radial blades, slip factor 0.9 × power "
+                              "input factor 1.04 × efficiency 0.78 (Cohen, Rogers and "
+                              "Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).")},
+             wheel.headCoefficient);
+    v.number({.name = "surge_flow",
+              .label = LW_TEXT("Flow coefficient of surge"),
+              .unit = in::pure,
+              .range = flowCoefficients,
+              .help = LW_TEXT("φ_s: below it the wheel surges. φ is the mass flow over inlet "
+                              "density × tip speed × diameter squared. Default 0.04 (own "
+                              "estimate).")},
+             wheel.surgeFlow);
+    v.number({.name = "peak_flow",
+              .label = LW_TEXT("Flow coefficient of the highest head"),
+              .unit = in::pure,
+              .range = flowCoefficients,
+              .help = LW_TEXT("φ_p: from here the head falls as a parabola towards choke. Default "
+                              "0.045 (own estimate).")},
+             wheel.peakFlow);
+    v.number({.name = "choke_flow",
+              .label = LW_TEXT("Flow coefficient of choke"),
+              .unit = in::pure,
+              .range = flowCoefficients,
+              .help = LW_TEXT("φ_c: here no head is left. Default 0.105 (own estimate).")},
+             wheel.chokeFlow);
+    v.number({.name = "best_efficiency",
+              .label = LW_TEXT("Best efficiency of the wheel"),
+              .unit = in::pure,
+              .range = between(0.05, 1.0),
+              .help = LW_TEXT("Highest isentropic efficiency. Default 0.78 (Cohen, Rogers and "
+                              "Saravanamuttoo, ch. 4; secondary value).")},
+             wheel.bestEfficiency);
+    v.number({.name = "best_flow",
+              .label = LW_TEXT("Flow coefficient of the best efficiency"),
+              .unit = in::pure,
+              .range = flowCoefficients,
+              .help = LW_TEXT("φ_b: the efficiency is a parabola about it, η_b·(2·φ/φ_b − "
+                              "(φ/φ_b)²). Default 0.06 (the example of the same text runs at "
+                              "0.061; secondary value).")},
+             wheel.bestFlow);
+}
+
+void describePoint(Visitor& v, gas::WheelPoint& point) {
+    v.number({.name = "speed_rpm",
+              .label = LW_TEXT("Corrected speed"),
+              .unit = in::rpm,
+              .range = between(100.0, 1e6),
+              .help = LW_TEXT("Speed of the wheel × √(reference temperature/inlet temperature).")},
+             point.speed);
+    v.number({.name = "flow_kg_per_s",
+              .label = LW_TEXT("Corrected flow"),
+              .unit = in::kgPerSecond,
+              .range = between(1e-5, 1e3),
+              .help = LW_TEXT("Mass flow × √(inlet temperature/reference temperature) × reference "
+                              "pressure/inlet pressure.")},
+             point.flow);
+    v.number({.name = "pressure_ratio",
+              .label = LW_TEXT("Pressure ratio"),
+              .unit = in::pure,
+              .range = between(0.5, 20.0),
+              .help = LW_TEXT("Total pressure behind the wheel over that before it.")},
+             point.pressureRatio);
+    v.number({.name = "efficiency",
+              .label = LW_TEXT("Isentropic efficiency"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("Isentropic efficiency at this flow and speed.")},
+             point.efficiency);
+}
+
+void describeMap(Visitor& v, gas::Wheel& wheel) {
+    v.number({.name = "reference_pressure_bar",
+              .label = LW_TEXT("Reference pressure of the table"),
+              .unit = in::bar,
+              .range = pressures,
+              .help = LW_TEXT("To which its flows are corrected. Default 1 bar.")},
+             wheel.referencePressure);
+    v.number({.name = "reference_temperature_K",
+              .label = LW_TEXT("Reference temperature of the table"),
+              .unit = in::kelvin,
+              .range = between(200.0, 400.0),
+              .help = LW_TEXT("To which its speeds and flows are corrected. Default 298.15 K.")},
+             wheel.referenceTemperature);
+    v.list({.name = "map",
+            .label = LW_TEXT("Measured points"),
+            .range = between(3.0, 2000.0),
+            .help = LW_TEXT("Points in any order, at least three flows at each speed, from surge "
+                            "to choke.")},
+           LW_TEXT("Point"), wheel.points,
+           [&](gas::WheelPoint& point) { describePoint(v, point); });
+}
+
+void describeWheel(Visitor& v, gas::Wheel& wheel) {
+    v.number({.name = "diameter_mm",
+              .label = LW_TEXT("Wheel diameter"),
+              .unit = in::mm,
+              .range = between(5.0, 2000.0),
+              .help = LW_TEXT("D at the tip of the compressor wheel. Default 80 mm (own "
+                              "estimate).")},
+             wheel.diameter);
+    v.choice<WheelCharacteristic>(
+        {.name = "characteristic",
+         .label = LW_TEXT("Characteristic of the wheel"),
+         .help = LW_TEXT("Coefficients of a radial wheel, or measured points at several speeds.")},
+        characteristics, wheel.characteristic);
+    v.branch({"characteristic", {"coefficients"}},
+             wheel.characteristic == WheelCharacteristic::coefficients,
+             [&] { describeCoefficients(v, wheel); });
+    v.branch({"characteristic", {"table"}}, wheel.characteristic == WheelCharacteristic::table,
+             [&] { describeMap(v, wheel); });
+}
+
+void describeGear(Visitor& v, gas::Compressor& compressor) {
+    v.number({.name = "ratio",
+              .label = LW_TEXT("Gear ratio of the wheel"),
+              .unit = in::pure,
+              .range = between(0.1, 500.0),
+              .help = LW_TEXT("Revolutions of the compressor wheel per shaft revolution. Default "
+                              "15 (own estimate).")},
+             compressor.gearRatio);
+}
+
+void describeIsentropicEfficiency(Visitor& v, gas::Supply& supply) {
+    v.number(
+        {.name = "isentropic_efficiency",
+         .label = LW_TEXT("Isentropic efficiency"),
+         .unit = in::pure,
+         .range = between(0.05, 1.0),
+         .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 (own estimate).")},
+        supply.isentropicEfficiency);
+}
+
+void describeTurbine(Visitor& v, gas::Turbine& turbine) {
+    v.number({.name = "exhaust_plenum_cm3",
+              .label = LW_TEXT("Exhaust plenum"),
+              .unit = in::cm3,
+              .range = between(10.0, 1e6),
+              .help = LW_TEXT("Volume between exhaust ports and nozzle; it loses no heat. Default "
+                              "3000 cm³ (own estimate).")},
+             turbine.exhaustVolume);
+    v.number({.name = "nozzle_mm2",
+              .label = LW_TEXT("Nozzle area of the turbine"),
+              .unit = in::mm2,
+              .range = between(1.0, 1e6),
+              .help = LW_TEXT("Effective area of nozzle and wheel as one orifice. Default 400 mm² "
+                              "(own estimate).")},
+             turbine.nozzleArea);
+    v.number({.name = "diameter_mm",
+              .label = LW_TEXT("Turbine wheel diameter"),
+              .unit = in::mm,
+              .range = between(5.0, 2000.0),
+              .help = LW_TEXT("Of the wheel where the gas enters it. Default 80 mm (own "
+                              "estimate).")},
+             turbine.diameter);
+    v.number({.name = "best_efficiency",
+              .label = LW_TEXT("Best efficiency of the turbine"),
+              .unit = in::pure,
+              .range = between(0.05, 1.0),
+              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. "
+                              "Default 0.72 (own estimate).")},
+             turbine.bestEfficiency);
+    v.number(
+        {.name = "best_speed_ratio",
+         .label = LW_TEXT("Best speed ratio of the turbine"),
+         .unit = in::pure,
+         .range = between(0.1, 1.5),
+         .help = LW_TEXT("u/c₀ of the best efficiency: tip speed over spouting velocity. "
+                         "Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; "
+                         "secondary value).")},
+        turbine.bestSpeedRatio);
+    v.number({.name = "mechanical_efficiency",
+              .label = LW_TEXT("Mechanical efficiency of the wheel shaft"),
+              .unit = in::pure,
+              .range = between(0.3, 1.0),
+              .help = LW_TEXT("η_m: what reaches the compressor of the turbine's power. Default "
+                              "0.95 (own estimate).")},
+             turbine.mechanicalEfficiency);
+}
+
+void describeCompressor(Visitor& v, gas::Supply& supply) {
+    gas::Compressor& compressor = supply.compressor;
+    v.choice<WheelDrive>({.name = "drive",
+                          .label = LW_TEXT("Drive of the wheel"),
+                          .help = LW_TEXT("Who turns the compressor wheel, and so pays for it.")},
+                         wheelDrives, compressor.drive);
+    v.branch({"drive", {"gear"}}, compressor.drive == WheelDrive::gear,
+             [&] { describeGear(v, compressor); });
+    v.branch({"drive", {"turbine"}}, compressor.drive == WheelDrive::turbine, [&] {
+        v.section({.name = "turbine", .label = LW_TEXT("Turbine")},
+                  [&] { describeTurbine(v, compressor.turbine); });
+    });
+    v.choice<Stages>({.name = "stages",
+                      .label = LW_TEXT("Stages"),
+                      .help = LW_TEXT("A blower behind the wheel brings air before the wheel is "
+                                      "up to speed: it starts a turbocharged engine.")},
+                     stageChoices, compressor.stages);
+    v.branch({"stages", {"wheel-then-blower"}}, compressor.stages == Stages::wheelThenBlower, [&] {
+        v.section({.name = "blower", .label = LW_TEXT("Blower behind the wheel")}, [&] {
+            describeBlower(v, supply);
+            describeIsentropicEfficiency(v, supply);
+        });
+    });
+    v.section({.name = "wheel", .label = LW_TEXT("Compressor wheel")},
+              [&] { describeWheel(v, compressor.wheel); });
 }
 
 void describeReed(Visitor& v, gas::Reed& reed) {
@@ -196,6 +436,27 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Share of the bore's area that pumps: 1 less that of a piston rod. "
                               "Default 0.92 (own estimate).")},
              pump.areaFactor);
+    v.number({.name = "wall_area_cm2",
+              .label = LW_TEXT("Wall area of the pump"),
+              .unit = in::cm2,
+              .range = between(0.0, 1e6),
+              .help = LW_TEXT("Walls that the gas under the piston exchanges heat with. Default 0: "
+                              "adiabatic.")},
+             pump.wallArea);
+    v.number({.name = "wall_coefficient_W_per_m2K",
+              .label = LW_TEXT("Heat transfer in the pump"),
+              .unit = in::WPerM2K,
+              .range = between(0.0, 1e5),
+              .help = LW_TEXT("Coefficient between gas and walls, constant over the cycle. Default "
+                              "60 W/(m²·K) (own estimate).")},
+             pump.wallCoefficient);
+    v.number({.name = "wall_K",
+              .label = LW_TEXT("Wall temperature of the pump"),
+              .unit = in::kelvin,
+              .range = wallTemperatures,
+              .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
+                              "estimate).")},
+             pump.wallTemperature);
     v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
               [&] { describeReed(v, pump.reed); });
 }
@@ -209,15 +470,16 @@ void describeSupply(Visitor& v, gas::Supply& supply) {
              [&] { describeReservoir(v, supply); });
     v.branch({"kind", {"blower"}}, supply.kind == SupplyKind::blower,
              [&] { describeBlower(v, supply); });
+    v.branch({"kind", {"compressor"}}, supply.kind == SupplyKind::compressor,
+             [&] { describeCompressor(v, supply); });
+    v.branch({"kind", {"blower", "compressor"}},
+             supply.kind == SupplyKind::blower || supply.kind == SupplyKind::compressor,
+             [&] { describePlenum(v, supply); });
     v.branch({"kind", {"under-piston"}}, supply.kind == SupplyKind::underPiston,
              [&] { describePump(v, supply.pump); });
-    v.number(
-        {.name = "isentropic_efficiency",
-         .label = LW_TEXT("Isentropic efficiency"),
-         .unit = in::pure,
-         .range = between(0.05, 1.0),
-         .help = LW_TEXT("η_is of whatever compresses the supply. Default 0.65 (own estimate).")},
-        supply.isentropicEfficiency);
+    v.branch({"kind", {"reservoir", "blower", "under-piston"}},
+             supply.kind != SupplyKind::compressor,
+             [&] { describeIsentropicEfficiency(v, supply); });
     v.number({.name = "ambient_pressure_bar",
               .label = LW_TEXT("Ambient pressure"),
               .unit = in::bar,
@@ -315,7 +577,7 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.choice<Fuel>({.name = "fuel",
                     .label = LW_TEXT("Fuel"),
                     .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
-                   fuels, gas.fuel);
+                   fuels(), gas.fuel);
     v.number({.name = "lambda",
               .label = LW_TEXT("Air ratio"),
               .unit = in::pure,

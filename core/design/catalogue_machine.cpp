@@ -49,6 +49,13 @@ void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
               .range = between(1.0, 2000.0),
               .help = LW_TEXT("From the crown to the end of the skirt.")},
              piston.length);
+    v.number({.name = "roller_axis_mm",
+              .label = LW_TEXT("Crown to roller axis"),
+              .unit = in::mm,
+              .range = aboveUpTo(0.0, 4000.0),
+              .help = LW_TEXT("From the crown to the roller axis; empty: as far as skirt, roller "
+                              "and track need.")},
+             piston.rollerAxis);
     v.numbers({.name = "ring_distances_mm",
                .label = LW_TEXT("Ring distances"),
                .range = between(0.0, 12.0),

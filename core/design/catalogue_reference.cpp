@@ -17,20 +17,18 @@ void describeValves(Visitor& v, FourStroke& engine) {
                .range = between(1.0, 8.0),
                .help = LW_TEXT("A cylinder. Default 2.")},
               engine.exhaustValves);
-    v.number(
-        {.name = "inlet_seat_to_bore",
-         .label = LW_TEXT("Inlet seat by bore"),
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT("Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from "
-                         "memory).")},
-        engine.inletSeat);
-    v.number(
-        {.name = "exhaust_seat_to_bore",
-         .label = LW_TEXT("Exhaust seat by bore"),
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT("Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from "
-                         "memory).")},
-        engine.exhaustSeat);
+    v.number({.name = "inlet_seat_to_bore",
+              .label = LW_TEXT("Inlet seat by bore"),
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; "
+                              "secondary value, not checked against the printed source).")},
+             engine.inletSeat);
+    v.number({.name = "exhaust_seat_to_bore",
+              .label = LW_TEXT("Exhaust seat by bore"),
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT("Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; "
+                              "secondary value, not checked against the printed source).")},
+             engine.exhaustSeat);
     v.number(
         {.name = "valve_lift_to_seat",
          .label = LW_TEXT("Valve lift by seat"),

@@ -3,6 +3,7 @@
 #include "core/contact/settings.h"
 #include "core/design/knowledge.h"
 #include "core/design/reference.h"
+#include "core/design/schedule.h"
 #include "core/ends.h"
 #include "core/gas/models/settings.h"
 #include "core/loads/settings.h"
@@ -47,11 +48,20 @@ struct Tracks {
     bool operator==(const Tracks&) const = default;
 };
 
+/// What is set to run an engine below full load.
+enum class LoadBy {
+    supply, ///< pressure of a constant supply, or that before the intake of any other
+    mixture ///< fuel for the same air
+};
+
 struct Running {
     double speed = 1500.0 * 2.0 * units::pi / 60.0; ///< ω [rad/s]
     double underPistonPressure = 1e5;               ///< [Pa]
     bool motored = false;                           ///< turned from outside, no fuel
     double inertia = 0.0; ///< of everything that turns with the shaft [kg·m²]; 0: not given
+    double load = 1.0;    ///< 0 … 1, full load
+    LoadBy loadBy = LoadBy::supply;
+    std::optional<double> loadFloor; ///< pressure of load 0 by supply [Pa]; see gasSettings()
     bool operator==(const Running&) const = default;
 };
 
@@ -69,9 +79,11 @@ struct Design {
     contact::Materials materials;
     contact::Lubricant lubricant;
     contact::RollerBearing rollerBearing;
+    contact::ThrustBearing thrustBearing; ///< of a one-sided engine
     Reference reference;
     track::Blank trackBlank;
     Limits limits;
+    std::vector<Schedule> schedules; ///< inputs that follow the speed; see atItsSpeed()
     Knowledge knowledge;             ///< origins and ranges of inputs; no stage looks at them
     std::vector<Snapshot> snapshots; ///< alternatives kept beside it; no stage looks at them
     bool operator==(const Design&) const = default;

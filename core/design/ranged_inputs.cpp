@@ -1,12 +1,14 @@
 #include "core/design/ranged_inputs.h"
 
+#include "core/design/schedules.h"
+
 namespace lobewright::design {
 
 std::vector<RangedInput> rangedInputs(const Design& design) {
     std::vector<RangedInput> inputs;
     for (Field& field : fields(design)) {
         const auto entry = design.knowledge.find(field.path);
-        if (entry == design.knowledge.end()) {
+        if (entry == design.knowledge.end() || scheduleOf(design, field.path) != nullptr) {
             continue;
         }
         const Known& known = entry->second;

@@ -17,7 +17,8 @@ struct RangedInput {
 
 /// The inputs of this design whose value is not certain, in file order: what a sampling study
 /// varies (set the samples with withFields()). An input that holds a word instead of a number, or
-/// nothing, is left out; so is one of a kind that the design does not use.
+/// nothing, is left out; so is one of a kind that the design does not use, and one that follows the
+/// speed by a schedule.
 std::vector<RangedInput> rangedInputs(const Design& design);
 
 /// How many inputs of this design have which origin.

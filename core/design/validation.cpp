@@ -2,6 +2,8 @@
 
 #include "core/design/fields.h"
 #include "core/design/file.h"
+#include "core/design/gas_settings.h"
+#include "core/design/schedules.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/motion/lift_curve.h"
 #include "core/ports/events.h"
@@ -48,6 +50,9 @@ class Rules {
         }
         if (isSound("/limits")) {
             checkLimits();
+        }
+        if (isSound("/running") && isSound("/gas")) {
+            checkLoad();
         }
         return std::move(found_);
     }
@@ -132,8 +137,8 @@ class Rules {
                             Amount(distance, in::mm, 6), Amount(piston.length, in::mm, 6)));
             require(distance > previous, path,
                     Message(LW_TEXT("the ring stands %1 from the crown; it must stand further than "
-                                    "the ring before it"),
-                            Amount(distance, in::mm, 6)));
+                                    "the ring before it, %2"),
+                            Amount(distance, in::mm, 6), Amount(previous, in::mm, 6)));
             previous = distance;
         }
     }
@@ -194,6 +199,21 @@ class Rules {
         }
     }
 
+    void checkLoad() {
+        const Running& running = design_.running;
+        if (running.loadBy == LoadBy::mixture) {
+            require(running.load > 0.0, "/running/load",
+                    LW_TEXT("the load is 0; by mixture it must be above 0: without fuel the engine "
+                            "is motored"));
+        } else if (running.loadFloor) {
+            const double full = fullPressure(design_.gas.supply);
+            require(*running.loadFloor <= full, "/running/load_floor_bar",
+                    Message(LW_TEXT("the pressure of load 0 is %1; it must not exceed that of full "
+                                    "load, %2"),
+                            Amount(*running.loadFloor, in::bar), Amount(full, in::bar)));
+        }
+    }
+
     void checkLimits() {
         const Limits& limits = design_.limits;
         const auto order = [this](const char* key, const Limit& limit, bool highIsBad,
@@ -225,7 +245,17 @@ class Rules {
 } // namespace
 
 Problems brokenRules(const Design& design, const Problems& known) {
-    return Rules(design, known).run();
+    if (design.schedules.empty()) {
+        return Rules(design, known).run();
+    }
+    const bool areRead = std::ranges::none_of(
+        known, [](const Problem& problem) { return problem.path.starts_with("/schedules"); });
+    Problems problems = areRead ? brokenScheduleRules(design) : Problems();
+    const bool canFollow = areRead && problems.empty();
+    // The values that the schedules replace are not judged: nothing runs with them.
+    const Problems broken = Rules(canFollow ? atItsSpeed(design) : design, known).run();
+    problems.insert(problems.end(), broken.begin(), broken.end());
+    return problems;
 }
 
 Problems validateEngine(const Design& design) {

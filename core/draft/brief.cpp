@@ -60,19 +60,6 @@ void completeCounts(Brief& brief, const study::ClaimedEngine& engine) {
     }
 }
 
-template <class Group>
-void clear(const study::ClaimKey<Group>& key, Group& group) {
-    if (key.amount) {
-        (group.*key.amount).reset();
-    }
-    if (key.count) {
-        (group.*key.count).reset();
-    }
-    if (key.choose) {
-        key.choose(group, std::nullopt);
-    }
-}
-
 } // namespace
 
 Brief briefOf(const study::Claims& claims) {
@@ -83,6 +70,7 @@ Brief briefOf(const study::Claims& claims) {
     brief.source = claims.source;
     brief.cylinders = whole(engine.cylinders);
     brief.lobes = whole(engine.reciprocations);
+    brief.isOneSided = engine.pistons && engine.cylinders && *engine.pistons == *engine.cylinders;
     completeCounts(brief, engine);
     brief.fuel = engine.fuel;
     brief.ignition = engine.ignition;
@@ -142,17 +130,6 @@ bool isFollowed(std::string_view path) {
                                                     "/figures/air_ratio",
                                                     "/conditions/supply_power"};
     return std::ranges::find(followed, path) != std::end(followed);
-}
-
-study::Claims without(study::Claims claims, std::string_view path) {
-    study::forEachGroup([&](std::string_view name, auto keys, auto member) {
-        for (const auto& key : keys) {
-            if (path == fmt::format("/{}/{}", name, key.name)) {
-                clear(key, claims.*member);
-            }
-        }
-    });
-    return claims;
 }
 
 } // namespace lobewright::draft

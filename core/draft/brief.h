@@ -24,6 +24,7 @@ struct Brief {
     std::string title;
     std::string source; ///< where the figures are from; empty: not said
     std::optional<int> cylinders, lobes;
+    bool isOneSided = false; ///< as many pistons as chambers: one against a head, not two opposed
     std::optional<gas::Fuel> fuel;
     std::optional<study::Ignition> ignition;
     std::optional<study::Charging> charging;
@@ -46,10 +47,6 @@ Brief briefOf(const study::Claims& claims);
 
 /// Whether a design can follow the figure at this path of the claims file, "/figures/power".
 bool isFollowed(std::string_view path);
-
-/// The claims without the figure at the path of the file, "/figures/torque". Unknown paths change
-/// nothing.
-study::Claims without(study::Claims claims, std::string_view path);
 
 /// A duty such as "power=12 kW, speed=1800 rpm, fuel=methane, diameter<320 mm, length<700 mm".
 /// Keys: power, speed, torque, fuel, cylinders, lobes, supply, compression, diameter, length (with

@@ -34,12 +34,16 @@ double rounded(double value) {
 
 class Builder {
   public:
-    Builder(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook)
-        : brief_(brief), size_(size), rollerWidth_(rollerWidth), notes_(notebook) {}
+    Builder(const Brief& brief, const Size& size, const Tuning& tuning, Notebook& notebook)
+        : brief_(brief), size_(size), tuning_(tuning), notes_(notebook) {}
 
     design::Design run() {
         design_.title = brief_.title.empty() ? "Draft" : brief_.title;
         design_.mechanism.cylinders = size_.cylinders;
+        if (size_.pistons == 1) {
+            design_.mechanism.arrangement = mechanism::Arrangement::oneSided;
+            design_.gas.scavenging.shortCircuitFraction = gas::oneSidedShortCircuit;
+        }
         design_.mechanism.bore = size_.bore;
         design_.running.speed = size_.speed;
         makeTracks();
@@ -47,8 +51,9 @@ class Builder {
         makePitchRadius();
         makeClearance();
         makeGas();
-        makePorts(size_, notes_, design_);
+        makePorts(size_, tuning_, notes_, design_);
         makeAdjuster();
+        chooseOil();
         return design_;
     }
 
@@ -88,27 +93,47 @@ class Builder {
              {}}};
         design_.tracks.inlet = {size_.lobes, shape};
         travel_ = travel * degree;
-        design_.mechanism.exhaustLead =
-            notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
-                          {rounded(14.0 / size_.lobes), 8.0 / size_.lobes, 20.0 / size_.lobes},
-                          {"/mechanism/exhaust_lead_deg"}) *
-            degree;
+        if (size_.pistons == 1) {
+            return; // no second piston that could lead
+        }
+        design_.mechanism.exhaustLead = notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
+                                                      {rounded(tuning_.exhaustLead / size_.lobes),
+                                                       8.0 / size_.lobes, 20.0 / size_.lobes},
+                                                      {"/mechanism/exhaust_lead_deg"}) *
+                                        degree;
+    }
+
+    /// Noted only where another than the program's own is needed.
+    void chooseOil() {
+        if (tuning_.viscosity > 0.0 || notes_.isOwn("viscosity")) {
+            design_.lubricant.viscosity = notes_.assume(
+                "viscosity", LW_TEXT("Viscosity of the oil"), "Pa·s",
+                {rounded(tuning_.viscosity), 0.006, 0.05}, {"/lubricant/viscosity_Pa_s"});
+        }
     }
 
     void makePistonsAndRollers() {
         auto& m = design_.mechanism;
+        const double isClosed = tuning_.isClosed ? 1.0 : 0.0;
+        m.closedTrack = notes_.take("track-form", LW_TEXT("Closed track (1 yes, 0 no)"), "",
+                                    {isClosed, isClosed, isClosed},
+                                    tuning_.isClosed ? LW_TEXT("the rollers would leave an open "
+                                                               "track at the rated point")
+                                                     : LW_TEXT("the rollers stay on an open track"),
+                                    {"/mechanism/closed_track"}) != 0.0;
         const double cube = std::pow(size_.bore / 0.1, 3.0); // dm³
         const double mass =
             notes_.take("piston-mass", LW_TEXT("Piston mass"), "kg",
                         {rounded(3.5 * cube), 2.5 * cube, 5.0 * cube},
                         fmt::format("3.5 kg/dm³·({:.4g} mm)³", size_.bore / millimetre),
                         {"/mechanism/piston_mass_kg/inlet", "/mechanism/piston_mass_kg/exhaust"});
-        m.pistonMass = {mass, mass};
+        m.pistonMass = {mass, size_.pistons == 1 ? 0.0 : mass};
         const double b = size_.bore;
-        m.roller.radius =
-            mm("roller-radius", LW_TEXT("Roller radius"), {0.37 * b, 0.30 * b, 0.45 * b},
-               fmt::format("0.37·{:.4g} mm", b / millimetre), {"/mechanism/roller/radius_mm"});
-        const double width = rollerWidth_ > 0.0 ? rollerWidth_ : 0.35 * b;
+        m.roller.radius = mm("roller-radius", LW_TEXT("Roller radius"),
+                             {tuning_.rollerRadius * b, 0.30 * b, 0.45 * b},
+                             fmt::format("{:.3g}·{:.4g} mm", tuning_.rollerRadius, b / millimetre),
+                             {"/mechanism/roller/radius_mm"});
+        const double width = tuning_.rollerWidth > 0.0 ? tuning_.rollerWidth : 0.35 * b;
         m.roller.width = mm("roller-width", LW_TEXT("Roller width"),
                             {width, std::max(width * 0.73, 0.1 * b), width * 1.44}, "",
                             {"/mechanism/roller/width_mm"});
@@ -117,9 +142,9 @@ class Builder {
         const auto kilonewton = [&](double perArea) { return rounded(perArea * size / 1e3); };
         const double rating =
             notes_.take("bearing-rating", LW_TEXT("Dynamic rating"), "kN",
-                        {kilonewton(24e6), kilonewton(15e6), kilonewton(28e6)},
-                        fmt::format("24 N/mm²·2·{:.4g} mm·{:.4g} mm", m.roller.radius / millimetre,
-                                    m.roller.width / millimetre),
+                        {kilonewton(tuning_.bearing), kilonewton(15e6), kilonewton(28e6)},
+                        fmt::format("{:.3g} N/mm²·2·{:.4g} mm·{:.4g} mm", tuning_.bearing / 1e6,
+                                    m.roller.radius / millimetre, m.roller.width / millimetre),
                         {"/roller_bearing/dynamic_rating_kN"});
         design_.rollerBearing.dynamicRating = rating * 1e3;
         design_.rollerBearing.staticRating =
@@ -159,8 +184,8 @@ class Builder {
             steepest = std::max(steepest, std::abs(inlet->at(travel_ * i / 400.0).y1));
         }
         const double slope = steepest / std::tan(30.0 * degree);
-        const double radius = std::max({bores, rollers, slope});
-        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.15 * radius},
+        const double radius = tuning_.pitchRadius * std::max({bores, rollers, slope});
+        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.25 * radius},
                            {LW_TEXT("bores %1, rollers %2, pressure angle %3"),
                             Amount(bores, in::mm), Amount(rollers, in::mm), Amount(slope, in::mm)},
                            {"/mechanism/pitch_radius_mm"});
@@ -213,6 +238,7 @@ class Builder {
             range = {ratio, ratio, ratio};
         } else {
             range = usualRatio();
+            range.value += tuning_.compression * (range.low - range.value);
             ratio = notes_.assume("compression-ratio", LW_TEXT("Compression ratio"), "", range);
         }
         m.clearance = 0.2 * size_.stroke; // wide enough to meet nowhere
@@ -220,7 +246,7 @@ class Builder {
         const double area = pi / 4.0 * m.bore * m.bore;
         const auto at = [&](double epsilon) {
             if (!found) {
-                return 2.0 * size_.stroke / (epsilon - 1.0);
+                return size_.pistons * size_.stroke / (epsilon - 1.0);
             }
             return m.clearance + (found->second - epsilon * found->first) / (epsilon - 1.0) / area;
         };
@@ -235,7 +261,7 @@ class Builder {
 
     /// Two quoted ratios are the two ends of the adjuster: the design stands at the higher.
     void makeAdjuster() {
-        if (!brief_.compression || !brief_.highCompression) {
+        if (!brief_.compression || !brief_.highCompression || size_.pistons == 1) {
             return;
         }
         auto& adjuster = design_.mechanism.adjuster;
@@ -267,7 +293,7 @@ class Builder {
                           {50.0, 35.0, 70.0}, {"/gas/burn/duration_deg"}) *
             degree;
         gas.burn.start = notes_.assume("burn-start", LW_TEXT("Start of combustion"), "° cycle",
-                                       {-14.0, -25.0, -4.0}, {"/gas/burn/start_deg"}) *
+                                       {tuning_.burnStart, -20.0, 2.0}, {"/gas/burn/start_deg"}) *
                          degree;
         gas.burn.bestTorque = false;
         gas.scavenging.model = gas::ScavengingModel::displacementThenMixing;
@@ -280,7 +306,7 @@ class Builder {
             bar;
         gas.supply.temperature =
             notes_.assume("supply-temperature", LW_TEXT("Supply temperature"), "K",
-                          {330.0, 300.0, 380.0}, {"/gas/supply/temperature_K"});
+                          {tuning_.supplyTemperature, 300.0, 380.0}, {"/gas/supply/temperature_K"});
         gas.supply.unpaid = brief_.supplyUnpaid.value_or(false);
         chooseSupply();
     }
@@ -320,7 +346,7 @@ class Builder {
 
     const Brief& brief_;
     const Size& size_;
-    double rollerWidth_;
+    const Tuning& tuning_;
     Notebook& notes_;
     design::Design design_;
     double travel_ = 0.0; ///< of a rise [rad]
@@ -328,8 +354,9 @@ class Builder {
 
 } // namespace
 
-design::Design build(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook) {
-    return Builder(brief, size, rollerWidth, notebook).run();
+design::Design build(const Brief& brief, const Size& size, const Tuning& tuning,
+                     Notebook& notebook) {
+    return Builder(brief, size, tuning, notebook).run();
 }
 
 Span wallAround(double bore) {
@@ -349,8 +376,11 @@ double overallLength(const design::Design& design) {
     const double piston = m.piston ? m.piston->length : m.bore;
     // From one track to the other: both pistons at outer dead centre, their rollers, the lobes they
     // roll on and the backs of the tracks with a bearing behind each.
-    return m.clearance + 2.0 * (shape.stroke + piston + 2.0 * m.roller.radius + shape.stroke +
-                                m.roller.width + 0.3 * m.bore);
+    const double ends = m.isOneSided() ? 1.0 : 2.0;
+    const double head = m.isOneSided() ? 0.4 * m.bore : 0.0;
+    return m.clearance + head +
+           ends * (shape.stroke + piston + 2.0 * m.roller.radius + shape.stroke + m.roller.width +
+                   0.3 * m.bore);
 }
 
 } // namespace lobewright::draft

@@ -5,9 +5,9 @@
 
 namespace lobewright::draft {
 
-/// The whole design of an engine of this size; notes every step. `rollerWidth` [m]: from an earlier
-/// pass; 0: a first guess.
-design::Design build(const Brief& brief, const Size& size, double rollerWidth, Notebook& notebook);
+/// The whole design of an engine of this size; notes every step.
+design::Design build(const Brief& brief, const Size& size, const Tuning& tuning,
+                     Notebook& notebook);
 
 /// Wall around a bore, to its neighbour or to the outside [m].
 Span wallAround(double bore);

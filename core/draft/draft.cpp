@@ -77,8 +77,9 @@ void noteStep(const Step& step, const std::string& source, design::Design& desig
 
 /// Sections that describe the engine; limits and what it is compared with are the person's.
 bool describesEngine(const std::string& path) {
-    for (const char* section : {"/mechanism/", "/tracks/", "/ports/", "/gas/", "/running/",
-                                "/friction/", "/materials/", "/lubricant/", "/roller_bearing/"}) {
+    for (const char* section :
+         {"/mechanism/", "/tracks/", "/ports/", "/gas/", "/running/", "/friction/", "/materials/",
+          "/lubricant/", "/roller_bearing/", "/thrust_bearing/"}) {
         if (path.starts_with(section)) {
             return true;
         }
@@ -111,17 +112,32 @@ void noteOrigins(const Brief& brief, const std::vector<Step>& steps, design::Des
 class Drafting {
   public:
     Drafting(const Brief& brief, const Options& options, Monitor& monitor)
-        : brief_(brief), options_(options), monitor_(monitor) {}
+        : brief_(brief), options_(options), monitor_(monitor) {
+        if (!brief_.charging) {
+            brief_.charging = options.charging;
+        }
+    }
 
     Result<Draft> run() {
-        // The first pass tells the load on the roller, the second is as wide as that asks for.
-        double width = 0.0;
-        for (int pass = 0; pass < 2; ++pass) {
-            PartOfWork part(monitor_, 0.5 * pass, 0.5 * (pass + 1));
-            if (const auto problems = makePass(width, pass, part); !problems.empty()) {
+        // The first pass tells the load on the roller, the second is as wide as that asks for; the
+        // others move what the limits ask for, as far as the rules go.
+        Tuning tuning;
+        for (int pass = 0; pass < mostPasses; ++pass) {
+            PartOfWork part(monitor_, double(pass) / mostPasses, double(pass + 1) / mostPasses);
+            if (const auto problems = makePass(tuning, part); !problems.empty()) {
                 return problems;
             }
-            width = widthForStress(draft_->design, draft_->solution);
+            Tuning next = tuned(tuning, draft_->solution);
+            if (pass == 0) {
+                next.rollerWidth = widthForStress(draft_->design, draft_->solution);
+            }
+            if (next == tuning) {
+                break;
+            }
+            tuning = next;
+        }
+        if (const auto problems = trim(tuning); !problems.empty()) {
+            return problems;
         }
         noteOrigins(brief_, draft_->steps, draft_->design);
         // As its file says it, to the last digit; reading keeps every rule.
@@ -132,15 +148,37 @@ class Drafting {
         draft_->design = std::move(filed).value();
         draft_->solution.design = draft_->design;
         draft_->comparisons = compare(brief_, draft_->design, draft_->solution, powerNote_);
+        draft_->exceeded = exceeded(brief_, draft_->solution);
+        draft_->charging = brief_.charging;
         findNearestDuty();
         return std::move(*draft_);
     }
 
   private:
-    Problems makePass(double width, int pass, Monitor& monitor) {
+    /// Gives back width that the last passes left over, where every limit stays as it is.
+    Problems trim(Tuning& tuning) {
+        tuning_ = tuning;
+        const Tuning next = trimmed(tuning, draft_->solution);
+        if (next == tuning) {
+            return {};
+        }
+        const Draft wide = *draft_;
+        SilentMonitor silent;
+        if (auto problems = makePass(next, silent); !problems.empty()) {
+            return problems;
+        }
+        if (exceeded(brief_, draft_->solution).size() > exceeded(brief_, wide.solution).size()) {
+            draft_ = wide;
+        } else {
+            tuning_ = next;
+        }
+        return {};
+    }
+
+    Problems makePass(const Tuning& tuning, Monitor& monitor) {
         Notebook notes(options_.own);
-        const Size size = sizeOf(brief_, options_.lobes, notes);
-        design::Design design = build(brief_, size, width, notes);
+        const Size size = sizeOf(brief_, options_.lobes, tuning, notes);
+        design::Design design = build(brief_, size, tuning, notes);
         if (Problems problems = design::validateEngine(design); !problems.empty()) {
             return problems;
         }
@@ -155,14 +193,14 @@ class Drafting {
         if (!solved) {
             return solved.problems();
         }
-        if (pass == 1 && !notes.isOwn("roller-width")) {
+        if (!notes.isOwn("roller-width")) {
             const double stress = std::max(valueOf(*solved, "peak_contact_pressure_inlet_MPa"),
                                            valueOf(*solved, "peak_contact_pressure_exhaust_MPa"));
             notes.revise("roller-width", design.mechanism.roller.width / millimetre,
                          {LW_TEXT("nominal contact stress %1 at the rated point"),
                           amountIn(in::MPa, stress)});
         }
-        draft_ = Draft{std::move(design), std::move(solved).value(), notes.steps(), {}, {}};
+        draft_ = Draft{std::move(design), std::move(solved).value(), notes.steps(), {}, {}, {}, {}};
         return {};
     }
 
@@ -208,10 +246,11 @@ class Drafting {
             Brief smaller = brief_;
             smaller.power->value = power;
             Notebook notes(options_.own);
-            const Size size = sizeOf(smaller, options_.lobes, notes);
-            const double width =
+            const Size size = sizeOf(smaller, options_.lobes, tuning_, notes);
+            Tuning scaled = tuning_;
+            scaled.rollerWidth =
                 draft_->design.mechanism.roller.width * size.bore / draft_->design.mechanism.bore;
-            return keepsSize(smaller, build(smaller, size, width, notes));
+            return keepsSize(smaller, build(smaller, size, scaled, notes));
         };
         if (!fits(low)) {
             return;
@@ -223,9 +262,12 @@ class Drafting {
         draft_->nearestPower = low;
     }
 
-    const Brief& brief_;
+    static constexpr int mostPasses = 24;
+
+    Brief brief_;
     const Options& options_;
     Monitor& monitor_;
+    Tuning tuning_;              ///< of the last pass
     std::optional<Draft> draft_; ///< of the last pass
     Message powerNote_;
 };
@@ -236,8 +278,20 @@ Result<Draft> draft(const Brief& brief, const Options& options, Monitor& monitor
     return Drafting(brief, options, monitor).run();
 }
 
-std::vector<int> candidateLobes(const Brief& brief) {
-    return brief.lobes ? std::vector<int>{*brief.lobes} : std::vector<int>{1, 2, 3};
+std::vector<Options> candidates(const Brief& brief) {
+    using study::Charging;
+    const std::vector<int> lobes = brief.lobes ? std::vector{*brief.lobes} : std::vector{1, 2, 3};
+    const bool isOpen = !brief.charging && !brief.supplyPressure;
+    std::vector<Options> all;
+    for (const int number : lobes) {
+        if (isOpen) {
+            all.push_back({number, Charging::naturallyAspirated, {}});
+            all.push_back({number, Charging::boosted, {}});
+        } else {
+            all.push_back({number, brief.charging, {}});
+        }
+    }
+    return all;
 }
 
 std::string describe(const Draft& draft) {
@@ -261,6 +315,14 @@ std::string describe(const Draft& draft) {
         line(fmt::format("{:<40} {} {:>10.5g} {:<7} draft {:>10.5g}  {}", row.label.english(),
                          row.isLimit ? "limit" : "given", row.wanted, row.unit, row.reached,
                          row.why.empty() ? "reached" : row.why.english()));
+    }
+    for (const Exceeded& row : draft.exceeded) {
+        std::vector<std::string_view> names;
+        for (const TextId label : row.forcedBy) {
+            names.emplace_back(label.text);
+        }
+        line(fmt::format("limit exceeded: {} [follows from {}]", row.message.english(),
+                         names.empty() ? "the rules" : fmt::format("{}", fmt::join(names, ", "))));
     }
     if (draft.nearestPower) {
         line(fmt::format("Within the limits on its size the engine has {:.4g} kW",

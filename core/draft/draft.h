@@ -2,6 +2,7 @@
 
 #include "core/draft/brief.h"
 #include "core/draft/rules.h"
+#include "core/draft/tuning.h"
 #include "core/monitor.h"
 #include "core/solution/solution.h"
 
@@ -29,13 +30,16 @@ struct Draft {
     solution::Solution solution;
     std::vector<Step> steps;
     std::vector<Comparison> comparisons;
+    std::vector<Exceeded> exceeded;          ///< limits that the rules could not keep
+    std::optional<study::Charging> charging; ///< as given, or of the candidate
     /// Lower power at which every limit of the duty is kept; only where one is missed [W].
     std::optional<double> nearestPower;
 };
 
 struct Options {
     int lobes = 2;
-    OwnNumbers own; ///< numbers of the person in place of a rule's
+    std::optional<study::Charging> charging; ///< where the brief leaves it open
+    OwnNumbers own;                          ///< numbers of the person in place of a rule's
 };
 
 /// Completes the engine by the rules. The roller is as wide as its stress asks for, and the supply
@@ -44,8 +48,9 @@ struct Options {
 /// design with the rule it breaks), an own number out of range, cancelled (path "").
 Result<Draft> draft(const Brief& brief, const Options& options, Monitor& monitor);
 
-/// The numbers of lobes that come into question: the given one, else 1, 2 and 3.
-std::vector<int> candidateLobes(const Brief& brief);
+/// The number of lobes that come into question: the given one, else 1, 2 and 3; each not boosted
+/// and boosted, unless charging or supply pressure are given.
+std::vector<Options> candidates(const Brief& brief);
 
 /// What the draft reached, rule by rule, as lines of text: label, value, range, origin, working.
 std::string describe(const Draft& draft);

@@ -1,5 +1,6 @@
 #include "core/design/nearest.h"
 #include "core/draft/brief.h"
+#include "core/gas/models/fuel.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -109,19 +110,13 @@ class DutyReader {
     }
 
     void takeFuel(const Entry& entry) {
-        using gas::Fuel;
-        static const std::pair<std::string, Fuel> fuels[] = {{"petrol", Fuel::petrol},
-                                                             {"methane", Fuel::methane},
-                                                             {"hydrogen", Fuel::hydrogen},
-                                                             {"diesel", Fuel::diesel},
-                                                             {"ethanol", Fuel::ethanol}};
         std::vector<std::string> names;
-        for (const auto& [name, fuel] : fuels) {
-            names.push_back(name);
-            if (name == entry.value) {
-                brief_.fuel = fuel;
+        for (const gas::FuelData& fuel : gas::allFuels()) {
+            if (entry.value == fuel.name) {
+                brief_.fuel = static_cast<gas::Fuel>(names.size());
                 return;
             }
+            names.emplace_back(fuel.name);
         }
         fail(entry, {LW_TEXT("\"%1\" is no fuel of the program; it must be one of %2"), entry.value,
                      fmt::format("{}", fmt::join(names, ", "))});

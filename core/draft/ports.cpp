@@ -67,33 +67,36 @@ double heightFor(F&& f, double target, double low, double high) {
 
 class PortRules {
   public:
-    PortRules(const Size& size, Notebook& notebook, design::Design& design,
+    PortRules(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design,
               const motion::LiftCurve& curve)
-        : size_(size), notes_(notebook), design_(design), curve_(curve) {}
+        : size_(size), tuning_(tuning), notes_(notebook), design_(design), curve_(curve) {}
 
     void run() {
         const double around = pi * size_.bore;
-        const double inletShare = notes_.assume("port-widths-inlet",
-                                                LW_TEXT("Inlet ports, share of the "
-                                                        "circumference"),
-                                                "", {0.70, 0.60, 0.75});
-        const double exhaustShare = notes_.assume("port-widths-exhaust",
-                                                  LW_TEXT("Exhaust ports, share of "
-                                                          "the circumference"),
-                                                  "", {0.60, 0.50, 0.65});
+        // One piston uncovers both rows, which share its circumference.
+        const bool isOneSided = size_.pistons == 1;
+        const double inletShare =
+            notes_.assume("port-widths-inlet", LW_TEXT("Inlet ports, share of the circumference"),
+                          "", isOneSided ? Span{0.42, 0.35, 0.48} : Span{0.70, 0.60, 0.75});
+        const double exhaustShare = notes_.assume(
+            "port-widths-exhaust", LW_TEXT("Exhaust ports, share of the circumference"), "",
+            isOneSided ? Span{0.30, 0.25, 0.35} : Span{0.60, 0.50, 0.65});
         const double discharge = notes_.assume(
             "discharge", LW_TEXT("Discharge coefficient"), "", {0.7, 0.6, 0.8},
             {"/ports/inlet/0/discharge_coefficient", "/ports/exhaust/0/discharge_coefficient"});
         const double inlet = inletHeight(inletShare * around);
         const double exhaust = exhaustHeight(exhaustShare * around, inlet);
-        design_.ports[End::inlet] = {row(inlet, inletShare, 10, discharge, "inlet")};
-        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, 8, discharge, "exhaust")};
+        design_.ports[End::inlet] = {row(inlet, inletShare, isOneSided ? 6 : 10, discharge)};
+        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, isOneSided ? 4 : 8, discharge)};
     }
 
   private:
     /// Slow engines have time enough with lower ports, but then need two to three bar of supply
     /// where published opposed-piston engines have 1.1 to 1.3 [common practice].
-    double lowest(End end) const { return (end == End::inlet ? 0.16 : 0.22) * size_.stroke; }
+    double lowest(End end) const {
+        return (end == End::inlet ? tuning_.portHeight : std::max(tuning_.portHeight, 0.22)) *
+               size_.stroke;
+    }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }
@@ -146,7 +149,7 @@ class PortRules {
                millimetre;
     }
 
-    ports::Row row(double height, double share, int count, double discharge, const char*) const {
+    ports::Row row(double height, double share, int count, double discharge) const {
         ports::Row row;
         row.edge = row.height = height;
         row.width = rounded(size_.bore * std::sin(share * pi / count));
@@ -157,6 +160,7 @@ class PortRules {
     }
 
     const Size& size_;
+    const Tuning& tuning_;
     Notebook& notes_;
     design::Design& design_;
     const motion::LiftCurve& curve_;
@@ -164,9 +168,9 @@ class PortRules {
 
 } // namespace
 
-void makePorts(const Size& size, Notebook& notebook, design::Design& design) {
+void makePorts(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design) {
     if (const auto curve = motion::LiftCurve::make(design.tracks.inlet)) {
-        PortRules(size, notebook, design, *curve).run();
+        PortRules(size, tuning, notebook, design, *curve).run();
     }
 }
 

@@ -21,7 +21,8 @@ using units::millimetre;
 using units::pi;
 using units::revPerMinute;
 
-constexpr Span strokeToBore{0.65, 0.45, 1.1};
+constexpr Span opposedStrokeToBore{0.65, 0.45, 1.1};
+constexpr Span oneSidedStrokeToBore{0.9, 0.7, 1.3};
 constexpr double wantedChamber = 350e-6; ///< displacement of one cylinder [m³]
 
 /// The ordinary band of such engines, narrowed by nothing but what is known of the class.
@@ -42,8 +43,11 @@ Span ordinary(study::BandQuantity quantity, study::Ignition ignition,
 
 class Sizing {
   public:
-    Sizing(const Brief& brief, int lobes, Notebook& notebook) : brief_(brief), notes_(notebook) {
+    Sizing(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook)
+        : brief_(brief), tuning_(tuning), notes_(notebook) {
         size_.lobes = lobes;
+        size_.pistons = brief.isOneSided ? 1 : 2;
+        strokeToBore_ = brief.isOneSided ? oneSidedStrokeToBore : opposedStrokeToBore;
     }
 
     Size run() {
@@ -85,8 +89,10 @@ class Sizing {
             notes_.given(LW_TEXT("Lobes"), "", size_.lobes, 0.0, brief_.source,
                          {"/tracks/inlet/lobes"});
         } else {
-            notes_.assume("lobes", LW_TEXT("Lobes"), "", {double(size_.lobes), 1.0, 3.0},
-                          {"/tracks/inlet/lobes"});
+            const double lobes =
+                notes_.assume("lobes", LW_TEXT("Lobes"), "", {double(size_.lobes), 1.0, 3.0},
+                              {"/tracks/inlet/lobes"});
+            size_.lobes = static_cast<int>(std::clamp(std::round(lobes), 1.0, 24.0));
         }
     }
 
@@ -151,8 +157,9 @@ class Sizing {
         const bool isBoosted = brief_.charging == study::Charging::boosted;
         const Span otherwise =
             isBoosted ? Span{8 * bar, 6 * bar, 11 * bar} : Span{5 * bar, 4 * bar, 6 * bar};
-        const Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
-                                   brief_.charging, otherwise);
+        Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
+                             brief_.charging, otherwise);
+        band.value = band.low + tuning_.meanPressure * (band.high - band.low);
         size_.meanPressure =
             notes_.assume("mean-pressure", LW_TEXT("Brake mean effective pressure"), "bar",
                           {band.value / bar, band.low / bar, band.high / bar}) *
@@ -166,8 +173,9 @@ class Sizing {
                              brief_.pistonSpeed->precision, sourceOf(*brief_.pistonSpeed));
             return;
         }
-        const Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(),
-                                   brief_.charging, {11.0, 8.0, 15.0});
+        Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(), brief_.charging,
+                             {11.0, 8.0, 15.0});
+        band.value = band.low + tuning_.pistonSpeed * (band.high - band.low);
         pistonSpeed_ = notes_.assume("piston-speed", LW_TEXT("Mean piston speed"), "m/s", band);
     }
 
@@ -192,10 +200,15 @@ class Sizing {
                cubicCentimetre;
     }
 
+    /// Of one cylinder.
+    double swept(double bore, double stroke) const {
+        return size_.pistons * pi / 4.0 * bore * bore * stroke;
+    }
+
     /// Bore of z cylinders that give the power at this mean pressure and piston speed.
     double boreFromPower(int cylinders) const {
-        return std::sqrt(4.0 * size_.power.value_or(10.0 * kilowatt) /
-                         (pi * cylinders * size_.meanPressure * pistonSpeed_));
+        return std::sqrt(8.0 * size_.power.value_or(10.0 * kilowatt) /
+                         (size_.pistons * pi * cylinders * size_.meanPressure * pistonSpeed_));
     }
 
     void chooseCylinders() {
@@ -212,11 +225,11 @@ class Sizing {
         }
         const auto chamber = [&](int z) {
             if (brief_.bore && brief_.stroke) {
-                return pi / 2.0 * brief_.bore->value * brief_.bore->value * brief_.stroke->value;
+                return swept(brief_.bore->value, brief_.stroke->value);
             }
             if (isSizedByPower) {
                 const double bore = boreFromPower(z);
-                return pi / 2.0 * strokeToBore.value * bore * bore * bore;
+                return swept(bore, strokeToBore_.value * bore);
             }
             return size_.displacement / z;
         };
@@ -236,7 +249,7 @@ class Sizing {
     }
 
     void chooseBoreAndStroke() {
-        const double z = size_.cylinders;
+        const double z = size_.cylinders, k = size_.pistons;
         const double fromPower =
             size_.displacement > 0.0 || hasVolume() ? 0.0 : boreFromPower(size_.cylinders);
         if (brief_.bore) {
@@ -247,30 +260,30 @@ class Sizing {
         }
         const double volume = size_.displacement;
         if (!brief_.bore && volume > 0.0 && brief_.stroke) {
-            const double bore = std::sqrt(2.0 * volume / (pi * z * size_.stroke));
-            size_.bore =
-                noteRule("bore-from-stroke", LW_TEXT("Bore"), {bore, bore, bore},
-                         fmt::format("√(2·{:.5g} cm³/(π·{}·{:.4g} mm))", volume / cubicCentimetre,
-                                     size_.cylinders, size_.stroke / millimetre),
-                         "/mechanism/bore_mm");
+            const double bore = std::sqrt(4.0 * volume / (k * pi * z * size_.stroke));
+            size_.bore = noteRule("bore-from-stroke", LW_TEXT("Bore"), {bore, bore, bore},
+                                  fmt::format("√(4·{:.5g} cm³/({}·π·{}·{:.4g} mm))",
+                                              volume / cubicCentimetre, size_.pistons,
+                                              size_.cylinders, size_.stroke / millimetre),
+                                  "/mechanism/bore_mm");
         } else if (!brief_.bore && volume > 0.0) {
-            const auto at = [&](double x) { return std::cbrt(2.0 * volume / (pi * z * x)); };
+            const auto at = [&](double x) { return std::cbrt(4.0 * volume / (k * pi * z * x)); };
             size_.bore =
                 noteRule("bore-from-displacement", LW_TEXT("Bore"),
-                         {at(strokeToBore.value), at(strokeToBore.high), at(strokeToBore.low)},
-                         fmt::format("∛(2·{:.5g} cm³/(π·{}·0.65))", volume / cubicCentimetre,
-                                     size_.cylinders),
+                         {at(strokeToBore_.value), at(strokeToBore_.high), at(strokeToBore_.low)},
+                         fmt::format("∛(4·{:.5g} cm³/({}·π·{}·{:.3g}))", volume / cubicCentimetre,
+                                     size_.pistons, size_.cylinders, strokeToBore_.value),
                          "/mechanism/bore_mm");
         } else if (!brief_.bore) {
             const double bore = fromPower;
-            size_.bore =
-                noteRule("bore-from-power", LW_TEXT("Bore"), {bore, 0.8 * bore, 1.25 * bore},
-                         fmt::format("√(4·{}/(π·{}·{:.3g} bar·{:.3g} m/s))", powerText(),
-                                     size_.cylinders, size_.meanPressure / bar, pistonSpeed_),
-                         "/mechanism/bore_mm");
+            size_.bore = noteRule(
+                "bore-from-power", LW_TEXT("Bore"), {bore, 0.8 * bore, 1.25 * bore},
+                fmt::format("√(8·{}/({}·π·{}·{:.3g} bar·{:.3g} m/s))", powerText(), size_.pistons,
+                            size_.cylinders, size_.meanPressure / bar, pistonSpeed_),
+                "/mechanism/bore_mm");
         }
         if (!brief_.stroke && volume > 0.0) {
-            const double stroke = 2.0 * volume / (pi * z * size_.bore * size_.bore);
+            const double stroke = 4.0 * volume / (k * pi * z * size_.bore * size_.bore);
             // The range of the stroke is that of the bore: one follows the other.
             size_.stroke =
                 noteRule("stroke-from-displacement", LW_TEXT("Stroke"), {stroke, stroke, stroke},
@@ -278,19 +291,20 @@ class Sizing {
                                      size_.cylinders, size_.bore / millimetre),
                          strokePath);
         } else if (!brief_.stroke) {
-            size_.stroke =
-                noteRule("stroke-from-bore", LW_TEXT("Stroke"),
-                         {strokeToBore.value * size_.bore, strokeToBore.low * size_.bore,
-                          strokeToBore.high * size_.bore},
-                         fmt::format("0.65·{:.4g} mm", size_.bore / millimetre), strokePath);
+            size_.stroke = noteRule(
+                "stroke-from-bore", LW_TEXT("Stroke"),
+                {strokeToBore_.value * size_.bore, strokeToBore_.low * size_.bore,
+                 strokeToBore_.high * size_.bore},
+                fmt::format("{:.3g}·{:.4g} mm", strokeToBore_.value, size_.bore / millimetre),
+                strokePath);
         }
-        size_.displacement = z * pi / 2.0 * size_.bore * size_.bore * size_.stroke;
+        size_.displacement = z * swept(size_.bore, size_.stroke);
         if (!brief_.displacement) {
             const double shown = size_.displacement / cubicCentimetre;
-            notes_.take("displacement-from-bore", LW_TEXT("Displacement"), "cm³",
-                        {shown, shown, shown},
-                        fmt::format("{}·(π/4)·({:.4g} mm)²·2·{:.4g} mm", size_.cylinders,
-                                    size_.bore / millimetre, size_.stroke / millimetre));
+            notes_.take(
+                "displacement-from-bore", LW_TEXT("Displacement"), "cm³", {shown, shown, shown},
+                fmt::format("{}·(π/4)·({:.4g} mm)²·{}·{:.4g} mm", size_.cylinders,
+                            size_.bore / millimetre, size_.pistons, size_.stroke / millimetre));
         }
     }
 
@@ -336,15 +350,17 @@ class Sizing {
 
     static constexpr const char* strokePath = "/tracks/inlet/stroke_mm";
     const Brief& brief_;
+    const Tuning& tuning_;
     Notebook& notes_;
     Size size_;
+    Span strokeToBore_;
     double pistonSpeed_ = 0.0;
 };
 
 } // namespace
 
-Size sizeOf(const Brief& brief, int lobes, Notebook& notebook) {
-    return Sizing(brief, lobes, notebook).run();
+Size sizeOf(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook) {
+    return Sizing(brief, lobes, tuning, notebook).run();
 }
 
 } // namespace lobewright::draft

@@ -2,12 +2,14 @@
 
 #include "core/draft/brief.h"
 #include "core/draft/rules.h"
+#include "core/draft/tuning.h"
 
 namespace lobewright::draft {
 
 /// The size of the engine: what the figures and the first rules say. SI.
 struct Size {
     int cylinders = 1, lobes = 1;
+    int pistons = 2; ///< of one cylinder: opposed ones, or one against a head
     gas::Fuel fuel = gas::Fuel::petrol;
     bool isDiesel = false;
     double displacement = 0.0; ///< of the engine [m³]
@@ -18,6 +20,6 @@ struct Size {
 };
 
 /// Follows the rules from the brief to the size with this number of lobes; notes every step.
-Size sizeOf(const Brief& brief, int lobes, Notebook& notebook);
+Size sizeOf(const Brief& brief, int lobes, const Tuning& tuning, Notebook& notebook);
 
 } // namespace lobewright::draft

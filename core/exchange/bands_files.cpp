@@ -185,6 +185,26 @@ std::string requiredCsv(const BandsStudy& study) {
     return text;
 }
 
+std::string pairsCsv(const BandsStudy& study) {
+    const auto pair = unknowns::narrowedMost(*study.required);
+    if (!pair) {
+        return {};
+    }
+    const auto& unknowns = study.ensemble.unknowns;
+    const auto& first = unknowns[pair->first];
+    const auto& second = unknowns[pair->second];
+    std::string text = fmt::format("kind,{},{}\r\n", csvField(first.name), csvField(second.name));
+    const auto add = [&](const char* kind, const std::vector<unknowns::Run>& runs) {
+        for (const auto& run : runs) {
+            text += fmt::format("{},{},{}\r\n", kind, csvField(first.text(run.shares[pair->first])),
+                                csvField(second.text(run.shares[pair->second])));
+        }
+    };
+    add("possible", study.ensemble.runs);
+    add("keeps", study.required->runs);
+    return text;
+}
+
 std::string bandsSummary(const BandsStudy& study) {
     const auto& ensemble = study.ensemble;
     Json root;
@@ -219,6 +239,9 @@ std::optional<Problem> writeBands(const BandsStudy& study, const std::filesystem
         texts.emplace_back("decides.csv", decidesCsv(study));
         if (study.required) {
             texts.emplace_back("required.csv", requiredCsv(study));
+            if (auto pairs = pairsCsv(study); !pairs.empty()) {
+                texts.emplace_back("pairs.csv", std::move(pairs));
+            }
         }
     }
     texts.emplace_back("samples.csv", samplesCsv(study.ensemble));

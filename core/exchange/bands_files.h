@@ -30,6 +30,9 @@ std::string resultsCsv(const BandsStudy& study);  ///< name, nominal, p05, p25, 
 std::string curveCsv(const BandsStudy& study);    ///< by speed
 std::string decidesCsv(const BandsStudy& study);  ///< result, input, indices, direction
 std::string requiredCsv(const BandsStudy& study); ///< input, before and after; needs `required`
+/// The two unknowns that are narrowed most, of every engine that was thought possible or keeps to
+/// the published figures: kind ("possible", "keeps"), one column each; needs `required`.
+std::string pairsCsv(const BandsStudy& study);
 /// What was drawn and what it says, as JSON.
 std::string bandsSummary(const BandsStudy& study);
 

@@ -1,6 +1,8 @@
 #include "core/exchange/lift_import.h"
 
 #include "core/design/document.h"
+#include "core/exchange/lift_noise.h"
+#include "core/exchange/table_lines.h"
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
@@ -17,65 +19,11 @@ namespace lobewright::exchange {
 
 namespace {
 
-constexpr std::string_view blanks = " \t\r";
 constexpr int mostLobes = 24; // as a design allows
 /// A row for every hundredth of a degree, over several turns.
 constexpr std::size_t mostRows = 100'000;
 /// Degrees or millimetres of a slip of the pen, whose squares are no numbers any more.
 constexpr double farthest = 1e5;
-
-std::string_view trimmed(std::string_view text) {
-    const std::size_t first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
-
-/// The first two columns of a line.
-struct Fields {
-    std::string first, second;
-};
-
-Fields split(std::string_view line) {
-    const bool hasStrongMark = line.find_first_of(";\t") != std::string_view::npos;
-    const bool hasComma = line.find(',') != std::string_view::npos;
-    const std::string_view marks = hasStrongMark ? ";\t" : hasComma ? "," : " ";
-    const std::size_t end = line.find_first_of(marks);
-    Fields fields;
-    fields.first = trimmed(line.substr(0, end));
-    if (end != std::string_view::npos) {
-        const std::string_view rest = trimmed(line.substr(end + 1));
-        fields.second = trimmed(rest.substr(0, rest.find_first_of(marks)));
-    }
-    if (hasStrongMark) {
-        std::ranges::replace(fields.first, ',', '.');
-        std::ranges::replace(fields.second, ',', '.');
-    }
-    return fields;
-}
-
-std::optional<double> number(std::string_view text) {
-    if (text.starts_with('+')) {
-        text.remove_prefix(1);
-    }
-    double value = 0.0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool isWhole = read.ec == std::errc() && read.ptr == text.data() + text.size();
-    return isWhole && std::isfinite(value) ? std::optional(value) : std::nullopt;
-}
-
-/// At most this much of a bad line is shown.
-constexpr std::size_t shownBytes = 40;
-
-std::string shown(std::string_view line) {
-    std::string text;
-    for (char letter : line.substr(0, shownBytes)) {
-        const auto code = static_cast<unsigned char>(letter);
-        text += code < 0x20 || code >= 0x7f ? '?' : letter;
-    }
-    return text;
-}
 
 /// "inlet track, 2 lobes, pitch radius …" of a comment line: what this program says of a table that
 /// it writes. 0: nothing of the kind.
@@ -118,27 +66,30 @@ Result<Table> readTable(std::string_view text) {
         if (line.empty() || line.starts_with('#')) {
             continue;
         }
-        const Fields fields = split(line);
-        const auto angle = number(fields.first), lift = number(fields.second);
+        const std::vector<std::string> columns = columnsOf(line);
+        const auto angle = numberOf(columns[0]);
+        const auto lift = columns.size() > 1 ? numberOf(columns[1]) : std::nullopt;
+        const double degrees = angle.value_or(0.0), millimetres = lift.value_or(0.0);
         if (table.angles.size() == mostRows) {
             return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
         }
-        if (angle && lift && !(std::abs(*angle) <= farthest && std::abs(*lift) <= farthest)) {
+        if (angle && lift &&
+            !(std::abs(degrees) <= farthest && std::abs(millimetres) <= farthest)) {
             return Problem{
                 fmt::format("/lines/{}", count),
                 fmt::format("the line reads \"{}\"; angle and lift must lie within ±{:.0f}",
-                            shown(line), farthest)};
+                            shownLine(line), farthest)};
         }
         if (angle && lift) {
-            table.angles.push_back(*angle * units::degree);
-            table.lifts.push_back(*lift * units::millimetre);
+            table.angles.push_back(degrees * units::degree);
+            table.lifts.push_back(millimetres * units::millimetre);
         } else if (!angle && !lift && table.angles.empty() && !hasNames) {
             hasNames = true;
         } else {
             return Problem{fmt::format("/lines/{}", count),
                            Message(LW_TEXT("the line reads \"%1\"; it must begin with two numbers, "
                                            "angle in degrees and lift in millimetres"),
-                                   shown(line))};
+                                   shownLine(line))};
         }
     }
     if (table.angles.size() < 4) {
@@ -248,7 +199,7 @@ ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,
     for (std::size_t i = 0; i < table.angles.size(); ++i) {
         const double angle = table.angles[i];
         const double residual = curve.at(angle).y + zero - table.lifts[i];
-        result.rows.push_back({angle, table.lifts[i], residual});
+        result.rows.push_back({angle, table.lifts[i], residual, curve.at(angle).y2});
         sum += residual * residual;
         if (std::abs(residual) > result.largestResidual) {
             result.largestResidual = std::abs(residual);
@@ -274,7 +225,13 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     }
     const motion::LiftTable& table = read->rows;
     const int given = options.lobes > 0 ? options.lobes : read->lobesSaid;
-    const auto lobes = given > 0 ? Result<int>(given) : lobesOf(table, options.tolerance);
+    const double noise = liftNoise(table);
+    const std::size_t rows = table.angles.size();
+    const double proposed = std::max(finestProposal, largestOfNoise(noise, rows));
+    const double tolerance = options.tolerance > 0.0 ? options.tolerance : proposed;
+    // Between two rows the noise of both shows.
+    const double alike = std::max(tolerance, std::sqrt(2.0) * largestOfNoise(noise, rows));
+    const auto lobes = given > 0 ? Result<int>(given) : lobesOf(table, alike);
     if (!lobes) {
         return lobes.problems();
     }
@@ -282,7 +239,7 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     const bool isRegular = std::ranges::is_sorted(table.angles, std::ranges::less_equal());
     const bool goesOn = isRegular && spanOf(table).length <= units::turn * (1.0 + 1e-9);
     const auto fit = motion::fitKnots(goesOn ? firstPeriod(table, period) : table, *lobes,
-                                      {options.tolerance, options.mostKnots});
+                                      {tolerance, options.mostKnots});
     if (!fit) {
         Problems told; // one bad column has as many as the table has rows
         design::addProblems(told, fit.problems());
@@ -294,8 +251,13 @@ Result<ImportedLift> importLift(std::string_view text, const ImportOptions& opti
     }
     ImportedLift lift = judged(table, *fit, *curve, *lobes);
     // Every row counts, those of the other repetitions too.
-    lift.withinTolerance =
-        fit->withinTolerance && lift.largestResidual <= options.tolerance * (1.0 + 1e-6);
+    lift.withinTolerance = fit->withinTolerance && lift.largestResidual <= tolerance * (1.0 + 1e-6);
+    lift.tolerance = tolerance;
+    lift.noise = noise;
+    lift.proposedTolerance = proposed;
+    const double perPeriod = static_cast<double>(rows) * period / spanOf(table).whole();
+    lift.accelerationNoise = accelerationNoise(noise, static_cast<std::size_t>(perPeriod),
+                                               fit->shape.knots.size(), period);
     return lift;
 }
 

@@ -122,7 +122,7 @@ class Builder {
             part_.faceInner = part_.boreRadius;
         }
         part_.backHeight = -r - blank.backThickness.value_or(width);
-        part_.frontHeight = part_.curve().stroke() + r + blank.frontThickness.value_or(width);
+        part_.frontHeight = part_.curve().stroke() + r + track::rimThickness(blank, part_.roller);
         checkBlank(innerEdge, contact, smallestSection(slope, r));
     }
 

@@ -73,7 +73,8 @@ std::optional<double> trackDistance(const mechanism::OpposedPair& pair) {
     }
     return mechanism.clearance + pair.curve(End::inlet).stroke() +
            pair.curve(End::exhaust).stroke() + pair.shift(pair.pistons().back()) +
-           static_cast<double>(pair.pistons().size()) * mechanism.piston->length;
+           static_cast<double>(pair.pistons().size()) *
+               mechanism.piston->rollerAxis.value_or(mechanism.piston->length);
 }
 
 void addFrameFriction(Samples& sum, End end, const PistonLoads& piston) {

@@ -69,9 +69,9 @@ struct ShaftReactions {
 ShaftReactions shaftReactions(const PerEnd<TrackForces>& track, double distance);
 
 /// Distance between the planes of the roller axes at ODC [m]: gap between the crowns and two
-/// pistons, each taken as crown to roller axis = its length. Of a one-sided engine from that plane
-/// to the face of the head, where the other bearing is taken to stand. Absent when the piston has
-/// no length given.
+/// pistons, each from crown to roller axis, which counts as its length where it is not given. Of a
+/// one-sided engine from that plane to the face of the head, where the other bearing is taken to
+/// stand. Absent when the piston has no length given.
 std::optional<double> trackDistance(const mechanism::OpposedPair& pair);
 
 /// Axial force of all pistons on the frame through their friction, +z [N], shape (samples).

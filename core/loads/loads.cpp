@@ -1,11 +1,8 @@
 #include "core/loads/loads.h"
 
-#include "core/loads/net_pressure.h"
-#include "core/loads/orders.h"
+#include "core/loads/engine.h"
 #include "core/loads/quadrature.h"
 #include "core/loads/torque.h"
-#include "core/mechanism/bracketed_root.h"
-#include "core/mechanism/folded_angles.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -15,197 +12,16 @@ namespace lobewright::loads {
 
 namespace {
 
-constexpr int evenSamplesPerTurn = 720;
-constexpr int highestOrder = 48;
-
-/// Everything that is asked again and again during one solve.
-struct Engine {
-    const Inputs& inputs;
-    PerEnd<PistonSetup> setup;
-    std::vector<double> psi, lags;
-
-    explicit Engine(const Inputs& given)
-        : inputs(given), psi(mechanism::cylinderAngles(given.pair.mechanism())),
-          lags(mechanism::cylinderLags(given.pair.mechanism())) {
-        for (const End end : given.pair.pistons()) {
-            setup[end] = pistonSetup(given.pair, end, given.friction, given.omega,
-                                     given.underPistonPressure);
-        }
-    }
-
-    /// Whether a piston runs there, not a head stands.
-    bool isPiston(End end) const { return inputs.pair.uncovers(end) == end; }
-    Samples pressure(const Samples& theta, int cylinder) const {
-        return inputs.trace ? inputs.trace->sample(theta, cylinder).pressure
-                            : Samples::Constant(theta.size(), inputs.underPistonPressure);
-    }
-    /// What acts on the piston of this end, from the chamber pressure at these angles.
-    Samples onPiston(End end, const Samples& pressures, const Samples& theta, int cylinder) const {
-        return inputs.trace ? net(end, *inputs.trace).onPiston(pressures, theta, cylinder)
-                            : pressures;
-    }
-    double onPiston(End end, double theta) const {
-        return inputs.trace ? net(end, *inputs.trace).pressure(theta) : inputs.underPistonPressure;
-    }
-    NetPressure net(End end, const gas::GasTrace& trace) const {
-        return {trace, inputs.pumpArea[end], inputs.underPistonPressure};
-    }
-    PistonLoads piston(End end, const motion::LiftSamples& lift, const Samples& pressures) const {
-        return isPiston(end) ? pistonLoads(setup[end], lift, pressures)
-                             : standingLoads(pressures.size());
-    }
-    PistonLoads piston(End end, const Samples& theta, int cylinder,
-                       const Samples& pressures) const {
-        const double behind = lags[static_cast<std::size_t>(cylinder)];
-        return isPiston(end)
-                   ? pistonLoads(setup[end], inputs.pair.lift(end, theta - behind), pressures)
-                   : standingLoads(pressures.size());
-    }
-    double demand(End end, double theta) const {
-        return axialDemand(setup[end], inputs.pair.lift(end, theta), onPiston(end, theta));
-    }
-};
-
-/// The whole engine at some shaft angles.
-struct EngineSamples {
-    Samples pressure;
-    PerEnd<PistonLoads> piston; ///< cylinder 1
-    PerEnd<TrackForces> track;
-    Samples bearingLoss, torque;
-};
-
-/// Friction of the shaft bearings: the thrusts of both tracks cancel inside the shaft as far as
-/// they are equal, each track's radial pull is carried beside it; mean diameter R. That of an only
-/// track rests on the thrust bearing whole.
-Samples shaftBearingLoss(const PerEnd<TrackForces>& track, const Engine& engine) {
-    return 0.5 * engine.inputs.friction.shaftBearing * engine.setup.inlet.pitchRadius *
-           ((track.inlet.thrust - track.exhaust.thrust).abs() + track.inlet.radial() +
-            track.exhaust.radial());
-}
-
-RollerForces rollerForces(const PistonLoads& piston) {
-    return {piston.trackThrust, piston.sideForce, piston.lift.y, piston.torque};
-}
-
-/// Cylinders alike: every place of the lift curves is evaluated once.
-void addAlikeCylinders(EngineSamples& result, const Engine& engine, const Kinematics& kinematics) {
-    const mechanism::FoldedAngles& folded = kinematics.folded;
-    const Samples pressure = engine.pressure(folded.places(), 0);
-    result.pressure = folded.unfolded(pressure, 0);
-    result.piston.exhaust = standingLoads(result.pressure.size()); // where there is a piston: below
-    for (const End end : engine.inputs.pair.pistons()) {
-        const PistonLoads places = engine.piston(
-            end, kinematics.lift[end], engine.onPiston(end, pressure, folded.places(), 0));
-        for (std::size_t k = 0; k < engine.psi.size(); ++k) {
-            const auto unfold = [&](const Samples& values) { return folded.unfolded(values, k); };
-            if (k == 0) {
-                result.piston[end] = transformed(places, unfold);
-            }
-            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius,
-                      {unfold(places.trackThrust), unfold(places.sideForce), unfold(places.lift.y),
-                       unfold(places.torque)});
-        }
-    }
-}
-
-void addDifferentCylinders(EngineSamples& result, const Engine& engine, const Samples& theta) {
-    for (std::size_t k = 0; k < engine.psi.size(); ++k) {
-        const int cylinder = static_cast<int>(k);
-        Samples pressure = engine.pressure(theta, cylinder);
-        for (const End end : bothEnds) {
-            PistonLoads piston = engine.piston(end, theta, cylinder,
-                                               engine.onPiston(end, pressure, theta, cylinder));
-            addRoller(result.track[end], end, engine.psi[k], engine.setup[end].pitchRadius,
-                      rollerForces(piston));
-            if (k == 0) {
-                result.piston[end] = std::move(piston);
-            }
-        }
-        if (k == 0) {
-            result.pressure = std::move(pressure);
-        }
-    }
-}
-
 Samples joined(const Samples& first, const Samples& second) {
     Samples both(first.size() + second.size());
     both << first, second;
     return both;
 }
 
-int evenSamplesPerPeriod(const mechanism::OpposedPair& pair) {
-    const int lobes = pair.curve(End::inlet).lobes();
-    return (evenSamplesPerTurn + lobes - 1) / lobes;
-}
-
-/// The angles wanted, then one even period.
-Samples allAngles(const mechanism::OpposedPair& pair, const Samples& theta) {
-    const int perPeriod = evenSamplesPerPeriod(pair);
-    const int lobes = pair.curve(End::inlet).lobes();
-    return joined(theta, evenAngles(perPeriod * lobes).head(perPeriod));
-}
-
-EngineSamples sampleEngine(const Engine& engine) {
-    const Inputs& inputs = engine.inputs;
-    const Samples theta = allAngles(inputs.pair, inputs.theta);
-    EngineSamples result;
-    for (const End end : bothEnds) {
-        result.track[end] = TrackForces::zero(theta.size());
-    }
-    if (inputs.cylindersDiffer) {
-        addDifferentCylinders(result, engine, theta);
-    } else if (inputs.kinematics) {
-        addAlikeCylinders(result, engine, *inputs.kinematics);
-    } else {
-        addAlikeCylinders(result, engine, kinematics(inputs.pair, inputs.theta));
-    }
-    result.bearingLoss = shaftBearingLoss(result.track, engine);
-    result.torque = result.track.inlet.torque + result.track.exhaust.torque - result.bearingLoss;
-    return result;
-}
-
-/// Places where the track's demand changes sign, from ascending samples over one period.
-std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta,
-                                      const PerEnd<Samples>& demands) {
-    std::vector<FlankChange> changes;
-    const Eigen::Index count = theta.size();
-    const double period = engine.inputs.pair.period();
-    for (const End end : engine.inputs.pair.pistons()) {
-        const Samples& demand = demands[end];
-        std::optional<Eigen::Index> last;
-        for (Eigen::Index i = 0; i < 2 * count; ++i) {
-            const double now = demand(i % count);
-            if (now == 0.0) {
-                continue;
-            }
-            if (last && i >= count && demand(*last % count) * now < 0.0) {
-                const auto unrolled = [&](Eigen::Index j) {
-                    const Eigen::Index turns = j / count;
-                    return theta(j % count) + period * static_cast<double>(turns);
-                };
-                const double angle =
-                    mechanism::bracketedRoot([&](double at) { return engine.demand(end, at); },
-                                             unrolled(*last), unrolled(i));
-                changes.push_back({end, mechanism::wrapped(angle, period), now < 0.0});
-            }
-            last = i;
-        }
-    }
-    std::sort(changes.begin(), changes.end(),
-              [](const FlankChange& a, const FlankChange& b) { return a.theta < b.theta; });
-    return changes;
-}
-
 motion::LiftSamples joined(const motion::LiftSamples& first, const motion::LiftSamples& second) {
     return {joined(first.y, second.y), joined(first.y1, second.y1), joined(first.y2, second.y2),
             joined(first.y3, second.y3)};
 }
-
-/// Cylinder 1 over one period: even samples, then just before every junction.
-struct OnePeriod {
-    Samples theta, pressure;
-    PerEnd<motion::LiftSamples> lift;
-};
 
 /// Cylinder 1 just before every junction.
 void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
@@ -215,18 +31,12 @@ void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
     loads.edgeTheta = Eigen::Map<const Samples>(junctions.data(), count);
     const Samples pressure = engine.pressure(loads.edgeTheta, 0);
     for (const End end : bothEnds) {
-        motion::LiftSamples lift{Samples(count), Samples(count), Samples(count), Samples(count)};
-        for (Eigen::Index i = 0; i < count; ++i) {
-            const motion::Lift before =
-                pair.curve(end).before(pair.trackAngle(end, loads.edgeTheta(i)));
-            lift.y(i) = before.y;
-            lift.y1(i) = before.y1;
-            lift.y2(i) = before.y2;
-            lift.y3(i) = before.y3;
-        }
+        const motion::LiftSamples lift = liftBeforeJunctions(pair, end);
         loads.edgePiston[end] =
             engine.piston(end, lift, engine.onPiston(end, pressure, loads.edgeTheta, 0));
-        period.lift[end] = joined(period.lift[end], lift);
+        if (period.lift[end].y.size() > 0) {
+            period.lift[end] = joined(period.lift[end], lift);
+        }
     }
     period.theta = joined(period.theta, loads.edgeTheta);
     period.pressure = joined(period.pressure, pressure);
@@ -237,14 +47,18 @@ void addNodes(Loads& loads, const Engine& engine) {
     for (const FlankChange& change : loads.flankChanges) {
         breaks.push_back(change.theta);
     }
-    const Quadrature quadrature = periodQuadrature(engine.inputs.pair, breaks);
-    loads.nodes.theta = quadrature.theta;
-    loads.nodes.weight = quadrature.weight;
-    loads.nodes.pressure = engine.pressure(quadrature.theta, 0);
+    const auto& kept = engine.inputs.nodeMotion;
+    loads.nodeMotion =
+        kept && kept->breaks == breaks
+            ? kept
+            : std::make_shared<const NodeMotion>(nodeMotion(engine.inputs.pair, std::move(breaks)));
+    const NodeMotion& nodes = *loads.nodeMotion;
+    loads.nodes.theta = nodes.theta;
+    loads.nodes.weight = nodes.weight;
+    loads.nodes.pressure = engine.pressure(nodes.theta, 0);
     for (const End end : bothEnds) {
-        loads.nodes.piston[end] =
-            engine.piston(end, quadrature.theta, 0,
-                          engine.onPiston(end, loads.nodes.pressure, quadrature.theta, 0));
+        loads.nodes.piston[end] = engine.piston(
+            end, nodes.motion[end], engine.onPiston(end, loads.nodes.pressure, nodes.theta, 0));
     }
 }
 
@@ -281,7 +95,8 @@ void closeWork(Loads& loads, const Engine& engine) {
             PerEnd<Samples> onPiston;
             for (const End end : bothEnds) {
                 onPiston[end] = engine.onPiston(end, pressure, theta, k);
-                piston[end] = engine.piston(end, theta, k, onPiston[end]);
+                // The same places of the track as of cylinder 1.
+                piston[end] = engine.piston(end, loads.nodeMotion->motion[end], onPiston[end]);
             }
             addWork(loads, engine, onPiston, piston, lobes, moved);
         }
@@ -351,6 +166,10 @@ Samples jamBracket(const PistonLoads& piston) {
 
 void addExtremes(Loads& loads) {
     for (const End end : bothEnds) {
+        if (loads.piston[end].contactForce.size() == 0) {
+            loads.jamMargin[end] = {1.0, 0.0}; // no piston, in a study
+            continue;
+        }
         const PistonLoads& piston = loads.piston[end];
         const PistonLoads& edge = loads.edgePiston[end];
         loads.lowestContactForce[end] = lowestContact(loads, end);
@@ -395,55 +214,38 @@ void addContactSpeeds(Loads& loads, const Engine& engine, const OnePeriod& perio
     }
 }
 
-/// Splits samples of the whole engine: first those asked for, then one even period.
-OnePeriod addSamples(Loads& loads, const Engine& engine) {
-    const int lobes = engine.inputs.pair.curve(End::inlet).lobes();
-    const int perPeriod = evenSamplesPerPeriod(engine.inputs.pair);
-    loads.theta = engine.inputs.theta;
-    loads.evenTheta = evenAngles(perPeriod * lobes);
-    const Samples onePeriod = loads.evenTheta.head(perPeriod);
-    const EngineSamples all = sampleEngine(engine);
-    const auto wanted = [&loads](const Samples& f) { return Samples(f.head(loads.theta.size())); };
-    const auto even = [perPeriod](const Samples& f) { return Samples(f.tail(perPeriod)); };
-
-    loads.pressure = wanted(all.pressure);
-    OnePeriod period{onePeriod, even(all.pressure), {}};
-    PerEnd<Samples> demands;
-    for (const End end : bothEnds) {
-        const TrackForces& track = all.track[end];
-        const motion::LiftSamples& lift = all.piston[end].lift;
-        loads.piston[end] = transformed(all.piston[end], wanted);
-        loads.track[end] = {wanted(track.thrust), wanted(track.radialX), wanted(track.radialY),
-                            wanted(track.tiltX),  wanted(track.tiltY),   wanted(track.torque)};
-        period.lift[end] = {even(lift.y), even(lift.y1), even(lift.y2), even(lift.y3)};
-        demands[end] = even(all.piston[end].axialDemand);
-    }
-    loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
-    loads.shaftBearingLoss = wanted(all.bearingLoss);
-    loads.totalTorque = wanted(all.torque);
-    loads.losses.shaftBearing = even(all.bearingLoss).mean();
-    const Samples evenTorque = even(all.torque);
-    loads.evenTotalTorque = evenTorque.replicate(lobes, 1);
-    loads.torqueOrders = orders(evenTorque, highestOrder, lobes).abs();
-    loads.flankChanges = flankChanges(engine, onePeriod, demands);
-    return period;
-}
-
 } // namespace
 
-Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta) {
-    Kinematics result{
-        {pair.period(), allAngles(pair, theta), mechanism::cylinderLags(pair.mechanism())}, {}};
-    for (const End end : bothEnds) {
-        result.lift[end] = pair.lift(end, result.folded.places());
+motion::LiftSamples liftBeforeJunctions(const mechanism::OpposedPair& pair, End end) {
+    const std::vector<double>& junctions = pair.junctions();
+    const auto count = static_cast<Eigen::Index>(junctions.size());
+    motion::LiftSamples lift{Samples(count), Samples(count), Samples(count), Samples(count)};
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const motion::Lift before =
+            pair.curve(end).before(pair.trackAngle(end, junctions[static_cast<std::size_t>(i)]));
+        lift.y(i) = before.y;
+        lift.y1(i) = before.y1;
+        lift.y2(i) = before.y2;
+        lift.y3(i) = before.y3;
     }
-    return result;
+    return lift;
+}
+
+NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks) {
+    Quadrature quadrature = periodQuadrature(pair, breaks);
+    NodeMotion nodes{std::move(breaks), quadrature.theta, quadrature.weight, {}};
+    const mechanism::Mechanism& mechanism = pair.mechanism();
+    for (const End end : pair.pistons()) {
+        nodes.motion[end] = pistonMotion(mechanism.roller, mechanism.pitchRadius,
+                                         pair.curve(end).stroke(), pair.lift(end, nodes.theta));
+    }
+    return nodes;
 }
 
 Loads solveLoads(const Inputs& inputs) {
     const Engine engine(inputs);
     Loads loads;
-    OnePeriod period = addSamples(loads, engine);
+    OnePeriod period = sampled(loads, engine);
     addEdges(loads, period, engine);
     addNodes(loads, engine);
     closeWork(loads, engine);

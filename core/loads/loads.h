@@ -6,19 +6,33 @@
 #include "core/loads/piston.h"
 #include "core/mechanism/folded_angles.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
 namespace lobewright::loads {
 
-/// What the mechanism alone decides of cylinders that run alike: it can be kept while speed and
-/// pressures change.
+/// What the mechanism alone decides: it can be kept while speed and pressures change.
 struct Kinematics {
-    mechanism::FoldedAngles folded;   ///< the angles wanted, then one even period
-    PerEnd<motion::LiftSamples> lift; ///< at folded.places()
+    Samples theta;                  ///< the angles wanted, then what they lack of an even period
+    std::vector<Eigen::Index> even; ///< where in theta the samples of one even period stand
+    mechanism::FoldedAngles folded; ///< of theta, cylinders by lag
+    PerEnd<PistonMotion> motion;    ///< at folded.places(); of a piston that runs
+    PerEnd<Samples> pressureAngle;  ///< there [rad]
 };
 /// `theta`: shaft angles wanted [rad], shape (samples), not empty.
 Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta);
+
+/// Motion at the nodes of the quadrature between these breaks, one period of cylinder 1.
+struct NodeMotion {
+    std::vector<double> breaks; ///< [rad]
+    Samples theta, weight;      ///< ∮f dθ over the period = Σ w·f
+    PerEnd<PistonMotion> motion;
+};
+NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks);
+
+/// Lift of one end just before every junction of the pair.
+motion::LiftSamples liftBeforeJunctions(const mechanism::OpposedPair& pair, End end);
 
 /// Everything the stage depends on. References must outlive the call.
 struct Inputs {
@@ -37,6 +51,12 @@ struct Inputs {
     bool cylindersDiffer = false;
     /// Of this pair and these angles; null: found anew.
     const Kinematics* kinematics = nullptr;
+    /// Of this pair, taken where its breaks are met again; null: found anew.
+    std::shared_ptr<const NodeMotion> nodeMotion = nullptr;
+    /// Only what figures are made of; needs `kinematics`: no tilting moments of tracks, no torque
+    /// of a cylinder, evenTotalTorque over one period.
+    bool forStudy = false;
+    bool wantsOrders = true; ///< of the torque; then evenTotalTorque is over the turn in any case
     /// Share of the bore that pumps behind each piston; 0 where it does not.
     PerEnd<double> pumpArea = {};
 };
@@ -105,6 +125,7 @@ struct Loads {
     PerEnd<TrackForces> track;          ///< all rollers on each track
     Samples evenTheta, evenTotalTorque; ///< even samples over a turn, for orders
     Nodes nodes;
+    std::shared_ptr<const NodeMotion> nodeMotion; ///< for the next speed
     /// Cylinder 1 just before each junction of its lift curves over a turn: left-hand limits, which
     /// extremes must not miss. Angles [rad].
     Samples edgeTheta;

@@ -20,8 +20,13 @@ class NetPressure final : public gas::GasTrace {
         return samples;
     }
     double pressure(double theta, int cylinder = 0) const override {
-        const Samples pressure = Samples::Constant(1, trace_.pressure(theta, cylinder));
-        return onPiston(pressure, Samples::Constant(1, theta), cylinder)[0];
+        const double chamber = trace_.pressure(theta, cylinder);
+        if (pumpArea_ <= 0.0) {
+            return chamber;
+        }
+        const Samples under = trace_.pumpPressure(Samples::Constant(1, theta), cylinder);
+        return under.size() == 0 ? chamber
+                                 : chamber - pumpArea_ * (under[0] - underPistonPressure_);
     }
     /// From the chamber pressures at these angles; shape (samples).
     Samples onPiston(const Samples& pressure, const Samples& theta, int cylinder) const {

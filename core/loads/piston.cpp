@@ -57,20 +57,26 @@ Samples motionSign(const Samples& y1, const Samples& y2, double stroke) {
         y2, [stroke](double slope, double bend) { return signOfMotion(slope, bend, stroke); });
 }
 
-Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
-                     const Samples& gaugePressure) {
-    const Samples gas = gaugePressure.max(0.0);
-    const Samples shear = friction.linerViscosity * speed.abs();
-    Samples sum = Samples::Zero(speed.size());
+double ringFriction(const Friction& friction, double bore, double speed, double gaugePressure) {
+    const double gas = std::max(gaugePressure, 0.0);
+    const double shear = friction.linerViscosity * std::abs(speed);
+    double sum = 0.0;
     for (const PistonRing& ring : friction.rings) {
         // f·p with p = q + c·Δp and duty D = η·|ẏ|/(h·p), written without dividing by p.
-        const Samples contact = ring.tensionPressure + ring.gasFactor * gas;
-        const Samples duty = shear / ring.height;
+        const double contact = ring.tensionPressure + ring.gasFactor * gas;
+        const double duty = shear / ring.height;
         sum += ring.height *
-               (friction.ringHydrodynamic * (duty * contact).sqrt() +
-                friction.ringBoundary * (contact - duty / friction.ringCriticalDuty).max(0.0));
+               (friction.ringHydrodynamic * std::sqrt(duty * contact) +
+                friction.ringBoundary * std::max(contact - duty / friction.ringCriticalDuty, 0.0));
     }
     return units::pi * bore * sum;
+}
+
+Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
+                     const Samples& gaugePressure) {
+    return speed.binaryExpr(gaugePressure, [&](double at, double gauge) {
+        return ringFriction(friction, bore, at, gauge);
+    });
 }
 
 Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Samples& y1) {
@@ -98,7 +104,9 @@ PistonLoads standingLoads(Eigen::Index samples) {
     const Samples none = Samples::Zero(samples);
     PistonLoads loads;
     loads.lift = {none, none, none, none};
-    loads = transformed(loads, [&none](const Samples&) { return none; });
+    for (const auto part : pistonParts) {
+        loads.*part = none;
+    }
     loads.guideBracket = Samples::Ones(samples); // nothing to jam
     return loads;
 }
@@ -106,12 +114,8 @@ PistonLoads standingLoads(Eigen::Index samples) {
 AxialShares axialShares(const PistonSetup& setup, const motion::Lift& lift, double pressure) {
     const double gauge = pressure - setup.underPistonPressure;
     const double sign = signOfMotion(lift.y1, lift.y2, setup.stroke);
-    double rings = 0.0;
-    if (sign != 0.0) {
-        rings =
-            ringFriction(setup.friction, setup.bore, Samples::Constant(1, setup.omega * lift.y1),
-                         Samples::Constant(1, gauge))(0);
-    }
+    const double rings =
+        sign == 0.0 ? 0.0 : ringFriction(setup.friction, setup.bore, setup.omega * lift.y1, gauge);
     return {setup.mass * setup.omega * setup.omega * lift.y2, gauge * pistonArea(setup.bore),
             rings * sign};
 }
@@ -120,40 +124,62 @@ double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pr
     return axialShares(setup, lift, pressure).total();
 }
 
+Samples pressureAngle(const Samples& y1, double pitchRadius) {
+    return (y1 / pitchRadius).atan();
+}
+
+PistonMotion pistonMotion(const track::Roller& roller, double pitchRadius, double stroke,
+                          const motion::LiftSamples& lift) {
+    PistonMotion motion;
+    motion.lift = lift;
+    motion.path = (pitchRadius * pitchRadius + lift.y1.square()).sqrt();
+    motion.cosine = pitchRadius / motion.path;
+    motion.sine = lift.y1 / motion.path;
+    motion.direction = motionSign(lift.y1, lift.y2, stroke);
+    motion.slipArm = meanSlipArm(roller, pitchRadius, lift.y1);
+    return motion;
+}
+
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure) {
+    PistonLoads loads = pistonLoads(
+        setup, pistonMotion(setup.roller, setup.pitchRadius, setup.stroke, lift), pressure);
+    loads.pressureAngle = pressureAngle(lift.y1, setup.pitchRadius);
+    return loads;
+}
+
+PistonLoads pistonLoads(const PistonSetup& setup, const PistonMotion& motion,
+                        const Samples& pressure) {
+    const motion::LiftSamples& lift = motion.lift;
     const double radius = setup.pitchRadius;
     const double omega = setup.omega;
     const Friction& friction = setup.friction;
     const double guide = effectiveGuideFriction(friction, setup.roller.radius, setup.bore);
     const Samples gauge = pressure - setup.underPistonPressure;
-    const Samples sign = motionSign(lift.y1, lift.y2, setup.stroke);
-    const Samples path = (radius * radius + lift.y1.square()).sqrt();
-    const Samples cosine = radius / path;
-    const Samples sine = lift.y1 / path;
+    const Samples& sign = motion.direction;
 
     PistonLoads loads;
     loads.lift = lift;
-    loads.pressureAngle = (lift.y1 / radius).atan();
     loads.inertiaForce = setup.mass * omega * omega * lift.y2;
     loads.gasForce = pistonArea(setup.bore) * gauge;
     loads.ringFriction = ringFriction(friction, setup.bore, omega * lift.y1, gauge) * sign;
     loads.axialDemand = loads.inertiaForce + loads.gasForce + loads.ringFriction;
-    loads.guideBracket = cosine - guide * sine.abs() * loads.axialDemand.sign() * sign;
+    loads.guideBracket =
+        motion.cosine - guide * motion.sine.abs() * loads.axialDemand.sign() * sign;
     loads.demandedForce =
         (loads.guideBracket > 0.0).select(loads.axialDemand / loads.guideBracket, 0.0);
     loads.contactForce =
         setup.closedTrack ? loads.demandedForce : Samples(loads.demandedForce.max(0.0));
     const Samples magnitude = loads.contactForce.abs();
-    loads.trackThrust = loads.contactForce * cosine;
-    loads.sideForce = loads.contactForce * sine;
+    loads.trackThrust = loads.contactForce * motion.cosine;
+    loads.sideForce = loads.contactForce * motion.sine;
     loads.guideFriction = guide * loads.sideForce.abs() * sign;
     loads.ringLoss = (loads.ringFriction * lift.y1).abs();
     loads.guideLoss = (loads.guideFriction * lift.y1).abs();
-    loads.rollingLoss = friction.rolling * magnitude * path;
+    loads.rollingLoss = friction.rolling * magnitude * motion.path;
     // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
-    loads.rollerBearingLoss = 0.5 * friction.rollerBearing * magnitude * path;
-    loads.slipLoss = friction.slip * magnitude * meanSlipArm(setup.roller, radius, lift.y1);
+    loads.rollerBearingLoss = 0.5 * friction.rollerBearing * magnitude * motion.path;
+    loads.slipLoss = friction.slip * magnitude * motion.slipArm;
     loads.torque =
         -radius * loads.sideForce - loads.rollingLoss - loads.rollerBearingLoss - loads.slipLoss;
     return loads;

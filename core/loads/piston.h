@@ -6,6 +6,8 @@
 #include "core/samples.h"
 #include "core/track/roller.h"
 
+#include <array>
+
 /// Forces on one piston with its roller.
 ///
 /// Signs: forces on the piston are positive inward (in the direction of lift y); α is positive on a
@@ -31,10 +33,22 @@ struct PistonSetup {
 PistonSetup pistonSetup(const mechanism::OpposedPair& pair, End end, const Friction& friction,
                         double omega, double underPistonPressure);
 
+/// What of a piston's forces its motion alone decides, all of shape (samples): it can be kept while
+/// speed and pressures change.
+struct PistonMotion {
+    motion::LiftSamples lift; ///< by track angle
+    Samples path;             ///< √(R² + y'²): of the roller along the track [m/rad]
+    Samples cosine, sine;     ///< of the pressure angle at the pitch radius
+    Samples direction;        ///< motionSign()
+    Samples slipArm;          ///< meanSlipArm() [m]
+};
+PistonMotion pistonMotion(const track::Roller& roller, double pitchRadius, double stroke,
+                          const motion::LiftSamples& lift);
+
 /// Forces on one piston and torques on the shaft, all of shape (samples).
 struct PistonLoads {
     motion::LiftSamples lift; ///< by track angle
-    Samples pressureAngle;    ///< α at the pitch radius [rad]
+    Samples pressureAngle;    ///< α at the pitch radius [rad]; may be empty: not asked for
     Samples inertiaForce;     ///< m·ÿ [N]
     Samples gasForce;         ///< (p − p_under)·A, outward positive [N]
     Samples ringFriction;     ///< F_ring·sgn ẏ, against the motion [N]
@@ -53,20 +67,25 @@ struct PistonLoads {
     Samples slipLoss;          ///< sliding across the width of the roller [N·m], ≥ 0
 };
 
+/// Every array of them but the lift.
+inline constexpr std::array<Samples PistonLoads::*, 17> pistonParts = {
+    &PistonLoads::pressureAngle,     &PistonLoads::inertiaForce,  &PistonLoads::gasForce,
+    &PistonLoads::ringFriction,      &PistonLoads::guideFriction, &PistonLoads::axialDemand,
+    &PistonLoads::guideBracket,      &PistonLoads::demandedForce, &PistonLoads::contactForce,
+    &PistonLoads::trackThrust,       &PistonLoads::sideForce,     &PistonLoads::torque,
+    &PistonLoads::ringLoss,          &PistonLoads::guideLoss,     &PistonLoads::rollingLoss,
+    &PistonLoads::rollerBearingLoss, &PistonLoads::slipLoss};
+
 /// The same quantities with every array passed through `change`, e.g. to reorder samples.
 template <class Change>
 PistonLoads transformed(const PistonLoads& piston, Change&& change) {
     PistonLoads result;
     result.lift = {change(piston.lift.y), change(piston.lift.y1), change(piston.lift.y2),
                    change(piston.lift.y3)};
-    for (Samples PistonLoads::*const part :
-         {&PistonLoads::pressureAngle, &PistonLoads::inertiaForce, &PistonLoads::gasForce,
-          &PistonLoads::ringFriction, &PistonLoads::guideFriction, &PistonLoads::axialDemand,
-          &PistonLoads::guideBracket, &PistonLoads::demandedForce, &PistonLoads::contactForce,
-          &PistonLoads::trackThrust, &PistonLoads::sideForce, &PistonLoads::torque,
-          &PistonLoads::ringLoss, &PistonLoads::guideLoss, &PistonLoads::rollingLoss,
-          &PistonLoads::rollerBearingLoss, &PistonLoads::slipLoss}) {
-        result.*part = change(piston.*part);
+    for (const auto part : pistonParts) {
+        if ((piston.*part).size() > 0) {
+            result.*part = change(piston.*part);
+        }
     }
     return result;
 }
@@ -75,6 +94,12 @@ PistonLoads transformed(const PistonLoads& piston, Change&& change) {
 /// N = [m·ÿ + (p − p_under)·A + F_ring·sgn ẏ]/bracket, T = −N·R·sin α − roller losses.
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure);
+
+/// The same from a motion that is known; without `pressureAngle`, which is left empty.
+PistonLoads pistonLoads(const PistonSetup& setup, const PistonMotion& motion,
+                        const Samples& pressure);
+/// α at the pitch radius [rad], from slopes of the lift [m/rad], shape (samples).
+Samples pressureAngle(const Samples& y1, double pitchRadius);
 
 /// Of what stands still in the place of a piston: no force, no torque. shape (samples)
 PistonLoads standingLoads(Eigen::Index samples);
@@ -94,6 +119,7 @@ double axialDemand(const PistonSetup& setup, const motion::Lift& lift, double pr
 /// Friction of the ring pack [N], ≥ 0, at piston speeds ẏ [m/s] and gauge pressures p − p_under
 /// [Pa], both of shape (samples). Mixed lubrication by a duty number: form of Stanley et al., SAE
 /// 1999-01-0974 (from memory).
+double ringFriction(const Friction& friction, double bore, double speed, double gaugePressure);
 Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
                      const Samples& gaugePressure);
 

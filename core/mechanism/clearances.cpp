@@ -47,8 +47,59 @@ double levelAngle(const OpposedPair& pair, const Neighbours& cylinders) {
     return 0.0;
 }
 
-double rimHeight(const Mechanism& mechanism, double stroke, double rimThickness) {
-    return stroke + mechanism.roller.radius + rimThickness;
+/// How far the track of an end stands inward of its roller's axis, where the skirt passes.
+struct Reach {
+    double height = 0.0; ///< [m]; < 0: outward of the axis
+    double phi = 0.0;    ///< track angle at the roller [rad]
+};
+
+Reach rimReach(const Mechanism& mechanism, const motion::LiftCurve& curve, double rimThickness) {
+    const auto lowest = [&] {
+        double phi = 0.0;
+        for (double at = 0.0; at < curve.period(); at += curve.period() / 720) {
+            if (curve.at(at).y < curve.at(phi).y) {
+                phi = at;
+            }
+        }
+        return phi;
+    };
+    return {curve.stroke() + mechanism.roller.radius + rimThickness, lowest()};
+}
+
+/// Beside the roller the push flank rises, on the pitch radius by y − r·cos α over its axis there.
+Reach flankReach(const Mechanism& mechanism, const motion::LiftCurve& curve) {
+    constexpr int steps = 360;
+    const double step = curve.period() / steps, radius = mechanism.pitchRadius;
+    const double half = 0.5 * mechanism.bore;
+    struct Place {
+        double lift, height, aside; ///< of the surface that the roller touches here [m]
+    };
+    std::vector<Place> places;
+    for (int i = 0; i < steps; ++i) {
+        const motion::Lift lift = curve.at(i * step);
+        const double slope = lift.y1 / radius, cosine = 1.0 / std::hypot(1.0, slope);
+        const double r = mechanism.roller.radius;
+        places.push_back({lift.y, lift.y - r * cosine, r * slope * cosine});
+    }
+    Reach worst{-mechanism.roller.radius, 0.0};
+    const int width = static_cast<int>(std::min(half / (radius * step), 0.5 * steps)) + 1;
+    for (int i = 0; i < steps; ++i) {
+        for (int k = -width; k <= width; ++k) {
+            const Place& beside = places[static_cast<std::size_t>((i + k + 2 * steps) % steps)];
+            const bool isPassed = std::abs(k * step * radius + beside.aside) <= half;
+            const double height = beside.height - places[static_cast<std::size_t>(i)].lift;
+            if (isPassed && height > worst.height) {
+                worst = {height, i * step};
+            }
+        }
+    }
+    return worst;
+}
+
+Reach trackReach(const OpposedPair& pair, End end, double rimThickness) {
+    const Mechanism& mechanism = pair.mechanism();
+    return mechanism.closedTrack ? rimReach(mechanism, pair.curve(end), rimThickness)
+                                 : flankReach(mechanism, pair.curve(end));
 }
 
 } // namespace
@@ -69,11 +120,28 @@ std::optional<RollerGap> tightestRollerGap(const OpposedPair& pair) {
     return result;
 }
 
-double crownToRollerAxis(const Mechanism& mechanism, double skirtLength, double stroke,
-                         double rimThickness) {
-    const double r = mechanism.roller.radius;
-    const double behind = mechanism.closedTrack ? rimHeight(mechanism, stroke, rimThickness) : r;
-    return skirtLength + behind + 0.2 * r;
+double crownToRollerAxis(const OpposedPair& pair, double skirtLength, double rimThickness) {
+    const Mechanism& mechanism = pair.mechanism();
+    if (mechanism.piston && mechanism.piston->rollerAxis) {
+        return *mechanism.piston->rollerAxis;
+    }
+    double behind = mechanism.roller.radius;
+    for (const End end : pair.pistons()) {
+        behind = std::max(behind, trackReach(pair, end, rimThickness).height);
+    }
+    return skirtLength + behind + 0.2 * mechanism.roller.radius;
+}
+
+std::optional<SkirtGap> skirtGap(const OpposedPair& pair, End end, double rimThickness) {
+    const Mechanism& mechanism = pair.mechanism();
+    if (!mechanism.piston || !mechanism.piston->rollerAxis) {
+        return std::nullopt;
+    }
+    const Reach reach = trackReach(pair, end, rimThickness);
+    const double theta = reach.phi - pair.trackAngle(end, 0.0);
+    const double period = pair.period();
+    return SkirtGap{*mechanism.piston->rollerAxis - mechanism.piston->length - reach.height,
+                    theta - period * std::floor(theta / period)};
 }
 
 } // namespace lobewright::mechanism

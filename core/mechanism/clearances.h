@@ -21,11 +21,20 @@ struct RollerGap {
 /// cylinder.
 std::optional<RollerGap> tightestRollerGap(const OpposedPair& pair);
 
-/// From crown to roller axis as the parts need it [m]: behind a skirt of this length [m] the
-/// roller, and the rim over the pull flank of a closed track, whose plane lies the stroke, the
-/// roller radius and `rimThickness` [m] inward of the roller axis at outer dead centre; and a fifth
-/// of the roller radius as clearance [own estimate].
-double crownToRollerAxis(const Mechanism& mechanism, double skirtLength, double stroke,
-                         double rimThickness);
+/// From crown to roller axis [m]: as given, else as the parts need it, behind a skirt of this
+/// length [m] the roller and what of the track the skirt passes, with a fifth of the roller radius
+/// as clearance [own estimate]. The rim over the pull flank of a closed track stands the stroke,
+/// the roller radius and `rimThickness` [m] inward of the roller axis at outer dead centre.
+double crownToRollerAxis(const OpposedPair& pair, double skirtLength, double rimThickness);
+
+/// The tightest place between the end of a skirt and its track, over the turn.
+struct SkirtGap {
+    double gap = 0.0;   ///< along the cylinder [m]; < 0: they meet by that much
+    double theta = 0.0; ///< shaft angle of cylinder 1 [rad]
+};
+/// To the rim of a closed track, or to the push flank of an open one on the pitch radius, to half a
+/// degree of a period. Absent where the distance from crown to roller axis is not given: then the
+/// parts are placed so that they clear each other.
+std::optional<SkirtGap> skirtGap(const OpposedPair& pair, End end, double rimThickness);
 
 } // namespace lobewright::mechanism

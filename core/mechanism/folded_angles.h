@@ -17,6 +17,10 @@ class FoldedAngles {
 
     /// Different places in [0, period) [rad], in the order met; apart by more than 1e-12.
     const Samples& places() const { return places_; }
+    /// Which place an angle of theta less a lag is at.
+    Eigen::Index place(Eigen::Index sample, std::size_t lag) const {
+        return index_[lag][static_cast<std::size_t>(sample)];
+    }
     /// Values at theta − lag, from values at the places.
     Samples unfolded(const Samples& atPlaces, std::size_t lag) const;
     /// Values at the places, from values at theta − lag; the only lag.

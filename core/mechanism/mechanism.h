@@ -26,8 +26,9 @@ struct Adjuster {
 };
 
 struct PistonGeometry {
-    double length = 0.0;               ///< crown to skirt end [m]
-    std::vector<double> ringDistances; ///< from the crown [m], ascending
+    double length = 0.0;                   ///< crown to skirt end [m]
+    std::vector<double> ringDistances;     ///< from the crown [m], ascending
+    std::optional<double> rollerAxis = {}; ///< behind the crown [m]; absent: as far as parts need
     bool operator==(const PistonGeometry&) const = default;
 };
 

@@ -1,8 +1,8 @@
 #include "core/design/gas_settings.h"
 #include "core/loads/net_pressure.h"
 #include "core/reference/compared_values.h"
+#include "core/reference/crank_cycle.h"
 #include "core/reference/crank_loads.h"
-#include "core/reference/crank_pair.h"
 #include "core/reference/four_stroke.h"
 #include "core/units.h"
 
@@ -17,25 +17,6 @@ LW_TEXTS_OF(Core)
 namespace lobewright::study {
 
 namespace {
-
-/// Firing order of evenly spaced cylinders [rad].
-std::vector<double> evenAngles(int cylinders, double period) {
-    std::vector<double> angles;
-    for (int k = 0; k < cylinders; ++k) {
-        angles.push_back(period * k / cylinders);
-    }
-    return angles;
-}
-
-gas::RunConditions runConditions(const design::Design& design, double omega,
-                                 const std::vector<double>& cylinderAngles) {
-    gas::RunConditions run;
-    run.omega = omega;
-    run.motored = design.running.motored;
-    run.cylinders = static_cast<int>(cylinderAngles.size());
-    run.cylinderAngles = cylinderAngles;
-    return run;
-}
 
 /// Where the pressure is not smooth: openings and both ends of the burn [rad of the crank].
 std::vector<double> pressureBreaks(const gas::Chamber& chamber, const gas::CycleSolution& gas,
@@ -152,24 +133,6 @@ std::optional<double> rippleLess(const CrankEngineLoads& loads, double constantL
                                         : std::optional((high - low) / std::abs(mean));
 }
 
-CrankPairGeometry pairGeometry(const solution::Solution& solution) {
-    const mechanism::OpposedPair& pair = solution.pair;
-    const mechanism::Mechanism& mechanism = pair.mechanism();
-    CrankPairGeometry geometry;
-    geometry.bore = mechanism.bore;
-    geometry.rodRatio = solution.design.reference.rodRatio;
-    geometry.clearance = mechanism.clearance;
-    geometry.recess = mechanism.recess;
-    geometry.lead = pair.cyclesPerTurn() * (mechanism.exhaustLead + mechanism.adjuster.setting);
-    geometry.oneSided = mechanism.isOneSided();
-    geometry.shift = pair.shift(pair.pistons().back());
-    geometry.ports = solution.design.ports;
-    for (const End end : pair.pistons()) {
-        geometry.stroke[end] = pair.curve(end).stroke();
-    }
-    return geometry;
-}
-
 /// Share of the bore that pumps behind every piston on a crank.
 double pumpAreaOf(const design::Design& design) {
     const gas::Supply& supply = design.gas.supply;
@@ -177,21 +140,22 @@ double pumpAreaOf(const design::Design& design) {
     return supply.kind == gas::SupplyKind::underPiston && all ? supply.pump.areaFactor : 0.0;
 }
 
-CrankEngine pairEngine(const solution::Solution& solution, const CrankPairChamber& chamber,
-                       const gas::CycleSolution& gas, const gas::GasTrace& trace, double omega) {
+CrankEngine pairEngine(const solution::Solution& solution, const CrankCycle& cycle,
+                       const gas::GasTrace& trace) {
     CrankEngine engine;
+    const CrankPairChamber& chamber = cycle.chamber;
     const mechanism::Mechanism& mechanism = solution.pair.mechanism();
     for (const End end : chamber.pistons()) {
         engine.pistons.push_back(
             {chamber.crank(end), chamber.tau(end, 0.0), mechanism.pistonMass[end], mechanism.bore});
     }
-    engine.cylinderAngles = evenAngles(mechanism.cylinders, chamber.period());
+    engine.cylinderAngles = cycle.run.cylinderAngles;
     engine.period = chamber.period();
     engine.friction = &solution.design.friction;
-    engine.omega = omega;
+    engine.omega = cycle.run.omega;
     engine.underPistonPressure = solution.design.running.underPistonPressure;
     engine.trace = &trace;
-    engine.breaks = pressureBreaks(chamber, gas, solution.design.gas);
+    engine.breaks = pressureBreaks(chamber, cycle.gas, solution.design.gas);
     engine.firings = {chamber.cycles().front().idc};
     return engine;
 }
@@ -204,6 +168,11 @@ gas::Settings fourStrokeSettings(const solution::Solution& solution, bool sameSu
     supply.pressure = sameSupply ? solution.gas->plenumPressure : supply.ambientPressure;
     supply.temperature = sameSupply ? solution.gas->plenumTemperature : supply.ambientTemperature;
     supply.unpaid = sameSupply && !solution.gas->supplyPaid;
+    if (sameSupply && solution.gas->turbine) {
+        // the exhaust that drives the turbine stands against these valves as well
+        settings.exhaustPressure = solution.gas->turbine->pressure;
+        supply.unpaid = true;
+    }
     settings.scavenging = {};
     settings.wallHeat.exhaustCrownTemperature.reset();
     // Cycle degrees of a four-stroke are half crank degrees; the burn lasts as long in degrees of
@@ -235,7 +204,7 @@ double fourStrokeSpeed(const solution::Solution& solution, const FourStrokeChamb
 
 CrankEngine fourStrokeCranks(const solution::Solution& solution, const FourStrokeChamber& chamber,
                              const gas::CycleSolution& gas, const gas::Settings& settings,
-                             double omega, int cylinders) {
+                             const gas::RunConditions& run) {
     const mechanism::Mechanism& mechanism = solution.pair.mechanism();
     // Pistons of like proportions: mass as the cube of the bore.
     const double size = chamber.bore() / mechanism.bore;
@@ -247,9 +216,9 @@ CrankEngine fourStrokeCranks(const solution::Solution& solution, const FourStrok
         ofPistons / static_cast<double>(mechanism.pistons().size()) * size * size * size;
     CrankEngine engine;
     engine.pistons = {{chamber.crank(), 0.0, mass, chamber.bore()}};
-    engine.cylinderAngles = evenAngles(cylinders, chamber.period());
+    engine.cylinderAngles = run.cylinderAngles;
     engine.period = chamber.period();
-    engine.omega = omega;
+    engine.omega = run.omega;
     engine.underPistonPressure = solution.design.running.underPistonPressure;
     engine.trace = gas.trace.get();
     engine.breaks = pressureBreaks(chamber, gas, settings);
@@ -262,48 +231,38 @@ CrankEngine fourStrokeCranks(const solution::Solution& solution, const FourStrok
 Result<ComparedResult> crankEngine(const solution::Solution& solution, bool samePistonSpeed,
                                    Monitor& monitor) {
     const design::Design& design = solution.design;
-    auto chamber = CrankPairChamber::make(pairGeometry(solution));
-    if (!chamber) {
-        return chamber.problems();
+    const auto cycle = crankCycle(solution, samePistonSpeed, monitor);
+    if (!cycle) {
+        return cycle.problems();
     }
-    if (jams(chamber->crank(End::inlet), design.friction)) {
+    const CrankPairChamber& chamber = cycle->chamber;
+    if (jams(chamber.crank(End::inlet), design.friction)) {
         return Problem{
             "/reference/rod_ratio",
             LW_TEXT("guide friction blocks the pistons at the steepest rod; the ratio must be "
                     "smaller")};
     }
-    const double perTurn = solution.pair.cyclesPerTurn();
-    const double gear = samePistonSpeed ? perTurn : 1.0;
-    const double omega = gear * design.running.speed;
-    gas::Settings settings = design::gasSettings(design);
-    // The blower gives the same displacement a cycle.
-    settings.supply.driveRatio /= perTurn;
-    const int cylinders = design.mechanism.cylinders;
-    const auto gas = gas::solveCycle(
-        *chamber, settings, runConditions(design, omega, evenAngles(cylinders, chamber->period())),
-        monitor);
-    if (!gas) {
-        return gas.problems();
-    }
-    const loads::NetPressure trace(*gas->trace, pumpAreaOf(design),
+    const double omega = cycle->run.omega;
+    const loads::NetPressure trace(*cycle->gas.trace, pumpAreaOf(design),
                                    design.running.underPistonPressure);
-    const CrankEngine engine = pairEngine(solution, *chamber, *gas, trace, omega);
-    const CrankEngineLoads loads = crankEngineLoads(engine, !chamber->geometry().oneSided);
+    const CrankEngine engine = pairEngine(solution, *cycle, trace);
+    const CrankEngineLoads loads = crankEngineLoads(engine, !chamber.geometry().oneSided);
+    const double gear = samePistonSpeed ? solution.pair.cyclesPerTurn() : 1.0;
     ComparedValues values;
     values.outputSpeed = design.running.speed;
     values.crankSpeed = omega;
-    values.cylinders = cylinders;
-    values.stroke = chamber->crank(End::inlet).stroke();
-    addCommon(values, *chamber, *gas, loads, design.running.motored);
+    values.cylinders = cycle->run.cylinders;
+    values.stroke = chamber.crank(End::inlet).stroke();
+    addCommon(values, chamber, cycle->gas, loads, design.running.motored);
     addGeared(values, loads, gear);
     double most = 0.0;
     for (const double theta : loads.theta) {
-        most = std::max(most, chamber->at(theta).volume);
+        most = std::max(most, chamber.at(theta).volume);
     }
-    values.compressionRatio = most / chamber->at(chamber->cycles().front().idc).volume;
+    values.compressionRatio = most / chamber.at(chamber.cycles().front().idc).volume;
     double longest = 0.0;
-    for (const End end : chamber->pistons()) {
-        longest = std::max(longest, chamber->crank(end).stroke());
+    for (const End end : chamber.pistons()) {
+        longest = std::max(longest, chamber.crank(end).stroke());
     }
     values.meanPistonSpeed = 2.0 * longest * omega / units::turn;
     values.fmepRing = pressureOf(values, loads.ringLoss);
@@ -312,7 +271,7 @@ Result<ComparedResult> crankEngine(const solution::Solution& solution, bool same
     deductSupply(values, design.friction.auxiliaryPower);
     const double bearingLoss = torqueOf(values, values.fmepDrive);
     values.ripple = rippleLess(loads, bearingLoss);
-    return ComparedResult{values, curvesOf(engine, loads, *chamber, gear, bearingLoss)};
+    return ComparedResult{values, curvesOf(engine, loads, chamber, gear, bearingLoss)};
 }
 
 Result<ComparedResult> fourStrokeEngine(const solution::Solution& solution, bool sameSupply,
@@ -328,14 +287,12 @@ Result<ComparedResult> fourStrokeEngine(const solution::Solution& solution, bool
     }
     const double omega = fourStrokeSpeed(solution, *chamber, basis);
     const gas::Settings settings = fourStrokeSettings(solution, sameSupply);
-    const auto gas = gas::solveCycle(
-        *chamber, settings, runConditions(design, omega, evenAngles(cylinders, chamber->period())),
-        monitor);
+    const auto run = evenConditions(design, omega, cylinders, chamber->period());
+    const auto gas = gas::solveCycle(*chamber, settings, run, monitor);
     if (!gas) {
         return gas.problems();
     }
-    const CrankEngine engine =
-        fourStrokeCranks(solution, *chamber, *gas, settings, omega, cylinders);
+    const CrankEngine engine = fourStrokeCranks(solution, *chamber, *gas, settings, run);
     const CrankEngineLoads loads = crankEngineLoads(engine, false);
     ComparedValues values;
     values.outputSpeed = values.crankSpeed = omega;

@@ -55,12 +55,12 @@ struct Pipeline; ///< results of the stages with the inputs they came from; see 
 
 /// Everything computed from one design. A plain value; cheap to copy (stages are shared).
 struct Solution {
-    design::Design design;
+    design::Design design; ///< at its speed: inputs under a schedule have its value there
     mechanism::OpposedPair pair;
     ports::PortTiming timing;
     std::optional<gas::CycleSolution>
         gas;       ///< absent when the gas could not be solved; a check says why
-    Samples theta; ///< sample angles [rad], 0 … 2π, 0.5° and every event
+    Samples theta; ///< [rad] 0 … 2π, 0.5° and every event; of figures alone one period of the track
     std::vector<Channel> channels;
     std::vector<Figure> figures;
     std::vector<Check> checks;
@@ -83,7 +83,7 @@ enum class Detail {
 struct Request {
     Request(Detail wanted = Detail::everything) : detail(wanted) {} // NOLINT: a detail is a request
     Detail detail;
-    std::vector<std::string> groups; ///< of figures; empty: all of them
+    std::vector<std::string> groups; ///< of figures; empty: all; "shaking": peaks of "balance" only
     bool valid = false;              ///< the design is known to obey every rule
     /// For a picture under the hand: the gas cycle begins where that of `previous` ended, keeps its
     /// burn start where the best one is asked for, and is as exact as the eye (3e-4).
@@ -93,9 +93,10 @@ struct Request {
     std::shared_ptr<const gas::CycleStart> near = nullptr;
 };
 
-/// Design → Solution. Stages whose inputs equal those of `previous` are taken over from it.
-/// Errors: the design is invalid (paths), or cancelled (path ""). A gas cycle that does not
-/// converge is not an error: the kinematic part is returned with an error check "not-converged".
+/// Design → Solution, every input under a schedule at its value for the design's speed. Stages
+/// whose inputs equal those of `previous` are taken over from it. Errors: the design is invalid
+/// (paths), or cancelled (path ""). A gas cycle that does not converge is not an error: the
+/// kinematic part is returned with an error check "not-converged".
 Result<Solution> solve(const design::Design& design, Monitor& monitor,
                        const Solution* previous = nullptr, const Request& request = {});
 

@@ -1,5 +1,6 @@
 #include "core/study/phase_map.h"
 
+#include "core/design/schedules.h"
 #include "core/units.h"
 
 #include <cmath>
@@ -62,9 +63,12 @@ Result<Table> phaseMap(const design::Design& design, PhaseParameter parameter, d
                        Message(LW_TEXT("the number of points is %1, must be at least 2"), points)};
     }
     const bool lead = parameter == PhaseParameter::exhaustLead;
+    // A setting that follows the speed is turned here all the same.
+    const auto turned =
+        lead ? design : design::withoutSchedule(design, "/mechanism/adjuster/setting_deg");
     std::vector<Variant> variants;
     for (const double angle : evenlySpaced(from, to, points)) {
-        variants.push_back({angle, design});
+        variants.push_back({angle, turned});
         auto& mechanism = variants.back().design.mechanism;
         (lead ? mechanism.exhaustLead : mechanism.adjuster.setting) = angle * units::degree;
     }

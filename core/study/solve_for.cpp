@@ -2,6 +2,7 @@
 
 #include "core/design/file.h"
 #include "core/design/knowledge.h"
+#include "core/design/schedules.h"
 
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
@@ -168,7 +169,8 @@ const Unit& unitOf(const design::Field& field) {
     return unit != nullptr ? *unit : in::pure;
 }
 
-std::optional<Problem> goalProblem(const Goal& goal, const std::optional<design::Field>& field) {
+std::optional<Problem> goalProblem(const design::Design& design, const Goal& goal,
+                                   const std::optional<design::Field>& field) {
     if (!field) {
         return Problem{goal.input,
                        Message(LW_TEXT("\"%1\" is no value of this design"), goal.input)};
@@ -176,6 +178,11 @@ std::optional<Problem> goalProblem(const Goal& goal, const std::optional<design:
     if (field->kind != design::FieldKind::number || !std::holds_alternative<double>(field->value)) {
         return Problem{goal.input, Message(LW_TEXT("%1 is not a number that can take any value"),
                                            field->label)};
+    }
+    if (design::scheduleOf(design, goal.input) != nullptr) {
+        return Problem{
+            goal.input,
+            Message(LW_TEXT("%1 follows the speed; remove its schedule to vary it"), field->label)};
     }
     if (!std::isfinite(goal.target)) {
         return Problem{"", LW_TEXT("the target must be a finite number")};
@@ -247,7 +254,7 @@ design::Design withGoal(const design::Design& design, const Goal& goal, double i
 
 Result<GoalAnswer> solveFor(const design::Design& design, const Goal& goal, Monitor& monitor) {
     const auto field = design::findField(design, goal.input);
-    if (const auto problem = goalProblem(goal, field)) {
+    if (const auto problem = goalProblem(design, goal, field)) {
         return *problem;
     }
     PartOfWork half(monitor, 0.0, 0.5); // the sweep

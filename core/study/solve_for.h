@@ -40,7 +40,8 @@ struct GoalAnswer {
 /// so that two solutions close together are both found. A place where the result jumps over the
 /// target is no solution. Accurate to 1e-9 of the range in the input and to the tolerance of the
 /// gas solver (1e-6) in the result.
-/// Errors: the input is no number of the design that can take any value (its path), the range is
+/// Errors: the input is no number of the design that can take any value, or it follows the speed
+/// (its path), the range is
 /// not in order or beyond the admissible values (path), there is no such figure (path ""), the
 /// engine cannot be built or run anywhere in the range (path of the input), cancelled (path "").
 inline constexpr int sweepPoints = 33;

@@ -66,8 +66,9 @@ Result<Table> speedSweep(const design::Design& design, double from, double to, i
         variants.push_back({speed, design});
         variants.back().design.running.speed = speed * units::revPerMinute;
     }
-    // Only the speed differs, and a range whose ends are allowed has nothing else inside.
-    if (design::validateEngine(variants.front().design).empty() &&
+    // Only the speed differs where nothing follows it, and a range whose ends are allowed has
+    // nothing else inside.
+    if (design.schedules.empty() && design::validateEngine(variants.front().design).empty() &&
         design::validateEngine(variants.back().design).empty()) {
         for (auto& variant : variants) {
             variant.valid = true;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/track/roller.h"
+
 #include <optional>
 
 namespace lobewright::track {
@@ -16,5 +18,10 @@ struct Blank {
     std::optional<double> frontThickness; ///< above the highest place of the pull flank [m]
     bool operator==(const Blank&) const = default;
 };
+
+/// Material over the pull flank where that is highest [m].
+inline double rimThickness(const Blank& blank, const Roller& roller) {
+    return blank.frontThickness.value_or(roller.width);
+}
 
 } // namespace lobewright::track

@@ -87,6 +87,7 @@ std::span<const Unit* const> allUnits() {
                                           &in::kgm2,
                                           &in::gPerSecond,
                                           &in::kgPerHour,
+                                          &in::kgPerSecond,
                                           &in::gPerKWh,
                                           &in::kelvin,
                                           &in::kJPerKg,

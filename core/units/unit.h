@@ -102,6 +102,7 @@ inline constexpr Unit kgm2{"kg·m²", 1.0, 1.0, "lb·ft²",
                            1.0 / (units::pound * units::foot * units::foot)};
 inline constexpr Unit gPerSecond{"g/s", 1.0, 1e3, "lb/s", 1e-3 / units::pound};
 inline constexpr Unit kgPerHour{"kg/h", 1.0, 3600.0, "lb/h", 1.0 / units::pound};
+inline constexpr Unit kgPerSecond{"kg/s", 1.0, 1.0, "lb/s", 1.0 / units::pound};
 inline constexpr Unit gPerKWh{"g/kWh", 1.0, 3.6e9, "lb/hp·h",
                               1e-6 / units::pound* units::horsepower};
 

@@ -68,6 +68,16 @@ std::vector<ResultBand> resultBands(const Ensemble& ensemble) {
     return bands;
 }
 
+std::map<std::string, Quantiles, std::less<>> bandsByName(const Ensemble& ensemble) {
+    std::map<std::string, Quantiles, std::less<>> bands;
+    for (std::size_t i = 0; i < ensemble.results.size(); ++i) {
+        if (const auto band = quantiles(valuesOf(ensemble, i))) {
+            bands.emplace(ensemble.results[i].name, *band);
+        }
+    }
+    return bands;
+}
+
 std::vector<CurvePoint> curveBands(const Ensemble& ensemble) {
     std::vector<CurvePoint> points;
     for (std::size_t i = 0; i < ensemble.plan.speeds.size(); ++i) {

@@ -3,6 +3,7 @@
 #include "core/unknowns/ensemble.h"
 
 #include <array>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -33,6 +34,9 @@ struct ResultBand {
     std::optional<Quantiles> band; ///< absent where no engine has the result
 };
 std::vector<ResultBand> resultBands(const Ensemble& ensemble);
+
+/// Bands by the name of the result, in its unit.
+std::map<std::string, Quantiles, std::less<>> bandsByName(const Ensemble& ensemble);
 
 /// A quantity of the curve at one speed. Of the share whose rollers lift off there is no band, but
 /// one number.

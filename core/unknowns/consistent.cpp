@@ -310,6 +310,13 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
     return requirement;
 }
 
+std::optional<std::pair<std::size_t, std::size_t>> narrowedMost(const Requirement& requirement) {
+    if (requirement.unknowns.size() < 2) {
+        return std::nullopt;
+    }
+    return std::pair(requirement.unknowns[0].unknown, requirement.unknowns[1].unknown);
+}
+
 std::vector<Message> sentences(const Requirement& requirement,
                                const std::vector<Unknown>& unknowns) {
     std::vector<Message> found;

@@ -5,6 +5,8 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
+#include <utility>
 #include <vector>
 
 /// What would have to be true: the engines among those that are thought possible that keep
@@ -70,6 +72,10 @@ struct Requirement {
 Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const Ensemble& ensemble,
                                           const std::vector<Condition>& conditions,
                                           const SearchLimits& limits, Monitor& monitor);
+
+/// The two unknowns whose distributions differ most between the possible engines and those that
+/// keep the conditions; absent where none keeps them or there is only one unknown.
+std::optional<std::pair<std::size_t, std::size_t>> narrowedMost(const Requirement& requirement);
 
 /// "Supply pressure: all of them have more than 1.7 bar.", one sentence for each unknown of
 /// which at least a fifth of the range is ruled out.

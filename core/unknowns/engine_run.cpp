@@ -49,6 +49,13 @@ Failure failureOf(const Problems& problems) {
     return {Failure::Kind::notBuilt, problems.front().message.text.text, study::reasonOf(problems)};
 }
 
+/// Of resultsOfPoint().
+const std::vector<std::string>& groupsOfPoint() {
+    static const std::vector<std::string> groups = {"geometry", "timing",  "performance",
+                                                    "loads",    "contact", "shaking"};
+    return groups;
+}
+
 const std::vector<std::string>& groupsOfCurve() {
     static const std::vector<std::string> groups = {"performance", "loads", "contact"};
     return groups;
@@ -99,14 +106,16 @@ class SpeedLine {
     bool solveAt(std::size_t place, std::shared_ptr<const gas::CycleStart>& start, Run& run) {
         const bool isOwn = place == ownPlace_;
         solution::Request request(solution::Detail::figures);
-        request.groups = isOwn ? std::vector<std::string>() : groupsOfCurve();
+        request.groups = isOwn ? groupsOfPoint() : groupsOfCurve();
         request.valid = true;
         request.near = std::exchange(start, nullptr);
         design::Design design = design_;
         design.running.speed = isOwn ? design_.running.speed : speeds_[place] * units::revPerMinute;
         auto solved = solution::solve(design, monitor_, before_ ? &*before_ : nullptr, request);
         if (!solved) {
-            return false; // the rules are kept: only stopping is left
+            // With inputs that follow the speed a rule may be broken at this one only; otherwise
+            // the rules are kept, and only stopping is left.
+            return !isOwn && !solved.problems().front().path.empty();
         }
         before_ = std::move(solved).value();
         start = before_->gas ? before_->gas->start : nullptr;
@@ -263,16 +272,18 @@ std::optional<Run> Engines::solved(const design::Design& design, Run run, Monito
 }
 
 /// Choices first: of the numbers only those are set that the design then uses.
-Result<design::Design> Engines::withShares(const std::vector<double>& shares) const {
+Result<design::Design> withShares(const design::Design& design,
+                                  const std::vector<Unknown>& unknowns,
+                                  const std::vector<double>& shares) {
     design::FieldValues choices, numbers;
-    for (auto& entry : valuesAt(unknowns_, shares)) {
+    for (auto& entry : valuesAt(unknowns, shares)) {
         const bool isChoice = std::holds_alternative<std::string>(entry.second);
         (isChoice ? choices : numbers).push_back(std::move(entry));
     }
     if (choices.empty()) {
-        return design::withFields(design_, numbers);
+        return design::withFields(design, numbers);
     }
-    const auto chosen = design::withFields(design_, choices);
+    const auto chosen = design::withFields(design, choices);
     if (!chosen) {
         return chosen.problems();
     }
@@ -289,7 +300,7 @@ std::optional<Run> Engines::run(long index, std::vector<double> shares, Monitor&
         return std::nullopt;
     }
     Run run{index, std::move(shares)};
-    const auto changed = withShares(run.shares);
+    const auto changed = withShares(design_, unknowns_, run.shares);
     const Problems problems = changed ? design::validateEngine(*changed) : changed.problems();
     if (!problems.empty()) {
         run.failure = failureOf(problems);

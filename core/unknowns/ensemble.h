@@ -76,6 +76,12 @@ const std::vector<std::string>& resultsOfPoint();
 /// point and its neighbours; at an end of the curve that end.
 std::vector<study::Column> resultsOfCurve();
 
+/// The design at one point of a study. shares: one an unknown, 0 … 1. Errors: a value that breaks a
+/// rule of its field (its path).
+Result<design::Design> withShares(const design::Design& design,
+                                  const std::vector<Unknown>& unknowns,
+                                  const std::vector<double>& shares);
+
 /// Computes single engines of a study.
 class Engines {
   public:
@@ -89,7 +95,6 @@ class Engines {
     std::optional<Run> run(long index, std::vector<double> shares, Monitor& monitor) const;
 
   private:
-    Result<design::Design> withShares(const std::vector<double>& shares) const;
     std::optional<Run> solved(const design::Design& design, Run run, Monitor& monitor) const;
 
     design::Design design_;

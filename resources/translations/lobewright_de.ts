@@ -67,6 +67,14 @@
         <source>What is not known, how far results may be off, and what decides them</source>
         <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
     </message>
+    <message>
+        <source>Practise</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Predict, point and build, with hints and answers</source>
+        <translation>Vorhersagen, zeigen und bauen, mit Hinweisen und Antworten</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>
@@ -205,6 +213,14 @@
     <message>
         <source>What the design is and what it is for</source>
         <translation>Was der Entwurf ist und wozu er dient</translation>
+    </message>
+    <message>
+        <source>Schedules over speed</source>
+        <translation>Kennlinien über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen</translation>
     </message>
 </context>
 <context>
@@ -4610,10 +4626,6 @@
         <translation>„%1“ lässt sich auf zwei Arten lesen; ein Leerzeichen zwischen Zahl und Einheit setzen</translation>
     </message>
     <message>
-        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5, from memory). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, ch. 5, aus dem Gedächtnis). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>%1; %2 and %3</source>
         <translation>%1; %2 und %3</translation>
     </message>
@@ -5826,10 +5838,6 @@
         <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor</translation>
-    </message>
-    <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
         <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
     </message>
@@ -6078,10 +6086,6 @@
         <translation>η_v des Gebläses, gleichbleibend. Vorgabe 0,85 (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Volume between blower and inlet ports. Default 3000 cm³ (own estimate).</source>
-        <translation>Volumen zwischen Gebläse und Einlassschlitzen. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>η_is of whatever compresses the supply. Default 0.65 (own estimate).</source>
         <translation>η_is dessen, was die Zuluft verdichtet. Vorgabe 0,65 (eigene Schätzung).</translation>
     </message>
@@ -6152,14 +6156,6 @@
     <message>
         <source>A cylinder. Default 2.</source>
         <translation>Je Zylinder. Vorgabe 2.</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6, from memory).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6, aus dem Gedächtnis).</translation>
     </message>
     <message>
         <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
@@ -6446,26 +6442,6 @@
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
-        <source>ISO 6336-5:2003, table 1 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (from memory)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
     </message>
@@ -6714,16 +6690,8 @@
         <translation>Umgebungsluft von 1 bar und 298,15 K, wo nichts angegeben ist [ISO 15550].</translation>
     </message>
     <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (from memory)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (aus dem Gedächtnis)</translation>
-    </message>
-    <message>
         <source>bmep = 2π·T/(c·V_d)</source>
         <translation>bmep = 2π·T/(c·V_d)</translation>
-    </message>
-    <message>
-        <source>fuel data: Heywood 1988, table D.4 (from memory)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6736,10 +6704,6 @@
     <message>
         <source>Power at the reference air of ISO 1585</source>
         <translation>Leistung bei der Bezugsluft der ISO 1585</translation>
-    </message>
-    <message>
-        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (formula from memory)</source>
-        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Formel aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>gross and net: ISO 15550; a tenth: own estimate</source>
@@ -7082,10 +7046,6 @@
         <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
     </message>
     <message>
-        <source>after compression and some cooling</source>
-        <translation>nach Verdichtung und etwas Kühlung</translation>
-    </message>
-    <message>
         <source>ambient and the silencer</source>
         <translation>Umgebung und Schalldämpfer</translation>
     </message>
@@ -7134,24 +7094,12 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>middle of what engines of this class ordinarily reach</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
-    </message>
-    <message>
-        <source>middle of what engines ordinarily run at</source>
-        <translation>Mitte dessen, womit Motoren üblicherweise laufen</translation>
-    </message>
-    <message>
         <source>one, two and three lobes are compared</source>
         <translation>ein, zwei und drei Nocken werden verglichen</translation>
     </message>
     <message>
         <source>other liquid fuels and methane</source>
         <translation>andere flüssige Kraftstoffe und Methan</translation>
-    </message>
-    <message>
-        <source>own estimate on opposed-piston engines</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren</translation>
     </message>
     <message>
         <source>own estimate on pistons of engines; common practice</source>
@@ -7382,30 +7330,6 @@
         <translation>n = c_m/(2·S·Nocken)</translation>
     </message>
     <message>
-        <source>B = √(4·P/(π·z·p_me·c_m))</source>
-        <translation>B = √(4·P/(π·z·p_me·c_m))</translation>
-    </message>
-    <message>
-        <source>V = z·(π/4)·B²·2·S</source>
-        <translation>V = z·(π/4)·B²·2·S</translation>
-    </message>
-    <message>
-        <source>B = ∛(2·V/(π·z·x)), x: stroke of one piston by bore</source>
-        <translation>B = ∛(2·V/(π·z·x)), x: Hub eines Kolbens durch Bohrung</translation>
-    </message>
-    <message>
-        <source>x = 0.45 … 1.1</source>
-        <translation>x = 0,45 … 1,1</translation>
-    </message>
-    <message>
-        <source>B = √(2·V/(π·z·S))</source>
-        <translation>B = √(2·V/(π·z·S))</translation>
-    </message>
-    <message>
-        <source>S = 2·V/(π·z·B²)</source>
-        <translation>S = 2·V/(π·z·B²)</translation>
-    </message>
-    <message>
         <source>S = x·B</source>
         <translation>S = x·B</translation>
     </message>
@@ -7420,10 +7344,6 @@
     <message>
         <source>5° … 20°</source>
         <translation>5° … 20°</translation>
-    </message>
-    <message>
-        <source>δ = 14° cycle/lobes</source>
-        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
     </message>
     <message>
         <source>8° … 20° cycle</source>
@@ -7442,10 +7362,6 @@
         <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
     </message>
     <message>
-        <source>up to 15 % more</source>
-        <translation>bis zu 15 % mehr</translation>
-    </message>
-    <message>
         <source>R = D/2 − B/2 − w</source>
         <translation>R = D/2 − B/2 − w</translation>
     </message>
@@ -7462,16 +7378,8 @@
         <translation>2,5 … 5 kg/dm³</translation>
     </message>
     <message>
-        <source>r = 0.37·B</source>
-        <translation>r = 0,37·B</translation>
-    </message>
-    <message>
         <source>0.30 … 0.45 B</source>
         <translation>0,30 … 0,45 B</translation>
-    </message>
-    <message>
-        <source>b such that the nominal contact stress is 1,200 MPa at the rated point: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktspannung im Nennpunkt 1.200 MPa beträgt: b ∝ σ²</translation>
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
@@ -7482,14 +7390,6 @@
         <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
     </message>
     <message>
-        <source>C = 24 N/mm²·2r·b</source>
-        <translation>C = 24 N/mm²·2r·b</translation>
-    </message>
-    <message>
-        <source>15 … 28 N/mm²</source>
-        <translation>15 … 28 N/mm²</translation>
-    </message>
-    <message>
         <source>C₀ = 1.3·C</source>
         <translation>C₀ = 1,3·C</translation>
     </message>
@@ -7498,28 +7398,12 @@
         <translation>1,0 … 1,7 C</translation>
     </message>
     <message>
-        <source>0.6 … 0.75</source>
-        <translation>0,6 … 0,75</translation>
-    </message>
-    <message>
-        <source>0.5 … 0.65</source>
-        <translation>0,5 … 0,65</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 16 % of the stroke</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 16 % des Kolbenhubs</translation>
-    </message>
-    <message>
         <source>± 25 %</source>
         <translation>± 25 %</translation>
     </message>
     <message>
         <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
         <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
     <message>
         <source>C_d</source>
@@ -7536,14 +7420,6 @@
     <message>
         <source>common practice; compare Heywood 1988</source>
         <translation>übliche Praxis; vergleiche Heywood 1988</translation>
-    </message>
-    <message>
-        <source>some 30 % of the duration before inner dead centre</source>
-        <translation>etwa 30 % der Dauer vor dem inneren Totpunkt</translation>
-    </message>
-    <message>
-        <source>−25° … −4° cycle</source>
-        <translation>−25° … −4° Arbeitsspiel</translation>
     </message>
     <message>
         <source>0 … 100 % of the Wiebe function</source>
@@ -8041,6 +7917,1518 @@
         <source>port events less than half a cycle apart</source>
         <translation>Steuerereignisse, die weniger als ein halbes Arbeitsspiel auseinanderliegen</translation>
     </message>
+    <message>
+        <source>Centrifugal compressor with plenum</source>
+        <translation>Radialverdichter mit Sammler</translation>
+    </message>
+    <message>
+        <source>Gear on the shaft</source>
+        <translation>Getriebe an der Welle</translation>
+    </message>
+    <message>
+        <source>Turbine in the exhaust</source>
+        <translation>Turbine im Abgas</translation>
+    </message>
+    <message>
+        <source>Compressor wheel alone</source>
+        <translation>Verdichterrad allein</translation>
+    </message>
+    <message>
+        <source>Blower behind the wheel</source>
+        <translation>Gebläse hinter dem Rad</translation>
+    </message>
+    <message>
+        <source>Volume between blower or compressor and inlet ports. Default 3000 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Gebläse oder Verdichter und Einlassschlitzen. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Wheel diameter</source>
+        <translation>Raddurchmesser</translation>
+    </message>
+    <message>
+        <source>D at the tip of the compressor wheel. Default 80 mm (own estimate).</source>
+        <translation>D am Austritt des Verdichterrads. Vorgabe 80 mm (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Highest head coefficient</source>
+        <translation>Größte Druckzahl</translation>
+    </message>
+    <message>
+        <source>ψ₀: isentropic rise of enthalpy over the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
+        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of surge</source>
+        <translation>Durchflusszahl der Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>φ_s: below it the wheel surges. φ is the mass flow over inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
+        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the highest head</source>
+        <translation>Durchflusszahl der größten Druckzahl</translation>
+    </message>
+    <message>
+        <source>φ_p: from here the head falls as a parabola towards choke. Default 0.045 (own estimate).</source>
+        <translation>φ_p: Von hier fällt die Druckzahl als Parabel zur Stopfgrenze. Vorgabe 0,045 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of choke</source>
+        <translation>Durchflusszahl der Stopfgrenze</translation>
+    </message>
+    <message>
+        <source>φ_c: here no head is left. Default 0.105 (own estimate).</source>
+        <translation>φ_c: Hier bleibt keine Druckerhöhung. Vorgabe 0,105 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best efficiency of the wheel</source>
+        <translation>Bester Wirkungsgrad des Rads</translation>
+    </message>
+    <message>
+        <source>Highest isentropic efficiency. Default 0.78 (Cohen, Rogers and Saravanamuttoo, ch. 4; secondary value).</source>
+        <translation>Größter isentroper Wirkungsgrad. Vorgabe 0,78 (Cohen, Rogers und Saravanamuttoo, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the best efficiency</source>
+        <translation>Durchflusszahl des besten Wirkungsgrads</translation>
+    </message>
+    <message>
+        <source>φ_b: the efficiency is a parabola about it, η_b·(2·φ/φ_b − (φ/φ_b)²). Default 0.06 (the example of the same text runs at 0.061; secondary value).</source>
+        <translation>φ_b: Der Wirkungsgrad ist eine Parabel darum, η_b·(2·φ/φ_b − (φ/φ_b)²). Vorgabe 0,06 (das Beispiel desselben Buchs läuft bei 0,061; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Gear ratio of the wheel</source>
+        <translation>Übersetzung zum Rad</translation>
+    </message>
+    <message>
+        <source>Exhaust plenum</source>
+        <translation>Abgassammler</translation>
+    </message>
+    <message>
+        <source>Volume between exhaust ports and nozzle; it loses no heat. Default 3000 cm³ (own estimate).</source>
+        <translation>Volumen zwischen Auslassschlitzen und Düse; es verliert keine Wärme. Vorgabe 3000 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Nozzle area of the turbine</source>
+        <translation>Düsenfläche der Turbine</translation>
+    </message>
+    <message>
+        <source>Effective area of nozzle and wheel as one orifice. Default 400 mm² (own estimate).</source>
+        <translation>Wirksame Fläche von Düse und Rad als einer Drossel. Vorgabe 400 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Turbine wheel diameter</source>
+        <translation>Durchmesser des Turbinenrads</translation>
+    </message>
+    <message>
+        <source>Of the wheel where the gas enters it. Default 80 mm (own estimate).</source>
+        <translation>Des Rads dort, wo das Gas eintritt. Vorgabe 80 mm (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best efficiency of the turbine</source>
+        <translation>Bester Wirkungsgrad der Turbine</translation>
+    </message>
+    <message>
+        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. Default 0.72 (own estimate).</source>
+        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Best speed ratio of the turbine</source>
+        <translation>Beste Laufzahl der Turbine</translation>
+    </message>
+    <message>
+        <source>u/c₀ of the best efficiency: tip speed over spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
+        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Mechanical efficiency of the wheel shaft</source>
+        <translation>Mechanischer Wirkungsgrad der Läuferwelle</translation>
+    </message>
+    <message>
+        <source>η_m: what reaches the compressor of the turbine&apos;s power. Default 0.95 (own estimate).</source>
+        <translation>η_m: was von der Leistung der Turbine den Verdichter erreicht. Vorgabe 0,95 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Drive of the wheel</source>
+        <translation>Antrieb des Rads</translation>
+    </message>
+    <message>
+        <source>Who turns the compressor wheel, and so pays for it.</source>
+        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+    </message>
+    <message>
+        <source>Turbine</source>
+        <translation>Turbine</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>A blower behind the wheel brings air before the wheel is up to speed: it starts a turbocharged engine.</source>
+        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+    </message>
+    <message>
+        <source>Compressor wheel</source>
+        <translation>Verdichterrad</translation>
+    </message>
+    <message>
+        <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
+        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
+        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
+    </message>
+    <message>
+        <source>no cyclic steady state with an idling wheel</source>
+        <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
+    </message>
+    <message>
+        <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+    </message>
+    <message>
+        <source>no cyclic steady state</source>
+        <translation>kein stationäres Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+    </message>
+    <message>
+        <source>Flow coefficient of the compressor wheel</source>
+        <translation>Durchflusszahl des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>a larger or faster wheel; this one is choked and holds the air back</source>
+        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
+    </message>
+    <message>
+        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+    </message>
+    <message>
+        <source>Flow through the compressor</source>
+        <translation>Durchfluss durch den Verdichter</translation>
+    </message>
+    <message>
+        <source>Pressure in the exhaust plenum</source>
+        <translation>Druck im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Temperature in the exhaust plenum</source>
+        <translation>Temperatur im Abgassammler</translation>
+    </message>
+    <message>
+        <source>The exhaust keeps the wheel turning</source>
+        <translation>Das Abgas hält das Rad in Gang</translation>
+    </message>
+    <message>
+        <source>Power of the turbine</source>
+        <translation>Leistung der Turbine</translation>
+    </message>
+    <message>
+        <source>Expansion ratio of the turbine, mean</source>
+        <translation>Expansionsverhältnis der Turbine, Mittel</translation>
+    </message>
+    <message>
+        <source>Speed ratio of the turbine</source>
+        <translation>Laufzahl der Turbine</translation>
+    </message>
+    <message>
+        <source>Power of the turbine over that of an ideal one in the mean state</source>
+        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the exhaust plenum</source>
+        <translation>Mittlerer Druck im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Mean temperature in the exhaust plenum</source>
+        <translation>Mittlere Temperatur im Abgassammler</translation>
+    </message>
+    <message>
+        <source>Speed of the compressor wheel</source>
+        <translation>Drehzahl des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>Tip speed of the compressor wheel</source>
+        <translation>Umfangsgeschwindigkeit des Verdichterrads</translation>
+    </message>
+    <message>
+        <source>Pressure ratio of the compressor, mean</source>
+        <translation>Druckverhältnis des Verdichters, Mittel</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency of the compressor</source>
+        <translation>Isentroper Wirkungsgrad des Verdichters</translation>
+    </message>
+    <message>
+        <source>Power that the compressor takes</source>
+        <translation>Leistung, die der Verdichter aufnimmt</translation>
+    </message>
+    <message>
+        <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
+        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+    </message>
+    <message>
+        <source>The gear turns the wheel.</source>
+        <translation>Das Getriebe dreht das Rad.</translation>
+    </message>
+    <message>
+        <source>Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.</source>
+        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
+    </message>
+    <message>
+        <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
+        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
+    </message>
+    <message>
+        <source>In the steady state the ports pass what the compressor gives.</source>
+        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
+    </message>
+    <message>
+        <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
+        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
+    </message>
+    <message>
+        <source>Parabola about the best flow coefficient; never below a fifth of the best (own estimate).</source>
+        <translation>Parabel um die beste Durchflusszahl; nie unter einem Fünftel des besten Werts (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>The shaft drives the wheel through the gear.</source>
+        <translation>Die Welle treibt das Rad über das Getriebe.</translation>
+    </message>
+    <message>
+        <source>The shaft drives wheel and blower: mass flow times the work of both.</source>
+        <translation>Die Welle treibt Rad und Gebläse: Massenstrom mal Arbeit beider.</translation>
+    </message>
+    <message>
+        <source>The shaft drives the blower, the exhaust the wheel: only the work of the blower.</source>
+        <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; nothing of it is taken from the shaft.</source>
+        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
+    </message>
+    <message>
+        <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
+        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+    </message>
+    <message>
+        <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
+        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
+    </message>
+    <message>
+        <source>Mean pressure before the turbine over that behind it.</source>
+        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+    </message>
+    <message>
+        <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
+        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
+    </message>
+    <message>
+        <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
+        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
+    </message>
+    <message>
+        <source>a compressor wheel without a blower behind it</source>
+        <translation>ein Verdichterrad ohne Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a blower behind the compressor wheel</source>
+        <translation>ein Gebläse hinter dem Verdichterrad</translation>
+    </message>
+    <message>
+        <source>a geared wheel alone</source>
+        <translation>ein Rad am Getriebe, allein</translation>
+    </message>
+    <message>
+        <source>a geared wheel with a blower behind it</source>
+        <translation>ein Rad am Getriebe mit Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a turbocharger with a blower behind it</source>
+        <translation>ein Abgasturbolader mit Gebläse dahinter</translation>
+    </message>
+    <message>
+        <source>a turbocharger alone</source>
+        <translation>ein Abgasturbolader allein</translation>
+    </message>
+    <message>
+        <source>a wheel that the exhaust drives</source>
+        <translation>ein Rad, das vom Abgas getrieben wird</translation>
+    </message>
+    <message>
+        <source>a wheel that the exhaust keeps turning</source>
+        <translation>ein Rad, das das Abgas in Gang hält</translation>
+    </message>
+    <message>
+        <source>A balance of the wheel was found</source>
+        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+    </message>
+    <message>
+        <source>1 yes, 0 no; found by the search</source>
+        <translation>1 ja, 0 nein; Ergebnis der Suche</translation>
+    </message>
+    <message>
+        <source>Speed of the wheel</source>
+        <translation>Drehzahl des Rads</translation>
+    </message>
+    <message>
+        <source>searched by the solver; it idles where the exhaust is too weak</source>
+        <translation>vom Löser gesucht; es läuft leer, wo das Abgas zu schwach ist</translation>
+    </message>
+    <message>
+        <source>Flow through the turbine</source>
+        <translation>Durchfluss durch die Turbine</translation>
+    </message>
+    <message>
+        <source>Spouting velocity</source>
+        <translation>Isentrope Ausflussgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>√(2·c_p·T·(1 − (p_e/p_x)^((γ−1)/γ))) of the mean exhaust gas</source>
+        <translation>√(2·c_p·T·(1 − (p_e/p_x)^((γ−1)/γ))) des mittleren Abgases</translation>
+    </message>
+    <message>
+        <source>Head coefficient of the wheel</source>
+        <translation>Druckzahl des Rads</translation>
+    </message>
+    <message>
+        <source>ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); left of φ_p nearly level</source>
+        <translation>ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); links von φ_p fast waagerecht</translation>
+    </message>
+    <message>
+        <source>Work of the wheel on the air</source>
+        <translation>Arbeit des Rads an der Luft</translation>
+    </message>
+    <message>
+        <source>h(T₂) − h(T₁) with T₂ = T₁ + ψ·u²/(c_p·η)</source>
+        <translation>h(T₂) − h(T₁) mit T₂ = T₁ + ψ·u²/(c_p·η)</translation>
+    </message>
+    <message>
+        <source>Heat of air at constant pressure</source>
+        <translation>Wärmekapazität der Luft bei gleichem Druck</translation>
+    </message>
+    <message>
+        <source>in the ambient state</source>
+        <translation>im Umgebungszustand</translation>
+    </message>
+    <message>
+        <source>γ/(γ − 1) of air</source>
+        <translation>γ/(γ − 1) der Luft</translation>
+    </message>
+    <message>
+        <source>Revolutions of the compressor wheel per shaft revolution. Default 15 (own estimate).</source>
+        <translation>Umdrehungen des Verdichterrads je Wellenumdrehung. Vorgabe 15 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Definition: circumference of the wheel times its revolutions per second.</source>
+        <translation>Definition: Umfang des Rads mal seine Umdrehungen je Sekunde.</translation>
+    </message>
+    <message>
+        <source>Mass flow times the work of the wheel on it, which is constant over the revolution.</source>
+        <translation>Massenstrom mal Arbeit des Rads an ihm, die über die Umdrehung gleich bleibt.</translation>
+    </message>
+    <message>
+        <source>Coefficients</source>
+        <translation>Kennzahlen</translation>
+    </message>
+    <message>
+        <source>Measured points</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>Corrected speed</source>
+        <translation>Reduzierte Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed of the wheel × √(reference temperature/inlet temperature).</source>
+        <translation>Drehzahl des Rads × √(Bezugstemperatur/Eintrittstemperatur).</translation>
+    </message>
+    <message>
+        <source>Corrected flow</source>
+        <translation>Reduzierter Durchfluss</translation>
+    </message>
+    <message>
+        <source>Mass flow × √(inlet temperature/reference temperature) × reference pressure/inlet pressure.</source>
+        <translation>Massenstrom × √(Eintrittstemperatur/Bezugstemperatur) × Bezugsdruck/Eintrittsdruck.</translation>
+    </message>
+    <message>
+        <source>Pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>Total pressure behind the wheel over that before it.</source>
+        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the table</source>
+        <translation>Bezugsdruck der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its flows are corrected. Default 1 bar.</source>
+        <translation>Auf den ihre Durchflüsse umgerechnet sind. Vorgabe 1 bar.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the table</source>
+        <translation>Bezugstemperatur der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its speeds and flows are corrected. Default 298.15 K.</source>
+        <translation>Auf die ihre Drehzahlen und Durchflüsse umgerechnet sind. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Points in any order, at least three flows at each speed, from surge to choke.</source>
+        <translation>Punkte in beliebiger Reihenfolge, mindestens drei Durchflüsse je Drehzahl, von der Pumpgrenze bis zur Stopfgrenze.</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Characteristic of the wheel</source>
+        <translation>Kennfeld des Rads</translation>
+    </message>
+    <message>
+        <source>Coefficients of a radial wheel, or measured points at several speeds.</source>
+        <translation>Kennzahlen eines Radialrads oder Messpunkte bei mehreren Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; it must begin with four numbers: speed in rpm, flow in kg/s, pressure ratio and efficiency</source>
+        <translation>die Zeile lautet „%1“; sie muss mit vier Zahlen beginnen: Drehzahl in 1/min, Durchfluss in kg/s, Druckverhältnis und Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>the table of the wheel has no rows</source>
+        <translation>die Tabelle des Rads hat keine Zeilen</translation>
+    </message>
+    <message>
+        <source>the line at %1 has fewer than three flows</source>
+        <translation>die Linie bei %1 hat weniger als drei Durchflüsse</translation>
+    </message>
+    <message>
+        <source>the pressure ratio at %1 does not fall to the right of its peak</source>
+        <translation>das Druckverhältnis bei %1 fällt rechts von seinem Scheitel nicht</translation>
+    </message>
+    <message>
+        <source>Read off the measured points, between speeds and flows.</source>
+        <translation>Aus den Messpunkten abgelesen, zwischen Drehzahlen und Durchflüssen.</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency of the wheel</source>
+        <translation>Isentroper Wirkungsgrad des Rads</translation>
+    </message>
+    <message>
+        <source>of the table at this speed and flow</source>
+        <translation>der Tabelle bei dieser Drehzahl und diesem Durchfluss</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency at this flow and speed.</source>
+        <translation>Isentroper Wirkungsgrad bei diesem Durchfluss und dieser Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Thrust bearing</source>
+        <translation>Axiallager</translation>
+    </message>
+    <message>
+        <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>Wall area of the pump</source>
+        <translation>Wandfläche der Pumpe</translation>
+    </message>
+    <message>
+        <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+    </message>
+    <message>
+        <source>Heat transfer in the pump</source>
+        <translation>Wärmeübergang in der Pumpe</translation>
+    </message>
+    <message>
+        <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Wall temperature of the pump</source>
+        <translation>Wandtemperatur der Pumpe</translation>
+    </message>
+    <message>
+        <source>Surface temperature under the piston. Default 350 K (own estimate).</source>
+        <translation>Oberflächentemperatur unter dem Kolben. Vorgabe 350 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Crown to roller axis</source>
+        <translation>Boden bis Rollenachse</translation>
+    </message>
+    <message>
+        <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
+        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
+        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
+    </message>
+    <message>
+        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+    </message>
+    <message>
+        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
+        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>Rating life of the thrust bearing</source>
+        <translation>Nominelle Lebensdauer des Axiallagers</translation>
+    </message>
+    <message>
+        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
+        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+    </message>
+    <message>
+        <source>Equivalent load of the thrust bearing</source>
+        <translation>Äquivalente Belastung des Axiallagers</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>inertia exceeds the gas force</source>
+        <translation>Die Massenkraft übersteigt die Gaskraft</translation>
+    </message>
+    <message>
+        <source>the chamber pressure is below the pressure under the piston</source>
+        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>ring friction holds the piston back</source>
+        <translation>Ringreibung hält den Kolben zurück</translation>
+    </message>
+    <message>
+        <source>speeds are %1 and %2; both must be positive and the second larger</source>
+        <translation>Die Drehzahlen sind %1 und %2; beide müssen positiv sein und die zweite größer</translation>
+    </message>
+    <message>
+        <source>A closed track holds the rollers at every speed.</source>
+        <translation>Eine geschlossene Bahn hält die Rollen bei jeder Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact at no speed between %1 and %2.</source>
+        <translation>Die Rollen halten bei keiner Drehzahl zwischen %1 und %2 Kontakt.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact from %1 to %2.</source>
+        <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 speeds have no solution: %3</source>
+        <translation>%1 von %2 Drehzahlen haben keine Lösung: %3</translation>
+    </message>
+    <message>
+        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
+        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
+        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
+        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
+        <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
+    </message>
+    <message>
+        <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
+        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+    </message>
+    <message>
+        <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
+        <translation>Einlassschlitze, die weiter nach innen reichen, schließen später: Vergleichen Sie, was jedes von beiden an Drehmoment kostet.</translation>
+    </message>
+    <message>
+        <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
+        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+    </message>
+    <message>
+        <source>The roller carves the lobe</source>
+        <translation>Die Rolle schneidet den Nocken</translation>
+    </message>
+    <message>
+        <source>The track is what the roller leaves as it is led along the lift curve. Enlarge the roller, now %1, to within %2 of the radius at which it begins to carve the lobe away (undercut), but not beyond.</source>
+        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Hubkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Watch the unrolled track: a lobe that is undercut grows a pointed tip.</source>
+        <translation>Beobachten Sie die abgewickelte Bahn: Ein unterschnittener Nocken bekommt eine Spitze.</translation>
+    </message>
+    <message>
+        <source>A relative radius of curvature of 0 at the tip is the limit.</source>
+        <translation>Ein relativer Krümmungsradius von 0 an der Spitze ist die Grenze.</translation>
+    </message>
+    <message>
+        <source>A roller of %1 cuts no undercut; the limit is %2.</source>
+        <translation>Eine Rolle von %1 schneidet keinen Unterschnitt; die Grenze ist %2.</translation>
+    </message>
+    <message>
+        <source>A roller of %1 carves into the lobe that it should run on; the limit is %2.</source>
+        <translation>Eine Rolle von %1 schneidet in den Nocken, auf dem sie laufen soll; die Grenze ist %2.</translation>
+    </message>
+    <message>
+        <source>Largest torque</source>
+        <translation>Größtes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where its torque is largest.</source>
+        <translation>Drehen Sie die Welle dorthin, wo ihr Drehmoment am größten ist.</translation>
+    </message>
+    <message>
+        <source>Torque is force times lever arm. At the highest pressure the pistons hardly move, so that the arm is short.</source>
+        <translation>Drehmoment ist Kraft mal Hebelarm. Beim höchsten Druck bewegen sich die Kolben kaum, der Arm ist kurz.</translation>
+    </message>
+    <message>
+        <source>Look a little after inner dead centre, where the track is steep and the pressure still high.</source>
+        <translation>Suchen Sie ein wenig nach dem inneren Totpunkt, wo die Bahn steil und der Druck noch hoch ist.</translation>
+    </message>
+    <message>
+        <source>Here the torque is %1 of its largest value, %2, which it has at %3 of the shaft.</source>
+        <translation>Hier beträgt das Drehmoment %1 seines größten Werts von %2, den es bei %3 der Welle hat.</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the exhaust ports of cylinder 1 begin to open.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Auslassschlitze von Zylinder 1 zu öffnen beginnen.</translation>
+    </message>
+    <message>
+        <source>The crown has to pass the inner edge of the exhaust ports, on the way out.</source>
+        <translation>Der Kolbenboden muss auf dem Weg nach außen die Innenkante der Auslassschlitze überfahren.</translation>
+    </message>
+    <message>
+        <source>The chamber pressure begins to fall fast there.</source>
+        <translation>Dort beginnt der Druck im Brennraum schnell zu fallen.</translation>
+    </message>
+    <message>
+        <source>The exhaust opens at %1 of the shaft, %2 later than here.</source>
+        <translation>Der Auslass öffnet bei %1 der Welle, %2 später als hier.</translation>
+    </message>
+    <message>
+        <source>The exhaust opens at %1 of the shaft, %2 earlier than here.</source>
+        <translation>Der Auslass öffnet bei %1 der Welle, %2 früher als hier.</translation>
+    </message>
+    <message>
+        <source>Steepest place</source>
+        <translation>Steilste Stelle</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the roller of the inlet piston of cylinder 1 runs on the steepest place of its track.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Rolle des Einlasskolbens von Zylinder 1 auf der steilsten Stelle ihrer Bahn läuft.</translation>
+    </message>
+    <message>
+        <source>Steep means that the piston moves far for a small turn of the shaft.</source>
+        <translation>Steil heißt, dass sich der Kolben bei einer kleinen Drehung der Welle weit bewegt.</translation>
+    </message>
+    <message>
+        <source>Look for the place where the piston is fastest, about halfway.</source>
+        <translation>Suchen Sie die Stelle, an der der Kolben am schnellsten ist, etwa auf halbem Weg.</translation>
+    </message>
+    <message>
+        <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
+        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
+    </message>
+    <message>
+        <source>Highest pressure</source>
+        <translation>Höchster Druck</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the pressure in cylinder 1 is highest.</source>
+        <translation>Drehen Sie die Welle dorthin, wo der Druck in Zylinder 1 am höchsten ist.</translation>
+    </message>
+    <message>
+        <source>Combustion takes time: the pressure still rises while the pistons begin to part.</source>
+        <translation>Verbrennung braucht Zeit: Der Druck steigt noch, während die Kolben schon auseinandergehen.</translation>
+    </message>
+    <message>
+        <source>Look shortly after inner dead centre.</source>
+        <translation>Suchen Sie kurz nach dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>The highest pressure is %1, at %2 of the shaft.</source>
+        <translation>Der höchste Druck ist %1, bei %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>The changed engine cannot be solved.</source>
+        <translation>Der geänderte Motor lässt sich nicht lösen.</translation>
+    </message>
+    <message>
+        <source>Strokes of a cycle</source>
+        <translation>Takte eines Zyklus</translation>
+    </message>
+    <message>
+        <source>A stroke is one movement of a piston from one dead centre to the other. How many strokes does one cycle of the gas take here?</source>
+        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Zyklus des Gases?</translation>
+    </message>
+    <message>
+        <source>Let the shaft turn from one firing to the next and count aloud.</source>
+        <translation>Lassen Sie die Welle von einer Zündung zur nächsten drehen und zählen Sie laut mit.</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward: a two-stroke. The ports do in passing what other engines need two more strokes for.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen: ein Zweitakter. Die Schlitze erledigen nebenbei, wofür andere Motoren zwei weitere Takte brauchen.</translation>
+    </message>
+    <message>
+        <source>Firings per minute</source>
+        <translation>Zündungen je Minute</translation>
+    </message>
+    <message>
+        <source>The shaft turns at %1. How often does the whole engine fire in a minute?</source>
+        <translation>Die Welle dreht mit %1. Wie oft zündet der ganze Motor in einer Minute?</translation>
+    </message>
+    <message>
+        <source>Count the lobes of a track: each makes a cycle of its own in every cylinder.</source>
+        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder einen eigenen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Cylinders times cycles per revolution times revolutions per minute.</source>
+        <translation>Zylinder mal Zyklen je Umdrehung mal Umdrehungen je Minute.</translation>
+    </message>
+    <message>
+        <source>%1 revolutions × %2 cycles per revolution × cylinders (%3) = %4 firings per minute.</source>
+        <translation>%1 Umdrehungen × %2 Zyklen je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
+    </message>
+    <message>
+        <source>More exhaust lead</source>
+        <translation>Mehr Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>The exhaust track is turned %1 further ahead. By how many degrees of the cycle, counted from inner dead centre, does the exhaust open earlier?</source>
+        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Zyklus, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
+    </message>
+    <message>
+        <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
+        <translation>Grad der Welle sind nicht Grad des Zyklus: Die Nocken vervielfachen.</translation>
+    </message>
+    <message>
+        <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
+        <translation>Der innere Totpunkt liegt zwischen beiden Kolben: Er wandert mit, etwa um die Hälfte.</translation>
+    </message>
+    <message>
+        <source>the exhaust piston is ahead</source>
+        <translation>der Auslasskolben eilt voraus</translation>
+    </message>
+    <message>
+        <source>inner dead centre moves ahead with it</source>
+        <translation>der innere Totpunkt wandert mit</translation>
+    </message>
+    <message>
+        <source>The exhaust opens %1 of the cycle earlier: %2 of the shaft are %3 of the cycle with %4 cycles per revolution, less what inner dead centre itself moves.</source>
+        <translation>Der Auslass öffnet %1 des Zyklus früher: %2 der Welle sind bei %4 Zyklen je Umdrehung %3 des Zyklus, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
+    </message>
+    <message>
+        <source>More clearance</source>
+        <translation>Mehr Spalt</translation>
+    </message>
+    <message>
+        <source>The trapped compression ratio is %1. What will it be when the clearance at inner dead centre grows by %2?</source>
+        <translation>Die effektive Verdichtung beträgt %1. Wie groß wird sie, wenn der Spalt im inneren Totpunkt um %2 wächst?</translation>
+    </message>
+    <message>
+        <source>The gap adds the same slice to the smallest and to the trapped volume.</source>
+        <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
+    </message>
+    <message>
+        <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
+        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
+    </message>
+    <message>
+        <source>the smallest volume is larger</source>
+        <translation>das kleinste Volumen ist größer</translation>
+    </message>
+    <message>
+        <source>the trapped volume is larger too</source>
+        <translation>das eingeschlossene Volumen ist auch größer</translation>
+    </message>
+    <message>
+        <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
+        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Schneller</translation>
+    </message>
+    <message>
+        <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
+    </message>
+    <message>
+        <source>If the torque stayed, the power would grow as the speed does.</source>
+        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The ports are open for less time, and friction grows.</source>
+        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
+    </message>
+    <message>
+        <source>more revolutions at the same torque</source>
+        <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
+    </message>
+    <message>
+        <source>other work of the gas in each cycle</source>
+        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>other friction and pumping in each revolution</source>
+        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
+    </message>
+    <message>
+        <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
+        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+    </message>
+    <message>
+        <source>Other lobes</source>
+        <translation>Andere Nocken</translation>
+    </message>
+    <message>
+        <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
+    </message>
+    <message>
+        <source>Each lobe is a power stroke per revolution of every cylinder.</source>
+        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+    </message>
+    <message>
+        <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
+        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
+    </message>
+    <message>
+        <source>other number of power strokes</source>
+        <translation>andere Zahl von Arbeitshüben</translation>
+    </message>
+    <message>
+        <source>the lead, kept in shaft degrees, is another part of the cycle</source>
+        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
+    </message>
+    <message>
+        <source>other time for gas, heat and friction in each cycle</source>
+        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
+        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+    </message>
+    <message>
+        <source>Enter your guess first.</source>
+        <translation>Geben Sie zuerst Ihre Vermutung ein.</translation>
+    </message>
+    <message>
+        <source>This engine has no such task.</source>
+        <translation>Dieser Motor hat keine solche Aufgabe.</translation>
+    </message>
+    <message>
+        <source>Mixture strength</source>
+        <translation>Gemischzusammensetzung</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Share of full load, 0 to 1. Default 1.</source>
+        <translation>Anteil der Volllast, 0 bis 1. Vorgabe 1.</translation>
+    </message>
+    <message>
+        <source>Load by</source>
+        <translation>Last durch</translation>
+    </message>
+    <message>
+        <source>Supply pressure: that of a constant supply, or that before the intake of blower, compressor or pump, falls from its full value to the floor. Mixture strength: the excess-air ratio is that of full load / load.</source>
+        <translation>Ladedruck: Der Druck einer konstanten Versorgung oder der vor der Ansaugung von Gebläse, Verdichter oder Pumpe sinkt von seinem vollen Wert bis zum Mindestwert. Gemischzusammensetzung: Das Luftverhältnis ist das der Volllast / Last.</translation>
+    </message>
+    <message>
+        <source>Pressure of load 0</source>
+        <translation>Druck bei Last 0</translation>
+    </message>
+    <message>
+        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply, else a quarter of the ambient pressure (own estimate).</source>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung, sonst ein Viertel des Umgebungsdrucks (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Schedules over speed</source>
+        <translation>Kennlinien über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed instead of standing still.</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>JSON pointer of a number of the adjuster, of the gas side or of the operating point, but for the speed itself.</source>
+        <translation>JSON-Zeiger auf eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts, außer der Drehzahl selbst.</translation>
+    </message>
+    <message>
+        <source>Speeds of the schedule</source>
+        <translation>Drehzahlen der Kennlinie</translation>
+    </message>
+    <message>
+        <source>Shaft speeds of the points, rising. Below the first and above the last the value stands still.</source>
+        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
+    </message>
+    <message>
+        <source>Shaft speed of this point.</source>
+        <translation>Wellendrehzahl dieses Punkts.</translation>
+    </message>
+    <message>
+        <source>Values of the schedule</source>
+        <translation>Werte der Kennlinie</translation>
+    </message>
+    <message>
+        <source>One for each speed, in the unit of the input; between them a monotone cubic (Fritsch and Carlson 1980).</source>
+        <translation>Einer je Drehzahl, in der Einheit der Eingabe; dazwischen ein monotones kubisches Polynom (Fritsch und Carlson 1980).</translation>
+    </message>
+    <message>
+        <source>Value of the input at the speed of this point, in its unit.</source>
+        <translation>Wert der Eingabe bei der Drehzahl dieses Punkts, in ihrer Einheit.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no number of the adjuster, of the gas side or of the operating point that can follow the speed</source>
+        <translation>„%1“ nennt keine Zahl des Verstellers, der Gasseite oder des Betriebspunkts, die der Drehzahl folgen kann</translation>
+    </message>
+    <message>
+        <source>%1 has a schedule already; an input can have only one</source>
+        <translation>%1 hat schon eine Kennlinie; eine Eingabe kann nur eine haben</translation>
+    </message>
+    <message>
+        <source>a schedule needs at least one speed with its value</source>
+        <translation>eine Kennlinie braucht mindestens eine Drehzahl mit ihrem Wert</translation>
+    </message>
+    <message>
+        <source>there are %1 values for %2 speeds; there must be one value for each speed</source>
+        <translation>es gibt %1 Werte für %2 Drehzahlen; jede Drehzahl braucht einen Wert</translation>
+    </message>
+    <message>
+        <source>the speed is %1 after %2; speeds must rise</source>
+        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
+    </message>
+    <message>
+        <source>%1 is %2 in the schedule; it must be %3</source>
+        <translation>%1 ist in der Kennlinie %2; zulässig ist %3</translation>
+    </message>
+    <message>
+        <source>the load is 0; by mixture it must be above 0: without fuel the engine is motored</source>
+        <translation>die Last ist 0; durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
+    </message>
+    <message>
+        <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
+        <translation>der Druck bei Last 0 ist %1; er darf den der Volllast, %2, nicht übersteigen</translation>
+    </message>
+    <message>
+        <source>Share of the revolution that the roller is off its track</source>
+        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
+    </message>
+    <message>
+        <source>Definition: share of the angle at which the track would have to pull.</source>
+        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
+    </message>
+    <message>
+        <source>loads are %1 and %2, both must lie between 0 and 1</source>
+        <translation>die Lasten sind %1 und %2, beide müssen zwischen 0 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>speeds must be positive and rise</source>
+        <translation>Drehzahlen müssen positiv sein und steigen</translation>
+    </message>
+    <message>
+        <source>limits of knock integral and peak pressure must be positive</source>
+        <translation>Grenzen für Klopfintegral und Höchstdruck müssen positiv sein</translation>
+    </message>
+    <message>
+        <source>buys up to %1 torque from %2 to %3</source>
+        <translation>bringt von %2 bis %3 bis zu %1 Drehmoment</translation>
+    </message>
+    <message>
+        <source>costs up to %1 torque from %2 to %3</source>
+        <translation>kostet von %2 bis %3 bis zu %1 Drehmoment</translation>
+    </message>
+    <message>
+        <source>The schedule changes the torque by less than half a per cent.</source>
+        <translation>Die Kennlinie ändert das Drehmoment um weniger als ein halbes Prozent.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque over the whole range.</source>
+        <translation>Die Kennlinie bringt über den ganzen Bereich bis zu %1 Drehmoment.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque over the whole range.</source>
+        <translation>Die Kennlinie kostet über den ganzen Bereich bis zu %1 Drehmoment.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque below %2 and costs up to %3 above.</source>
+        <translation>Die Kennlinie bringt unter %2 bis zu %1 Drehmoment und kostet darüber bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque below %2 and buys up to %3 above.</source>
+        <translation>Die Kennlinie kostet unter %2 bis zu %1 Drehmoment und bringt darüber bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule buys up to %1 torque below %2 and costs up to %3 above %4.</source>
+        <translation>Die Kennlinie bringt unter %2 bis zu %1 Drehmoment und kostet über %4 bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule costs up to %1 torque below %2 and buys up to %3 above %4.</source>
+        <translation>Die Kennlinie kostet unter %2 bis zu %1 Drehmoment und bringt über %4 bis zu %3.</translation>
+    </message>
+    <message>
+        <source>The schedule %1.</source>
+        <translation>Die Kennlinie %1.</translation>
+    </message>
+    <message>
+        <source>%1 The fixed value exceeds a limit at %2 of %3 speeds.</source>
+        <translation>%1 Der feste Wert überschreitet bei %2 von %3 Drehzahlen eine Grenze.</translation>
+    </message>
+    <message>
+        <source>%1 At %2 of %3 speeds no value of the range keeps the limits.</source>
+        <translation>%1 Bei %2 von %3 Drehzahlen hält kein Wert des Bereichs die Grenzen ein.</translation>
+    </message>
+    <message>
+        <source>%1 follows the speed; remove its schedule to vary it</source>
+        <translation>%1 folgt der Drehzahl; entfernen Sie die Kennlinie, um die Eingabe zu verändern</translation>
+    </message>
+    <message>
+        <source>it is a two-stroke</source>
+        <translation>er ist ein Zweitakter</translation>
+    </message>
+    <message>
+        <source>it has cam tracks</source>
+        <translation>er hat Kurvenbahnen</translation>
+    </message>
+    <message>
+        <source>%1 %2, published %3</source>
+        <translation>%1 %2, veröffentlicht %3</translation>
+    </message>
+    <message>
+        <source>cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>lobes</source>
+        <translation>Nocken</translation>
+    </message>
+    <message>
+        <source>power strokes per revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <translation>Kolbenhub</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>the design: %1 given, %2 measured, %3 derived, %4 assumed, %5 chosen</source>
+        <translation>Entwurf: %1 veröffentlicht, %2 gemessen, %3 abgeleitet, %4 angenommen, %5 gewählt</translation>
+    </message>
+    <message>
+        <source>none: %1</source>
+        <translation>keine Angabe: %1</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>this design</source>
+        <translation>dieser Entwurf</translation>
+    </message>
+    <message>
+        <source>rests on</source>
+        <translation>beruht auf</translation>
+    </message>
+    <message>
+        <source>Verdict, the weightiest first</source>
+        <translation>Urteil, das Gewichtigste zuerst</translation>
+    </message>
+    <message>
+        <source>Rows that %1 would decide: %2.</source>
+        <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
+    </message>
+    <message>
+        <source>no result of a design speaks to it</source>
+        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>the open design has no such result</source>
+        <translation>der offene Entwurf hat kein solches Ergebnis</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>the open design has no such input</source>
+        <translation>der offene Entwurf hat keine solche Eingabe</translation>
+    </message>
+    <message>
+        <source>%1, %2 % less</source>
+        <translation>%1, %2 % weniger</translation>
+    </message>
+    <message>
+        <source>%1, %2 % more</source>
+        <translation>%1, %2 % mehr</translation>
+    </message>
+    <message>
+        <source>no band is computed of it</source>
+        <translation>dafür wird kein Band berechnet</translation>
+    </message>
+    <message>
+        <source>the study of unknowns has not been made</source>
+        <translation>die Untersuchung der Unbekannten fehlt noch</translation>
+    </message>
+    <message>
+        <source>the study of unknowns has no such result</source>
+        <translation>die Untersuchung der Unbekannten enthält dieses Ergebnis nicht</translation>
+    </message>
+    <message>
+        <source>%1 … %2</source>
+        <translation>%1 … %2</translation>
+    </message>
+    <message>
+        <source>19 of 20 possible engines stay below %1: narrower or other ranges of its inputs.</source>
+        <translation>19 von 20 möglichen Motoren bleiben unter %1: engere oder andere Bereiche der Eingaben.</translation>
+    </message>
+    <message>
+        <source>19 of 20 possible engines lie above %1: narrower or other ranges of its inputs.</source>
+        <translation>19 von 20 möglichen Motoren liegen über %1: engere oder andere Bereiche der Eingaben.</translation>
+    </message>
+    <message>
+        <source>published numbers are held against each other only</source>
+        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
+    </message>
+    <message>
+        <source>no design is open</source>
+        <translation>kein Entwurf ist offen</translation>
+    </message>
+    <message>
+        <source>the open design is another engine: %1</source>
+        <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
+    </message>
+    <message>
+        <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
+        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+    </message>
+    <message>
+        <source>Other values than were assumed: %1.</source>
+        <translation>Andere Werte als angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Another published value: %1.</source>
+        <translation>Ein anderer veröffentlichter Wert: %1.</translation>
+    </message>
+    <message>
+        <source>Power strokes counted from chambers and reciprocations</source>
+        <translation>Arbeitshübe, aus Brennräumen und Kolbenspielen gezählt</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations·%3</source>
+        <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
+    </message>
+    <message>
+        <source>no arithmetic on published figures speaks to it</source>
+        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>too few numbers are given to compute anything from it</source>
+        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Viscosity of the oil</source>
+        <translation>Viskosität des Öls</translation>
+    </message>
+    <message>
+        <source>Closed track (1 yes, 0 no)</source>
+        <translation>Geschlossene Kurvenbahn (1 ja, 0 nein)</translation>
+    </message>
+    <message>
+        <source>the rollers would leave an open track at the rated point</source>
+        <translation>die Rollen würden von einer offenen Bahn im Nennpunkt abheben</translation>
+    </message>
+    <message>
+        <source>the rollers stay on an open track</source>
+        <translation>die Rollen bleiben auf einer offenen Bahn</translation>
+    </message>
+    <message>
+        <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
+        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+    </message>
+    <message>
+        <source>usual for the fuel, less where the charge would knock</source>
+        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>open, closed where the rollers would leave it at the rated point</source>
+        <translation>offen; geschlossen, wo die Rollen im Nennpunkt abheben würden</translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation>0 oder 1</translation>
+    </message>
+    <message>
+        <source>r = 0.37·B, larger where the widest roller is not enough</source>
+        <translation>r = 0,37·B, größer, wo die breiteste Rolle nicht genügt</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
+        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
+    </message>
+    <message>
+        <source>c = 15 … 28 N/mm²</source>
+        <translation>c = 15 … 28 N/mm²</translation>
+    </message>
+    <message>
+        <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
+        <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
+    </message>
+    <message>
+        <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
+        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
+    </message>
+    <message>
+        <source>−20° … +2° cycle</source>
+        <translation>−20° … +2° Zyklus</translation>
+    </message>
+    <message>
+        <source>after compression and some cooling, more of it where the charge would knock</source>
+        <translation>nach Verdichtung und etwas Kühlung; mehr davon, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>thicker where the film would be thinner than the roughness</source>
+        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+    </message>
+    <message>
+        <source>0.006 … 0.05 Pa·s</source>
+        <translation>0,006 … 0,05 Pa·s</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>brake mean effective pressure</source>
+        <translation>effektiver Mitteldruck</translation>
+    </message>
+    <message>
+        <source>number of cylinders</source>
+        <translation>Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>number of lobes</source>
+        <translation>Nockenzahl</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <translation>Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>highest compression ratio</source>
+        <translation>höchstes Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>excess-air ratio</source>
+        <translation>Luftverhältnis</translation>
+    </message>
+    <message>
+        <source>supply pressure</source>
+        <translation>Versorgungsdruck</translation>
+    </message>
+    <message>
+        <source>charging</source>
+        <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
+        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
+        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
+        <translation>x = 0,45 … 1,1 gegenläufig, 0,7 … 1,3 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>own estimate on opposed-piston engines; common practice</source>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+    </message>
+    <message>
+        <source>B = √(4·V/(k·π·z·S))</source>
+        <translation>B = √(4·V/(k·π·z·S))</translation>
+    </message>
+    <message>
+        <source>S = 4·V/(k·π·z·B²)</source>
+        <translation>S = 4·V/(k·π·z·B²)</translation>
+    </message>
+    <message>
+        <source>0.6 … 0.75 opposed, 0.35 … 0.48 against a head</source>
+        <translation>0,6 … 0,75 gegenläufig, 0,35 … 0,48 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>0.5 … 0.65 opposed, 0.25 … 0.35 against a head</source>
+        <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the plenum over that before the wheel.</source>
+        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+    </message>
+    <message>
+        <source>Pressure before the compressor wheel</source>
+        <translation>Druck vor dem Verdichterrad</translation>
+    </message>
+    <message>
+        <source>ambient, less what a throttle takes at part load</source>
+        <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
+    </message>
+    <message>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
+    </message>
+    <message>
+        <source>Measured engines of this class that ordinarily reach %1.</source>
+        <translation>Gemessene Motoren dieser Klasse, die gewöhnlich %1 erreichen.</translation>
+    </message>
+    <message>
+        <source>the statement&apos;s own numbers</source>
+        <translation>die Zahlen der Aussage selbst</translation>
+    </message>
+    <message>
+        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
+        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>up to 25 % more, where a broad roller needs it</source>
+        <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
+    </message>
+    <message>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>Pressure before the intake</source>
+        <translation>Druck vor dem Einlass der Luftversorgung</translation>
+    </message>
+    <message>
+        <source>ambient, throttled as the load says</source>
+        <translation>Umgebung, gedrosselt, wie die Last es sagt</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -8173,6 +9561,21 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+</context>
+<context>
+    <name>EnginePainter</name>
+    <message>
+        <source>turns</source>
+        <translation>dreht sich</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>gas pushes</source>
+        <translation>Gas schiebt</translation>
     </message>
 </context>
 <context>
@@ -9008,6 +10411,93 @@
         <source>The space under the pistons as pump: adiabatic, filled through a quasi-steady reed, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
         <translation>Raum unter den Kolben als Pumpe: adiabat, durch eine quasistationäre Zunge gefüllt, durch die Einlassschlitze geleert, mit sofortiger Vermischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben wird von den effektiven Werten abgezogen.</translation>
     </message>
+    <message>
+        <source>Radial compressor wheel, quasi-steady on curves of head and efficiency over the flow coefficient (radial blades: Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an adiabatic plenum.</source>
+        <translation>Radialverdichterrad, quasistationär auf Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), in einen adiabaten Sammler.</translation>
+    </message>
+    <message>
+        <source>A positive-displacement blower follows the wheel.</source>
+        <translation>Ein Verdrängergebläse folgt dem Rad.</translation>
+    </message>
+    <message>
+        <source>A turbine behind an adiabatic exhaust plenum drives the wheel, its efficiency a parabola of the speed ratio; the wheel turns where the powers meet. What the shaft drives is deducted from brake values.</source>
+        <translation>Eine Turbine hinter einem adiabaten Abgassammler treibt das Rad, ihr Wirkungsgrad ist eine Parabel der Laufzahl; das Rad dreht dort, wo die Leistungen gleich sind. Was die Welle treibt, wird von den effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>The power is deducted from brake values.</source>
+        <translation>Die Leistung wird von den effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
+    <message>
+        <source>%1, follows the speed</source>
+        <translation>%1, folgt der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Verdict on published figures</source>
+        <translation>Urteil über veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>Verdict on “%1”</source>
+        <translation>Urteil über „%1“</translation>
+    </message>
+    <message>
+        <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
+        <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
+    </message>
+</context>
+<context>
+    <name>ReportUnknowns</name>
+    <message>
+        <source>not known of any engine</source>
+        <translation>von keinem Motor bekannt</translation>
+    </message>
+    <message>
+        <source>; as designed %1</source>
+        <translation>; wie entworfen %1</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>What would have to be true</source>
+        <translation>Was gelten müsste</translation>
+    </message>
+    <message>
+        <source>None of %1 engines keeps to the published figures.</source>
+        <translation>Keiner von %1 Motoren hält die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 % of the possible engines keep to the published figures.</source>
+        <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <translation>%1 aus %2 %3</translation>
+    </message>
+    <message>
+        <source>9 of 10 of those that keep to them, of what was thought possible:</source>
+        <translation>Neun von zehn derer, die sie einhalten, aus dem, was für möglich gehalten wurde:</translation>
+    </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 engines drawn from the ranges of %2 inputs: %3 % run, %4 % cannot be built, %5 % cannot run. Filled: where 9 of 10 of them lie, darker half of them; the line is the design as it is.</source>
+        <translation>%1 Motoren aus den Bereichen von %2 Eingaben gezogen: %3 % laufen, %4 % sind nicht baubar, %5 % laufen nicht. Gefüllt: wo neun von zehn liegen, dunkler die Hälfte; die Linie ist der Entwurf, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Results, 9 of 10 engines:</source>
+        <translation>Ergebnisse, neun von zehn Motoren:</translation>
+    </message>
+    <message>
+        <source>What decides this</source>
+        <translation>Was dies bestimmt</translation>
+    </message>
 </context>
 <context>
     <name>Samples</name>
@@ -9058,6 +10548,14 @@
     <message>
         <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Turbocharged works generator</source>
+        <translation>Werksgenerator mit Abgasturbolader</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -9139,10 +10637,6 @@
     <message>
         <source>lifts off</source>
         <translation>hebt ab</translation>
-    </message>
-    <message>
-        <source>head</source>
-        <translation>Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -9320,10 +10814,6 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>Click on the name</source>
-        <translation>Klick auf den Namen</translation>
-    </message>
-    <message>
         <source>Choose another view</source>
         <translation>Andere Ansicht wählen</translation>
     </message>
@@ -9342,6 +10832,45 @@
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Options, Show another view here</source>
+        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>StripPainter</name>
+    <message>
+        <source>Inlet track, unrolled</source>
+        <translation>Einlassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Exhaust track, unrolled</source>
+        <translation>Auslassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track moves</source>
+        <translation>Bahn läuft</translation>
+    </message>
+    <message>
+        <source>lifts off</source>
+        <translation>hebt ab</translation>
+    </message>
+    <message>
+        <source>↓ turns the shaft</source>
+        <translation>↓ dreht die Welle</translation>
+    </message>
+    <message>
+        <source>↑ slows the shaft</source>
+        <translation>↑ bremst die Welle</translation>
     </message>
 </context>
 <context>
@@ -9500,6 +11029,73 @@
     <message>
         <source>rpm</source>
         <translation>1/min</translation>
+    </message>
+</context>
+<context>
+    <name>Verdict</name>
+    <message>
+        <source>Of %1 published figures and statements %2 are contradicted, %3 doubtful, %4 not contradicted, %5 not judged.</source>
+        <translation>Von %1 veröffentlichten Angaben und Aussagen sind %2 widerlegt, %3 zweifelhaft, %4 nicht widerlegt, %5 nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation>Veröffentlicht</translation>
+    </message>
+    <message>
+        <source>Arithmetic</source>
+        <translation>Rechnung</translation>
+    </message>
+    <message>
+        <source>This design</source>
+        <translation>Dieser Entwurf</translation>
+    </message>
+    <message>
+        <source>Band, 5 to 95 %</source>
+        <translation>Band, 5 bis 95 %</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>given: %1</source>
+        <translation>veröffentlicht: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>angenommen: %1</translation>
+    </message>
+    <message>
+        <source>the design: %1</source>
+        <translation>Entwurf: %1</translation>
+    </message>
+    <message>
+        <source>Rests on %1.</source>
+        <translation>Beruht auf: %1.</translation>
+    </message>
+    <message>
+        <source>Would be overturned by: %1</source>
+        <translation>Umstoßen würde es: %1</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>confidence: %1</source>
+        <translation>Verlässlichkeit: %1</translation>
     </message>
 </context>
 <context>
@@ -9807,6 +11403,94 @@
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
         <translation>Der Kolben ist am weitesten vom Zylinderkopf entfernt, und das Brennraumvolumen ist mit %1 am größten.</translation>
     </message>
+    <message>
+        <source>Why does the compression ratio count from here and not from outer dead centre?</source>
+        <translation>Warum zählt die Verdichtung von hier und nicht vom äußeren Totpunkt an?</translation>
+    </message>
+    <message>
+        <source>Before the last port closes nothing is enclosed: what the pistons displace goes out through the ports.</source>
+        <translation>Bevor der letzte Schlitz schließt, ist nichts eingeschlossen: Was die Kolben verdrängen, geht durch die Schlitze hinaus.</translation>
+    </message>
+    <message>
+        <source>What would be lost if it all burnt at once, exactly at inner dead centre?</source>
+        <translation>Was ginge verloren, wenn alles auf einmal verbrennte, genau im inneren Totpunkt?</translation>
+    </message>
+    <message>
+        <source>The pressure is high. How much does this cylinder turn the shaft now?</source>
+        <translation>Der Druck ist hoch. Wie stark dreht dieser Zylinder jetzt die Welle?</translation>
+    </message>
+    <message>
+        <source>Hardly at all: where the pistons stand still, the track is level, and a force straight onto it turns nothing.</source>
+        <translation>Kaum: Wo die Kolben stillstehen, ist die Bahn eben, und eine Kraft gerade auf sie dreht nichts.</translation>
+    </message>
+    <message>
+        <source>Is the torque largest where the pressure is?</source>
+        <translation>Ist das Drehmoment dort am größten, wo der Druck es ist?</translation>
+    </message>
+    <message>
+        <source>No: the track is still nearly level. Go on to where the shaft is pushed hardest.</source>
+        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten geschoben wird.</translation>
+    </message>
+    <message>
+        <source>What would a steeper track change?</source>
+        <translation>Was würde eine steilere Bahn ändern?</translation>
+    </message>
+    <message>
+        <source>More torque from the same force, over a shorter part of the revolution, and more side force on the guides. The work stays that of the gas.</source>
+        <translation>Mehr Drehmoment aus derselben Kraft, über einen kürzeren Teil der Umdrehung, und mehr Seitenkraft auf die Führungen. Die Arbeit bleibt die des Gases.</translation>
+    </message>
+    <message>
+        <source>What does opening the exhaust earlier cost, and what does it bring?</source>
+        <translation>Was kostet es, den Auslass früher zu öffnen, und was bringt es?</translation>
+    </message>
+    <message>
+        <source>It costs the work that the gas would still do on the pistons; it brings time for the pressure to fall before the inlet opens.</source>
+        <translation>Es kostet die Arbeit, die das Gas noch an den Kolben leisten würde; es bringt Zeit, in der der Druck fällt, bevor der Einlass öffnet.</translation>
+    </message>
+    <message>
+        <source>Why should the exhaust open before the inlet?</source>
+        <translation>Warum sollte der Auslass vor dem Einlass öffnen?</translation>
+    </message>
+    <message>
+        <source>So that the pressure in the chamber has fallen below that of the supply; else burnt gas flows into the inlet.</source>
+        <translation>Damit der Druck im Brennraum unter den Ladedruck gefallen ist; sonst strömt verbranntes Gas in den Einlass.</translation>
+    </message>
+    <message>
+        <source>Count aloud: how many strokes has one cycle?</source>
+        <translation>Zählen Sie laut: Wie viele Takte hat ein Zyklus?</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward: a two-stroke.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen: ein Zweitakter.</translation>
+    </message>
+    <message>
+        <source>Two strokes, once outward and once inward, both pistons at the same time: a two-stroke.</source>
+        <translation>Zwei Takte, einmal nach außen, einmal nach innen, beide Kolben zugleich: ein Zweitakter.</translation>
+    </message>
+    <message>
+        <source>Which side should close first, and why?</source>
+        <translation>Welche Seite sollte zuerst schließen, und warum?</translation>
+    </message>
+    <message>
+        <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
+        <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
+    </message>
+    <message>
+        <source>This cylinder alone turns the shaft with %1.</source>
+        <translation>Dieser Zylinder allein dreht die Welle mit %1.</translation>
+    </message>
+    <message>
+        <source>None of the work, in theory, but the pressure would rise like a blow: a higher peak, more force on roller and track, more heat into the walls.</source>
+        <translation>Von der Arbeit theoretisch nichts, aber der Druck stiege wie ein Schlag: höherer Höchstdruck, mehr Kraft auf Rolle und Bahn, mehr Wärme in die Wände.</translation>
+    </message>
+    <message>
+        <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
+        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+    </message>
+    <message>
+        <source>Hardest push</source>
+        <translation>Stärkster Schub</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::AdjusterPanel</name>
@@ -9914,12 +11598,49 @@
         <source>Exhaust lead %1 + setting %2 = %3 ahead of the inlet track</source>
         <translation>Auslassvoreilung %1 + Stellung %2 = %3 vor der Einlassbahn</translation>
     </message>
+    <message>
+        <source>Follows the speed by a schedule, which is changed on the strip below the torque curve</source>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, die auf dem Streifen unter der Drehmomentkurve geändert wird</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ArrangementSheet</name>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Autosave</name>
     <message>
         <source>the folder %1 cannot be written</source>
         <translation>in den Ordner %1 kann nicht geschrieben werden</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsBehind</name>
+    <message>
+        <source>9 of 10 possible engines, half of them darker</source>
+        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
+    </message>
+    <message>
+        <source>being computed</source>
+        <translation>wird berechnet</translation>
+    </message>
+    <message>
+        <source>Show &amp;bands</source>
+        <translation>&amp;Bänder zeigen</translation>
+    </message>
+    <message>
+        <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
+        <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BandsModel</name>
+    <message>
+        <source>none: no input has a range</source>
+        <translation>keine: Keine Eingabe hat einen Bereich</translation>
     </message>
 </context>
 <context>
@@ -10032,6 +11753,96 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::CandidateTable</name>
+    <message>
+        <source>not available</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Shaft speed</source>
+        <translation>Wellendrehzahl</translation>
+    </message>
+    <message>
+        <source>Displacement</source>
+        <translation>Hubraum</translation>
+    </message>
+    <message>
+        <source>Outer diameter</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Versorgungsdruck</translation>
+    </message>
+    <message>
+        <source>Contact stress</source>
+        <translation>Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>1 lobe</source>
+        <translation>1 Nocken</translation>
+    </message>
+    <message>
+        <source>%1 lobes</source>
+        <translation>%1 Nocken</translation>
+    </message>
+    <message>
+        <source>1 cylinder</source>
+        <translation>1 Zylinder</translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation>%1 Zylinder</translation>
+    </message>
+    <message>
+        <source>boosted</source>
+        <translation>aufgeladen</translation>
+    </message>
+    <message>
+        <source>not boosted</source>
+        <translation>nicht aufgeladen</translation>
+    </message>
+    <message>
+        <source>no limit exceeded</source>
+        <translation>keine Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>1 limit exceeded</source>
+        <translation>1 Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 limits exceeded</source>
+        <translation>%1 Grenzen überschritten</translation>
+    </message>
+    <message>
+        <source>Candidates</source>
+        <translation>Entwürfe</translation>
+    </message>
+    <message>
+        <source>Choose this candidate</source>
+        <translation>Diesen Entwurf wählen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CauseBars</name>
+    <message>
+        <source>Causes of the change</source>
+        <translation>Ursachen der Änderung</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>Each bar is one cause; together they lead to the answer. The dashed line is your guess.</source>
+        <translation>Jeder Balken ist eine Ursache; zusammen führen sie zur Antwort. Die gestrichelte Linie ist Ihre Vermutung.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ChannelPlot</name>
     <message>
         <source>%1, symbol %2</source>
@@ -10103,6 +11914,50 @@
     <message>
         <source>Published figures</source>
         <translation>Veröffentlichte Angaben</translation>
+    </message>
+    <message>
+        <source>Show all of %1</source>
+        <translation>Alles zeigen: %1</translation>
+    </message>
+    <message>
+        <source>Show every entry of this group, or only what is filled in</source>
+        <translation>Alle Einträge dieser Gruppe zeigen oder nur die ausgefüllten</translation>
+    </message>
+    <message>
+        <source>decides %1</source>
+        <translation>entscheidet: %1</translation>
+    </message>
+    <message>
+        <source>would decide 1 row</source>
+        <translation>würde 1 Zeile entscheiden</translation>
+    </message>
+    <message>
+        <source>would decide %1 rows</source>
+        <translation>würde %1 Zeilen entscheiden</translation>
+    </message>
+    <message>
+        <source>Adding the %1 would decide 1 row.</source>
+        <translation>Die Angabe „%1“ würde 1 Zeile entscheiden.</translation>
+    </message>
+    <message>
+        <source>Adding the %1 would decide %2 rows.</source>
+        <translation>Die Angabe „%1“ würde %2 Zeilen entscheiden.</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>Statement %1</source>
+        <translation>Aussage %1</translation>
+    </message>
+    <message>
+        <source>Takes the statement out of the sheet; can be undone</source>
+        <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
     </message>
 </context>
 <context>
@@ -10184,14 +12039,6 @@
         <translation>Bericht &amp;kopieren</translation>
     </message>
     <message>
-        <source>C&amp;lear the form</source>
-        <translation>Formular &amp;leeren</translation>
-    </message>
-    <message>
-        <source>clear the form</source>
-        <translation>Formular leeren</translation>
-    </message>
-    <message>
         <source>&amp;Save the findings…</source>
         <translation>Befunde &amp;speichern…</translation>
     </message>
@@ -10207,49 +12054,17 @@
         <source>Findings (*.pdf *.txt *.json)</source>
         <translation>Befunde (*.pdf *.txt *.json)</translation>
     </message>
+    <message>
+        <source>C&amp;lear the sheet</source>
+        <translation>Das Blatt &amp;leeren</translation>
+    </message>
+    <message>
+        <source>clear the sheet</source>
+        <translation>das Blatt leeren</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClaimsReportView</name>
-    <message>
-        <source>What follows from the claims</source>
-        <translation>Was aus den Angaben folgt</translation>
-    </message>
-    <message>
-        <source>Given numbers that do not fit each other</source>
-        <translation>Zahlen, die nicht zueinander passen</translation>
-    </message>
-    <message>
-        <source>What follows from the numbers</source>
-        <translation>Was aus den Zahlen folgt</translation>
-    </message>
-    <message>
-        <source>band</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>source</source>
-        <translation>Quelle</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>Statements</source>
-        <translation>Aussagen</translation>
-    </message>
-    <message>
-        <source>published in</source>
-        <translation>gesagt in</translation>
-    </message>
-    <message>
-        <source>confidence</source>
-        <translation>Sicherheit</translation>
-    </message>
-    <message>
-        <source>would be overturned by</source>
-        <translation>würde widerlegt durch</translation>
-    </message>
     <message>
         <source>Not given, and what it would decide</source>
         <translation>Nicht angegeben, und was es entscheiden würde</translation>
@@ -10259,12 +12074,24 @@
         <translation>Angenommen</translation>
     </message>
     <message>
-        <source>“%1”</source>
-        <translation>„%1“</translation>
-    </message>
-    <message>
         <source>Estimates only: a verdict compares published numbers with arithmetic and published bands, not with any engine that was built.</source>
         <translation>Nur Schätzungen: Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und veröffentlichten Bereichen, nicht mit einem gebauten Motor.</translation>
+    </message>
+    <message>
+        <source>Verdict on the published sheet</source>
+        <translation>Urteil über das veröffentlichte Blatt</translation>
+    </message>
+    <message>
+        <source>▾ Fold the arithmetic</source>
+        <translation>▾ Rechnungen einklappen</translation>
+    </message>
+    <message>
+        <source>▸ Show all arithmetic</source>
+        <translation>▸ Alle Rechnungen zeigen</translation>
+    </message>
+    <message>
+        <source>What else follows from the numbers</source>
+        <translation>Was außerdem aus den Zahlen folgt</translation>
     </message>
 </context>
 <context>
@@ -10379,6 +12206,10 @@
         <source>The engines compared are being computed.</source>
         <translation>Die verglichenen Motoren werden berechnet.</translation>
     </message>
+    <message>
+        <source>%1 (outside: %2 at %3 rpm)</source>
+        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ComparisonTable</name>
@@ -10452,6 +12283,25 @@
     <message>
         <source>Specific film thickness Λ</source>
         <translation>Bezogene Filmdicke Λ</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ContactRangeBox</name>
+    <message>
+        <source>Find contact speeds</source>
+        <translation>Kontaktdrehzahlen suchen</translation>
+    </message>
+    <message>
+        <source>Where the rollers really begin to leave their tracks, with the gas solved anew at each speed of this plot</source>
+        <translation>Wo die Rollen wirklich beginnen, ihre Bahnen zu verlassen; das Gas wird bei jeder Drehzahl dieses Diagramms neu gerechnet</translation>
+    </message>
+    <message>
+        <source>Speeds with contact</source>
+        <translation>Drehzahlen mit Kontakt</translation>
+    </message>
+    <message>
+        <source>searching … %1 %</source>
+        <translation>wird gesucht … %1 %</translation>
     </message>
 </context>
 <context>
@@ -10556,65 +12406,6 @@
     </message>
 </context>
 <context>
-    <name>lobewright::ui::DraftCard</name>
-    <message>
-        <source>not available</source>
-        <translation>nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>1 lobe</source>
-        <translation>1 Nocken</translation>
-    </message>
-    <message>
-        <source>%1 lobes</source>
-        <translation>%1 Nocken</translation>
-    </message>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 Zylinder</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
-    </message>
-    <message>
-        <source>Power</source>
-        <translation>Leistung</translation>
-    </message>
-    <message>
-        <source>Shaft speed</source>
-        <translation>Wellendrehzahl</translation>
-    </message>
-    <message>
-        <source>Displacement</source>
-        <translation>Hubraum</translation>
-    </message>
-    <message>
-        <source>Outer diameter</source>
-        <translation>Außendurchmesser</translation>
-    </message>
-    <message>
-        <source>Supply pressure</source>
-        <translation>Ladedruck</translation>
-    </message>
-    <message>
-        <source>Contact stress</source>
-        <translation>Kontaktspannung</translation>
-    </message>
-    <message>
-        <source>within all limits</source>
-        <translation>alle Grenzen eingehalten</translation>
-    </message>
-    <message>
-        <source>1 limit exceeded</source>
-        <translation>1 Grenze überschritten</translation>
-    </message>
-    <message>
-        <source>%1 limits exceeded</source>
-        <translation>%1 Grenzen überschritten</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::DraftPicture</name>
     <message>
         <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
@@ -10706,6 +12497,10 @@
         <source>Reached: %1.</source>
         <translation>Erreicht: %1.</translation>
     </message>
+    <message>
+        <source>It follows from: %1.</source>
+        <translation>Es folgt aus: %1.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::DutyPage</name>
@@ -10760,26 +12555,6 @@
     <message>
         <source>not decided</source>
         <translation>offen</translation>
-    </message>
-    <message>
-        <source>petrol</source>
-        <translation>Benzin</translation>
-    </message>
-    <message>
-        <source>methane</source>
-        <translation>Methan</translation>
-    </message>
-    <message>
-        <source>hydrogen</source>
-        <translation>Wasserstoff</translation>
-    </message>
-    <message>
-        <source>diesel</source>
-        <translation>Diesel</translation>
-    </message>
-    <message>
-        <source>ethanol</source>
-        <translation>Ethanol</translation>
     </message>
     <message>
         <source>&amp;Fuel</source>
@@ -11024,6 +12799,22 @@
         <source>Origin and range of this input</source>
         <translation>Herkunft und Bereich dieser Eingabe</translation>
     </message>
+    <message>
+        <source>Follows the speed</source>
+        <translation>Folgt der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. Changed on the strip below the torque curve.</source>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3 1/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
+    </message>
+    <message>
+        <source>&amp;Show the schedule</source>
+        <translation>Kennlinie &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the schedule</source>
+        <translation>Kennlinie &amp;entfernen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FieldEditor</name>
@@ -11072,11 +12863,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Luftversorgung nicht eingerechnet)</translation>
-    </message>
-    <message>
-        <source>Click to see the working</source>
-        <translation>Klicken zeigt den Rechenweg</translation>
+        <translation> (Leistung der Versorgung nicht gezählt)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -11085,6 +12872,10 @@
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working, right-click to choose other results</source>
+        <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
     </message>
 </context>
 <context>
@@ -11852,6 +13643,13 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::LessonPlot</name>
+    <message>
+        <source>Plot of the stage</source>
+        <translation>Diagramm zum Abschnitt</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::LeverPlot</name>
     <message>
         <source>lever arm</source>
@@ -11960,10 +13758,6 @@
         <translation>Auslassbahn</translation>
     </message>
     <message>
-        <source>Largest residual allowed; choose it above the noise of the table, or the noise is followed</source>
-        <translation>Größte zulässige Abweichung; über dem Rauschen der Tabelle wählen, sonst wird dem Rauschen gefolgt</translation>
-    </message>
-    <message>
         <source>from the table</source>
         <translation>aus der Tabelle</translation>
     </message>
@@ -12031,13 +13825,21 @@
         <source>none opened yet</source>
         <translation>noch keine geöffnet</translation>
     </message>
+    <message>
+        <source>Largest residual allowed; proposed from the noise measured in the table. Below the noise the fit follows it</source>
+        <translation>Größte erlaubte Abweichung; vorgeschlagen nach dem in der Tabelle gemessenen Rauschen. Unterhalb davon folgt die Anpassung dem Rauschen</translation>
+    </message>
+    <message>
+        <source>The tolerance is below what the noise explains, %1: the pattern follows noise.</source>
+        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Das Muster folgt dem Rauschen.</translation>
+    </message>
+    <message>
+        <source>Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the running speed.</source>
+        <translation>Rauschen der Tabelle %1. Beschleunigung bis %2, davon Rauschen etwa %3: %4 bei der Betriebsdrehzahl.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LiftImportPlot</name>
-    <message>
-        <source>Table, pattern and residual</source>
-        <translation>Tabelle, Kurve und Abweichung</translation>
-    </message>
     <message>
         <source>lift</source>
         <translation>Hub</translation>
@@ -12049,6 +13851,14 @@
     <message>
         <source>pattern angle, °</source>
         <translation>Kurvenwinkel, °</translation>
+    </message>
+    <message>
+        <source>Table, pattern, acceleration and residual</source>
+        <translation>Tabelle, Muster, Beschleunigung und Abweichung</translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation>Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -12191,6 +14001,113 @@
     <message>
         <source>The crown comes within %1 of the head</source>
         <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::LoadMapPlot</name>
+    <message>
+        <source>Brake specific fuel consumption</source>
+        <translation>Spezifischer Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Peak pressure</source>
+        <translation>Höchstdruck</translation>
+    </message>
+    <message>
+        <source>Knock integral</source>
+        <translation>Klopfintegral</translation>
+    </message>
+    <message>
+        <source>Delivery ratio</source>
+        <translation>Luftaufwand</translation>
+    </message>
+    <message>
+        <source>Supply pressure</source>
+        <translation>Ladedruck</translation>
+    </message>
+    <message>
+        <source>Brake power</source>
+        <translation>Effektive Leistung</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the inlet track</source>
+        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the exhaust track</source>
+        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>full load</source>
+        <translation>Volllast</translation>
+    </message>
+    <message>
+        <source>operating point</source>
+        <translation>Betriebspunkt</translation>
+    </message>
+    <message>
+        <source>a roller is off its track</source>
+        <translation>eine Rolle verlässt ihre Bahn</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Map over speed and load</source>
+        <translation>Kennfeld über Drehzahl und Last</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>load by mixture</source>
+        <translation>Last durch Gemisch</translation>
+    </message>
+    <message>
+        <source>load by supply</source>
+        <translation>Last durch Luftversorgung</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
     </message>
 </context>
 <context>
@@ -12902,6 +14819,14 @@
         <source>Reads lengths, angles and lobes off a picture into inputs</source>
         <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
     </message>
+    <message>
+        <source>Sc&amp;hedule over speed…</source>
+        <translation>&amp;Kennlinie über der Drehzahl…</translation>
+    </message>
+    <message>
+        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
+        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -13063,6 +14988,10 @@
         <source>%1 is a choice</source>
         <translation>%1 ist gewählt</translation>
     </message>
+    <message>
+        <source>Remove the schedule of %1</source>
+        <translation>Kennlinie entfernen: %1</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::OrderBars</name>
@@ -13124,18 +15053,21 @@
     </message>
 </context>
 <context>
-    <name>lobewright::ui::Pane</name>
+    <name>lobewright::ui::PairPlot</name>
     <message>
-        <source>Choose another view</source>
-        <translation>Andere Ansicht wählen</translation>
+        <source>The two inputs that matter most</source>
+        <translation>Die zwei wichtigsten Eingaben</translation>
     </message>
+    <message>
+        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
+        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
         <translation>Optionen</translation>
-    </message>
-    <message>
-        <source>What this view can show, copy, save and print</source>
-        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -13146,12 +15078,20 @@
         <translation>Diese Ansicht allein, oder wieder alle</translation>
     </message>
     <message>
-        <source>%1, choose another view</source>
-        <translation>%1, andere Ansicht wählen</translation>
-    </message>
-    <message>
         <source>Back to all panes</source>
         <translation>Zurück zu allen Feldern</translation>
+    </message>
+    <message>
+        <source>What this view can show, copy, save and print, and which view stands here</source>
+        <translation>Was diese Ansicht zeigen, kopieren, speichern und drucken kann, und welche Ansicht hier steht</translation>
+    </message>
+    <message>
+        <source>Options of %1</source>
+        <translation>Optionen von %1</translation>
+    </message>
+    <message>
+        <source>Show another view here</source>
+        <translation>Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -13320,6 +15260,14 @@
     <message>
         <source>To the next event: exhaust opens (EO) or closes (EC), inlet opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)</source>
         <translation>Zum nächsten Ereignis: Auslass öffnet (AÖ) oder schließt (AS), Einlass öffnet (EÖ) oder schließt (ES), innerer (IT) oder äußerer Totpunkt (AT)</translation>
+    </message>
+    <message>
+        <source>Arrangements</source>
+        <translation>Anordnungen</translation>
+    </message>
+    <message>
+        <source>Ways to divide the window, by what is to be done</source>
+        <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
 <context>
@@ -13822,6 +15770,13 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ResultCard</name>
+    <message>
+        <source>%1 against the baseline</source>
+        <translation>%1 gegenüber dem Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::Safekeeping</name>
     <message>
         <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
@@ -13897,6 +15852,298 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ScheduleCanvas</name>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>%1 against speed</source>
+        <translation>%1 über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2, %3</source>
+        <translation>Punkt %1 von %2, %3</translation>
+    </message>
+    <message>
+        <source>Move a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie verschieben: %1</translation>
+    </message>
+    <message>
+        <source>Add a point to the schedule of %1</source>
+        <translation>Punkt zur Kennlinie hinzufügen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a point of the schedule of %1</source>
+        <translation>Punkt der Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Point %1 of %2</source>
+        <translation>Punkt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleDialog</name>
+    <message>
+        <source>Schedule over speed</source>
+        <translation>Kennlinie über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Draw by hand</source>
+        <translation>Von &amp;Hand zeichnen</translation>
+    </message>
+    <message>
+        <source>Begin with a level schedule at the fixed value; its points are dragged below the torque curve</source>
+        <translation>Mit einer waagerechten Kennlinie beim festen Wert beginnen; ihre Punkte werden unter der Drehmomentkurve gezogen</translation>
+    </message>
+    <message>
+        <source>&amp;Apply</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Let the input follow the speed as found</source>
+        <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>Find the schedule of %1</source>
+        <translation>Kennlinie suchen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>A number of the adjuster, of the gas side or of the operating point</source>
+        <translation>Eine Zahl des Verstellers, der Gasseite oder des Betriebspunkts</translation>
+    </message>
+    <message>
+        <source>&amp;Vary</source>
+        <translation>&amp;Verändern</translation>
+    </message>
+    <message>
+        <source>&amp;between</source>
+        <translation>&amp;zwischen</translation>
+    </message>
+    <message>
+        <source>Lower end of the range</source>
+        <translation>Unteres Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>Upper end of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>at s&amp;peeds from</source>
+        <translation>bei &amp;Drehzahlen von</translation>
+    </message>
+    <message>
+        <source>Lowest speed, rpm</source>
+        <translation>Niedrigste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Highest speed, rpm</source>
+        <translation>Höchste Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>rpm, number:</source>
+        <translation>1/min, Anzahl:</translation>
+    </message>
+    <message>
+        <source>Number of speeds</source>
+        <translation>Anzahl der Drehzahlen</translation>
+    </message>
+    <message>
+        <source>with &amp;knock integral up to</source>
+        <translation>mit &amp;Klopfintegral bis</translation>
+    </message>
+    <message>
+        <source>Largest knock integral; empty: no limit</source>
+        <translation>Größtes Klopfintegral; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>and peak pressure up to</source>
+        <translation>und Höchstdruck bis</translation>
+    </message>
+    <message>
+        <source>Largest peak pressure; empty: no limit</source>
+        <translation>Größter Höchstdruck; leer: keine Grenze</translation>
+    </message>
+    <message>
+        <source>Torque with the fixed value and with the schedule</source>
+        <translation>Drehmoment mit dem festen Wert und mit der Kennlinie</translation>
+    </message>
+    <message>
+        <source>fixed value</source>
+        <translation>fester Wert</translation>
+    </message>
+    <message>
+        <source>schedule</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Fixed value and schedule at each speed</source>
+        <translation>Fester Wert und Kennlinie bei jeder Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Torque, fixed</source>
+        <translation>Drehmoment, fest</translation>
+    </message>
+    <message>
+        <source>Torque, schedule</source>
+        <translation>Drehmoment, Kennlinie</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Ranges and limits must be numbers.</source>
+        <translation>Bereiche und Grenzen müssen Zahlen sein.</translation>
+    </message>
+    <message>
+        <source>The lowest speed must be below the highest.</source>
+        <translation>Die niedrigste Drehzahl muss unter der höchsten liegen.</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Suche läuft…</translation>
+    </message>
+    <message>
+        <source>The engine runs at none of these speeds: %1</source>
+        <translation>Der Motor läuft bei keiner dieser Drehzahlen: %1</translation>
+    </message>
+    <message>
+        <source>does not run</source>
+        <translation>läuft nicht</translation>
+    </message>
+    <message>
+        <source>fixed value exceeds one</source>
+        <translation>fester Wert überschreitet eine</translation>
+    </message>
+    <message>
+        <source>no value keeps them</source>
+        <translation>kein Wert hält sie ein</translation>
+    </message>
+    <message>
+        <source>%1 rpm</source>
+        <translation>%1 1/min</translation>
+    </message>
+    <message>
+        <source>brake torque</source>
+        <translation>effektives Drehmoment</translation>
+    </message>
+    <message>
+        <source>The input has no number to begin with.</source>
+        <translation>Die Eingabe hat keine Zahl, mit der sich beginnen lässt.</translation>
+    </message>
+    <message>
+        <source>Schedule of %1</source>
+        <translation>Kennlinie: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ScheduleStrip</name>
+    <message>
+        <source>Add a point to the schedule (Insert)</source>
+        <translation>Der Kennlinie einen Punkt hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Remove the chosen point (Delete)</source>
+        <translation>Den gewählten Punkt entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Find the best…</source>
+        <translation>Besten Wert suchen…</translation>
+    </message>
+    <message>
+        <source>Search the value with the highest torque at each speed, within limits</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove this schedule: the input keeps its fixed value</source>
+        <translation>Diese Kennlinie entfernen: Die Eingabe behält ihren festen Wert</translation>
+    </message>
+    <message>
+        <source>Input that follows the speed</source>
+        <translation>Eingabe, die der Drehzahl folgt</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed; the dashed line is the fixed value without the schedule</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen; die gestrichelte Linie ist der feste Wert ohne Kennlinie</translation>
+    </message>
+    <message>
+        <source>Remove the schedule of %1</source>
+        <translation>Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Remove a schedule</source>
+        <translation>Eine Kennlinie entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::Scrubber</name>
+    <message>
+        <source>Shaft angle</source>
+        <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -13905,10 +16152,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Drag to turn the shaft. Drag the ends of a port to move or resize its row.</source>
         <translation>Ziehen dreht die Welle. Die Enden eines Schlitzes ziehen, um seine Reihe zu verschieben oder zu ändern.</translation>
-    </message>
-    <message>
-        <source>%1, %2 % burnt gas%3</source>
-        <translation>%1, %2 % verbranntes Gas%3</translation>
     </message>
     <message>
         <source> (solving)</source>
@@ -13929,14 +16172,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>, piston length assumed</source>
         <translation>, Kolbenlänge angenommen</translation>
-    </message>
-    <message>
-        <source>Inlet %1 % open</source>
-        <translation>Einlass %1 % offen</translation>
-    </message>
-    <message>
-        <source>Exhaust %1 % open</source>
-        <translation>Auslass %1 % offen</translation>
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>
@@ -14080,6 +16315,61 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>This needs OpenGL, which this machine does not offer.</source>
         <translation>Dies braucht OpenGL, das dieser Rechner nicht bietet.</translation>
     </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganz</translation>
+    </message>
+    <message>
+        <source>The whole engine, as at first (Home)</source>
+        <translation>Der ganze Motor wie am Anfang (Pos1)</translation>
+    </message>
+    <message>
+        <source>Along the shaft</source>
+        <translation>Längs der Welle</translation>
+    </message>
+    <message>
+        <source>Seen along the shaft: how the cylinders stand round it</source>
+        <translation>Längs der Welle gesehen: wie die Zylinder um sie stehen</translation>
+    </message>
+    <message>
+        <source>From the side</source>
+        <translation>Von der Seite</translation>
+    </message>
+    <message>
+        <source>Seen across the shaft: pistons between the two tracks</source>
+        <translation>Quer zur Welle gesehen: Kolben zwischen den beiden Bahnen</translation>
+    </message>
+    <message>
+        <source>On a roller</source>
+        <translation>An einer Rolle</translation>
+    </message>
+    <message>
+        <source>Close to the inlet roller of cylinder 1 on its track</source>
+        <translation>Nahe an der Einlassrolle von Zylinder 1 auf ihrer Bahn</translation>
+    </message>
+    <message>
+        <source>Exploded</source>
+        <translation>Zerlegt</translation>
+    </message>
+    <message>
+        <source>Tracks, pistons and rollers drawn apart along the shaft</source>
+        <translation>Bahnen, Kolben und Rollen längs der Welle auseinandergezogen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StageStrip</name>
+    <message>
+        <source>Stages of the cycle</source>
+        <translation>Abschnitte des Zyklus</translation>
+    </message>
+    <message>
+        <source>No design to draw yet</source>
+        <translation>Noch kein Entwurf zu zeichnen</translation>
+    </message>
+    <message>
+        <source>%1. Click to turn the shaft there.</source>
+        <translation>%1. Klicken dreht die Welle dorthin.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::StressPlot</name>
@@ -14182,6 +16472,22 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
         <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
     </message>
+    <message>
+        <source>&amp;Tasks</source>
+        <translation>&amp;Aufgaben</translation>
+    </message>
+    <message>
+        <source>Short tasks on this engine, with hints and answers</source>
+        <translation>Kurze Aufgaben an diesem Motor, mit Hinweisen und Antworten</translation>
+    </message>
+    <message>
+        <source>Show the answer</source>
+        <translation>Antwort zeigen</translation>
+    </message>
+    <message>
+        <source>Think first: then read the answer</source>
+        <translation>Erst nachdenken, dann die Antwort lesen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::StudyPlot</name>
@@ -14242,10 +16548,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1, Bezug</translation>
     </message>
     <message>
-        <source>%1, beyond a limit</source>
-        <translation>%1, jenseits einer Grenze</translation>
-    </message>
-    <message>
         <source>solving … %1 of %2 points</source>
         <translation>rechnet … %1 von %2 Punkten</translation>
     </message>
@@ -14258,8 +16560,20 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>jetzt bei</translation>
     </message>
     <message>
-        <source>dashed, hollow points: cannot run there,</source>
-        <translation>gestrichelt, hohle Punkte: läuft dort nicht,</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>hatched:</source>
+        <translation>schraffiert:</translation>
     </message>
 </context>
 <context>
@@ -14388,6 +16702,211 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
         <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
     </message>
+    <message>
+        <source>× %1
+%2
+%3</source>
+        <translation>× %1
+%2
+%3</translation>
+    </message>
+    <message>
+        <source>the exhaust pays</source>
+        <translation>das Abgas bezahlt</translation>
+    </message>
+    <message>
+        <source>the shaft pays</source>
+        <translation>die Welle bezahlt</translation>
+    </message>
+    <message>
+        <source>Exhaust plenum</source>
+        <translation>Abgassammler</translation>
+    </message>
+    <message>
+        <source>exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Behind the turbine</source>
+        <translation>Hinter der Turbine</translation>
+    </message>
+    <message>
+        <source>turbine</source>
+        <translation>Turbine</translation>
+    </message>
+    <message>
+        <source>÷ %1
+%2</source>
+        <translation>÷ %1
+%2</translation>
+    </message>
+    <message>
+        <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+    </message>
+    <message>
+        <source>The exhaust pays %1 for the compressor and %2 for its bearings.</source>
+        <translation>Das Abgas bezahlt %1 für den Verdichter und %2 für seine Lager.</translation>
+    </message>
+    <message>
+        <source>The turbocharger does not sustain itself at this speed: its wheel idles.</source>
+        <translation>Der Abgasturbolader trägt sich bei dieser Drehzahl nicht selbst: Sein Rad läuft leer.</translation>
+    </message>
+    <message>
+        <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
+        <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TaskView</name>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Every task of this engine; a tick says that it is solved</source>
+        <translation>Alle Aufgaben dieses Motors; ein Haken sagt, dass sie gelöst ist</translation>
+    </message>
+    <message>
+        <source>Lab &amp;sheet…</source>
+        <translation>&amp;Laborblatt…</translation>
+    </message>
+    <message>
+        <source>Save the tasks, your answers and what came out as a PDF</source>
+        <translation>Aufgaben, Ihre Antworten und das Ergebnis als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt task</source>
+        <translation>Nä&amp;chste Aufgabe</translation>
+    </message>
+    <message>
+        <source>To the next task that is not solved</source>
+        <translation>Zur nächsten Aufgabe, die nicht gelöst ist</translation>
+    </message>
+    <message>
+        <source>&amp;Hint</source>
+        <translation>&amp;Hinweis</translation>
+    </message>
+    <message>
+        <source>Your guess</source>
+        <translation>Ihre Vermutung</translation>
+    </message>
+    <message>
+        <source>What you expect, before the program says it</source>
+        <translation>Was Sie erwarten, bevor das Programm es sagt</translation>
+    </message>
+    <message>
+        <source>A hint, and then another one</source>
+        <translation>Ein Hinweis, und danach noch einer</translation>
+    </message>
+    <message>
+        <source>Tasks appear here once an engine is solved.</source>
+        <translation>Aufgaben erscheinen hier, sobald ein Motor gelöst ist.</translation>
+    </message>
+    <message>
+        <source>Enter what you expect and lock it; then the program answers.</source>
+        <translation>Geben Sie ein, was Sie erwarten, und legen Sie es fest; dann antwortet das Programm.</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>&amp;Festlegen</translation>
+    </message>
+    <message>
+        <source>Lock the guess and see what comes out</source>
+        <translation>Die Vermutung festlegen und sehen, was herauskommt</translation>
+    </message>
+    <message>
+        <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
+        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+    </message>
+    <message>
+        <source>&amp;Here</source>
+        <translation>&amp;Hier</translation>
+    </message>
+    <message>
+        <source>Say that the shaft stands at the place that is asked for</source>
+        <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
+    </message>
+    <message>
+        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
+        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>Look at the design as it is now</source>
+        <translation>Den Entwurf ansehen, wie er jetzt ist</translation>
+    </message>
+    <message>
+        <source>Solving…</source>
+        <translation>Löst…</translation>
+    </message>
+    <message>
+        <source>shaft at %1</source>
+        <translation>Welle bei %1</translation>
+    </message>
+    <message>
+        <source>design changed</source>
+        <translation>Entwurf geändert</translation>
+    </message>
+    <message>
+        <source>✓ Right. %1</source>
+        <translation>✓ Richtig. %1</translation>
+    </message>
+    <message>
+        <source>✗ Not quite. %1</source>
+        <translation>✗ Noch nicht. %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 solved</source>
+        <translation>%1 von %2 gelöst</translation>
+    </message>
+    <message>
+        <source>Lab sheet</source>
+        <translation>Laborblatt</translation>
+    </message>
+    <message>
+        <source>Engine: %1. Date: %2. Name: ____________________</source>
+        <translation>Motor: %1. Datum: %2. Name: ____________________</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>What came out</source>
+        <translation>Was herauskam</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet</source>
+        <translation>Laborblatt speichern</translation>
+    </message>
+    <message>
+        <source>lab-sheet.pdf</source>
+        <translation>laborblatt.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The file cannot be written.</source>
+        <translation>Die Datei lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Save the lab sheet…</source>
+        <translation>Laborblatt speichern…</translation>
+    </message>
+    <message>
+        <source>Begin all tasks anew</source>
+        <translation>Alle Aufgaben neu beginnen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TimingCircle</name>
@@ -14463,6 +16982,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>shaft speed, rpm</source>
         <translation>Wellendrehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>Let an input &amp;follow the speed…</source>
+        <translation>Eine Eingabe der Drehzahl &amp;folgen lassen…</translation>
     </message>
 </context>
 <context>
@@ -14592,6 +17115,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
         <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+    </message>
+    <message>
+        <source>bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>baseline beyond the range</source>
+        <translation>Bezugsentwurf außerhalb der Skala</translation>
     </message>
 </context>
 <context>
@@ -14785,6 +17316,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>What decides this</source>
         <translation>Was dies bestimmt</translation>
+    </message>
+    <message>
+        <source>Stages of the cycle</source>
+        <translation>Abschnitte des Zyklus</translation>
+    </message>
+    <message>
+        <source>Plot of the stage</source>
+        <translation>Diagramm zum Abschnitt</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
+#include <fstream>
+
 namespace lobewright::cli::testing {
 namespace {
 
@@ -75,6 +77,26 @@ TEST_F(Bands, TheScatterOfManufactureNeedsNoRanges) {
     EXPECT_EQ(outcome.status, 0) << outcome.err;
     EXPECT_EQ(json::parse(file("bands/summary.json"))["purpose"], "scatter");
     EXPECT_THAT(file("bands/samples.csv"), HasSubstr("/mechanism/clearance_mm"));
+}
+
+// All of the engines that reach a power that some reach: the two inputs that matter most, of the
+// possible engines and of those that keep to it.
+TEST_F(Bands, TheTwoInputsThatMatterMostAreWrittenInPairs) {
+    ASSERT_EQ(run(few_ + "--out before").status, 0);
+    const std::string results = file("before/results.csv");
+    const auto peak = results.substr(results.find("peak_power_kW"));
+    const double nominal = std::stod(peak.substr(peak.find(',') + 1));
+    std::ofstream(folder_ / "claims.json")
+        << fmt::format(R"({{"format": "lobewright-claims", "format_version": 1,
+                            "figures": {{"power": "{:.3g} kW"}}}})",
+                       nominal);
+    const Outcome outcome = run(few_ + "--claims claims.json --out bands");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    const std::string pairs = file("bands/pairs.csv");
+    EXPECT_EQ(pairs.find("kind,/"), 0u) << pairs.substr(0, 80);
+    EXPECT_EQ(std::ranges::count(pairs.substr(0, pairs.find('\r')), ','), 2);
+    EXPECT_THAT(pairs, HasSubstr("\r\npossible,"));
+    EXPECT_THAT(pairs, HasSubstr("\r\nkeeps,"));
 }
 
 TEST_F(Bands, WrongArgumentsAreRefused) {

@@ -82,6 +82,20 @@ TEST_F(Cli, SolveForWritesTheDesignThatReachesTheTarget) {
     EXPECT_FALSE(fs::exists(folder_ / "made.json"));
 }
 
+TEST_F(Cli, ContactSpeedsTellsWhereRollersLeaveTheirTracks) {
+    const std::string command = "contact-speeds " + sample("biogas-pump-set");
+    auto outcome = run(command + " --from 200 --to 2400");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("The rollers keep contact from "));
+    EXPECT_THAT(outcome.out, HasSubstr("ring friction holds the piston back"));
+    EXPECT_THAT(outcome.out, HasSubstr("inertia exceeds the gas force"));
+    EXPECT_EQ(outcome.err, "");
+    outcome = run(command + " --from 900 --to 800");
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("--to the larger"));
+    EXPECT_EQ(outcome.out, "");
+}
+
 TEST_F(Cli, DraftsAnEngineFromClaimsOrADuty) {
     put("sheet.json", R"({"format": "lobewright-claims", "format_version": 1,
         "engine": {"bore": "60 mm", "stroke": "40 mm", "cylinders": 3},
@@ -113,8 +127,8 @@ TEST_F(Cli, WrongUsageEndsInStatus2) {
 }
 
 TEST_F(Cli, HelpAndVersionAreEverywhere) {
-    for (const char* command :
-         {"", "solve", "sweep", "phase-map", "compare", "claims", "check", "schema"}) {
+    for (const char* command : {"", "solve", "sweep", "contact-speeds", "phase-map", "compare",
+                                "claims", "check", "schema"}) {
         const auto help = run(fmt::format("{} --help", command));
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_THAT(help.out, HasSubstr("Exit status")) << command;

@@ -147,8 +147,9 @@ class Contract : public CliTest {
 };
 
 TEST_F(Contract, NoNameInAnyFileIsRenamedOrMissing) {
-    for (const char* name : {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator",
-                             "sketched-lobes-blown", "unequal-lobes"}) {
+    for (const char* name :
+         {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator", "sketched-lobes-blown",
+          "unequal-lobes", "turbocharged-works-generator"}) {
         addSolution(name);
     }
     const std::string design = sample("biogas-pump-set");
@@ -156,6 +157,7 @@ TEST_F(Contract, NoNameInAnyFileIsRenamedOrMissing) {
     addTable("sweep", "sweep " + design + " --from 900 --to 1000 --points 2");
     addTable("phase-map", "phase-map " + design + points);
     addTable("phase-map", "phase-map " + design + " --over adjuster" + points);
+    addTable("map", "map " + design + " --speeds 900:1000:2 --loads 0.5:1:2");
     addTable("compare", "compare " + design);
     for (const std::string kind : {"csv", "cutter-path", "inspection"}) {
         addTable("export " + kind, "export " + design + " --track inlet --kind " + kind);

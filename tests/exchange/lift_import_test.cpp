@@ -63,6 +63,72 @@ TEST(LiftImport, FollowsAMeasuredLobeWithinTheToleranceAndSaysSo) {
     EXPECT_NEAR(made.stroke(), 0.034, 10.0 * micrometre);
 }
 
+/// Rows over a whole turn, with normally distributed noise of this standard deviation [m].
+std::string turnOf(const motion::LiftCurve& curve, int rows, double noise) {
+    std::mt19937 random(11);
+    std::normal_distribution<double> spread(0.0, noise > 0.0 ? noise : 1e-30);
+    std::string text;
+    for (int i = 0; i <= rows; ++i) {
+        const double phi = units::turn * i / rows;
+        fmt::format_to(std::back_inserter(text), "{:.6f},{:.7f}\n", phi / degree,
+                       (curve.at(phi).y + spread(random)) / millimetre);
+    }
+    return text;
+}
+
+TEST(LiftImport, MeasuresTheNoiseAndProposesATolerance) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    for (const double noise : {2.0 * micrometre, 12.0 * micrometre}) {
+        const ImportedLift lift = imported(turnOf(curve, 720, noise), {});
+        EXPECT_NEAR(lift.noise, noise, 0.15 * noise);
+        EXPECT_GT(lift.proposedTolerance, 3.0 * noise);
+        EXPECT_LT(lift.proposedTolerance, 6.0 * noise);
+        EXPECT_EQ(lift.tolerance, lift.proposedTolerance);
+        EXPECT_TRUE(lift.withinTolerance);
+    }
+    const ImportedLift clean = imported(turnOf(curve, 720, 0.0), {});
+    EXPECT_LT(clean.noise, 0.5 * micrometre);
+    EXPECT_EQ(clean.proposedTolerance, finestProposal);
+}
+
+// At 25 µm such noise was followed, and a turn of two lobes was taken for one lobe.
+TEST(LiftImport, SeesThatANoisyTurnRepeats) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    const std::string table = turnOf(curve, 720, 12.0 * micrometre);
+    EXPECT_EQ(imported(table, {}).pattern.lobes, 2);
+    EXPECT_EQ(imported(table, {0, 25.0 * micrometre, 120}).pattern.lobes, 2);
+}
+
+// The noise left in the acceleration is what the fit differs from the true curve, within a factor
+// of two and a half either way; less of it is left than a tolerance below the noise leaves.
+TEST(LiftImport, TellsTheNoiseLeftInTheAcceleration) {
+    const motion::LiftCurve curve = machines::curve(skewTrack());
+    const std::string table = turnOf(curve, 720, 12.0 * micrometre);
+    const auto strays = [&](const ImportedLift& lift) {
+        const motion::LiftCurve made = machines::curve(lift.pattern);
+        double sum = 0.0;
+        int count = 0;
+        for (double phi = 0.005; phi < curve.period(); phi += 0.01) {
+            const double off = made.at(phi).y2 - curve.at(phi).y2;
+            sum += off * off;
+            ++count;
+        }
+        return std::sqrt(sum / count);
+    };
+    const ImportedLift calm = imported(table, {});
+    const ImportedLift tight = imported(table, {0, 33.0 * micrometre, 200});
+    EXPECT_GT(tight.accelerationNoise, calm.accelerationNoise);
+    EXPECT_GT(strays(tight), strays(calm));
+    EXPECT_GT(tight.accelerationNoise, 0.4 * strays(tight));
+    EXPECT_LT(tight.accelerationNoise, 2.5 * strays(tight));
+    double highest = 0.0;
+    for (const ImportedRow& row : calm.rows) {
+        EXPECT_NEAR(row.acceleration, machines::curve(calm.pattern).at(row.angle).y2, 1e-9);
+        highest = std::max(highest, std::abs(row.acceleration));
+    }
+    EXPECT_GT(highest, 0.0);
+}
+
 TEST(LiftImport, SaysWhenTheKnotsAllowedCannotFollow) {
     const motion::LiftCurve curve = machines::curve(skewTrack());
     const ImportedLift lift = imported(tableOf(curve, 360, 0.0), {2, 0.01 * micrometre, 8});

@@ -6,21 +6,27 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <stdexcept>
 
 namespace lobewright::gas {
 namespace {
 
-// Reed and ports shut, the gas under the piston is compressed and expands along p·V^γ, to which
-// a perfect gas of constant heat holds (any thermodynamics text).
-TEST(UnderPistonPump, ClosedItIsAnAdiabaticChange) {
-    Engine engine = craneEngine();
-    engine.settings.supply.pump.reed.cracking = 1e5; // never opens
-    const WorkingGas air = workingGas(engine.settings.fuel);
+/// The gas under a piston from outer dead centre inward, at 1 bar and a temperature to begin with,
+/// as far as the ports stay shut; the reed never opens.
+struct ShutPump {
+    double volume = 0.0, startVolume = 0.0; ///< [m³]
+    double temperature = 0.0;               ///< at the end [K]
+    double mass = 0.0, startMass = 0.0;     ///< [kg]
+};
+
+ShutPump shutPump(Engine engine, const WorkingGas& air, double temperature, double tolerance) {
+    engine.settings.supply.pump.reed.cracking = 1e5;
     auto made = makeModel(engine.chamber, engine.settings, air, running(2200.0, 1, true));
-    ASSERT_TRUE(made);
+    if (!made) {
+        throw std::runtime_error("no model");
+    }
     const Model& model = *made;
     Integration integration(model, constantSupply(model, 1e5), true);
-    // from outer dead centre inward, as far as the ports stay shut
     RunningCylinder cylinder(model);
     CylinderRecord record{std::vector<CycleRecord>(1), {}, {}};
     cylinder.written = &record;
@@ -29,24 +35,36 @@ TEST(UnderPistonPump, ClosedItIsAnAdiabaticChange) {
     charge.temperature = charge.exhaustTemperature = 330.0;
     cylinder.begin(charge, 0);
     integration.cylinders = {&cylinder};
-    const double start = model.pumpSpace.at(0.0).volume;
-    const double r = air.air.gasConstant();
-    integration.plenum[plenumTemperature] = 300.0;
-    integration.plenum[plenumMass] = 1e5 * start / (r * 300.0);
-    ASSERT_FALSE(integration.followTo(model.chamber->cycles().front().idc, 1e-11));
-    const double t = integration.plenum[plenumTemperature];
-    const double volume = model.pumpSpace.at(integration.theta).volume;
-    EXPECT_GT(volume / start, 1.2);
+    ShutPump result;
+    result.startVolume = model.pumpSpace.at(0.0).volume;
+    result.startMass = 1e5 * result.startVolume / (air.air.gasConstant() * temperature);
+    integration.plenum[plenumTemperature] = temperature;
+    integration.plenum[plenumMass] = result.startMass;
+    EXPECT_FALSE(integration.followTo(model.chamber->cycles().front().idc, tolerance));
+    result.temperature = integration.plenum[plenumTemperature];
+    result.mass = integration.plenum[plenumMass];
+    result.volume = model.pumpSpace.at(integration.theta).volume;
+    return result;
+}
+
+// Reed and ports shut, the gas under the piston is compressed and expands along p·V^γ, to which
+// a perfect gas of constant heat holds (any thermodynamics text).
+TEST(UnderPistonPump, ClosedItIsAnAdiabaticChange) {
+    const Engine engine = craneEngine();
+    const WorkingGas air = workingGas(engine.settings.fuel);
+    const ShutPump shut = shutPump(engine, air, 300.0, 1e-11);
+    EXPECT_GT(shut.volume / shut.startVolume, 1.2);
     // isentropic for a gas whose heat depends on temperature: ∫c_p dT/T = R·ln(p/p₀)
     double entropy = 0.0;
     constexpr int steps = 2000; // midpoint rule
     for (int i = 0; i < steps; ++i) {
-        const double at = 300.0 + (t - 300.0) * (i + 0.5) / steps;
-        entropy += air.air.heat(at) / at * (t - 300.0) / steps;
+        const double at = 300.0 + (shut.temperature - 300.0) * (i + 0.5) / steps;
+        entropy += air.air.heat(at) / at * (shut.temperature - 300.0) / steps;
     }
-    const double pressure = integration.plenum[plenumMass] * r * t / volume;
+    const double r = air.air.gasConstant();
+    const double pressure = shut.mass * r * shut.temperature / shut.volume;
     EXPECT_NEAR(entropy, r * std::log(pressure / 1e5), 1e-9 * r);
-    EXPECT_DOUBLE_EQ(integration.plenum[plenumMass], 1e5 * start / (r * 300.0));
+    EXPECT_DOUBLE_EQ(shut.mass, shut.startMass);
 }
 
 TEST(UnderPistonPump, KeepsMassAndEnergyOfBothChambers) {
@@ -68,6 +86,39 @@ TEST(UnderPistonPump, KeepsMassAndEnergyOfBothChambers) {
         EXPECT_NEAR(solution.supplyPower, -solution.pump->work * engine.run.omega / units::turn,
                     1e-9 * solution.supplyPower);
     }
+}
+
+// Walls warm what is drawn in, so that less of it finds room; the balance of energy counts them.
+TEST(UnderPistonPump, WarmWallsCostDelivery) {
+    Engine engine = craneEngine();
+    const double adiabatic = cycleOf(engine).cycles.front().deliveryRatio;
+    Pump& pump = engine.settings.supply.pump;
+    pump.wallArea = 300e-4;
+    pump.wallTemperature = 400.0;
+    double before = adiabatic;
+    for (const double coefficient : {50.0, 200.0}) {
+        pump.wallCoefficient = coefficient;
+        const CycleSolution warmed = cycleOf(engine);
+        EXPECT_LT(warmed.cycles.front().deliveryRatio, before);
+        EXPECT_LT(warmed.pump->energyResidual, 1e-6);
+        before = warmed.cycles.front().deliveryRatio;
+    }
+    pump.wallCoefficient = 0.0;
+    EXPECT_EQ(cycleOf(engine).cycles.front().deliveryRatio, adiabatic);
+}
+
+// Reed and ports shut and walls that give and take at once: the gas keeps their temperature, and
+// pressure by volume is constant (Boyle).
+TEST(UnderPistonPump, ClosedBetweenWallsThatNeverTireItIsIsothermal) {
+    Engine engine = craneEngine();
+    Pump& pump = engine.settings.supply.pump;
+    pump.wallArea = 0.1;
+    pump.wallCoefficient = 2e6;
+    pump.wallTemperature = 320.0;
+    const ShutPump shut =
+        shutPump(engine, workingGas(engine.settings.fuel), pump.wallTemperature, 1e-8);
+    EXPECT_GT(shut.volume / shut.startVolume, 1.2);
+    EXPECT_NEAR(shut.temperature, pump.wallTemperature, 0.1);
 }
 
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].

@@ -133,14 +133,22 @@ enum Index {
     pumpP,
     pumpT,
     pumpWork,
+    plenumM, // between compressor and inlet ports
+    plenumT,
+    manifoldA, // between exhaust ports and turbine
+    manifoldP,
+    manifoldT,
+    compressorWork,
+    turbineWork,
     count
 };
 
 class Textbook {
   public:
-    Textbook(const gas::Chamber& chamber, const gas::Settings& settings, double omega, bool motored)
+    Textbook(const gas::Chamber& chamber, const gas::Settings& settings, double omega, bool motored,
+             double wheelSpeed)
         : chamber_(chamber), s_(settings), omega_(omega), motored_(motored),
-          cycle_(chamber.cycles()[0]) {
+          wheelSpeed_(wheelSpeed), cycle_(chamber.cycles()[0]) {
         const auto [c, h, o, lhv] = fuelOf(settings.fuel);
         const double nAir = (c + h / 4 - o / 2) / 0.2095;
         air_ = perKilogram({0.7809, 0.2095, 0.0093, 0.0003, 0.0});
@@ -164,7 +172,22 @@ class Textbook {
         return s_.supply.pump.deadVolume +
                s_.supply.pump.areaFactor * chamber_.behind(theta, s_.supply.pump.sides).volume;
     }
+    bool turbocharged() const { return s_.supply.kind == gas::SupplyKind::compressor; }
+    Outside behind(const double* y) const {
+        if (!turbocharged()) {
+            return {s_.exhaustPressure, backT_, backShare_};
+        }
+        return {(y[manifoldA] * rOf(air_) + y[manifoldP] * rOf(products_)) * y[manifoldT] /
+                    s_.supply.compressor.turbine.exhaustVolume,
+                y[manifoldT], y[manifoldP] / (y[manifoldA] + y[manifoldP])};
+    }
+    void compressor(const double* y, double drawn, double* dy) const;
+    void turbine(const double* y, double in, double inProducts, double inEnthalpy,
+                 double* dy) const;
     Outside outside(double theta, const double* y) const {
+        if (turbocharged()) {
+            return {y[plenumM] * rOf(air_) * y[plenumT] / s_.supply.plenumVolume, y[plenumT], 0.0};
+        }
         if (!pumps()) {
             return {s_.supply.pressure, s_.supply.temperature, 0.0};
         }
@@ -188,6 +211,7 @@ class Textbook {
     gas::Settings s_;
     double omega_;
     bool motored_;
+    double wheelSpeed_;
     CycleAngles cycle_;
     Composition air_, products_;
     double afr_ = 0.0, lhv_ = 0.0;
@@ -226,9 +250,66 @@ void Textbook::pump(double theta, const double* y, const Outside& state, double 
     dy[pumpWork] = moved;
 }
 
+/// Radial wheel on the falling side of its curve, filling an adiabatic vessel.
+void Textbook::compressor(const double* y, double drawn, double* dy) const {
+    const gas::Supply& supply = s_.supply;
+    const gas::Wheel& wheel = supply.compressor.wheel;
+    const double t0 = supply.ambientTemperature, cp = cpOf(air_, t0), r = rOf(air_);
+    const double k = r / cp;
+    const double u = 0.5 * wheel.diameter * wheelSpeed_;
+    const double pressure = y[plenumM] * r * y[plenumT] / supply.plenumVolume;
+    const double head = cp * t0 * (std::pow(pressure / supply.ambientPressure, k) - 1.0);
+    const double fall = std::max(1.0 - head / (u * u * wheel.headCoefficient), 0.0);
+    const double phi = wheel.peakFlow + (wheel.chokeFlow - wheel.peakFlow) * std::sqrt(fall);
+    const double flow =
+        phi * supply.ambientPressure / (r * t0) * u * wheel.diameter * wheel.diameter / omega_;
+    const double s = phi / wheel.bestFlow;
+    const double t2 = t0 + head / (cp * wheel.bestEfficiency * (2.0 * s - s * s));
+    const double in = supply.afterCoolerTemperature.value_or(t2);
+    const double t = y[plenumT];
+    dy[plenumM] = flow - drawn;
+    dy[plenumT] =
+        (flow * hOf(air_, in) - drawn * hOf(air_, t) - (hOf(air_, t) - r * t) * (flow - drawn)) /
+        (y[plenumM] * (cpOf(air_, t) - r));
+    dy[compressorWork] = flow * (hOf(air_, t2) - hOf(air_, t0));
+}
+
+/// Adiabatic vessel with a nozzle and a wheel behind it.
+void Textbook::turbine(const double* y, double in, double inProducts, double inEnthalpy,
+                       double* dy) const {
+    const gas::Turbine& turbine = s_.supply.compressor.turbine;
+    const Outside now = behind(y);
+    const Composition gas = mixed(air_, products_, now.share);
+    const double t = now.temperature, cp = cpOf(gas, t), r = rOf(gas);
+    const double out = now.pressure > s_.exhaustPressure
+                           ? orifice(turbine.nozzleArea, now.pressure, t, r, cp / (cp - r),
+                                     s_.exhaustPressure, 1e-5) /
+                                 omega_
+                           : 0.0;
+    const double dProducts = inProducts - out * now.share;
+    const double dAir = in - out - dProducts;
+    const double uAir = hOf(air_, t) - rOf(air_) * t;
+    const double uProducts = hOf(products_, t) - rOf(products_) * t;
+    dy[manifoldA] = dAir;
+    dy[manifoldP] = dProducts;
+    dy[manifoldT] = (inEnthalpy - out * hOf(gas, t) - uAir * dAir - uProducts * dProducts) /
+                    (y[manifoldA] * (cpOf(air_, t) - rOf(air_)) +
+                     y[manifoldP] * (cpOf(products_, t) - rOf(products_)));
+    const double spouting = std::sqrt(
+        2.0 * cp * t * std::max(1.0 - std::pow(s_.exhaustPressure / now.pressure, r / cp), 0.0));
+    if (spouting > 0.0) {
+        const double nu = 0.5 * turbine.diameter * wheelSpeed_ / spouting / turbine.bestSpeedRatio;
+        dy[turbineWork] =
+            out * 0.5 * spouting * spouting * turbine.bestEfficiency * (2.0 * nu - nu * nu);
+    }
+}
+
 void Textbook::ports(double theta, const gas::ChamberGeometry& g, const double* y, double p,
                      double* dy, double& dMa, double& dMp, double& energy) const {
     const Outside before = outside(theta, y);
+    const Outside back = behind(y);
+    double drawn = 0.0;
+    std::array<double, 3> through{}; // mass, products, enthalpy out by the exhaust
     double taken = 0.0, takenAir = 0.0, takenEnthalpy = 0.0;
     const double m = y[ma] + y[mp];
     const double share = y[mp] / m;
@@ -257,6 +338,7 @@ void Textbook::ports(double theta, const gas::ChamberGeometry& g, const double* 
         } else {
             dy[fresh] += in * (1 - part);
             dy[delivered] += in;
+            drawn = in;
         }
     } else if (inletOpen_) {
         const double out =
@@ -280,9 +362,10 @@ void Textbook::ports(double theta, const gas::ChamberGeometry& g, const double* 
     if (pumps()) {
         pump(theta, y, before, taken, takenAir, takenEnthalpy, dy);
     }
-    if (exhaustOpen_ && p >= s_.exhaustPressure) {
-        const double out =
-            orifice(g.exhaustArea, p, y[temp], r, gamma, s_.exhaustPressure) / omega_;
+    if (exhaustOpen_ && p >= back.pressure) {
+        const double out = orifice(g.exhaustArea, p, y[temp], r, gamma, back.pressure,
+                                   turbocharged() ? 1e-5 : 0.0) /
+                           omega_;
         dMa -= out * (1 - share);
         dMp -= out * share;
         energy -= out * h;
@@ -290,15 +373,22 @@ void Textbook::ports(double theta, const gas::ChamberGeometry& g, const double* 
         dy[outM] += out;
         dy[outP] += out * share;
         dy[outT] += out * y[temp];
+        through = {out, out * share, out * h};
     } else if (exhaustOpen_) {
-        const Composition stream = mixed(air_, products_, backShare_);
-        const double cp = cpOf(stream, backT_);
-        const double in = orifice(g.exhaustArea, s_.exhaustPressure, backT_, rOf(stream),
-                                  cp / (cp - rOf(stream)), p) /
+        const Composition stream = mixed(air_, products_, back.share);
+        const double t = back.temperature;
+        const double cp = cpOf(stream, t);
+        const double in = orifice(g.exhaustArea, back.pressure, t, rOf(stream),
+                                  cp / (cp - rOf(stream)), p, turbocharged() ? 1e-5 : 0.0) /
                           omega_;
-        dMa += in * (1 - backShare_);
-        dMp += in * backShare_;
-        energy += in * hOf(stream, backT_);
+        dMa += in * (1 - back.share);
+        dMp += in * back.share;
+        energy += in * hOf(stream, t);
+        through = {-in, -in * back.share, -in * hOf(stream, t)};
+    }
+    if (turbocharged()) {
+        compressor(y, drawn, dy);
+        turbine(y, through[0], through[1], through[2], dy);
     }
 }
 
@@ -429,7 +519,8 @@ void Textbook::enterStop(double theta, std::vector<double>& y) {
 void Textbook::integratePeriod(Cvode& cvode, std::vector<double>& y) {
     double theta = cycle_.lastClosing - chamber_.period();
     startCycle(theta, y);
-    for (const Index i : {work, wall, delivered, outM, outP, outT, pumpWork}) {
+    for (const Index i :
+         {work, wall, delivered, outM, outP, outT, pumpWork, compressorWork, turbineWork}) {
         y[static_cast<std::size_t>(i)] = 0.0;
     }
     peak_ = 0.0;
@@ -477,29 +568,39 @@ TextbookCycle Textbook::solve() {
     y[pumpT] = s_.supply.ambientTemperature;
     y[pumpA] =
         pumps() ? s_.supply.ambientPressure * pumpVolume(begin) / (rOf(air_) * y[pumpT]) : 1.0;
+    y[plenumT] = 1.1 * s_.supply.ambientTemperature;
+    y[manifoldT] = motored_ ? 320.0 : 800.0;
+    y[plenumM] = y[manifoldA] = 1.0; // where there are none
+    if (turbocharged()) {
+        const double ambient = s_.supply.ambientPressure;
+        y[plenumM] = 1.5 * ambient * s_.supply.plenumVolume / (rOf(air_) * y[plenumT]);
+        y[manifoldA] =
+            1.2 * ambient * s_.supply.compressor.turbine.exhaustVolume / (rOf(air_) * y[manifoldT]);
+    }
     const double energy = 1e3 * 300.0 * mass;
     std::vector<double> absolute(count, 1e-11 * mass);
-    absolute[temp] = absolute[pumpT] = 1e-8;
+    absolute[temp] = absolute[pumpT] = absolute[plenumT] = absolute[manifoldT] = 1e-8;
     absolute[outT] = 1e-8 * mass;
-    for (const Index i : {slugH, work, wall, pumpWork}) {
+    for (const Index i : {slugH, work, wall, pumpWork, compressorWork, turbineWork}) {
         absolute[static_cast<std::size_t>(i)] = 1e-11 * energy;
     }
     // a chamber that another follows closely asks many steps: exact enough all the same
-    if (pumps()) {
+    const bool loose = pumps() || turbocharged();
+    if (loose) {
         for (double& tolerated : absolute) {
             tolerated *= 100.0;
         }
     }
     Cvode cvode([this](double x, const double* at, double* dy) { rates(x, at, dy); },
-                pumps() ? 1e-8 : 1e-10, absolute);
+                loose ? 1e-8 : 1e-10, absolute);
     cvode.watch(3, [this](double x, const double* at, double* g) {
         const double p = pressureOf(x, at);
         g[0] = inletOpen_ && !pumps() ? (outside(x, at).pressure - p) / 1e5 : 1.0;
-        g[1] = exhaustOpen_ ? (p - s_.exhaustPressure) / 1e5 : 1.0;
+        g[1] = exhaustOpen_ ? (p - behind(at).pressure) / 1e5 : 1.0;
         g[2] = slugReturns_ ? at[slugM] * 1e6 : 1.0;
     });
     TextbookCycle result;
-    const double steady = pumps() ? 1e-6 : 1e-8;
+    const double steady = loose ? 1e-6 : 1e-8;
     for (double change = 1.0; change > steady && result.periods < 200; ++result.periods) {
         const std::vector<double> before = y;
         integratePeriod(cvode, y);
@@ -507,7 +608,12 @@ TextbookCycle Textbook::solve() {
             {std::fabs(y[ma] - before[ma]) / mass, std::fabs(y[mp] - before[mp]) / mass,
              std::fabs(y[temp] - before[temp]) / 300.0, std::fabs(y[slugM] - before[slugM]) / mass,
              std::fabs(y[pumpA] - before[pumpA]) / mass, std::fabs(y[pumpP] - before[pumpP]) / mass,
-             std::fabs(y[pumpT] - before[pumpT]) / 300.0});
+             std::fabs(y[pumpT] - before[pumpT]) / 300.0,
+             std::fabs(y[plenumM] - before[plenumM]) / mass,
+             std::fabs(y[plenumT] - before[plenumT]) / 300.0,
+             std::fabs(y[manifoldA] - before[manifoldA]) / mass,
+             std::fabs(y[manifoldP] - before[manifoldP]) / mass,
+             std::fabs(y[manifoldT] - before[manifoldT]) / 300.0});
         if (y[outM] > 0.0) {
             change = std::max(change, std::fabs(y[outT] / y[outM] - backT_) / 1000.0);
             backShare_ = y[outP] / y[outM];
@@ -522,14 +628,16 @@ TextbookCycle Textbook::solve() {
     result.retainedFresh = y[fresh];
     result.wallHeat = y[wall];
     result.pumpWork = y[pumpWork];
+    result.compressorWork = y[compressorWork];
+    result.turbineWork = y[turbineWork];
     return result;
 }
 
 } // namespace
 
 TextbookCycle solveTextbookCycle(const gas::Chamber& chamber, const gas::Settings& settings,
-                                 double omega, bool motored) {
-    return Textbook(chamber, settings, omega, motored).solve();
+                                 double omega, bool motored, double wheelSpeed) {
+    return Textbook(chamber, settings, omega, motored, wheelSpeed).solve();
 }
 
 } // namespace lobewright::testing

@@ -53,9 +53,51 @@ TEST(RollerGap, NeighboursAreLevelAtTheAngleGiven) {
 // Closed track: stroke 36, roller radius 16, rim 14 mm: its plane stands 66 mm inward of the axis.
 TEST(CrownToRollerAxis, KeepsTheSkirtClearOfRollerAndRim) {
     auto m = machines::pumpMechanism();
-    EXPECT_NEAR(crownToRollerAxis(m, 0.070, 0.036, 0.014), 0.070 + 1.2 * 0.016, 1e-12);
+    const auto distance = [&] {
+        return crownToRollerAxis(machines::pair(m, machines::pumpTrack()), 0.070, 0.014);
+    };
+    EXPECT_NEAR(distance(), 0.070 + 1.2 * 0.016, 1e-12);
     m.closedTrack = true;
-    EXPECT_NEAR(crownToRollerAxis(m, 0.070, 0.036, 0.014), 0.070 + 0.066 + 0.0032, 1e-12);
+    EXPECT_NEAR(distance(), 0.070 + 0.066 + 0.0032, 1e-12);
+    m.piston = PistonGeometry{0.070, {0.005}, 0.140};
+    EXPECT_EQ(distance(), 0.140);
+}
+
+TEST(SkirtGap, IsWhatTheStemLeavesOverStrokeRollerAndRim) {
+    auto m = machines::pumpMechanism();
+    m.closedTrack = true;
+    m.piston = PistonGeometry{0.070, {0.005}, 0.140};
+    auto pair = machines::pair(m, machines::pumpTrack());
+    const auto gap = skirtGap(pair, End::inlet, 0.014);
+    ASSERT_TRUE(gap);
+    EXPECT_NEAR(gap->gap, 0.004, 1e-12);
+    EXPECT_NEAR(pair.lift(End::inlet, gap->theta).y, 0.0, 1e-6) << "at outer dead centre";
+    m.piston->rollerAxis.reset();
+    EXPECT_FALSE(skirtGap(machines::pair(m, machines::pumpTrack()), End::inlet, 0.014));
+}
+
+// Coordinates of skirt and flank over the whole turn, not the search.
+TEST(SkirtGap, OfAnOpenTrackIsThatToTheFlankBesideTheRoller) {
+    auto m = machines::pumpMechanism();
+    m.piston = PistonGeometry{0.070, {0.005}, 0.075};
+    const auto pair = machines::pair(m, machines::pumpTrack());
+    const auto& curve = pair.curve(End::inlet);
+    double least = 1.0;
+    for (double roller = 0.0; roller < curve.period(); roller += 0.004) {
+        for (double at = -1.0; at <= 1.0; at += 0.004) {
+            const auto lift = curve.at(roller + at);
+            const double angle = std::atan(lift.y1 / m.pitchRadius);
+            const double aside = m.pitchRadius * at + m.roller.radius * std::sin(angle);
+            if (std::abs(aside) <= 0.5 * m.bore) {
+                const double flank = 0.075 - lift.y + m.roller.radius * std::cos(angle);
+                least = std::min(least, flank - (0.070 - curve.at(roller).y));
+            }
+        }
+    }
+    const auto found = skirtGap(pair, End::inlet, 0.014);
+    ASSERT_TRUE(found);
+    EXPECT_NEAR(found->gap, least, 2e-4);
+    EXPECT_LT(found->gap, 0.075 - 0.070 + m.roller.radius);
 }
 
 } // namespace

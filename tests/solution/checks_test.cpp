@@ -155,6 +155,48 @@ TEST(Checks, RollersThatMeetTheirNeighboursAreAnError) {
     EXPECT_EQ(check->path, "/mechanism/roller/radius_mm");
 }
 
+// Stroke 34, roller radius 24, rim as thick as the roller is wide, 20 mm: 78 mm behind the skirt.
+TEST(Checks, ASkirtInTheRimOfAClosedTrackIsAnError) {
+    auto design = sample("biogas-pump-set");
+    design.mechanism.closedTrack = true;
+    const double length = design.mechanism.piston->length;
+    design.mechanism.piston->rollerAxis = length + 77.0e-3;
+    const auto solution = solved(design);
+    const auto* check = checkOf(solution, "skirt-meets-track");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::error);
+    EXPECT_NEAR(check->value, -1.0, 1e-9);
+    EXPECT_EQ(check->path, "/mechanism/piston/roller_axis_mm");
+    design.mechanism.piston->rollerAxis = length + 79.0e-3;
+    EXPECT_FALSE(fires(solved(design), "skirt-meets-track"));
+    design.mechanism.piston->rollerAxis.reset();
+    EXPECT_FALSE(fires(solved(design), "skirt-meets-track"));
+}
+
+// What nobody judged: a tenth of a millimetre between crowns, a fast roller, an unrated bearing.
+TEST(Checks, RemarkOnANarrowGapAFastRollerAndABearingWithoutRating) {
+    auto design = sample("biogas-pump-set");
+    design.rollerBearing.dynamicRating = 30e3;
+    auto solution = solved(design);
+    for (const char* id : {"narrow-gap", "roller-speed", "roller-life-unknown"}) {
+        EXPECT_FALSE(fires(solution, id)) << id;
+    }
+    design.mechanism.exhaustLead = 0.0; // both at inner dead centre together
+    design.mechanism.clearance = 0.1e-3;
+    design.running.speed = 2400.0 * units::revPerMinute;
+    design.rollerBearing.dynamicRating.reset();
+    solution = solved(design);
+    for (const char* id : {"narrow-gap", "roller-speed", "roller-life-unknown"}) {
+        const auto* check = checkOf(solution, id);
+        ASSERT_NE(check, nullptr) << id;
+        EXPECT_EQ(check->severity, Severity::remark) << id;
+    }
+    EXPECT_NEAR(checkOf(solution, "narrow-gap")->value, 0.1, 1e-6);
+    const double radius = design.mechanism.roller.radius;
+    EXPECT_GT(checkOf(solution, "roller-speed")->value,
+              2400.0 * design.mechanism.pitchRadius / radius);
+}
+
 TEST(Checks, AnInletThatOpensFirstIsNamedWithItsLead) {
     auto design = sample("biogas-pump-set");
     EXPECT_FALSE(fires(solved(design), "inlet-opens-first"));

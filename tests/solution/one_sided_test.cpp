@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::solution {
@@ -27,6 +28,41 @@ TEST(OneSidedEngine, HasFiguresOfItsOnePistonOnly) {
     for (const Figure& each : solution.figures) {
         EXPECT_TRUE(!each.value || std::isfinite(*each.value)) << each.name;
     }
+}
+
+// ISO 281: L₁₀ = (C/P)^(10/3) million turns, P the power mean of the thrust over the turn.
+TEST(OneSidedEngine, RatesItsThrustBearing) {
+    auto design = sample(crane);
+    EXPECT_FALSE(solved(design).figure("thrust_bearing_life_h")->value) << "no rating given";
+    design.thrustBearing.dynamicRating = 60e3;
+    const Solution solution = solved(design);
+    const double load = figure(solution, "thrust_bearing_equivalent_load_N");
+    EXPECT_GT(load, std::abs(figure(solution, "thrust_bearing_force_mean_N")));
+    EXPECT_LT(load, figure(solution, "thrust_bearing_force_peak_N"));
+    const double turns = 1e6 * std::pow(60e3 / load, 10.0 / 3.0);
+    const double perHour = design.running.speed / units::turn * 3600.0;
+    EXPECT_NEAR(figure(solution, "thrust_bearing_life_h"), turns / perHour, 1e-9 * turns / perHour);
+    const auto warns = [](const Solution& of) {
+        return std::ranges::find(of.checks, "thrust-bearing-life", &Check::id) != of.checks.end();
+    };
+    EXPECT_FALSE(warns(solution));
+    design.thrustBearing.dynamicRating = 1.2 * load;
+    EXPECT_TRUE(warns(solved(design)));
+}
+
+// What is not trapped of a mixture leaves unburnt, and the list of limits says so.
+TEST(OneSidedEngine, SaysWhatFuelAMixtureLoses) {
+    auto design = sample(crane);
+    const auto remark = [](const Solution& of) {
+        return std::ranges::find(of.checks, "fuel-lost", &Check::id);
+    };
+    const Solution injected = solved(design);
+    EXPECT_EQ(remark(injected), injected.checks.end());
+    design.gas.mixture = gas::Mixture::premixed;
+    const Solution solution = solved(design);
+    ASSERT_NE(remark(solution), solution.checks.end());
+    EXPECT_NEAR(remark(solution)->value, 100.0 * figure(solution, "fuel_lost_share"), 1e-9);
+    EXPECT_EQ(remark(solution)->severity, Severity::remark);
 }
 
 TEST(OneSidedEngine, SaysOnceThatItsTimingIsSymmetric) {

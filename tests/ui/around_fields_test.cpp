@@ -154,6 +154,15 @@ TEST_F(FieldsTest, MessageIsAboutTheFieldTypedInLast) {
     EXPECT_EQ(note(), nullptr) << "Escape takes the message away";
 }
 
+// Order must not matter: which of two inputs has to change first is said by name.
+TEST_F(FieldsTest, ARefusalNamesTheOtherInput) {
+    QTest::keyClick(&typed("/mechanism/piston/length_mm", QStringLiteral("6")), Qt::Key_Return);
+    ASSERT_NE(note(), nullptr);
+    const std::string said = note()->text().toStdString();
+    EXPECT_THAT(said, ::testing::HasSubstr("ring"));
+    EXPECT_THAT(said, ::testing::HasSubstr("less than the piston length, 6 mm"));
+}
+
 TEST_F(FieldsTest, RefusalOfAnotherViewIsNoMessageOfTheNumbers) {
     Edit edit;
     edit.changes = {{stroke, -1.0}};

@@ -72,7 +72,8 @@ TEST_F(WindowTest, EverythingThatTakesTheKeyboardHasAName) {
 
 TEST_F(WindowTest, EverythingInTheDialogsHasAName) {
     ExportDialog out(window_->document().design(), QStringLiteral("x"), window_.get());
-    FramesDialog frames(window_->views(), window_->cursor(), QStringLiteral("x"), window_.get());
+    FramesDialog frames(window_->views(), window_->cursor(), QStringLiteral("x"), QString(),
+                        window_.get());
     KnotFitDialog knots(window_->document(), End::inlet, window_.get());
     LiftImportDialog in(window_->document(), window_.get());
     PreferencesDialog preferences(window_.get());

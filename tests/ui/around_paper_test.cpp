@@ -64,9 +64,9 @@ TEST_F(WindowTest, EveryPlotGivesItsNumbers) {
     window_->keepBaseline();
     // Drawings, walks, entry forms and what is read as text have no columns; bands have none before
     // inputs have ranges.
-    const QStringList without = {"section", "tracks", "circle", "liner",    "solid",
-                                 "clock",   "walk",   "claims", "adjuster", "limits",
-                                 "ranges",  "bands",  "decides"};
+    const QStringList without = {"section", "tracks", "circle",  "liner",    "solid",
+                                 "clock",   "walk",   "claims",  "adjuster", "limits",
+                                 "ranges",  "bands",  "decides", "stages",   "tasks"};
     for (const Views::View& view : window_->views().all()) {
         view.widget->setParent(window_.get());
         view.widget->show();

@@ -1,4 +1,5 @@
 #include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
 #include "core/units.h"
 #include "tests/places.h"
@@ -7,8 +8,10 @@
 #include "ui/claims/claims_form.h"
 #include "ui/claims/claims_pane.h"
 #include "ui/claims/claims_report_view.h"
+#include "ui/panels/working_view.h"
 #include "ui/plots/study/comparison_pane.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
 #include <QFileDialog>
@@ -18,7 +21,12 @@
 #include <QPushButton>
 #include <QScrollBar>
 #include <QTest>
+#include <QTextBlock>
 #include <QToolButton>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <optional>
 
 using namespace lobewright;
 using namespace lobewright::ui;
@@ -37,7 +45,54 @@ class ClaimsTest : public WindowTest {
     }
 
     ClaimsPane& pane() { return dynamic_cast<ClaimsPane&>(view("claims")); }
-    QString report() { return pane().findChild<ClaimsReportView*>()->toPlainText(); }
+    ClaimsReportView& page() { return *pane().findChild<ClaimsReportView*>(); }
+    QString report() { return page().toPlainText(); }
+    /// Shows every entry of the sheet.
+    void openAll() {
+        for (auto* more : pane().findChildren<QToolButton*>(QStringLiteral("more"))) {
+            if (more->isVisible())
+                QTest::mouseClick(more, Qt::LeftButton);
+        }
+        QTest::qWait(20);
+    }
+    /// Where the link stands in the page; nothing: there is none.
+    std::optional<QPoint> placeOf(const QString& link) {
+        for (QTextBlock block = page().document()->begin(); block.isValid(); block = block.next()) {
+            for (auto it = block.begin(); !it.atEnd(); ++it) {
+                if (it.fragment().charFormat().anchorHref() != link)
+                    continue;
+                QTextCursor cursor(page().document());
+                cursor.setPosition(it.fragment().position() + 1);
+                page().setTextCursor(cursor);
+                page().ensureCursorVisible();
+                return page().cursorRect(cursor).center() + QPoint(3, 0);
+            }
+        }
+        return std::nullopt;
+    }
+    void clickLink(const QString& link) {
+        const auto place = placeOf(link);
+        ASSERT_TRUE(place) << link.toStdString();
+        QTest::mouseClick(page().viewport(), Qt::LeftButton, {}, *place);
+        QTest::qWait(20);
+    }
+    void unfoldAll() { clickLink(QStringLiteral("all:all")); }
+    bool isOpen(const QString& label) {
+        for (auto* edit : pane().findChildren<QLineEdit*>()) {
+            if (edit->accessibleName() == label && edit->isVisible())
+                return true;
+        }
+        return false;
+    }
+    /// What the first sample is, as a leaflet of it might say.
+    void fillInTheSample() {
+        openAll();
+        const auto& m = window_->document().design().mechanism;
+        type("Chambers", QString::number(m.cylinders));
+        type("Bore", QStringLiteral("%1 mm").arg(m.bore / units::millimetre));
+        type("Power", "12 kW");
+        type("Speed of highest power", "1800 rpm");
+    }
 
     template <class Button>
     void click(const QString& text) {
@@ -104,6 +159,10 @@ class ClaimsTest : public WindowTest {
 
 TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
     EXPECT_EQ(pane().claims(), study::Claims{});
+    // Only what is asked for first is open.
+    EXPECT_TRUE(isOpen("Power"));
+    EXPECT_TRUE(isOpen("Torque"));
+    EXPECT_FALSE(isOpen("Mass"));
     EXPECT_TRUE(report().contains(QLatin1String("Not given, and what it would decide")));
     EXPECT_TRUE(pane().report().findings.empty());
     for (const study::MissingNumber& missing : pane().report().missing)
@@ -111,6 +170,7 @@ TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
 }
 
 TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
+    openAll();
     type("Power", "100 kW");
     type("Speed of highest power", "6000rpm");
     type("Torque", "140 lb ft");
@@ -118,6 +178,7 @@ TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
     choose("Cycle", 2);
     choose("Ignition", 1);
     choose("Charging", 1);
+    unfoldAll();
     // 100 kW / (2π·140 lb·ft·1.355818) = 83.85 1/s = 5031 rpm.
     const auto* least = pane().report().finding("lowest-power-speed");
     ASSERT_TRUE(least);
@@ -135,6 +196,7 @@ TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
 }
 
 TEST_F(ClaimsTest, SpeedBelowPowerByTorqueIsCalledContradictory) {
+    openAll();
     type("Power", "260 hp");
     type("Torque", "590 lb·ft");
     type("Speed of highest power", "1800 rpm"); // 2314 rpm are needed
@@ -146,6 +208,7 @@ TEST_F(ClaimsTest, SpeedBelowPowerByTorqueIsCalledContradictory) {
 }
 
 TEST_F(ClaimsTest, EntryThatCannotBeReadSaysWhyAndStaysToBeCorrected) {
+    openAll();
     type("Power", "260");
     EXPECT_EQ(pane().claims(), study::Claims{});
     ASSERT_EQ(rulesShown().size(), 1);
@@ -158,6 +221,7 @@ TEST_F(ClaimsTest, EntryThatCannotBeReadSaysWhyAndStaysToBeCorrected) {
 }
 
 TEST_F(ClaimsTest, EntryOutOfRangeNamesValueAndRule) {
+    openAll();
     type("Relative humidity", "130 %");
     ASSERT_EQ(rulesShown().size(), 1);
     EXPECT_TRUE(rulesShown().front().contains(QLatin1String("130")))
@@ -168,6 +232,7 @@ TEST_F(ClaimsTest, EntryOutOfRangeNamesValueAndRule) {
 }
 
 TEST_F(ClaimsTest, EveryEntryCanBeUndoneByName) {
+    openAll();
     type("Mass", "150 lb");
     type("Mass", "68 kg");
     EXPECT_EQ(pane().undoStack().undoText(), QLatin1String("Mass"));
@@ -181,6 +246,7 @@ TEST_F(ClaimsTest, EveryEntryCanBeUndoneByName) {
 
 // The keys undo the entry, not the design; typing that is not taken yet is undone by the line.
 TEST_F(ClaimsTest, UndoKeysBelongToTheClaimsWhileTypingHere) {
+    openAll();
     const int edits = window_->document().undoStack().index();
     type("Mass", "150 lb");
     type("Mass", "68 kg");
@@ -206,6 +272,7 @@ TEST_F(ClaimsTest, StatementsAreRowsWithEverythingAReviewerAsks) {
     EXPECT_TRUE(report().contains(QStringLiteral("“Four strokes in one turn”")));
     EXPECT_TRUE(report().contains(QString::fromStdString(row.overturnedBy.english())));
     EXPECT_TRUE(report().contains(QLatin1String("confidence")));
+    EXPECT_TRUE(report().contains(QLatin1String("cannot be judged")));
     // A statement needs its words.
     type("Claim", "");
     EXPECT_EQ(rulesShown().size(), 1);
@@ -222,7 +289,8 @@ TEST_F(ClaimsTest, ExampleIsTheShippedFileAndReadFromItsTop) {
                                            "/samples/claims/irrigation-set.claims.json");
     ASSERT_TRUE(shipped);
     EXPECT_EQ(pane().claims(), *shipped);
-    EXPECT_EQ(pane().findChild<ClaimsReportView*>()->verticalScrollBar()->value(), 0);
+    EXPECT_EQ(page().verticalScrollBar()->value(), 0);
+    unfoldAll();
     for (const study::Finding& finding : pane().report().findings) {
         EXPECT_TRUE(report().contains(QString::fromStdString(finding.quantity.english())));
         EXPECT_TRUE(report().contains(QString::fromStdString(finding.substituted.english())))
@@ -281,6 +349,7 @@ TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
 }
 
 TEST_F(ClaimsTest, ClaimsAreKeptBetweenRuns) {
+    openAll();
     type("Mass", "150 lb");
     window_->close();
     window_ = std::make_unique<MainWindow>(MainWindow::Options{fileIn("recovery"), false});
@@ -299,13 +368,133 @@ TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
         EXPECT_TRUE(saved.open(QIODevice::ReadOnly));
         return saved.readAll();
     };
-    EXPECT_EQ(contentOf(QStringLiteral("f.txt")).toStdString(), study::claimsText(pane().report()));
+    EXPECT_EQ(contentOf(QStringLiteral("f.txt")).toStdString(),
+              study::claimsText(pane().verdict()));
     EXPECT_EQ(contentOf(QStringLiteral("f.json")).toStdString(),
-              study::claimsJson(pane().report()));
+              study::claimsJson(pane().verdict()));
     const QByteArray pdf = contentOf(QStringLiteral("f.pdf"));
     EXPECT_TRUE(pdf.startsWith("%PDF-"));
     EXPECT_GT(pdf.size(), 10000);
     const auto problem = pane().saveFindings(fileIn(QStringLiteral("none/f.txt")));
     ASSERT_TRUE(problem);
     EXPECT_NE(problem->message.english().find("cannot be written"), std::string::npos);
+}
+
+TEST_F(ClaimsTest, OnlyWhatIsFilledInOrWantedIsOpen) {
+    click<QToolButton>("Example");
+    EXPECT_TRUE(isOpen("Power"));
+    EXPECT_TRUE(isOpen("Efficiency") || isOpen("Brake efficiency"));
+    EXPECT_FALSE(isOpen("Relative humidity"));
+    EXPECT_FALSE(isOpen("Outer diameter"));
+    openAll();
+    EXPECT_TRUE(isOpen("Relative humidity"));
+    EXPECT_TRUE(isOpen("Outer diameter"));
+}
+
+TEST_F(ClaimsTest, SaysWhichNumberWouldDecideMostAndOpensIt) {
+    openAll();
+    type("Power", "48 kW");
+    type("Torque", "360 N·m");
+    type("Displacement", "0.66 L");
+    choose("Cycle", 1);
+    const auto& wanted = pane().verdict().wanted.front();
+    ASSERT_FALSE(wanted.rows.empty());
+    auto* next = pane().findChild<QLabel*>(QStringLiteral("next"));
+    ASSERT_TRUE(next->isVisible());
+    EXPECT_TRUE(next->text().contains(inSentence(coreText(wanted.label))))
+        << next->text().toStdString();
+    EXPECT_TRUE(next->text().contains(QStringLiteral("would decide")));
+    Q_EMIT next->linkActivated(QString::fromStdString(wanted.path));
+    const auto* focus = QApplication::focusWidget();
+    ASSERT_TRUE(focus);
+    EXPECT_TRUE(pane().form().isAncestorOf(focus));
+    EXPECT_EQ(focus->accessibleName(), coreText(study::claimLabel(wanted.path)));
+}
+
+TEST_F(ClaimsTest, EveryCellOpensWhatStandsBehindIt) {
+    fillInTheSample();
+    ASSERT_TRUE(waitUntilSolved());
+    const auto& rows = pane().verdict().rows;
+    const auto power = std::ranges::find(rows, "/figures/power", &study::VerdictRow::id);
+    ASSERT_NE(power, rows.end());
+    EXPECT_TRUE(pane().verdict().designNote.empty()) << pane().verdict().designNote.english();
+
+    clickLink(QStringLiteral("entry:/figures/power"));
+    EXPECT_EQ(QApplication::focusWidget(), &entry("Power"));
+
+    const QString formula = localNumbers(coreText(power->workings.front().arithmetic));
+    EXPECT_FALSE(report().contains(formula));
+    clickLink(QStringLiteral("working:/figures/power"));
+    EXPECT_TRUE(report().contains(formula)) << formula.toStdString();
+    clickLink(QStringLiteral("working:/figures/power"));
+    EXPECT_FALSE(report().contains(formula));
+
+    clickLink(QStringLiteral("figure:brake_power_kW"));
+    EXPECT_TRUE(window_->working().isVisible());
+    EXPECT_EQ(window_->working().figure(), QStringLiteral("brake_power_kW"));
+
+    clickLink(QStringLiteral("result:peak_power_kW"));
+    QTest::qWait(50);
+    EXPECT_TRUE(view("bands").isVisible());
+}
+
+// What a row says stands in the page, in the order of the rows.
+TEST_F(ClaimsTest, WeightiestRowIsOnTop) {
+    click<QToolButton>("Example");
+    qsizetype last = -1;
+    for (const study::VerdictRow& row : pane().verdict().rows) {
+        const qsizetype at = report().indexOf(coreText(row.what), last + 1);
+        EXPECT_GT(at, last) << row.id;
+        last = at;
+    }
+}
+
+TEST_F(ClaimsTest, WheelOverAnEntryWithoutTheKeyboardChangesNothing) {
+    click<QToolButton>("Example");
+    const study::Claims claims = pane().claims();
+    page().setFocus();
+    int turned = 0;
+    for (auto* box : pane().findChildren<QComboBox*>()) {
+        if (!box->isVisible())
+            continue;
+        ++turned;
+        const QPointF at = box->rect().center();
+        QWheelEvent wheel(at, box->mapToGlobal(at), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                          Qt::NoScrollPhase, false);
+        QApplication::sendEvent(box, &wheel);
+    }
+    EXPECT_GT(turned, 3);
+    EXPECT_EQ(pane().claims(), claims);
+}
+
+TEST_F(ClaimsTest, FieldsAreAsWideAsWhatTheyHold) {
+    click<QToolButton>("Example");
+    const int amount = entry("Power").width();
+    EXPECT_EQ(entry("Mass").width(), amount);
+    EXPECT_LT(amount, 200);
+    EXPECT_LT(entry("Chambers").width(), amount);
+    EXPECT_GT(entry("Claim").width(), amount);
+    // What is typed is seen whole; running text may be longer than its line.
+    const QStringList running{"Claim", "Title", "Notes", "Source"};
+    for (auto* edit : pane().findChildren<QLineEdit*>()) {
+        if (edit->isVisible() && !running.contains(edit->accessibleName())) {
+            EXPECT_LE(edit->fontMetrics().horizontalAdvance(edit->text()), edit->width())
+                << edit->accessibleName().toStdString();
+        }
+    }
+}
+
+TEST_F(ClaimsTest, ReportHasTheVerdict) {
+    fillInTheSample();
+    ASSERT_TRUE(waitUntilSolved());
+    const auto size = [this](const char* name) {
+        const QString file = fileIn(QString::fromLatin1(name));
+        window_->writeReport(file);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file); }, 60000));
+        QTest::qWait(50);
+        return QFileInfo(file).size();
+    };
+    const auto with = size("with.pdf");
+    pane().undoStack().setIndex(0);
+    EXPECT_GT(with, size("without.pdf"));
 }

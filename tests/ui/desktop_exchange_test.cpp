@@ -3,6 +3,8 @@
 #include "tests/ui/desktop_fixture.h"
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
+#include "ui/dialogs/lift_import_plot.h"
+#include "ui/editing/knot_edits.h"
 #include "ui/window/frames_dialog.h"
 
 #include <QComboBox>
@@ -20,6 +22,8 @@
 #include <QSpinBox>
 #include <QTest>
 #include <QTimer>
+
+#include <random>
 
 namespace lobewright::ui::test {
 namespace {
@@ -166,10 +170,55 @@ TEST_F(ImportWindow, TableBecomesKnotsAsOneUndoStep) {
     const design::Design before = window_->document().design();
     child<QPushButton>(dialog, "use").click();
     EXPECT_FALSE(dialog.isVisible());
-    EXPECT_EQ(window_->document().design().tracks.inlet, dialog.fit()->pattern);
+    motion::Pattern expected = dialog.fit()->pattern;
+    expected.shape = readable(std::get<motion::KnotShape>(expected.shape));
+    EXPECT_EQ(window_->document().design().tracks.inlet, expected);
     EXPECT_EQ(window_->document().undoStack().undoText(), QStringLiteral("Import a lift table"));
     window_->document().undoStack().undo();
     EXPECT_EQ(window_->document().design(), before);
+}
+
+// Of a noisy turn: the noise, a tolerance above it, the acceleration with what is left of it, and
+// that the turn repeats; a tolerance below the noise is warned of.
+TEST_F(ImportWindow, NoiseIsMeasuredShownAndNotFollowed) {
+    QFile table(fileIn(QStringLiteral("noisy.csv")));
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+    std::mt19937 random(5);
+    std::normal_distribution<double> noise(0.0, 0.012);
+    for (int i = 0; i < 720; ++i) {
+        const double lift = 17.0 * (1.0 - std::cos(units::turn * i / 360.0));
+        table.write(QStringLiteral("%1,%2\n")
+                        .arg(0.5 * i, 0, 'f', 1)
+                        .arg(lift + noise(random), 0, 'f', 5)
+                        .toUtf8());
+    }
+    table.close();
+    LiftImportDialog dialog(window_->document(), window_.get());
+    dialog.show();
+    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog.fit().has_value(); }, 20000));
+    EXPECT_EQ(dialog.fit()->pattern.lobes, 2);
+    EXPECT_TRUE(dialog.fit()->withinTolerance);
+    auto& tolerance = child<QDoubleSpinBox>(dialog, "tolerance");
+    EXPECT_NEAR(tolerance.value(), dialog.fit()->proposedTolerance / units::micrometre, 0.01);
+    EXPECT_GT(tolerance.value(), 36.0);
+    const QString said = child<QLabel>(dialog, "message").text();
+    EXPECT_TRUE(said.contains("Noise of the table")) << said.toStdString();
+    EXPECT_TRUE(said.contains("mm/rad²")) << said.toStdString();
+    auto* plot = dialog.findChild<LiftImportPlot*>();
+    ASSERT_TRUE(plot);
+    EXPECT_EQ(plot->acceleration().dataCount(), 720);
+    // 17·2² mm/rad² at the crest, within what noise is said to leave.
+    bool isFound = false;
+    EXPECT_NEAR(plot->acceleration().getValueRange(isFound).upper, 68.0,
+                4.0 * dialog.fit()->accelerationNoise / units::millimetre);
+    tolerance.setValue(34.0);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            return child<QLabel>(dialog, "message").text().contains("follows noise") ||
+                   child<QLabel>(dialog, "message").text().contains("beyond");
+        },
+        20000));
 }
 
 TEST_F(ImportWindow, TooTightAToleranceIsSaidAndNotUsed) {
@@ -218,10 +267,10 @@ TEST_F(FramesWindow, WritesNumberedPicturesOfADrawingThatIsOutOfSight) {
     window_->arrange(QStringLiteral("claims"));
     window_->cursor().setAngle(1.0);
     FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
-                        window_.get());
+                        QStringLiteral("clock"), window_.get());
     dialog.show();
-    auto& drawing = child<QComboBox>(dialog, "drawing");
-    drawing.setCurrentIndex(drawing.findData(QStringLiteral("clock")));
+    EXPECT_EQ(child<QComboBox>(dialog, "drawing").currentData().toString(), "clock")
+        << "the view that one is in is proposed";
     child<QSpinBox>(dialog, "frames").setValue(4);
     QSignalSpy written(&dialog, &FramesDialog::written);
     dialog.writeTo(folder_.path());
@@ -237,7 +286,7 @@ TEST_F(FramesWindow, WritesNumberedPicturesOfADrawingThatIsOutOfSight) {
 }
 
 TEST_F(FramesWindow, StopLeavesNothingBehind) {
-    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"),
+    FramesDialog dialog(window_->views(), window_->cursor(), QStringLiteral("sample"), QString(),
                         window_.get());
     dialog.show();
     child<QSpinBox>(dialog, "frames").setValue(3600);

@@ -1,6 +1,7 @@
 #include "tests/ui/desktop_fixture.h"
 
 #include "core/design/file.h"
+#include "core/design/schedules.h"
 #include "ui/document/samples.h"
 #include "ui/panels/figures_panel.h"
 
@@ -43,7 +44,7 @@ bool WindowTest::waitUntilSolved() {
         [this] {
             return !window_->solver().isBusy() && window_->solution() &&
                    !window_->solution()->live &&
-                   window_->solution()->design == window_->document().design();
+                   window_->solution()->design == design::atItsSpeed(window_->document().design());
         },
         60000);
 }

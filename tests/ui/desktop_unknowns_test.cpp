@@ -6,10 +6,16 @@
 #include "ui/plots/study/bands_plot.h"
 #include "ui/plots/study/decides_view.h"
 #include "ui/plots/study/ranges_view.h"
+#include "ui/plots/study/torque_curve.h"
+#include "ui/plots/turn/channel_plot.h"
+#include "ui/window/views.h"
 
 #include <QComboBox>
+#include <QMenu>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace lobewright;
 using namespace lobewright::ui;
@@ -91,4 +97,59 @@ TEST_F(UnknownsTest, AClickOnARowAsksForItsInput) {
     }
     ASSERT_EQ(wanted.size(), 1);
     EXPECT_TRUE(wanted[0][0].toString().startsWith(QLatin1Char('/')));
+}
+
+namespace {
+/// Share of the pixels in which two pictures of one size differ.
+double difference(const QImage& a, const QImage& b) {
+    long differing = 0;
+    for (int y = 0; y < a.height(); ++y) {
+        for (int x = 0; x < a.width(); ++x)
+            differing += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
+    }
+    return static_cast<double>(differing) / (static_cast<double>(a.width()) * a.height());
+}
+} // namespace
+
+TEST_F(UnknownsTest, OneSwitchPutsBandsBehindAllPlotsOfTheDesign) {
+    auto& gas = dynamic_cast<ChannelPlot&>(view(QStringLiteral("gas")));
+    auto& torque = dynamic_cast<TorqueCurve&>(view(QStringLiteral("torque-curve")));
+    window_->views().refresh(*window_->views().find(QStringLiteral("gas")));
+    window_->views().refresh(*window_->views().find(QStringLiteral("torque-curve")));
+    const QImage without = gas.canvas().toPixmap(500, 300).toImage();
+    const int graphs = torque.plot().graphCount();
+    BandsBehind& behind = window_->views().bands().behind();
+    QMenu menu;
+    gas.addOptions(menu);
+    const auto actions = menu.actions();
+    const auto action = std::ranges::find(actions, BandsBehind::tr("Show &bands"), &QAction::text);
+    ASSERT_NE(action, actions.end());
+    (*action)->setChecked(true);
+    EXPECT_TRUE(behind.isShown());
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return behind.channel("pressure_bar") && !behind.curve().empty(); }, 300000));
+    EXPECT_GT(difference(gas.canvas().toPixmap(500, 300).toImage(), without), 0.02);
+    EXPECT_EQ(torque.plot().graphCount(), graphs + 8); // four edges of torque and of power
+    EXPECT_TRUE(torque.readoutText().contains(QStringLiteral("9 of 10")));
+    const auto low = torque.plot().graph(0)->data(), high = torque.plot().graph(1)->data();
+    ASSERT_GT(low->size(), 3);
+    for (int i = 0; i < low->size(); ++i)
+        EXPECT_LT(low->at(i)->value, high->at(i)->value);
+    behind.setShown(false);
+    EXPECT_EQ(behind.channel("pressure_bar"), nullptr);
+    EXPECT_EQ(torque.plot().graphCount(), graphs);
+    EXPECT_LT(difference(gas.canvas().toPixmap(500, 300).toImage(), without), 0.001);
+}
+
+TEST_F(UnknownsTest, BandsOfAnotherDesignAreNotShown) {
+    BandsBehind& behind = window_->views().bands().behind();
+    behind.setShown(true);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return behind.channel("pressure_bar") != nullptr; }, 300000));
+    Edit edit;
+    edit.changes = {{"/running/speed_rpm", 450.0}};
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    EXPECT_EQ(behind.channel("pressure_bar"), nullptr);
+    EXPECT_TRUE(behind.curve().empty());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return behind.channel("pressure_bar") != nullptr; }, 300000));
 }

@@ -184,7 +184,8 @@ TEST_F(GermanScreen, Dialogs) {
     read(lift);
     ExportDialog track(window_->document().design(), QStringLiteral("x"), window_.get());
     read(track);
-    FramesDialog frames(window_->views(), window_->cursor(), QStringLiteral("x"), window_.get());
+    FramesDialog frames(window_->views(), window_->cursor(), QStringLiteral("x"), QString(),
+                        window_.get());
     read(frames);
     PreferencesDialog preferences(window_.get());
     read(preferences);

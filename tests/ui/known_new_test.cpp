@@ -1,6 +1,9 @@
 #include "core/claims/claims_file.h"
+#include "core/claims/claims_keys.h"
 #include "core/design/ranged_inputs.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/base/core_text.h"
+#include "ui/dialogs/candidate_table.h"
 #include "ui/dialogs/draft_view.h"
 #include "ui/dialogs/duty_page.h"
 #include "ui/dialogs/new_engine_dialog.h"
@@ -10,6 +13,7 @@
 
 #include <QComboBox>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -17,6 +21,7 @@
 #include <QTabBar>
 #include <QTableWidget>
 #include <QTest>
+#include <fmt/format.h>
 
 using namespace lobewright;
 using namespace lobewright::ui;
@@ -63,6 +68,17 @@ class NewEngineTest : public WindowTest {
     static QTableWidget& steps(NewEngineDialog& dialog) {
         return *dialog.drafts().findChild<QTableWidget*>(QStringLiteral("steps"));
     }
+    /// Beside each of the six labels stands a value of every candidate.
+    static void expectSixFiguresEach(NewEngineDialog& dialog) {
+        auto* grid = dialog.findChild<CandidateTable*>()->layout();
+        int values = 0;
+        for (int i = 0; i < grid->count(); ++i) {
+            const auto* label = qobject_cast<QLabel*>(grid->itemAt(i)->widget());
+            const bool isValue = label && label->alignment().testFlag(Qt::AlignRight);
+            values += isValue && !label->text().isEmpty() ? 1 : 0;
+        }
+        EXPECT_EQ(values, 36);
+    }
     static int rowOf(const QTableWidget& table, const QString& quantity) {
         for (int row = 0; row < table.rowCount(); ++row) {
             if (table.item(row, 0)->text() == quantity)
@@ -75,17 +91,22 @@ class NewEngineTest : public WindowTest {
 
 } // namespace
 
-TEST_F(NewEngineTest, PublishedFiguresGiveThreeCandidatesOfWhichOneOpens) {
+TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
     ask([](NewEngineDialog& dialog) {
         EXPECT_FALSE(open(dialog).isEnabled());
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
         type(entry(dialog, QStringLiteral("Speed of highest power")), QStringLiteral("1800 rpm"));
         waitForDrafts(dialog);
-        ASSERT_EQ(dialog.drafts().candidates().size(), 3U);
-        auto* third = dialog.findChild<QRadioButton*>(QStringLiteral("candidate2"));
-        ASSERT_NE(third, nullptr);
-        QTest::mouseClick(third->parentWidget(), Qt::LeftButton, {}, QPoint(60, 120));
-        EXPECT_TRUE(third->isChecked());
+        // One, two and three lobes, each not boosted and boosted.
+        ASSERT_EQ(dialog.drafts().candidates().size(), 6U);
+        auto* last = dialog.findChild<QRadioButton*>(QStringLiteral("candidate5"));
+        ASSERT_NE(last, nullptr);
+        // A click on the drawing below chooses too.
+        QTest::mouseClick(last->parentWidget(), Qt::LeftButton, {},
+                          last->geometry().center() + QPoint(0, 90));
+        EXPECT_TRUE(last->isChecked());
+        EXPECT_EQ(dialog.drafts().selected(), &dialog.drafts().candidates()[5]);
+        expectSixFiguresEach(dialog);
         ASSERT_TRUE(open(dialog).isEnabled());
         QTest::mouseClick(&open(dialog), Qt::LeftButton);
     });
@@ -125,7 +146,7 @@ TEST_F(NewEngineTest, OwnNumberTakesThePlaceOfARule) {
         type(entry(dialog, QStringLiteral("Stroke")), QStringLiteral("40 mm"));
         type(entry(dialog, QStringLiteral("Reciprocations per turn")), QStringLiteral("2"));
         waitForDrafts(dialog);
-        ASSERT_EQ(dialog.drafts().candidates().size(), 1U);
+        ASSERT_EQ(dialog.drafts().candidates().size(), 2U); // boosted or not
         QTableWidget& table = steps(dialog);
         const int row = rowOf(table, QStringLiteral("Piston mass"));
         table.setCurrentCell(row, 1);
@@ -141,6 +162,23 @@ TEST_F(NewEngineTest, OwnNumberTakesThePlaceOfARule) {
         table.item(row, 1)->setText(QString());
         waitForDrafts(dialog);
         EXPECT_NE(dialog.drafts().candidates()[0].design.mechanism.pistonMass.inlet, 1.25);
+    });
+}
+
+// The page asks for what a draft follows, and for nothing else.
+TEST_F(NewEngineTest, AsksForTheFiguresThatADraftFollows) {
+    ask([](NewEngineDialog& dialog) {
+        QStringList asked;
+        for (const auto* line : dialog.published().findChildren<QLineEdit*>())
+            asked << line->accessibleName();
+        for (const auto* box : dialog.published().findChildren<QComboBox*>())
+            asked << box->accessibleName();
+        study::forEachGroup([&](std::string_view group, const auto& keys, auto) {
+            for (const auto& key : keys) {
+                const std::string path = fmt::format("/{}/{}", group, key.name);
+                EXPECT_EQ(asked.contains(coreText(key.label)), draft::isFollowed(path)) << path;
+            }
+        });
     });
 }
 

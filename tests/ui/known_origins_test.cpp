@@ -1,11 +1,15 @@
 #include "core/design/ranged_inputs.h"
+#include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/dialogs/lift_import_dialog.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/number_panel.h"
+#include "ui/panels/snapshots_panel.h"
 
 #include <QAction>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -13,6 +17,8 @@
 #include <QPushButton>
 #include <QTest>
 #include <QToolButton>
+
+#include <cmath>
 
 using namespace lobewright;
 using namespace lobewright::ui;
@@ -196,4 +202,57 @@ TEST_F(OriginsTest, ReportBeginsWithWhatTheDesignRestsOn) {
         text.contains(
             QStringLiteral("%1 … %2\u00A0mm").arg(number(bore) - 1.0).arg(number(bore) + 2.0)))
         << text.toStdString();
+}
+
+// Wherever the design goes, what is known of it goes along.
+TEST_F(OriginsTest, SurviveSavingUndoBaselineSnapshotsAndTheImportOfALift) {
+    const design::Knowledge known = design().knowledge;
+    const auto change = [this] {
+        auto edit = Edit{QStringLiteral("Bore"), {{bore, number(bore) + 1.0}}, {}, {}};
+        ASSERT_TRUE(window_->document().apply(edit).empty());
+        ASSERT_TRUE(waitUntilSolved());
+    };
+    const QString file = fileIn(QStringLiteral("origins.lobewright.json"));
+    ASSERT_TRUE(window_->saveTo(file));
+    ASSERT_TRUE(window_->openFile(file));
+    EXPECT_EQ(design().knowledge, known);
+    ASSERT_TRUE(waitUntilSolved());
+
+    window_->keepBaseline();
+    Q_EMIT window_->snapshots().taken(QStringLiteral("before"));
+    change();
+    undo().undo();
+    EXPECT_EQ(design().knowledge, known);
+    undo().redo();
+    const design::Knowledge changed = design().knowledge;
+    // Out to the baseline and back.
+    for (auto* action : window_->findChildren<QAction*>()) {
+        if (action->text() == QStringLiteral("&Exchange design and baseline")) {
+            action->trigger();
+            EXPECT_EQ(design().knowledge, known);
+            ASSERT_TRUE(waitUntilSolved());
+            action->trigger();
+            EXPECT_EQ(design().knowledge, changed);
+        }
+    }
+    Q_EMIT window_->snapshots().restoreWanted(0);
+    EXPECT_EQ(design().knowledge, known);
+
+    QFile lift(fileIn(QStringLiteral("lift.csv")));
+    ASSERT_TRUE(lift.open(QIODevice::WriteOnly));
+    lift.write("angle_deg,lift_mm\n");
+    for (int angle = 0; angle < 360; ++angle)
+        lift.write(QStringLiteral("%1,%2\n")
+                       .arg(angle)
+                       .arg(18.0 * (1.0 - std::cos(2.0 * angle * units::degree)), 0, 'f', 4)
+                       .toUtf8());
+    lift.close();
+    LiftImportDialog import(window_->document(), window_.get());
+    import.show();
+    ASSERT_TRUE(import.openTable(lift.fileName()));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !import.isBusy() && import.fit(); }, 30000));
+    QTest::mouseClick(import.findChild<QPushButton*>(QStringLiteral("use")), Qt::LeftButton);
+    ASSERT_TRUE(std::holds_alternative<motion::KnotShape>(design().tracks.inlet.shape));
+    EXPECT_EQ(design::knownOf(design(), bore), known.at(bore));
+    EXPECT_EQ(design::knownOf(design(), lambda), known.at(lambda));
 }

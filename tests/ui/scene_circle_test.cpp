@@ -75,7 +75,7 @@ TEST(CylinderCircle, RingAnglesGrowClockwiseFromTheTop) {
     EXPECT_LT(view.middleOf(2).x(), view.middleOf(0).x());
 }
 
-TEST(CirclePictures, AreKept) {
+TEST(CirclePictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     for (const bool dark : {false, true})
         for (const QSize size : {QSize(300, 240), QSize(380, 520), QSize(700, 420)}) {
@@ -84,7 +84,7 @@ TEST(CirclePictures, AreKept) {
             view.resize(size);
             view.showSolution(inventedSolution(twoLobeDesign()));
             cursor.setAngle(100.0 * deg);
-            keepPicture(
+            expectPicture(
                 view,
                 QStringLiteral("circle-%1-%2").arg(size.width()).arg(dark ? "dark" : "light"));
         }

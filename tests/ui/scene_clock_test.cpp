@@ -1,3 +1,4 @@
+#include "core/reference/crank_cycle.h"
 #include "core/units.h"
 #include "tests/ui/scene_fixture.h"
 #include "ui/scene/base/phase.h"
@@ -79,11 +80,64 @@ TEST_F(Clock, PictureMovesWithTheShaft) {
     const QImage before = view.grab().toImage();
     cursor.setAngle(0.9);
     EXPECT_NE(view.grab().toImage(), before);
-    keepPicture(view, QStringLiteral("clock-same-speed"));
+    expectPicture(view, QStringLiteral("clock-same-speed"));
     view.setGear(ClockView::Gear::sameStrokes);
     view.resize(360, 240);
-    keepPicture(view, QStringLiteral("clock-same-strokes"));
+    expectPicture(view, QStringLiteral("clock-same-strokes"));
 }
+
+// Burns, breathes and shows the colour of its own gas, in both gears.
+class ClockGas : public ::testing::TestWithParam<ClockView::Gear> {};
+
+TEST_P(ClockGas, CranksRunTheirOwnSolvedCycle) {
+    TurnCursor cursor;
+    ClockView view{cursor};
+    useTones(view, false);
+    view.resize(700, 480);
+    const auto solution = solvedSample("biogas-pump-set");
+    view.showSolution(solution);
+    view.setGear(GetParam());
+    EXPECT_FALSE(view.crankGas(0.0)) << "solved beside the window";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return view.isComplete(); }));
+    SilentMonitor monitor;
+    const auto own =
+        study::crankCycle(*solution, GetParam() == ClockView::Gear::sameStrokes, monitor);
+    ASSERT_TRUE(own);
+    double highest = 0.0, burningAt = -1.0;
+    for (double theta = 0.0; theta < units::turn; theta += units::degree) {
+        const double angle = view.crankAngle(End::inlet, theta) + units::pi;
+        const auto gas = view.crankGas(theta);
+        ASSERT_TRUE(gas);
+        EXPECT_NEAR(gas->pressure * units::bar, own->gas.trace->pressure(angle), 1.0);
+        highest = std::max(highest, gas->pressure);
+        if (gas->burning)
+            burningAt = theta;
+        const auto chamber = own->chamber.at(angle);
+        for (const End side : bothEnds) {
+            double open = 0.0;
+            for (const auto& row : solution->design.ports[side])
+                open += view.crankOpening(side, row, theta);
+            const double area = side == End::inlet ? chamber.inletArea : chamber.exhaustArea;
+            EXPECT_EQ(open > 1e-9, area > 1e-12) << name(side) << " at " << theta;
+        }
+    }
+    EXPECT_GT(highest, 20.0) << "compressed and fired";
+    ASSERT_GE(burningAt, 0.0);
+    cursor.setAngle(burningAt);
+    const QImage picture = view.grab().toImage();
+    int burning = 0;
+    for (int y = picture.height() / 2; y < picture.height(); ++y) {
+        for (int x = 0; x < picture.width(); ++x)
+            burning += picture.pixelColor(x, y) == Palette::of(view).burning ? 1 : 0;
+    }
+    EXPECT_GT(burning, 50);
+    expectPicture(view, GetParam() == ClockView::Gear::sameSpeed ? QStringLiteral("clock-burning")
+                                                                 : QStringLiteral("clock-geared"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Gears, ClockGas,
+                         ::testing::Values(ClockView::Gear::sameSpeed,
+                                           ClockView::Gear::sameStrokes));
 
 TEST(SpaceView, HoldsTheOpenGLViewOnlyWhileItIsSeen) {
     TurnCursor cursor;

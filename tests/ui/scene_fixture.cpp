@@ -4,14 +4,17 @@
 #include "core/design/file.h"
 #include "core/units.h"
 #include "tests/places.h"
+#include "tests/ui/drawn_text.h"
 #include "ui/base/palette.h"
 
 #include <QDir>
 #include <QPixmap>
+#include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <map>
 #include <stdexcept>
 
 namespace lobewright::ui::test {
@@ -165,12 +168,27 @@ double distanceToStretch(const QPointF& point, const QPointF& from, const QPoint
     return std::hypot(off.x(), off.y());
 }
 
-void keepPicture(QWidget& widget, const QString& name) {
-    const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
-    if (folder.isEmpty())
-        return;
-    QDir().mkpath(folder);
-    widget.grab().save(QDir(folder).filePath(name + QStringLiteral(".png")));
+void expectPicture(QWidget& widget, const QString& name) {
+    const QImage picture = widget.grab().toImage().convertToFormat(QImage::Format_RGB32);
+    if (const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES"); !folder.isEmpty()) {
+        QDir().mkpath(folder);
+        picture.save(QDir(folder).filePath(name + QStringLiteral(".png")));
+    }
+    std::map<QRgb, int> tones;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            ++tones[picture.pixel(x, y)];
+    ASSERT_FALSE(tones.empty()) << name.toStdString();
+    const auto ground =
+        std::max_element(tones.begin(), tones.end(),
+                         [](const auto& a, const auto& b) { return a.second < b.second; });
+    const bool isDark = widget.palette().color(QPalette::Window).lightness() < 128;
+    EXPECT_EQ(QColor(ground->first).lightness() < 128, isDark) << name.toStdString();
+    const int all = picture.width() * picture.height();
+    EXPECT_GT(all - ground->second, all / 100) << name.toStdString() << " is empty";
+    for (const DrawnText& text : drawnText(widget))
+        EXPECT_TRUE(QRectF(widget.rect()).intersects(text.box))
+            << name.toStdString() << ": " << text.text.toStdString();
 }
 
 void useTones(QWidget& widget, bool dark) {

@@ -47,9 +47,10 @@ void dragMouse(QWidget& widget, const QPointF& from, const QPointF& to,
 /// From a point to a stretch of a line.
 double distanceToStretch(const QPointF& point, const QPointF& from, const QPointF& to);
 
-/// Saves a picture of the widget at a size, in light or dark tones, to the folder named by
-/// LOBEWRIGHT_PICTURES, if that is set.
-void keepPicture(QWidget& widget, const QString& name);
+/// The widget's picture is of its theme and not empty: its prevailing tone is as light or dark as
+/// the ground of its palette, other tones cover a share of it, and what is written lies on it.
+/// Saved to the folder named by LOBEWRIGHT_PICTURES as well, if that is set.
+void expectPicture(QWidget& widget, const QString& name);
 
 /// Light and dark tones for a widget of its own.
 void useTones(QWidget& widget, bool dark);

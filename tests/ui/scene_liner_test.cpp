@@ -57,7 +57,7 @@ TEST_F(Liner, SaysWhatRingsAndSkirtRunInto) {
     EXPECT_TRUE(remarks.join(' ').contains(QStringLiteral("Ring 2 runs over the wide ports")));
 }
 
-TEST(LinerPictures, AreKept) {
+TEST(LinerPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     cursor.setAngle(130.0 * units::degree);
     for (const bool dark : {false, true})
@@ -68,7 +68,7 @@ TEST(LinerPictures, AreKept) {
             design::Design design = twoLobeDesign();
             design.mechanism.piston->length = 34.0 * mm;
             view.showGeometry(geometryOf(dark ? design : twoLobeDesign()));
-            keepPicture(
+            expectPicture(
                 view, QStringLiteral("liner-%1-%2").arg(size.width()).arg(dark ? "dark" : "light"));
         }
 }

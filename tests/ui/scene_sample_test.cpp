@@ -127,7 +127,7 @@ TEST_P(Sample, AFrameOfEveryViewIsPaintedInAFewMilliseconds) {
     }
 }
 
-TEST_P(Sample, PicturesAreKept) {
+TEST_P(Sample, PicturesShowTheThemeAndTheirWords) {
     for (const bool dark : {false, true})
         for (const QSize size : {QSize(420, 280), QSize(960, 540)}) {
             TurnCursor cursor;
@@ -141,7 +141,8 @@ TEST_P(Sample, PicturesAreKept) {
                 useTones(*view, dark);
                 view->resize(size);
                 view->showSolution(solved());
-                keepPicture(*view, pictureName(view->objectName().toLatin1(), dark, size.width()));
+                expectPicture(*view,
+                              pictureName(view->objectName().toLatin1(), dark, size.width()));
                 EXPECT_FALSE(view->handles().empty() && view != &circle);
             }
         }

@@ -2,8 +2,10 @@
 #include "tests/ui/scene_fixture.h"
 #include "ui/base/palette.h"
 #include "ui/scene/solid/engine_solid.h"
+#include "ui/scene/solid/space_view.h"
 
 #include <QTest>
+#include <QToolButton>
 #include <QWheelEvent>
 #include <gtest/gtest.h>
 
@@ -17,7 +19,7 @@ constexpr double mm = units::millimetre;
 /// Least distance of a track's corners to the axis of the roller of cylinder 1, on the outer side
 /// of that axis and on its inner side.
 std::pair<double, double> nearestTo(const mechanism::OpposedPair& pair, End end, double theta) {
-    const SolidMesh mesh = trackMesh(pair, end);
+    const SolidMesh mesh = trackMesh(pair, end).running;
     const double inward = end == End::inlet ? 1.0 : -1.0;
     const double z = rollerOrigin(pair, end) + inward * pair.lift(end, theta).y;
     std::pair<double, double> least{1e300, 1e300};
@@ -112,11 +114,15 @@ class Solid : public ::testing::Test {
     EngineSolid solid{cursor};
 };
 
+// Only what the rollers run on has the colour of its side: each is seen from the other end.
 TEST_F(Solid, ShowsBothTracksInTheHuesOfTheirSides) {
     const QImage image = frame();
     EXPECT_GT(share(image, Palette::lightTones().inlet), 0.01);
-    EXPECT_GT(share(image, Palette::lightTones().exhaust), 0.01);
     EXPECT_EQ(image.pixelColor(3, 3).name(), Palette::lightTones().paper.name());
+    EngineSolid::View view;
+    view.azimuth = -view.azimuth;
+    solid.setView(view);
+    EXPECT_GT(share(frame(), Palette::lightTones().exhaust), 0.01);
 }
 
 TEST_F(Solid, TurnsWithTheShaftAndOrbitsWithTheHand) {
@@ -150,14 +156,65 @@ TEST_F(Solid, WholeEngineIsInThePictureFromAnySide) {
     }
 }
 
-TEST_F(Solid, PicturesAreKept) {
+TEST_F(Solid, PartsStandApartAndTheEyeGoesToARoller) {
+    const QImage whole = frame();
+    EngineSolid::View view;
+    view.apart = 1.0F;
+    solid.setView(view);
+    const QImage exploded = frame();
+    EXPECT_NE(exploded, whole);
+    for (int y = 0; y < exploded.height() - 30; y += 5) // still all of it
+        EXPECT_EQ(exploded.pixelColor(2, y).name(), Palette::lightTones().paper.name());
+    view = {};
+    view.onRoller = true;
+    view.azimuth = 215.0F;
+    view.distance = 0.32F;
+    solid.setView(view);
+    // The inlet track alone fills much of the picture there.
+    const QImage near = frame();
+    EXPECT_GT(share(near, Palette::lightTones().inlet), 0.03);
+    EXPECT_LT(share(near, Palette::lightTones().exhaust), 0.01);
+    const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
+    if (!folder.isEmpty()) {
+        exploded.save(folder + "/solid-exploded.png");
+        near.save(folder + "/solid-roller.png");
+    }
+}
+
+TEST(SolidButtons, TurnTheView) {
+    if (!EngineSolid::isAvailable())
+        GTEST_SKIP() << "no OpenGL";
+    TurnCursor cursor;
+    SpaceView view(cursor);
+    view.resize(640, 420);
+    view.showSolution(inventedSolution(twoLobeDesign()));
+    view.show();
+    ASSERT_NE(view.solid(), nullptr);
+    const auto buttons = view.findChildren<QToolButton*>();
+    ASSERT_EQ(buttons.size(), 5);
+    for (auto* button : buttons) {
+        EXPECT_FALSE(button->toolTip().isEmpty());
+        const EngineSolid::View before = view.solid()->view();
+        button->click();
+        if (button != buttons.front()) {
+            EXPECT_NE(view.solid()->view(), before) << button->text().toStdString();
+        }
+    }
+    buttons.front()->click();
+    EXPECT_EQ(view.solid()->view().azimuth, EngineSolid::View{}.azimuth);
+    EXPECT_FALSE(view.solid()->view().onRoller);
+}
+
+TEST_F(Solid, PicturesStandOnThePaperOfTheirTheme) {
     for (const bool dark : {false, true}) {
         useTones(solid, dark);
         solid.setView({});
         cursor.setAngle(0.7);
         const QString folder = qEnvironmentVariable("LOBEWRIGHT_PICTURES");
         const QImage image = frame();
-        EXPECT_FALSE(image.isNull());
+        const QColor paper = (dark ? Palette::darkTones() : Palette::lightTones()).paper;
+        EXPECT_EQ(image.pixelColor(2, 2).name(), paper.name());
+        EXPECT_NE(image.pixelColor(image.rect().center()).name(), paper.name());
         if (!folder.isEmpty())
             image.save(folder + (dark ? "/solid-dark.png" : "/solid-light.png"));
     }

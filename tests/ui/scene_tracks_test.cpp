@@ -289,7 +289,7 @@ TEST_F(Tracks, UndercutIsMarkedWhereTheLobeIsSharperThanTheRoller) {
     }
 }
 
-TEST(TrackPictures, AreKept) {
+TEST(TrackPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     for (const bool dark : {false, true})
         for (const QSize size : {QSize(380, 250), QSize(700, 420), QSize(1300, 620)}) {
@@ -300,7 +300,7 @@ TEST(TrackPictures, AreKept) {
             cursor.setAngle(40.0 * deg);
             const QString name =
                 QStringLiteral("tracks-%1-%2").arg(size.width()).arg(dark ? "dark" : "light");
-            keepPicture(view, name);
+            expectPicture(view, name);
             view.showGeometry(geometryOf(knotDesign()));
             view.showBaseline(inventedSolution(twoLobeDesign()));
             view.show();
@@ -308,7 +308,7 @@ TEST(TrackPictures, AreKept) {
             dragMouse(view, knot, knot + QPointF(6.0, -3.0));
             QTest::mouseMove(&view, (knot + QPointF(2.0, 0.0)).toPoint());
             QTest::qWait(20);
-            keepPicture(view, name + QStringLiteral("-knots"));
+            expectPicture(view, name + QStringLiteral("-knots"));
         }
 }
 

@@ -128,7 +128,7 @@ TEST_F(NothingReplacedUnasked, ResultsAndPicturesOverATurn) {
     EXPECT_TRUE(asked.contains("summary.json")) << asked.toStdString();
     EXPECT_EQ(contents(fileIn("summary.json")), before);
 
-    FramesDialog frames(window_->views(), window_->cursor(), "mine", window_.get());
+    FramesDialog frames(window_->views(), window_->cursor(), "mine", QString(), window_.get());
     frames.show();
     frames.findChild<QSpinBox*>("frames")->setValue(3);
     const QString picture =

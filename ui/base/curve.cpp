@@ -39,6 +39,9 @@ QString valueText(double value, double largest) {
 QString shortText(double value) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    constexpr double nothing = 1e-12; // rounding of what cancels
+    if (std::abs(value) < nothing)
+        return locale.toString(0);
     // Engineers read 217557, not 2.176e+05.
     const bool isLarge = std::abs(value) >= 1e4 && std::abs(value) < 1e7;
     const QString text = isLarge ? locale.toString(std::abs(value), 'f', 0)

@@ -6,6 +6,8 @@
 #include <QPen>
 #include <QString>
 
+#include <string>
+
 class QCPGraph;
 
 namespace lobewright::ui {
@@ -35,6 +37,7 @@ struct Curve {
     QCPGraph* now = nullptr;
     QCPGraph* before = nullptr;
     bool visible = true;
+    std::string channel{}; ///< that it shows; empty: none
 };
 
 /// "1234.5", "0.123": four or five digits, the same number for neighbouring values.

@@ -26,7 +26,7 @@ Palette makeLight() {
     p.quiet = QColor("#656b73");
     p.grid = QColor("#dcd9d1");
     p.inlet = QColor("#1b64b0");
-    p.exhaust = QColor("#b35f00");
+    p.exhaust = QColor("#a35600");
     p.warning = QColor("#ad1a6a");
     p.cursor = QColor("#3f4650");
     p.metal = QColor("#8f959e");
@@ -46,7 +46,7 @@ Palette makeDark() {
     p.grid = QColor("#3a4048");
     p.inlet = QColor("#5aa7ee");
     p.exhaust = QColor("#f0a23c");
-    p.warning = QColor("#ff4f87");
+    p.warning = QColor("#ff5a8f");
     p.cursor = QColor("#c9c7c1");
     p.metal = QColor("#7d858f");
     p.metalPale = QColor("#4a515a");

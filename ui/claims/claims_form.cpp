@@ -7,53 +7,42 @@
 #include "ui/base/palette.h"
 #include "ui/panels/number_edit.h"
 
+#include <QApplication>
 #include <QComboBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
 
 namespace lobewright::ui {
 
 namespace {
 
-QString fromView(TextId text) {
-    return coreText(text);
-}
+constexpr int wantedAtOnce = 3;
+/// Characters that a published figure, a count and a word need.
+constexpr int amountWidth = 15, countWidth = 7;
 
 QString helpOf(TextId label, TextId help) {
     return help.empty() ? ClaimsForm::tr("%1, as it was published; empty: not published")
-                              .arg(fromView(label))
-                        : fromView(help);
+                              .arg(coreText(label))
+                        : coreText(help);
 }
 
-/// An editor with room for the rule that an entry broke.
-struct MarkedEdit {
-    QWidget* both;
-    QLabel* rule;
-};
-
-MarkedEdit marked(QWidget* editor, QWidget* parent) {
-    auto* both = new QWidget(parent);
-    auto* column = new QVBoxLayout(both);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(1);
-    column->addWidget(editor);
-    auto* rule = new QLabel(both);
-    rule->setObjectName(QStringLiteral("problem"));
-    rule->setTextFormat(Qt::PlainText); // what was typed is quoted
-    rule->setWordWrap(true);
-    rule->hide();
-    column->addWidget(rule);
-    return {both, rule};
+void colour(QLabel& label, const QColor& tone) {
+    QPalette palette = label.palette();
+    palette.setColor(QPalette::WindowText, tone);
+    label.setPalette(palette);
 }
 
 void sayRule(QLabel& rule, const QString& text) {
-    QPalette palette = rule.palette();
-    palette.setColor(QPalette::WindowText, Palette::of(rule).warning);
-    rule.setPalette(palette);
+    colour(rule, Palette::of(rule).warning);
     rule.setText(text);
     rule.setVisible(!text.isEmpty());
 }
@@ -74,131 +63,162 @@ QString ruleBroken(const study::Claims& claims) {
     return read ? QString() : coreText(read.problems().front().message);
 }
 
+/// As wide as what is typed in it; the rest of the line stays free.
+void setCharacters(QWidget& edit, int count) {
+    edit.setFixedWidth(count * edit.fontMetrics().horizontalAdvance(QLatin1Char('0')) + 12);
+}
+
+QComboBox* wordBox(const QStringList& words, QWidget* parent) {
+    auto* box = new QComboBox(parent);
+    box->addItems(words);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    box->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    return box;
+}
+
 } // namespace
 
-template <class Key, class Access>
-void ClaimsForm::addText(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                         Access access) {
-    auto* edit = new QLineEdit(this);
-    edit->setToolTip(helpOf(key.label, key.help));
-    edit->setAccessibleName(fromView(key.label));
-    const MarkedEdit field = marked(edit, this);
-    form.addRow(fromView(key.label), field.both);
-    const auto member = key.text;
-    lines.push_back({[=, this](bool all) {
-        if (!all && isMarked(*field.rule))
-            return;
-        edit->setText(QString::fromStdString(access(claims_).*member));
-        edit->setCursorPosition(0);
-        sayRule(*field.rule, {});
-    }});
-    connect(edit, &QLineEdit::editingFinished, this, [=, this, label = fromView(key.label)] {
-        study::Claims claims = claims_;
-        access(claims).*member = edit->text().toStdString();
-        if (accept(*field.rule, ruleBroken(claims)))
-            change(std::move(claims), label);
-    });
+/// The editor with room for the rule that an entry broke and for what it would decide.
+void ClaimsForm::finish(Line& line, QWidget* editor, const QString& label, const QString& help) {
+    editor->setToolTip(help);
+    editor->setAccessibleName(label);
+    line.editor = editor;
+    line.field = new QWidget(this);
+    auto* column = new QVBoxLayout(line.field);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(1);
+    column->addWidget(editor);
+    const auto addLine = [&](const char* name) {
+        auto* text = new QLabel(line.field);
+        text->setObjectName(QLatin1String(name));
+        text->setTextFormat(Qt::PlainText); // what was typed is quoted
+        text->setWordWrap(true);
+        text->hide();
+        column->addWidget(text);
+        return text;
+    };
+    line.rule = addLine("problem");
+    line.hint = addLine("wanted");
+    line.form->addRow(label, line.field);
 }
 
 template <class Key, class Access>
-void ClaimsForm::addAmount(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                           Access access) {
+void ClaimsForm::addText(Line& line, const Key& key, Access access) {
     auto* edit = new QLineEdit(this);
-    edit->setToolTip(helpOf(key.label, key.help));
-    edit->setAccessibleName(fromView(key.label));
-    edit->setPlaceholderText(fromView(study::describe(key.dimension)));
-    const MarkedEdit field = marked(edit, this);
-    form.addRow(fromView(key.label), field.both);
+    finish(line, edit, coreText(key.label), helpOf(key.label, key.help));
+    const auto member = key.text;
+    line.isFilled = [=, this] { return !(access(claims_).*member).empty(); };
+    line.refresh = [=, this, rule = line.rule](bool all) {
+        if (!all && isMarked(*rule))
+            return;
+        edit->setText(QString::fromStdString(access(claims_).*member));
+        edit->setCursorPosition(0);
+        sayRule(*rule, {});
+    };
+    connect(edit, &QLineEdit::editingFinished, this,
+            [=, this, rule = line.rule, label = coreText(key.label)] {
+                study::Claims claims = claims_;
+                access(claims).*member = edit->text().toStdString();
+                if (accept(*rule, ruleBroken(claims)))
+                    change(std::move(claims), label);
+            });
+}
+
+template <class Key, class Access>
+void ClaimsForm::addAmount(Line& line, const Key& key, Access access) {
+    auto* edit = new QLineEdit(this);
+    finish(line, edit, coreText(key.label),
+           helpOf(key.label, key.help) + QLatin1Char('\n') +
+               coreText(study::describe(key.dimension)));
+    setCharacters(*edit, amountWidth);
+    edit->setPlaceholderText(
+        QString::fromUtf8(study::shownUnit(key.dimension).symbol.data(),
+                          static_cast<qsizetype>(study::shownUnit(key.dimension).symbol.size())));
     const auto member = key.amount;
-    lines.push_back({[=, this](bool all) {
+    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
+    line.refresh = [=, this, rule = line.rule](bool all) {
         const auto& value = access(claims_).*member;
-        if (!all && isMarked(*field.rule))
+        if (!all && isMarked(*rule))
             return;
         edit->setText(value ? QString::fromStdString(study::text(*value)) : QString());
-        sayRule(*field.rule, {});
-    }});
-    connect(edit, &QLineEdit::editingFinished, this, [=, this, &key] {
+        sayRule(*rule, {});
+    };
+    connect(edit, &QLineEdit::editingFinished, this, [=, this, &key, rule = line.rule] {
         study::Claims claims = claims_;
         const QString typed = edit->text().trimmed();
         if (typed.isEmpty()) {
             access(claims).*member = std::nullopt;
         } else {
             const auto read = study::parseAmount(typed.toStdString(), key.dimension);
-            if (!accept(*field.rule, read ? QString() : coreText(read.problems().front().message)))
+            if (!accept(*rule, read ? QString() : coreText(read.problems().front().message)))
                 return;
             access(claims).*member = *read;
         }
-        if (accept(*field.rule, ruleBroken(claims)))
-            change(std::move(claims), fromView(key.label));
+        if (accept(*rule, ruleBroken(claims)))
+            change(std::move(claims), coreText(key.label));
     });
 }
 
 template <class Key, class Access>
-void ClaimsForm::addCount(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                          Access access) {
+void ClaimsForm::addCount(Line& line, const Key& key, Access access) {
     auto* edit = new NumberEdit(this);
     edit->setMayBeEmpty(true);
     edit->setWhole(key.whole);
-    edit->setToolTip(helpOf(key.label, key.help));
-    edit->setAccessibleName(fromView(key.label));
-    const MarkedEdit field = marked(edit, this);
-    form.addRow(fromView(key.label), field.both);
+    finish(line, edit, coreText(key.label), helpOf(key.label, key.help));
+    setCharacters(*edit, countWidth);
     const auto member = key.count;
-    lines.push_back({[=, this](bool all) {
-        if (!all && isMarked(*field.rule))
+    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
+    line.refresh = [=, this, rule = line.rule](bool all) {
+        if (!all && isMarked(*rule))
             return;
         edit->setNumber(access(claims_).*member);
-        sayRule(*field.rule, {});
-    }});
-    const auto take = [=, this, &key](std::optional<double> number) {
+        sayRule(*rule, {});
+    };
+    const auto take = [=, this, &key, rule = line.rule](std::optional<double> number) {
         study::Claims claims = claims_;
         access(claims).*member = number;
-        if (accept(*field.rule, ruleBroken(claims)))
-            change(std::move(claims), fromView(key.label));
+        if (accept(*rule, ruleBroken(claims)))
+            change(std::move(claims), coreText(key.label));
     };
-    connect(edit, &NumberEdit::unreadable, this, [field](const QString& text) {
-        sayRule(*field.rule, ClaimsForm::tr("“%1” is not a number").arg(text));
+    connect(edit, &NumberEdit::unreadable, this, [rule = line.rule](const QString& text) {
+        sayRule(*rule, ClaimsForm::tr("“%1” is not a number").arg(text));
     });
     connect(edit, &NumberEdit::entered, this, take);
     connect(edit, &NumberEdit::stepped, this, [take](double number) { take(number); });
 }
 
 template <class Key, class Access>
-void ClaimsForm::addChoice(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                           Access access) {
-    auto* box = new QComboBox(this);
-    box->setToolTip(helpOf(key.label, key.help));
-    box->setAccessibleName(fromView(key.label));
-    box->addItem(ClaimsForm::tr("not given"));
+void ClaimsForm::addChoice(Line& line, const Key& key, Access access) {
+    QStringList words{ClaimsForm::tr("not given")};
     for (const study::ClaimWord& word : key.words)
-        box->addItem(fromView(word.label));
-    form.addRow(fromView(key.label), box);
-    lines.push_back({[=, this, &key](bool) {
+        words << coreText(word.label);
+    auto* box = wordBox(words, this);
+    finish(line, box, coreText(key.label), helpOf(key.label, key.help));
+    line.isFilled = [=, this, &key] { return key.chosen(access(claims_)).has_value(); };
+    line.refresh = [=, this, &key](bool) {
         const auto chosen = key.chosen(access(claims_));
         box->setCurrentIndex(chosen ? static_cast<int>(*chosen) + 1 : 0);
-    }});
+    };
     connect(box, &QComboBox::activated, this, [=, this, &key](int index) {
         study::Claims claims = claims_;
         key.choose(access(claims),
                    index > 0 ? std::optional(static_cast<std::size_t>(index - 1)) : std::nullopt);
-        change(std::move(claims), fromView(key.label));
+        change(std::move(claims), coreText(key.label));
     });
 }
 
 template <class Key, class Access>
-void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                         Access access) {
-    auto* box = new QComboBox(this);
-    box->addItems({ClaimsForm::tr("not given"), ClaimsForm::tr("no"), ClaimsForm::tr("yes")});
-    box->setToolTip(helpOf(key.label, key.help));
-    box->setAccessibleName(fromView(key.label));
-    form.addRow(fromView(key.label), box);
+void ClaimsForm::addFlag(Line& line, const Key& key, Access access) {
+    auto* box =
+        wordBox({ClaimsForm::tr("not given"), ClaimsForm::tr("no"), ClaimsForm::tr("yes")}, this);
+    finish(line, box, coreText(key.label), helpOf(key.label, key.help));
     const auto member = key.flag;
-    lines.push_back({[=, this](bool) {
+    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
+    line.refresh = [=, this](bool) {
         const auto& value = access(claims_).*member;
         box->setCurrentIndex(!value ? 0 : *value ? 2 : 1);
-    }});
-    connect(box, &QComboBox::activated, this, [=, this, label = fromView(key.label)](int index) {
+    };
+    connect(box, &QComboBox::activated, this, [=, this, label = coreText(key.label)](int index) {
         study::Claims claims = claims_;
         access(claims).*member = index == 0 ? std::nullopt : std::optional(index == 2);
         change(std::move(claims), label);
@@ -206,62 +226,76 @@ void ClaimsForm::addFlag(QFormLayout& form, std::vector<Line>& lines, const Key&
 }
 
 template <class Key, class Access>
-void ClaimsForm::addKey(QFormLayout& form, std::vector<Line>& lines, const Key& key,
-                        Access access) {
+void ClaimsForm::addKey(Section& section, const Key& key, Access access) {
+    Line line;
+    line.form = section.form;
+    line.path = fmt::format("{}/{}", section.path, key.name);
     switch (key.kind) {
     case Key::Kind::text:
-        addText(form, lines, key, access);
+        addText(line, key, access);
         break;
     case Key::Kind::amount:
-        addAmount(form, lines, key, access);
+        addAmount(line, key, access);
         break;
     case Key::Kind::count:
-        addCount(form, lines, key, access);
+        addCount(line, key, access);
         break;
     case Key::Kind::choice:
-        addChoice(form, lines, key, access);
+        addChoice(line, key, access);
         break;
     case Key::Kind::flag:
-        addFlag(form, lines, key, access);
+        addFlag(line, key, access);
         break;
     }
+    section.lines.push_back(std::move(line));
 }
 
-template <class Group, class Access>
-void ClaimsForm::addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys,
-                          Access access) {
+template <class Keys, class Access>
+void ClaimsForm::addKeys(Section& section, const Keys& keys, Access access) {
     for (const auto& key : keys)
-        addKey(form, lines, key, access);
+        addKey(section, key, access);
 }
 
 ClaimsForm::ClaimsForm(QWidget* parent, Extent extent)
-    : QWidget(parent), column_(new QVBoxLayout(this)) {
+    : QWidget(parent), extent_(extent), column_(new QVBoxLayout(this)) {
     extent == Extent::everything ? buildEverything() : buildDraft();
     column_->addStretch(1);
+    refresh(true);
 }
 
 void ClaimsForm::buildEverything() {
-    addGroup(
-        *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
-        [](auto& claims) -> auto& { return claims; });
-    const QString titles[] = {tr("Engine"), tr("Published figures"), tr("Conditions of the power")};
-    int number = 0;
-    study::forEachGroup([&](const char*, const auto& keys, auto member) {
-        addGroup(
-            *addHeading(titles[number++]), lines_,
-            keys, [member](auto& claims) -> auto& { return claims.*member; });
-    });
+    next_ = new QLabel(this);
+    next_->setObjectName(QStringLiteral("next"));
+    next_->setWordWrap(true);
+    next_->setTextFormat(Qt::RichText);
+    connect(next_, &QLabel::linkActivated, this, &ClaimsForm::focusEntry);
+    column_->addWidget(next_);
+    // What is asked for first is on top: figures, then the engine they are of.
+    const auto addGroup = [this](const QString& title, const char* path, const auto& keys,
+                                 auto member) {
+        Section& section = addSection(title, path, *column_, this, sections_);
+        addKeys(
+            section, keys, [member](auto& claims) -> auto& { return claims.*member; });
+    };
+    addGroup(tr("Published figures"), "/figures", study::claimFigureKeys(),
+             &study::Claims::figures);
+    addGroup(tr("Engine"), "/engine", study::claimEngineKeys(), &study::Claims::engine);
+    addGroup(tr("Conditions of the power"), "/conditions", study::claimConditionKeys(),
+             &study::Claims::conditions);
     buildStatements();
+    Section& source = addSection(tr("Source"), "", *column_, this, sections_);
+    addKeys(
+        source, study::claimHeadKeys(), [](auto& claims) -> auto& { return claims; });
 }
 
 void ClaimsForm::buildDraft() {
     const auto addFollowed = [this](const QString& title, const std::string& group,
                                     const auto& keys, auto member) {
-        QFormLayout& form = *addHeading(title);
+        Section& section = addSection(title, fmt::format("/{}", group), *column_, this, sections_);
         for (const auto& key : keys) {
             if (draft::isFollowed(fmt::format("/{}/{}", group, key.name)))
                 addKey(
-                    form, lines_, key, [member](auto& claims) -> auto& { return claims.*member; });
+                    section, key, [member](auto& claims) -> auto& { return claims.*member; });
         }
     };
     addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(),
@@ -269,13 +303,17 @@ void ClaimsForm::buildDraft() {
     addFollowed(tr("Engine"), "engine", study::claimEngineKeys(), &study::Claims::engine);
     addFollowed(tr("Conditions of the power"), "conditions", study::claimConditionKeys(),
                 &study::Claims::conditions);
-    addGroup(
-        *addHeading(tr("Source")), lines_, study::claimHeadKeys(),
-        [](auto& claims) -> auto& { return claims; });
+    Section& source = addSection(tr("Source"), "", *column_, this, sections_);
+    addKeys(
+        source, study::claimHeadKeys(), [](auto& claims) -> auto& { return claims; });
 }
 
 void ClaimsForm::buildStatements() {
-    addHeading(tr("Statements in words"));
+    auto* heading = new QLabel(tr("Statements in words"), this);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    column_->addWidget(heading);
     statements_ = new QWidget(this);
     new QVBoxLayout(statements_);
     statements_->layout()->setContentsMargins(0, 0, 0, 0);
@@ -289,44 +327,163 @@ void ClaimsForm::buildStatements() {
         claims.statements.back().claim = tr("New statement").toStdString();
         change(std::move(claims), tr("Add a statement"));
         rebuildStatements();
+        focusEntry(QStringLiteral("/statements/%1").arg(claims_.statements.size() - 1));
     });
 }
 
 ClaimsForm::~ClaimsForm() = default;
 
-QFormLayout* ClaimsForm::addHeading(const QString& title) {
-    auto* heading = new QLabel(title, this);
+ClaimsForm::Section& ClaimsForm::addSection(const QString& title, const std::string& path,
+                                            QVBoxLayout& column, QWidget* parent,
+                                            std::vector<std::unique_ptr<Section>>& to) {
+    Section& section = *to.emplace_back(std::make_unique<Section>());
+    section.path = path;
+    auto* top = new QHBoxLayout;
+    auto* heading = new QLabel(title, parent);
     QFont bold = heading->font();
     bold.setBold(true);
     heading->setFont(bold);
-    column_->addWidget(heading);
-    auto* form = new QFormLayout;
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    column_->addLayout(form);
-    return form;
+    top->addWidget(heading);
+    section.more = new QToolButton(parent);
+    section.more->setAutoRaise(true);
+    section.more->setObjectName(QStringLiteral("more"));
+    section.more->setAccessibleName(tr("Show all of %1").arg(title));
+    section.more->setToolTip(tr("Show every entry of this group, or only what is filled in"));
+    section.more->setVisible(extent_ == Extent::everything);
+    top->addWidget(section.more);
+    top->addStretch(1);
+    column.addLayout(top);
+    section.form = new QFormLayout;
+    section.form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    section.form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    column.addLayout(section.form);
+    connect(section.more, &QToolButton::clicked, this, [this, &section] {
+        section.isOpen = !section.isOpen;
+        fold(section);
+    });
+    return section;
 }
 
 void ClaimsForm::show(const study::Claims& claims) {
     const bool sameRows = claims.statements.size() == claims_.statements.size();
     const bool areOthers = claims != claims_;
     claims_ = claims;
-    for (const Line& line : lines_)
-        line.refresh(areOthers);
-    if (!sameRows) {
+    if (!sameRows)
         rebuildStatements();
-        return;
+    refresh(areOthers);
+}
+
+void ClaimsForm::refresh(bool all) {
+    for (const auto* list : {&sections_, &statementSections_}) {
+        for (const auto& section : *list) {
+            for (const Line& line : section->lines)
+                line.refresh(all);
+        }
     }
-    for (const Line& line : statementLines_)
-        line.refresh(areOthers);
+    fold();
+}
+
+void ClaimsForm::setWanted(const std::vector<study::WantedNumber>& wanted) {
+    const auto count = std::min(std::ssize(wanted), std::ptrdiff_t{wantedAtOnce});
+    wanted_.assign(wanted.begin(), wanted.begin() + count);
+    fold();
+    sayNext();
+}
+
+/// "1 row", "3 rows", in the sentence of the line.
+QString ClaimsForm::hintFor(const std::string& path) const {
+    const auto found = std::ranges::find(wanted_, path, &study::WantedNumber::path);
+    if (found == wanted_.end())
+        return {};
+    const auto count = static_cast<qsizetype>(found->rows.size());
+    return count == 0   ? tr("decides %1").arg(coreText(found->decides))
+           : count == 1 ? tr("would decide 1 row")
+                        : tr("would decide %1 rows").arg(count);
+}
+
+void ClaimsForm::sayNext() {
+    if (!next_)
+        return;
+    QString text;
+    if (!wanted_.empty() && !wanted_.front().rows.empty()) {
+        const auto& first = wanted_.front();
+        const QString link = QStringLiteral("<a href=\"%1\">%2</a>")
+                                 .arg(QString::fromStdString(first.path),
+                                      inSentence(coreText(first.label)).toHtmlEscaped());
+        const auto count = static_cast<qsizetype>(first.rows.size());
+        text = count == 1 ? tr("Adding the %1 would decide 1 row.").arg(link)
+                          : tr("Adding the %1 would decide %2 rows.").arg(link).arg(count);
+    }
+    next_->setText(text);
+    next_->setVisible(!text.isEmpty());
+}
+
+bool ClaimsForm::isOpen(const Section& section, const Line& line) const {
+    if (!line.belongs())
+        return false;
+    if (extent_ == Extent::draft || section.isOpen || line.isFilled() || isMarked(*line.rule))
+        return true;
+    const QWidget* focus = QApplication::focusWidget();
+    const bool isHeld = focus && (focus == line.editor || line.editor->isAncestorOf(focus));
+    return isHeld ||
+           std::ranges::find(wanted_, line.path, &study::WantedNumber::path) != wanted_.end();
+}
+
+void ClaimsForm::fold(Section& section) {
+    int hidden = 0;
+    for (Line& line : section.lines) {
+        const bool isShown = isOpen(section, line);
+        line.form->setRowVisible(line.field, isShown);
+        hidden += isShown || !line.belongs() ? 0 : 1;
+        const QString hint = line.isFilled() ? QString() : hintFor(line.path);
+        colour(*line.hint, Palette::of(*line.hint).quiet);
+        line.hint->setText(hint);
+        line.hint->setVisible(!hint.isEmpty());
+    }
+    if (extent_ == Extent::draft)
+        return;
+    section.more->setText(section.isOpen ? tr("fewer") : tr("%1 more").arg(hidden));
+    section.more->setVisible(section.isOpen || hidden > 0);
+}
+
+void ClaimsForm::fold() {
+    for (const auto* list : {&sections_, &statementSections_}) {
+        for (const auto& section : *list)
+            fold(*section);
+    }
+}
+
+void ClaimsForm::focusEntry(const QString& path) {
+    const std::string wanted = path.toStdString();
+    for (const auto* list : {&sections_, &statementSections_}) {
+        for (const auto& section : *list) {
+            for (Line& line : section->lines) {
+                if (line.path != wanted && section->path != wanted)
+                    continue;
+                line.form->setRowVisible(line.field, true);
+                line.editor->setFocus(Qt::OtherFocusReason);
+                Q_EMIT shown(line.field);
+                return;
+            }
+        }
+    }
+}
+
+void ClaimsForm::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        fold();
 }
 
 void ClaimsForm::rebuildStatements() {
     if (!statements_)
         return;
-    statementLines_.clear();
+    statementSections_.clear();
     while (QLayoutItem* item = statements_->layout()->takeAt(0)) {
         if (item->widget()) {
+            // The line that loses the keyboard by this would take its text once more.
+            for (QWidget* child : item->widget()->findChildren<QWidget*>())
+                child->blockSignals(true);
             item->widget()->hide();
             item->widget()->deleteLater();
         }
@@ -334,27 +491,29 @@ void ClaimsForm::rebuildStatements() {
     }
     for (std::size_t i = 0; i < claims_.statements.size(); ++i)
         addStatement(i);
-    for (const Line& line : statementLines_)
-        line.refresh(true);
+    refresh(true);
 }
 
 void ClaimsForm::addStatement(std::size_t index) {
     auto* box = new QWidget(statements_);
-    auto* form = new QFormLayout(box);
-    form->setContentsMargins(0, 0, 0, 8);
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    addGroup(
-        *form, statementLines_, study::statementKeys(), [index](auto& claims) -> auto& {
-            return claims.statements[index];
-        });
-    // One row a key: those that another kind of statement has are not shown.
-    statementLines_.push_back({[this, form, index](bool) {
-        int row = 0;
-        for (const auto& key : study::statementKeys())
-            form->setRowVisible(row++, study::belongsTo(key, claims_.statements[index].kind));
-    }});
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 8);
+    Section& section =
+        addSection(tr("Statement %1").arg(index + 1), fmt::format("/statements/{}", index), *column,
+                   box, statementSections_);
+    for (const auto& key : study::statementKeys()) {
+        addKey(
+            section, key, [index](auto& claims) -> auto& { return claims.statements[index]; });
+        // What a statement of this kind needs is open; where and when it was said is not.
+        section.lines.back().belongs = [this, index, &key] {
+            return study::belongsTo(key, claims_.statements[index].kind);
+        };
+        if (!key.kinds.empty())
+            section.lines.back().isFilled = [] { return true; };
+    }
     auto* remove = new QPushButton(tr("Remove this statement"), box);
-    form->addRow(remove);
+    remove->setToolTip(tr("Takes the statement out of the sheet; can be undone"));
+    column->addWidget(remove, 0, Qt::AlignLeft);
     statements_->layout()->addWidget(box);
     connect(remove, &QPushButton::clicked, this, [this, index] {
         study::Claims claims = claims_;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/claims/claims.h"
+#include "core/claims/verdict.h"
 
 #include <QWidget>
 
@@ -9,17 +9,21 @@
 #include <vector>
 
 class QFormLayout;
+class QLabel;
+class QToolButton;
 class QVBoxLayout;
 
 namespace lobewright::ui {
 
-/// Every key of a claims file to be filled in; empty stands for "not given". What cannot be read is
-/// marked with the rule it breaks and not taken.
+/// A published sheet as short lines to be filled in; empty stands for "not given". What cannot be
+/// read is marked with the rule it breaks and not taken. Only what is filled in or wanted next is
+/// open; the rest is a click away.
 class ClaimsForm : public QWidget {
     Q_OBJECT
 
   public:
-    /// Everything of a claims file; or only what the draft of an engine can follow, figures first.
+    /// Everything of a claims file, folded; or only what the draft of an engine can follow, figures
+    /// first, all of it open.
     enum class Extent { everything, draft };
 
     explicit ClaimsForm(QWidget* parent = nullptr, Extent extent = Extent::everything);
@@ -27,45 +31,87 @@ class ClaimsForm : public QWidget {
 
     void show(const study::Claims& claims);
     const study::Claims& claims() const { return claims_; }
+    /// What is missing, that which decides most first: the first few lines are opened.
+    void setWanted(const std::vector<study::WantedNumber>& wanted);
+    /// Opens the line at this path of the claims file, "/figures/power" or "/statements/0", and
+    /// gives it the keyboard.
+    void focusEntry(const QString& path);
 
   Q_SIGNALS:
     /// The claims as they shall be, and what was changed.
     void edited(const lobewright::study::Claims& claims, const QString& what);
+    /// This part of the form wants to be seen.
+    void shown(QWidget* entry);
+
+  protected:
+    void changeEvent(QEvent* event) override;
 
   private:
     /// One line of the form.
     struct Line {
+        std::string path;
         /// Brings what is shown up to date with the claims; unless all shall be, what was typed in
         /// vain stays, to be corrected.
         std::function<void(bool all)> refresh;
+        std::function<bool()> isFilled;
+        std::function<bool()> belongs = [] { return true; }; ///< to the kind of a statement
+        QFormLayout* form = nullptr;
+        QWidget *field = nullptr, *editor = nullptr;
+        QLabel *rule = nullptr, *hint = nullptr;
     };
-    template <class Group, class Access>
-    void addGroup(QFormLayout& form, std::vector<Line>& lines, const Group& keys, Access access);
+    /// Lines under one heading, which hides those that nobody asks for.
+    struct Section {
+        QFormLayout* form = nullptr;
+        QToolButton* more = nullptr;
+        std::string path; ///< in front of its keys
+        std::vector<Line> lines;
+        bool isOpen = false;
+        QWidget* box = nullptr; ///< of a statement
+    };
+    struct Marked {
+        QWidget* both;
+        QLabel *rule, *hint;
+    };
+
+    template <class Keys, class Access>
+    void addKeys(Section& section, const Keys& keys, Access access);
     template <class Key, class Access>
-    void addKey(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
+    void addKey(Section& section, const Key& key, Access access);
+    template <class Key, class Access>
+    void addText(Line& line, const Key& key, Access access);
+    template <class Key, class Access>
+    void addAmount(Line& line, const Key& key, Access access);
+    template <class Key, class Access>
+    void addCount(Line& line, const Key& key, Access access);
+    template <class Key, class Access>
+    void addChoice(Line& line, const Key& key, Access access);
+    template <class Key, class Access>
+    void addFlag(Line& line, const Key& key, Access access);
+    void finish(Line& line, QWidget* editor, const QString& label, const QString& help);
+
     void buildEverything();
     void buildDraft();
     void buildStatements();
-    template <class Key, class Access>
-    void addText(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
-    template <class Key, class Access>
-    void addAmount(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
-    template <class Key, class Access>
-    void addCount(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
-    template <class Key, class Access>
-    void addChoice(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
-    template <class Key, class Access>
-    void addFlag(QFormLayout& form, std::vector<Line>& lines, const Key& key, Access access);
-
-    QFormLayout* addHeading(const QString& title);
+    Section& addSection(const QString& title, const std::string& path, QVBoxLayout& column,
+                        QWidget* parent, std::vector<std::unique_ptr<Section>>& to);
     void rebuildStatements();
     void addStatement(std::size_t index);
+    void refresh(bool all);
+    /// Shows of every section what is filled in, wanted or asked for.
+    void fold();
+    void fold(Section& section);
+    bool isOpen(const Section& section, const Line& line) const;
+    QString hintFor(const std::string& path) const;
+    void sayNext();
     void change(study::Claims claims, const QString& what);
 
+    const Extent extent_;
     study::Claims claims_;
+    std::vector<study::WantedNumber> wanted_; ///< the first few
     QVBoxLayout* column_;
+    QLabel* next_ = nullptr;
     QWidget* statements_ = nullptr;
-    std::vector<Line> lines_, statementLines_;
+    std::vector<std::unique_ptr<Section>> sections_, statementSections_;
 };
 
 } // namespace lobewright::ui

@@ -31,6 +31,10 @@
 
 namespace lobewright::ui {
 
+namespace {
+constexpr int sheetWidth = 330; ///< of labels and what is typed beside them
+} // namespace
+
 /// Claims before and after one entry.
 class ClaimsPane::Change : public QUndoCommand {
   public:
@@ -45,8 +49,7 @@ class ClaimsPane::Change : public QUndoCommand {
 };
 
 ClaimsPane::ClaimsPane(QWidget* parent)
-    : QWidget(parent), report_(study::checkClaims({})), form_(new ClaimsForm),
-      view_(new ClaimsReportView(this)) {
+    : QWidget(parent), form_(new ClaimsForm), view_(new ClaimsReportView(this)) {
     setAccessibleName(tr("Claims check"));
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
         if (qobject_cast<QLineEdit*>(now) && isAncestorOf(now))
@@ -63,8 +66,17 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     split->addWidget(scroll);
     split->addWidget(view_);
-    split->setStretchFactor(0, 2);
-    split->setStretchFactor(1, 3);
+    split->setStretchFactor(0, 0);
+    split->setStretchFactor(1, 1);
+    split->setSizes({sheetWidth, 3 * sheetWidth});
+    split->setChildrenCollapsible(false);
+    scroll->setMinimumWidth(sheetWidth / 2);
+    connect(form_, &ClaimsForm::shown, scroll,
+            [scroll](QWidget* entry) { scroll->ensureWidgetVisible(entry); });
+    connect(view_, &ClaimsReportView::entryWanted, form_, &ClaimsForm::focusEntry);
+    connect(view_, &ClaimsReportView::figureWanted, this, &ClaimsPane::figureWanted);
+    connect(view_, &ClaimsReportView::fieldWanted, this, &ClaimsPane::fieldWanted);
+    connect(view_, &ClaimsReportView::resultWanted, this, &ClaimsPane::resultWanted);
     column->addWidget(split, 1);
     auto* caution = new QLabel(
         tr("Estimates only: a verdict compares published numbers with arithmetic and published "
@@ -73,7 +85,17 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     caution->setWordWrap(true);
     column->addWidget(caution);
     connect(form_, &ClaimsForm::edited, this, &ClaimsPane::take);
-    view_->show(report_);
+    judge();
+}
+
+study::VerdictPage ClaimsPane::verdictOn(const SolutionPointer& solution) const {
+    return study::verdictPage(claims_, solution.get(), bands_);
+}
+
+void ClaimsPane::judge() {
+    verdict_ = verdictOn(design_);
+    form_->setWanted(verdict_.wanted);
+    view_->show(verdict_);
 }
 
 void ClaimsPane::buildBar(QVBoxLayout& column) {
@@ -135,20 +157,20 @@ void ClaimsPane::take(const study::Claims& claims, const QString& what) {
 
 void ClaimsPane::set(const study::Claims& claims) {
     claims_ = claims;
-    report_ = study::checkClaims(claims_, design_.get());
     form_->show(claims_);
-    view_->show(report_);
+    judge();
     Q_EMIT claimsChanged(claims_);
     Q_EMIT stateChanged();
 }
 
 void ClaimsPane::showSolution(const SolutionPointer& solution) {
-    const bool wasUsed = design_ && study::isSameEngine(claims_, *design_);
     design_ = solution && solution->gas ? solution : nullptr;
-    if (!wasUsed && !(design_ && study::isSameEngine(claims_, *design_)))
-        return;
-    report_ = study::checkClaims(claims_, design_.get());
-    view_->show(report_);
+    judge();
+}
+
+void ClaimsPane::showBands(const std::optional<study::ResultQuantileMap>& bands) {
+    bands_ = bands;
+    judge();
 }
 
 Problems ClaimsPane::open(const QString& file) {
@@ -194,7 +216,7 @@ void ClaimsPane::addOptions(QMenu& menu) {
     menu.addAction(tr("&Copy the report"), this, [this] {
         constexpr std::size_t width = 100;
         QApplication::clipboard()->setText(
-            QString::fromStdString(study::claimsText(report_, width, [](const Message& text) {
+            QString::fromStdString(study::claimsText(verdict_, width, [](const Message& text) {
                 return localNumbers(coreText(text)).toStdString();
             })));
     });
@@ -206,7 +228,7 @@ void ClaimsPane::addOptions(QMenu& menu) {
             view_->printOn(printer);
     });
     menu.addSeparator();
-    menu.addAction(tr("C&lear the form"), this, [this] { take({}, tr("clear the form")); });
+    menu.addAction(tr("C&lear the sheet"), this, [this] { take({}, tr("clear the sheet")); });
 }
 
 std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
@@ -220,8 +242,8 @@ std::optional<Problem> ClaimsPane::saveFindings(const QString& file) {
         view_->printOn(writer);
     } else {
         const bool isJson = file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive);
-        bytes = QByteArray::fromStdString(isJson ? study::claimsJson(report_)
-                                                 : study::claimsText(report_));
+        bytes = QByteArray::fromStdString(isJson ? study::claimsJson(verdict_)
+                                                 : study::claimsText(verdict_));
     }
     return saveBytes(file, bytes);
 }

@@ -1,39 +1,56 @@
 #include "ui/claims/claims_report_view.h"
 
 #include "ui/base/core_text.h"
-#include "ui/base/figure_text.h"
 #include "ui/base/palette.h"
-#include "ui/panels/figures_panel.h"
+#include "ui/claims/verdict_html.h"
 
 #include <QEvent>
 #include <QPagedPaintDevice>
 #include <QScrollBar>
 #include <QTextDocument>
+#include <QUrl>
 
 namespace lobewright::ui {
 
-namespace {
-
-/// With the numbers that are put into a formula as the language writes them.
-QString arithmetic(const Message& text) {
-    return localNumbers(coreText(text));
-}
-
-bool isBad(study::Verdict verdict) {
-    return verdict == study::Verdict::outsideBand || verdict == study::Verdict::outsideEstimate ||
-           verdict == study::Verdict::implausible || verdict == study::Verdict::contradictory;
-}
-
-} // namespace
-
 ClaimsReportView::ClaimsReportView(QWidget* parent) : QTextBrowser(parent) {
-    setAccessibleName(tr("What follows from the claims"));
+    setAccessibleName(tr("Verdict on the published sheet"));
     setFrameShape(QFrame::NoFrame);
+    setOpenLinks(false);
+    connect(this, &QTextBrowser::anchorClicked, this, &ClaimsReportView::open);
 }
 
-void ClaimsReportView::show(const study::ClaimsReport& report) {
-    report_ = report;
+void ClaimsReportView::show(const study::VerdictPage& page) {
+    verdict_ = page;
     write();
+}
+
+void ClaimsReportView::unfoldAll(bool isUnfolded) {
+    isAllUnfolded_ = isUnfolded;
+    unfolded_.clear();
+    turned_.clear();
+    write();
+}
+
+void ClaimsReportView::open(const QUrl& link) {
+    const QString target = link.path();
+    const QString kind = link.scheme();
+    if (kind == QLatin1String("entry"))
+        Q_EMIT entryWanted(target);
+    else if (kind == QLatin1String("figure"))
+        Q_EMIT figureWanted(target);
+    else if (kind == QLatin1String("field"))
+        Q_EMIT fieldWanted(target);
+    else if (kind == QLatin1String("result"))
+        Q_EMIT resultWanted(target);
+    else if (kind == QLatin1String("all"))
+        unfoldAll(!isAllUnfolded_);
+    else {
+        auto& turned = kind == QLatin1String("working") ? unfolded_ : turned_;
+        const std::string id = target.toStdString();
+        if (turned.erase(id) == 0)
+            turned.insert(id);
+        write();
+    }
 }
 
 void ClaimsReportView::changeEvent(QEvent* event) {
@@ -48,18 +65,15 @@ void ClaimsReportView::showEvent(QShowEvent* event) {
     verticalScrollBar()->setValue(place);
 }
 
-void ClaimsReportView::addHeading(const QString& title) {
-    page_ += QStringLiteral("<h4>%1</h4>").arg(title.toHtmlEscaped());
-}
-
-void ClaimsReportView::addRow(const QString& what, const QString& value, TextId verdict,
-                              bool isBad) {
-    const QColor tone = isBad ? tones().warning : tones().ink;
-    page_ += QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0' "
-                            "style='margin-top:6px'><tr><td>%1</td><td align='right'><b>%2</b> "
-                            "<span style='color:%3'>%4</span></td></tr></table>")
-                 .arg(what.toHtmlEscaped(), value.toHtmlEscaped(), tone.name(),
-                      coreText(verdict).toHtmlEscaped());
+bool ClaimsReportView::addHeading(const char* key, const QString& title, bool isOpenAtFirst) {
+    const bool isOpen = onPaper_ || isAllUnfolded_ || isOpenAtFirst != turned_.contains(key);
+    page_ += onPaper_ ? QStringLiteral("<h4>%1</h4>").arg(title.toHtmlEscaped())
+                      : QStringLiteral("<h4><a style='text-decoration:none; color:%1' "
+                                       "href='section:%2'>%3%4</a></h4>")
+                            .arg(tones().ink.name(), QLatin1String(key),
+                                 isOpen ? QStringLiteral("▾ ") : QStringLiteral("▸ "),
+                                 title.toHtmlEscaped());
+    return isOpen;
 }
 
 void ClaimsReportView::addDetail(const QString& label, const QString& text) {
@@ -71,60 +85,38 @@ void ClaimsReportView::addDetail(const QString& label, const QString& text) {
                       text.toHtmlEscaped());
 }
 
-void ClaimsReportView::addConflicts() {
-    addHeading(tr("Given numbers that do not fit each other"));
-    for (const study::Conflict& conflict : report_.conflicts) {
-        addRow(coreText(conflict.message), {}, study::name(conflict.verdict), true);
-        addDetail({}, arithmetic(conflict.arithmetic));
-    }
+void ClaimsReportView::addRows() {
+    const VerdictHtml html(verdict_, tones(), !onPaper_);
+    page_ += html.summary();
+    if (!onPaper_)
+        page_ +=
+            QStringLiteral("<p><a style='text-decoration:none' href='all:all'>%1</a></p>")
+                .arg(isAllUnfolded_ ? tr("▾ Fold the arithmetic") : tr("▸ Show all arithmetic"));
+    page_ += html.header();
+    for (const study::VerdictRow& row : verdict_.rows)
+        page_ += html.row(row, onPaper_ || isAllUnfolded_ || unfolded_.contains(row.id));
 }
 
-void ClaimsReportView::addFindings() {
-    addHeading(tr("What follows from the numbers"));
-    for (const study::Finding& finding : report_.findings) {
-        const bool isPlain = finding.verdict == study::Verdict::computed;
-        const auto valued = [&finding](double value) {
-            return figureText(value) + QLatin1Char(' ') + QString::fromStdString(finding.unit);
-        };
-        addRow(coreText(finding.quantity),
-               finding.readings.empty() ? valued(finding.value) : QString(),
-               isPlain || !finding.readings.empty() ? TextId{} : study::name(finding.verdict),
-               isBad(finding.verdict));
-        for (const study::Reading& reading : finding.readings)
-            addDetail(coreText(reading.what),
-                      valued(reading.value) +
-                          (reading.verdict == study::Verdict::computed
-                               ? QString()
-                               : QStringLiteral(" – ") + coreText(study::name(reading.verdict))));
-        addDetail({}, coreText(finding.formula) + QStringLiteral(" = ") +
-                          arithmetic(finding.substituted));
-        addDetail(tr("band"), arithmetic(finding.band));
-        addDetail(tr("source"), coreText(finding.source));
-        addDetail(tr("note"), coreText(finding.note));
-    }
-}
-
-void ClaimsReportView::addStatements() {
-    addHeading(tr("Statements"));
-    for (const study::StatementRow& row : report_.statements) {
-        addRow(tr("“%1”").arg(QString::fromStdString(row.statement.claim)), {},
-               study::name(row.outcome), row.outcome == study::Outcome::disagrees);
-        addDetail({}, coreText(row.computed));
-        addDetail({}, arithmetic(row.arithmetic));
-        const std::string& date = row.statement.date;
-        addDetail(tr("published in"),
-                  QString::fromStdString(row.statement.source.empty() || date.empty()
-                                             ? row.statement.source + date
-                                             : row.statement.source + ", " + date));
-        addDetail(tr("confidence"), coreText(study::name(row.confidence)));
-        addDetail(tr("would be overturned by"), coreText(row.overturnedBy));
-    }
+void ClaimsReportView::addOthers() {
+    if (!addHeading("others", tr("What else follows from the numbers"), false))
+        return;
+    const VerdictHtml html(verdict_, tones(), !onPaper_);
+    for (const study::RowWorking& working : verdict_.others)
+        page_ += html.working(working);
 }
 
 void ClaimsReportView::addMissing() {
-    addHeading(tr("Not given, and what it would decide"));
-    for (const study::MissingNumber& missing : report_.missing)
-        addDetail(coreText(missing.label), coreText(missing.decides));
+    if (!addHeading("missing", tr("Not given, and what it would decide"), verdict_.rows.empty()))
+        return;
+    for (const study::WantedNumber& wanted : verdict_.wanted)
+        addDetail(coreText(wanted.label), coreText(wanted.decides));
+}
+
+void ClaimsReportView::addAssumed() {
+    if (!addHeading("assumed", tr("Assumed"), false))
+        return;
+    for (const Message& assumption : verdict_.report.assumptions)
+        addDetail({}, coreText(assumption));
 }
 
 const Palette& ClaimsReportView::tones() const {
@@ -137,7 +129,8 @@ void ClaimsReportView::printOn(QPagedPaintDevice& device) {
     onPaper_ = false;
     QTextDocument paper;
     paper.setHtml(QStringLiteral("<h3>%1</h3>%2<p>%3</p>")
-                      .arg(QString::fromStdString(report_.claims.title).toHtmlEscaped(), page_,
+                      .arg(QString::fromStdString(verdict_.report.claims.title).toHtmlEscaped(),
+                           page_,
                            tr("Estimates only: a verdict compares published numbers with "
                               "arithmetic and published bands, not with any engine that was "
                               "built.")));
@@ -146,19 +139,14 @@ void ClaimsReportView::printOn(QPagedPaintDevice& device) {
 
 void ClaimsReportView::makePage() {
     page_.clear();
-    if (!report_.conflicts.empty())
-        addConflicts();
-    if (!report_.findings.empty())
-        addFindings();
-    if (!report_.statements.empty())
-        addStatements();
-    if (!report_.missing.empty())
+    if (!verdict_.rows.empty())
+        addRows();
+    if (!verdict_.others.empty())
+        addOthers();
+    if (!verdict_.wanted.empty())
         addMissing();
-    if (!report_.assumptions.empty()) {
-        addHeading(tr("Assumed"));
-        for (const Message& assumption : report_.assumptions)
-            addDetail({}, coreText(assumption));
-    }
+    if (!verdict_.report.assumptions.empty())
+        addAssumed();
 }
 
 void ClaimsReportView::write() {

@@ -1,18 +1,14 @@
 #include "ui/dialogs/draft_view.h"
 
-#include "core/draft/build.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
-#include "ui/dialogs/draft_card.h"
+#include "ui/dialogs/candidate_table.h"
 #include "ui/dialogs/draft_steps.h"
 
-#include <QButtonGroup>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
-#include <QRadioButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -34,7 +30,8 @@ QLabel* wrapped(const char* name, QWidget* parent) {
 
 DraftView::DraftView(QWidget* parent)
     : QWidget(parent), message_(wrapped("message", this)), remarks_(wrapped("remarks", this)),
-      progress_(new QProgressBar(this)), cards_(new QWidget(this)), steps_(new DraftSteps(this)) {
+      progress_(new QProgressBar(this)), table_(new CandidateTable(this)),
+      steps_(new DraftSteps(this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(message_);
@@ -45,9 +42,7 @@ DraftView::DraftView(QWidget* parent)
     progress_->setSizePolicy(keepsPlace);
     progress_->hide();
     column->addWidget(progress_);
-    auto* line = new QHBoxLayout(cards_);
-    line->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(cards_, 1);
+    column->addWidget(table_, 1);
     remarks_->setTextFormat(Qt::RichText);
     column->addWidget(remarks_);
     column->addWidget(steps_, 1);
@@ -57,13 +52,14 @@ DraftView::DraftView(QWidget* parent)
             Q_EMIT nearestPowerWanted(*made->nearestPower);
     });
     connect(steps_, &DraftSteps::ownNumber, this, &DraftView::take);
+    connect(table_, &CandidateTable::chosenChanged, this, &DraftView::select);
     connect(&work_, &BackgroundWork::progressed, this,
             [this](double fraction) { progress_->setValue(static_cast<int>(100.0 * fraction)); });
     connect(&work_, &BackgroundWork::busyChanged, this, [this](bool isBusy) {
         progress_->setValue(0);
         progress_->setVisible(isBusy);
     });
-    showCards();
+    show({});
 }
 
 void DraftView::follow(const std::optional<draft::Brief>& brief, const QString& hint) {
@@ -85,12 +81,13 @@ void DraftView::start() {
     work_.want(
         [this, brief = *brief_, own = own_](Monitor& monitor) -> BackgroundWork::Delivery {
             Answer answer;
-            const std::vector<int> lobes = draft::candidateLobes(brief);
-            for (size_t i = 0; i < lobes.size(); ++i) {
-                const auto parts = static_cast<double>(lobes.size());
+            std::vector<draft::Options> candidates = draft::candidates(brief);
+            for (size_t i = 0; i < candidates.size(); ++i) {
+                const auto parts = static_cast<double>(candidates.size());
                 PartOfWork share(monitor, static_cast<double>(i) / parts,
                                  static_cast<double>(i + 1) / parts);
-                auto made = draft::draft(brief, {.lobes = lobes[i], .own = own}, share);
+                candidates[i].own = own;
+                auto made = draft::draft(brief, candidates[i], share);
                 if (made)
                     answer.drafts.push_back(std::move(made).value());
                 else
@@ -114,47 +111,25 @@ void DraftView::show(Answer answer) {
         : drafts_.size() > 1
             ? tr("Choose a candidate. Every number below can be replaced by your own.")
             : tr("Every number below can be replaced by your own."));
-    showCards();
-    const auto wanted = std::ranges::find(drafts_, wantedLobes_, [](const draft::Draft& made) {
-        return made.design.tracks.inlet.lobes;
-    });
-    const auto index = static_cast<int>(wanted - drafts_.begin());
-    select(wanted != drafts_.end() ? index : drafts_.empty() ? -1 : 0);
-}
-
-void DraftView::showCards() {
-    auto* line = cards_->layout();
-    while (QLayoutItem* item = line->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
-    delete buttons_;
-    buttons_ = new QButtonGroup(this);
-    double largest = 0.0;
-    for (const draft::Draft& made : drafts_)
-        largest = std::max(largest, draft::outerDiameter(made.design));
+    table_->show(drafts_);
+    for (QWidget* part : {static_cast<QWidget*>(table_), static_cast<QWidget*>(steps_),
+                          static_cast<QWidget*>(remarks_)})
+        part->setVisible(!drafts_.empty());
+    int wanted = drafts_.empty() ? -1 : 0;
     for (size_t i = 0; i < drafts_.size(); ++i) {
-        auto* card = new DraftCard(drafts_[i], largest, cards_);
-        card->button().setObjectName(QStringLiteral("candidate%1").arg(i));
-        buttons_->addButton(&card->button(), static_cast<int>(i));
-        line->addWidget(card);
+        const bool isOfLobes = drafts_[i].design.tracks.inlet.lobes == wantedLobes_;
+        if (isOfLobes && (drafts_[i].charging == wantedCharging_ || wanted <= 0))
+            wanted = static_cast<int>(i);
     }
-    connect(buttons_, &QButtonGroup::idToggled, this, [this](int candidate, bool isOn) {
-        if (isOn)
-            select(candidate);
-    });
-    static_cast<QHBoxLayout*>(line)->addStretch(1);
-    cards_->setVisible(!drafts_.empty());
-    steps_->setVisible(!drafts_.empty());
-    remarks_->setVisible(!drafts_.empty());
+    select(wanted);
 }
 
 void DraftView::select(int candidate) {
     selected_ = candidate;
     if (const draft::Draft* made = selected()) {
-        if (auto* button = buttons_->button(candidate); !button->isChecked())
-            button->setChecked(true);
+        table_->choose(candidate);
         wantedLobes_ = made->design.tracks.inlet.lobes;
+        wantedCharging_ = made->charging;
     }
     steps_->show(selected());
     remarks_->setText(remarks());
@@ -188,6 +163,17 @@ QString DraftView::remarks() const {
                                    quantityText(row.reached, QString::fromStdString(row.unit)),
                                    coreText(row.why))
                               .toHtmlEscaped());
+    }
+    for (const draft::Exceeded& row : made->exceeded) {
+        QStringList names;
+        for (const TextId label : row.forcedBy)
+            names << coreText(label);
+        QString text = coreText(row.message);
+        if (!names.isEmpty())
+            text +=
+                QLatin1Char(' ') + tr("It follows from: %1.").arg(names.join(QStringLiteral(", ")));
+        lines << QStringLiteral("<span style=\"color:%1\">%2</span>")
+                     .arg(warning, text.toHtmlEscaped());
     }
     if (made->nearestPower) {
         const QString power =

@@ -8,13 +8,12 @@
 #include <optional>
 #include <vector>
 
-class QButtonGroup;
-class QHBoxLayout;
 class QLabel;
 class QProgressBar;
 
 namespace lobewright::ui {
 
+class CandidateTable;
 class DraftSteps;
 
 /// The candidates that the rules make of what is known, side by side, with the numbers of the
@@ -45,7 +44,6 @@ class DraftView : public QWidget {
     };
     void start();
     void show(Answer answer);
-    void showCards();
     QString remarks() const;
     void take(const std::string& rule, std::optional<double> number);
 
@@ -53,12 +51,13 @@ class DraftView : public QWidget {
     draft::OwnNumbers own_;
     std::vector<draft::Draft> drafts_;
     int selected_ = -1;
-    int wantedLobes_ = 2; ///< the candidate to be chosen again when the drafts are made anew
+    /// The candidate to be chosen again when the drafts are made anew.
+    int wantedLobes_ = 2;
+    std::optional<study::Charging> wantedCharging_;
     BackgroundWork work_;
     QLabel *message_, *remarks_;
     QProgressBar* progress_;
-    QWidget* cards_ = nullptr;
-    QButtonGroup* buttons_ = nullptr;
+    CandidateTable* table_;
     DraftSteps* steps_;
 };
 

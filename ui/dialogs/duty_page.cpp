@@ -1,5 +1,6 @@
 #include "ui/dialogs/duty_page.h"
 
+#include "core/gas/models/fuel.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 
@@ -63,14 +64,9 @@ DutyPage::DutyPage(QWidget* parent)
         lines_[entry.key] = line;
     }
     fuel_->setObjectName(QStringLiteral("fuel"));
-    const std::pair<QString, QString> fuels[] = {{QString(), tr("not decided")},
-                                                 {QStringLiteral("petrol"), tr("petrol")},
-                                                 {QStringLiteral("methane"), tr("methane")},
-                                                 {QStringLiteral("hydrogen"), tr("hydrogen")},
-                                                 {QStringLiteral("diesel"), tr("diesel")},
-                                                 {QStringLiteral("ethanol"), tr("ethanol")}};
-    for (const auto& [key, word] : fuels)
-        fuel_->addItem(word, key);
+    fuel_->addItem(tr("not decided"), QString());
+    for (const gas::FuelData& fuel : gas::allFuels())
+        fuel_->addItem(coreText(fuel.word), QString::fromLatin1(fuel.name));
     form->addRow(tr("&Fuel"), fuel_);
     connect(fuel_, &QComboBox::activated, this, &DutyPage::changed);
     problem_->setObjectName(QStringLiteral("problem"));

@@ -8,6 +8,7 @@
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/document/document.h"
+#include "ui/editing/knot_edits.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -21,6 +22,9 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
+
+#include <algorithm>
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -47,7 +51,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     message_->setTextFormat(Qt::PlainText);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
-    message_->setMinimumHeight(3 * fontMetrics().lineSpacing());
+    message_->setMinimumHeight(5 * fontMetrics().lineSpacing());
     message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     use_ = buttons->addButton(tr("&Use as track"), QDialogButtonBox::AcceptRole);
@@ -65,7 +69,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
            "whole turn, measured or from elsewhere."),
         false);
     use_->setEnabled(false);
-    resize(640, 640);
+    resize(640, 720);
 }
 
 void LiftImportDialog::buildForm() {
@@ -96,10 +100,10 @@ void LiftImportDialog::buildForm() {
     tolerance_->setDecimals(unit.decimals(2));
     tolerance_->setRange(unit.shown(0.01), unit.shown(1000.0));
     tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
-    tolerance_->setValue(unit.shown(exchange::ImportOptions().tolerance / micrometre));
+    tolerance_->setValue(unit.shown(exchange::finestProposal / micrometre));
     tolerance_->setToolTip(
-        tr("Largest residual allowed; choose it above the noise of the table, or "
-           "the noise is followed"));
+        tr("Largest residual allowed; proposed from the noise measured in the table. Below the "
+           "noise the fit follows it"));
     lobes_ = new QSpinBox(this);
     lobes_->setObjectName(QStringLiteral("lobes"));
     lobes_->setRange(0, 24);
@@ -115,7 +119,10 @@ void LiftImportDialog::buildForm() {
     form->addRow(tr("Maximum &knots"), knots_);
     connect(choose, &QPushButton::clicked, this, &LiftImportDialog::askForTable);
     const auto changed = [this] { settle_.start(); };
-    connect(tolerance_, &QDoubleSpinBox::valueChanged, this, changed);
+    connect(tolerance_, &QDoubleSpinBox::valueChanged, this, [this] {
+        isToleranceOwn_ = true;
+        settle_.start();
+    });
     connect(lobes_, &QSpinBox::valueChanged, this, changed);
     connect(knots_, &QSpinBox::valueChanged, this, changed);
 }
@@ -134,6 +141,7 @@ bool LiftImportDialog::openTable(const QString& file) {
         return false;
     }
     table_ = stream.readAll();
+    isToleranceOwn_ = false;
     file_->setText(QDir::toNativeSeparators(file));
     settle_.start();
     return true;
@@ -145,6 +153,7 @@ void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, E
     file_->setText(name);
     track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
     tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
+    isToleranceOwn_ = true;
     settle_.start();
 }
 
@@ -155,7 +164,8 @@ void LiftImportDialog::refit() {
     use_->setEnabled(false);
     say(tr("Fitting…"), false);
     const exchange::ImportOptions options{
-        lobes_->value(), unitFor(micrometres).metric(tolerance_->value()) * micrometre,
+        lobes_->value(),
+        isToleranceOwn_ ? unitFor(micrometres).metric(tolerance_->value()) * micrometre : 0.0,
         knots_->value()};
     // A fit that is still running for older settings is no longer listened to.
     watcher_.setFuture(QtConcurrent::run([table = table_, options]() -> Answer {
@@ -179,11 +189,15 @@ void LiftImportDialog::fitted() {
         return;
     }
     fit_ = *answer;
+    if (!isToleranceOwn_) {
+        const QSignalBlocker quiet(tolerance_);
+        tolerance_->setValue(unitFor(micrometres).shown(fit_->tolerance / micrometre));
+    }
     showFit();
 }
 
 void LiftImportDialog::showFit() {
-    plot_->setFit(*fit_, unitFor(micrometres).metric(tolerance_->value()) * micrometre);
+    plot_->setFit(*fit_);
     use_->setEnabled(fit_->withinTolerance);
     const auto& knots = std::get<motion::KnotShape>(fit_->pattern.shape).knots;
     QString text = tr("%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, "
@@ -194,10 +208,33 @@ void LiftImportDialog::showFit() {
                        .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
                        .arg(fit_->angle / degree, 0, 'g', 5)
                        .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
+    const bool isFollowed = fit_->tolerance < fit_->proposedTolerance;
     if (!fit_->withinTolerance)
         text += QStringLiteral(" ") +
                 tr("That is beyond the tolerance: allow more knots or a wider tolerance.");
-    say(text, !fit_->withinTolerance);
+    else if (isFollowed)
+        text += QStringLiteral(" ") +
+                tr("The tolerance is below what the noise explains, %1: the pattern follows noise.")
+                    .arg(quantityText(fit_->proposedTolerance / micrometre, micrometres));
+    say(text + QLatin1Char('\n') + noiseWords(), !fit_->withinTolerance || isFollowed);
+}
+
+/// What the noise means for this engine: a force at the roller.
+QString LiftImportDialog::noiseWords() const {
+    const auto& design = document_.design();
+    const End end = static_cast<End>(track_->currentData().toInt());
+    const double force = fit_->accelerationNoise * design.running.speed * design.running.speed *
+                         design.mechanism.pistonMass[end];
+    double highest = 0.0;
+    for (const exchange::ImportedRow& row : fit_->rows)
+        highest = std::max(highest, std::abs(row.acceleration));
+    const auto acceleration = [](double value) {
+        return quantityText(value / units::millimetre, QStringLiteral("mm/rad²"));
+    };
+    return tr("Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the "
+              "running speed.")
+        .arg(quantityText(fit_->noise / micrometre, micrometres), acceleration(highest),
+             acceleration(fit_->accelerationNoise), quantityText(force, QStringLiteral("N")));
 }
 
 void LiftImportDialog::useFit() {
@@ -206,10 +243,12 @@ void LiftImportDialog::useFit() {
     Edit edit;
     edit.text = tr("Import a lift table");
     design::Design design = document_.design();
+    motion::Pattern pattern = fit_->pattern;
+    pattern.shape = readable(std::get<motion::KnotShape>(pattern.shape));
     if (static_cast<End>(track_->currentData().toInt()) == End::inlet)
-        design.tracks.inlet = fit_->pattern;
+        design.tracks.inlet = std::move(pattern);
     else
-        design.tracks.exhaust = fit_->pattern;
+        design.tracks.exhaust = std::move(pattern);
     edit.replacement = std::move(design);
     if (const Problems problems = document_.apply(edit); !problems.empty()) {
         say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);

@@ -46,11 +46,13 @@ class LiftImportDialog : public QDialog {
     void fitted();
     void useFit();
     void showFit();
+    QString noiseWords() const;
     void say(const QString& text, bool isWarning);
 
     Document& document_;
     QByteArray table_;
     std::optional<exchange::ImportedLift> fit_;
+    bool isToleranceOwn_ = false; ///< set by hand; else as proposed for each table
     QFutureWatcher<Answer> watcher_;
     QTimer settle_; ///< lets a person finish typing
     QLineEdit* file_ = nullptr;

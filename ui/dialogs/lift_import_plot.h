@@ -5,15 +5,19 @@
 
 namespace lobewright::ui {
 
-/// A lift table with the pattern made of it, and below, what is left between the two.
+/// A lift table with the pattern made of it, its acceleration with the noise left in that, and what
+/// is left between pattern and table.
 class LiftImportPlot : public QCustomPlot {
     Q_OBJECT
 
   public:
     explicit LiftImportPlot(QWidget* parent = nullptr);
 
-    /// `tolerance` [m] is drawn as the band that the residual shall keep.
-    void setFit(const exchange::ImportedLift& lift, double tolerance);
+    /// The tolerance is drawn as the band that the residual shall keep.
+    void setFit(const exchange::ImportedLift& lift);
+    /// Graphs of the acceleration: the pattern's, and a standard deviation of noise above and
+    /// below.
+    QCPGraph& acceleration() const { return *acceleration_; }
     void clear();
 
   protected:
@@ -22,9 +26,9 @@ class LiftImportPlot : public QCustomPlot {
   private:
     void applyTones();
 
-    QCPAxisRect *above_ = nullptr, *below_ = nullptr;
+    QCPAxisRect *above_ = nullptr, *middle_ = nullptr, *below_ = nullptr;
     QCPGraph *table_ = nullptr, *pattern_ = nullptr, *residual_ = nullptr, *upper_ = nullptr,
-             *lower_ = nullptr;
+             *lower_ = nullptr, *acceleration_ = nullptr, *noisy_ = nullptr, *quieter_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -29,7 +29,7 @@ std::optional<design::Design> smallestEngine() {
     const auto brief = draft::readDuty("power=2 kW, speed=3000 rpm, fuel=petrol, cylinders=1, "
                                        "lobes=1, supply=1.2 bar");
     SilentMonitor monitor;
-    auto made = draft::draft(*brief, {.lobes = 1, .own = {}}, monitor);
+    auto made = draft::draft(*brief, {.lobes = 1, .charging = {}, .own = {}}, monitor);
     if (!made)
         return std::nullopt;
     design::Design design = std::move(made).value().design;

@@ -10,25 +10,8 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
-#include <fmt/format.h>
 
 namespace lobewright::ui {
-
-namespace {
-
-/// The label of the figure at a path of the claims file.
-QString labelOf(const std::string& path) {
-    QString label = QString::fromStdString(path);
-    study::forEachGroup([&](std::string_view group, const auto& keys, auto) {
-        for (const auto& key : keys) {
-            if (path == fmt::format("/{}/{}", group, key.name))
-                label = coreText(key.label);
-        }
-    });
-    return label;
-}
-
-} // namespace
 
 PublishedPage::PublishedPage(QWidget* parent)
     : QWidget(parent), form_(new ClaimsForm(this, ClaimsForm::Extent::draft)),
@@ -52,7 +35,7 @@ PublishedPage::PublishedPage(QWidget* parent)
     column->addWidget(conflicts_);
     connect(form_, &ClaimsForm::edited, this, &PublishedPage::setClaims);
     connect(conflicts_, &QLabel::linkActivated, this, [this](const QString& path) {
-        setClaims(draft::without(form_->claims(), path.toStdString()));
+        setClaims(study::without(form_->claims(), path.toStdString()));
     });
 }
 
@@ -81,7 +64,8 @@ void PublishedPage::showConflicts() {
         for (const std::string& path : conflict.paths) {
             if (draft::isFollowed(path))
                 links << QStringLiteral("<a href=\"%1\">%2</a>")
-                             .arg(QString::fromStdString(path), labelOf(path).toHtmlEscaped());
+                             .arg(QString::fromStdString(path),
+                                  coreText(study::claimLabel(path)).toHtmlEscaped());
         }
         lines << QStringLiteral("<span style=\"color:%1\">%2</span> %3")
                      .arg(Palette::of(*this).warning.name(),

@@ -19,6 +19,18 @@ std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot) {
     return {above, below};
 }
 
+QCPAxisRect* addAreaBetween(QCustomPlot& plot, QCPAxisRect& above, QCPAxisRect& below) {
+    QCPLayoutGrid* grid = plot.plotLayout();
+    auto* between = new QCPAxisRect(&plot);
+    grid->take(&below);
+    grid->addElement(1, 0, between);
+    grid->addElement(2, 0, &below);
+    grid->setRowStretchFactor(1, 2.0);
+    grid->setRowStretchFactor(2, 2.0);
+    between->setMarginGroup(QCP::msLeft | QCP::msRight, above.marginGroup(QCP::msLeft));
+    return between;
+}
+
 QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
     return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
 }

@@ -10,6 +10,9 @@ namespace lobewright::ui {
 /// pixel: a curve, and what is left of it.
 std::pair<QCPAxisRect*, QCPAxisRect*> stackTwoAreas(QCustomPlot& plot);
 
+/// A third area between both, as wide as they are.
+QCPAxisRect* addAreaBetween(QCustomPlot& plot, QCPAxisRect& above, QCPAxisRect& below);
+
 /// A graph on the left and bottom axes of an area.
 QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area);
 

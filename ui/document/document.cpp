@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/file.h"
+#include "core/design/schedules.h"
 #include "core/files/write_file.h"
 #include "ui/document/change_design.h"
 
@@ -13,7 +14,9 @@ namespace {
 
 /// The edited design, or every rule that it breaks.
 Result<design::Design> edited(const design::Design& design, const Edit& edit) {
-    design::Design candidate = edit.replacement.value_or(design);
+    // What views show, and make whole designs from, has the values of its speed.
+    design::Design candidate =
+        edit.replacement ? design::withFixedValuesOf(*edit.replacement, design) : design;
     candidate.snapshots = edit.snapshots.value_or(design.snapshots);
     if (edit.knowledge)
         candidate.knowledge = *edit.knowledge;

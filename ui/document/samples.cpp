@@ -67,6 +67,16 @@ const auto opensWith = QStringLiteral("biogas");
         "plot follows); the plenum pressure, which the blower builds up by itself and which rises "
         "with speed; the blower's share of the indicated work. A starter must turn it past about "
         "210 rpm before the rollers keep contact."),
+    QT_TRANSLATE_NOOP("Samples", "Turbocharged works generator"),
+    QT_TRANSLATE_NOOP(
+        "Samples",
+        "Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a "
+        "workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a "
+        "blower on the shaft follows the wheel: it brings the air to start with and at low speed. "
+        "Look at: the air path with each stage, its power and who pays; the speed of the wheel, "
+        "found where the powers meet; how little the blower costs once the wheel turns; the "
+        "pressure in the exhaust plenum, against which the cylinders scavenge. The closed track "
+        "holds the rollers while the starter turns it."),
     QT_TRANSLATE_NOOP("Samples", "Unequal lobes"),
     QT_TRANSLATE_NOOP(
         "Samples",

@@ -124,6 +124,14 @@ int knotAt(const design::Design& design, End end, double angle) {
     return -1;
 }
 
+motion::KnotShape readable(motion::KnotShape shape) {
+    for (motion::Knot& knot : shape.knots) {
+        knot.angle = rounded(knot.angle / units::degree, 1e6) * units::degree;
+        knot.lift = rounded(knot.lift / units::millimetre, 1e5) * units::millimetre;
+    }
+    return shape;
+}
+
 Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit) {
     Edit edit;
     edit.text = Words::tr("Turn into %1 knots, error %2 µm (%3)")
@@ -131,13 +139,7 @@ Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit
                     .arg(fit.largestError / units::micrometre, 0, 'g', 2)
                     .arg(trackLabel(design, end).toLower());
     design::Design next = design;
-    motion::KnotShape shape = fit.shape;
-    for (motion::Knot& knot : shape.knots) {
-        // Far below the fit's own error, so that files and fields stay readable.
-        knot.angle = rounded(knot.angle / units::degree, 1e6) * units::degree;
-        knot.lift = rounded(knot.lift / units::millimetre, 1e5) * units::millimetre;
-    }
-    patternOf(next, end).shape = std::move(shape);
+    patternOf(next, end).shape = readable(fit.shape);
     edit.replacement = std::move(next);
     return edit;
 }

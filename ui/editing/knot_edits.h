@@ -35,6 +35,10 @@ double knotShift(const design::Design& design, End end);
 /// One pattern for both tracks becomes two; nothing where the exhaust track has its own.
 std::optional<Edit> ownExhaustTrack(const design::Design& design);
 
+/// Knots to a millionth of a degree and a hundredth of a micrometre, far below the error of any
+/// fit, so that files and fields stay readable.
+motion::KnotShape readable(motion::KnotShape shape);
+
 /// The knots of a fit in place of the present description; its name says how far it strays.
 Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit);
 

@@ -91,6 +91,9 @@ QString helpOfView(const QString& key) {
                                                   {"clock", "drawings.md"},
                                                   {"adjuster", "adjuster.md"},
                                                   {"walk", "first-student.md"},
+                                                  {"stages", "first-student.md"},
+                                                  {"lesson-plot", "plots.md"},
+                                                  {"tasks", "arrangement-tasks.md"},
                                                   {"position", "lobes.md"},
                                                   {"ports", "ports.md"},
                                                   {"timing", "ports.md"},
@@ -103,6 +106,7 @@ QString helpOfView(const QString& key) {
                                                   {"chosen", "plots.md"},
                                                   {"torque-curve", "studies.md"},
                                                   {"phase-map", "studies.md"},
+                                                  {"load-map", "schedules.md"},
                                                   {"supply", "supply.md"},
                                                   {"energy", "friction.md"},
                                                   {"contact-map", "durability.md"},
@@ -139,6 +143,7 @@ QString helpOfDialog(const QString& name) {
                                                   {"newEngine", "known.md"},
                                                   {"known", "known.md"},
                                                   {"goal", "known.md"},
+                                                  {"schedule", "schedules.md"},
                                                   {"picture", "picture.md"}};
     return pages.value(name);
 }

@@ -1,12 +1,16 @@
 #include "ui/panels/field_block.h"
 
+#include "core/design/schedules.h"
+#include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/units.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/origin_words.h"
 #include "ui/panels/search_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QMenu>
 #include <QToolButton>
 
@@ -101,19 +105,32 @@ void FieldBlock::addHeading() {
     ++line_;
 }
 
+/// A button behind the value, as wide as some letters; hidden until it has something to say.
+QToolButton* FieldBlock::addMark(FieldEditor& editor, const char* name, const QString& letters) {
+    auto* mark = new QToolButton(&editor);
+    mark->setObjectName(QLatin1String(name));
+    mark->setAutoRaise(true);
+    mark->setFixedWidth(fontMetrics().horizontalAdvance(letters) + 4);
+    mark->hide();
+    editor.layout()->addWidget(mark);
+    return mark;
+}
+
 FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
-    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this), nullptr};
+    Cell cell{new FieldEditor(field, this), new QLabel(coreText(field.label), this), nullptr,
+              nullptr};
     cell.caption->setBuddy(cell.editor);
     cell.caption->setToolTip(fieldHelp(field));
     const std::string path = field.path;
-    cell.mark = new QToolButton(cell.editor);
-    cell.mark->setObjectName(QStringLiteral("origin"));
-    cell.mark->setAutoRaise(true);
+    cell.follows = addMark(*cell.editor, "follows", QStringLiteral("f(n)"));
+    cell.follows->setText(QStringLiteral("f(n)"));
+    cell.follows->setAccessibleName(tr("Follows the speed"));
+    connect(cell.follows, &QToolButton::clicked, this, [this, path, mark = cell.follows] {
+        showScheduleMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
+    });
+    cell.mark = addMark(*cell.editor, "origin", QStringLiteral("m"));
     cell.mark->setAccessibleName(tr("Origin"));
     cell.mark->setToolTip(tr("Origin and range of this input"));
-    cell.mark->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('m')) + 4);
-    cell.mark->hide();
-    cell.editor->layout()->addWidget(cell.mark);
     connect(cell.mark, &QToolButton::clicked, this, [this, path, mark = cell.mark] {
         showOriginMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
     });
@@ -202,6 +219,32 @@ void FieldBlock::showOrigins(const design::Design& design) {
             cell.mark->setAccessibleName(tr("Origin: %1").arg(originWord(known.origin)));
         }
     }
+}
+
+void FieldBlock::showSchedules(const design::Design& design) {
+    for (auto& [path, cell] : cells_) {
+        const design::Schedule* schedule = design::scheduleOf(design, path);
+        cell.editor->setFollowsSpeed(schedule != nullptr);
+        if (cell.follows->isVisibleTo(cell.editor) != (schedule != nullptr))
+            cell.follows->setVisible(schedule != nullptr);
+        if (schedule == nullptr)
+            continue;
+        const auto* value = std::get_if<double>(&cell.editor->field().value);
+        cell.follows->setToolTip(
+            tr("Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. "
+               "Changed on the strip below the torque curve.")
+                .arg(schedule->speed.size())
+                .arg(value ? quantityText(*value, QString::fromStdString(cell.editor->field().unit))
+                           : QString(),
+                     QLocale().toString(design.running.speed / units::revPerMinute, 'g', 6)));
+    }
+}
+
+void FieldBlock::showScheduleMenu(const std::string& path, const QPoint& place) {
+    QMenu menu(this);
+    menu.addAction(tr("&Show the schedule"), this, [&] { Q_EMIT scheduleWanted(path); });
+    menu.addAction(tr("&Remove the schedule"), this, [&] { Q_EMIT noScheduleWanted(path); });
+    menu.exec(place);
 }
 
 void FieldBlock::showOriginMenu(const std::string& path, const QPoint& place) {

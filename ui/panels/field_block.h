@@ -49,6 +49,8 @@ class FieldBlock : public QWidget {
     bool filter(const QString& text, bool wholeChapter, const std::set<std::string>* only);
     /// Marks the inputs that are not chosen with a letter for their origin.
     void showOrigins(const design::Design& design);
+    /// Marks the inputs that follow the speed; their values are those at the design's.
+    void showSchedules(const design::Design& design);
     /// The field shown that the text names best, the first of equals; `elsewhere` where the text is
     /// not in its name.
     std::pair<Match, FieldEditor*> best(const QString& text) const;
@@ -63,6 +65,9 @@ class FieldBlock : public QWidget {
     void originWanted(const std::string& path);
     /// The person says that the value of this input is a choice of his own.
     void ownChoiceWanted(const std::string& path);
+    /// The person wants to see the schedule of this input, or none of it any more.
+    void scheduleWanted(const std::string& path);
+    void noScheduleWanted(const std::string& path);
     void rowChangeWanted(const std::string& list, int row, lobewright::ui::RowChange change);
     /// The track that this row belongs to, as knots that keep its curve.
     void knotsWanted(lobewright::End end);
@@ -71,13 +76,16 @@ class FieldBlock : public QWidget {
     struct Cell {
         FieldEditor* editor;
         QLabel* caption;
-        QToolButton* mark; ///< of its origin; hidden where it is chosen
+        QToolButton* mark;    ///< of its origin; hidden where it is chosen
+        QToolButton* follows; ///< hidden where it stands still
     };
     void addHeading();
     void addLine(const design::Field& field);
     void addCompact(const design::Field& field);
     Cell makeCell(const design::Field& field);
     void showOriginMenu(const std::string& path, const QPoint& place);
+    void showScheduleMenu(const std::string& path, const QPoint& place);
+    QToolButton* addMark(FieldEditor& editor, const char* name, const QString& letters);
     void showRowMenu();
     void addSegmentActions(QMenu& menu);
     bool isMovingSegment() const;

@@ -240,6 +240,14 @@ void FieldEditor::show(const design::Field& field) {
         text_->setPlainText(asText(field_.value));
 }
 
+void FieldEditor::setFollowsSpeed(bool follows) {
+    if (!number_ || number_->isReadOnly() == follows)
+        return;
+    number_->setReadOnly(follows);
+    if (choice_)
+        choice_->setEnabled(!follows);
+}
+
 void FieldEditor::showNumber() {
     const auto number = asNumber(field_.value);
     number_->setNumber(number ? std::optional(unitFor(field_.unit).shown(*number)) : std::nullopt);

@@ -26,6 +26,8 @@ class FieldEditor : public QWidget {
     const design::Field& field() const { return field_; }
     /// The same field of a changed design.
     void show(const design::Field& field);
+    /// A value that follows the speed is shown, and changed elsewhere.
+    void setFollowsSpeed(bool follows);
 
   Q_SIGNALS:
     void wanted(const lobewright::design::FieldValue& value);

@@ -87,7 +87,7 @@ void NumberEdit::accept() {
 
 void NumberEdit::keyPressEvent(QKeyEvent* event) {
     const bool up = event->key() == Qt::Key_Up;
-    if ((!up && event->key() != Qt::Key_Down) || !number_) {
+    if ((!up && event->key() != Qt::Key_Down) || !number_ || isReadOnly()) {
         if (event->key() == Qt::Key_Escape && isModified()) {
             setModified(false);
             giveBack();

@@ -1,5 +1,6 @@
 #include "ui/panels/number_panel.h"
 
+#include "core/design/schedules.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
@@ -200,7 +201,7 @@ void NumberPanel::show(const design::Design& design) {
     design_ = design;
     clearProblem();
     std::vector<Groups> perChapter(chapters_.size());
-    for (design::Field& field : design::fields(design)) {
+    for (design::Field& field : design::fields(design::atItsSpeed(design))) {
         Groups& groups = perChapter[chapterOf(field)];
         // A field beside sections of its group comes back to it: look for the group from the end.
         const auto found = std::ranges::find_if(
@@ -217,6 +218,7 @@ void NumberPanel::show(const design::Design& design) {
         chainFocus();
     showShapes();
     showOrigins();
+    showSchedules();
     if (!search_->text().isEmpty() || shownOrigin_)
         search(search_->text());
 }
@@ -240,6 +242,28 @@ void NumberPanel::showOrigins() {
         for (FieldBlock* block : chapter.shown)
             block->showOrigins(design_);
     }
+}
+
+void NumberPanel::showSchedules() {
+    const bool hasSchedules = !design_.schedules.empty();
+    for (size_t i = 0; i < chapters_.size(); ++i) {
+        if (chapters()[i].key == QLatin1String("schedules")) {
+            chapters_[i].heading->setVisible(hasSchedules);
+            chapters_[i].body->setVisible(hasSchedules && chapters_[i].heading->isChecked());
+        }
+        for (FieldBlock* block : chapters_[i].shown)
+            block->showSchedules(design_);
+    }
+}
+
+void NumberPanel::removeSchedule(const std::string& path) {
+    const auto field = design::findField(design_, path);
+    if (!field)
+        return;
+    Edit edit;
+    edit.text = tr("Remove the schedule of %1").arg(longLabel(*field));
+    edit.replacement = design::withoutSchedule(design_, path);
+    Q_EMIT edited(edit);
 }
 
 void NumberPanel::askOrigin(const std::string& path) {
@@ -367,6 +391,10 @@ FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWi
     connect(block, &FieldBlock::ownChoiceWanted, this, &NumberPanel::takeOwnChoice);
     connect(block, &FieldBlock::rowChangeWanted, this, &NumberPanel::askRowChange);
     connect(block, &FieldBlock::knotsWanted, this, &NumberPanel::knotsWanted);
+    connect(block, &FieldBlock::scheduleWanted, this, [this](const std::string& path) {
+        Q_EMIT scheduleWanted(QString::fromStdString(path));
+    });
+    connect(block, &FieldBlock::noScheduleWanted, this, &NumberPanel::removeSchedule);
     return block;
 }
 
@@ -401,8 +429,12 @@ void NumberPanel::showProblems(const Problems& problems) {
     if (problems.empty())
         return;
     QStringList words;
-    for (const Problem& problem : problems)
-        words << coreText(problem.message);
+    for (const Problem& problem : problems) {
+        const auto other =
+            problem.path == asked_ ? std::nullopt : design::findField(design_, problem.path);
+        const QString rule = coreText(problem.message);
+        words << (other ? tr("%1: %2").arg(longLabel(*other), rule) : rule);
+    }
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
     for (const std::string& path : {asked_, problems.front().path}) {

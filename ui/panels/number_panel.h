@@ -50,6 +50,8 @@ class NumberPanel : public QWidget {
     void editFinished();
     /// The person wants a track turned into knots and to see what that costs.
     void knotsWanted(lobewright::End end);
+    /// The person wants to see the schedule of an input that follows the speed.
+    void scheduleWanted(const QString& input);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -77,8 +79,10 @@ class NumberPanel : public QWidget {
     void setOpen(size_t chapter, bool open);
     void search(const QString& text);
     void showOrigins();
+    void showSchedules();
     void askOrigin(const std::string& path);
     void takeOwnChoice(const std::string& path);
+    void removeSchedule(const std::string& path);
     std::optional<std::set<std::string>> shownPaths() const;
     /// What the text looked for names best, the first of equals; null: nothing.
     QWidget* bestFound() const;

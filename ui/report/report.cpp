@@ -7,10 +7,12 @@
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
 #include "ui/base/units.h"
+#include "ui/claims/verdict_html.h"
 #include "ui/panels/origin_words.h"
 #include "ui/plots/base/turn_events.h"
 #include "ui/report/report_drawings.h"
 #include "ui/report/report_sheet.h"
+#include "ui/report/report_unknowns.h"
 #include "ui/report/report_words.h"
 
 #include <QBuffer>
@@ -172,8 +174,25 @@ void writeBaseline(Sheet& sheet, const ReportContent& content) {
     }
 }
 
+/// Published figures and statements, the weightiest first, with all their arithmetic.
+void writeVerdict(Sheet& sheet, const study::VerdictPage& page) {
+    sheet.newPage();
+    const std::string& title = page.report.claims.title;
+    sheet.heading(title.empty() ? Words::tr("Verdict on published figures")
+                                : Words::tr("Verdict on “%1”").arg(QString::fromStdString(title)));
+    const VerdictHtml html(page, sheet.tones(), false);
+    sheet.richText(html.summary());
+    sheet.richText(html.header());
+    for (const study::VerdictRow& row : page.rows)
+        sheet.richText(html.row(row, true));
+    sheet.caption(Words::tr("A verdict compares published numbers with arithmetic, published bands "
+                            "and this design, not with any engine that was built."));
+}
+
 void writeSheets(Sheet& sheet, const ReportContent& content) {
     writeTitlePage(sheet, content);
+    if (content.verdict && !content.verdict->rows.empty())
+        writeVerdict(sheet, *content.verdict);
     sheet.newPage();
     sheet.heading(Words::tr("Over one revolution"));
     if (!rattles(*content.solution).empty())
@@ -183,6 +202,8 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     writePortPage(sheet, content);
     writeTrackPage(sheet, content);
+    if (content.unknowns)
+        writeUnknowns(sheet, *content.unknowns);
     if (content.baseline)
         writeBaseline(sheet, content);
     sheet.newPage();

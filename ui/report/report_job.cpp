@@ -39,8 +39,14 @@ void ReportJob::begin(const ReportContent& content) {
     content_.date = reportDate();
     points_ = 0;
     busy_ = true;
+    unknowns_ = std::make_shared<std::shared_ptr<const ReportUnknowns>>(content.unknowns);
     number_ = runner_.request(
-        [design = content.solution->design](Monitor& monitor, const study::PointSink& sink) {
+        [design = content.solution->design, unknowns = unknowns_](
+            Monitor& monitor, const study::PointSink& sink) -> Result<study::Table> {
+            auto found = reportUnknowns(design, monitor, *unknowns);
+            if (!found)
+                return found.problems();
+            *unknowns = std::move(found).value();
             return reportTorqueCurve(design, monitor, sink);
         });
 }
@@ -52,6 +58,7 @@ void ReportJob::cancel() {
 
 void ReportJob::draw(const study::Table& table) {
     content_.torqueCurve = table;
+    content_.unknowns = *unknowns_;
     const Problems problems = guardedWork([this]() -> Problems {
         const auto reason = write();
         return reason ? Problems{{"", reason->toStdString()}} : Problems();

@@ -39,6 +39,7 @@ class ReportJob : public QObject {
 
     StudyRunner runner_;
     ReportContent content_;
+    std::shared_ptr<std::shared_ptr<const ReportUnknowns>> unknowns_; ///< filled by the work
     QString file_;
     std::shared_ptr<QPrinter> printer_; ///< null: into the file
     quint64 number_ = 0;

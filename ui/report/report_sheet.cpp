@@ -1,6 +1,8 @@
 #include "ui/report/report_sheet.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
+#include <QTextDocument>
 
 #include <algorithm>
 #include <cmath>
@@ -109,6 +111,21 @@ void Sheet::paragraph(const QString& text) {
 
 void Sheet::caption(const QString& text) {
     write(text, font(8.0), tones().quiet, 2.0, 4.0);
+}
+
+void Sheet::richText(const QString& html) {
+    QTextDocument document;
+    document.documentLayout()->setPaintDevice(&device_);
+    document.setDocumentMargin(0.0);
+    document.setDefaultFont(font(8.0));
+    document.setDefaultStyleSheet(QStringLiteral("body { color: %1 }").arg(tones().ink.name()));
+    document.setHtml(QStringLiteral("<body>%1</body>").arg(html));
+    document.setTextWidth(width_);
+    const QRectF box = take(document.size().height());
+    painter_.save();
+    painter_.translate(box.topLeft());
+    document.drawContents(&painter_);
+    painter_.restore();
 }
 
 void Sheet::entry(const QString& name, const QString& text, const QColor& bar) {

@@ -47,6 +47,8 @@ class Sheet {
     void caption(const QString& text);
     /// A bold word at the left, running text beside it.
     void entry(const QString& name, const QString& text, const QColor& bar = {});
+    /// A block of rich text, kept whole.
+    void richText(const QString& html);
     /// Lines in this many columns side by side, column by column, over pages as needed.
     void columns(const std::vector<Row>& rows, int count, double pointSize);
 

@@ -1,6 +1,7 @@
 #include "ui/report/report_words.h"
 
 #include "core/design/fields.h"
+#include "core/design/schedules.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
@@ -40,6 +41,11 @@ constexpr const char* mainNames[] = {"brake_power_kW",
                                      "scavenging_efficiency",
                                      "trapping_efficiency",
                                      "supply_power_kW",
+                                     "compressor_speed_rpm",
+                                     "compressor_pressure_ratio",
+                                     "compressor_power_kW",
+                                     "turbine_power_kW",
+                                     "exhaust_plenum_pressure_bar",
                                      "peak_contact_pressure_inlet_MPa",
                                      "peak_contact_pressure_exhaust_MPa",
                                      "contact_safety_inlet",
@@ -141,6 +147,24 @@ QString sectionTitle(const design::Field& field) {
     return label;
 }
 
+QString compressorWords(const gas::Compressor& compressor) {
+    QString text = Words::tr("Radial compressor wheel, quasi-steady on curves of head and "
+                             "efficiency over the flow coefficient (radial blades: Cohen, Rogers "
+                             "and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), "
+                             "into an adiabatic plenum.");
+    const auto add = [&text](const QString& more) { text += QLatin1Char(' ') + more; };
+    if (compressor.stages == gas::Stages::wheelThenBlower)
+        add(Words::tr("A positive-displacement blower follows the wheel."));
+    if (compressor.drive == gas::WheelDrive::turbine)
+        add(Words::tr("A turbine behind an adiabatic exhaust plenum drives the wheel, its "
+                      "efficiency a parabola of the speed ratio; the wheel turns where the powers "
+                      "meet. What the shaft drives is deducted from brake values."));
+    else
+        add(Words::tr("The power is deducted from brake values."));
+    add(Words::tr("No pipes modelled: a tuned exhaust can breathe better, or worse."));
+    return text;
+}
+
 std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& design) {
     const auto& gas = design.gas;
     std::vector<std::pair<QString, QString>> all;
@@ -187,6 +211,7 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
                         "quasi-steady reed, emptied through the inlet ports, with instant mixing; "
                         "no pipes. The work on the backs of the pistons is deducted from brake "
                         "values.")
+        : gas.supply.kind == gas::SupplyKind::compressor ? compressorWords(gas.supply.compressor)
         : blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
                             "efficiency into an adiabatic plenum; its power is deducted from brake "
                             "values.")
@@ -262,7 +287,10 @@ std::vector<Sheet::Row> designNumbers(const design::Design& design) {
             sections, [&](const Rows& rows) { return rows.front().name == title; });
         if (section == sections.end())
             section = sections.insert(sections.end(), {{title, {}, true}});
-        section->push_back({coreText(field.label), fieldText(field)});
+        const bool follows = design::scheduleOf(design, field.path) != nullptr;
+        section->push_back({follows ? Words::tr("%1, follows the speed").arg(coreText(field.label))
+                                    : coreText(field.label),
+                            fieldText(field)});
     }
     Rows all;
     for (const Rows& rows : sections)

@@ -23,8 +23,9 @@ std::vector<Arrangement> listed() {
          Words::tr("Learn"),
          Words::tr("How the engine works, large and moving"),
          Arrangement::Side::none,
-         {{56, {{key("section"), 62}, {key("position"), 38}}},
-          {44, {{key("walk"), 26}, {key("timing"), 42}, {key("gas"), 32}}}}},
+         {{60, {{key("section"), 84}, {key("stages"), 16}}},
+          {40, {{key("walk"), 58}, {key("lesson-plot"), 42}}}},
+         2},
         {key("reviewer"),
          Words::tr("Port timing"),
          Words::tr("Timing, areas, limits and results"),
@@ -61,6 +62,11 @@ std::vector<Arrangement> listed() {
          {{30, {{key("ranges"), 100}}},
           {38, {{key("bands"), 100}}},
           {32, {{key("decides"), 100}}}}},
+        {key("tasks"),
+         Words::tr("Practise"),
+         Words::tr("Predict, point and build, with hints and answers"),
+         Arrangement::Side::numbers,
+         {{56, {{key("section"), 62}, {key("torque"), 38}}}, {44, {{key("tasks"), 100}}}}},
     };
 }
 

@@ -24,9 +24,10 @@ struct Arrangement {
     QString hint;
     Side side = Side::numbers;
     std::vector<Column> columns;
+    int edition = 1; ///< raised with new panes: what was kept of the old ones does not fit them
 };
 
-/// Designer, student, port reviewer, performance, claims reviewer, durability, lobe maker,
+/// Designer, student, port reviewer, performance, claims reviewer, durability, lobe maker, tasks,
 /// unknowns.
 const std::vector<Arrangement>& arrangements();
 

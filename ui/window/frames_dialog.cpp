@@ -16,11 +16,14 @@
 
 namespace lobewright::ui {
 
-FramesDialog::FramesDialog(Views& views, TurnCursor& cursor, const QString& name, QWidget* parent)
+FramesDialog::FramesDialog(Views& views, TurnCursor& cursor, const QString& name,
+                           const QString& view, QWidget* parent)
     : QDialog(parent), views_(views), cursor_(cursor), name_(name) {
     setObjectName(QStringLiteral("frames"));
     setWindowTitle(tr("Pictures over one revolution"));
     buildForm();
+    if (const int proposed = drawing_->findData(view); proposed >= 0)
+        drawing_->setCurrentIndex(proposed);
     noteBusy(false);
 }
 
@@ -102,6 +105,9 @@ void FramesDialog::writeTo(const QString& folder) {
     progress_->setRange(0, wanted.frames);
     stopWanted_ = false;
     noteBusy(true);
+    // What a drawing solves beside the window has to be there for its first picture.
+    while (!view->isComplete() && !stopWanted_)
+        QApplication::processEvents(QEventLoop::WaitForMoreEvents);
     // Painting belongs to this thread; events between the pictures keep the window alive.
     const auto problem = exportFrames(*view, cursor_, wanted, [this](int done) {
         progress_->setValue(done);

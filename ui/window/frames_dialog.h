@@ -21,8 +21,10 @@ class FramesDialog : public QDialog {
     Q_OBJECT
 
   public:
-    /// `name`: of the design, for the file names.
-    FramesDialog(Views& views, TurnCursor& cursor, const QString& name, QWidget* parent = nullptr);
+    /// `name`: of the design, for the file names. `view`: key of the drawing proposed, empty or of
+    /// none: the first.
+    FramesDialog(Views& views, TurnCursor& cursor, const QString& name, const QString& view,
+                 QWidget* parent = nullptr);
 
     /// Starts writing to a folder, which must exist.
     void writeTo(const QString& folder);

@@ -12,6 +12,7 @@
 #include "ui/panels/number_panel.h"
 #include "ui/panels/snapshots_panel.h"
 #include "ui/panels/working_view.h"
+#include "ui/window/arrangement_sheet.h"
 #include "ui/window/field_keys.h"
 #include "ui/window/figures_bar.h"
 #include "ui/window/hint_bar.h"
@@ -197,6 +198,15 @@ void MainWindow::connectParts() {
     connect(views_, &Views::edited, this, apply);
     connect(views_, &Views::editFinished, &document_, &Document::finishEdit);
     connect(views_, &Views::fieldWanted, this, &MainWindow::goToField);
+    connect(views_, &Views::arrangementWanted, this, &MainWindow::arrange);
+    connect(playback_, &PlaybackBar::arrangementsWanted, this, [this](const QWidget& beside) {
+        const QAction* now = arrangementGroup_->checkedAction();
+        auto* sheet = new ArrangementSheet(now ? now->data().toString() : QString(), this);
+        connect(sheet, &ArrangementSheet::chosen, this, &MainWindow::arrange);
+        sheet->popUp(beside);
+    });
+    connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
+    connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {

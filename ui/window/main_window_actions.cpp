@@ -60,7 +60,12 @@ void MainWindow::buildFileMenu() {
                     &MainWindow::exportTrack)
         ->setStatusTip(tr("Solid, mesh, drawing, cutter path or tables of one track"));
     menu->addAction(tr("Export &pictures over one revolution…"), this,
-                    [this] { FramesDialog(*views_, cursor_, document_.name(), this).exec(); })
+                    [this] {
+                        const Views::View* here = viewHere();
+                        FramesDialog(*views_, cursor_, document_.name(),
+                                     here ? here->key : QString(), this)
+                            .exec();
+                    })
         ->setStatusTip(tr("A drawing as numbered pictures that join into a loop"));
     menu->addAction(tr("&Import a lift table…"), this,
                     [this] { LiftImportDialog(document_, this).exec(); })

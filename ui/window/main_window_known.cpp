@@ -2,10 +2,14 @@
 #include "ui/dialogs/goal_dialog.h"
 #include "ui/dialogs/new_engine_dialog.h"
 #include "ui/dialogs/picture_dialog.h"
+#include "ui/dialogs/schedule_dialog.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/number_panel.h"
+#include "ui/plots/study/schedule_strip.h"
+#include "ui/plots/study/torque_curve.h"
 #include "ui/window/hint_bar.h"
 #include "ui/window/main_window.h"
+#include "ui/window/pane_grid.h"
 
 #include <QMenu>
 #include <QStatusBar>
@@ -32,6 +36,18 @@ void MainWindow::addKnownActions(QMenu& menu) {
                        makeThis(selected.isEmpty() ? QStringLiteral("brake_power_kW") : selected);
                    })
         ->setStatusTip(tr("Finds the value of an input that gives a result its target"));
+    menu.addAction(tr("Sc&hedule over speed…"), this, [this] { scheduleInput({}); })
+        ->setStatusTip(
+            tr("Lets an input follow the shaft speed; finds its best value at each speed"));
+}
+
+void MainWindow::scheduleInput(const QString& input) {
+    ScheduleDialog(document_, input.toStdString(), views_->torqueCurve().range(), this).exec();
+}
+
+void MainWindow::showSchedule(const QString& input) {
+    grid_->reveal(QStringLiteral("torque-curve"));
+    views_->torqueCurve().strip().showInput(input.toStdString());
 }
 
 void MainWindow::measurePicture() {

@@ -1,6 +1,8 @@
 #include "ui/base/file_to_write.h"
 #include "ui/base/last_folder.h"
 #include "ui/base/plain_message.h"
+#include "ui/claims/claims_pane.h"
+#include "ui/plots/study/bands_model.h"
 #include "ui/report/report_job.h"
 #include "ui/window/main_window.h"
 
@@ -42,12 +44,23 @@ bool MainWindow::reportIsPossible() {
 }
 
 ReportContent MainWindow::reportContent() const {
+    const BandsModel& bands = views_->bands();
+    std::shared_ptr<const ReportUnknowns> unknowns;
+    if (bands.isOfUnknownsOf(solution_->design))
+        unknowns = std::make_shared<const ReportUnknowns>(
+            ReportUnknowns{*bands.ensemble(), {}, bands.requirement()});
+    std::optional<study::VerdictPage> verdict;
+    if (const auto* claims =
+            dynamic_cast<ClaimsPane*>(views_->find(QStringLiteral("claims"))->widget))
+        verdict = claims->verdictOn(solution_);
     return {.solution = solution_,
             .torqueCurve = {},
             .version = QCoreApplication::applicationVersion(),
             .date = {},
             .baseline = baseline_.solution(),
-            .baselineName = baseline_.name()};
+            .baselineName = baseline_.name(),
+            .unknowns = std::move(unknowns),
+            .verdict = std::move(verdict)};
 }
 
 void MainWindow::writeReport(const QString& file) {

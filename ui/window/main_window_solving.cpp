@@ -1,3 +1,4 @@
+#include "core/design/schedules.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/panels/figures_panel.h"
@@ -29,7 +30,8 @@ constexpr int patience = 20;            // [ms] that motion waits for the gas of
 constexpr double quickSolution = 0.018; // [s]; of slower ones nothing is expected in that time
 
 /// The quick stages, for a drag; null when one of them finds a fault.
-GeometryPointer quickGeometry(const design::Design& design) {
+GeometryPointer quickGeometry(const design::Design& given) {
+    const design::Design design = design::atItsSpeed(given);
     const auto inlet = motion::LiftCurve::make(design.tracks.inlet);
     const auto exhaust = motion::LiftCurve::make(design.tracks[End::exhaust]);
     if (!inlet || !exhaust)
@@ -97,6 +99,7 @@ void MainWindow::connectSolving() {
 void MainWindow::designChanged(Document::Change change) {
     numbers_->show(document_.design());
     snapshots_->show(document_.design());
+    views_->showDesign(document_.design());
     const bool dragging = change == Document::Change::dragging;
     if (change == Document::Change::replaced)
         views_->startAnew();

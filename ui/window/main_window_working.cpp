@@ -26,6 +26,7 @@ void MainWindow::connectWorking() {
     connect(figures_, &FiguresPanel::goalWanted, this, &MainWindow::makeThis);
     connect(figuresBar_, &FiguresBar::workingWanted, this, &MainWindow::showWorking);
     connect(limits_, &LimitsList::workingWanted, this, &MainWindow::showWorking);
+    connect(views_, &Views::workingWanted, this, &MainWindow::showWorking);
     connect(working_, &WorkingView::fieldWanted, this, &MainWindow::goToField);
     connect(working_, &WorkingView::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(working_, &WorkingView::viewWanted, this,

@@ -1,5 +1,6 @@
 #include "ui/window/pane.h"
 
+#include <QLabel>
 #include <QMenu>
 #include <QMouseEvent>
 #include <QToolButton>
@@ -8,7 +9,7 @@
 namespace lobewright::ui {
 
 Pane::Pane(QWidget* parent)
-    : QFrame(parent), layout_(new QVBoxLayout(this)), title_(new QToolButton(this)),
+    : QFrame(parent), layout_(new QVBoxLayout(this)), title_(new QLabel(this)),
       options_(new QToolButton(this)), enlarge_(new QToolButton(this)) {
     setFrameShape(QFrame::NoFrame);
     layout_->setContentsMargins(0, 0, 0, 0);
@@ -16,16 +17,14 @@ Pane::Pane(QWidget* parent)
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(2, 0, 2, 0);
     bar->setSpacing(2);
-    title_->setAutoRaise(true);
-    title_->setArrowType(Qt::DownArrow);
-    title_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    title_->setToolTip(tr("Choose another view"));
     QFont bold = title_->font();
     bold.setBold(true);
     title_->setFont(bold);
+    title_->setIndent(6);
     options_->setAutoRaise(true);
     options_->setText(tr("Options"));
-    options_->setToolTip(tr("What this view can show, copy, save and print"));
+    options_->setToolTip(
+        tr("What this view can show, copy, save and print, and which view stands here"));
     enlarge_->setAutoRaise(true);
     enlarge_->setText(tr("Enlarge"));
     enlarge_->setToolTip(tr("Show only this view, or all again"));
@@ -34,11 +33,9 @@ Pane::Pane(QWidget* parent)
     bar->addWidget(options_);
     bar->addWidget(enlarge_);
     layout_->addLayout(bar);
-    connect(title_, &QToolButton::clicked, this,
-            [this] { Q_EMIT chooserWanted(title_->mapToGlobal(QPoint(0, title_->height()))); });
     connect(options_, &QToolButton::clicked, this, [this] {
         QMenu menu(this);
-        view_->addOptions(menu);
+        fillOptions(menu);
         menu.exec(options_->mapToGlobal(QPoint(0, options_->height())));
     });
     connect(enlarge_, &QToolButton::clicked, this, &Pane::enlargeWanted);
@@ -49,10 +46,18 @@ void Pane::setView(const Views::View* view) {
     if (!view)
         return;
     title_->setText(view->title);
-    title_->setAccessibleName(tr("%1, choose another view").arg(view->title));
-    options_->setVisible(static_cast<bool>(view->addOptions));
+    options_->setAccessibleName(tr("Options of %1").arg(view->title));
+    enlarge_->setAccessibleDescription(view->title);
     layout_->addWidget(view->widget, 1);
     view->widget->show();
+}
+
+void Pane::fillOptions(QMenu& menu) {
+    if (view_ && view_->addOptions)
+        view_->addOptions(menu);
+    if (!menu.isEmpty())
+        menu.addSeparator();
+    Q_EMIT choicesWanted(menu.addMenu(tr("Show another view here")));
 }
 
 void Pane::release(QWidget* owner) {

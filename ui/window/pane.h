@@ -4,6 +4,8 @@
 
 #include <QFrame>
 
+class QLabel;
+class QMenu;
 class QToolButton;
 class QVBoxLayout;
 
@@ -24,9 +26,12 @@ class Pane : public QFrame {
     /// Whether it stands alone in the window: its button then leads back.
     void setEnlarged(bool enlarged);
 
+    /// Everything under *Options*; the menu belongs to the caller.
+    void fillOptions(QMenu& menu);
+
   Q_SIGNALS:
-    /// The person wants to choose another view for this pane, from a menu at this place.
-    void chooserWanted(const QPoint& globalPosition);
+    /// Fill the menu with the views that this pane can show instead.
+    void choicesWanted(QMenu* menu);
     void enlargeWanted();
 
   protected:
@@ -34,7 +39,7 @@ class Pane : public QFrame {
 
   private:
     QVBoxLayout* layout_;
-    QToolButton* title_;
+    QLabel* title_;
     QToolButton* options_;
     QToolButton* enlarge_;
     const Views::View* view_ = nullptr;

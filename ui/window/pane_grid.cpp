@@ -50,8 +50,8 @@ void PaneGrid::build(const std::vector<Arrangement::Column>& columns) {
             splitter->addWidget(pane);
             panes_.push_back(pane);
             pane->setView(views_.find(row.view));
-            connect(pane, &Pane::chooserWanted, this,
-                    [this, pane](const QPoint& place) { choose(*pane, place); });
+            connect(pane, &Pane::choicesWanted, this,
+                    [this, pane](QMenu* menu) { addChoices(*menu, *pane); });
             connect(pane, &Pane::enlargeWanted, this, [this, pane] { enlarge(*pane); });
         }
     }
@@ -80,8 +80,14 @@ void PaneGrid::restoreSizes() {
         restoreState(kept);
 }
 
+QString PaneGrid::keptUnder() const {
+    const QString edition =
+        arrangement_.edition > 1 ? QStringLiteral("-%1").arg(arrangement_.edition) : QString();
+    return QStringLiteral("arrangement/") + arrangement_.key + edition;
+}
+
 QString PaneGrid::setting(const char* name) const {
-    return QStringLiteral("arrangement/%1/%2").arg(arrangement_.key, QLatin1String(name));
+    return keptUnder() + QLatin1Char('/') + QLatin1String(name);
 }
 
 void PaneGrid::save() const {
@@ -96,7 +102,7 @@ void PaneGrid::save() const {
 
 void PaneGrid::reset() {
     QSettings settings;
-    settings.remove(QStringLiteral("arrangement/") + arrangement_.key);
+    settings.remove(keptUnder());
     takeDown();
     build(arrangement_.columns);
     restoreSizes();
@@ -125,14 +131,12 @@ void PaneGrid::setView(Pane& pane, const QString& key) {
     pane.setView(wanted);
 }
 
-void PaneGrid::choose(Pane& pane, const QPoint& globalPosition) {
-    QMenu menu(this);
+void PaneGrid::addChoices(QMenu& menu, Pane& pane) {
     addViewMenus(menu, views_, pane.view() ? pane.view()->key : QString(),
                  [this, &pane](const QString& key) {
                      setView(pane, key);
                      save();
                  });
-    menu.exec(globalPosition);
 }
 
 void PaneGrid::reveal(const QString& key) {

@@ -7,6 +7,8 @@
 
 #include <vector>
 
+class QMenu;
+
 namespace lobewright::ui {
 
 class Pane;
@@ -33,9 +35,10 @@ class PaneGrid : public QSplitter {
     void build(const std::vector<Arrangement::Column>& columns);
     void takeDown();
     void restoreSizes();
-    void choose(Pane& pane, const QPoint& globalPosition);
+    void addChoices(QMenu& menu, Pane& pane);
     void setView(Pane& pane, const QString& key);
     void enlarge(Pane& pane);
+    QString keptUnder() const;
     QString setting(const char* name) const;
 
     Views& views_;

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/window/scrubber.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -9,7 +10,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QSignalBlocker>
-#include <QSlider>
 #include <QToolButton>
 
 #include <algorithm>
@@ -33,18 +33,19 @@ class PacesBox final : public QComboBox {
     }
 };
 
-constexpr int sliderPerDegree = 10;
 constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
 
 } // namespace
 
 PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
-    : QWidget(parent), cursor_(cursor), previous_(new QToolButton(this)),
-      play_(new QToolButton(this)), next_(new QToolButton(this)),
-      slider_(new QSlider(Qt::Horizontal, this)), angle_(new QDoubleSpinBox(this)),
-      cycle_(new QLabel(this)), factor_(new PacesBox(this)) {
+    : QWidget(parent), cursor_(cursor), arrangements_(new QToolButton(this)),
+      previous_(new QToolButton(this)), play_(new QToolButton(this)), next_(new QToolButton(this)),
+      slider_(new Scrubber(this)), angle_(new QDoubleSpinBox(this)), cycle_(new QLabel(this)),
+      factor_(new PacesBox(this)) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(6, 2, 6, 2);
+    arrangements_->setText(tr("Arrangements"));
+    arrangements_->setToolTip(tr("Ways to divide the window, by what is to be done"));
     previous_->setText(tr("Previous event"));
     previous_->setToolTip(tr("To the previous event: exhaust opens (EO) or closes (EC), inlet "
                              "opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));
@@ -53,8 +54,6 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
                          "or closes (IC), inner (IDC) or outer dead centre (ODC)"));
     play_->setObjectName(QStringLiteral("play"));
     play_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Pause")) + 24);
-    slider_->setRange(0, 360 * sliderPerDegree - 1);
-    slider_->setAccessibleName(tr("Shaft angle"));
     slider_->setToolTip(tr("Shaft angle"));
     angle_->setRange(-720.0, 720.0);
     angle_->setDecimals(1);
@@ -70,7 +69,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
         factor_->addItem(slowMotionText(factor), factor);
     factor_->setAccessibleName(tr("Slow motion"));
     factor_->setToolTip(tr("How much slower than the shaft speed of the design"));
-    for (QWidget* widget : std::initializer_list<QWidget*>{previous_, play_, next_})
+    for (QWidget* widget : std::initializer_list<QWidget*>{arrangements_, previous_, play_, next_})
         layout->addWidget(widget);
     layout->addWidget(slider_, 1);
     layout->addWidget(shaft);
@@ -78,11 +77,13 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     layout->addWidget(cycle_);
     layout->addWidget(factor_);
 
+    connect(arrangements_, &QToolButton::clicked, this,
+            [this] { Q_EMIT arrangementsWanted(*arrangements_); });
     connect(previous_, &QToolButton::clicked, this, &PlaybackBar::toPreviousEvent);
     connect(next_, &QToolButton::clicked, this, &PlaybackBar::toNextEvent);
     connect(play_, &QToolButton::clicked, &cursor_, &TurnCursor::togglePlaying);
     connect(slider_, &QSlider::valueChanged, this,
-            [this](int value) { cursor_.setAngle(value * units::degree / sliderPerDegree); });
+            [this](int value) { cursor_.setAngle(value * units::degree / Scrubber::perDegree); });
     connect(angle_, &QDoubleSpinBox::valueChanged, this,
             [this](double degrees) { cursor_.setAngle(degrees * units::degree); });
     connect(factor_, &QComboBox::activated, this, [this] {
@@ -97,6 +98,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
 
 void PlaybackBar::showGeometry(const GeometryPointer& geometry) {
     geometry_ = geometry;
+    slider_->showGeometry(geometry);
     stops_.clear();
     for (const TurnEvent& event : turnEvents(geometry->pair, geometry->timing))
         stops_.push_back(event.theta);
@@ -162,7 +164,7 @@ void PlaybackBar::keyPressEvent(QKeyEvent* event) {
 void PlaybackBar::showAngle() {
     const QSignalBlocker quietSlider(slider_), quietAngle(angle_);
     const double degrees = cursor_.angle() / units::degree;
-    slider_->setValue(static_cast<int>(degrees * sliderPerDegree));
+    slider_->setValue(static_cast<int>(degrees * Scrubber::perDegree));
     angle_->setValue(degrees);
     if (geometry_) {
         const double cycle = cycleAngle(geometry_->pair, cursor_.angle()) / units::degree;

@@ -11,10 +11,11 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
-class QSlider;
 class QToolButton;
 
 namespace lobewright::ui {
+
+class Scrubber;
 
 /// Plays the turn in slow motion, steps from event to event, and says where the shaft stands in
 /// shaft and in cycle degrees.
@@ -39,6 +40,10 @@ class PlaybackBar : public QWidget {
     void toNextEvent() { stepToEvent(+1); }
     void toPreviousEvent() { stepToEvent(-1); }
 
+  Q_SIGNALS:
+    /// The sheet of arrangements is wanted, beside this button.
+    void arrangementsWanted(const QWidget& beside);
+
   protected:
     void keyPressEvent(QKeyEvent* event) override;
 
@@ -52,8 +57,8 @@ class PlaybackBar : public QWidget {
     TurnCursor& cursor_;
     GeometryPointer geometry_;
     std::vector<double> stops_; ///< angles of the events [rad]
-    QToolButton *previous_, *play_, *next_;
-    QSlider* slider_;
+    QToolButton *arrangements_, *previous_, *play_, *next_;
+    Scrubber* slider_;
     QDoubleSpinBox* angle_;
     QLabel* cycle_;
     QComboBox* factor_;

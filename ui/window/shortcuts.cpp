@@ -68,7 +68,7 @@ std::vector<ShortcutGroup> keysOfViews() {
         {Words::tr("In a pane"),
          {{Words::tr("Double click beside the name"),
            Words::tr("Show only this view, or all again")},
-          {Words::tr("Click on the name"), Words::tr("Choose another view")}}}};
+          {Words::tr("Options, Show another view here"), Words::tr("Choose another view")}}}};
 }
 
 } // namespace

@@ -19,7 +19,8 @@ QStringList keys(const char* list) {
 
 const std::vector<ViewTheme>& viewThemes() {
     static const std::vector<ViewTheme> all = {
-        {Words::tr("&Engine"), keys("section circle solid clock adjuster walk")},
+        {Words::tr("&Engine"),
+         keys("section circle solid clock adjuster walk stages lesson-plot tasks")},
         {Words::tr("&Tracks and motion"),
          keys("tracks position laws factors width-angle width-radius width-margin width-slip")},
         {Words::tr("&Gas and ports"), keys("ports timing liner gas pressure-volume supply energy")},
@@ -27,7 +28,7 @@ const std::vector<ViewTheme>& viewThemes() {
          keys("torque stress forces contact-map width-pressure-slip lever free-body bearings "
               "balance orders")},
         {Words::tr("&Studies and claims"),
-         keys("torque-curve phase-map comparison claims ranges bands decides")},
+         keys("torque-curve phase-map load-map comparison claims ranges bands decides")},
         {Words::tr("L&ists and custom plots"), keys("limits figures chosen")}};
     return all;
 }

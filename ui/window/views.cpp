@@ -10,6 +10,7 @@
 #include "ui/plots/study/comparison_pane.h"
 #include "ui/plots/study/decides_view.h"
 #include "ui/plots/study/figure_bars.h"
+#include "ui/plots/study/load_map_plot.h"
 #include "ui/plots/study/phase_plot.h"
 #include "ui/plots/study/ranges_view.h"
 #include "ui/plots/study/supply_strip.h"
@@ -32,7 +33,10 @@
 #include "ui/scene/tracks/adjuster_panel.h"
 #include "ui/scene/tracks/liner_map.h"
 #include "ui/scene/tracks/unrolled_tracks.h"
+#include "ui/scene/walk/lesson_plot.h"
+#include "ui/scene/walk/stage_strip.h"
 #include "ui/scene/walk/student_walk.h"
+#include "ui/scene/walk/task_view.h"
 
 #include <QEvent>
 
@@ -40,7 +44,7 @@
 
 namespace lobewright::ui {
 
-Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
+Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
@@ -49,6 +53,21 @@ Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner) {
     addLists(cursor, owner);
     addUnknowns(owner);
     addReviews(owner);
+    for (const View& view : views_)
+        putBandsBehind(view.widget);
+    connect(&bands_->behind(), &BandsBehind::shownChanged, this, [this] {
+        if (bands_->behind().isShown() && solution_)
+            bands_->showSolution(solution_);
+    });
+}
+
+void Views::putBandsBehind(QWidget* view) {
+    if (auto* turn = qobject_cast<TurnPlot*>(view))
+        turn->setBands(bands_->behind());
+    else if (auto* curve = qobject_cast<TorqueCurve*>(view))
+        curve->setBands(bands_->behind());
+    else if (auto* comparison = qobject_cast<ComparisonPane*>(view))
+        comparison->setBands(bands_->behind());
 }
 
 template <class Widget>
@@ -106,6 +125,26 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     walk_ = new StudentWalk(cursor, owner);
     add("walk", tr("Walk through a cycle"), walk_);
     connect(circle, &CylinderCircle::cylinderChosen, walk_, &StudentWalk::setCylinder);
+    addLessons(cursor, owner);
+}
+
+void Views::addLessons(TurnCursor& cursor, QWidget* owner) {
+    auto* circle = dynamic_cast<CylinderCircle*>(find("circle")->widget);
+    auto* stages = new StageStrip(cursor, owner);
+    auto* plot = new LessonPlot(cursor, owner);
+    tasks_ = new TaskView(cursor, owner);
+    add("stages", tr("Stages of the cycle"), stages);
+    add("lesson-plot", tr("Plot of the stage"), plot);
+    add("tasks", tr("Tasks"), tasks_);
+    connect(circle, &CylinderCircle::cylinderChosen, stages, &StageStrip::setCylinder);
+    connect(stages, &StageStrip::stageChosen, walk_, &StudentWalk::goTo);
+    connect(walk_, &StudentWalk::tasksWanted, this,
+            [this] { Q_EMIT arrangementWanted(QStringLiteral("tasks")); });
+    // While the shaft plays, the plot stays: three in a second would only flicker.
+    connect(stages, &StageStrip::presentChanged, plot, [stages, plot, &cursor](int index) {
+        if (index >= 0 && !cursor.isPlaying())
+            plot->setEvent(stages->stage(index).event);
+    });
 }
 
 void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
@@ -133,8 +172,11 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
 }
 
 void Views::addStudies(QWidget* owner) {
-    auto* torque = new TorqueCurve(owner);
-    addPlot("torque-curve", torque->title(), torque);
+    torqueCurve_ = new TorqueCurve(owner);
+    addPlot("torque-curve", torqueCurve_->title(), torqueCurve_);
+    connect(torqueCurve_, &TorqueCurve::scheduleWanted, this, &Views::scheduleWanted);
+    auto* map = new LoadMapPlot(owner);
+    addPlot("load-map", map->title(), map);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
     add("supply", tr("Air path"), new SupplyStrip(owner));
@@ -175,6 +217,8 @@ void Views::addLists(TurnCursor& cursor, QWidget* owner) {
 void Views::addReviews(QWidget* owner) {
     auto* comparison = new ComparisonPane(owner);
     auto* claims = new ClaimsPane(owner);
+    claims_ = claims;
+    connect(bands_, &BandsModel::changed, this, &Views::giveBandsToClaims);
     const auto addKept = [this](const char* key, const QString& title, auto* pane) {
         View& view = add(key, title, pane);
         view.state = [pane] { return pane->state(); };
@@ -188,10 +232,31 @@ void Views::addReviews(QWidget* owner) {
         comparison->showClaims(study::claimedPoints(all));
     });
     connect(claims, &ClaimsPane::claimsChanged, bands_, &BandsModel::showClaims);
+    connect(claims, &ClaimsPane::figureWanted, this, &Views::workingWanted);
+    connect(claims, &ClaimsPane::resultWanted, this, [this](const QString& name) {
+        bands_->setResult(name.toStdString());
+        Q_EMIT arrangementWanted(QStringLiteral("unknowns"));
+    });
+}
+
+/// Those of the engine that is open, as soon as they are whole.
+void Views::giveBandsToClaims() {
+    const auto now = solution_ && bands_->isOfUnknownsOf(solution_->design)
+                         ? bands_->ensemble()
+                         : BandsModel::EnsemblePointer();
+    if (now == claimsBands_)
+        return;
+    claimsBands_ = now;
+    std::optional<study::ResultQuantileMap> bands;
+    if (now) {
+        bands.emplace();
+        for (const auto& [name, q] : unknowns::bandsByName(*now))
+            bands->emplace(name, study::ResultQuantiles{q.p05, q.p25, q.p50, q.p75, q.p95});
+    }
+    claims_->showBands(bands);
 }
 
 void Views::addUnknowns(QWidget* owner) {
-    bands_ = new BandsModel(owner);
     add("ranges", tr("What is not known"), new RangesView(*bands_, owner));
     add("bands", tr("Torque and power as bands"), new BandsPlot(*bands_, owner));
     addPlot("decides", tr("What decides this"), new DecidesView(*bands_, owner));
@@ -204,6 +269,11 @@ const Views::View* Views::find(const QString& key) const {
 
 void Views::startAnew() {
     walk_->reset();
+    tasks_->reset();
+}
+
+void Views::showDesign(const design::Design& design) {
+    torqueCurve_->showDesign(design);
 }
 
 void Views::showSolution(const SolutionPointer& solution) {
@@ -216,6 +286,9 @@ void Views::showSolution(const SolutionPointer& solution) {
         if (view.widget->isVisible())
             refresh(view);
     }
+    if (bands_->behind().isShown())
+        bands_->showSolution(solution);
+    giveBandsToClaims();
 }
 
 void Views::showBaseline(const SolutionPointer& baseline) {

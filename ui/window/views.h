@@ -9,15 +9,23 @@
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 class QMenu;
 
+namespace lobewright::unknowns {
+struct Ensemble;
+}
+
 namespace lobewright::ui {
 
 class BandsModel;
+class ClaimsPane;
 class PositionPlot;
+class TorqueCurve;
 class StudentWalk;
+class TaskView;
 
 /// Everything that can stand in a pane: drawings, plots, lists. One of each, all of the same
 /// cursor. Views that cannot be seen are brought up to date when they are shown.
@@ -47,9 +55,13 @@ class Views : public QObject {
     /// Brings a view up to date though it may be out of sight (to write it to a file).
     void refresh(const View& view);
     PositionPlot& position() const { return *position_; }
+    BandsModel& bands() const { return *bands_; }
+    TorqueCurve& torqueCurve() const { return *torqueCurve_; }
 
     /// Another design was opened: what tells a story starts anew.
     void startAnew();
+    /// The design as it is edited, ahead of its solution.
+    void showDesign(const design::Design& design);
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
     void showGeometry(const GeometryPointer& geometry);
@@ -60,7 +72,11 @@ class Views : public QObject {
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
     void fieldWanted(const QString& path);
+    /// The person wants an input to follow the speed; empty: one to be chosen.
+    void scheduleWanted(const QString& input);
+    void workingWanted(const QString& figure);
     void stateChanged();
+    void arrangementWanted(const QString& key);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -71,6 +87,7 @@ class Views : public QObject {
     template <class Plot>
     void addPlot(const char* key, const QString& title, Plot* plot);
     void addDrawings(TurnCursor& cursor, QWidget* owner);
+    void addLessons(TurnCursor& cursor, QWidget* owner);
     void addPlots(TurnCursor& cursor, QWidget* owner);
     void addStudies(QWidget* owner);
     void addLoads(TurnCursor& cursor, QWidget* owner);
@@ -78,6 +95,8 @@ class Views : public QObject {
     void addLists(TurnCursor& cursor, QWidget* owner);
     void addReviews(QWidget* owner);
     void addUnknowns(QWidget* owner);
+    void putBandsBehind(QWidget* view);
+    void giveBandsToClaims();
 
     struct Stale {
         bool solution = false, baseline = false, geometry = false;
@@ -85,8 +104,12 @@ class Views : public QObject {
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
     BandsModel* bands_ = nullptr;
+    ClaimsPane* claims_ = nullptr;
+    std::shared_ptr<const unknowns::Ensemble> claimsBands_; ///< that the claims have
     PositionPlot* position_ = nullptr;
+    TorqueCurve* torqueCurve_ = nullptr;
     StudentWalk* walk_ = nullptr;
+    TaskView* tasks_ = nullptr;
     QWidget* editedLast_ = nullptr;
     SolutionPointer solution_, baseline_;
     GeometryPointer geometry_; ///< of a drag that is ahead of the solution, else null

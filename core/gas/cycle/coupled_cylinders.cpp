@@ -1,5 +1,6 @@
 #include "core/gas/cycle/coupled_cylinders.h"
 
+#include "core/gas/cycle/turbine.h"
 #include "core/gas/models/supply.h"
 #include "core/units.h"
 
@@ -23,9 +24,22 @@ bool possibleTemperature(double t) {
 
 /// The pressure that the search starts from and that the trapped charge is guessed by.
 double guessedSupplyPressure(const Settings& settings) {
-    return settings.supply.kind == SupplyKind::reservoir
-               ? settings.supply.pressure
-               : std::max(settings.supply.ambientPressure, 1.15 * settings.exhaustPressure);
+    const Supply& supply = settings.supply;
+    return supply.kind == SupplyKind::reservoir
+               ? supply.pressure
+               : std::max(supply.ambientPressure, 1.15 * settings.exhaustPressure);
+}
+
+/// What a compressor gives falls with the plenum's pressure: −d ln ṁ/d ln p, 0 of a blower.
+double feedAnswer(const Feeder& feeder, double pressure) {
+    const double flow = feeder.feed(pressure).flow;
+    return flow > 0.0 ? feeder.slope(pressure) * pressure / flow : 0.0;
+}
+
+/// Likely gas in an exhaust plenum.
+Stream guessedExhaust(const Model& model) {
+    return model.fired ? model.stream(0.5, 800.0)
+                       : model.stream(0.0, model.settings.supply.ambientTemperature);
 }
 
 /// The plenum filled with ambient air [kg].
@@ -75,6 +89,11 @@ void exchange(State& state, const Model& model, Exchange& with) {
         const double weight = std::max(1.0, plenumScale(model) / state.delivery);
         with.number(state.plenum[plenumMass], plenumScale(model) / weight);
         with.number(state.plenum[plenumTemperature], temperatureScale / weight);
+    }
+    if (model.hasTurbine()) {
+        with.number(state.plenum[exhaustPlenumMass], mass);
+        with.number(state.plenum[exhaustPlenumTemperature], exhaustTemperatureScale);
+        with.number(state.plenum[exhaustPlenumProducts], mass);
     }
 }
 
@@ -133,24 +152,27 @@ std::vector<double*> numbersOf(CoupledCylinders::State& state) {
                             &stream->gasConstant, &stream->gamma});
         }
     }
-    numbers.insert(numbers.end(), {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
-                                   &state.plenum[plenumProducts]});
+    numbers.insert(numbers.end(),
+                   {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
+                    &state.plenum[plenumProducts], &state.plenum[exhaustPlenumMass],
+                    &state.plenum[exhaustPlenumTemperature], &state.plenum[exhaustPlenumProducts]});
     return numbers;
 }
 
 } // namespace
 
 SupplyState constantSupply(const Model& model, double blowerPressure) {
+    const double exhaust = model.settings.exhaustPressure;
+    const Stream behind = model.hasTurbine() ? guessedExhaust(model) : Stream{};
     const Supply& supply = model.settings.supply;
     if (supply.kind == SupplyKind::reservoir) {
-        return {supply.pressure, model.freshStream(supply.temperature)};
+        return {supply.pressure, model.freshStream(supply.temperature), exhaust, behind};
     }
     if (supply.kind == SupplyKind::underPiston) {
-        return {blowerPressure, model.freshStream(supply.ambientTemperature)};
+        return {blowerPressure, model.freshStream(supply.ambientTemperature), exhaust, behind};
     }
-    const double outlet = compress(supply, model.gas.air, blowerPressure).outletTemperature;
-    return {blowerPressure,
-            model.freshStream(std::min(outlet, supply.afterCoolerTemperature.value_or(outlet)))};
+    return {blowerPressure, model.freshStream(model.feeder.feed(blowerPressure).temperature),
+            exhaust, behind};
 }
 
 Charge guessedCharge(const Model& model, const SupplyState& supply) {
@@ -230,7 +252,7 @@ CoupledCylinders::CoupledCylinders(const Model& model, const Phases& phases, boo
         }
         for (std::size_t k = 0; k < lags_.size(); ++k) {
             for (std::size_t j = 0; j < cycles(); ++j) {
-                const double into = model.chamber->cycles()[j].inletOpens - model.start + lags_[k];
+                const double into = entryOf(model.chamber->cycles()[j]) - model.start + lags_[k];
                 entries_.push_back({into - std::floor(into / window_) * window_, k, j});
             }
         }
@@ -254,9 +276,12 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     const double cylinders = weights_.front() * static_cast<double>(windows_) +
                              std::accumulate(weights_.begin() + 1, weights_.end(), 0.0);
     const double exhaust = model_->settings.exhaustPressure;
-    const double share = blowerFlow(model_->settings.supply, model_->gas.air, model_->omega) *
-                         model_->period() / (model_->omega * cylinders);
+    const double perCylinder = model_->period() / (model_->omega * cylinders);
     double pressure = guessedSupplyPressure(model_->settings);
+    if (const auto& wheel = model_->feeder.wheel()) {
+        pressure = intakePressure(model_->settings.supply) *
+                   wheel->pressureRatio(wheel->curve().bestFlow() * wheel->flowUnit());
+    }
     State one;
     one.charges = {guessedCharge(*model_, constantSupply(*model_, pressure))};
     for (int i = 0; i < (model_->pumps() ? 1 : rounds); ++i) {
@@ -267,19 +292,35 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
         if (model_->pumps()) {
             break;
         }
+        if (model_->feeder.wheel()) {
+            // halfway to the pressure at which the wheel gives what the cylinders take
+            const double taken = std::max(single.sumOf(deliveredMass), 0.0) / perCylinder;
+            pressure = 0.5 * (pressure + intakePressure(model_->settings.supply) *
+                                             model_->feeder.wheel()->pressureRatio(taken));
+            continue;
+        }
+        const double share = model_->feeder.feed(pressure).flow * perCylinder;
         const double taken = std::max(single.sumOf(deliveredMass), 0.01 * share);
         // orifice flow grows about as the root of the pressure difference
         const double factor = std::clamp((share / taken) * (share / taken), 0.25, 4.0);
         pressure = exhaust + std::max(pressure - exhaust, 0.01 * exhaust) * factor;
     }
     const SupplyState supply = constantSupply(*model_, pressure);
-    state.delivery = delivery();
+    state.delivery = delivery(pressure);
     state.plenum[plenumTemperature] = supply.fresh.temperature;
     state.plenum[plenumMass] =
         model_->pumps()
             ? pressure * model_->pumpSpace.at(0.0).volume /
                   (supply.fresh.gasConstant * supply.fresh.temperature)
             : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+    if (model_->hasTurbine()) {
+        const Stream gas = supply.behind;
+        const double volume = model_->settings.supply.compressor.turbine.exhaustVolume;
+        const double mass = 1.05 * exhaust * volume / (gas.gasConstant * gas.temperature);
+        state.plenum[exhaustPlenumMass] = mass;
+        state.plenum[exhaustPlenumTemperature] = gas.temperature;
+        state.plenum[exhaustPlenumProducts] = gas.products * mass;
+    }
     CoupledCylinders single(*model_, supply);
     for (std::size_t j = 0; j < cycles(); ++j) {
         RunningCylinder cylinder(*model_);
@@ -307,7 +348,7 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
                   [](const Breathing& a, const Breathing& b) { return a.angle < b.angle; });
         const CycleAngles& cycle = model_->chamber->cycles()[j];
         for (Breathing& place : places) {
-            if (place.angle <= cycle.inletOpens + sameAngle ||
+            if (place.angle <= entryOf(cycle) + sameAngle ||
                 place.angle >= cycle.lastClosing - sameAngle) {
                 continue;
             }
@@ -322,22 +363,38 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     return state;
 }
 
-double CoupledCylinders::delivery() const {
-    return blowerFlow(model_->settings.supply, model_->gas.air, model_->omega) / model_->omega *
-           window_;
+double CoupledCylinders::delivery(double plenumPressure) const {
+    constexpr double leastFlow = 1e-3; // flow coefficient of a wheel that gives next to nothing
+    const auto& wheel = model_->feeder.wheel();
+    double flow = model_->feeder.feed(plenumPressure).flow;
+    if (wheel) {
+        flow = std::max(flow, leastFlow * wheel->flowUnit());
+    }
+    return flow / model_->omega * window_;
 }
 
 SupplyState CoupledCylinders::meanSupply(const State& state) const {
     if (model_->pumps()) {
         return constantSupply(*model_, guessedSupplyPressure(model_->settings));
     }
-    return constantSupply(*model_, together_.plenumRecord.pressurePerState *
-                                       state.plenum[plenumMass] * state.plenum[plenumTemperature]);
+    SupplyState supply =
+        constantSupply(*model_, together_.plenumRecord.pressurePerState * state.plenum[plenumMass] *
+                                    state.plenum[plenumTemperature]);
+    if (model_->hasTurbine()) {
+        const PlenumState& plenum = state.plenum;
+        const ExhaustState exhaust =
+            exhaustState(*model_, plenum[exhaustPlenumMass], plenum[exhaustPlenumTemperature],
+                         plenum[exhaustPlenumProducts]);
+        supply.exhaustPressure = exhaust.pressure;
+        supply.behind = exhaust.stream;
+    }
+    return supply;
 }
 
 bool CoupledCylinders::fits(const State& state) const {
     return state.charges.size() == (hasPlenum_ ? lags_.size() * cycles() : 1) &&
-           (state.plenum[plenumMass] > 0.0) == hasPlenum_;
+           (state.plenum[plenumMass] > 0.0) == hasPlenum_ &&
+           (state.plenum[exhaustPlenumMass] > 0.0) == model_->hasTurbine();
 }
 
 std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTolerance) {
@@ -374,10 +431,10 @@ std::optional<Problem> CoupledCylinders::run(RunningCylinder& cylinder, unsigned
         if (auto problem = alone_.advance(cylinder.nextStopAngle() - cylinder.angle, tolerance)) {
             return problem;
         }
-        if (next & until & inletOpens) {
+        if (next & until & ~static_cast<unsigned>(lastClosing)) {
             return std::nullopt;
         }
-        if (cylinder.applyStops(alone_.supplyPressure()) & until) {
+        if (cylinder.applyStops(alone_.pressures()) & until) {
             return std::nullopt;
         }
     }
@@ -392,7 +449,7 @@ std::optional<Problem> CoupledCylinders::enter(const Entry& entry, const State& 
     cylinder.rough = tolerance > roughTolerance;
     cylinder.begin(state.charges[entry.row * cycles() + entry.cycle], entry.cycle);
     alone_.cylinders = {&cylinder};
-    return run(cylinder, inletOpens, tolerance);
+    return run(cylinder, model_->hasTurbine() ? firstOpening : inletOpens, tolerance);
 }
 
 void CoupledCylinders::put(const Breathing& breathing, double tolerance) {
@@ -411,7 +468,7 @@ void CoupledCylinders::put(const Breathing& breathing, double tolerance) {
 /// Cylinders that have closed all ports leave their charge.
 void CoupledCylinders::leave(State& state) {
     for (auto cylinder = breathing_.begin(); cylinder != breathing_.end();) {
-        if (!(cylinder->applyStops(together_.supplyPressure()) & lastClosing)) {
+        if (!(cylinder->applyStops(together_.pressures()) & lastClosing)) {
             ++cylinder;
             continue;
         }
@@ -428,8 +485,10 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
         put(breathing, tolerance);
     }
     together_.plenum = state.plenum;
-    std::fill(together_.plenum.begin() + blowerWork, together_.plenum.end(), 0.0);
-    const PlenumState begin = together_.plenum;
+    std::fill(together_.plenum.begin() + blowerWork, together_.plenum.begin() + plenumVariables,
+              0.0);
+    std::fill(together_.plenum.begin() + turbineWork, together_.plenum.end(), 0.0);
+    windowBegin_ = together_.plenum;
     together_.plenumRecord.span = window_;
     together_.plenumRecord.begin.clear();
     together_.plenumRecord.length.clear();
@@ -457,7 +516,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
             if (auto problem = enter(entries_[entry++], state, tolerance)) {
                 return problem;
             }
-            breathing_.back().applyStops(together_.supplyPressure());
+            breathing_.back().applyStops(together_.pressures());
         }
     }
     state.breathing.clear();
@@ -467,7 +526,7 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
     }
     state.plenum = together_.plenum;
     if (model_->pumps()) {
-        auditPump(begin);
+        auditPump(windowBegin_);
     }
     return std::nullopt;
 }
@@ -479,11 +538,14 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     if (!hasPlenum_ || model_->pumps()) {
         return;
     }
-    const double renewed = delivery() / after.plenum[plenumMass];
     const double pressure = meanPlenumPressure();
-    const double above = 1.0 - model_->settings.exhaustPressure / pressure;
+    const double behind = model_->hasTurbine() ? together_.plenum[exhaustPressureSum] / window_
+                                               : model_->settings.exhaustPressure;
+    const double renewed = delivery(pressure) / after.plenum[plenumMass];
+    const double above = 1.0 - behind / pressure;
+    const double answer = 1.0 + above * feedAnswer(model_->feeder, pressure);
     for (const auto& [variable, gain] :
-         {std::pair(plenumMass, above / renewed),
+         {std::pair(plenumMass, above / (renewed * answer)),
           std::pair(plenumTemperature, 1.0 / -std::expm1(-renewed))}) {
         const double from = before.plenum[static_cast<std::size_t>(variable)];
         double& to = after.plenum[static_cast<std::size_t>(variable)];
@@ -547,11 +609,11 @@ void CoupledCylinders::auditPump(const PlenumState& begin) {
     };
     pump_ = {};
     pump_.work = -end[blowerWork];
-    pump_.intakeMass = end[reedMass];
+    pump_.intakeMass = end[intakeMass];
     pump_.massResidual =
-        std::fabs(end[reedMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
-        std::max(end[reedMass], 1e-6 * model_->massScale);
-    pump_.energyResidual = std::fabs(end[reedEnthalpy] - end[portEnthalpy] + end[blowerWork] -
+        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
+        std::max(end[intakeMass], 1e-6 * model_->massScale);
+    pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
                                      energy(end) + energy(begin)) /
                            model_->energyScale;
 }
@@ -576,6 +638,85 @@ PumpFigures CoupledCylinders::pump() const {
             figures.highPressure = std::max(figures.highPressure, pressure);
         }
     }
+    return figures;
+}
+
+CompressorFigures CoupledCylinders::compressor() const {
+    const TurningWheel& wheel = *model_->feeder.wheel();
+    const GasGroup& air = model_->gas.air;
+    const PlenumState &begin = windowBegin_, &end = together_.plenum;
+    const auto energy = [&air](const PlenumState& state) {
+        return state[plenumMass] * air.internalEnergy(state[plenumTemperature]);
+    };
+    CompressorFigures figures;
+    figures.wheelSpeed = wheel.speed();
+    figures.tipSpeed = wheel.tipSpeed();
+    figures.flow = end[intakeMass] / window_ * model_->omega;
+    figures.flowCoefficient = wheel.flowCoefficient(figures.flow);
+    figures.surgeFlow = wheel.curve().surgeFlow();
+    figures.chokeFlow = wheel.curve().chokeFlow();
+    const auto& between = model_->feeder.between();
+    figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
+                            intakePressure(model_->settings.supply);
+    figures.outletTemperature = wheel.compression(figures.flow).outletTemperature;
+    figures.efficiency = wheel.efficiency(figures.flow);
+    figures.power = model_->hasTurbine() ? meanWheelPower()
+                    : between            ? between->flow * between->work
+                                         : meanBlowerPower();
+    const double passed = std::max(end[intakeMass], 1e-6 * model_->massScale);
+    figures.massResidual =
+        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) / passed;
+    figures.energyResidual =
+        std::fabs(end[intakeEnthalpy] - end[portEnthalpy] - energy(end) + energy(begin)) /
+        (passed * air.heat(referenceTemperature) * referenceTemperature);
+    return figures;
+}
+
+double CoupledCylinders::meanWheelPower() const {
+    return together_.plenum[wheelWork] / window_ * model_->omega;
+}
+
+double CoupledCylinders::meanTurbinePower() const {
+    return together_.plenum[turbineWork] / window_ * model_->omega;
+}
+
+TurbineFigures CoupledCylinders::turbine() const {
+    const Turbine& turbine = model_->settings.supply.compressor.turbine;
+    const PlenumState &begin = windowBegin_, &end = together_.plenum;
+    const auto energy = [this](const PlenumState& state) {
+        const double t = state[exhaustPlenumTemperature];
+        return (state[exhaustPlenumMass] - state[exhaustPlenumProducts]) *
+                   model_->gas.air.internalEnergy(t) +
+               state[exhaustPlenumProducts] * model_->gas.products.internalEnergy(t);
+    };
+    TurbineFigures figures;
+    figures.flow = end[nozzleMass] / window_ * model_->omega;
+    figures.power = meanTurbinePower();
+    figures.friction = (1.0 - turbine.mechanicalEfficiency) * figures.power;
+    figures.pressure = end[exhaustPressureSum] / window_;
+    figures.temperature = end[exhaustTemperatureSum] / window_;
+    const double share = std::clamp(end[exhaustPlenumProducts] / end[exhaustPlenumMass], 0.0, 1.0);
+    const ExhaustState mean{figures.pressure, model_->stream(share, figures.temperature)};
+    const double spouting = spoutingVelocity(mean, model_->settings.exhaustPressure);
+    const double tip = 0.5 * turbine.diameter * model_->feeder.wheel()->speed();
+    figures.speedRatio = spouting > 0.0 ? tip / spouting : 0.0;
+    const double ideal = 0.5 * figures.flow * spouting * spouting;
+    figures.efficiency = ideal > 0.0 ? figures.power / ideal : 0.0;
+    const double passed = std::max(end[nozzleMass], 1e-6 * model_->massScale);
+    figures.outletTemperature =
+        model_->streamOfEnthalpy(share, (end[nozzleEnthalpy] - end[turbineWork]) / passed)
+            .temperature;
+    figures.outletEnthalpy = (end[nozzleEnthalpy] - end[turbineWork]) / window_ * model_->omega;
+    const double taken = meanWheelPower();
+    figures.balanceResidual =
+        std::fabs(figures.power - figures.friction - taken) / std::max(taken, 1e-300);
+    figures.massResidual = std::fabs(end[exhaustInMass] - end[nozzleMass] - end[exhaustPlenumMass] +
+                                     begin[exhaustPlenumMass]) /
+                           passed;
+    figures.energyResidual =
+        std::fabs(end[exhaustInEnthalpy] - end[nozzleEnthalpy] - energy(end) + energy(begin)) /
+        (passed * mean.stream.gasConstant * figures.temperature * mean.stream.gamma /
+         (mean.stream.gamma - 1.0));
     return figures;
 }
 

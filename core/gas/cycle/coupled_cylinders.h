@@ -40,7 +40,7 @@ class CoupledCylinders {
         std::vector<Charge> charges;
         std::vector<Breathing> breathing; ///< at the start of the window
         PlenumState plenum{};
-        double delivery = 0.0; ///< of the blower in a window [kg]
+        double delivery = 0.0; ///< of blower or compressor in a window, about [kg]
         /// The numbers one after the other, scaled to about 1.
         Eigen::VectorXd scaled(const Model& model) const;
         /// Absent where no gas could be in that state.
@@ -83,6 +83,10 @@ class CoupledCylinders {
     double meanPlenumTemperature() const; ///< [K]
     double meanBlowerPower() const;       ///< or that the pump takes [W]
     PumpFigures pump() const;             ///< of the pump chamber, a cylinder and cycle
+    CompressorFigures compressor() const; ///< only where there is one
+    TurbineFigures turbine() const;       ///< likewise; `sustained` left as it is
+    double meanWheelPower() const;        ///< that a turbine's compressor takes [W]
+    double meanTurbinePower() const;      ///< [W]
     // Of all windows so far.
     Effort effort() const;
     long rateEvaluations() const { return alone_.rateEvaluations() + together_.rateEvaluations(); }
@@ -95,8 +99,14 @@ class CoupledCylinders {
         std::size_t row = 0, cycle = 0;
     };
     void auditPump(const PlenumState& begin);
-    double delivery() const; ///< of the blower in a window [kg]
+    /// Of blower or compressor in a window at a pressure in the plenum [Pa] [kg].
+    double delivery(double plenumPressure) const;
     std::size_t cycles() const { return model_->chamber->cycles().size(); }
+    /// Where a cylinder begins to concern the others: its inlet opens, or with an exhaust plenum
+    /// any port.
+    double entryOf(const CycleAngles& cycle) const {
+        return model_->hasTurbine() ? cycle.firstOpening : cycle.inletOpens;
+    }
     std::optional<Problem> advanceAlone(State& state, double tolerance);
     std::optional<Problem> advanceTogether(State& state, double tolerance);
     /// Through the closed part of a cycle up to the opening of the inlet; or to its end.
@@ -118,6 +128,7 @@ class CoupledCylinders {
     std::vector<Entry> entries_;            ///< ascending
     std::vector<CylinderRecord> records_;
     PumpFigures pump_; ///< sums of the last window
+    PlenumState windowBegin_{};
 };
 
 /// The weighted sum of states, the weights adding up to 1; the first where they are of different

@@ -6,6 +6,7 @@
 #include "core/gas/cycle/model.h"
 #include "core/gas/cycle/steady_state.h"
 #include "core/gas/cycle/trace.h"
+#include "core/gas/cycle/wheel_balance.h"
 #include "core/gas/models/fuel.h"
 #include "core/gas/models/supply.h"
 #include "core/units.h"
@@ -105,8 +106,19 @@ CycleOptions asNear(CycleOptions options) {
 const CycleStart* startNear(const Model& model, const CycleOptions& options) {
     const CycleStart* near = options.near.get();
     const bool fits = near && near->period == model.period() && near->fired == model.fired &&
-                      near->supply == model.settings.supply.kind;
+                      near->supply == model.settings.supply.kind &&
+                      (near->wheelSpeed > 0.0) == model.hasTurbine();
     return fits ? near : nullptr;
+}
+
+/// The steady state at the burn start at hand; with a turbine at the speed where its wheel is in
+/// balance, looked for from `wheelSpeed` on.
+Result<SteadySearch> findSteady(Model& model, SteadyState& search, const CycleOptions& options,
+                                Monitor& monitor, double wheelSpeed, bool near) {
+    if (!model.hasTurbine()) {
+        return search.find(options, monitor, near);
+    }
+    return balanceWheel(model, search, wheelSpeed, near, options, monitor, model.isWheelSustained);
 }
 
 /// The steady state from where a similar engine's was. Absent where that leads nowhere: whoever
@@ -122,6 +134,9 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
     if (!possible) {
         return std::nullopt;
     }
+    if (model.hasTurbine()) {
+        model.setWheelSpeed(near->wheelSpeed);
+    }
     search.state = *possible;
     search.acceleration = near->acceleration;
     CycleOptions limited = asNear(options);
@@ -133,7 +148,8 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
             return std::nullopt;
         }
     }
-    Result<SteadySearch> searched = search.find(limited, monitor, true);
+    Result<SteadySearch> searched =
+        findSteady(model, search, limited, monitor, near->wheelSpeed, true);
     if (!searched || !searched->steady) {
         return std::nullopt;
     }
@@ -145,18 +161,32 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
 /// The steady state from nowhere, at the best burn start where that is asked for.
 Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOptions& options,
                             Monitor& monitor) {
+    double wheelSpeed = likelySpeed(model.settings.supply, model.gas.air);
+    if (model.hasTurbine()) {
+        model.setWheelSpeed(wheelSpeed); // wherever a search nearby has left it
+    }
     Result<CoupledCylinders::State> guess = search.cylinders().guess();
     if (!guess) {
         return guess.problems();
     }
     search.state = std::move(guess).value();
     if (!model.searchesBurnStart()) {
-        return search.find(options, monitor, false);
+        return findSteady(model, search, options, monitor, wheelSpeed, false);
+    }
+    if (model.hasTurbine()) {
+        // the best start is looked for while the wheel turns as it does at an ordinary one
+        Result<SteadySearch> balanced =
+            findSteady(model, search, options, monitor, wheelSpeed, false);
+        if (!balanced) {
+            return balanced;
+        }
+        wheelSpeed = model.feeder.wheel()->speed();
     }
     // a similar engine's burn start may do
     const CycleStart* near = startNear(model, options);
     if (near && options.keepBurnStart && !model.setBurnStart(near->burnStart)) {
-        Result<SteadySearch> searched = search.find(asNear(options), monitor, false);
+        Result<SteadySearch> searched =
+            findSteady(model, search, asNear(options), monitor, wheelSpeed, model.hasTurbine());
         if (!searched) {
             return searched;
         }
@@ -167,7 +197,7 @@ Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOption
     // on a plenum a cylinder on a constant supply tells as much of the starts far apart
     std::optional<CoupledCylinders> single;
     std::optional<SteadyState> scout;
-    if (model.settings.supply.kind == SupplyKind::blower) {
+    if (model.hasPlenum()) {
         single.emplace(model, search.cylinders().meanSupply(search.state));
         scout.emplace(model, *single, remembered);
         scout->state = single->guess().value();
@@ -178,7 +208,7 @@ Result<SteadySearch> settle(Model& model, SteadyState& search, const CycleOption
     if (!learnt) {
         return learnt.problems();
     }
-    return search.find(left, monitor, *learnt);
+    return findSteady(model, search, left, monitor, wheelSpeed, *learnt || model.hasTurbine());
 }
 
 /// What the cylinders hold after the search.
@@ -194,7 +224,8 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     count(solution, found, cylinders);
     solution.start = std::make_shared<const CycleStart>(
         CycleStart{model.period(), model.burnStart * model.chamber->cyclesPerTurn(), model.fired,
-                   model.settings.supply.kind, search.state, search.acceleration});
+                   model.settings.supply.kind, search.state, search.acceleration,
+                   model.hasTurbine() ? model.feeder.wheel()->speed() : 0.0});
     if (model.settings.supply.kind == SupplyKind::reservoir) {
         const SupplyState supply = constantSupply(model, 0.0);
         solution.supplyPower = reservoirPower(model, solution, run.cylinders);
@@ -207,6 +238,13 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
             const bool isShared = model.settings.supply.pump.shared;
             solution.supplyPower *= isShared ? 1.0 : run.cylinders;
             solution.pump = cylinders.pump();
+        }
+        if (model.feeder.wheel()) {
+            solution.compressor = cylinders.compressor();
+        }
+        if (model.hasTurbine()) {
+            solution.turbine = cylinders.turbine();
+            solution.turbine->sustained = model.isWheelSustained;
         }
         solution.plenumPressure = cylinders.meanPlenumPressure();
         solution.plenumTemperature = cylinders.meanPlenumTemperature();
@@ -261,9 +299,10 @@ startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
     }
     auto between = std::make_shared<CycleStart>(*starts.front());
     between->state = blend(states, weights);
-    between->burnStart = 0.0;
+    between->burnStart = between->wheelSpeed = 0.0;
     for (std::size_t i = 0; i < starts.size(); ++i) {
         between->burnStart += weights[i] * starts[i]->burnStart;
+        between->wheelSpeed += weights[i] * starts[i]->wheelSpeed;
     }
     return between;
 }

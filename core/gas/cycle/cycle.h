@@ -162,6 +162,8 @@ struct GasFlows {
     Samples wallCoefficient;                   ///< multiplier included [W/(m²·K)]
     Samples unburntTemperature;                ///< ahead of the flame, all ports closed [K]
     Samples supplyPressure, supplyTemperature; ///< before the inlet ports [Pa], [K]
+    /// In an exhaust plenum [Pa], [K]; without one pressure behind the ports, temperature a gap.
+    Samples exhaustPressure, exhaustTemperature;
 };
 
 /// The flows of a periodic solution, to be read at any angle.
@@ -192,6 +194,37 @@ struct PumpFigures {
     double energyResidual = 0.0; ///< the same of energy, relative to the intake's enthalpy from 0 K
 };
 
+/// A compressor over a period: means.
+struct CompressorFigures {
+    double wheelSpeed = 0.0; ///< [rad/s]
+    double tipSpeed = 0.0;   ///< [m/s]
+    double flow = 0.0;       ///< [kg/s]
+    double flowCoefficient = 0.0;
+    double surgeFlow = 0.0, chokeFlow = 0.0; ///< φ at this speed
+    double pressureRatio = 0.0;              ///< mean pressure behind the wheel by that before it
+    double outletTemperature = 0.0;          ///< behind the wheel, at the mean flow [K]
+    double efficiency = 0.0;                 ///< isentropic, at the mean flow
+    double power = 0.0;                      ///< [W]
+    double massResidual = 0.0;   ///< of the plenum: in − out − change, relative to what came in
+    double energyResidual = 0.0; ///< the same of energy, relative to the enthalpy from 0 K
+};
+
+/// A turbine behind its exhaust plenum over a period: means.
+struct TurbineFigures {
+    bool sustained = true; ///< false: the wheel hardly turns, the exhaust cannot drive it
+    double flow = 0.0;     ///< [kg/s]
+    double power = 0.0;    ///< from the gas [W]
+    double friction = 0.0; ///< lost in the bearings [W]
+    double pressure = 0.0, temperature = 0.0; ///< in the exhaust plenum [Pa], [K]
+    double outletTemperature = 0.0;           ///< behind the turbine, of the mean flow [K]
+    double outletEnthalpy = 0.0;              ///< of what leaves it, sensible from 298.15 K [W]
+    double speedRatio = 0.0;                  ///< u/c₀ at the mean pressure and temperature
+    double efficiency = 0.0;      ///< power over that of an isentropic expansion of the mean flow
+    double balanceResidual = 0.0; ///< of powers on the wheel shaft, relative to the compressor's
+    double massResidual = 0.0;    ///< of the exhaust plenum, relative to what came in
+    double energyResidual = 0.0;  ///< the same of energy, relative to its enthalpy from 0 K
+};
+
 /// A converged cycle. `cycles` has one entry per cycle of a period.
 struct CycleSolution {
     std::vector<CycleFigures> cycles; ///< of cylinder 1
@@ -205,6 +238,8 @@ struct CycleSolution {
     double plenumPressure = 0.0; ///< mean [Pa]; the reservoir's pressure for a reservoir
     double plenumTemperature = 0.0; ///< mean [K]
     std::optional<PumpFigures> pump;
+    std::optional<CompressorFigures> compressor;
+    std::optional<TurbineFigures> turbine;
     int periods = 0; ///< periods integrated until steady
     long rhsEvaluations = 0, steps = 0;
     Effort effort;

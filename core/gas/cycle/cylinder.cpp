@@ -52,7 +52,7 @@ class Instant {
     // what they are made of
     Stream leaving() const;
     PortFlow throughInlet(const SupplyState& supply) const;
-    PortFlow throughExhaust() const;
+    PortFlow throughExhaust(const SupplyState& supply) const;
     PortFlow flow(const Stream& stream, double area, double upstream, double downstream) const;
     double bypassOffered(double freshIn) const {
         return model_.settings.scavenging.shortCircuitFraction * std::max(freshIn, 0.0);
@@ -168,10 +168,11 @@ inline Stream Instant::leaving() const {
                 supply.pressure, pressure_);
 }
 
-[[gnu::always_inline]] inline PortFlow Instant::throughExhaust() const {
-    const double outside = model_.settings.exhaustPressure;
+[[gnu::always_inline]] inline PortFlow Instant::throughExhaust(const SupplyState& supply) const {
+    const double outside = supply.exhaustPressure;
     return mode_.exhaust == ExhaustFlow::back
-               ? flow(memory_.exhaustBack, geometry_.exhaustArea, outside, pressure_)
+               ? flow(model_.hasTurbine() ? supply.behind : memory_.exhaustBack,
+                      geometry_.exhaustArea, outside, pressure_)
                : flow(leaving(), geometry_.exhaustArea, pressure_, outside);
 }
 
@@ -203,7 +204,7 @@ void Instant::passInlet(const SupplyState& supply, double* dy) {
 }
 
 void Instant::passExhaust(const SupplyState& supply, double* dy) {
-    const PortFlow flow = throughExhaust();
+    const PortFlow flow = throughExhaust(supply);
     const Stream& stream = flow.stream;
     if (mode_.exhaust == ExhaustFlow::back) {
         const double in = flow.mass();
@@ -302,9 +303,9 @@ Responses Instant::responses(const SupplyState& supply) const {
     if (mode_.exhaust == ExhaustFlow::closed) {
         return seen;
     }
-    const PortFlow flow = throughExhaust();
+    const PortFlow flow = throughExhaust(supply);
     const bool out = mode_.exhaust == ExhaustFlow::out;
-    seen.exhaust = response(flow, !out, model_.settings.exhaustPressure);
+    seen.exhaust = response(flow, !out, supply.exhaustPressure);
     const double offered = out ? bypassOffered(freshIn) : 0.0;
     if (offered > 0.0 && flow.mass() > 0.0) {
         if (offered < flow.mass()) {
@@ -359,9 +360,9 @@ double Instant::margin(Event event, const SupplyState& supply) const {
         return y_[slugMass] / model_.massScale;
     case Event::exhaustTurns:
         return signedBy(mode_.exhaust != ExhaustFlow::back,
-                        pressure_ / model_.settings.exhaustPressure - 1.0);
+                        pressure_ / supply.exhaustPressure - 1.0);
     case Event::exhaustChokes:
-        return signedBy(!mode_.exhaustChoked, throughExhaust().psi.choking);
+        return signedBy(!mode_.exhaustChoked, throughExhaust(supply).psi.choking);
     case Event::displacementEnds:
         return (y_[residualMass] - memory_.displacedUntil) / model_.massScale;
     case Event::motoredPressureCrossed:
@@ -369,9 +370,10 @@ double Instant::margin(Event event, const SupplyState& supply) const {
     case Event::fitBreakCrossed:
         return signedBy(mode_.hot, temperature_ / fitBreak - 1.0);
     case Event::shortCircuitLimited:
-        return signedBy(mode_.freshLimitsShortCircuit,
-                        (throughExhaust().mass() - bypassOffered(throughInlet(supply).mass())) /
-                            model_.massScale);
+        return signedBy(
+            mode_.freshLimitsShortCircuit,
+            (throughExhaust(supply).mass() - bypassOffered(throughInlet(supply).mass())) /
+                model_.massScale);
     case Event::knockReached:
         return 1.0 - y_[knockIntegral];
     case Event::airUsedUp:

@@ -6,10 +6,12 @@
 
 namespace lobewright::gas {
 
-/// What the supply offers a cylinder just now.
+/// What stands outside the ports of a cylinder just now.
 struct SupplyState {
-    double pressure = 0.0; ///< [Pa]
+    double pressure = 0.0; ///< before the inlet ports [Pa]
     Stream fresh;
+    double exhaustPressure = 0.0; ///< behind the exhaust ports [Pa]
+    Stream behind;                ///< there, of an exhaust plenum; not used without one
 };
 
 /// How the flow through a port answers to the pressures. Where a port is wide and the engine slow,

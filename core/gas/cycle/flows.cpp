@@ -12,7 +12,7 @@ constexpr double sameAngle = 1e-11; ///< [rad]
 
 GasFlows gaps(Eigen::Index count) {
     const Samples none = Samples::Constant(count, gap);
-    return {none, none, none, none, none, none, none, none, none};
+    return {none, none, none, none, none, none, none, none, none, none, none};
 }
 
 double perMass(double flow, double mass) {
@@ -90,6 +90,8 @@ GasFlows RecordedFlows::sample(const Samples& theta) const {
         flows.unburntTemperature[i] = model_.fired && isClosed ? y[unburntTemperature] : gap;
         flows.supplyPressure[i] = supply.pressure;
         flows.supplyTemperature[i] = supply.fresh.temperature;
+        flows.exhaustPressure[i] = supply.exhaustPressure;
+        flows.exhaustTemperature[i] = model_.hasTurbine() ? supply.behind.temperature : gap;
     }
     return flows;
 }

@@ -1,6 +1,7 @@
 #include "core/gas/cycle/integration.h"
 
 #include "core/gas/cycle/pump_space.h"
+#include "core/gas/cycle/turbine.h"
 #include "core/gas/models/orifice.h"
 #include "core/gas/models/supply.h"
 
@@ -52,52 +53,81 @@ PlenumState scalesOfPlenum(const Model& model) {
     scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
     scales[blowerWork] = model.energyScale;
     scales[pressureSum] = supply.ambientPressure;
-    scales[plenumProducts] = scales[reedMass] = scales[portMass] = model.massScale;
-    scales[reedEnthalpy] = scales[portEnthalpy] = model.energyScale;
+    scales[plenumProducts] = scales[intakeMass] = scales[portMass] = model.massScale;
+    scales[intakeEnthalpy] = scales[portEnthalpy] = model.energyScale;
     if (model.pumps()) {
         scales[plenumMass] = model.massScale;
+    }
+    if (model.hasTurbine()) {
+        for (const PlenumVariable variable :
+             {exhaustPlenumMass, exhaustPlenumProducts, exhaustInMass, nozzleMass}) {
+            scales[variable] = model.massScale;
+        }
+        for (const PlenumVariable variable :
+             {turbineWork, wheelWork, exhaustInEnthalpy, nozzleEnthalpy}) {
+            scales[variable] = model.energyScale;
+        }
+        scales[exhaustPlenumTemperature] = scales[exhaustTemperatureSum] = 300.0;
+        scales[exhaustPressureSum] = supply.ambientPressure;
     }
     return scales;
 }
 
 constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
 
-std::size_t sizeOf(std::size_t cylinders, int outside) {
-    return cylinders * cylinderVariables + (outside > 0 ? plenumVariables : 0);
+std::size_t sizeOf(std::size_t cylinders, int outsideSize) {
+    return cylinders * cylinderVariables + static_cast<std::size_t>(outsideSize);
 }
 
-std::vector<VariableRange> coupledRanges(std::size_t cylinders, int outside) {
+std::vector<int> outsideOf(const Model& model) {
+    if (model.pumps()) {
+        return {plenumMass, plenumTemperature, plenumProducts};
+    }
+    if (model.hasTurbine()) {
+        return {plenumMass, plenumTemperature, exhaustPlenumMass, exhaustPlenumTemperature,
+                exhaustPlenumProducts};
+    }
+    return {plenumMass, plenumTemperature};
+}
+
+std::vector<VariableRange> coupledRanges(std::size_t cylinders, const std::vector<int>& outside) {
     std::vector<VariableRange> ranges;
     for (std::size_t k = 0; k < cylinders; ++k) {
         const int first = static_cast<int>(k) * cylinderVariables;
         ranges.push_back({first, first + coupledVariables});
     }
-    if (outside > 0) {
-        const int first = static_cast<int>(cylinders) * cylinderVariables;
-        ranges.push_back({first, first + outside});
+    for (const int variable : outside) {
+        const int index = static_cast<int>(cylinders) * cylinderVariables + variable;
+        if (variable > 0 && ranges.back().end == index) {
+            ++ranges.back().end;
+        } else {
+            ranges.push_back({index, index + 1});
+        }
     }
     return ranges;
 }
 
-std::vector<int> stiffVariables(std::size_t cylinders, int outside) {
+std::vector<int> stiffVariables(std::size_t cylinders, const std::vector<int>& outside) {
     std::vector<int> indices;
     for (std::size_t k = 0; k < cylinders; ++k) {
         for (const Variable variable : {airMass, productsMass, temperature}) {
             indices.push_back(static_cast<int>(k) * cylinderVariables + variable);
         }
     }
-    for (int i = 0; i < outside; ++i) {
-        indices.push_back(static_cast<int>(cylinders) * cylinderVariables + i);
+    for (const int variable : outside) {
+        indices.push_back(static_cast<int>(cylinders) * cylinderVariables + variable);
     }
     return indices;
 }
 
 } // namespace
 
-Integration::Methods::Methods(std::size_t cylinders, int outside)
-    : explicitly(static_cast<int>(sizeOf(cylinders, outside)), coupledRanges(cylinders, outside)),
-      implicitly(static_cast<int>(sizeOf(cylinders, outside)), stiffVariables(cylinders, outside),
-                 coupledRanges(cylinders, outside)) {
+Integration::Methods::Methods(std::size_t cylinders, const std::vector<int>& outside,
+                              int outsideSize)
+    : explicitly(static_cast<int>(sizeOf(cylinders, outsideSize)),
+                 coupledRanges(cylinders, outside)),
+      implicitly(static_cast<int>(sizeOf(cylinders, outsideSize)),
+                 stiffVariables(cylinders, outside), coupledRanges(cylinders, outside)) {
     const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, outside).size());
     derivatives.setZero(stiff, stiff);
 }
@@ -105,6 +135,10 @@ Integration::Methods::Methods(std::size_t cylinders, int outside)
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
       plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
+    if (withPlenum) {
+        outside_ = outsideOf(model);
+    }
+    plenumRecord.variables = outside_.size();
     plenumRecord.constant = supply;
     plenumRecord.pump = model.pumpSpace;
     plenumRecord.pressurePerState =
@@ -112,17 +146,16 @@ Integration::Integration(const Model& model, const SupplyState& supply, bool wit
     if (withPlenum) {
         plenumRecord.begin.reserve(reservedSteps);
         plenumRecord.length.reserve(reservedSteps);
-        plenumRecord.coefficients.reserve(3 * StepRecord::terms * reservedSteps);
+        plenumRecord.coefficients.reserve(outside_.size() * StepRecord::terms * reservedSteps);
     }
 }
 
-double Integration::supplyPressure() const {
-    if (hasPlenum_ && model_->pumps()) {
-        return pumpState(theta, plenum.data()).pressure;
+PortPressures Integration::pressures() const {
+    if (!hasPlenum_) {
+        return {constant_.pressure, constant_.exhaustPressure};
     }
-    return hasPlenum_
-               ? plenumRecord.pressurePerState * plenum[plenumMass] * plenum[plenumTemperature]
-               : constant_.pressure;
+    const SupplyState now = stateOutside(theta, plenum.data());
+    return {now.pressure, now.exhaustPressure};
 }
 
 void Integration::gather() {
@@ -131,10 +164,10 @@ void Integration::gather() {
         methodsOf_.emplace_back();
     }
     if (!methodsOf_[count]) {
-        methodsOf_[count] = std::make_unique<Methods>(count, outside());
+        methodsOf_[count] = std::make_unique<Methods>(count, outside_, outsideSize());
     }
     methods_ = methodsOf_[count].get();
-    const std::size_t needed = sizeOf(count, outside());
+    const std::size_t needed = sizeOf(count, outsideSize());
     for (std::vector<double>* values : {&y_, &dy_, &weights_, &scratch_}) {
         values->resize(needed);
     }
@@ -144,7 +177,7 @@ void Integration::gather() {
         offsets_[k] = cylinders[k]->angle;
     }
     if (hasPlenum_) {
-        std::copy(plenum.begin(), plenum.end(), variables(count));
+        std::copy_n(plenum.begin(), outsideSize(), variables(count));
     }
     x_ = 0.0;
 }
@@ -155,7 +188,7 @@ void Integration::scatter() {
         cylinders[k]->angle = offsets_[k] + x_;
     }
     if (hasPlenum_) {
-        std::copy_n(variables(cylinders.size()), plenumVariables, plenum.begin());
+        std::copy_n(variables(cylinders.size()), outsideSize(), plenum.begin());
     }
 }
 
@@ -184,7 +217,7 @@ std::optional<Problem> Integration::followTo(double angle, double relativeTolera
             return problem;
         }
         cylinder.angle = stop;
-        cylinder.applyStops(supplyPressure());
+        cylinder.applyStops(pressures());
     }
     return std::nullopt;
 }
@@ -194,19 +227,33 @@ SupplyState Integration::pumpState(double window, const double* p) const {
     const Stream stream = model_->stream(share, p[plenumTemperature]);
     return {p[plenumMass] * stream.gasConstant * stream.temperature /
                 model_->pumpSpace.at(window).volume,
-            stream};
+            stream,
+            constant_.exhaustPressure,
+            {}};
+}
+
+SupplyState Integration::stateOutside(double window, const double* p) const {
+    if (model_->pumps()) {
+        return pumpState(window, p);
+    }
+    SupplyState state{plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
+                      model_->freshStream(p[plenumTemperature]),
+                      constant_.exhaustPressure,
+                      {}};
+    if (model_->hasTurbine()) {
+        const ExhaustState exhaust = exhaustState(
+            *model_, p[exhaustPlenumMass], p[exhaustPlenumTemperature], p[exhaustPlenumProducts]);
+        state.exhaustPressure = exhaust.pressure;
+        state.behind = exhaust.stream;
+    }
+    return state;
 }
 
 SupplyState Integration::supplyOf(double x, const double* y) const {
     if (!hasPlenum_) {
         return constant_;
     }
-    const double* p = y + cylinders.size() * cylinderVariables;
-    if (model_->pumps()) {
-        return pumpState(theta + x, p);
-    }
-    return {plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
-            model_->freshStream(p[plenumTemperature])};
+    return stateOutside(theta + x, y + cylinders.size() * cylinderVariables);
 }
 
 /// dm = ṁ_b − Σ ṁ_k, dU = ṁ_b·h(T_in) − Σ ṁ_k·h(T), adiabatic.
@@ -214,23 +261,70 @@ void Integration::plenumRates(const double* y, double fresh, const SupplyState& 
                               double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
     double* rate = dy + cylinders.size() * cylinderVariables;
-    const Supply& settings = model_->settings.supply;
     const GasGroup& air = model_->gas.air;
-    const double blown = blowerFlow(settings, air, model_->omega) / model_->omega;
-    const Compression compression = compress(settings, air, supply.pressure);
-    const double inlet =
-        std::min(compression.outletTemperature,
-                 settings.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    const Feed feed = model_->feeder.feed(supply.pressure);
+    const double blown = feed.flow / model_->omega;
     const double t = p[plenumTemperature];
     const double r = air.gasConstant();
-    std::fill_n(rate, plenumVariables, 0.0);
+    std::fill_n(rate, outsideSize(), 0.0);
     rate[plenumMass] = blown - fresh;
     rate[plenumTemperature] =
-        (blown * (air.enthalpy(inlet) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
+        (blown * (air.enthalpy(feed.temperature) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
         (p[plenumMass] * (air.heat(t) - r));
-    rate[blowerWork] = blown * compression.work;
+    // the gas in the exhaust pays for a wheel that a turbine drives
+    rate[blowerWork] = blown * ((model_->hasTurbine() ? 0.0 : feed.wheelWork) + feed.blowerWork);
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
+    if (model_->feeder.wheel()) {
+        rate[intakeMass] = blown;
+        rate[intakeEnthalpy] = blown * air.enthalpy(feed.temperature);
+        rate[portMass] = fresh;
+        rate[portEnthalpy] = fresh * supply.fresh.enthalpy;
+    }
+    if (model_->hasTurbine()) {
+        rate[wheelWork] = blown * feed.wheelWork;
+        exhaustRates(y, supply, dy);
+    }
+}
+
+/// dm = Σ ṁ_k − ṁ_t, dU = Σ (ṁ·h)_k − ṁ_t·h, adiabatic.
+void Integration::exhaustRates(const double* y, const SupplyState& supply, double* dy) const {
+    const double* p = y + cylinders.size() * cylinderVariables;
+    double* rate = dy + cylinders.size() * cylinderVariables;
+    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
+    double in = 0.0, inProducts = 0.0, inEnthalpy = 0.0;
+    for (std::size_t k = 0; k < cylinders.size(); ++k) {
+        const double* of = dy + k * cylinderVariables;
+        const double weight = cylinders[k]->weight;
+        in += weight * of[exhaustMass];
+        inEnthalpy += weight * of[exhaustEnthalpy];
+        inProducts += weight * (cylinders[k]->memory.mode.exhaust == ExhaustFlow::back
+                                    ? of[exhaustMass] * supply.behind.products
+                                    : of[outflowProducts]);
+    }
+    const ExhaustState before{supply.exhaustPressure, supply.behind};
+    const TurbineFlow turbine =
+        turbineFlow(model_->settings.supply.compressor.turbine, before,
+                    model_->settings.exhaustPressure, model_->feeder.wheel()->speed());
+    const double out = turbine.mass / model_->omega;
+    const double t = p[exhaustPlenumTemperature];
+    const double share = supply.behind.products;
+    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
+                        share * (products.heat(t) - products.gasConstant());
+    const double gained = in - out, gainedProducts = inProducts - out * share;
+    rate[exhaustPlenumMass] = gained;
+    rate[exhaustPlenumProducts] = gainedProducts;
+    rate[exhaustPlenumTemperature] = (inEnthalpy - out * supply.behind.enthalpy -
+                                      air.internalEnergy(t) * (gained - gainedProducts) -
+                                      products.internalEnergy(t) * gainedProducts) /
+                                     (p[exhaustPlenumMass] * heat);
+    rate[turbineWork] = turbine.power / model_->omega;
+    rate[exhaustInMass] = in;
+    rate[exhaustInEnthalpy] = inEnthalpy;
+    rate[nozzleMass] = out;
+    rate[nozzleEnthalpy] = out * supply.behind.enthalpy;
+    rate[exhaustPressureSum] = supply.exhaustPressure;
+    rate[exhaustTemperatureSum] = t;
 }
 
 /// Products in what passes the inlet between a cylinder and a pump chamber.
@@ -242,8 +336,8 @@ static double shareThroughInlet(const double* y, const Memory& memory, const Sup
                                   : y[productsMass] / (y[airMass] + y[productsMass]);
 }
 
-/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb − Σ (ṁ·h)_k − p_u dV_u, adiabatic; what cylinders push
-/// back mixes in at once.
+/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders
+/// push back mixes in at once.
 void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
                             double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
@@ -263,7 +357,11 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
     const double share = supply.fresh.products;
     const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
                         share * (products.heat(t) - products.gasConstant());
-    const double enthalpy = in * air.enthalpy(settings.ambientTemperature);
+    const Pump& pump = settings.pump;
+    const double heated =
+        pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
+    // What the walls give is counted with what the reed brings.
+    const double enthalpy = in * air.enthalpy(settings.ambientTemperature) + heated;
     const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
     rate[plenumMass] = in - out;
     rate[plenumProducts] = -outProducts;
@@ -274,8 +372,8 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
     rate[blowerWork] = -moved;
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
-    rate[reedMass] = in;
-    rate[reedEnthalpy] = enthalpy;
+    rate[intakeMass] = in;
+    rate[intakeEnthalpy] = enthalpy;
     rate[portMass] = out;
     rate[portEnthalpy] = outEnthalpy;
 }
@@ -353,6 +451,9 @@ void Integration::settle() {
     } else if (hasPlenum_) {
         relaxation_ = std::max(relaxation_, plenumRelaxation());
     }
+    if (hasPlenum_ && model_->hasTurbine()) {
+        relaxation_ += exhaustRelaxation();
+    }
 }
 
 /// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
@@ -372,9 +473,30 @@ double Integration::pumpRelaxation() const {
     return answer * state.fresh.gamma * state.pressure / p[plenumMass];
 }
 
-/// ∂f/∂y by differences: with its reed and its moving wall the pump answers to everything.
-void Integration::findPumpDerivatives() {
-    const std::vector<int> indices = stiffVariables(cylinders.size(), outside());
+/// Rate at which the pressure in the exhaust plenum answers to its nozzle and to the ports [1/rad].
+double Integration::exhaustRelaxation() const {
+    const SupplyState now = supplyOf(x_, y_.data());
+    const Turbine& turbine = model_->settings.supply.compressor.turbine;
+    const double step = 1e-6 * now.exhaustPressure;
+    const auto passed = [&](double pressure) {
+        return turbineFlow(turbine, {pressure, now.behind}, model_->settings.exhaustPressure, 0.0)
+            .mass;
+    };
+    double answer = (passed(now.exhaustPressure + step) - passed(now.exhaustPressure - step)) /
+                    (2.0 * step * model_->omega);
+    for (const RunningCylinder* cylinder : cylinders) {
+        if (cylinder->memory.mode.exhaust != ExhaustFlow::closed) {
+            answer += cylinder->weight * cylinder->responses.exhaust.outerSlope;
+        }
+    }
+    const double mass = y_[cylinders.size() * cylinderVariables + exhaustPlenumMass];
+    return answer * now.behind.gamma * now.exhaustPressure / mass;
+}
+
+/// ∂f/∂y by differences: with its reed and its moving wall a pump answers to everything, and so do
+/// cylinders between two plenums.
+void Integration::findDerivativesByDifferences() {
+    const std::vector<int> indices = stiffVariables(cylinders.size(), outside_);
     std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
     for (std::size_t j = 0; j < indices.size(); ++j) {
         const auto at = static_cast<std::size_t>(indices[j]);
@@ -391,9 +513,10 @@ void Integration::findPumpDerivatives() {
     }
 }
 
-/// Rate at which the plenum's pressure answers to what the cylinders draw [1/rad].
+/// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
+/// [1/rad].
 double Integration::plenumRelaxation() const {
-    double draw = 0.0;
+    double draw = model_->feeder.slope(supplyOf(x_, y_.data()).pressure) / model_->omega;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
             draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
@@ -454,7 +577,7 @@ void Integration::setWeights(double relativeTolerance) {
         }
         weights[temperature] = relativeTolerance * std::fabs(variables(k)[temperature]);
     }
-    for (std::size_t i = 0; hasPlenum_ && i < plenumVariables; ++i) {
+    for (std::size_t i = 0; i < static_cast<std::size_t>(outsideSize()); ++i) {
         weights_[cylinders.size() * cylinderVariables + i] = relativeTolerance * plenumScales_[i];
     }
 }
@@ -639,7 +762,7 @@ void Integration::recordStep(double h) {
     if (hasPlenum_) {
         plenumRecord.begin.push_back(theta + x_);
         plenumRecord.length.push_back(h);
-        for (int variable = 0; variable < outside(); ++variable) {
+        for (const int variable : outside_) {
             step().denseCoefficients(
                 static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
             plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
@@ -674,23 +797,23 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
 double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
                                   double h) {
     double own[judgedVariables][DenseStep::denseTerms];
-    double before[3][DenseStep::denseTerms];
+    double before[5][DenseStep::denseTerms];
     const int first = static_cast<int>(index) * cylinderVariables;
     const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
     for (int i = 0; i < judgedVariables; ++i) {
         step().denseCoefficients(first + i, own[i]);
     }
-    const int outsiders = outside();
-    for (int i = 0; i < outsiders; ++i) {
-        step().denseCoefficients(static_cast<int>(plenumOffset) + i, before[i]);
+    for (std::size_t i = 0; i < outside_.size(); ++i) {
+        step().denseCoefficients(static_cast<int>(plenumOffset) + outside_[i], before[i]);
     }
     const auto margin = [&](double s) {
         double* y = scratch_.data() + first;
         for (std::size_t i = 0; i < judgedVariables; ++i) {
             y[i] = denseValue(own[i], s);
         }
-        for (int i = 0; i < outsiders; ++i) {
-            scratch_[plenumOffset + static_cast<std::size_t>(i)] = denseValue(before[i], s);
+        for (std::size_t i = 0; i < outside_.size(); ++i) {
+            scratch_[plenumOffset + static_cast<std::size_t>(outside_[i])] =
+                denseValue(before[i], s);
         }
         return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
                                          supplyOf(x_ + s * h, scratch_.data()));
@@ -710,8 +833,8 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
 /// ∂f/∂y as far as the flow through the ports answers to the pressures on both sides: each flow
 /// changes the state of the cylinder, and of the plenum where fresh gas is drawn from it.
 void Integration::findStiffDerivatives() {
-    if (hasPlenum_ && model_->pumps()) {
-        findPumpDerivatives();
+    if (hasPlenum_ && (model_->pumps() || model_->hasTurbine())) {
+        findDerivativesByDifferences();
         return;
     }
     Eigen::MatrixXd& derivatives = methods_->derivatives;
@@ -728,6 +851,18 @@ void Integration::findStiffDerivatives() {
         plenumGradient[1] = pressure / t;
         drawEffect[0] = -1.0;
         drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
+        const double answer = model_->feeder.slope(pressure) / model_->omega;
+        if (answer > 0.0) {
+            const double in = model_->gas.air.enthalpy(model_->feeder.feed(pressure).temperature) -
+                              model_->gas.air.enthalpy(t) + r * t;
+            const double effect[2] = {1.0, -drawEffect[1] * in / (r * t)};
+            for (int i = 0; i < 2; ++i) {
+                for (int j = 0; j < 2; ++j) {
+                    derivatives(plenumColumn + i, plenumColumn + j) -=
+                        effect[i] * answer * plenumGradient[j];
+                }
+            }
+        }
     }
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const RunningCylinder& cylinder = *cylinders[k];
@@ -788,6 +923,15 @@ std::optional<Problem> Integration::impossibleState() {
                                    "chamber must hold more")};
         }
         return std::nullopt;
+    }
+    if (hasPlenum_ && model_->hasTurbine()) {
+        const double* p = variables(cylinders.size());
+        if (!(p[exhaustPlenumMass] > 0.0 && p[exhaustPlenumTemperature] > coldest &&
+              p[exhaustPlenumTemperature] < hottest)) {
+            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
+                           LW_TEXT("the gas before the turbine ran out of every range: the exhaust "
+                                   "plenum must hold more")};
+        }
     }
     if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
         return Problem{

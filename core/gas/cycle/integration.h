@@ -21,13 +21,26 @@ enum PlenumVariable : int {
     blowerWork,        ///< of the blower, or that the pump takes [J]
     pressureSum,       ///< ∫p dθ [Pa·rad]
     temperatureSum,    ///< ∫T dθ [K·rad]
-    reedMass,          ///< taken in through the reed [kg]
-    reedEnthalpy,      ///< with it [J]
-    portMass,          ///< given to the cylinders by a pump, net [kg]
+    intakeMass,        ///< taken in, by blower or compressor or through the reed [kg]
+    intakeEnthalpy,    ///< with it [J]
+    portMass,          ///< given to the cylinders, net [kg]
     portEnthalpy,      ///< with it [J]
-    plenumVariables
+    plenumVariables,
+    // and with a turbine what stands behind the exhaust ports
+    exhaustPlenumMass = plenumVariables, ///< [kg]
+    exhaustPlenumTemperature,            ///< [K]
+    exhaustPlenumProducts,               ///< [kg]
+    turbineWork,                         ///< from the gas [J]
+    wheelWork,                           ///< of the compressor [J]
+    exhaustInMass,                       ///< from the cylinders, net [kg]
+    exhaustInEnthalpy,                   ///< with it [J]
+    nozzleMass,                          ///< through the turbine [kg]
+    nozzleEnthalpy,                      ///< before it [J]
+    exhaustPressureSum,                  ///< ∫p dθ [Pa·rad]
+    exhaustTemperatureSum,               ///< ∫T dθ [K·rad]
+    outsideVariables
 };
-using PlenumState = std::array<double, plenumVariables>;
+using PlenumState = std::array<double, outsideVariables>;
 
 /// Above this tolerance an integration is rough: it runs over kinks and bends of formulas.
 inline constexpr double roughTolerance = 4e-5;
@@ -43,9 +56,9 @@ class Integration {
 
     std::vector<RunningCylinder*> cylinders; ///< that are followed; set before `advance`
     PlenumState plenum{};
-    double theta = 0.0;            ///< of the plenum [rad]
-    SupplyTrace plenumRecord;      ///< of all steps since it was cleared
-    double supplyPressure() const; ///< at present [Pa]
+    double theta = 0.0;              ///< of the plenum [rad]
+    SupplyTrace plenumRecord;        ///< of all steps since it was cleared
+    PortPressures pressures() const; ///< outside the ports at present
 
     /// Begins a period like the one before: its smooth stretches begin with the steps that suited
     /// them then.
@@ -82,7 +95,7 @@ class Integration {
     };
     /// Both methods for a number of cylinders.
     struct Methods {
-        Methods(std::size_t cylinders, int outside);
+        Methods(std::size_t cylinders, const std::vector<int>& outside, int outsideSize);
         DormandPrince explicitly;
         Radau implicitly;
         Eigen::MatrixXd derivatives; ///< ∂f/∂y of the stiff variables
@@ -90,14 +103,19 @@ class Integration {
 
     std::size_t size() const { return y_.size(); }
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
-    /// Variables before the ports that the rates depend on.
-    int outside() const { return !hasPlenum_ ? 0 : model_->pumps() ? 3 : 2; }
+    int outsideSize() const {
+        return !hasPlenum_ ? 0 : model_->hasTurbine() ? outsideVariables : plenumVariables;
+    }
     SupplyState supplyOf(double x, const double* y) const;
+    /// Of the variables outside the ports at an angle from the start of the window [rad].
+    SupplyState stateOutside(double window, const double* p) const;
     SupplyState pumpState(double window, const double* p) const;
     void rates(double x, const double* y, double* dy);
     void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
     double pumpRelaxation() const;
-    void findPumpDerivatives();
+    double exhaustRelaxation() const;
+    void findDerivativesByDifferences();
+    void exhaustRates(const double* y, const SupplyState& supply, double* dy) const;
     void plenumRates(const double* y, double fresh, const SupplyState& supply, double* dy) const;
     void gather();  ///< states of the cylinders into one
     void scatter(); ///< and back
@@ -133,6 +151,7 @@ class Integration {
     const Model* model_;
     SupplyState constant_;
     bool hasPlenum_ = false;
+    std::vector<int> outside_; ///< variables outside the ports that the rates depend on
     std::array<double, cylinderVariables> scales_{};
     PlenumState plenumScales_{};
     std::vector<std::unique_ptr<Methods>> methodsOf_; ///< by the number of cylinders

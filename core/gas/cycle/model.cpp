@@ -131,6 +131,10 @@ std::array<double, 2> Model::closedInterval() const {
     return {earliest * chamber->cyclesPerTurn(), latest * chamber->cyclesPerTurn()};
 }
 
+void Model::setWheelSpeed(double speed) {
+    feeder = Feeder(settings.supply, gas.air, omega, speed);
+}
+
 Stream Model::freshStream(double temperature) const {
     return {0.0, temperature, gas.air.enthalpy(temperature), gas.air.gasConstant(),
             gas.air.heatRatio(temperature)};
@@ -214,6 +218,8 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
                                    "adjuster's shift, must be more")};
         }
     }
+    model.setWheelSpeed(model.hasTurbine() ? likelySpeed(settings.supply, gas.air)
+                                           : gearedSpeed(settings.supply, run.omega));
     setScales(model);
     double burnStart = settings.burn.start;
     if (model.searchesBurnStart()) {

@@ -3,6 +3,7 @@
 #include "core/gas/cycle/cycle.h"
 #include "core/gas/cycle/pump_space.h"
 #include "core/gas/cycle/state.h"
+#include "core/gas/models/feeder.h"
 #include "core/gas/models/fuel.h"
 
 #include <array>
@@ -45,6 +46,7 @@ struct Model {
     double meanPistonSpeed = 0.0;   ///< mean of both ends [m/s]
     double burnStart = 0.0;         ///< shaft angle from IDC [rad]
     double burnDuration = 0.0;      ///< shaft angle [rad]
+    bool isWheelSustained = true;   ///< the turbine found a balance
     bool burnStartRough = false;    ///< the search for the best one was cut short
     double woschniFactor = 0.0;     ///< woschniOfBore
     double delayFactor = 0.0;       ///< delayOfFuel [s]
@@ -53,12 +55,22 @@ struct Model {
     double exhaustCrown = 0.0;      ///< [K]
     double residualThreshold = 0.0; ///< share of the residual that is not displaced
     PumpSpace pumpSpace;            ///< where the pistons pump
+    Feeder feeder;                  ///< of a plenum
     /// Share of fuel vapour in fresh gas; 0 where the fuel is injected.
     double fuelShare = 0.0;
     std::vector<Stop> stops; ///< of one period from `start`, ascending, first at `start`
 
     double period() const { return chamber->period(); }
     bool pumps() const { return settings.supply.kind == SupplyKind::underPiston; }
+    /// A blower's or compressor's.
+    bool hasPlenum() const {
+        return settings.supply.kind == SupplyKind::blower ||
+               settings.supply.kind == SupplyKind::compressor;
+    }
+    /// An exhaust plenum receives the outflow and drives a turbine.
+    bool hasTurbine() const { return settings.supply.hasTurbine(); }
+    /// Lets the wheel of a compressor turn at another speed [rad/s], > 0.
+    void setWheelSpeed(double speed);
     bool premixed() const { return fuelShare > 0.0; }
     bool searchesBurnStart() const { return fired && settings.burn.bestTorque; }
     /// Moves the burn start [cycle angle, rad]. Error: ports would be open.

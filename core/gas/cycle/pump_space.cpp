@@ -1,6 +1,7 @@
 #include "core/gas/cycle/pump_space.h"
 
 #include "core/gas/models/orifice.h"
+#include "core/gas/models/supply.h"
 
 #include <algorithm>
 
@@ -30,15 +31,15 @@ PumpSpace::Bounds PumpSpace::bounds() const {
 
 double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure) {
     const Reed& reed = supply.pump.reed;
-    const double drop = supply.ambientPressure - pumpPressure - reed.cracking;
+    const double intake = intakePressure(supply);
+    const double drop = intake - pumpPressure - reed.cracking;
     if (drop <= 0.0) {
         return 0.0;
     }
     const double area = reed.area * std::min(drop / reed.fullOpen, 1.0);
     const double t = supply.ambientTemperature;
-    const double psi = flowFunction(pumpPressure / supply.ambientPressure, air.heatRatio(t)).value;
-    return orificeFlow(reed.dischargeCoefficient * area, supply.ambientPressure, t,
-                       air.gasConstant(), psi);
+    const double psi = flowFunction(pumpPressure / intake, air.heatRatio(t)).value;
+    return orificeFlow(reed.dischargeCoefficient * area, intake, t, air.gasConstant(), psi);
 }
 
 } // namespace lobewright::gas

@@ -24,7 +24,7 @@ struct PumpSpace {
 };
 
 /// Ambient gas through the reed at a pressure in the pump chamber [kg/s], ≥ 0: quasi-steady, area
-/// A·clip((p_amb − p_u − p_crack)/p_full, 0, 1).
+/// A·clip((p_amb − p_u − p_crack)/p_full, 0, 1); behind a throttle its pressure is p_amb.
 double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure);
 
 } // namespace lobewright::gas

@@ -80,11 +80,11 @@ Charge RunningCylinder::carried() const {
             y[freshMass]};
 }
 
-unsigned RunningCylinder::applyStops(double supplyPressure) {
+unsigned RunningCylinder::applyStops(const PortPressures& outside) {
     unsigned applied = 0;
     while (nextStop < model_->stops.size() && model_->stops[nextStop].angle <= angle + sameAngle) {
         const unsigned actions = model_->stops[nextStop++].actions;
-        applyStop(actions, supplyPressure);
+        applyStop(actions, outside);
         applied |= actions;
         hintsStale = true;
         passKinks();
@@ -92,7 +92,7 @@ unsigned RunningCylinder::applyStops(double supplyPressure) {
     return applied;
 }
 
-void RunningCylinder::applyStop(unsigned actions, double supplyPressure) {
+void RunningCylinder::applyStop(unsigned actions, const PortPressures& outside) {
     Mode& mode = memory.mode;
     if (actions & inletCloses) {
         mode.inlet = InletFlow::closed;
@@ -118,17 +118,16 @@ void RunningCylinder::applyStop(unsigned actions, double supplyPressure) {
         y[freshMass] = 0.0;
     }
     if (actions & exhaustOpens) {
-        openExhaust();
+        openExhaust(outside.exhaust);
     }
     if (actions & inletOpens) {
-        openInlet(supplyPressure);
+        openInlet(outside.inlet);
     }
 }
 
-void RunningCylinder::openExhaust() {
+void RunningCylinder::openExhaust(double exhaustPressure) {
     const double p = equations.pressure(angle, y.data());
-    memory.mode.exhaust =
-        p >= model_->settings.exhaustPressure ? ExhaustFlow::out : ExhaustFlow::back;
+    memory.mode.exhaust = p >= exhaustPressure ? ExhaustFlow::out : ExhaustFlow::back;
 }
 
 void RunningCylinder::openInlet(double supplyPressure) {

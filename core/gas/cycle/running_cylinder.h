@@ -39,6 +39,11 @@ struct CylinderRecord {
     void sort(); ///< by angle: parts of a period may have been recorded in another order
 };
 
+/// Pressures outside the ports [Pa].
+struct PortPressures {
+    double inlet = 0.0, exhaust = 0.0;
+};
+
 /// A cylinder somewhere in its cycle, and what happens to it where its equations change: at port
 /// and burn events, and where flows turn, choke or run out.
 class RunningCylinder {
@@ -51,8 +56,8 @@ class RunningCylinder {
     /// The next stop of its angle, from where it stands.
     void findNextStop();
     double nextStopAngle() const;
-    /// Whatever happens at the angle where it stands: the actions. [Pa]
-    unsigned applyStops(double supplyPressure);
+    /// Whatever happens at the angle where it stands: the actions.
+    unsigned applyStops(const PortPressures& outside);
     void toggle(Event event);
     void startCounting();
     void count(); ///< moves what was counted into the record
@@ -75,9 +80,9 @@ class RunningCylinder {
   private:
     CycleRecord& record() { return written->cycles[static_cast<std::size_t>(memory.cycle)]; }
     void passKinks();
-    void applyStop(unsigned actions, double supplyPressure);
+    void applyStop(unsigned actions, const PortPressures& outside);
     void openInlet(double supplyPressure);
-    void openExhaust();
+    void openExhaust(double exhaustPressure);
     void startBurn();
     void beginCycle();
     void endCycle();

@@ -27,6 +27,7 @@ struct CycleStart {
     SupplyKind supply = SupplyKind::reservoir;
     CoupledCylinders::State state;
     AndersonAcceleration acceleration; ///< how periods answered to the state they began with
+    double wheelSpeed = 0.0;           ///< of a turbine [rad/s], 0 without one
 };
 
 /// Finds the state x of the cylinders that a period P leaves as it was, x = P(x), and nothing else

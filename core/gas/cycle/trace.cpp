@@ -1,5 +1,6 @@
 #include "core/gas/cycle/trace.h"
 
+#include "core/gas/cycle/turbine.h"
 #include "core/gas/integrators/dense_step.h"
 
 #include <algorithm>
@@ -63,10 +64,19 @@ SupplyTrace::State SupplyTrace::stateAt(double window) const {
     const double into = window - std::floor(window / span) * span;
     const std::size_t step = lastNotAfter(begin, into);
     const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
-    const std::size_t variables = pumps() ? 3 : 2;
     const double* r = &coefficients[variables * StepRecord::terms * step];
-    return {denseValue(r, s), denseValue(r + StepRecord::terms, s),
-            pumps() ? denseValue(r + 2 * StepRecord::terms, s) : 0.0};
+    const auto value = [&](std::size_t variable) {
+        return denseValue(r + variable * StepRecord::terms, s);
+    };
+    State state{value(0), value(1)};
+    if (pumps()) {
+        state.products = value(2);
+    } else if (variables > 2) {
+        state.exhaustMass = value(2);
+        state.exhaustTemperature = value(3);
+        state.exhaustProducts = value(4);
+    }
+    return state;
 }
 
 double SupplyTrace::pumpPressure(double window, double airConstant, double productsConstant) const {
@@ -82,10 +92,21 @@ SupplyState SupplyTrace::at(double window, const Model& model) const {
     const State state = stateAt(window);
     if (pumps()) {
         return {pumpPressure(window, model.gas.air.gasConstant(), model.gas.products.gasConstant()),
-                model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature)};
+                model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature),
+                constant.exhaustPressure,
+                {}};
     }
-    return {pressurePerState * state.mass * state.temperature,
-            model.freshStream(state.temperature)};
+    SupplyState outside{pressurePerState * state.mass * state.temperature,
+                        model.freshStream(state.temperature),
+                        constant.exhaustPressure,
+                        {}};
+    if (variables > 2) {
+        const ExhaustState exhaust =
+            exhaustState(model, state.exhaustMass, state.exhaustTemperature, state.exhaustProducts);
+        outside.exhaustPressure = exhaust.pressure;
+        outside.behind = exhaust.stream;
+    }
+    return outside;
 }
 
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {

@@ -38,8 +38,10 @@ struct SupplyTrace {
     double span = 0.0;                 ///< after which the plenum repeats [rad]
     double pressurePerState = 0.0;     ///< pressure = this·mass·temperature [Pa/(kg·K)]
     std::vector<double> begin, length; ///< [rad]
-    /// Of mass and temperature, in a pump chamber of products as well; terms × variables × steps.
+    /// Of mass and temperature, in a pump chamber of products as well, with a turbine of mass,
+    /// temperature and products in the exhaust plenum; terms × variables × steps.
     std::vector<double> coefficients;
+    std::size_t variables = 2;
     PumpSpace pump; ///< without a chamber: there is none
     bool pumps() const { return pump.chamber != nullptr && !begin.empty(); }
     /// At an angle from the start of cylinder 1's period [rad].
@@ -50,6 +52,7 @@ struct SupplyTrace {
   private:
     struct State {
         double mass = 0.0, temperature = 0.0, products = 0.0;
+        double exhaustMass = 0.0, exhaustTemperature = 0.0, exhaustProducts = 0.0;
     };
     State stateAt(double window) const;
 };

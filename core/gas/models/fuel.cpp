@@ -8,11 +8,16 @@ namespace {
 // Surrogate compositions, lower heating values and the octane number: Heywood, Internal Combustion
 // Engine Fundamentals, table D.4 (from memory).
 constexpr FuelData fuels[] = {
-    {"petrol", 8.0, 14.96, 0.0, 44.0e6, 95.0, LW_TEXT("Heywood, table D.4 (gasoline)")},
-    {"methane", 1.0, 4.0, 0.0, 50.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
-    {"hydrogen", 0.0, 2.0, 0.0, 120.0e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
-    {"diesel", 12.0, 21.6, 0.0, 42.5e6, std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)")},
-    {"ethanol", 2.0, 6.0, 1.0, 26.9e6, std::nullopt, LW_TEXT("Heywood, table D.4")},
+    {"petrol", LW_TEXT("Petrol (surrogate)"), LW_TEXT("petrol"), 8.0, 14.96, 0.0, 44.0e6, 95.0,
+     LW_TEXT("Heywood, table D.4 (gasoline)")},
+    {"methane", LW_TEXT("Methane"), LW_TEXT("methane"), 1.0, 4.0, 0.0, 50.0e6, std::nullopt,
+     LW_TEXT("Heywood, table D.4")},
+    {"hydrogen", LW_TEXT("Hydrogen"), LW_TEXT("hydrogen"), 0.0, 2.0, 0.0, 120.0e6, std::nullopt,
+     LW_TEXT("Heywood, table D.4")},
+    {"diesel", LW_TEXT("Diesel (surrogate)"), LW_TEXT("diesel"), 12.0, 21.6, 0.0, 42.5e6,
+     std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)")},
+    {"ethanol", LW_TEXT("Ethanol"), LW_TEXT("ethanol"), 2.0, 6.0, 1.0, 26.9e6, std::nullopt,
+     LW_TEXT("Heywood, table D.4")},
 };
 
 // Conventional atomic masses [kg/mol].
@@ -29,6 +34,10 @@ double airDemand(const FuelData& fuel) {
 
 const FuelData& fuelData(Fuel fuel) {
     return fuels[static_cast<std::size_t>(fuel)];
+}
+
+std::span<const FuelData> allFuels() {
+    return fuels;
 }
 
 double stoichiometricAirFuelRatio(const FuelData& fuel) {

@@ -4,12 +4,15 @@
 #include "core/gas/properties/properties.h"
 
 #include <optional>
+#include <span>
 
 namespace lobewright::gas {
 
 /// A fuel CcHhOo.
 struct FuelData {
-    const char* name; ///< as in the design file
+    const char* name; ///< as in the files
+    TextId label;     ///< as an input shows it, "Petrol (surrogate)"
+    TextId word;      ///< in a list of fuels, "petrol"
     double carbon, hydrogen, oxygen;
     double lowerHeatingValue;           ///< [J/kg]
     std::optional<double> octaneNumber; ///< absent: the knock correlation does not apply
@@ -17,6 +20,8 @@ struct FuelData {
 };
 
 const FuelData& fuelData(Fuel fuel);
+/// Every fuel, in the order of Fuel.
+std::span<const FuelData> allFuels();
 /// Stoichiometric air–fuel ratio by mass, with dry air.
 double stoichiometricAirFuelRatio(const FuelData& fuel);
 

@@ -1,8 +1,11 @@
 #include "core/gas/models/settings.h"
 
+#include "core/gas/models/wheel_curve.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
+#include <string>
 
 LW_TEXTS_OF(Core)
 
@@ -24,6 +27,24 @@ class Rules {
         require(std::isfinite(value) && value >= 0.0, key, value, LW_TEXT("must not be negative"));
     }
 
+    /// The points of a wheel, and that lines can be drawn through them.
+    void table(const Wheel& wheel) {
+        for (std::size_t i = 0; i < wheel.points.size(); ++i) {
+            const WheelPoint& point = wheel.points[i];
+            const std::string at = fmt::format("supply/wheel/map/{}/", i);
+            positive((at + "speed_rpm").c_str(), point.speed);
+            positive((at + "flow_kg_per_s").c_str(), point.flow);
+            positive((at + "pressure_ratio").c_str(), point.pressureRatio);
+            within((at + "efficiency").c_str(), point.efficiency, 0.01, 1.0);
+        }
+        if (problems_.empty()) {
+            if (auto flaw = flawOfTable(wheel)) {
+                flaw->path = "/gas/supply/wheel" + flaw->path;
+                problems_.push_back(*flaw);
+            }
+        }
+    }
+
   private:
     void require(bool holds, const char* key, double value, const Message& rule) {
         if (!holds) {
@@ -33,6 +54,43 @@ class Rules {
     }
     Problems& problems_;
 };
+
+void checkBlower(const std::string& section, const Supply& supply, Rules& rules) {
+    rules.positive((section + "displacement_cm3_per_turn").c_str(), supply.displacement);
+    rules.positive((section + "drive_ratio").c_str(), supply.driveRatio);
+    rules.within((section + "volumetric_efficiency").c_str(), supply.volumetricEfficiency, 0.01,
+                 1.5);
+}
+
+void checkCompressor(const Compressor& compressor, Rules& rules) {
+    const Wheel& wheel = compressor.wheel;
+    if (compressor.drive == WheelDrive::gear) {
+        rules.positive("supply/ratio", compressor.gearRatio);
+    } else {
+        const Turbine& turbine = compressor.turbine;
+        rules.positive("supply/turbine/exhaust_plenum_cm3", turbine.exhaustVolume);
+        rules.positive("supply/turbine/nozzle_mm2", turbine.nozzleArea);
+        rules.positive("supply/turbine/diameter_mm", turbine.diameter);
+        rules.within("supply/turbine/best_efficiency", turbine.bestEfficiency, 0.05, 1.0);
+        rules.within("supply/turbine/best_speed_ratio", turbine.bestSpeedRatio, 0.1, 1.5);
+        rules.within("supply/turbine/mechanical_efficiency", turbine.mechanicalEfficiency, 0.05,
+                     1.0);
+    }
+    rules.positive("supply/wheel/diameter_mm", wheel.diameter);
+    if (wheel.characteristic == WheelCharacteristic::table) {
+        rules.positive("supply/wheel/reference_pressure_bar", wheel.referencePressure);
+        rules.within("supply/wheel/reference_temperature_K", wheel.referenceTemperature, 200.0,
+                     400.0);
+        rules.table(wheel);
+        return;
+    }
+    rules.positive("supply/wheel/head_coefficient", wheel.headCoefficient);
+    rules.positive("supply/wheel/surge_flow", wheel.surgeFlow);
+    rules.positive("supply/wheel/peak_flow", wheel.peakFlow);
+    rules.within("supply/wheel/choke_flow", wheel.chokeFlow, 1.01 * wheel.peakFlow, 10.0);
+    rules.within("supply/wheel/best_efficiency", wheel.bestEfficiency, 0.05, 1.0);
+    rules.positive("supply/wheel/best_flow", wheel.bestFlow);
+}
 
 void checkSupply(const Supply& supply, Rules& rules) {
     rules.positive("supply/ambient_pressure_bar", supply.ambientPressure);
@@ -47,6 +105,9 @@ void checkSupply(const Supply& supply, Rules& rules) {
         const Pump& pump = supply.pump;
         rules.positive("supply/dead_cm3", pump.deadVolume);
         rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        rules.notNegative("supply/wall_area_cm2", pump.wallArea);
+        rules.notNegative("supply/wall_coefficient_W_per_m2K", pump.wallCoefficient);
+        rules.positive("supply/wall_K", pump.wallTemperature);
         rules.positive("supply/reed/area_mm2", pump.reed.area);
         rules.within("supply/reed/discharge_coefficient", pump.reed.dischargeCoefficient, 0.01,
                      1.0);
@@ -54,9 +115,14 @@ void checkSupply(const Supply& supply, Rules& rules) {
         rules.positive("supply/reed/full_open_bar", pump.reed.fullOpen);
         return;
     }
-    rules.positive("supply/displacement_cm3_per_turn", supply.displacement);
-    rules.positive("supply/drive_ratio", supply.driveRatio);
-    rules.within("supply/volumetric_efficiency", supply.volumetricEfficiency, 0.01, 1.5);
+    if (supply.kind == SupplyKind::compressor) {
+        checkCompressor(supply.compressor, rules);
+        if (supply.compressor.stages == Stages::wheelThenBlower) {
+            checkBlower("supply/blower/", supply, rules);
+        }
+    } else {
+        checkBlower("supply/", supply, rules);
+    }
     rules.positive("supply/plenum_cm3", supply.plenumVolume);
     if (supply.afterCoolerTemperature) {
         rules.within("supply/after_cooler_outlet_K", *supply.afterCoolerTemperature, 200.0, 1000.0);

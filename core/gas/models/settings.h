@@ -4,11 +4,12 @@
 #include "core/units.h"
 
 #include <optional>
+#include <vector>
 
 namespace lobewright::gas {
 
 enum class Fuel { petrol, methane, hydrogen, diesel, ethanol };
-enum class SupplyKind { reservoir, blower, underPiston };
+enum class SupplyKind { reservoir, blower, underPiston, compressor };
 /// When the fuel comes to the air: after the last port has closed, or with it through the ports.
 enum class Mixture { injected, premixed };
 /// The pistons whose backs pump.
@@ -42,8 +43,69 @@ struct Pump {
     bool shared = false;                ///< one case for all cylinders instead of a chamber each
     double deadVolume = 130e-6;         ///< with the piston at outer dead centre [m³]
     double areaFactor = 0.92;           ///< 1 less the share of a piston rod
+    double wallArea = 0.0;              ///< that the gas exchanges heat with [m²]; 0: adiabatic
+    double wallCoefficient = 60.0;      ///< of heat transfer [W/(m²·K)]
+    double wallTemperature = 350.0;     ///< [K]
     Reed reed;
     bool operator==(const Pump&) const = default;
+};
+
+/// How a compressor wheel is described: by coefficients, or by a table of measured points.
+enum class WheelCharacteristic { coefficients, table };
+
+/// A row of such a table, speed and flow corrected to the table's reference state.
+struct WheelPoint {
+    double speed = 1e4; ///< [rad/s]
+    double flow = 0.05; ///< [kg/s]
+    double pressureRatio = 1.5;
+    double efficiency = 0.7; ///< isentropic
+    bool operator==(const WheelPoint&) const = default;
+};
+
+/// A radial compressor wheel by its coefficients: φ = ṁ/(ρ₁·u·D²) of flow, ψ of isentropic head.
+/// Defaults are those of radial blades: ψ₀ from slip factor 0.9, power input factor 1.04 and
+/// efficiency 0.78 (Cohen, Rogers & Saravanamuttoo, Gas Turbine Theory, ch. 4, from memory; their
+/// wheel runs at φ = 0.061); the other flow coefficients are own estimates about that.
+struct Wheel {
+    double diameter = 0.08;        ///< D at the tip [m]
+    double headCoefficient = 0.73; ///< ψ₀, the highest
+    double peakFlow = 0.045;       ///< φ_p, where the head is highest
+    double surgeFlow = 0.04;       ///< φ_s, below which the wheel surges
+    double chokeFlow = 0.105;      ///< φ_c, where no head is left
+    double bestEfficiency = 0.78;
+    double bestFlow = 0.06; ///< φ_b of the best efficiency
+    WheelCharacteristic characteristic = WheelCharacteristic::coefficients;
+    std::vector<WheelPoint> points;       ///< of a table, in any order
+    double referencePressure = 1.0e5;     ///< that its speeds and flows are corrected to [Pa]
+    double referenceTemperature = 298.15; ///< [K]
+    bool operator==(const Wheel&) const = default;
+};
+
+/// A turbine behind an exhaust plenum: η = η_b·(2·ν − ν²), ν = (u/c₀)/(u/c₀)_b, with c₀ the
+/// spouting velocity. An ideal radial wheel is best at u/c₀ = 0.707 (Dixon & Hall, ch. 8).
+struct Turbine {
+    double exhaustVolume = 3e-3;        ///< plenum between ports and nozzle [m³]
+    double nozzleArea = 400e-6;         ///< effective [m²]
+    double diameter = 0.08;             ///< of the wheel at its inlet [m]
+    double bestEfficiency = 0.72;       ///< own estimate
+    double bestSpeedRatio = 0.7;        ///< (u/c₀)_b
+    double mechanicalEfficiency = 0.95; ///< of the bearings, own estimate
+    bool operator==(const Turbine&) const = default;
+};
+
+/// What turns the wheel of a compressor.
+enum class WheelDrive { gear, turbine };
+/// What stands between ambient and plenum: the wheel alone, or a blower on the shaft behind it.
+enum class Stages { wheel, wheelThenBlower };
+
+/// A centrifugal compressor that fills the plenum.
+struct Compressor {
+    WheelDrive drive = WheelDrive::gear;
+    double gearRatio = 15.0; ///< wheel turns per shaft turn
+    Stages stages = Stages::wheel;
+    Wheel wheel;
+    Turbine turbine;
+    bool operator==(const Compressor&) const = default;
 };
 
 struct Supply {
@@ -51,17 +113,24 @@ struct Supply {
     double ambientPressure = 1.0e5;     ///< [Pa]
     double ambientTemperature = 298.15; ///< [K]
     double isentropicEfficiency = 0.65;
+    /// Pressure before the intake by that of the ambient air, as behind a throttle; not of a
+    /// reservoir.
+    double throttle = 1.0;
     // reservoir
     double pressure = 1.0e5;     ///< [Pa]
     double temperature = 298.15; ///< [K]
     bool unpaid = false;         ///< supply power shown as not counted instead of deducted (A8)
-    // blower with plenum (F6)
+    // blower with plenum (F6); a compressor has the plenum and the cooler too
     double displacement = 500e-6; ///< per blower turn [m³]
     double driveRatio = 1.0;      ///< blower turns per shaft turn
     double volumetricEfficiency = 0.85;
     double plenumVolume = 3e-3;                   ///< [m³]
     std::optional<double> afterCoolerTemperature; ///< outlet [K]; absent: no cooler
     Pump pump;
+    Compressor compressor;
+    bool hasTurbine() const {
+        return kind == SupplyKind::compressor && compressor.drive == WheelDrive::turbine;
+    }
     bool operator==(const Supply&) const = default;
 };
 

@@ -11,14 +11,26 @@ struct Compression {
     double work = 0.0;              ///< h(T₂) − h(T_amb) [J/kg], ≥ 0
 };
 
-/// Adiabatic compression from the supply's ambient state to `pressure` [Pa] with its isentropic
-/// efficiency, γ of air at ambient temperature. Below ambient pressure nothing is compressed.
+/// Where the supply takes its air from [Pa]: ambient, or behind the throttle.
+double intakePressure(const Supply& supply);
+
+/// A gas before it is compressed.
+struct Inlet {
+    double pressure = 0.0, temperature = 0.0; ///< [Pa], [K]
+};
+
+/// Adiabatic compression with an isentropic efficiency, γ of air before it. Below the pressure
+/// before it nothing is compressed.
+Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency);
+
+/// Adiabatic compression of ambient air from the intake to `pressure` [Pa] with the supply's
+/// isentropic efficiency, γ at ambient temperature. Below the intake's nothing is compressed.
 Compression compress(const Supply& supply, const GasGroup& air, double pressure);
 
 /// ρ_amb [kg/m³].
 double ambientDensity(const Supply& supply, const GasGroup& air);
 
-/// Air that the blower delivers at shaft speed ω [kg/s]: η_v·ρ_amb·V_b·i·n.
+/// Air that the blower delivers at shaft speed ω [kg/s]: η_v·ρ·V_b·i·n, ρ that of the intake.
 double blowerFlow(const Supply& supply, const GasGroup& air, double omega);
 
 } // namespace lobewright::gas

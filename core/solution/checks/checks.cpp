@@ -125,6 +125,30 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
+namespace {
+
+/// Mixture through the ports: what is not trapped is neither burnt nor gone.
+void addLostFuel(CheckList& list, const gas::CycleSolution& gas, const design::Design& design) {
+    double supplied = 0.0, trapped = 0.0;
+    for (const auto& cycle : gas.cycles) {
+        supplied += cycle.suppliedFuelMass;
+        trapped += cycle.fuelMass;
+    }
+    if (design.gas.mixture != gas::Mixture::premixed || design.running.motored || supplied <= 0.0) {
+        return;
+    }
+    const double lost = 1.0 - trapped / supplied;
+    list.add({"fuel-lost", Severity::remark,
+              Message(LW_TEXT("Of the fuel supplied %1 leaves through the exhaust ports unburnt, "
+                              "as hydrocarbons. What cylinders push back through the inlet ports "
+                              "is taken in again and counts once. Fuel injected after the ports "
+                              "have closed is not lost."),
+                      Amount(lost, in::percent, 3)),
+              100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt, "fuel_lost_share"});
+}
+
+} // namespace
+
 void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   const design::Design& design) {
     if (!gas) {
@@ -157,6 +181,8 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
         list.add(
             {"gas-remark", Severity::remark, remark, 0.0, 0.0, &in::pure, "/gas", std::nullopt});
     }
+    addLostFuel(list, *gas, design);
+    addSupplyChecks(list, *gas, design);
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
         list.add({"supply-power-not-counted", Severity::remark,

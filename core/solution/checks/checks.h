@@ -50,8 +50,9 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 
-/// Rollers of neighbouring cylinders.
-void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair);
+/// Rollers of neighbouring cylinders, and skirts against their tracks; the rim over the pull flank
+/// of a closed one is `rimThickness` [m] thick.
+void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair, double rimThickness);
 
 /// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
 /// angles [rad].
@@ -68,8 +69,15 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
 void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   const design::Design& design);
 
+/// Surge and choke of a compressor.
+void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const design::Design& design);
+
 /// Lift-off, jam, and where the load changes flank on a closed track.
 void addLoadChecks(CheckList& list, const StageResults& results);
+
+/// What nobody judges otherwise: a narrow gap between crowns, fast rollers, roller bearings without
+/// a rating. Remarks.
+void addDutyChecks(CheckList& list, const StageResults& results);
 
 /// Contact stress, film, roller life, crown truncation.
 void addContactChecks(CheckList& list, const contact::Contact& contact,

@@ -24,10 +24,41 @@ void addRollers(CheckList& list, const mechanism::OpposedPair& pair) {
               tightest->theta});
 }
 
+void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end, double rimThickness) {
+    const auto tightest = mechanism::skirtGap(pair, end, rimThickness);
+    if (!tightest || tightest->gap > 0.0) {
+        return;
+    }
+    const Amount depth(-tightest->gap, in::mm, 3);
+    const Message met =
+        pair.mechanism().closedTrack
+            ? Message(LW_TEXT("At outer dead centre the skirt of the %1 piston runs into the rim "
+                              "of its closed track by %2. Place the roller axis further behind "
+                              "the crown or shorten the skirt."),
+                      word(end), depth)
+            : Message(LW_TEXT("The skirt of the %1 piston runs into its track beside the roller "
+                              "by %2. Place the roller axis further behind the crown or shorten "
+                              "the skirt."),
+                      word(end), depth);
+    list.add({"skirt-meets-track",
+              Severity::error,
+              met,
+              tightest->gap / millimetre,
+              0.0,
+              &in::mm,
+              "/mechanism/piston/roller_axis_mm",
+              tightest->theta,
+              {},
+              end});
+}
+
 } // namespace
 
-void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair) {
+void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair, double rimThickness) {
     addRollers(list, pair);
+    for (const End end : pair.pistons()) {
+        addSkirt(list, pair, end, rimThickness);
+    }
 }
 
 } // namespace lobewright::solution

@@ -1,9 +1,9 @@
+#include "core/loads/pulling_force.h"
 #include "core/solution/checks/checks.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <string>
 
 LW_TEXTS_OF(Core)
@@ -36,14 +36,15 @@ Message liftOffSentence(const PulledOff& worst, End end) {
     const auto& shares = worst.shares;
     const Amount pull(-worst.force, in::N);
     const TextId side = word(end);
-    if (shares.inertia <= std::min(shares.gas, shares.ring)) {
+    const loads::PullingForce hardest = loads::pullingForce(shares);
+    if (hardest == loads::PullingForce::inertia) {
         return Message(
             LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
                     "and following the track would take %2 of pull. Lower the speed, the piston "
                     "mass or the deceleration, or close the track."),
             side, pull);
     }
-    if (shares.gas <= shares.ring) {
+    if (hardest == loads::PullingForce::gas) {
         return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
                                "is below the pressure under the piston, and following the track "
                                "would take %2 of pull. Raise the supply pressure, lower the "

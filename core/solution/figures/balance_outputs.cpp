@@ -62,15 +62,19 @@ void addRemedyChannels(ChannelList& list, const balance::Balance& balance,
              omega * omega * results.pair().lift(End::exhaust, results.theta + further).y2);
 }
 
-void addBalanceFigures(FigureList& list, const balance::Balance& balance,
-                       const StageResults& results) {
-    const loads::Loads& loads = results.loads;
+void addShakingFigures(FigureList& list, const balance::Balance& balance) {
     list.group("balance");
     list.add("shaking_force_peak_N", LW_TEXT("Largest shaking force"), "N", balance.highestForce);
     list.add("rocking_moment_peak_Nm", LW_TEXT("Largest rocking moment"), "N·m",
              balance.highestMoment);
     list.add("piston_inertia_force_peak_N",
              LW_TEXT("Largest inertia force of one piston, to compare"), "N", balance.pistonForce);
+}
+
+void addBalanceFigures(FigureList& list, const balance::Balance& balance,
+                       const StageResults& results) {
+    const loads::Loads& loads = results.loads;
+    addShakingFigures(list, balance);
     addOrders(list, "shaking_force", LW_TEXT("Shaking force"), "N", balance.orders.force,
               balance.pistonForce);
     addOrders(list, "rocking_moment_x", LW_TEXT("Rocking moment about x"), "N·m",

@@ -72,12 +72,10 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
              valueOf(track.highestPressure, units::megapascal), why);
     list.add("deepest_shear_" + side + "_MPa",
              ofSide(LW_TEXT("Maximum subsurface shear stress"), end), "MPa",
-             track.deepestShear.maxCoeff() / units::megapascal);
-    Eigen::Index deepest = 0;
-    track.deepestShear.maxCoeff(&deepest);
+             track.highestShear / units::megapascal);
     list.add("shear_depth_" + side + "_mm",
              ofSide(LW_TEXT("Depth of the maximum shear stress"), end), "mm",
-             track.shearDepth[deepest] / units::millimetre);
+             track.highestShearDepth / units::millimetre);
     list.add("contact_safety_" + side, ofSide(LW_TEXT("Nominal contact safety"), end), "",
              track.safety, why);
     list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Thinnest oil film"), end), "µm",

@@ -54,6 +54,10 @@ Brake brakeOf(const StageResults& results);
 /// Groups "performance" and "energy".
 void addPerformanceFigures(FigureList& list, const StageResults& results);
 
+/// Of compressor and turbine, into the group at hand; nothing without them.
+void addSupplyFigures(FigureList& list, const gas::CycleSolution& gas,
+                      const design::Design& design);
+
 /// Group "loads": torque over a turn, forces, lift-off, work balance.
 void addLoadFigures(FigureList& list, const StageResults& results);
 
@@ -63,6 +67,9 @@ void addSolverFigures(FigureList& list, const StageResults& results);
 /// Group "contact": nominal stresses, film, slip, roller life.
 void addContactFigures(FigureList& list, const contact::Contact& contact,
                        const mechanism::OpposedPair& pair);
+
+/// Of the group "balance" the largest shaking force and rocking moment alone.
+void addShakingFigures(FigureList& list, const balance::Balance& balance);
 
 /// Group "balance": shaking, rocking and torque orders, what would cancel them, speed fluctuation.
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,

@@ -1,3 +1,5 @@
+#include "core/design/gas_settings.h"
+#include "core/gas/models/feeder.h"
 #include "core/gas/models/supply.h"
 #include "core/solution/figures/channels.h"
 #include "core/solution/pipeline/stage_results.h"
@@ -20,7 +22,30 @@ gas::GasFlows flowsOf(const StageResults& results) {
     }
     const Samples gap =
         Samples::Constant(results.theta.size(), std::numeric_limits<double>::quiet_NaN());
-    return {gap, gap, gap, gap, gap, gap, gap, gap, gap};
+    return {gap, gap, gap, gap, gap, gap, gap, gap, gap, gap, gap};
+}
+
+/// What it takes to compress the air to a pressure before the inlet ports; of a compressor what it
+/// then gives as well.
+void addCompression(ChannelList& list, const StageResults& results, const Samples& pressure) {
+    const gas::Supply supply = design::gasSettings(results.design).supply;
+    const bool hasWheel = results.gas && results.gas->compressor;
+    const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
+                             hasWheel ? results.gas->compressor->wheelSpeed
+                                      : gas::gearedSpeed(supply, results.omega()));
+    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
+             "kJ/kg", pressure.unaryExpr([&](double p) {
+                 if (!hasWheel) {
+                     return gas::compress(supply, gas::dryAir(), p).work;
+                 }
+                 const gas::Feed feed = feeder.feed(p);
+                 return feed.wheelWork + feed.blowerWork;
+             }),
+             kilojoule);
+    if (supply.kind == gas::SupplyKind::compressor) {
+        list.add("compressor_flow_g_per_s", LW_TEXT("Flow through the compressor"), "ṁ", "g/s",
+                 pressure.unaryExpr([&](double p) { return feeder.feed(p).flow; }), gram);
+    }
 }
 
 } // namespace
@@ -31,11 +56,7 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.supplyPressure, units::bar);
     list.add("supply_temperature_K", LW_TEXT("Temperature before the inlet ports"), "T", "K",
              flows.supplyTemperature);
-    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
-             "kJ/kg", flows.supplyPressure.unaryExpr([&](double pressure) {
-                 return gas::compress(results.design.gas.supply, gas::dryAir(), pressure).work;
-             }),
-             kilojoule);
+    addCompression(list, results, flows.supplyPressure);
     list.add("inlet_flow_g_per_s", LW_TEXT("Flow through the inlet ports, inward"), "ṁ", "g/s",
              flows.inlet, gram);
     list.add("inlet_enthalpy_kJ_per_kg",
@@ -55,6 +76,12 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.exhaustEnthalpy, kilojoule);
     list.add("wall_coefficient_W_per_m2K", LW_TEXT("Heat transfer coefficient of the walls"), "h",
              "W/(m²·K)", flows.wallCoefficient);
+    if (results.design.gas.supply.hasTurbine()) {
+        list.add("exhaust_plenum_pressure_bar", LW_TEXT("Pressure in the exhaust plenum"), "p",
+                 "bar", flows.exhaustPressure, units::bar);
+        list.add("exhaust_plenum_temperature_K", LW_TEXT("Temperature in the exhaust plenum"), "T",
+                 "K", flows.exhaustTemperature);
+    }
     list.add("unburnt_temperature_K", LW_TEXT("Temperature ahead of the flame"), "T", "K",
              flows.unburntTemperature);
 }

@@ -1,5 +1,6 @@
 #include "core/loads/free_body.h"
 #include "core/solution/figures/figures.h"
+#include "core/solution/figures/thrust_bearing.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/units.h"
 
@@ -111,11 +112,15 @@ void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
              loads.firing.together);
 }
 
-/// Over the angle, not over the samples, which crowd at events.
-double meanOverTurn(const Samples& values, const Samples& theta) {
-    const Eigen::Index steps = theta.size() - 1;
-    const Samples length = theta.tail(steps) - theta.head(steps);
-    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
+/// Where the contact force that the motion demands would have to pull. A closed track holds the
+/// roller by its other flank.
+double offTrackShare(const StageResults& results, End end) {
+    if (results.pair().mechanism().closedTrack) {
+        return 0.0;
+    }
+    const Samples demanded = results.loads.piston[end].demandedForce;
+    return meanOverTurn(demanded.unaryExpr([](double force) { return force < 0.0 ? 1.0 : 0.0; }),
+                        results.theta);
 }
 
 /// What holds the exhaust track at its setting.
@@ -149,6 +154,12 @@ void addThrustBearing(FigureList& list, const StageResults& results) {
     list.add("thrust_bearing_force_mean_N",
              LW_TEXT("Mean force on the thrust bearing, away from the cylinders"), "N",
              meanOverTurn(thrust, results.theta));
+    const ThrustBearingDuty duty = thrustBearingDuty(results);
+    list.add("thrust_bearing_equivalent_load_N", LW_TEXT("Equivalent load of the thrust bearing"),
+             "N", duty.equivalentLoad);
+    list.add("thrust_bearing_life_h", LW_TEXT("Rating life of the thrust bearing"), "h",
+             duty.life ? std::optional(*duty.life / 3600.0) : std::nullopt,
+             LW_TEXT("no dynamic rating is given"));
 }
 
 } // namespace
@@ -165,6 +176,9 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
         list.add("lowest_contact_force_" + side + "_N",
                  ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
                  loads.lowestContactForce[end].value);
+        list.add("off_track_share_" + side,
+                 ofSide(LW_TEXT("Share of the revolution that the roller is off its track"), end),
+                 "", offTrackShare(results, end));
         list.add("highest_side_force_" + side + "_N",
                  ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
                  loads.highestSideForce[end].value);

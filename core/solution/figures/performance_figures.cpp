@@ -227,6 +227,7 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     if (results.gas->pump) {
         addPump(list, *results.gas->pump);
     }
+    addSupplyFigures(list, *results.gas, results.design);
     list.add("supply_power_kW", LW_TEXT("Power of the blower or compressor"), "kW",
              results.gas->supplyPower / units::kilowatt);
     list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),

@@ -27,11 +27,12 @@ std::vector<double> eventsOfTurn(const ports::PortTiming& timing, double period)
     return events;
 }
 
+constexpr int steps = 720; // a turn
+constexpr double near = 1e-9;
+
 } // namespace
 
 Samples sampleAngles(const ports::PortTiming& timing, double period) {
-    constexpr int steps = 720;
-    constexpr double near = 1e-9;
     std::vector<double> events = eventsOfTurn(timing, period);
     // The ends of the turn stay exactly 0 and 2π.
     std::erase_if(events, [](double angle) { return angle < near || angle > units::turn - near; });
@@ -55,6 +56,15 @@ Samples sampleAngles(const ports::PortTiming& timing, double period) {
         }
     }
     return Eigen::Map<Samples>(angles.data(), static_cast<Eigen::Index>(angles.size()));
+}
+
+Samples onePeriodOf(const Samples& theta, double period) {
+    const auto repetitions = std::lround(units::turn / period);
+    if (steps % repetitions != 0) {
+        return theta;
+    }
+    const auto end = std::upper_bound(theta.begin(), theta.end(), period + near);
+    return theta.head(end - theta.begin());
 }
 
 Samples cycleAngles(const Samples& theta, const ports::PortTiming& timing, double period,

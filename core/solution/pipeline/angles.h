@@ -15,4 +15,8 @@ Samples sampleAngles(const ports::PortTiming& timing, double period);
 Samples cycleAngles(const Samples& theta, const ports::PortTiming& timing, double period,
                     double cyclesPerTurn);
 
+/// Of sampleAngles() one period of the track, both of its ends among them; all of them where the
+/// even samples of one period are not those of the next.
+Samples onePeriodOf(const Samples& theta, double period);
+
 } // namespace lobewright::solution

@@ -1,7 +1,8 @@
 #include "core/solution/pipeline/closer_look.h"
 
+#include "core/design/gas_settings.h"
+#include "core/gas/models/feeder.h"
 #include "core/gas/models/fuel.h"
-#include "core/gas/models/supply.h"
 #include "core/loads/lever_arm.h"
 #include "core/solution/pipeline/angles.h"
 #include "core/solution/pipeline/stages.h"
@@ -14,7 +15,7 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     if (!solution.gas) {
         return std::nullopt;
     }
-    const auto& supply = solution.design.gas.supply;
+    const auto supply = design::gasSettings(solution.design).supply;
     const auto& gas = *solution.gas;
     const auto air = gas::workingGas(solution.design.gas.fuel).air;
     SupplyPath path;
@@ -23,14 +24,30 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
     path.pump = gas.pump;
     path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
-    path.compressed = {path.ready.pressure,
-                       gas::compress(supply, air, path.ready.pressure).outletTemperature};
-    if (supply.kind == gas::SupplyKind::blower && supply.afterCoolerTemperature) {
+    const gas::Feeder feeder(supply, air, solution.design.running.speed,
+                             gas.compressor ? gas.compressor->wheelSpeed : 1.0);
+    path.compressed = {path.ready.pressure, feeder.feed(path.ready.pressure).hottest};
+    const bool hasPlenum = gas.compressor || supply.kind == gas::SupplyKind::blower;
+    if (hasPlenum && supply.afterCoolerTemperature) {
         path.cooled = {path.ready.pressure,
                        std::min(path.compressed.temperature, *supply.afterCoolerTemperature)};
     }
     path.trapped = {gas.cycles.front().trappedPressure, gas.cycles.front().trappedTemperature};
     path.power = gas.supplyPower;
+    if (gas.compressor) {
+        path.wheel = SupplyPath::Wheel{std::nullopt, gas.compressor->power};
+        if (const auto& between = feeder.between()) {
+            path.wheel->behind = SupplyPath::State{between->pressure, between->temperature};
+        }
+    }
+    if (gas.turbine) {
+        path.turbine = SupplyPath::Turbine{
+            {gas.turbine->pressure, gas.turbine->temperature},
+            {solution.design.gas.exhaustPressure, gas.turbine->outletTemperature},
+            gas.turbine->power,
+            gas.turbine->friction,
+            gas.turbine->sustained};
+    }
     path.paid = gas.supplyPaid;
     return path;
 }

@@ -25,6 +25,19 @@ struct SupplyPath {
     State trapped;               ///< chamber at the last port closing
     double power = 0.0;          ///< [W], ≥ 0
     bool paid = true;            ///< the shaft pays for it
+    /// A compressor wheel: what stands behind it, where a blower follows, and what it takes [W].
+    struct Wheel {
+        std::optional<State> behind;
+        double power = 0.0;
+    };
+    std::optional<Wheel> wheel;
+    /// The turbine that drives it.
+    struct Turbine {
+        State before, behind;               ///< exhaust plenum, and after the expansion
+        double power = 0.0, friction = 0.0; ///< from the gas, lost in the bearings [W]
+        bool isSustained = true;
+    };
+    std::optional<Turbine> turbine;
 };
 /// Absent when the gas could not be solved.
 std::optional<SupplyPath> supplyPath(const Solution& solution);

@@ -1,5 +1,6 @@
 #include "core/design/file.h"
 #include "core/design/gas_settings.h"
+#include "core/design/schedules.h"
 #include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/mechanism.h"
@@ -155,7 +156,9 @@ void addBurnBreaks(std::vector<double>& breaks, const GasStage& stage,
     }
 }
 
-loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, const Samples& theta) {
+/// Without kinematics.
+loads::Inputs loadsInputs(const design::Design& design, const Pipeline& stages,
+                          const Samples& theta) {
     const auto& timing = stages.timing->output;
     loads::Inputs inputs{.pair = timing.pair(),
                          .friction = design.friction,
@@ -176,8 +179,8 @@ loads::Loads makeLoads(const design::Design& design, const Pipeline& stages, con
         addBurnBreaks(inputs.breaks, *stages.gas, timing);
         inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
     }
-    inputs.kinematics = stages.kinematics.get();
-    return loads::solveLoads(inputs);
+    inputs.nodeMotion = stages.nodeMotion;
+    return inputs;
 }
 
 contact::Inputs contactInputs(const design::Design& design, const mechanism::OpposedPair& pair,
@@ -219,14 +222,17 @@ std::vector<Channel> makeChannels(const StageResults& results, const contact::Co
     return list.take();
 }
 
+bool isAnyWanted(const std::vector<std::string>& groups,
+                 std::initializer_list<std::string_view> names) {
+    return groups.empty() || std::ranges::any_of(names, [&](std::string_view name) {
+               return std::ranges::find(groups, name) != groups.end();
+           });
+}
+
 std::vector<Figure> makeFigures(const StageResults& results, const contact::Contact& contact,
                                 const balance::Balance& balance,
                                 const std::vector<std::string>& groups) {
-    const auto wanted = [&groups](auto... names) {
-        return groups.empty() || std::any_of(groups.begin(), groups.end(), [&](const auto& group) {
-                   return ((group == names) || ...);
-               });
-    };
+    const auto wanted = [&groups](auto... names) { return isAnyWanted(groups, {names...}); };
     FigureList list;
     if (wanted("geometry")) {
         addGeometryFigures(list, results.timing, results.omega());
@@ -245,6 +251,8 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
     }
     if (wanted("balance")) {
         addBalanceFigures(list, balance, results);
+    } else if (wanted("shaking")) {
+        addShakingFigures(list, balance);
     }
     if (wanted("solver")) {
         addSolverFigures(list, results);
@@ -252,17 +260,14 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
     return list.take();
 }
 
-std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact,
-                              Detail detail) {
+std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact) {
     const auto& limits = results.design.limits;
     CheckList list;
-    if (detail == Detail::figures) {
-        addGasChecks(list, results.gas, results.design);
-        return list.take();
-    }
     addTrackChecks(list, results.timing, limits, results.theta);
     addJunctionChecks(list, results.timing);
-    addClearanceChecks(list, results.pair());
+    addClearanceChecks(
+        list, results.pair(),
+        track::rimThickness(results.design.trackBlank, results.design.mechanism.roller));
     addPortChecks(list, results.timing);
     addOpeningOrderCheck(list, results.timing);
     addLinerChecks(list, results.timing, results.theta);
@@ -270,14 +275,29 @@ std::vector<Check> makeChecks(const StageResults& results, const contact::Contac
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
     addContactChecks(list, contact, results.pair(), limits);
+    addDutyChecks(list, results);
     return list.take();
+}
+
+/// What all solutions have.
+Solution solutionOf(const design::Design& design, const std::shared_ptr<Pipeline>& stages) {
+    const auto& timing = stages->timing->output;
+    const auto& gas = stages->gas->output;
+    return Solution{.design = design,
+                    .pair = timing.pair(),
+                    .timing = timing,
+                    .gas = gas ? std::optional(*gas) : std::nullopt,
+                    .theta = {},
+                    .channels = {},
+                    .figures = {},
+                    .checks = {},
+                    .stages = stages,
+                    .live = stages->gas->live || (stages->motoredGas && stages->motoredGas->live)};
 }
 
 Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pipeline>& stages,
                           const Request& request) {
-    const Detail detail = request.detail;
     const auto& timing = stages->timing->output;
-    const auto& gas = stages->gas->output;
     const auto& pair = timing.pair();
     const auto theta = sampleAngles(timing, pair.period());
     const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
@@ -285,7 +305,10 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
         stages->kinematics =
             std::make_shared<const loads::Kinematics>(loads::kinematics(pair, theta));
     }
-    const auto loads = std::make_shared<const loads::Loads>(makeLoads(design, *stages, theta));
+    loads::Inputs inputs = loadsInputs(design, *stages, theta);
+    inputs.kinematics = stages->kinematics.get();
+    const auto loads = std::make_shared<const loads::Loads>(loads::solveLoads(inputs));
+    stages->nodeMotion = loads->nodeMotion;
     if (!stages->unitBalance) {
         stages->unitBalance =
             std::make_shared<const balance::UnitBalance>(balance::unitBalance(pair, theta));
@@ -296,34 +319,79 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
     }
     const auto balance = std::make_shared<const balance::Balance>(
         balance::solveBalance(balanceInputs(design, *stages->unitBalance, *loads)));
-    if (detail == Detail::everything) {
-        stages->loads = loads;
-        stages->contact = std::make_shared<const contact::Contact>(*contact);
-        stages->balance = balance;
-    }
-    const StageResults results{design, timing, gas, *loads, theta, chi};
-    return Solution{.design = design,
-                    .pair = pair,
-                    .timing = timing,
-                    .gas = gas ? std::optional(*gas) : std::nullopt,
-                    .theta = theta,
-                    .channels = detail == Detail::everything
-                                    ? makeChannels(results, *contact, *balance)
-                                    : std::vector<Channel>{},
-                    .figures = makeFigures(results, *contact, *balance, request.groups),
-                    .checks = makeChecks(results, *contact, detail),
-                    .stages = stages,
-                    .live = stages->gas->live || (stages->motoredGas && stages->motoredGas->live)};
+    stages->loads = loads;
+    stages->contact = std::make_shared<const contact::Contact>(*contact);
+    stages->balance = balance;
+    const StageResults results{design, timing, stages->gas->output, *loads, theta, chi};
+    Solution solution = solutionOf(design, stages);
+    solution.theta = theta;
+    solution.channels = makeChannels(results, *contact, *balance);
+    solution.figures = makeFigures(results, *contact, *balance, request.groups);
+    solution.checks = makeChecks(results, *contact);
+    return solution;
 }
 
-} // namespace
-
-Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
-                       const Request& request) {
-    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
-        !problems.empty()) {
-        return problems;
+PeriodOfTrack periodOfTrack(const ports::PortTiming& timing) {
+    const auto& pair = timing.pair();
+    const Samples theta = onePeriodOf(sampleAngles(timing, pair.period()), pair.period());
+    PeriodOfTrack result{
+        theta, loads::kinematics(pair, theta), {}, balance::unitPeaks(pair, theta)};
+    if (pair.mechanism().roller.crownRadius) {
+        return result;
     }
+    for (const End end : pair.pistons()) {
+        result.contact[end] = {
+            contact::rollingShape(pair.mechanism(), pair.lift(end, theta)),
+            contact::rollingShape(pair.mechanism(), loads::liftBeforeJunctions(pair, end))};
+    }
+    return result;
+}
+
+/// No more than the figures: extremes and means, of one period of the track.
+Result<Solution> assembleFigures(const design::Design& design,
+                                 const std::shared_ptr<Pipeline>& stages, const Request& request) {
+    const auto& timing = stages->timing->output;
+    const auto& pair = timing.pair();
+    if (!stages->period) {
+        stages->period = std::make_shared<const PeriodOfTrack>(periodOfTrack(timing));
+    }
+    const PeriodOfTrack& period = *stages->period;
+    const bool wantsBalance = isAnyWanted(request.groups, {"balance"});
+    loads::Inputs inputs = loadsInputs(design, *stages, period.theta);
+    inputs.kinematics = &period.kinematics;
+    inputs.forStudy = true;
+    inputs.wantsOrders = wantsBalance;
+    const loads::Loads loads = loads::solveLoads(inputs);
+    stages->nodeMotion = loads.nodeMotion;
+    const contact::Inputs contactInputs = solution::contactInputs(design, pair, loads);
+    const auto contact = pair.mechanism().roller.crownRadius
+                             ? contact::solveContact(contactInputs)
+                             : contact::worstContact(contactInputs, period.contact);
+    if (!contact) {
+        return contact.problems();
+    }
+    if (wantsBalance && !stages->unitBalance) {
+        // Over the whole turn: it may be lent to a solution with channels.
+        stages->unitBalance = std::make_shared<const balance::UnitBalance>(
+            balance::unitBalance(pair, sampleAngles(timing, pair.period())));
+    }
+    const balance::Balance balance =
+        wantsBalance ? balance::solveBalance(balanceInputs(design, *stages->unitBalance, loads))
+                     : balance::peaksAt(period.peaks, design.running.speed);
+    const Samples none; // no figure asks for cycle angles
+    const StageResults results{design, timing, stages->gas->output, loads, period.theta, none};
+    Solution solution = solutionOf(design, stages);
+    solution.theta = period.theta;
+    solution.figures = makeFigures(results, *contact, balance, request.groups);
+    CheckList checks;
+    addGasChecks(checks, stages->gas->output, design);
+    solution.checks = checks.take();
+    return solution;
+}
+
+/// A valid design whose inputs have the values of its speed.
+Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
+                                 const Solution* previous, const Request& request) {
     const Pipeline none;
     const Pipeline& before = previous && previous->stages ? *previous->stages : none;
     auto stages = std::make_shared<Pipeline>();
@@ -348,6 +416,8 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
         stages->unitBalance = before.unitBalance;
         stages->kinematics = before.kinematics;
         stages->chamber = before.chamber;
+        stages->period = before.period;
+        stages->nodeMotion = before.nodeMotion;
     }
 
     if (!stages->chamber) {
@@ -374,7 +444,21 @@ Result<Solution> solve(const design::Design& design, Monitor& monitor, const Sol
     if (relay.stopped()) {
         return Problem{"", LW_TEXT("cancelled")};
     }
-    return assemble(design, stages, request);
+    return request.detail == Detail::everything ? assemble(design, stages, request)
+                                                : assembleFigures(design, stages, request);
+}
+
+} // namespace
+
+Result<Solution> solve(const design::Design& design, Monitor& monitor, const Solution* previous,
+                       const Request& request) {
+    if (auto problems = request.valid ? Problems() : design::validateEngine(design);
+        !problems.empty()) {
+        return problems;
+    }
+    return design.schedules.empty()
+               ? solveAtItsSpeed(design, monitor, previous, request)
+               : solveAtItsSpeed(design::atItsSpeed(design), monitor, previous, request);
 }
 
 } // namespace lobewright::solution

@@ -2,6 +2,7 @@
 
 #include "core/balance/balance.h"
 #include "core/contact/contact.h"
+#include "core/contact/worst.h"
 #include "core/design/design.h"
 #include "core/gas/cycle/cycle.h"
 #include "core/gas/cycle/pair_chamber.h"
@@ -51,6 +52,14 @@ struct GasStage : Stage<GasInputs, Result<gas::CycleSolution>> {
     bool live = false;
 };
 
+/// What the motion alone decides over one period of the track, for studies.
+struct PeriodOfTrack {
+    Samples theta; ///< shaft angles [rad]; the whole turn where its samples do not repeat
+    loads::Kinematics kinematics;
+    PerEnd<contact::EndShapes> contact; ///< of straight rollers
+    balance::UnitPeaks peaks;
+};
+
 struct Pipeline {
     std::shared_ptr<const Stage<MotionInputs, PerEnd<motion::LiftCurve>>> motion;
     std::shared_ptr<const Stage<TimingInputs, ports::PortTiming>> timing;
@@ -62,6 +71,8 @@ struct Pipeline {
     std::shared_ptr<const balance::UnitBalance> unitBalance;
     std::shared_ptr<const loads::Kinematics> kinematics;
     std::shared_ptr<const gas::PairChamber> chamber;
+    std::shared_ptr<const PeriodOfTrack> period;
+    std::shared_ptr<const loads::NodeMotion> nodeMotion;
 
     // What channels and figures were made of, for those who look closer; absent in studies.
     std::shared_ptr<const loads::Loads> loads;

@@ -1,6 +1,7 @@
 #include "core/solution/workings/working.h"
 
 #include "core/design/fields.h"
+#include "core/design/gas_settings.h"
 #include "core/solution/workings/expression.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
@@ -122,8 +123,8 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
 
 std::optional<Working> fromTable(const Solution& solution, const Figure& figure) {
     for (const auto& table :
-         {geometryRecipes(), timingRecipes(), performanceRecipes(), energyRecipes(), loadRecipes(),
-          contactRecipes(), crownRecipes(), balanceRecipes()}) {
+         {geometryRecipes(), timingRecipes(), performanceRecipes(), supplyRecipes(),
+          energyRecipes(), loadRecipes(), contactRecipes(), crownRecipes(), balanceRecipes()}) {
         for (const Recipe& recipe : table) {
             auto working = made(solution, figure, recipe);
             if (working && evaluate(*working)) { // no division by what is zero here
@@ -160,7 +161,9 @@ std::string signText(const std::string& sign, bool isBinary) {
 } // namespace
 
 std::optional<Operand> fieldOperand(const Solution& solution, std::string_view path) {
-    const auto field = design::findField(solution.design, path);
+    design::Design run = solution.design;
+    run.gas = design::gasSettings(run); // as the load sets it
+    const auto field = design::findField(run, path);
     if (!field) {
         return std::nullopt;
     }
@@ -247,7 +250,7 @@ std::optional<Operand> readingOperand(const Solution& solution, std::string_view
 
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name) {
     for (const auto& look :
-         {geometryValue, gasValue, energyValue, loadValue, balanceValue, crownValue}) {
+         {geometryValue, gasValue, supplyValue, energyValue, loadValue, balanceValue, crownValue}) {
         if (auto found = look(solution, name)) {
             return found;
         }

@@ -1,3 +1,4 @@
+#include "core/design/gas_settings.h"
 #include "core/gas/models/fuel.h"
 #include "core/gas/properties/properties.h"
 #include "core/solution/pipeline/stages.h"
@@ -209,7 +210,7 @@ std::optional<Operand> lossValue(const Solution& solution, std::string_view part
 
 /// Rise of enthalpy that the compressor of a reservoir gives the air [kJ/kg].
 std::optional<Operand> compressionHeat(const Solution& solution) {
-    const auto& supply = solution.design.gas.supply;
+    const auto supply = design::gasSettings(solution.design).supply;
     if (supply.kind != gas::SupplyKind::reservoir || supply.pressure <= supply.ambientPressure) {
         return std::nullopt;
     }

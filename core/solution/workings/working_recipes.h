@@ -29,6 +29,7 @@ struct Recipe {
 std::span<const Recipe> geometryRecipes();
 std::span<const Recipe> timingRecipes();
 std::span<const Recipe> performanceRecipes();
+std::span<const Recipe> supplyRecipes();
 std::span<const Recipe> energyRecipes();
 std::span<const Recipe> loadRecipes();
 std::span<const Recipe> contactRecipes();
@@ -40,6 +41,7 @@ std::span<const Recipe> balanceRecipes();
 std::optional<Operand> innerValue(const Solution& solution, std::string_view name);
 std::optional<Operand> geometryValue(const Solution& solution, std::string_view name);
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name);
+std::optional<Operand> supplyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name);
 std::optional<Operand> loadValue(const Solution& solution, std::string_view name);
 std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_view name);

@@ -1,5 +1,7 @@
 #include "ui/plots/base/hatching.h"
 
+#include "ui/base/palette.h"
+
 #include <QLineF>
 #include <QPainter>
 #include <QVector>
@@ -25,6 +27,10 @@ void hatch(QPainter& painter, const QRectF& area, const QColor& colour) {
     painter.setPen(QPen(colour, 1.0));
     painter.drawLines(lines);
     painter.restore();
+}
+
+QColor beyondHatch(const Palette& tones) {
+    return tones.tint(tones.warning, 0.45);
 }
 
 } // namespace lobewright::ui

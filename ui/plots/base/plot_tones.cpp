@@ -2,6 +2,7 @@
 
 #include "ui/base/palette.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/plain_ticks.h"
 
 namespace lobewright::ui {
 
@@ -11,6 +12,7 @@ void applyPlotTones(QCustomPlot& plot, const Palette& tones) {
     small.setPointSizeF(small.pointSizeF() * 0.88);
     for (QCPAxisRect* rect : plot.axisRects()) {
         for (QCPAxis* axis : rect->axes()) {
+            usePlainTicks(*axis);
             axis->setBasePen(QPen(tones.quiet, 1));
             axis->setTickPen(QPen(tones.quiet, 1));
             axis->setSubTickPen(QPen(tones.quiet, 1));

@@ -1,10 +1,12 @@
 #include "ui/plots/study/bands_model.h"
 
+#include "ui/base/core_text.h"
+
 namespace lobewright::ui {
 
 namespace {
 constexpr int settlingTime = 400;  // after the last edit [ms]
-constexpr int refreshTime = 300;   // between pictures while engines come [ms]
+constexpr int refreshTime = 150;   // between pictures while engines come [ms]
 constexpr std::size_t fewest = 24; ///< engines before the first picture
 } // namespace
 
@@ -13,6 +15,8 @@ BandsModel::BandsModel(QObject* parent) : QObject(parent) {
     connect(&refreshing_, &QTimer::timeout, this, &BandsModel::takeSoFar);
     // The progress of a search shows nothing else.
     connect(&searching_, &BackgroundWork::progressed, this, &BandsModel::busyChanged);
+    connect(this, &BandsModel::changed, this, &BandsModel::fillBehind);
+    connect(&behind_, &BandsBehind::shownChanged, this, &BandsModel::wantTurn);
 }
 
 bool BandsModel::isOfPresentDesign() const {
@@ -23,6 +27,7 @@ void BandsModel::showSolution(const SolutionPointer& solution) {
     solution_ = solution;
     if (!isOfPresentDesign())
         start();
+    wantTurn();
 }
 
 void BandsModel::showClaims(const study::Claims& claims) {
@@ -37,7 +42,9 @@ void BandsModel::setPurpose(unknowns::Purpose purpose) {
     if (purpose == purpose_)
         return;
     purpose_ = purpose;
+    turnOf_.reset();
     start();
+    wantTurn();
 }
 
 void BandsModel::setResult(const std::string& name) {
@@ -81,6 +88,47 @@ void BandsModel::start() {
     Q_EMIT busyChanged();
 }
 
+void BandsModel::wantTurn() {
+    fillBehind(); // those of another design go
+    if (!behind_.isShown() || !solution_ || (turnOf_ && *turnOf_ == solution_->design))
+        return;
+    turnOf_ = solution_->design;
+    turn_.reset();
+    turning_.wantAnswer(
+        [design = solution_->design,
+         purpose = purpose_](Monitor& monitor) -> Result<unknowns::TurnBands> {
+            const auto ranged = unknowns::withRangesFor(design, purpose);
+            if (!ranged)
+                return ranged.problems();
+            return unknowns::turnBands(*ranged, unknowns::turnSamples, unknowns::Plan().seed,
+                                       monitor);
+        },
+        [this](Result<unknowns::TurnBands> answer) {
+            if (answer)
+                turn_ = std::make_shared<const unknowns::TurnBands>(std::move(answer).value());
+            fillBehind();
+        },
+        settlingTime);
+}
+
+bool BandsModel::isOfUnknownsOf(const design::Design& design) const {
+    return isWhole_ && ensemble_ && ensembleOf_ && *ensembleOf_ == design &&
+           purpose_ == unknowns::Purpose::unknown;
+}
+
+void BandsModel::fillBehind() {
+    const bool isTurnOfPresent = turn_ && turnOf_ && solution_ && *turnOf_ == solution_->design;
+    const bool isNothingKnown = !problems_.empty() && problems_.front().path == "/knowledge";
+    const bool isOfPresent =
+        ensemble_ && ensembleOf_ && solution_ && *ensembleOf_ == solution_->design;
+    behind_.set(isOfPresent ? unknowns::curveBands(*ensemble_)
+                            : std::vector<unknowns::CurvePoint>(),
+                isTurnOfPresent ? turn_ : nullptr,
+                isNothingKnown      ? tr("none: no input has a range")
+                : problems_.empty() ? QString()
+                                    : coreText(problems_.front().message));
+}
+
 void BandsModel::stop() {
     refreshing_.stop();
     engines_.stop();
@@ -96,6 +144,7 @@ void BandsModel::takeSoFar() {
             return;
         basket_->taken = come;
         ensemble_ = std::make_shared<const unknowns::Ensemble>(*basket_->soFar);
+        ensembleOf_ = computed_;
     }
     isWhole_ = false;
     problems_.clear();
@@ -113,6 +162,7 @@ void BandsModel::takeEnsemble(Result<unknowns::Ensemble> answer) {
     if (answer) {
         problems_.clear();
         ensemble_ = std::make_shared<const unknowns::Ensemble>(std::move(answer).value());
+        ensembleOf_ = computed_;
         decide();
     } else {
         problems_ = answer.problems();

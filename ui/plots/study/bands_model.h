@@ -7,6 +7,7 @@
 #include "core/unknowns/tolerances.h"
 #include "ui/base/background_work.h"
 #include "ui/base/shown.h"
+#include "ui/plots/base/bands_behind.h"
 
 #include <QObject>
 #include <QTimer>
@@ -42,6 +43,11 @@ class BandsModel : public QObject {
     /// Looks for engines that keep to the published figures.
     void search();
 
+    /// The same bands behind other plots; they are computed while they are shown anywhere.
+    BandsBehind& behind() { return behind_; }
+    /// Whether the ensemble is whole, of this design, and of what is not known of it.
+    bool isOfUnknownsOf(const design::Design& design) const;
+
     const SolutionPointer& solution() const { return solution_; }
     /// So far; null before the first engines have come.
     const EnsemblePointer& ensemble() const { return ensemble_; }
@@ -72,6 +78,8 @@ class BandsModel : public QObject {
     void takeSoFar();
     void takeEnsemble(Result<unknowns::Ensemble> answer);
     void decide();
+    void wantTurn();
+    void fillBehind();
     bool isOfPresentDesign() const;
 
     SolutionPointer solution_;
@@ -81,13 +89,17 @@ class BandsModel : public QObject {
     std::vector<unknowns::Condition> conditions_;
     std::vector<study::ClaimedPoint> claimed_;
     EnsemblePointer ensemble_;
+    std::optional<design::Design> ensembleOf_; ///< the design that it is of
     bool isWhole_ = false;
     std::optional<unknowns::DecidedResult> decided_;
     std::optional<unknowns::Requirement> requirement_;
     Problems problems_;
     std::shared_ptr<Basket> basket_;
     QTimer refreshing_;
-    BackgroundWork engines_, deciding_, searching_;
+    BandsBehind behind_;
+    BandsBehind::TurnPointer turn_;
+    std::optional<design::Design> turnOf_; ///< the design that `turn_` is of, or that is computed
+    BackgroundWork engines_, deciding_, searching_, turning_;
 };
 
 } // namespace lobewright::ui

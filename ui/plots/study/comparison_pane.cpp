@@ -3,6 +3,7 @@
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/study/comparison_table.h"
 
@@ -236,7 +237,14 @@ void ComparisonPane::showBusy(bool busy) {
     message_->setVisible(!message_->text().isEmpty());
 }
 
+void ComparisonPane::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    plot_->setBands(bands);
+}
+
 void ComparisonPane::addOptions(QMenu& menu) {
+    if (bands_)
+        bands_->addAction(menu);
     for (int i = 0; i < 5; ++i) {
         const auto engine = static_cast<study::Compared>(i);
         QAction* action = menu.addAction(coreText(study::label(engine)));

@@ -17,6 +17,8 @@ namespace lobewright::ui {
 
 class ComparisonTable;
 
+class BandsBehind;
+
 /// The design beside its references: the same pistons on cranks, and a four-stroke; a plot of what
 /// the person chooses and a table of everything. Computed in the background.
 class ComparisonPane : public QWidget {
@@ -27,6 +29,8 @@ class ComparisonPane : public QWidget {
 
     void showSolution(const SolutionPointer& solution);
     void showClaims(const std::vector<study::ClaimedPoint>& points);
+    /// Bands to lie behind the cam-track engine; must outlive the pane.
+    void setBands(BandsBehind& bands);
     void addOptions(QMenu& menu);
     /// Basis and quantity, as they are kept between runs.
     QString state() const;
@@ -67,6 +71,7 @@ class ComparisonPane : public QWidget {
 
     ComparisonWorker worker_;
     SolutionPointer solution_;
+    BandsBehind* bands_ = nullptr;
     QComboBox *basis_, *quantity_;
     QLabel *heading_, *message_;
     QProgressBar* progress_;

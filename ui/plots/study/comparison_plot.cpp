@@ -2,13 +2,17 @@
 
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 
 namespace lobewright::ui {
 
@@ -101,7 +105,8 @@ bool isSpeedCurve(ComparedQuantity quantity) {
     return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
 }
 
-ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(engineCount, true) {
+ComparisonPlot::ComparisonPlot(QWidget* parent)
+    : QCustomPlot(parent), shown_(engineCount, true), view_(new KeptView(*this)) {
     setMinimumSize(160, 120);
     setAccessibleName(tr("Engines compared"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
@@ -127,6 +132,8 @@ ComparisonPlot::ComparisonPlot(QWidget* parent) : QCustomPlot(parent), shown_(en
 void ComparisonPlot::show(const std::vector<study::Comparison>& comparisons,
                           ComparedQuantity quantity) {
     comparisons_ = comparisons;
+    if (quantity_ != quantity)
+        view_->release();
     quantity_ = quantity;
     refill();
 }
@@ -213,6 +220,59 @@ void ComparisonPlot::addSpeedCurves() {
     }
 }
 
+void ComparisonPlot::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    connect(bands_, &BandsBehind::changed, this, &ComparisonPlot::refill);
+}
+
+/// The upper edge, filled down to the lower one.
+QCPGraph* ComparisonPlot::addBandEdges(const QVector<double>& x, const QVector<double>& low,
+                                       const QVector<double>& high) {
+    QCPGraph* below = addGraph();
+    below->setData(x, low, true);
+    QCPGraph* above = addGraph();
+    above->setData(x, high, true);
+    above->setChannelFillGraph(below);
+    for (QCPGraph* graph : {below, above}) {
+        graph->setPen(Qt::NoPen);
+        graph->removeFromLegend();
+    }
+    return above;
+}
+
+/// Of the cam-track engine: against speed, or its torque over two turns, which repeats.
+void ComparisonPlot::addBands() {
+    if (!bands_ || !bands_->isShown() || !isEngineShown(study::Compared::camTrack))
+        return;
+    QVector<double> x;
+    std::array<QVector<double>, 5> edges;
+    const Unit unit = unitFor(ordinateWords(quantity_).unit);
+    if (isSpeedCurve(quantity_)) {
+        const auto quantity =
+            quantity_ == ComparedQuantity::torqueCurve ? unknowns::torque : unknowns::power;
+        for (const unknowns::CurvePoint& point : bands_->curve()) {
+            if (const auto& band = point.band[quantity]) {
+                x.append(point.speed);
+                const double values[] = {band->p05, band->p25, band->p50, band->p75, band->p95};
+                for (std::size_t i = 0; i < edges.size(); ++i)
+                    edges[i].append(unit.shown(values[i]));
+            }
+        }
+    } else if (const auto* band = quantity_ == ComparedQuantity::torque
+                                      ? bands_->channel("torque_total_Nm")
+                                      : nullptr) {
+        const Eigen::Index last = bands_->theta().size() - 1; // a whole turn after the first
+        for (Eigen::Index i = 0; i < 2 * last; ++i) {
+            x.append(bands_->theta()[i % last] / units::degree + (i >= last ? 360.0 : 0.0));
+            for (std::size_t k = 0; k < edges.size(); ++k)
+                edges[k].append(unit.shown((*band)[k][i % last]));
+        }
+    }
+    const QColor colour = penOf(study::Compared::camTrack).color();
+    addBandEdges(x, edges[0], edges[4])->setBrush(outerBand(colour));
+    addBandEdges(x, edges[1], edges[3])->setBrush(innerBand(colour));
+}
+
 void ComparisonPlot::addClaims() {
     const Palette& tones = Palette::of(*this);
     std::size_t number = 0;
@@ -226,6 +286,7 @@ void ComparisonPlot::addClaims() {
         mark->setScatterStyle(
             QCPScatterStyle(marks[number++ % std::size(marks)], tones.ink, tones.paper, 11));
         mark->setName(coreText(point.label));
+        claimMarks_.push_back(mark);
     }
 }
 
@@ -241,6 +302,9 @@ void ComparisonPlot::nameAxes() {
 
 void ComparisonPlot::refill() {
     clearPlottables();
+    claimMarks_.clear();
+    if (!comparisons_.empty())
+        addBands();
     if (isSpeedCurve(quantity_)) {
         addSpeedCurves();
         addClaims();
@@ -249,10 +313,35 @@ void ComparisonPlot::refill() {
     }
     showAxes(plottableCount() > 0 || itemCount() > 1);
     nameAxes();
-    rescaleAxes();
-    xAxis->scaleRange(1.04, xAxis->range().center());
-    yAxis->scaleRange(1.10, yAxis->range().center());
+    scaleAxes();
     replot(rpQueuedReplot);
+}
+
+/// The engines decide; a published figure far from them is told in the legend instead.
+void ComparisonPlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    for (const auto along : {Qt::Horizontal, Qt::Vertical}) {
+        std::optional<QCPRange> own, claimed;
+        for (int i = 0; i < plottableCount(); ++i) {
+            auto& range =
+                std::find(claimMarks_.begin(), claimMarks_.end(), plottable(i)) == claimMarks_.end()
+                    ? own
+                    : claimed;
+            range = united(range, rangeOf(*plottable(i), along));
+        }
+        showContent(along == Qt::Horizontal ? *xAxis : *yAxis, contentRange(own, claimed),
+                    along == Qt::Horizontal ? 0.02 : 0.05);
+        // Of torque and power the eye compares heights.
+        if (along == Qt::Vertical && isSpeedCurve(quantity_) && own && own->lower >= 0.0)
+            yAxis->setRangeLower(0.0);
+    }
+    for (QCPGraph* mark : claimMarks_) {
+        const QCPGraphData& point = *mark->data()->constBegin();
+        if (!xAxis->range().contains(point.key) || !yAxis->range().contains(point.value))
+            mark->setName(tr("%1 (outside: %2 at %3 rpm)")
+                              .arg(mark->name(), shortText(point.value), shortText(point.key)));
+    }
 }
 
 /// Axes without anything on them say nothing true: a sentence stands there instead.

@@ -10,6 +10,8 @@
 
 namespace lobewright::ui {
 
+class BandsBehind;
+
 /// What the engines of a comparison are laid over each other by.
 enum class ComparedQuantity {
     position,
@@ -31,6 +33,8 @@ const std::vector<ComparedQuantityWord>& comparedQuantities();
 /// Whether a comparison at many speeds is needed.
 bool isSpeedCurve(ComparedQuantity quantity);
 
+class KeptView;
+
 /// One quantity of all engines of a comparison; engines are told apart by line and weight.
 class ComparisonPlot : public QCustomPlot {
     Q_OBJECT
@@ -42,6 +46,8 @@ class ComparisonPlot : public QCustomPlot {
     void show(const std::vector<study::Comparison>& comparisons, ComparedQuantity quantity);
     /// Points laid over the curves against speed; empty: none.
     void showClaims(const std::vector<study::ClaimedPoint>& points);
+    /// Bands to lie behind the cam-track engine; must outlive the plot.
+    void setBands(BandsBehind& bands);
     /// Which engines are drawn, by order of study::Compared.
     void setEngineShown(study::Compared engine, bool shown);
     bool isEngineShown(study::Compared engine) const;
@@ -55,8 +61,12 @@ class ComparisonPlot : public QCustomPlot {
     void addCurve(study::Compared engine, const QVector<double>& x, const QVector<double>& y);
     void addStrokeCurves();
     void addSpeedCurves();
+    void addBands();
+    QCPGraph* addBandEdges(const QVector<double>& x, const QVector<double>& low,
+                           const QVector<double>& high);
     void addClaims();
     void nameAxes();
+    void scaleAxes();
     void showAxes(bool shown);
     void applyTones();
     QPen penOf(study::Compared engine) const;
@@ -66,6 +76,9 @@ class ComparisonPlot : public QCustomPlot {
     ComparedQuantity quantity_ = ComparedQuantity::position;
     std::vector<bool> shown_;
     QCPItemText* waiting_ = nullptr;
+    BandsBehind* bands_ = nullptr;
+    std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
+    KeptView* view_;
 };
 
 } // namespace lobewright::ui

@@ -6,11 +6,13 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_data.h"
 #include "ui/plots/base/plot_export.h"
+#include "ui/plots/study/pair_plot.h"
 
 #include <QComboBox>
 #include <QHelpEvent>
 #include <QLabel>
 #include <QLocale>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QProgressBar>
@@ -185,7 +187,7 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
       search_(new QPushButton(tr("What would have to be true?"), this)),
       stop_(new QPushButton(tr("Stop"), this)), progress_(new QProgressBar(this)),
       heading_(new QLabel(this)), found_(new QLabel(this)), rows_(new Rows(model, *this)),
-      scroll_(new QScrollArea(this)) {
+      pair_(new PairPlot(this)), scroll_(new QScrollArea(this)) {
     setAccessibleName(tr("What is not known"));
     purpose_->addItem(tr("What is not known"), static_cast<int>(unknowns::Purpose::unknown));
     purpose_->addItem(tr("Scatter of manufacture"), static_cast<int>(unknowns::Purpose::scatter));
@@ -213,6 +215,7 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     column->addWidget(purpose_);
     column->addWidget(heading_);
     column->addWidget(scroll_, 1);
+    column->addWidget(pair_);
     column->addWidget(found_);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(search_, 1);
@@ -242,6 +245,10 @@ void RangesView::refill() {
     const QString text = requirementText();
     found_->setText(text);
     found_->setVisible(!text.isEmpty());
+    if (model_.requirement() && ensemble)
+        pair_->show(*ensemble, *model_.requirement());
+    else
+        pair_->hide();
     sayWork();
 }
 
@@ -280,6 +287,10 @@ QString RangesView::found() const {
 
 void RangesView::addOptions(QMenu& menu) {
     addPictureActions(menu, *rows_, accessibleName());
+    if (pair_->isVisible()) {
+        QMenu* pair = menu.addMenu(pair_->accessibleName());
+        addPictureActions(*pair, *pair_, pair_->accessibleName());
+    }
 }
 
 } // namespace lobewright::ui

@@ -13,6 +13,8 @@ class QScrollArea;
 
 namespace lobewright::ui {
 
+class PairPlot;
+
 /// What is not known of the design: each unknown with what is thought possible and, once published
 /// figures have been searched for, what would have to be true for them to hold.
 class RangesView : public QWidget {
@@ -43,6 +45,7 @@ class RangesView : public QWidget {
     QProgressBar* progress_;
     QLabel *heading_, *found_;
     Rows* rows_;
+    PairPlot* pair_;
     QScrollArea* scroll_;
 };
 

@@ -4,7 +4,10 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/hatching.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -22,8 +25,17 @@ namespace lobewright::ui {
 
 namespace {
 
-// Figures side by side: told apart by stroke as well as by tone.
-constexpr Qt::PenStyle strokes[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
+// Figures side by side are told apart by their points as well as by tone: dashes mean the baseline.
+constexpr QCPScatterStyle::ScatterShape dotShapes[] = {
+    QCPScatterStyle::ssDisc, QCPScatterStyle::ssSquare, QCPScatterStyle::ssDiamond,
+    QCPScatterStyle::ssTriangle};
+
+/// Of these the eye compares heights: their axis starts at zero.
+bool startsAtZero(const QString& figure) {
+    return figure.endsWith(QLatin1String("_torque_Nm")) ||
+           figure.endsWith(QLatin1String("_power_kW")) ||
+           figure.endsWith(QLatin1String("_efficiency"));
+}
 
 Tone toneOf(const QString& figure, qsizetype place) {
     if (figure.contains(QLatin1String("_inlet")) || figure.startsWith(QLatin1String("inlet_")))
@@ -50,7 +62,7 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
 StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
     : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
       to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
-      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)), view_(new KeptView(*plot_)),
       mark_(new QCPItemStraightLine(plot_)) {
     setAccessibleName(title);
     auto* column = new QVBoxLayout(this);
@@ -85,6 +97,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
         pointing_ = true;
         readOut(plot_->xAxis->pixelToCoord(event->position().x()));
+        plot_->setToolTip(reasonAt(readAt_));
     });
     connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
@@ -92,6 +105,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connectRun(now_);
     connectRun(before_);
     applyTones();
+}
+
+void StudyPlot::addBelow(QWidget* widget) {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->indexOf(plot_) + 1, widget);
 }
 
 void StudyPlot::connectRun(Run& run) {
@@ -113,6 +131,7 @@ void StudyPlot::showSolution(const SolutionPointer& solution) {
     // The range may follow the design: the baseline is compared over the same one.
     if (before_.solution && before_.range != range())
         start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -147,6 +166,7 @@ void StudyPlot::startAnew() {
     showRange();
     start(now_);
     start(before_);
+    subjectChanged();
     refill();
 }
 
@@ -197,6 +217,7 @@ std::pair<double, double> StudyPlot::range() const {
 
 void StudyPlot::setRange(const std::optional<std::pair<double, double>>& wanted) {
     range_ = wanted;
+    view_->release();
     startAnew();
     Q_EMIT stateChanged();
 }
@@ -214,6 +235,7 @@ void StudyPlot::showRange() {
 
 void StudyPlot::setFigures(const QStringList& figures) {
     figures_ = figures;
+    view_->release();
     refill();
     Q_EMIT stateChanged();
 }
@@ -259,9 +281,40 @@ void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) con
     graph.data()->set(line, true);
 }
 
+void StudyPlot::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    connect(bands_, &BandsBehind::changed, this, &StudyPlot::refill);
+}
+
+/// Two filled areas of a figure that the bands know.
+void StudyPlot::addBand(const QString& figure, QCPAxis* axis) {
+    using unknowns::Quantiles;
+    const auto quantity = bands_ ? curveQuantity(figure) : std::nullopt;
+    if (!quantity || bands_->curve().empty())
+        return;
+    const Unit unit = unitFor(unitOf(figure));
+    const auto edge = [&](double Quantiles::*which) {
+        QCPGraph* graph = plot_->addGraph(plot_->xAxis, axis);
+        graph->setPen(Qt::NoPen);
+        for (const unknowns::CurvePoint& point : bands_->curve()) {
+            if (const auto& band = point.band[*quantity])
+                graph->addData(point.speed, unit.shown((*band).*which));
+        }
+        return graph;
+    };
+    QCPGraph* low = edge(&Quantiles::p05);
+    QCPGraph* outer = edge(&Quantiles::p95);
+    outer->setChannelFillGraph(low);
+    QCPGraph* innerLow = edge(&Quantiles::p25);
+    QCPGraph* inner = edge(&Quantiles::p75);
+    inner->setChannelFillGraph(innerLow);
+    bandGraphs_.push_back({outer, inner, figures_.indexOf(figure)});
+}
+
 void StudyPlot::refill() {
     plot_->clearGraphs();
     graphs_.clear();
+    bandGraphs_.clear();
     findBeyond();
     QStringList units;
     for (const QString& figure : figures_) {
@@ -269,28 +322,23 @@ void StudyPlot::refill() {
         if (!units.contains(unit))
             units.append(unit);
         QCPAxis* axis = units.indexOf(unit) == 0 ? plot_->yAxis : plot_->yAxis2;
+        addBand(figure, axis);
         QCPGraph* before = plot_->addGraph(plot_->xAxis, axis);
         QCPGraph* now = plot_->addGraph(plot_->xAxis, axis);
-        QCPGraph* beyond = plot_->addGraph(plot_->xAxis, axis);
         const QString name = axisText(labelOf(figure), unit);
         now->setName(name);
         before->setName(tr("%1, baseline").arg(name));
-        beyond->setName(tr("%1, beyond a limit").arg(name));
         fill(*before, before_, figure);
         fill(*now, now_, figure);
-        splitAtLimits(*now, *beyond);
-        graphs_.push_back({now, before, beyond});
+        graphs_.push_back({now, before});
     }
     plot_->yAxis2->setVisible(units.size() > 1);
     plot_->yAxis->setLabel(unitFor(units.value(0)).text);
     plot_->yAxis2->setLabel(unitFor(units.value(1)).text);
     plot_->xAxis->setLabel(axisLabel());
-    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
-        axis->rescale();
-        axis->scaleRange(1.12, axis->range().center());
-    }
+    scaleAxes();
+    hatchBeyond();
     if (now_.solution) {
-        plot_->xAxis->setRange(range().first, range().second);
         const double at = parameterOf(now_.solution->design);
         mark_->point1->setCoords(at, 0.0);
         mark_->point2->setCoords(at, 1.0);
@@ -302,25 +350,55 @@ void StudyPlot::refill() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+/// What a person looks at stays; else the design's own curves decide, not the baseline.
+void StudyPlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    for (QCPAxis* axis : {plot_->yAxis, plot_->yAxis2}) {
+        std::optional<QCPRange> own, others;
+        bool isFromZero = false;
+        for (size_t i = 0; i < graphs_.size(); ++i) {
+            if (graphs_[i].now->valueAxis() != axis)
+                continue;
+            own = united(own, rangeOf(*graphs_[i].now, Qt::Vertical));
+            others = united(others, rangeOf(*graphs_[i].before, Qt::Vertical));
+            isFromZero |= startsAtZero(figures_[static_cast<qsizetype>(i)]);
+        }
+        for (const Band& band : bandGraphs_) {
+            if (band.outer->valueAxis() == axis)
+                own = united(own, united(rangeOf(*band.outer, Qt::Vertical),
+                                         rangeOf(*band.outer->channelFillGraph(), Qt::Vertical)));
+        }
+        constexpr double room = 0.06;
+        showContent(*axis, contentRange(own, others), room);
+        if (isFromZero && own && own->lower >= 0.0)
+            axis->setRangeLower(0.0);
+    }
+    if (now_.solution)
+        plot_->xAxis->setRange(range().first, range().second);
+}
+
 void StudyPlot::applyTones() {
     // The plot inside learns of another theme after its owner.
     const Palette& tones = Palette::of(*this);
     applyPlotTones(*plot_, tones);
     mark_->setPen(QPen(tones.cursor, 1.2));
+    for (const Band& band : bandGraphs_) {
+        const QColor colour = colourOf(tones, toneOf(figures_[band.figure], band.figure));
+        band.outer->setBrush(outerBand(colour));
+        band.inner->setBrush(innerBand(colour));
+    }
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const auto place = static_cast<qsizetype>(i);
         const QColor colour = colourOf(tones, toneOf(figures_[place], place));
-        const Qt::PenStyle stroke = strokes[i % std::size(strokes)];
-        graphs_[i].now->setPen(QPen(colour, 1.8, stroke));
-        graphs_[i].now->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colour, 3.5));
-        graphs_[i].before->setPen(QPen(tones.baseline(colour), 1.4, stroke));
-        // Other dashes than those that tell figures apart, and hollow points.
-        QPen thin(tones.tint(colour, 0.6), 1.2, Qt::CustomDashLine);
-        thin.setDashPattern({3.0, 5.0});
-        graphs_[i].beyond->setPen(thin);
-        graphs_[i].beyond->setScatterStyle(
-            QCPScatterStyle(QCPScatterStyle::ssCircle, colour, tones.paper, 4.5));
+        const auto shape = dotShapes[i % std::size(dotShapes)];
+        graphs_[i].now->setPen(QPen(colour, 1.8));
+        graphs_[i].now->setScatterStyle(
+            QCPScatterStyle(shape, colour, colour, shape == dotShapes[0] ? 3.5 : 5.5));
+        graphs_[i].before->setPen(QPen(tones.baseline(colour), 1.4, Qt::DashLine));
     }
+    for (QCPItemRect* hatch : hatches_)
+        hatch->setBrush(QBrush(beyondHatch(tones)));
 }
 
 void StudyPlot::sayState() {
@@ -355,6 +433,8 @@ void StudyPlot::addOptions(QMenu& menu) {
                 [this, figure](bool shown) { toggle(figure, shown); });
     }
     menu.addAction(tr("Range &follows the design"), this, [this] { setRange({}); });
+    if (bands_)
+        bands_->addAction(menu);
     menu.addSeparator();
     addPictureActions(menu, *this, title_);
 }

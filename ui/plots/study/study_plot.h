@@ -11,7 +11,9 @@
 #include <map>
 #include <set>
 
+class QCPAxis;
 class QCPGraph;
+class QCPItemRect;
 class QCPItemStraightLine;
 class QCustomPlot;
 class QDoubleSpinBox;
@@ -22,10 +24,13 @@ class QToolButton;
 
 namespace lobewright::ui {
 
+class BandsBehind;
+class KeptView;
+
 /// Figures of many variants of the design against what is varied. The study runs in the background
 /// and its points appear as they come; the newest design replaces one that still runs. Baseline
 /// behind, the present setting marked, at most two units at a time. Where a roller lifts off or a
-/// limit errs the curves are dashed and their points hollow: the engine cannot run there.
+/// limit errs the plot is hatched: the engine cannot run there.
 class StudyPlot : public QWidget {
     Q_OBJECT
 
@@ -33,6 +38,9 @@ class StudyPlot : public QWidget {
     void showSolution(const SolutionPointer& solution);
     /// Null: no baseline.
     void showBaseline(const SolutionPointer& baseline);
+
+    /// Bands to lie behind figures against shaft speed; must outlive the plot.
+    void setBands(BandsBehind& bands);
 
     const QString& title() const { return title_; }
     /// Names of the figures shown.
@@ -73,7 +81,11 @@ class StudyPlot : public QWidget {
     const SolutionPointer& solution() const { return now_.solution; }
     virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
     virtual void addChoices(QMenu&) {}
+    /// Another solution or range is shown.
+    virtual void subjectChanged() {}
 
+    /// Puts a widget between the plot and the line below it.
+    void addBelow(QWidget* widget);
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
     void changeEvent(QEvent* event) override;
@@ -101,11 +113,18 @@ class StudyPlot : public QWidget {
     void showRange();
     void toggle(const QString& figure, bool shown);
     void refill();
+    void scaleAxes();
     void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
-    void splitAtLimits(QCPGraph& good, QCPGraph& beyond) const;
+    void addBand(const QString& figure, QCPAxis* axis);
     void findBeyond();
+    void hatchBeyond();
+    void fitRange(QCPAxis& axis);
+    void listClipped(std::vector<ReadoutStrip::Item>& items) const;
     void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
     QString helpOn(const QString& figure);
+    /// Why the point nearest to this place cannot run; empty: it can.
+    QString reasonAt(double parameter) const;
+    const study::Point* nearestTo(double parameter) const;
     QString valueWords(const QString& figure, const study::Point* nearest) const;
     void stop();
     void applyTones();
@@ -124,14 +143,22 @@ class StudyPlot : public QWidget {
     QToolButton* cancel_;
     ReadoutStrip* readout_;
     QCustomPlot* plot_;
+    KeptView* view_;
     QCPItemStraightLine* mark_;
     struct Graphs {
-        QCPGraph *now, *before, *beyond;
+        QCPGraph *now, *before;
     };
-    std::vector<Graphs> graphs_;    ///< by figure
+    std::vector<Graphs> graphs_; ///< by figure
+    struct Band {
+        QCPGraph *outer, *inner;
+        qsizetype figure;
+    };
+    std::vector<Band> bandGraphs_;
+    BandsBehind* bands_ = nullptr;
     QHash<QString, QString> helps_; ///< what figures are, once asked for
     SolutionPointer helpsOf_;
     std::map<double, QString> beyond_;
+    std::vector<QCPItemRect*> hatches_;
     std::vector<ReadoutStrip::Item> shown_;
     double readAt_ = 0.0;
     bool pointing_ = false, stopped_ = false;

@@ -3,8 +3,10 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/figure_help.h"
+#include "ui/plots/base/hatching.h"
 #include "ui/plots/study/study_extreme.h"
 #include "ui/plots/study/study_limits.h"
 #include "ui/plots/study/study_plot.h"
@@ -14,6 +16,22 @@
 #include <utility>
 
 namespace lobewright::ui {
+
+namespace {
+
+/// In the colour of its brush.
+class HatchedRect final : public QCPItemRect {
+  public:
+    using QCPItemRect::QCPItemRect;
+
+  protected:
+    void draw(QCPPainter* painter) override {
+        const QRectF area(topLeft->pixelPosition(), bottomRight->pixelPosition());
+        hatch(*painter, area.normalized() & QRectF(clipRect()), brush().color());
+    }
+};
+
+} // namespace
 
 void StudyPlot::findBeyond() {
     beyond_.clear();
@@ -27,22 +45,52 @@ void StudyPlot::findBeyond() {
     }
 }
 
-/// Moves what lies beyond the limits to a curve of its own, with the point on either side that the
-/// line has to come from.
-void StudyPlot::splitAtLimits(QCPGraph& good, QCPGraph& beyond) const {
-    constexpr double gap = std::numeric_limits<double>::quiet_NaN();
-    const QVector<QCPGraphData> all(good.data()->constBegin(), good.data()->constEnd());
-    const auto isBeyond = [&](qsizetype i) {
-        return i >= 0 && i < all.size() && beyond_.contains(all[i].key);
-    };
-    QVector<QCPGraphData> inside, outside;
-    for (qsizetype i = 0; i < all.size(); ++i) {
-        const bool shown = isBeyond(i) || isBeyond(i - 1) || isBeyond(i + 1);
-        inside.append({all[i].key, isBeyond(i) ? gap : all[i].value});
-        outside.append({all[i].key, shown ? all[i].value : gap});
+/// From half way to the last point that can be run to half way to the next one.
+void StudyPlot::hatchBeyond() {
+    for (QCPItemRect* hatch : std::exchange(hatches_, {}))
+        plot_->removeItem(hatch);
+    const auto& points = now_.points;
+    for (auto from = points.begin(); from != points.end();) {
+        if (!beyond_.contains(from->first)) {
+            ++from;
+            continue;
+        }
+        auto to = from; // behind the last one
+        while (to != points.end() && beyond_.contains(to->first))
+            ++to;
+        const double left =
+            from == points.begin() ? from->first : 0.5 * (std::prev(from)->first + from->first);
+        const double right =
+            to == points.end() ? std::prev(to)->first : 0.5 * (std::prev(to)->first + to->first);
+        auto* hatch = new HatchedRect(plot_); // owned by the plot
+        hatch->setLayer(QStringLiteral("background"));
+        hatch->setPen(Qt::NoPen);
+        for (QCPItemPosition* corner : {hatch->topLeft, hatch->bottomRight})
+            corner->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        hatch->topLeft->setCoords(left, 0.0);
+        hatch->bottomRight->setCoords(right, 1.0);
+        hatches_.push_back(hatch);
+        from = to;
     }
-    good.data()->set(inside, true);
-    beyond.data()->set(outside, true);
+}
+
+/// Baselines that leave the range: how far they go.
+void StudyPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
+    for (size_t i = 0; i < graphs_.size(); ++i) {
+        bool isFound = false;
+        const QCPRange all = graphs_[i].before->getValueRange(isFound);
+        const QCPRange range = graphs_[i].before->valueAxis()->range();
+        QStringList values;
+        if (isFound && all.upper > range.upper)
+            values << QStringLiteral("▲ ") + valueText(all.upper, all.upper);
+        if (isFound && all.lower < range.lower)
+            values << QStringLiteral("▼ ") + valueText(all.lower, all.lower);
+        if (!values.isEmpty())
+            items.push_back({graphs_[i].before->pen(), tr("baseline beyond the range"),
+                             values.join(QStringLiteral(", ")),
+                             unitFor(unitOf(figures_[static_cast<qsizetype>(i)])).text, QString(),
+                             true});
+    }
 }
 
 QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest) const {
@@ -72,15 +120,27 @@ QString StudyPlot::helpOn(const QString& figure) {
     return *helps_.insert(figure, figureHelp(*now_.solution, figure.toStdString()));
 }
 
-void StudyPlot::readOut(double parameter) {
-    readAt_ = parameter;
-    std::vector<ReadoutStrip::Item> items;
+const study::Point* StudyPlot::nearestTo(double parameter) const {
     const auto& points = now_.points;
     auto found = points.lower_bound(parameter);
     if (found == points.end() ||
         (found != points.begin() && parameter - std::prev(found)->first < found->first - parameter))
         found = points.empty() ? points.end() : std::prev(found);
-    const study::Point* nearest = found == points.end() ? nullptr : &found->second;
+    return found == points.end() ? nullptr : &found->second;
+}
+
+QString StudyPlot::reasonAt(double parameter) const {
+    const study::Point* nearest = nearestTo(parameter);
+    const auto why = nearest ? beyond_.find(nearest->parameter) : beyond_.end();
+    return why == beyond_.end() ? QString()
+                                : tr("%1: %2").arg(shortText(nearest->parameter), why->second);
+}
+
+void StudyPlot::readOut(double parameter) {
+    readAt_ = parameter;
+    std::vector<ReadoutStrip::Item> items;
+    const auto& points = now_.points;
+    const study::Point* nearest = nearestTo(parameter);
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const QString& figure = figures_[static_cast<qsizetype>(i)];
         ReadoutStrip::Item item;
@@ -106,6 +166,12 @@ void StudyPlot::readOut(double parameter) {
         }
         items.push_back(std::move(item));
     }
+    if (bands_ && bands_->isShown() && std::ranges::any_of(figures_, [](const QString& figure) {
+            return curveQuantity(figure).has_value();
+        }))
+        items.push_back({QPen(outerBand(Palette::of(*this).ink), 8.0), tr("bands"),
+                         bands_->words(false), QString(), QString(), true});
+    listClipped(items);
     readOutPlace(items, nearest);
     shown_ = items;
     readout_->setItems(std::move(items));
@@ -122,8 +188,8 @@ void StudyPlot::readOutPlace(std::vector<ReadoutStrip::Item>& items,
     }
     if (!beyond_.empty() && !graphs_.empty()) {
         ReadoutStrip::Item legend;
-        legend.pen = graphs_.front().beyond->pen();
-        legend.label = tr("dashed, hollow points: cannot run there,");
+        legend.pen = QPen(QBrush(beyondHatch(Palette::of(*this)), Qt::BDiagPattern), 10.0);
+        legend.label = tr("hatched:");
         QStringList reasons;
         for (const auto& [parameter, why] : beyond_)
             reasons << why;

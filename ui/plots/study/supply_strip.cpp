@@ -19,10 +19,17 @@ using solution::SupplyPath;
 constexpr double gapShare = 0.85; // of a box
 constexpr double margin = 8.0;    // [px]
 
-QString powerText(const SupplyPath& path) {
+QString powerText(double power) {
     constexpr double small = 100.0; // [W]
-    return path.power < small ? quantityText(path.power, QStringLiteral("W"))
-                              : quantityText(path.power / units::kilowatt, QStringLiteral("kW"));
+    return power < small ? quantityText(power, QStringLiteral("W"))
+                         : quantityText(power / units::kilowatt, QStringLiteral("kW"));
+}
+
+/// "× 1.42", power and who pays for it below each other.
+QString stageText(double ratio, double power, bool exhaustPays) {
+    return SupplyStrip::tr("× %1\n%2\n%3")
+        .arg(shortText(ratio), powerText(power),
+             exhaustPays ? SupplyStrip::tr("the exhaust pays") : SupplyStrip::tr("the shaft pays"));
 }
 
 SupplyStrip::Station station(const QString& title, const SupplyPath::State& state) {
@@ -33,22 +40,63 @@ SupplyStrip::Station station(const QString& title, const SupplyPath::State& stat
     return result;
 }
 
+/// Behind the wheel of a compressor, and behind a blower that follows it.
+void addWheel(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
+    const bool exhaustPays = path.turbine.has_value();
+    auto behind = station(SupplyStrip::tr("Behind the compressor"),
+                          path.wheel->behind.value_or(path.compressed));
+    behind.passage = SupplyStrip::tr("compressor");
+    behind.passageValue =
+        stageText(path.wheel->behind.value_or(path.compressed).pressure / path.ambient.pressure,
+                  path.wheel->power, exhaustPays);
+    list.push_back(behind);
+    if (path.wheel->behind) {
+        auto blown = station(SupplyStrip::tr("Behind the blower"), path.compressed);
+        blown.passage = SupplyStrip::tr("blower");
+        blown.passageValue =
+            stageText(path.compressed.pressure / path.wheel->behind->pressure,
+                      exhaustPays ? path.power : path.power - path.wheel->power, false);
+        list.push_back(blown);
+    }
+}
+
+/// From the exhaust ports through the turbine.
+void addTurbine(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
+    auto plenum = station(SupplyStrip::tr("Exhaust plenum"), path.turbine->before);
+    plenum.end = End::exhaust;
+    plenum.passage = SupplyStrip::tr("exhaust ports");
+    list.push_back(plenum);
+    auto behind = station(SupplyStrip::tr("Behind the turbine"), path.turbine->behind);
+    behind.end = End::exhaust;
+    behind.passage = SupplyStrip::tr("turbine");
+    behind.passageValue =
+        SupplyStrip::tr("÷ %1\n%2")
+            .arg(shortText(path.turbine->before.pressure / path.turbine->behind.pressure),
+                 powerText(path.turbine->power));
+    list.push_back(behind);
+}
+
 std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
     const bool blown = path.kind == gas::SupplyKind::blower;
+    const bool hasPlenum = blown || path.kind == gas::SupplyKind::compressor;
     std::vector<SupplyStrip::Station> list{station(SupplyStrip::tr("Ambient"), path.ambient)};
-    if (path.compresses) {
+    if (path.wheel) {
+        addWheel(list, path);
+    } else if (path.compresses) {
         auto compressed = station(blown ? SupplyStrip::tr("Behind the blower")
                                         : SupplyStrip::tr("Behind the compressor"),
                                   path.compressed);
         compressed.passage = blown ? SupplyStrip::tr("blower") : SupplyStrip::tr("compressor");
         compressed.passageValue =
             SupplyStrip::tr("× %1\n%2")
-                .arg(shortText(path.ready.pressure / path.ambient.pressure), powerText(path));
+                .arg(shortText(path.ready.pressure / path.ambient.pressure), powerText(path.power));
         compressed.isUnpaid = !path.paid;
         list.push_back(compressed);
     }
     if (path.cooled) {
-        auto cooled = station(SupplyStrip::tr("Cooled"), *path.cooled);
+        // behind a wheel the plenum stands for it: there are stations enough
+        auto cooled = station(path.wheel ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Cooled"),
+                              path.wheel ? path.ready : *path.cooled);
         cooled.passage = SupplyStrip::tr("after-cooler");
         const Unit kelvin = unitFor(QStringLiteral("K"));
         cooled.passageValue = SupplyStrip::tr("−%1 %2").arg(
@@ -63,35 +111,66 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
             SupplyStrip::tr("%1 to %2\n%3")
                 .arg(quantityText(path.pump->lowPressure / units::bar, QStringLiteral("bar")),
                      quantityText(path.pump->highPressure / units::bar, QStringLiteral("bar")),
-                     powerText(path));
+                     powerText(path.power));
         list.push_back(under);
     } else {
-        list.push_back(
-            station(blown ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"), path.ready));
+        list.push_back(station(hasPlenum ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"),
+                               path.ready));
     }
     auto chamber = station(SupplyStrip::tr("Chamber, ports closed"), path.trapped);
     chamber.passage = SupplyStrip::tr("ports");
     list.push_back(chamber);
+    if (path.turbine)
+        addTurbine(list, path);
     return list;
 }
 
+QString pipes() {
+    return QLatin1Char(' ') +
+           SupplyStrip::tr("No pipes modelled: a tuned exhaust can breathe better, or worse.");
+}
+
+/// Who pays for a compressor wheel and what stands beside it.
+QString wheelVerdict(const SupplyPath& path, const QString& mep) {
+    if (!path.turbine)
+        return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
+                               "deduct it.")
+                   .arg(powerText(path.power), mep) +
+               pipes();
+    const QString exhaust =
+        path.turbine->isSustained
+            ? SupplyStrip::tr("The exhaust pays %1 for the compressor and %2 for its bearings.")
+                  .arg(powerText(path.wheel->power), powerText(path.turbine->friction))
+            : SupplyStrip::tr("The turbocharger does not sustain itself at this speed: its wheel "
+                              "idles.");
+    if (!path.wheel->behind)
+        return exhaust + pipes();
+    return exhaust + QLatin1Char(' ') +
+           SupplyStrip::tr("The shaft pays %1 for the blower, %2 of mean effective pressure; brake "
+                           "values deduct it.")
+               .arg(powerText(path.power), mep) +
+           pipes();
+}
+
 QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
+    const auto* mep = solution.figure("fmep_supply_bar");
+    if (path.wheel)
+        return wheelVerdict(
+            path, mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
     if (path.pump) {
-        const auto* mep = solution.figure("fmep_supply_bar");
         return SupplyStrip::tr("The pistons pump: their backs take %1, %2 of mean effective "
                                "pressure; brake values deduct it. No pipes modelled: a tuned "
                                "exhaust can breathe better, or worse.")
-            .arg(powerText(path),
+            .arg(powerText(path.power),
                  mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
     }
     if (!path.compresses)
         return SupplyStrip::tr(
             "No compression: the supply pressure is at or below ambient, so it needs no power.");
-    const QString power = powerText(path);
+    const QString power = powerText(path.power);
     if (!path.paid)
         return SupplyStrip::tr("Supply power not counted: %1 are left out of every brake value.")
             .arg(power);
-    const auto* mep = solution.figure("fmep_supply_bar");
     return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
                            "deduct it.")
         .arg(power,
@@ -195,7 +274,12 @@ double SupplyStrip::paintBeside(QPainter& painter) const {
     const auto count = static_cast<double>(stations_.size());
     // A gap before every station but the first.
     const double unit = (width() - 2 * margin) / std::max(1.0, count + gapShare * (count - 1.0));
-    const double height = 5.5 * line;
+    const double height = std::any_of(stations_.begin(), stations_.end(),
+                                      [](const Station& station) {
+                                          return station.passageValue.count(QLatin1Char('\n')) > 1;
+                                      })
+                              ? 7.0 * line
+                              : 5.5 * line;
     const double top = std::max(margin, 0.5 * (this->height() - 3.5 * line - height));
     for (size_t i = 0; i < stations_.size(); ++i) {
         const double left = margin + (1.0 + gapShare) * unit * static_cast<double>(i);
@@ -233,8 +317,8 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
             y += line;
         }
         const QRectF box(margin, y, width() - 2 * margin, line + 2.0);
-        painter.setPen(QPen(tones.inlet, 1.2));
-        painter.setBrush(tones.sideFill(End::inlet));
+        painter.setPen(QPen(tones.side(station.end), 1.2));
+        painter.setBrush(tones.sideFill(station.end));
         painter.drawRoundedRect(box, 4, 4);
         painter.setPen(tones.ink);
         QString values = station.pressure + QStringLiteral(", ") + station.temperature;
@@ -252,8 +336,8 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
 
 void SupplyStrip::paintStation(QPainter& painter, const Station& station, const QRectF& box) const {
     const Palette& tones = Palette::of(*this);
-    painter.setPen(QPen(tones.inlet, 1.2));
-    painter.setBrush(tones.sideFill(End::inlet));
+    painter.setPen(QPen(tones.side(station.end), 1.2));
+    painter.setBrush(tones.sideFill(station.end));
     painter.drawRoundedRect(box, 4, 4);
     painter.setPen(tones.ink);
     painter.drawText(box.adjusted(3, 2, -3, -2), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,

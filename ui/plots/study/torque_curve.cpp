@@ -2,6 +2,13 @@
 
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
+#include "ui/base/palette.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/study/contact_range_box.h"
+#include "ui/plots/study/schedule_strip.h"
+
+#include <QLayout>
+#include <QMenu>
 
 #include <cmath>
 
@@ -14,7 +21,74 @@ constexpr double wholeSpeeds = 100.0; // ends of the range that follows the desi
 
 TorqueCurve::TorqueCurve(QWidget* parent)
     : StudyPlot(tr("Torque against speed"),
-                {QStringLiteral("brake_torque_Nm"), QStringLiteral("brake_power_kW")}, parent) {}
+                {QStringLiteral("brake_torque_Nm"), QStringLiteral("brake_power_kW")}, parent),
+      strip_(new ScheduleStrip(this)), contact_(new ContactRangeBox(this)) {
+    addBelow(strip_);
+    connect(&plot(), &QCustomPlot::afterReplot, this, &TorqueCurve::alignStrip);
+    connect(strip_, &ScheduleStrip::edited, this, &TorqueCurve::edited);
+    connect(strip_, &ScheduleStrip::editFinished, this, &TorqueCurve::editFinished);
+    connect(strip_, &ScheduleStrip::searchWanted, this, &TorqueCurve::scheduleWanted);
+    layout()->addWidget(contact_);
+    connect(contact_, &ContactRangeBox::changed, this, &TorqueCurve::markContact);
+}
+
+void TorqueCurve::subjectChanged() {
+    contact_->setSubject(solution(), range());
+}
+
+/// A line where contact begins or ends; none at the ends of the speeds looked at.
+void TorqueCurve::markContact() {
+    for (QCPItemStraightLine* mark : marks_)
+        plot().removeItem(mark);
+    marks_.clear();
+    const auto mark = [this](double speed) {
+        auto* line = new QCPItemStraightLine(&plot()); // owned by the plot
+        line->point1->setCoords(speed, 0.0);
+        line->point2->setCoords(speed, 1.0);
+        line->setPen(QPen(Palette::of(*this).warning, 1.4, Qt::DashLine));
+        marks_.push_back(line);
+    };
+    if (contact_->found()) {
+        for (const study::ContactRange& range : contact_->found()->kept) {
+            if (range.below)
+                mark(range.from);
+            if (range.above)
+                mark(range.to);
+        }
+    }
+    plot().replot(QCustomPlot::rpQueuedReplot);
+}
+
+std::vector<double> TorqueCurve::marks() const {
+    std::vector<double> speeds;
+    for (const QCPItemStraightLine* mark : marks_)
+        speeds.push_back(mark->point1->coords().x());
+    return speeds;
+}
+
+void TorqueCurve::changeEvent(QEvent* event) {
+    StudyPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        markContact();
+}
+
+void TorqueCurve::showDesign(const design::Design& design) {
+    strip_->show(design);
+    alignStrip();
+}
+
+void TorqueCurve::alignStrip() {
+    const QCPRange speeds = plot().xAxis->range();
+    const QCPAxisRect& axes = *plot().axisRect();
+    strip_->alignTo(speeds.lower, speeds.upper, axes.rect().left(),
+                    plot().width() - axes.rect().right() - 1);
+}
+
+void TorqueCurve::addChoices(QMenu& menu) {
+    menu.addAction(tr("Let an input &follow the speed…"), this,
+                   [this] { Q_EMIT scheduleWanted({}); });
+    menu.addSeparator();
+}
 
 StudyRunner::Work TorqueCurve::work(const design::Design& design,
                                     std::pair<double, double> range) const {

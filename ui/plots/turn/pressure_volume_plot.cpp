@@ -3,6 +3,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 #include "ui/plots/base/turn_events.h"
@@ -30,7 +31,7 @@ void fill(QCPCurve& curve, const SolutionPointer& solution) {
 } // namespace
 
 PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
-    : QCustomPlot(parent), cursor_(cursor) {
+    : QCustomPlot(parent), cursor_(cursor), view_(new KeptView(*this)) {
     setAccessibleName(tr("p–V diagram"));
     setMinimumSize(160, 120);
     before_ = new QCPCurve(xAxis, yAxis);
@@ -73,11 +74,19 @@ void PressureVolumePlot::refill() {
     before_->setName(tr("%1, baseline").arg(yAxis->label()));
     fill(*now_, solution_);
     fill(*before_, baseline_);
-    rescaleAxes();
-    xAxis->scaleRange(1.08, xAxis->range().center());
-    yAxis->scaleRange(1.08, yAxis->range().center());
+    scaleAxes();
     moveDot();
     replot(rpQueuedReplot);
+}
+
+void PressureVolumePlot::scaleAxes() {
+    if (view_->isChosen())
+        return;
+    constexpr double room = 0.04;
+    for (const auto along : {Qt::Horizontal, Qt::Vertical}) {
+        showContent(along == Qt::Horizontal ? *xAxis : *yAxis,
+                    contentRange(rangeOf(*now_, along), rangeOf(*before_, along)), room);
+    }
 }
 
 void PressureVolumePlot::moveDot() {
@@ -116,7 +125,10 @@ void PressureVolumePlot::changeEvent(QEvent* event) {
 }
 
 void PressureVolumePlot::addOptions(QMenu& menu) {
-    menu.addAction(tr("Show the &whole cycle"), this, [this] { refill(); });
+    menu.addAction(tr("Show the &whole cycle"), this, [this] {
+        view_->release();
+        refill();
+    });
     menu.addSeparator();
     addPictureActions(menu, *this, accessibleName());
 }

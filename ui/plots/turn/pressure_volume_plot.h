@@ -8,6 +8,8 @@ class QMenu;
 
 namespace lobewright::ui {
 
+class KeptView;
+
 /// Pressure over chamber volume of cylinder 1, with the point at the cursor and the baseline.
 class PressureVolumePlot : public QCustomPlot {
     Q_OBJECT
@@ -25,6 +27,7 @@ class PressureVolumePlot : public QCustomPlot {
 
   private:
     void refill();
+    void scaleAxes();
     void applyTones();
     void moveDot();
 
@@ -33,6 +36,7 @@ class PressureVolumePlot : public QCustomPlot {
     QCPCurve *now_, *before_;
     QCPGraph* dot_;
     QCPItemText* readout_;
+    KeptView* view_;
 };
 
 } // namespace lobewright::ui

@@ -3,8 +3,10 @@
 #include "core/units.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/plain_ticks.h"
 #include "ui/plots/base/turn_events.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -14,6 +16,7 @@ namespace {
 // Fixed side margins: the cursors of plots that stand above each other stay in line.
 // A drag past the right edge stays there instead of starting the turn again.
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
+constexpr int laneHeight = 16; // [px]
 constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
 
 class PaintedLayerable final : public QCPLayerable {
@@ -61,7 +64,6 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
     axisRect()->setAutoMargins(QCP::msTop | QCP::msBottom);
     axisRect()->setMargins(QMargins(leftMargin, 0, rightMargin, 0));
     axisRect()->setMinimumMargins(QMargins(0, 4, 0, 4));
-    plotLayout()->setMargins(QMargins(0, 0, 0, 0));
 
     addPaint(
         "axes", [this](QCPPainter& painter) { paintCorners(painter); }, false);
@@ -143,6 +145,11 @@ double TurnCanvas::thetaAt(double x) const {
     return xAxis->pixelToCoord(x) * units::degree;
 }
 
+QRectF TurnCanvas::lane() const {
+    return {static_cast<double>(axisRect()->left()), 0.0, static_cast<double>(axisRect()->width()),
+            static_cast<double>(plotLayout()->margins().top())};
+}
+
 QRectF TurnCanvas::inside() const {
     return axisRect()->rect();
 }
@@ -179,7 +186,9 @@ void TurnCanvas::applyTones() {
     setBackground(palette.paper);
     QFont small = font();
     small.setPointSizeF(small.pointSizeF() * 0.88);
+    plotLayout()->setMargins(QMargins(0, std::max(laneHeight, QFontMetrics(small).height()), 0, 0));
     for (QCPAxis* axis : {xAxis, xAxis2, yAxis, yAxis2}) {
+        usePlainTicks(*axis);
         axis->setBasePen(QPen(palette.quiet, 1));
         axis->setTickPen(QPen(palette.quiet, 1));
         axis->setSubTickPen(QPen(palette.quiet, 1));

@@ -54,6 +54,9 @@ class TurnCanvas : public QCustomPlot {
     /// Paints with the plot's pixels on a layer; `inside`: clipped to the axes.
     void addPaint(const char* layer, Paint paint, bool inside = true);
 
+    /// A lane above the frame, for the letters of events: on nothing that is drawn.
+    QRectF lane() const;
+
     double xOf(double theta) const;
     double thetaAt(double x) const;
     QRectF inside() const;

@@ -3,6 +3,8 @@
 #include "core/units.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/readout_strip.h"
 #include "ui/plots/base/thin_line.h"
@@ -12,6 +14,7 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -32,6 +35,20 @@ double largestOf(const Samples& values) {
             largest = std::max(largest, std::abs(value));
     }
     return largest;
+}
+
+/// Where the least and the largest finite value stand; −1: there is none.
+std::pair<Eigen::Index, Eigen::Index> extremesOf(const Samples& values) {
+    Eigen::Index least = -1, most = -1;
+    for (Eigen::Index i = 0; i < values.size(); ++i) {
+        if (!std::isfinite(values[i]))
+            continue;
+        if (least < 0 || values[i] < values[least])
+            least = i;
+        if (most < 0 || values[i] > values[most])
+            most = i;
+    }
+    return {least, most};
 }
 
 void widen(std::optional<QCPRange>& range, const Samples& values) {
@@ -62,6 +79,8 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
         paintMarks(painter);
         paintRattles(painter);
     });
+    canvas_->addPaint(
+        TurnCanvas::marks, [this](QCPPainter& painter) { paintLane(painter); }, false);
     canvas_->addPaint(TurnCanvas::cursorLayer, [this](QCPPainter& painter) { paintDots(painter); });
     connect(&cursor, &TurnCursor::angleChanged, this, &TurnPlot::readOut);
     connect(canvas_, &TurnCanvas::menuWanted, this, &TurnPlot::showMenu);
@@ -71,6 +90,15 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     });
     connect(canvas_, &TurnCanvas::tonesChanged, this, [this] {
         applyPens();
+        if (geometry_)
+            refill();
+    });
+}
+
+void TurnPlot::setBands(BandsBehind& bands) {
+    bands_ = &bands;
+    canvas_->addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintBands(painter); });
+    connect(bands_, &BandsBehind::changed, this, [this] {
         if (geometry_)
             refill();
     });
@@ -132,7 +160,7 @@ void TurnPlot::applyPens() {
     for (const Curve& curve : curves_) {
         const QColor colour = colourOf(tones(), curve.look.tone);
         curve.now->setPen(QPen(colour, curve.look.width, curve.look.style));
-        curve.before->setPen(QPen(tones().baseline(colour), 1.4, curve.look.style));
+        curve.before->setPen(QPen(tones().baseline(colour), 1.4, Qt::DashLine));
     }
 }
 
@@ -153,6 +181,7 @@ void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Sampl
 }
 
 void TurnPlot::setFromChannel(size_t index, std::string_view name) {
+    curves_[index].channel = name;
     const auto* now = solution_ ? solution_->channel(name) : nullptr;
     setValues(index, now ? solution_->theta : Samples(), now ? now->values : Samples());
     const auto* before = baseline_ ? baseline_->channel(name) : nullptr;
@@ -167,23 +196,26 @@ void TurnPlot::setCurveVisible(size_t index, bool visible) {
 }
 
 QCPRange TurnPlot::contentRange(bool onRight) const {
-    std::optional<QCPRange> range;
+    std::optional<QCPRange> own, before;
     for (const Curve& curve : curves_) {
         if (curve.visible && curve.look.onRight == onRight) {
-            widen(range, curve.values);
-            widen(range, curve.baselineValues);
+            widen(own, curve.values);
+            widen(before, curve.baselineValues);
+            if (const auto* band = bands_ ? bands_->channel(curve.channel) : nullptr) {
+                widen(own, unitFor(curve.look.unit).shown(band->front()));
+                widen(own, unitFor(curve.look.unit).shown(band->back()));
+            }
         }
     }
-    return range.value_or(QCPRange(0.0, 1.0));
+    return ui::contentRange(own, before).value_or(QCPRange(0.0, 1.0));
 }
 
 void TurnPlot::finishRefill() {
-    // Headroom: the letters of the events stand above the curves.
     const auto padded = [](QCPRange range) {
         double size = range.size();
         if (size <= 0.0)
             size = std::max(1.0, std::abs(range.upper));
-        return QCPRange(range.lower - 0.05 * size, range.upper + 0.16 * size);
+        return QCPRange(range.lower - 0.05 * size, range.upper + 0.05 * size);
     };
     const bool right = canvas_->yAxis2->visible();
     canvas_->setContent(padded(contentRange(false)),
@@ -197,7 +229,10 @@ void TurnPlot::listReadout() {
     std::vector<ReadoutStrip::Item> items;
     for (size_t i = 0; i < curves_.size(); ++i) {
         const Curve& curve = curves_[i];
-        if (!curve.visible || !curve.look.inReadout)
+        // A one-sided engine has no exhaust piston to say nothing of.
+        const bool isOfNoPiston = curve.look.tone == Tone::exhaust && curve.values.size() == 0 &&
+                                  geometry_->pair.mechanism().isOneSided();
+        if (!curve.visible || !curve.look.inReadout || isOfNoPiston)
             continue;
         readoutCurves_.push_back(i);
         items.push_back({curve.now->pen(),
@@ -208,10 +243,15 @@ void TurnPlot::listReadout() {
         const double at = valueAt(curve.theta, curve.values, canvas_->cursor().angle());
         items.back().value = valueText(at, largestOf(curve.values));
     }
+    listClipped(items);
     for (ReadoutStrip::Item& remark : remarks()) {
         remark.isFixed = true;
         items.push_back(std::move(remark));
     }
+    if (bands_ && bands_->isShown() &&
+        std::ranges::any_of(curves_, [](const Curve& curve) { return !curve.channel.empty(); }))
+        items.push_back({QPen(outerBand(tones().ink), 8.0), tr("bands"), bands_->words(true),
+                         QString(), QString(), true});
     if (!rattles_.empty()) {
         items.push_back(
             {QPen(tones().warning, 1.5), tr("flank changes per revolution"),
@@ -224,6 +264,26 @@ void TurnPlot::listReadout() {
     readout_->setItems(std::move(items));
 }
 
+/// The baseline does not set the range: where it leaves it, how far it goes.
+void TurnPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
+    for (const Curve& curve : curves_) {
+        const auto [least, most] = extremesOf(curve.baselineValues);
+        const QCPRange range = curve.now->valueAxis()->range();
+        if (!curve.visible || least < 0)
+            continue;
+        const double high = curve.baselineValues[most], low = curve.baselineValues[least];
+        QStringList values;
+        if (high > range.upper)
+            values << QStringLiteral("▲ ") + valueText(high, largestOf(curve.baselineValues));
+        if (low < range.lower)
+            values << QStringLiteral("▼ ") + valueText(low, largestOf(curve.baselineValues));
+        if (!values.isEmpty())
+            items.push_back({curve.before->pen(), tr("baseline beyond the range"),
+                             values.join(QStringLiteral(", ")), unitFor(curve.look.unit).text,
+                             curve.look.label, true});
+    }
+}
+
 void TurnPlot::readOut() {
     for (size_t i = 0; i < readoutCurves_.size(); ++i) {
         const Curve& curve = curves_[readoutCurves_[i]];
@@ -232,48 +292,84 @@ void TurnPlot::readOut() {
     }
 }
 
+QColor TurnPlot::toneOf(const TurnEvent& event) const {
+    using Kind = TurnEvent::Kind;
+    if (event.kind == Kind::inletOpens || event.kind == Kind::inletCloses)
+        return tones().inlet;
+    if (event.kind == Kind::exhaustOpens || event.kind == Kind::exhaustCloses)
+        return tones().exhaust;
+    return tones().quiet;
+}
+
+/// Dotted lines at the events, and what of the baseline the range does not reach.
 void TurnPlot::paintMarks(QCPPainter& painter) const {
     const QRectF box = canvas_->inside();
-    const QFontMetrics metrics(canvas_->xAxis->tickLabelFont());
-    painter.setFont(canvas_->xAxis->tickLabelFont());
-    double freeFrom[2] = {box.left(), box.left()};
+    painter.setAntialiasing(false); // crisp, and dots cost a tenth
     for (const TurnEvent& event : events_) {
         const double x = canvas_->xOf(event.theta);
-        if (x < box.left() || x > box.right())
-            continue;
-        using Kind = TurnEvent::Kind;
-        QColor colour = tones().quiet;
-        if (event.kind == Kind::inletOpens || event.kind == Kind::inletCloses)
-            colour = tones().inlet;
-        if (event.kind == Kind::exhaustOpens || event.kind == Kind::exhaustCloses)
-            colour = tones().exhaust;
-        QColor faint = colour;
+        QColor faint = toneOf(event);
         faint.setAlphaF(0.45F);
         painter.setPen(QPen(faint, 1, Qt::DotLine));
-        painter.setAntialiasing(false); // crisp, and dots cost a tenth
         painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
-        painter.setAntialiasing(true);
+    }
+    painter.setAntialiasing(true);
+    for (const Curve& curve : curves_) {
+        if (curve.visible)
+            paintClipped(painter, curve);
+    }
+}
+
+/// A small arrow at the edge over the highest and the lowest value of a baseline that leaves it.
+void TurnPlot::paintClipped(QCPPainter& painter, const Curve& curve) const {
+    const QRectF box = canvas_->inside();
+    const QCPRange range = curve.now->valueAxis()->range();
+    constexpr double half = 4.0, height = 6.0;
+    const auto [least, most] = extremesOf(curve.baselineValues);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(tones().baseline(colourOf(tones(), curve.look.tone)));
+    for (const auto& [place, isAbove] : {std::pair(most, true), std::pair(least, false)}) {
+        if (place < 0 || (isAbove ? curve.baselineValues[place] <= range.upper
+                                  : curve.baselineValues[place] >= range.lower))
+            continue;
+        const double x = canvas_->xOf(curve.baselineTheta[place]);
+        const double tip = isAbove ? box.top() : box.bottom();
+        const double foot = isAbove ? tip + height : tip - height;
+        painter.drawPolygon(QPolygonF({{x - half, foot}, {x + half, foot}, {x, tip}}));
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
+/// Letters of the events side by side; one that finds no room next to its line is left to the
+/// pointer.
+void TurnPlot::paintLane(QCPPainter& painter) const {
+    const QRectF lane = canvas_->lane();
+    const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
+    painter.setFont(canvas_->xAxis->tickLabelFont());
+    constexpr double apart = 4.0, farthest = 12.0; // [px]
+    double freeFrom = lane.left();
+    for (const TurnEvent& event : events_) {
+        const double x = canvas_->xOf(event.theta);
         const QString text = letters(event.kind);
-        const double half = 0.5 * metrics.horizontalAdvance(text);
-        for (int line = 0; line < 2; ++line) {
-            const double left = std::clamp(x - half, box.left(), box.right() - 2.0 * half);
-            if (left < freeFrom[line])
-                continue;
-            freeFrom[line] = left + 2.0 * half + 3.0;
-            painter.setPen(colour);
-            painter.drawText(QPointF(left, box.top() + metrics.ascent() * (line + 1) + line), text);
-            break;
-        }
+        const double width = metrics.horizontalAdvance(text);
+        const double own =
+            std::clamp(x - 0.5 * width, lane.left(), std::max(lane.left(), lane.right() - width));
+        const double left = std::max(own, freeFrom);
+        if (x < lane.left() || x > lane.right() || left - own > farthest ||
+            left + width > lane.right())
+            continue;
+        freeFrom = left + width + apart;
+        painter.setPen(toneOf(event));
+        painter.drawText(QPointF(left, lane.top() + 0.5 * (lane.height() + metrics.ascent() -
+                                                           metrics.descent())),
+                         text);
     }
 }
 
 /// The event whose letters stand here, spelt out; empty: none.
 QString TurnPlot::eventAt(const QPointF& position) const {
-    const QRectF box = canvas_->inside();
-    const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
-    if (position.y() < box.top() || position.y() > box.top() + 2.2 * metrics.height())
+    if (!canvas_->lane().contains(position))
         return {};
-    constexpr double reach = 8.0; // [px]
+    constexpr double reach = 14.0; // [px]
     const TurnEvent* nearest = nullptr;
     double least = reach;
     for (const TurnEvent& event : events_) {
@@ -300,6 +396,26 @@ bool TurnPlot::eventFilter(QObject* watched, QEvent* event) {
         }
     }
     return QWidget::eventFilter(watched, event);
+}
+
+void TurnPlot::paintBands(QCPPainter& painter) const {
+    for (const Curve& curve : curves_) {
+        const auto* band = curve.visible ? bands_->channel(curve.channel) : nullptr;
+        if (!band)
+            continue;
+        const Unit unit = unitFor(curve.look.unit);
+        const QCPAxis* values = curve.now->valueAxis();
+        const auto line = [&](std::size_t edge) {
+            QPolygonF points;
+            for (Eigen::Index i = 0; i < bands_->theta().size(); ++i)
+                points.append({canvas_->xOf(bands_->theta()[i]),
+                               values->coordToPixel(unit.shown((*band)[edge][i]))});
+            return points;
+        };
+        const QColor colour = colourOf(tones(), curve.look.tone);
+        paintBand(painter, line(0), line(4), outerBand(colour));
+        paintBand(painter, line(1), line(3), innerBand(colour));
+    }
 }
 
 /// A wedge on the lower edge in the colour of the side: down where the roller leaves the push
@@ -340,6 +456,8 @@ void TurnPlot::addOptions(QMenu& menu) {
     menu.addAction(tr("Zoom &in"), canvas_, &TurnCanvas::zoomIn);
     menu.addAction(tr("Zoom &out"), canvas_, &TurnCanvas::zoomOut);
     menu.addAction(tr("Show the &whole turn"), canvas_, &TurnCanvas::resetView);
+    if (bands_)
+        bands_->addAction(menu);
     menu.addSeparator();
     addPictureActions(menu, *this, title_);
 }

@@ -15,6 +15,8 @@ class QMenu;
 
 namespace lobewright::ui {
 
+class BandsBehind;
+
 /// A plot of some quantities over one shaft turn: curves now and in the baseline, values at the
 /// cursor, marks at the events. What is plotted is the business of the classes derived from it.
 class TurnPlot : public QWidget {
@@ -28,6 +30,9 @@ class TurnPlot : public QWidget {
     void showBaseline(const SolutionPointer& baseline);
     /// The quick stages of a design in a drag.
     void showGeometry(const GeometryPointer& geometry);
+
+    /// Bands to lie behind curves that show channels; must outlive the plot.
+    void setBands(BandsBehind& bands);
 
     const QString& title() const { return title_; }
     TurnCanvas& canvas() const { return *canvas_; }
@@ -82,7 +87,12 @@ class TurnPlot : public QWidget {
     void readOut();
     void listReadout();
     QString eventAt(const QPointF& position) const;
+    void paintBands(QCPPainter& painter) const;
+    void listClipped(std::vector<ReadoutStrip::Item>& items) const;
+    QColor toneOf(const TurnEvent& event) const;
     void paintMarks(QCPPainter& painter) const;
+    void paintClipped(QCPPainter& painter, const Curve& curve) const;
+    void paintLane(QCPPainter& painter) const;
     void paintRattles(QCPPainter& painter) const;
     void paintDots(QCPPainter& painter) const;
     void showMenu(const QPoint& globalPosition);
@@ -90,6 +100,7 @@ class TurnPlot : public QWidget {
     QString title_;
     TurnCanvas* canvas_;
     ReadoutStrip* readout_;
+    BandsBehind* bands_ = nullptr;
     std::vector<Curve> curves_;
     std::vector<size_t> readoutCurves_;
     SolutionPointer solution_, baseline_;

@@ -109,7 +109,9 @@ std::optional<double> ShownEngine::channelPeak(std::string_view name) const {
 std::optional<double> ShownEngine::pressureOutside(End end) const {
     if (!solution_ || !solution_->gas)
         return std::nullopt;
-    return (end == End::inlet ? solution_->gas->plenumPressure
+    const auto& gas = *solution_->gas;
+    return (end == End::inlet ? gas.plenumPressure
+            : gas.turbine     ? gas.turbine->pressure
                               : solution_->design.gas.exhaustPressure) /
            units::bar;
 }
@@ -118,6 +120,16 @@ std::optional<bool> ShownEngine::flowsIn(End end, double theta) const {
     const auto outside = pressureOutside(end);
     const auto inside = channel("pressure_bar", theta);
     return outside && inside ? std::optional(*outside > *inside) : std::nullopt;
+}
+
+std::optional<double> ShownEngine::sinceBurnStart(double theta) const {
+    if (!solution_ || solution_->design.running.motored || !solution_->gas ||
+        solution_->gas->cycles.empty())
+        return std::nullopt;
+    const auto moment = cycleAt(theta);
+    const auto& cycles = solution_->gas->cycles;
+    const auto j = std::min(static_cast<std::size_t>(moment.cycle), cycles.size() - 1);
+    return moment.angle - cycles[j].burnStart;
 }
 
 std::optional<GasMoment> ShownEngine::gasAt(double theta) const {
@@ -130,13 +142,8 @@ std::optional<GasMoment> ShownEngine::gasAt(double theta) const {
     GasMoment gas{*pressure, *temperature, 0.0, false};
     if (*air + *products > 0.0)
         gas.burntShare = std::clamp(*products / (*air + *products), 0.0, 1.0);
-    if (!solution_->design.running.motored && solution_->gas && !solution_->gas->cycles.empty()) {
-        const auto moment = cycleAt(theta);
-        const auto& cycles = solution_->gas->cycles;
-        const auto j = std::min(static_cast<std::size_t>(moment.cycle), cycles.size() - 1);
-        const double sinceStart = moment.angle - cycles[j].burnStart;
-        gas.burning = sinceStart >= 0.0 && sinceStart <= solution_->design.gas.burn.duration;
-    }
+    if (const auto since = sinceBurnStart(theta))
+        gas.burning = *since >= 0.0 && *since <= solution_->design.gas.burn.duration;
     return gas;
 }
 

@@ -29,6 +29,7 @@ class ShownEngine {
     const mechanism::OpposedPair& pair() const { return geometry_->pair; }
     const ports::PortTiming& timing() const { return geometry_->timing; }
     const solution::Solution* solution() const { return solution_.get(); }
+    const SolutionPointer& sharedSolution() const { return solution_; }
     const solution::Solution* baseline() const { return baseline_.get(); }
     /// Whether the solution belongs to the design shown.
     bool isSolved() const { return solved_; }
@@ -51,6 +52,8 @@ class ShownEngine {
     /// Largest magnitude of a channel over the turn.
     std::optional<double> channelPeak(std::string_view name) const;
     std::optional<GasMoment> gasAt(double theta) const;
+    /// Cycle angle since the start of combustion [rad], −2π … 2π; nothing where nothing burns.
+    std::optional<double> sinceBurnStart(double theta) const;
     /// Mean pressure outside the ports of an end [bar]; nothing without a solved gas.
     std::optional<double> pressureOutside(End end) const;
     /// Whether gas would flow into the chamber through open ports of an end at θ.

@@ -155,6 +155,7 @@ void TurnView::mouseMoveEvent(QMouseEvent* event) {
         turning_ = at;
     } else {
         pointerInside_ = true;
+        pointer_ = at;
         const int hit = handleAt(at);
         const Handle* handle = handleOf(hit);
         if (!handle) {

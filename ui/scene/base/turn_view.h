@@ -41,6 +41,9 @@ class TurnView : public QWidget {
     /// Brings the handle of this path into keyboard reach, if the drawing has one.
     bool chooseHandle(const std::string& key);
 
+    /// Starts what the drawing needs beside the solution; whether all of it is there.
+    virtual bool isComplete() { return true; }
+
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
@@ -65,6 +68,10 @@ class TurnView : public QWidget {
     virtual bool showsGas() const { return true; }
     /// Whether anything but painting depends on the shaft angle (handles that ride along).
     virtual bool handlesFollowAngle() const { return false; }
+
+    /// How near the pointer comes before a handle shows [px]; 0: all of them while it is inside,
+    /// and a hint at rest.
+    virtual double approach() const { return 0.0; }
 
     TurnCursor& cursor() const { return cursor_; }
     const Palette& tones() const { return Palette::of(*this); }
@@ -110,6 +117,7 @@ class TurnView : public QWidget {
     void turnBy(double radians);
     void goToEvent(int step);
     void paintHandles(QPainter& painter);
+    bool isApproached(const Handle& handle) const;
     void paintHandle(QPainter& painter, const Handle& handle, bool strong) const;
     void paintTag(QPainter& painter, const Handle& handle) const;
     void announce();
@@ -120,6 +128,7 @@ class TurnView : public QWidget {
     int hovered_ = -1;
     int chosen_ = -1;
     bool pointerInside_ = false;
+    QPointF pointer_; ///< where it was last seen inside
     std::optional<Grip> grip_;
     bool nudging_ = false;
     bool byKeyboard_ = false;        ///< the chosen handle was last chosen or moved with keys

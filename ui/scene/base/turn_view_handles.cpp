@@ -235,7 +235,7 @@ void TurnView::paintHandle(QPainter& painter, const Handle& handle, bool strong)
     bar.moveTo(handle.grip.p1());
     bar.lineTo(handle.grip.p2());
     QPainterPathStroker stroker;
-    stroker.setWidth(strong ? 6.0 : 4.0);
+    stroker.setWidth(approach() > 0.0 ? 10.0 : strong ? 6.0 : 4.0);
     stroker.setCapStyle(Qt::RoundCap);
     painter.drawPath(stroker.createStroke(bar));
 }
@@ -267,10 +267,17 @@ void TurnView::paintTag(QPainter& painter, const Handle& handle) const {
     painter.drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignVCenter, text);
 }
 
+bool TurnView::isApproached(const Handle& handle) const {
+    return approach() <= 0.0 || (hasFocus() && byKeyboard_) ||
+           (pointerInside_ && distanceTo(handle, pointer_) <= approach());
+}
+
 void TurnView::paintHandles(QPainter& painter) {
     if (!pointerInside_ && !hasFocus() && !grip_) {
         // At rest only a hint that the curve can be taken there.
         for (const auto& handle : handles_) {
+            if (approach() > 0.0)
+                break;
             painter.setPen(Qt::NoPen);
             painter.setBrush(tones().quiet);
             if (handle.grip.isNull())
@@ -280,8 +287,10 @@ void TurnView::paintHandles(QPainter& painter) {
         }
         return;
     }
-    for (const auto& handle : handles_)
-        paintHandle(painter, handle, false);
+    for (const auto& handle : handles_) {
+        if (isApproached(handle))
+            paintHandle(painter, handle, false);
+    }
     if (const Handle* chosen = handleOf(chosen_); chosen && hasFocus())
         paintHandle(painter, *chosen, true);
     // One tag at most: what is gripped, else what is under the pointer, else what keys would move.

@@ -1,47 +1,24 @@
 #include "ui/scene/section/clock_view.h"
 
-#include "core/reference/crank_motion.h"
+#include "core/reference/crank_cycle.h"
 #include "core/units.h"
+#include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/plots/base/plot_export.h"
+#include "ui/scene/section/crank_painter.h"
 #include "ui/scene/section/section_painter.h"
 
 #include <QMenu>
 #include <QPainter>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace lobewright::ui {
 
 namespace {
-
 constexpr double margin = 8.0;
-constexpr double pinShare = 0.6; ///< of the piston's length, crown to pin
-
-/// Everything along the cylinder of the pair on cranks, from the middle outward [m].
-struct CrankSide {
-    study::SliderCrank crank;
-    double crown = 0.0;  ///< of the crown at inner dead centre
-    double length = 0.0; ///< of the piston
-    double radius = 0.0, rod = 0.0;
-
-    double crownAt(double tau) const { return crown + crank.stroke() - crank.at(tau).y; }
-    double pinAt(double tau) const { return crownAt(tau) + pinShare * length; }
-    double centre() const { return crown + pinShare * length + rod + radius; }
-    double reach() const { return centre() + 1.35 * radius; }
-};
-
-CrankSide sideOf(const ShownEngine& engine, End end) {
-    const auto& mechanism = engine.design().mechanism;
-    const double stroke = engine.pair().curve(end).stroke();
-    const double rodRatio = engine.design().reference.rodRatio;
-    const double length = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
-    return {study::SliderCrank(stroke, rodRatio), 0.5 * mechanism.clearance, length, 0.5 * stroke,
-            0.5 * stroke / rodRatio};
-}
-
+constexpr int settlingTime = 120; ///< [ms]
 } // namespace
 
 ClockView::ClockView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
@@ -51,11 +28,42 @@ ClockView::ClockView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, par
                   "moment. Drag to turn both."));
 }
 
+ClockView::~ClockView() = default;
+
 void ClockView::setGear(Gear gear) {
     if (gear == gear_)
         return;
     gear_ = gear;
+    cranks_.reset(); // another cycle altogether
     update();
+}
+
+void ClockView::wantCranks(int settling) {
+    const auto solution = engine().sharedSolution();
+    const Wanted now{solution, gear_};
+    if (now == wanted_)
+        return;
+    wanted_ = now;
+    if (!solution || !solution->gas) { // nothing to compare with
+        work_.stop();
+        cranks_.reset();
+        return;
+    }
+    work_.wantAnswer(
+        [now](Monitor& monitor) {
+            return study::crankCycle(*now.solution, now.gear == Gear::sameStrokes, monitor);
+        },
+        [this](Result<study::CrankCycle> answer) {
+            cranks_ = answer ? std::make_shared<const study::CrankCycle>(std::move(answer).value())
+                             : nullptr;
+            update();
+        },
+        settling);
+}
+
+bool ClockView::isComplete() {
+    wantCranks(0);
+    return !work_.isBusy();
 }
 
 double ClockView::turnFromInnerDeadCentre(double theta) const {
@@ -73,8 +81,35 @@ double ClockView::crankAngle(End end, double theta) const {
     return end == End::exhaust ? tau + half : tau - half;
 }
 
+PerEnd<double> ClockView::crankAngles(double theta) const {
+    return {crankAngle(End::inlet, theta), crankAngle(End::exhaust, theta)};
+}
+
 double ClockView::crankLift(End end, double theta) const {
-    return sideOf(engine(), end).crank.at(crankAngle(end, theta)).y;
+    return CrankSide::of(engine(), end).crank.at(crankAngle(end, theta)).y;
+}
+
+double ClockView::crankOpening(End side, const ports::Row& row, double theta) const {
+    return CrankPainter::openHeight(engine(), side, row, crankAngles(theta));
+}
+
+std::optional<GasMoment> ClockView::crankGas(double theta) const {
+    if (!cranks_)
+        return std::nullopt;
+    const gas::CycleSolution& cycle = cranks_->gas;
+    // The chamber counts from the outer dead centre of its inlet crank.
+    const double angle = crankAngle(End::inlet, theta) + units::pi;
+    const gas::GasSamples now = cycle.trace->sample(Samples::Constant(1, angle));
+    GasMoment gas{now.pressure[0] / units::bar, now.temperature[0], 0.0, false};
+    const double mass = now.airMass[0] + now.productsMass[0];
+    if (mass > 0.0)
+        gas.burntShare = std::clamp(now.productsMass[0] / mass, 0.0, 1.0);
+    const double fromIdc =
+        std::remainder(angle - cranks_->chamber.cycles().front().idc, units::turn);
+    const double sinceStart = fromIdc - cycle.cycles.front().burnStart;
+    gas.burning =
+        !cranks_->run.motored && sinceStart >= 0.0 && sinceStart <= cranks_->settings.burn.duration;
+    return gas;
 }
 
 void ClockView::addOptions(QMenu& menu) {
@@ -99,7 +134,7 @@ void ClockView::layOut() {
     cam_ = SectionFrame(engine(), above);
     double reach = 0.0, across = cam_.halfBore() + cam_.wall();
     for (const End end : engine().pair().pistons()) {
-        const CrankSide side = sideOf(engine(), end);
+        const CrankSide side = CrankSide::of(engine(), end);
         reach = std::max(reach, side.reach());
         across = std::max(across, 1.35 * side.radius);
     }
@@ -120,76 +155,12 @@ void ClockView::paintDrawing(QPainter& painter) {
     painter.setClipRect(QRectF(0.0, 0.0, width(), crankArea_.top() - margin));
     SectionPainter(painter, engine(), cam_, tones(), cursor().angle()).paint();
     painter.restore();
-    paintCranks(painter);
-    paintWords(painter);
-}
-
-void ClockView::paintCranks(QPainter& painter) const {
-    const QPointF middle = crankArea_.center();
     const double theta = cursor().angle();
-    const double b = cam_.halfBore() * scale_, w = cam_.wall() * scale_;
-    std::array<double, 2> crowns{};
-    crowns[1] = middle.x() + cam_.head() * scale_; // where there is no second piston
-    for (const End end : engine().pair().pistons()) {
-        const double crown = sideOf(engine(), end).crownAt(crankAngle(end, theta));
-        crowns[static_cast<std::size_t>(end)] =
-            middle.x() + SectionFrame::outward(end) * crown * scale_;
-    }
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(tones().gas(0.0));
-    painter.drawRect(QRectF(crowns[0], middle.y() - b, crowns[1] - crowns[0], 2.0 * b));
-    for (const End end : engine().pair().pistons())
-        paintCrank(painter, end);
-
-    painter.setPen(QPen(tones().ink, 1.0));
-    painter.setBrush(tones().metalPale);
-    const double left = middle.x() + cam_.linerEnd(End::inlet) * scale_;
-    const double right = middle.x() + cam_.linerEnd(End::exhaust) * scale_;
-    for (const double y : {middle.y() - b - w, middle.y() + b})
-        painter.drawRect(QRectF(left, y, right - left, w));
-    for (const End end : bothEnds) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tones().side(end));
-        for (const auto& row : engine().design().ports[end]) {
-            const double inner = middle.x() + cam_.portPlace(end, row.edge) * scale_;
-            const double outer = middle.x() + cam_.portPlace(end, row.edge - row.height) * scale_;
-            for (const double y : {middle.y() - b - w, middle.y() + b})
-                painter.drawRect(QRectF(QPointF(inner, y), QPointF(outer, y + w)).normalized());
-        }
-    }
-}
-
-void ClockView::paintCrank(QPainter& painter, End end) const {
-    const CrankSide side = sideOf(engine(), end);
-    const double tau = crankAngle(end, cursor().angle());
-    const double out = SectionFrame::outward(end);
-    const QPointF middle = crankArea_.center();
-    const auto at = [&](double z, double t) { return middle + scale_ * QPointF(out * z, t); };
-    const double b = cam_.halfBore() - 0.6 / scale_;
-    const double crown = side.crownAt(tau), pin = side.pinAt(tau);
-    painter.setPen(QPen(tones().ink, 1.0));
-    painter.setBrush(tones().metal);
-    painter.drawRect(QRectF(at(crown, -b), at(crown + side.length, b)).normalized());
-
-    // Inner dead centre: the crank points along the cylinder towards the piston.
-    const QPointF centre = at(side.centre(), 0.0);
-    const QPointF crankPin =
-        at(side.centre() - side.radius * std::cos(tau), side.radius * std::sin(tau));
-    painter.setBrush(tones().metalPale);
-    painter.drawEllipse(centre, 1.3 * side.radius * scale_, 1.3 * side.radius * scale_);
-    const double thick = std::max(4.0, 0.28 * b * scale_);
-    painter.setPen(QPen(tones().ink, thick + 2.0, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(at(pin, 0.0), crankPin);
-    painter.setPen(QPen(tones().metal, thick, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(at(pin, 0.0), crankPin);
-    painter.setPen(QPen(tones().side(end), 2.2));
-    painter.drawLine(centre, crankPin);
-    painter.setPen(QPen(tones().ink, 1.0));
-    painter.setBrush(tones().paper);
-    for (const QPointF& joint : {at(pin, 0.0), crankPin, centre})
-        painter.drawEllipse(joint, 0.32 * thick, 0.32 * thick);
-    painter.setPen(QPen(tones().side(end), 3.0, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(at(crown + 1.5 / scale_, -b), at(crown + 1.5 / scale_, b));
+    wantCranks(settlingTime);
+    CrankPainter(painter, engine(), cam_, tones(), crankArea_, scale_, crankAngles(theta),
+                 crankGas(theta))
+        .paint();
+    paintWords(painter);
 }
 
 int ClockView::gasCycle(double theta) const {
@@ -216,12 +187,22 @@ int ClockView::gasCycle(double theta) const {
     return ((number % all) + all) % all + 1;
 }
 
+namespace {
+/// "…; 12.3 bar", where the gas is known.
+QString withPressure(const QString& words, const std::optional<GasMoment>& gas) {
+    return gas ? words + QStringLiteral("; ") +
+                     quantityText(gas->pressure, QStringLiteral("bar"), 1)
+               : words;
+}
+} // namespace
+
 QString ClockView::camWords() const {
     const double theta = cursor().angle();
-    return tr("Cam tracks: shaft %1, gas cycle %2 of %3 per revolution")
-        .arg(words::degrees(theta, 1))
-        .arg(gasCycle(theta))
-        .arg(engine().pair().cyclesPerTurn());
+    return withPressure(tr("Cam tracks: shaft %1, gas cycle %2 of %3 per revolution")
+                            .arg(words::degrees(theta, 1))
+                            .arg(gasCycle(theta))
+                            .arg(engine().pair().cyclesPerTurn()),
+                        engine().gasAt(theta));
 }
 
 QString ClockView::crankWords() const {
@@ -229,13 +210,15 @@ QString ClockView::crankWords() const {
     const double tau = 0.5 * (crankAngle(End::inlet, theta) + crankAngle(End::exhaust, theta));
     const double turned = tau - units::turn * std::floor(tau / units::turn);
     const QString angle = words::degrees(turned, 1);
-    if (gear_ == Gear::sameSpeed)
-        return tr("Cranks at the same shaft speed: %1 after inner dead centre, one power stroke "
-                  "per revolution")
-            .arg(angle);
-    return tr("Cranks that turn %1 times as fast: %2 after inner dead centre")
-        .arg(engine().pair().cyclesPerTurn())
-        .arg(angle);
+    const QString words =
+        gear_ == Gear::sameSpeed
+            ? tr("Cranks at the same shaft speed: %1 after inner dead centre, one power stroke "
+                 "per revolution")
+                  .arg(angle)
+            : tr("Cranks that turn %1 times as fast: %2 after inner dead centre")
+                  .arg(engine().pair().cyclesPerTurn())
+                  .arg(angle);
+    return withPressure(words, crankGas(theta));
 }
 
 void ClockView::paintWords(QPainter& painter) const {

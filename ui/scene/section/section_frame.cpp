@@ -35,11 +35,9 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
     halfBore_ = 0.5 * mechanism.bore;
     wall_ = 0.08 * mechanism.bore;
     pistonLength_ = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
-    const double rim = engine.design().trackBlank.frontThickness.value_or(mechanism.roller.width);
+    const double rim = track::rimThickness(engine.design().trackBlank, mechanism.roller);
     const bool isOneSided = mechanism.isOneSided();
-    const double stroke = std::max(engine.pair().curve(End::inlet).stroke(),
-                                   engine.pair().curve(End::exhaust).stroke());
-    axisDistance_ = mechanism::crownToRollerAxis(mechanism, pistonLength_, stroke, rim);
+    axisDistance_ = mechanism::crownToRollerAxis(engine.pair(), pistonLength_, rim);
     for (const End end : bothEnds)
         rimFace_[end] = axisDistance_ - engine.pair().curve(end).stroke() - r - rim;
     blank_ = 1.7 * r;

@@ -18,20 +18,10 @@ class SectionPainter {
 
   private:
     void paintTrack(End end);
-    void paintGas();
-    void paintFarPorts(End end);
-    void paintPiston(End end);
-    void paintLiner();
-    void paintHead();
-    bool cuts(End end, double side) const; ///< whether the ports of an end lie in this wall
-    double aroundBore(End end, double share) const; ///< place of a port [rad]
-    void paintPortFlow(End end);
+    void paintRod(End end);
     void paintRoller(End end);
     void paintForce(End end);
-    void paintBaseline();
     void paintGap();
-    QColor gasTone() const;
-    QColor outline() const { return tones_.ink; }
 
     QPainter& painter_;
     const ShownEngine& engine_;

@@ -4,8 +4,11 @@
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/scene/base/phase.h"
-#include "ui/scene/section/section_painter.h"
+#include "ui/scene/section/engine_painter.h"
+#include "ui/scene/section/heat_key.h"
+#include "ui/scene/section/strip_painter.h"
 
+#include <QLinearGradient>
 #include <QPainter>
 #include <fmt/format.h>
 
@@ -16,16 +19,13 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double sideMargin = 6.0;
+constexpr double sideMargin = 6.0, endMargin = 4.0; ///< [px]
+constexpr double fadeHeight = 26.0;                 ///< [px]
+constexpr double headingShare = 1.4;                ///< of the size of other words
+constexpr double oppositeWithin = 1e-6;             ///< [rad]
 
-double captionHeight(const QFontMetricsF& metrics) {
-    return 2.0 * metrics.height() + 10.0;
-}
-
-QRectF machineArea(const QSizeF& size, const QFontMetricsF& metrics) {
-    const double band = captionHeight(metrics);
-    return QRectF(sideMargin, band, size.width() - 2.0 * sideMargin,
-                  std::max(40.0, size.height() - 2.0 * band));
+QRectF drawingArea(const QSizeF& size) {
+    return QRectF(QPointF(0.0, 0.0), size).adjusted(sideMargin, endMargin, -sideMargin, -endMargin);
 }
 
 std::string rowPath(End end, std::size_t row, const char* key) {
@@ -48,8 +48,8 @@ void SectionView::setCylinder(int index) {
 }
 
 double SectionView::turningWay(const QPointF& drag) const {
-    // The tracks pass up and down at the pitch radius: a vertical drag takes them along.
-    const double perPixel = 1.0 / (frame_.scale() * engine().pair().mechanism().pitchRadius);
+    // In front of the shaft the tracks pass downwards: a vertical drag takes them along.
+    const double perPixel = 1.0 / (frame().scale() * engine().pair().mechanism().pitchRadius);
     return drag.x() + drag.y() * perPixel / radiansPerPixel();
 }
 
@@ -60,67 +60,104 @@ double SectionView::angle() const {
 void SectionView::layOut() {
     if (cylinder_ >= engine().cylinders())
         cylinder_ = 0;
-    frame_ = SectionFrame(engine(), machineArea(size(), QFontMetricsF(font())));
+    frame_ = EngineFrame(engine(), drawingArea(size()), QFontMetricsF(font()).height());
 }
 
 void SectionView::paintDrawing(QPainter& painter) {
     painter.setFont(font());
-    SectionPainter(painter, engine(), frame_, tones(), angle()).paint();
-    paintCaptions(painter, frame_, size(), angle());
+    paintPicture(painter, frame_);
 }
 
 void SectionView::paintInto(QPainter& painter, const QSizeF& size) const {
     painter.fillRect(QRectF(QPointF(0, 0), size), tones().paper);
     if (engine().isEmpty())
         return;
-    const SectionFrame frame(engine(), machineArea(size, QFontMetricsF(painter.font())));
-    SectionPainter(painter, engine(), frame, tones(), angle()).paint();
-    paintCaptions(painter, frame, size, angle());
+    paintPicture(painter,
+                 EngineFrame(engine(), drawingArea(size), QFontMetricsF(painter.font()).height()));
 }
 
-void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, const QSizeF& size,
-                                double theta) const {
+std::optional<int> SectionView::opposite() const {
+    const auto angles = mechanism::cylinderAngles(engine().design().mechanism);
+    const double own = angles[static_cast<std::size_t>(cylinder_)];
+    for (std::size_t k = 0; k < angles.size(); ++k) {
+        if (std::abs(std::remainder(angles[k] - own - units::pi, units::turn)) < oppositeWithin)
+            return static_cast<int>(k);
+    }
+    return std::nullopt;
+}
+
+void SectionView::paintPicture(QPainter& painter, const EngineFrame& frame) const {
+    const double theta = angle();
+    painter.save();
+    painter.setClipRect(frame.machine());
+    EnginePainter picture(painter, engine(), frame, tones(), theta);
+    if (const auto other = opposite())
+        picture.paintOpposite(engine().angleOfCylinder(*other, cursor().angle()));
+    picture.paint();
+    fadeOut(painter, frame);
+    painter.restore();
+    StripPainter strips(painter, engine(), frame, tones(), theta);
+    for (const End end : engine().pair().pistons())
+        strips.paint(end);
+    paintHeading(painter, frame, theta);
+    paintFoot(painter, frame, theta);
+    if (frame.hasStrips())
+        strips.paintForceScale(frame.foot());
+}
+
+/// Below the shaft the machine goes on: the picture ends softly where it is cut off.
+void SectionView::fadeOut(QPainter& painter, const EngineFrame& frame) const {
+    const QRectF machine = frame.machine();
+    if (frame.at(0.0, -frame.pitchRadius() - frame.halfTrack()).y() < machine.bottom())
+        return;
+    const QRectF edge(machine.left(), machine.bottom() - fadeHeight, machine.width(), fadeHeight);
+    QLinearGradient veil(edge.topLeft(), edge.bottomLeft());
+    QColor clear = tones().paper;
+    clear.setAlpha(0);
+    veil.setColorAt(0.0, clear);
+    veil.setColorAt(1.0, tones().paper);
+    painter.fillRect(edge, veil);
+}
+
+void SectionView::paintHeading(QPainter& painter, const EngineFrame& frame, double theta) const {
     const QFont plain = painter.font();
-    QFont bold = plain;
-    bold.setBold(true);
-    const double left = frame.at(frame.linerEnd(End::inlet), 0).x();
-    const double right = frame.at(frame.linerEnd(End::exhaust), 0).x();
-    const double line = painter.fontMetrics().height();
-    const auto row = [&](double y) { return QRectF(left, y, right - left, line); };
-    const auto put = [&](const QRectF& box, int align, const QString& text) {
-        const QString shown =
-            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(box.width()));
-        // On paper of its own, so that a track passing behind leaves it readable.
-        const QRectF written = painter.boundingRect(box, align | Qt::AlignVCenter, shown);
-        painter.fillRect(written.adjusted(-3, 0, 3, 0), tones().paper);
-        painter.drawText(box, align | Qt::AlignVCenter, shown);
-    };
-
-    const QString phase = phaseName(phaseAt(engine(), theta));
+    QFont large = plain;
+    large.setBold(true);
+    if (frame.hasStrips())
+        large.setPointSizeF(plain.pointSizeF() * headingShare);
     const auto gas = engine().gasAt(theta);
-    painter.setFont(bold);
-    painter.setPen(tones().ink);
-    put(row(4), Qt::AlignHCenter,
-        gas ? quantityText(gas->pressure, QStringLiteral("bar"), 2) + QStringLiteral("  ") + phase
-            : phase);
-    painter.setFont(plain);
-    painter.setPen(tones().quiet);
-    if (gas)
-        put(row(4 + line), Qt::AlignHCenter,
-            tr("%1, %2 % burnt gas%3")
-                .arg(quantityText(gas->temperature, QStringLiteral("K"), 0),
-                     words::number(100.0 * gas->burntShare, 0),
-                     engine().isSolved() ? QString() : tr(" (solving)")));
-    else
-        put(row(4 + line), Qt::AlignHCenter, tr("gas not solved"));
+    const QRectF& heading = frame.heading();
+    double y = heading.top() + 2.0;
+    const auto put = [&](const QString& text, const QFont& face, const QColor& tone) {
+        painter.setFont(face);
+        painter.setPen(tone);
+        const double line = painter.fontMetrics().height();
+        painter.drawText(QRectF(heading.left(), y, heading.width(), line), Qt::AlignCenter,
+                         painter.fontMetrics().elidedText(text, Qt::ElideRight,
+                                                          static_cast<int>(heading.width())));
+        y += line;
+        painter.setFont(plain);
+    };
+    const QString phase = phaseName(phaseAt(engine(), theta));
+    const QString state = gas ? quantityText(gas->pressure, QStringLiteral("bar"), 2) +
+                                    QStringLiteral(",  ") +
+                                    quantityText(gas->temperature, QStringLiteral("K"), 0) +
+                                    (engine().isSolved() ? QString() : tr(" (solving)"))
+                              : tr("gas not solved");
+    if (frame.hasStrips()) {
+        put(phase, large, tones().ink);
+        put(state, plain, tones().ink);
+        y += 4.0;
+    } else {
+        put(phase + QStringLiteral(",  ") + state, large, tones().ink);
+    }
+    const double line = painter.fontMetrics().height();
+    paintHeatKey(painter, tones(), QRectF(heading.left(), y, heading.width(), line),
+                 gas ? std::optional(gas->temperature) : std::nullopt);
+}
 
-    const double foot = size.height() - 2.0 * line - 6.0;
-    const auto moment = engine().cycleAt(theta);
-    painter.setPen(tones().ink);
-    put(row(foot), Qt::AlignHCenter,
-        tr("Shaft %1, cycle %2")
-            .arg(words::degrees(cursor().angle(), 1), words::degrees(moment.angle, 1)));
-    painter.setPen(tones().quiet);
+void SectionView::paintFoot(QPainter& painter, const EngineFrame& frame, double theta) const {
+    const QRectF& foot = frame.foot();
     QString which = tr("Cylinder %1 of %2, gap %3")
                         .arg(cylinder_ + 1)
                         .arg(engine().cylinders())
@@ -128,26 +165,19 @@ void SectionView::paintCaptions(QPainter& painter, const SectionFrame& frame, co
                                           QStringLiteral("mm"), 1));
     if (!engine().design().mechanism.piston)
         which += tr(", piston length assumed");
-    put(row(foot + line), Qt::AlignHCenter, which);
-
-    painter.setFont(bold);
-    const double wide = 0.5 * (right - left);
-    const double top = 4.0 + 2.0 * line;
-    PerEnd<QString> texts;
-    bool fits = frame.at(0, -frame.halfBore() - frame.wall()).y() > top + line + 26.0;
-    for (const End end : bothEnds) {
-        const double open = engine().timing().area(end, theta) / engine().timing().fullArea(end);
-        texts[end] = (end == End::inlet ? tr("Inlet %1 % open") : tr("Exhaust %1 % open"))
-                         .arg(words::number(100.0 * open, 0));
-        fits = fits && painter.fontMetrics().horizontalAdvance(texts[end]) < wide;
-    }
-    for (const End end : bothEnds) {
-        painter.setPen(tones().side(end));
-        if (fits)
-            put(QRectF(end == End::inlet ? left : left + wide, top, wide, line),
-                end == End::inlet ? Qt::AlignLeft : Qt::AlignRight, texts[end]);
-    }
-    painter.setFont(plain);
+    const QString shaft = tr("Shaft %1, cycle %2")
+                              .arg(words::degrees(cursor().angle(), 1),
+                                   words::degrees(engine().cycleAt(theta).angle, 1));
+    const auto& metrics = painter.fontMetrics();
+    const double wide = metrics.horizontalAdvance(which) + 12.0;
+    painter.setPen(tones().quiet);
+    painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(which, Qt::ElideRight, static_cast<int>(foot.width())));
+    const double left = std::max(wide, 0.5 * (foot.width() - metrics.horizontalAdvance(shaft)));
+    if (left + metrics.horizontalAdvance(shaft) > foot.width())
+        return;
+    painter.setPen(tones().ink);
+    painter.drawText(foot.adjusted(left, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, shaft);
 }
 
 Handle SectionView::edgeHandle(End end, std::size_t index) const {
@@ -157,10 +187,10 @@ Handle SectionView::edgeHandle(End end, std::size_t index) const {
     handle.label = (end == End::inlet ? tr("Inlet port row %1, inner edge")
                                       : tr("Exhaust port row %1, inner edge"))
                        .arg(index + 1);
-    const double z = frame_.portPlace(end, row.edge);
+    const double z = frame().portPlace(end, row.edge);
     const double side = index % 2 == 0 ? -1.0 : 1.0;
-    const double b = frame_.halfBore(), w = frame_.wall();
-    handle.grip = QLineF(frame_.at(z, side * (b - 0.6 * w)), frame_.at(z, side * (b + 1.6 * w)));
+    const double b = frame().halfBore(), w = frame().wall();
+    handle.grip = QLineF(frame().at(z, side * (b - 0.6 * w)), frame().at(z, side * (b + 1.6 * w)));
     handle.at = handle.grip.center();
     HandleAxis axis;
     axis.label = tr("edge");
@@ -168,7 +198,7 @@ Handle SectionView::edgeHandle(End end, std::size_t index) const {
     axis.value = row.edge / units::millimetre;
     axis.min = 0.1;
     axis.max = engine().pair().curve(end).stroke() / units::millimetre;
-    axis.perUnit = QPointF(-SectionFrame::outward(end) * frame_.scale() * units::millimetre, 0.0);
+    axis.perUnit = QPointF(-SectionFrame::outward(end) * frame().scale() * units::millimetre, 0.0);
     handle.axes = {axis};
     handle.edit = [key = handle.key, text = end == End::inlet ? tr("Move inlet port edge")
                                                               : tr("Move exhaust port edge")](
@@ -185,8 +215,8 @@ Handle SectionView::heightHandle(End end, std::size_t index) const {
     handle.label =
         (end == End::inlet ? tr("Inlet port row %1, height") : tr("Exhaust port row %1, height"))
             .arg(index + 1);
-    const QPointF shift = frame_.at(frame_.portPlace(end, row.edge - row.height), 0) -
-                          frame_.at(frame_.portPlace(end, row.edge), 0);
+    const QPointF shift = frame().at(frame().portPlace(end, row.edge - row.height), 0) -
+                          frame().at(frame().portPlace(end, row.edge), 0);
     handle.grip.translate(shift);
     handle.at += shift;
     HandleAxis& axis = handle.axes[0];

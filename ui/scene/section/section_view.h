@@ -1,12 +1,15 @@
 #pragma once
 
 #include "ui/scene/base/turn_view.h"
-#include "ui/scene/section/section_frame.h"
+#include "ui/scene/section/engine_frame.h"
+
+#include <optional>
 
 namespace lobewright::ui {
 
-/// Section through one cylinder, to scale: both pistons, ports, chamber, rollers and the tracks
-/// that pass them, at the common shaft angle. Port edges and heights can be dragged.
+/// Section of the engine, to scale: the plane through the shaft and one cylinder, with what turns,
+/// what slides and what stands still, at the common shaft angle; over the rollers their tracks,
+/// unrolled, and the force that turns the shaft. Port edges and heights can be dragged.
 class SectionView : public TurnView {
     Q_OBJECT
 
@@ -15,7 +18,10 @@ class SectionView : public TurnView {
 
     /// Index of the cylinder shown, from 0.
     int cylinder() const { return cylinder_; }
-    const SectionFrame& frame() const { return frame_; }
+    /// Index of the cylinder on the other side of the shaft, if one stands there.
+    std::optional<int> opposite() const;
+    const EngineFrame& picture() const { return frame_; }
+    const SectionFrame& frame() const { return frame_.cylinder(); }
     /// The drawing with its captions at the given size, without handles or focus frame.
     void paintInto(QPainter& painter, const QSizeF& size) const;
 
@@ -27,15 +33,18 @@ class SectionView : public TurnView {
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;
     double turningWay(const QPointF& drag) const override;
+    double approach() const override { return 64.0; }
 
   private:
-    void paintCaptions(QPainter& painter, const SectionFrame& frame, const QSizeF& size,
-                       double theta) const;
+    void paintPicture(QPainter& painter, const EngineFrame& frame) const;
+    void fadeOut(QPainter& painter, const EngineFrame& frame) const;
+    void paintHeading(QPainter& painter, const EngineFrame& frame, double theta) const;
+    void paintFoot(QPainter& painter, const EngineFrame& frame, double theta) const;
     Handle edgeHandle(End end, std::size_t row) const;
     Handle heightHandle(End end, std::size_t row) const;
     double angle() const;
 
-    SectionFrame frame_;
+    EngineFrame frame_;
     int cylinder_ = 0;
 };
 

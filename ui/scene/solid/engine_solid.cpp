@@ -2,6 +2,8 @@
 
 #include "core/units.h"
 #include "ui/base/palette.h"
+#include "ui/scene/section/gas_tone.h"
+#include "ui/scene/section/materials.h"
 
 #include <QOffscreenSurface>
 #include <QOpenGLContext>
@@ -9,6 +11,7 @@
 #include <QOpenGLFunctions>
 #include <QOpenGLShaderProgram>
 #include <QPainter>
+#include <QRadialGradient>
 
 #include <algorithm>
 #include <cmath>
@@ -17,26 +20,42 @@ namespace lobewright::ui {
 
 namespace {
 
-// Lambert light from the eye's upper left on both sides of a face; `flat` 1: the tone as it is.
+// Three lights from the eye's side: a key from the upper left, a fill from the right, one from
+// below behind; a face seen from behind is lit as if it were turned. Where a surface turns away
+// from the eye it darkens to a line. `evenness` 1: the tone as it is.
 constexpr const char* vertexShader = R"(
 attribute highp vec3 corner;
 attribute highp vec3 normal;
 uniform highp mat4 toScreen;
 uniform highp mat4 toEye;
 varying highp vec3 facing;
+varying highp vec3 place;
 void main() {
     facing = mat3(toEye[0].xyz, toEye[1].xyz, toEye[2].xyz) * normal;
+    place = (toEye * vec4(corner, 1.0)).xyz;
     gl_Position = toScreen * vec4(corner, 1.0);
 }
 )";
 constexpr const char* fragmentShader = R"(
 uniform mediump vec3 tone;
 uniform mediump float evenness;
+uniform mediump float shine;
+uniform mediump float alpha;
 varying highp vec3 facing;
+varying highp vec3 place;
 void main() {
-    mediump float light = abs(dot(normalize(facing), normalize(vec3(-0.35, 0.55, 0.76))));
-    mediump float share = mix(0.42 + 0.58 * light, 1.0, evenness);
-    gl_FragColor = vec4(tone * share, 1.0);
+    highp vec3 n = normalize(facing);
+    highp vec3 eye = normalize(-place);
+    if (dot(n, eye) < 0.0)
+        n = -n;
+    highp vec3 key = normalize(vec3(-0.45, 0.65, 0.62));
+    mediump float light = 0.30 + 0.58 * max(dot(n, key), 0.0) +
+                          0.20 * max(dot(n, normalize(vec3(0.8, 0.1, 0.5))), 0.0) +
+                          0.12 * max(dot(n, normalize(vec3(0.1, -0.9, 0.2))), 0.0);
+    mediump float glint = shine * pow(max(dot(n, normalize(key + eye)), 0.0), 28.0);
+    mediump float line = 0.55 + 0.45 * smoothstep(0.05, 0.34, dot(n, eye));
+    mediump vec3 lit = tone * min(light, 1.1) * line + vec3(glint);
+    gl_FragColor = vec4(mix(lit, tone, evenness) * alpha, alpha);
 }
 )";
 
@@ -86,7 +105,8 @@ void EngineSolid::showSolution(const SolutionPointer& solution) {
 void EngineSolid::setView(const View& view) {
     view_ = view;
     view_.height = std::clamp(view_.height, -89.0F, 89.0F);
-    view_.distance = std::clamp(view_.distance, 0.25F, 4.0F);
+    view_.distance = std::clamp(view_.distance, 0.15F, 4.0F);
+    view_.apart = std::clamp(view_.apart, 0.0F, 1.0F);
     update();
 }
 
@@ -117,9 +137,11 @@ bool EngineSolid::initialize() {
 void EngineSolid::release() {
     if (!context_ || !makeCurrent())
         return;
-    for (Part* part :
-         {&tracks_.inlet, &tracks_.exhaust, &ports_.inlet, &ports_.exhaust, &webs_.inlet,
-          &webs_.exhaust, &shaft_, &key_, &piston_, &rod_, &roller_, &liner_, &head_, &gas_})
+    for (Part* part : {&running_.inlet, &running_.exhaust, &blanks_.inlet, &blanks_.exhaust,
+                       &ports_.inlet,   &ports_.exhaust,   &webs_.inlet,   &webs_.exhaust,
+                       &rails_.inlet,   &rails_.exhaust,   &shaft_,        &key_,
+                       &piston_,        &rings_,           &fork_,         &bronze_,
+                       &roller_,        &liner_,           &head_,         &gas_})
         part->buffer.destroy();
     program_.reset();
     target_.reset();
@@ -143,13 +165,20 @@ void EngineSolid::loadParts() {
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double whole = units::turn;
     for (const End end : bothEnds) {
-        if (pair.uncovers(end) == end)
-            load(tracks_[end], trackMesh(pair, end));
+        if (pair.uncovers(end) == end) {
+            const TrackMesh track = trackMesh(pair, end);
+            load(running_[end], track.running);
+            load(blanks_[end], track.blank);
+            load(rails_[end], railMesh(pair, end));
+        }
         load(ports_[end], portMesh(engine_, end));
     }
     loadShaft(sizes);
     load(piston_, tubeMesh(0.0, 0.985 * b, 0.0, sizes.pistonLength, 0.0, whole));
-    load(rod_, rodMesh(pair));
+    load(rings_, ringMesh(engine_));
+    const CrossheadMesh crosshead = crossheadMesh(pair);
+    load(fork_, crosshead.steel);
+    load(bronze_, crosshead.bronze);
     const double w = mechanism.roller.width;
     load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
     double liner = 0.0;
@@ -157,11 +186,11 @@ void EngineSolid::loadParts() {
         liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
                                     0.4 * sizes.pistonLength);
     }
-    // Opened on the side away from the shaft, which is polar angle 0 of the bore's own frame.
+    // Cut by a quarter on the side away from the shaft, polar angle 0 of the bore's own frame.
     const double face = 0.5 * mechanism.clearance;
     const bool isOneSided = mechanism.isOneSided();
     load(liner_,
-         tubeMesh(b, 1.12 * b, -liner, isOneSided ? face : liner, 0.25 * whole, 0.75 * whole));
+         tubeMesh(b, 1.12 * b, -liner, isOneSided ? face : liner, 0.125 * whole, 0.875 * whole));
     if (isOneSided)
         load(head_, tubeMesh(0.0, 1.12 * b, face, face + 0.45 * b, 0.0, whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));
@@ -188,7 +217,7 @@ void EngineSolid::loadShaft(const SolidSizes& sizes) {
             return tubeMesh(s, outer, std::min(sign * from, sign * to),
                             std::max(sign * from, sign * to), 0.0, whole);
         };
-        SolidMesh web = part(1.02 * rim, face - 0.5 * r, face);
+        SolidMesh web = part(1.02 * rim, face - 0.5 * r, face - 0.03 * r);
         const SolidMesh hub = part(std::min(1.6 * s, rim), face - 1.2 * r, face + 0.5 * r);
         web.corners.insert(web.corners.end(), hub.corners.begin(), hub.corners.end());
         load(webs_[side], web);
@@ -203,10 +232,26 @@ QMatrix4x4 EngineSolid::lens() const {
     return screen;
 }
 
+QVector3D EngineSolid::target() const {
+    const auto& pair = engine_.pair();
+    const double origin = rollerOrigin(pair, End::inlet);
+    if (view_.onRoller) {
+        const double angle = mechanism::cylinderAngles(pair.mechanism()).front();
+        const double radius = pair.mechanism().pitchRadius;
+        return {static_cast<float>(radius * std::cos(angle)),
+                static_cast<float>(radius * std::sin(angle)),
+                static_cast<float>(origin + 0.5 * pair.curve(End::inlet).stroke())};
+    }
+    // The middle of a one-sided engine is that of the piston's travel, not the head.
+    return {0.0F, 0.0F,
+            pair.mechanism().isOneSided() ? -0.4F * static_cast<float>(std::abs(origin)) : 0.0F};
+}
+
 QMatrix4x4 EngineSolid::camera() const {
     const auto& mechanism = engine_.pair().mechanism();
     const double reach =
-        std::hypot(std::abs(rollerOrigin(engine_.pair(), engine_.pair().pistons().back())),
+        std::hypot(std::abs(rollerOrigin(engine_.pair(), engine_.pair().pistons().back())) +
+                       std::abs(apart(End::exhaust)),
                    mechanism.pitchRadius + 0.6 * mechanism.bore) +
         mechanism.roller.radius;
     const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
@@ -219,19 +264,19 @@ QMatrix4x4 EngineSolid::camera() const {
     eye.rotate(view_.height, 1.0F, 0.0F, 0.0F);
     eye.rotate(view_.azimuth, 0.0F, 1.0F, 0.0F);
     eye.rotate(90.0F, 0.0F, 1.0F, 0.0F); // the shaft lies across, inlet end to the left
-    if (mechanism.isOneSided())          // its middle is that of the piston's travel, not the head
-        eye.translate(0.0F, 0.0F,
-                      0.4F *
-                          static_cast<float>(std::abs(rollerOrigin(engine_.pair(), End::inlet))));
+    eye.translate(-target());
     return eye;
 }
 
-void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat) {
+void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour,
+                       const Finish& finish) {
     auto* gl = context_->functions();
     program_->setUniformValue("toEye", camera_ * place);
     program_->setUniformValue("toScreen", lens() * camera_ * place);
     program_->setUniformValue("tone", QVector3D(colour.redF(), colour.greenF(), colour.blueF()));
-    program_->setUniformValue("evenness", flat);
+    program_->setUniformValue("evenness", finish.evenness);
+    program_->setUniformValue("shine", finish.shine);
+    program_->setUniformValue("alpha", finish.alpha);
     part.buffer.bind();
     program_->enableAttributeArray(0);
     program_->enableAttributeArray(1);
@@ -241,8 +286,34 @@ void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour
     part.buffer.release();
 }
 
+double EngineSolid::apart(End end) const {
+    const double sign = end == End::inlet ? -1.0 : 1.0;
+    return sign * static_cast<double>(view_.apart) * engine_.pair().mechanism().pitchRadius;
+}
+
+/// Piston, crosshead and roller of one end.
+void EngineSolid::drawEnd(const QMatrix4x4& bore, End end, double theta) {
+    const auto& pair = engine_.pair();
+    const Materials materials(Palette::of(*this));
+    const double sign = end == End::inlet ? -1.0 : 1.0;
+    const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y + 0.5 * apart(end);
+    QMatrix4x4 place = bore;
+    place.translate(0, 0, static_cast<float>(axis - sign * solidSizes(pair).axisDistance));
+    if (end == End::inlet)
+        place.rotate(180.0F, 1, 0, 0); // its own z points outward
+    draw(piston_, place, materials.alloy, {0.25F});
+    draw(rings_, place, Palette::of(*this).ink, {0.1F});
+    draw(fork_, place, materials.steel, {0.35F});
+    draw(bronze_, place, materials.bronze, {0.35F});
+    QMatrix4x4 roll = bore;
+    roll.translate(0, 0, static_cast<float>(axis));
+    roll.rotate(90.0F, 0, 1, 0); // its axis is radial
+    draw(roller_, roll, materials.steel, {0.5F});
+}
+
 void EngineSolid::drawCylinder(int index) {
     const Palette& p = Palette::of(*this);
+    const Materials materials(p);
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
     const SolidSizes sizes = solidSizes(pair);
@@ -252,41 +323,51 @@ void EngineSolid::drawCylinder(int index) {
     bore.rotate(static_cast<float>(angles[static_cast<std::size_t>(index)] / units::degree), 0, 0,
                 1);
     bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
-    draw(liner_, bore, p.metalPale);
     PerEnd<double> crowns;
     for (const End end : bothEnds) {
-        draw(ports_[end], bore, p.side(end));
+        draw(ports_[end], bore, p.side(end), {0.0F, 0.4F});
         if (pair.uncovers(end) != end) {
             crowns[end] = 0.5 * mechanism.clearance;
-            draw(head_, bore, p.tint(p.metalPale, 0.8));
+            draw(head_, bore, materials.iron, {0.1F});
             continue;
         }
         const double sign = end == End::inlet ? -1.0 : 1.0;
-        const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y;
-        crowns[end] = axis - sign * sizes.axisDistance;
-        QMatrix4x4 place = bore;
-        place.translate(0, 0, static_cast<float>(crowns[end]));
-        if (end == End::inlet)
-            place.rotate(180.0F, 1, 0, 0); // its own z points outward
-        draw(piston_, place, p.metal);
-        draw(rod_, place, p.tint(p.metal, 0.75));
-        QMatrix4x4 roll = bore;
-        roll.translate(0, 0, static_cast<float>(axis));
-        roll.rotate(90.0F, 0, 1, 0); // its axis is radial
-        draw(roller_, roll, p.tint(p.metal, 0.8));
+        crowns[end] =
+            rollerOrigin(pair, end) - sign * pair.lift(end, theta).y - sign * sizes.axisDistance;
+        drawEnd(bore, end, theta);
+        draw(rails_[end], bore, materials.iron, {0.1F});
     }
     const auto gas = engine_.gasAt(theta);
     QMatrix4x4 chamber = bore;
     chamber.translate(0, 0, static_cast<float>(crowns.inlet));
     chamber.scale(1, 1, static_cast<float>(crowns.exhaust - crowns.inlet));
-    draw(gas_, chamber, !gas ? p.panel : gas->burning ? p.burning : p.gas(gas->burntShare), 1.0F);
+    if (view_.apart <= 0.0F)
+        draw(gas_, chamber, gas ? heatTone(p, gas->temperature) : p.panel, {0.0F, 1.0F});
+}
+
+/// Liners are glass: after all that shows through them, without hiding one another.
+void EngineSolid::drawGlass() {
+    auto* gl = context_->functions();
+    gl->glEnable(GL_BLEND);
+    gl->glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+    gl->glDepthMask(GL_FALSE);
+    const auto& mechanism = engine_.pair().mechanism();
+    const Palette& p = Palette::of(*this);
+    for (const double angle : mechanism::cylinderAngles(mechanism)) {
+        QMatrix4x4 bore;
+        bore.rotate(static_cast<float>(angle / units::degree), 0, 0, 1);
+        bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
+        draw(liner_, bore, p.tint(p.fresh, 0.8), {0.5F, 0.0F, 0.30F});
+    }
+    gl->glDepthMask(GL_TRUE);
+    gl->glDisable(GL_BLEND);
 }
 
 void EngineSolid::drawScene() {
     const Palette& p = Palette::of(*this);
+    const Materials materials(p);
     auto* gl = context_->functions();
-    gl->glClearColor(static_cast<GLfloat>(p.paper.redF()), static_cast<GLfloat>(p.paper.greenF()),
-                     static_cast<GLfloat>(p.paper.blueF()), 1.0F);
+    gl->glClearColor(0.0F, 0.0F, 0.0F, 0.0F); // what lies behind is painted below it
     gl->glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
     if (engine_.isEmpty() || !initialize())
         return;
@@ -297,16 +378,58 @@ void EngineSolid::drawScene() {
     camera_ = camera();
     QMatrix4x4 turned;
     turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
-    draw(shaft_, turned, p.metal);
-    draw(key_, turned, p.ink, 1.0F);
+    draw(shaft_, turned, materials.steel, {0.5F});
+    draw(key_, turned, p.ink, {0.0F, 1.0F});
     for (const End end : engine_.pair().pistons()) {
-        draw(tracks_[end], turned, p.tint(p.side(end), 0.8));
-        draw(webs_[end], turned, p.metalPale);
+        QMatrix4x4 place = turned;
+        place.translate(0, 0, static_cast<float>(apart(end)));
+        draw(running_[end], place, p.side(end), {0.45F});
+        draw(blanks_[end], place, materials.iron, {0.12F});
+        draw(webs_[end], place, materials.iron, {0.12F});
     }
     for (int k = 0; k < engine_.cylinders(); ++k)
         drawCylinder(k);
+    drawGlass();
     program_->release();
     gl->glDisable(GL_DEPTH_TEST);
+}
+
+/// The engine stands on the paper: its shadow lies below it, as wide as it is.
+void EngineSolid::paintShadow(QPainter& painter) const {
+    if (engine_.isEmpty() || view_.onRoller || view_.height < 0.0F)
+        return;
+    const auto& mechanism = engine_.pair().mechanism();
+    const float low = static_cast<float>(mechanism.pitchRadius + 0.62 * mechanism.bore);
+    const float far = static_cast<float>(std::abs(rollerOrigin(engine_.pair(), End::inlet)) +
+                                         apart(End::exhaust));
+    // A level ground under the lowest cylinder.
+    const QMatrix4x4 level = lens() * camera();
+    QRectF bounds;
+    for (int i = 0; i < 16; ++i) {
+        const double angle = units::turn * i / 16.0;
+        const QVector3D at = level.map(QVector3D(low * static_cast<float>(std::cos(angle)), -low,
+                                                 far * static_cast<float>(std::sin(angle))));
+        const QPointF point(0.5 * (1.0 + static_cast<double>(at.x())) * width(),
+                            0.5 * (1.0 - static_cast<double>(at.y())) * height());
+        bounds = bounds.isNull() ? QRectF(point, QSizeF(1.0, 1.0))
+                                 : bounds.united(QRectF(point, QSizeF(1.0, 1.0)));
+    }
+    const double squash = bounds.height() / std::max(1.0, bounds.width());
+    QRadialGradient shade(QPointF(0.0, 0.0), 0.5 * bounds.width());
+    QColor dark = Palette::of(*this).isDark ? QColor(0, 0, 0, 120) : QColor(60, 60, 70, 70);
+    QColor clear = dark;
+    clear.setAlpha(0);
+    shade.setColorAt(0.0, dark);
+    shade.setColorAt(0.6, dark);
+    shade.setColorAt(1.0, clear);
+    painter.save();
+    painter.translate(bounds.center());
+    painter.scale(1.0, squash);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(shade);
+    const double half = 0.5 * bounds.width();
+    painter.drawEllipse(QPointF(0.0, 0.0), half, half);
+    painter.restore();
 }
 
 QImage EngineSolid::picture() {
@@ -317,18 +440,24 @@ QImage EngineSolid::picture() {
         QOpenGLFramebufferObjectFormat format;
         format.setAttachment(QOpenGLFramebufferObject::CombinedDepthStencil);
         format.setSamples(samplesPerPixel);
+        format.setInternalTextureFormat(GL_RGBA8);
         target_ = std::make_unique<QOpenGLFramebufferObject>(pixels, format);
     }
     target_->bind();
     context_->functions()->glViewport(0, 0, pixels.width(), pixels.height());
     drawScene();
     target_->release();
-    QImage image = target_->toImage();
+    QImage drawn = target_->toImage().convertToFormat(QImage::Format_ARGB32_Premultiplied);
     context_->doneCurrent();
+    drawn.setDevicePixelRatio(devicePixelRatioF());
+    QImage image(pixels, QImage::Format_RGB32);
     image.setDevicePixelRatio(devicePixelRatioF());
+    image.fill(Palette::of(*this).paper);
     QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());
+    paintShadow(painter);
+    painter.drawImage(QPointF(0, 0), drawn);
     paintWords(painter);
     return image;
 }

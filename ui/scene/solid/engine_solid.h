@@ -42,6 +42,8 @@ class EngineSolid : public QWidget {
         float azimuth = -35.0F;
         float height = 22.0F;
         float distance = 1.0F;
+        float apart = 0.0F;    ///< how far the parts stand apart along the shaft, 0 … 1
+        bool onRoller = false; ///< turned about the inlet roller of cylinder 1, not the middle
         bool operator==(const View&) const = default;
     };
     const View& view() const { return view_; }
@@ -59,6 +61,12 @@ class EngineSolid : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    /// How a surface answers to light.
+    struct Finish {
+        float shine = 0.25F;
+        float evenness = 0.0F; ///< 1: the tone as it is
+        float alpha = 1.0F;
+    };
     struct Part {
         QOpenGLBuffer buffer{QOpenGLBuffer::VertexBuffer};
         int size = 0;
@@ -72,8 +80,13 @@ class EngineSolid : public QWidget {
     void loadShaft(const SolidSizes& sizes);
     void release();
     QMatrix4x4 lens() const;
-    void draw(Part& part, const QMatrix4x4& place, const QColor& colour, float flat = 0.0F);
+    void draw(Part& part, const QMatrix4x4& place, const QColor& colour, const Finish& finish);
+    void paintShadow(QPainter& painter) const;
+    void drawEnd(const QMatrix4x4& bore, End end, double theta);
+    double apart(End end) const; ///< along the shaft, of what stands at an end [m]
+    QVector3D target() const;    ///< what the eye looks at
     void drawCylinder(int index);
+    void drawGlass();
     QMatrix4x4 camera() const;
 
     TurnCursor& cursor_;
@@ -86,8 +99,8 @@ class EngineSolid : public QWidget {
     std::unique_ptr<QOpenGLFramebufferObject> target_;
     std::unique_ptr<QOpenGLShaderProgram> program_;
     QMatrix4x4 camera_;
-    PerEnd<Part> tracks_, ports_, webs_;
-    Part shaft_, key_, piston_, rod_, roller_, liner_, head_, gas_;
+    PerEnd<Part> running_, blanks_, ports_, webs_, rails_;
+    Part shaft_, key_, piston_, rings_, fork_, bronze_, roller_, liner_, head_, gas_;
 };
 
 } // namespace lobewright::ui

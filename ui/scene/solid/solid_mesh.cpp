@@ -14,6 +14,7 @@ namespace {
 constexpr int aroundTrack = 540; ///< angles of the track surface
 constexpr int acrossTrack = 5;   ///< stations over its width
 constexpr int aroundTube = 48;
+constexpr double quarterCut = 0.70711; ///< cosine of half the quarter that liners are cut by
 
 QVector3D vector(double x, double y, double z) {
     return {static_cast<float>(x), static_cast<float>(y), static_cast<float>(z)};
@@ -49,10 +50,8 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
     if (mechanism.closedTrack) { // the piston stays clear of the inner rim
         sizes.pullThickness = 0.6 * mechanism.roller.radius;
     }
-    const double stroke =
-        std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
     sizes.axisDistance =
-        mechanism::crownToRollerAxis(mechanism, sizes.pistonLength, stroke, sizes.pullThickness);
+        mechanism::crownToRollerAxis(pair, sizes.pistonLength, sizes.pullThickness);
     const double free =
         mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
     sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);
@@ -68,9 +67,9 @@ double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
 
 namespace {
 
-/// What stands between a flank and the plane z = `back`, with both rims; `outward`: the direction
-/// from flank to plane.
-SolidMesh flankBody(const track::Surface& flank, double back, double outward) {
+/// A flank, and apart from it what stands between it and the plane z = `back`, with both rims;
+/// `outward`: the direction from flank to plane.
+void addFlank(TrackMesh& mesh, const track::Surface& flank, double back, double outward) {
     const auto point = [&](int i, int j) {
         const auto p = flank.points.col(i + j * (aroundTrack + 1));
         return vector(p.x(), p.y(), p.z());
@@ -83,30 +82,29 @@ SolidMesh flankBody(const track::Surface& flank, double back, double outward) {
     const auto radial = [](const QVector3D& p, float sign) {
         return QVector3D(sign * p.x(), sign * p.y(), 0.0F).normalized();
     };
-    SolidMesh mesh;
     const QVector3D behind = vector(0.0, 0.0, outward);
     for (int i = 0; i < aroundTrack; ++i) {
         for (int j = 0; j + 1 < acrossTrack; ++j) {
-            mesh.quad({point(i, j), point(i + 1, j), point(i + 1, j + 1), point(i, j + 1)},
-                      {normal(i, j), normal(i + 1, j), normal(i + 1, j + 1), normal(i, j + 1)});
+            mesh.running.quad(
+                {point(i, j), point(i + 1, j), point(i + 1, j + 1), point(i, j + 1)},
+                {normal(i, j), normal(i + 1, j), normal(i + 1, j + 1), normal(i, j + 1)});
         }
         for (const int j : {0, acrossTrack - 1}) {
             const QVector3D a = point(i, j), b = point(i + 1, j);
             const float sign = j == 0 ? -1.0F : 1.0F;
-            mesh.quad({a, b, atBack(b), atBack(a)},
-                      {radial(a, sign), radial(b, sign), radial(b, sign), radial(a, sign)});
+            mesh.blank.quad({a, b, atBack(b), atBack(a)},
+                            {radial(a, sign), radial(b, sign), radial(b, sign), radial(a, sign)});
         }
         const QVector3D a = atBack(point(i, 0)), b = atBack(point(i + 1, 0));
         const QVector3D c = atBack(point(i + 1, acrossTrack - 1)),
                         d = atBack(point(i, acrossTrack - 1));
-        mesh.quad({a, b, c, d}, {behind, behind, behind, behind});
+        mesh.blank.quad({a, b, c, d}, {behind, behind, behind, behind});
     }
-    return mesh;
 }
 
 } // namespace
 
-SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
+TrackMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
     const auto& mechanism = pair.mechanism();
     const SolidSizes sizes = solidSizes(pair);
     const double r = mechanism.roller.radius;
@@ -121,14 +119,15 @@ SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
     };
     const double outward = end == End::inlet ? -1.0 : 1.0;
     const double back = placement.origin + outward * 2.0 * r;
-    SolidMesh mesh = flankBody(flank(track::Flank::push), back, outward);
+    TrackMesh mesh;
+    addFlank(mesh, flank(track::Flank::push), back, outward);
     if (mechanism.closedTrack) {
         const double front =
             placement.axial(pair.curve(end).stroke()) - outward * (r + sizes.pullThickness);
-        mesh.append(flankBody(flank(track::Flank::pull), front, -outward));
+        addFlank(mesh, flank(track::Flank::pull), front, -outward);
         const double floor = mechanism.pitchRadius - half;
-        mesh.append(tubeMesh(floor - 0.5 * mechanism.roller.width, floor, std::min(back, front),
-                             std::max(back, front), 0.0, units::turn));
+        mesh.blank.append(tubeMesh(floor - 0.5 * mechanism.roller.width, floor,
+                                   std::min(back, front), std::max(back, front), 0.0, units::turn));
     }
     return mesh;
 }
@@ -169,24 +168,89 @@ SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from
     return mesh;
 }
 
-SolidMesh rodMesh(const mechanism::OpposedPair& pair) {
+SolidMesh boxMesh(const QVector3D& low, const QVector3D& high) {
+    SolidMesh mesh;
+    for (int axis = 0; axis < 3; ++axis) {
+        const int u = (axis + 1) % 3, v = (axis + 2) % 3;
+        for (const float side : {0.0F, 1.0F}) {
+            QVector3D corners[4];
+            for (int k = 0; k < 4; ++k) {
+                corners[k][axis] = side > 0.0F ? high[axis] : low[axis];
+                corners[k][u] = k == 1 || k == 2 ? high[u] : low[u];
+                corners[k][v] = k >= 2 ? high[v] : low[v];
+            }
+            QVector3D out;
+            out[axis] = side > 0.0F ? 1.0F : -1.0F;
+            mesh.quad(corners, {out, out, out, out});
+        }
+    }
+    return mesh;
+}
+
+CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair) {
     const auto& mechanism = pair.mechanism();
     const SolidSizes sizes = solidSizes(pair);
-    const double b = 0.5 * mechanism.bore;
-    if (!mechanism.closedTrack)
-        return tubeMesh(0.0, 0.4 * b, 0.0, sizes.axisDistance, 0.0, units::turn);
-    const double pin = 0.35 * mechanism.roller.radius;
-    const double leg = 0.5 * sizes.trackWidth + 1.4 * pin;
-    SolidMesh mesh = tubeMesh(0.0, pin, sizes.pistonLength - 0.2 * b, sizes.axisDistance + pin, 0.0,
+    const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
+    const double axis = sizes.axisDistance, skirt = sizes.pistonLength;
+    const bool isClosed = mechanism.closedTrack;
+    const double plate = isClosed ? skirt + 0.16 * r : axis - 1.05 * r;
+    const double armIn =
+        isClosed ? 0.5 * sizes.trackWidth + 0.08 * r : 0.5 * mechanism.roller.width + 0.08 * r;
+    const double armOut = armIn + 0.34 * r, wide = 0.42 * r;
+    CrossheadMesh mesh;
+    mesh.steel = tubeMesh(0.0, 0.28 * b, 0.2 * b, skirt, 0.0, units::turn);
+    mesh.steel.append(boxMesh(vector(-0.97 * b, -wide, skirt + 0.01 * r),
+                              vector(std::max(0.97 * b, armOut), wide, plate)));
+    mesh.steel.append(boxMesh(vector(armIn, -wide, plate), vector(armOut, wide, axis + 0.46 * r)));
+    if (!isClosed)
+        mesh.steel.append(
+            boxMesh(vector(-armOut, -wide, plate), vector(-armIn, wide, axis + 0.46 * r)));
+    // The pin is radial to the shaft.
+    const double pin = 0.24 * r;
+    SolidMesh bolt = tubeMesh(0.0, pin, isClosed ? 0.0 : -armOut - 0.06 * r, armOut + 0.06 * r, 0.0,
                               units::turn);
-    for (std::size_t i = 0; i < mesh.corners.size(); i += 6)
-        mesh.corners[i] += static_cast<float>(leg);
-    SolidMesh bolt = tubeMesh(0.0, 0.7 * pin, 0.0, leg, 0.0, units::turn);
-    for (std::size_t i = 0; i < bolt.corners.size(); i += 3) // its axis is radial
+    for (std::size_t i = 0; i < bolt.corners.size(); i += 3)
         std::swap(bolt.corners[i], bolt.corners[i + 2]);
     for (std::size_t i = 0; i < bolt.corners.size(); i += 6)
-        bolt.corners[i + 2] += static_cast<float>(sizes.axisDistance);
-    mesh.append(bolt);
+        bolt.corners[i + 2] += static_cast<float>(axis);
+    mesh.bronze = bolt;
+    for (const double side : {-1.0, 1.0}) {
+        const double inside = side * 0.86 * b, outside = side * 0.995 * b;
+        mesh.bronze.append(boxMesh(vector(std::min(inside, outside), -0.9 * wide, skirt + 0.02 * r),
+                                   vector(std::max(inside, outside), 0.9 * wide, skirt + 1.5 * r)));
+    }
+    return mesh;
+}
+
+SolidMesh ringMesh(const ShownEngine& engine) {
+    const auto& mechanism = engine.design().mechanism;
+    const double b = 0.5 * mechanism.bore;
+    SolidMesh mesh;
+    if (!mechanism.piston)
+        return mesh;
+    const auto& rings = engine.design().friction.rings;
+    for (std::size_t i = 0; i < mechanism.piston->ringDistances.size(); ++i) {
+        const double from = mechanism.piston->ringDistances[i];
+        const double high = i < rings.size() ? rings[i].height : 0.02 * mechanism.bore;
+        mesh.append(tubeMesh(0.96 * b, 0.996 * b, from, from + high, 0.0, units::turn));
+    }
+    return mesh;
+}
+
+SolidMesh railMesh(const mechanism::OpposedPair& pair, End end) {
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
+    const double sign = end == End::inlet ? -1.0 : 1.0;
+    const double crown = 0.5 * mechanism.clearance + pair.curve(end).stroke();
+    const double from = sign * (crown + 0.4 * sizes.pistonLength);
+    const double to = sign * (crown + sizes.pistonLength + 1.6 * r);
+    SolidMesh mesh;
+    for (const double side : {-1.0, 1.0}) {
+        const double inside = side * 1.005 * b, outside = side * 1.1 * b;
+        mesh.append(boxMesh(vector(std::min(inside, outside), -0.4 * r, std::min(from, to)),
+                            vector(std::max(inside, outside), 0.4 * r, std::max(from, to))));
+    }
     return mesh;
 }
 
@@ -207,7 +271,7 @@ SolidMesh portMesh(const ShownEngine& engine, End end) {
             const double middle = !pair.mechanism().isOneSided() ? units::turn * share
                                   : end == End::inlet            ? units::pi * share
                                                                  : -units::pi * share;
-            if (std::cos(middle) > -0.1) // the half away from the shaft is cut away
+            if (std::cos(middle) > quarterCut) // where the liner is cut away
                 continue;
             constexpr int steps = 6;
             for (int s = 0; s < steps; ++s) {

@@ -32,20 +32,36 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair);
 /// centre.
 double rollerOrigin(const mechanism::OpposedPair& pair, End end);
 
-/// The track blank in its own frame: push flank, both rims and the back; a closed track has the
-/// pull flank as well, and a groove between them that opens away from the shaft. It turns about z
-/// with θ.
-SolidMesh trackMesh(const mechanism::OpposedPair& pair, End end);
+/// A track in its own frame, which turns about z with θ: what the rollers run on, and the blank
+/// with both rims and the back. A closed track has the pull flank as well, and a groove between
+/// them that opens away from the shaft.
+struct TrackMesh {
+    SolidMesh running, blank;
+};
+TrackMesh trackMesh(const mechanism::OpposedPair& pair, End end);
 
 /// Tube or rod about z from z1 to z2; `from`, `to`: polar angles of a part of it [rad]. Capped when
 /// whole and solid (`inner` = 0).
 SolidMesh tubeMesh(double inner, double outer, double z1, double z2, double from, double to);
 
-/// Rod from the crown to the roller, about the axis of the bore, whose polar angle 0 points away
-/// from the shaft; z from the crown. Of a closed track it reaches round the outside of the groove.
-SolidMesh rodMesh(const mechanism::OpposedPair& pair);
+/// Block with its faces along the axes.
+SolidMesh boxMesh(const QVector3D& low, const QVector3D& high);
 
-/// Ports as patches on the inside of the half of the bore nearer the shaft; about the bore's axis.
+/// What holds a roller, about the axis of the bore, whose polar angle 0 points away from the shaft;
+/// z from the crown.
+struct CrossheadMesh {
+    SolidMesh steel;  ///< rod, plate and fork; of a closed track one arm outside the groove
+    SolidMesh bronze; ///< pin and shoes
+};
+CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair);
+
+/// Piston rings about the axis of the bore; z from the crown.
+SolidMesh ringMesh(const ShownEngine& engine);
+
+/// Rails that the shoes of an end slide on, about the axis of the bore.
+SolidMesh railMesh(const mechanism::OpposedPair& pair, End end);
+
+/// Ports as patches on the inside of the bore; about its axis.
 SolidMesh portMesh(const ShownEngine& engine, End end);
 
 } // namespace lobewright::ui

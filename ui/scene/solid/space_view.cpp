@@ -1,6 +1,8 @@
 #include "ui/scene/solid/space_view.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <utility>
@@ -13,6 +15,74 @@ SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cur
     setToolTip(tr("Drag to rotate the view, turn the wheel to zoom."));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+}
+
+QWidget* SpaceView::makeButtons() {
+    auto* row = new QWidget(this);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(4, 0, 4, 0);
+    layout->setSpacing(4);
+    const auto add = [&](const QString& text, const QString& tip) {
+        auto* button = new QToolButton(row);
+        button->setText(text);
+        button->setToolTip(tip);
+        button->setAutoRaise(true);
+        layout->addWidget(button);
+        return button;
+    };
+    connect(add(tr("Whole"), tr("The whole engine, as at first (Home)")), &QToolButton::clicked,
+            this, &SpaceView::showWhole);
+    connect(
+        add(tr("Along the shaft"), tr("Seen along the shaft: how the cylinders stand round it")),
+        &QToolButton::clicked, this, &SpaceView::showAlongShaft);
+    connect(add(tr("From the side"), tr("Seen across the shaft: pistons between the two tracks")),
+            &QToolButton::clicked, this, &SpaceView::showFromSide);
+    connect(add(tr("On a roller"), tr("Close to the inlet roller of cylinder 1 on its track")),
+            &QToolButton::clicked, this, &SpaceView::showRoller);
+    auto* exploded =
+        add(tr("Exploded"), tr("Tracks, pistons and rollers drawn apart along the shaft"));
+    exploded->setCheckable(true);
+    exploded->setChecked(view_.apart > 0.0F);
+    connect(exploded, &QToolButton::toggled, this, &SpaceView::setExploded);
+    layout->addStretch(1);
+    return row;
+}
+
+void SpaceView::look(float azimuth, float height, float distance, bool onRoller) {
+    if (!solid_)
+        return;
+    EngineSolid::View view = solid_->view();
+    view.azimuth = azimuth;
+    view.height = height;
+    view.distance = distance;
+    view.onRoller = onRoller;
+    solid_->setView(view);
+}
+
+void SpaceView::showWhole() {
+    const EngineSolid::View first;
+    look(first.azimuth, first.height, first.distance, false);
+}
+
+void SpaceView::showAlongShaft() {
+    look(-90.0F, 0.0F, 1.0F, false);
+}
+
+void SpaceView::showFromSide() {
+    look(0.0F, 0.0F, 1.0F, false);
+}
+
+void SpaceView::showRoller() {
+    look(232.0F, 36.0F, 0.28F, true); // from outside, on the face that it runs on
+}
+
+void SpaceView::setExploded(bool exploded) {
+    if (!solid_)
+        return;
+    EngineSolid::View view = solid_->view();
+    view.apart = exploded ? 1.0F : 0.0F;
+    solid_->setView(view);
 }
 
 void SpaceView::showGeometry(const GeometryPointer& geometry) {
@@ -42,7 +112,11 @@ void SpaceView::showEvent(QShowEvent* event) {
             solid_->showSolution(solution_);
         if (geometry_)
             solid_->showGeometry(geometry_);
-        layout()->addWidget(solid_);
+        if (!buttons_) {
+            buttons_ = makeButtons();
+            layout()->addWidget(buttons_);
+        }
+        static_cast<QVBoxLayout*>(layout())->addWidget(solid_, 1);
         setFocusProxy(solid_);
     }
     QWidget::showEvent(event);

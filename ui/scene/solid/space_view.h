@@ -23,16 +23,28 @@ class SpaceView : public QWidget {
     /// Null while out of sight.
     EngineSolid* solid() const { return solid_; }
 
+  public Q_SLOTS:
+    /// The whole engine from the first place.
+    void showWhole();
+    void showAlongShaft();
+    void showFromSide();
+    void showRoller();
+    void setExploded(bool exploded);
+
   protected:
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
   private:
+    QWidget* makeButtons();
+    void look(float azimuth, float height, float distance, bool onRoller);
+
     TurnCursor& cursor_;
     GeometryPointer geometry_;
     SolutionPointer solution_;
     EngineSolid::View view_;
     EngineSolid* solid_ = nullptr;
+    QWidget* buttons_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/file.h"
+#include "core/design/schedules.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
@@ -145,10 +146,6 @@ AdjusterPanel::Control AdjusterPanel::makeControl(const std::string& path, const
     control.slider->setTickPosition(QSlider::TicksBelow);
     control.slider->setMinimumWidth(120);
     control.slider->setAccessibleName(label);
-    const QString help = tr("Changes the design at once; the table shows what that does to "
-                            "compression and timing");
-    control.slider->setToolTip(help);
-    control.box->setToolTip(help);
     control.slider->setObjectName(QString::fromStdString(path));
     scaleBox(control);
     control.box->setKeyboardTracking(false);
@@ -200,7 +197,15 @@ void AdjusterPanel::showDesign(const design::Design& design) {
     hasDesign_ = true;
     showing_ = true;
     const auto& adjuster = design.mechanism.adjuster;
-    const auto put = [](const Control& control, double value) {
+    const auto put = [&](const Control& control, double value) {
+        const bool follows = design::scheduleOf(design, control.path) != nullptr;
+        for (QWidget* part : std::initializer_list<QWidget*>{control.slider, control.box}) {
+            part->setEnabled(!follows);
+            part->setToolTip(follows ? tr("Follows the speed by a schedule, which is changed on "
+                                          "the strip below the torque curve")
+                                     : tr("Changes the design at once; the table shows what that "
+                                          "does to compression and timing"));
+        }
         if (!control.slider->isSliderDown())
             control.slider->setValue(static_cast<int>(std::lround(value / sliderStep)));
         control.box->setValue(unitFor(control.unit).shown(value));

@@ -9,6 +9,8 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -20,37 +22,43 @@ namespace {
 
 // Nearer than this the shaft stands at the event: keys and sliders move in such steps.
 constexpr double atEvent = 0.05 * units::degree;
+constexpr double headingShare = 1.6, textShare = 1.2; ///< of the size of other words
+constexpr int lineLength = 60;                        ///< of a line of text, in letters
+
+QFont scaled(QFont font, double share, bool bold) {
+    font.setPointSizeF(font.pointSizeF() * share);
+    font.setBold(bold);
+    return font;
+}
 
 } // namespace
 
 StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("studentWalk"));
     setAccessibleName(tr("Walk through one cycle"));
-    title_ = new QLabel(this);
-    QFont heading = title_->font();
-    heading.setBold(true);
-    heading.setPointSizeF(heading.pointSizeF() * 1.2);
-    title_->setFont(heading);
-    text_ = new QLabel(this);
-    text_->setWordWrap(true);
-    text_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    text_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    text_->setMinimumWidth(200);
+    auto* card = new QScrollArea(this);
+    card->setFrameShape(QFrame::NoFrame);
+    card->setWidgetResizable(true);
+    card->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    card->setFocusPolicy(Qt::NoFocus);
+    card->setWidget(makeCard());
     place_ = new QLabel(this);
     back_ = new QPushButton(tr("&Back"), this);
     on_ = new QPushButton(tr("&Next"), this);
+    auto* tasks = new QPushButton(tr("&Tasks"), this);
     back_->setToolTip(tr("To the step before (Page Up)"));
     on_->setToolTip(tr("Turn the shaft to the next event and tell what happens there (Page Down)"));
+    tasks->setToolTip(tr("Short tasks on this engine, with hints and answers"));
     on_->setDefault(true);
     auto* buttons = new QHBoxLayout;
-    buttons->addWidget(place_);
-    buttons->addStretch(1);
+    buttons->addWidget(tasks);
+    buttons->addWidget(place_, 1);
     buttons->addWidget(back_);
     buttons->addWidget(on_);
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(title_);
-    layout->addWidget(text_, 1);
+    layout->addWidget(card, 1);
     layout->addLayout(buttons);
+    connect(tasks, &QPushButton::clicked, this, &StudentWalk::tasksWanted);
     connect(on_, &QPushButton::clicked, this, &StudentWalk::goOn);
     connect(back_, &QPushButton::clicked, this, &StudentWalk::goBack);
     travel_.setEasingCurve(QEasingCurve::InOutSine);
@@ -64,6 +72,45 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     });
     connect(&Units::instance(), &Units::changed, this, &StudentWalk::retell);
     retell();
+}
+
+QWidget* StudentWalk::makeCard() {
+    auto* page = new QWidget;
+    title_ = new QLabel(page);
+    title_->setFont(scaled(font(), headingShare, true));
+    title_->setWordWrap(true);
+    text_ = new QLabel(page);
+    formula_ = new QLabel(page);
+    question_ = new QLabel(page);
+    answer_ = new QLabel(page);
+    reveal_ = new QToolButton(page);
+    reveal_->setText(tr("Show the answer"));
+    reveal_->setToolTip(tr("Think first: then read the answer"));
+    formula_->setFrameShape(QFrame::StyledPanel);
+    formula_->setMargin(6);
+    auto* layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 4, 0);
+    layout->setSpacing(8);
+    layout->addWidget(title_);
+    const int widest =
+        QFontMetrics(scaled(font(), textShare, false)).averageCharWidth() * lineLength;
+    for (QLabel* label : {text_, formula_, question_, answer_}) {
+        label->setFont(scaled(font(), textShare, label == question_));
+        label->setWordWrap(true);
+        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+        label->setMaximumWidth(widest);
+        layout->addWidget(label);
+    }
+    text_->setMinimumWidth(200);
+    layout->insertWidget(layout->indexOf(answer_), reveal_, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    connect(reveal_, &QToolButton::clicked, this, [this] {
+        answer_->show();
+        reveal_->hide();
+        answer_->setFocus(Qt::OtherFocusReason);
+    });
+    return page;
 }
 
 void StudentWalk::showGeometry(const GeometryPointer& geometry) {
@@ -102,17 +149,9 @@ void StudentWalk::follow() {
     if (step_ >= 0 && !steps_.empty()) {
         // Events repeat every period; passed last is the one with the least way back to it.
         const double theta = engine_.angleOfCylinder(cylinder_, cursor_.angle()) + atEvent;
-        const double period = engine_.pair().period();
-        double least = period;
-        for (std::size_t i = 0; i < steps_.size(); ++i) {
-            const double turns = (theta - steps_[i].theta) / period;
-            const double past = (turns - std::floor(turns)) * period;
-            if (past < least) {
-                least = past;
-                step_ = static_cast<int>(i);
-            }
-        }
-        beyond_ = std::max(0.0, least - atEvent);
+        const PassedStep passed = lastPassed(steps_, theta, engine_.pair().period());
+        step_ = passed.index;
+        beyond_ = std::max(0.0, passed.beyond - atEvent);
         if (beyond_ < atEvent)
             beyond_ = 0.0;
     }
@@ -140,7 +179,22 @@ void StudentWalk::tell() {
     back_->setEnabled(told);
     on_->setEnabled(!steps_.empty());
     on_->setText(told && step_ + 1 == steps() ? tr("&From the start") : tr("&Next"));
+    tellLesson();
     showTone();
+}
+
+void StudentWalk::tellLesson() {
+    const WalkStep lesson = step_ >= 0 ? steps_[static_cast<std::size_t>(step_)] : WalkStep{};
+    formula_->setText(lesson.formula);
+    formula_->setVisible(!lesson.formula.isEmpty());
+    question_->setText(lesson.question);
+    question_->setVisible(!lesson.question.isEmpty());
+    answer_->setText(lesson.answer);
+    if (lessonOf_ == step_)
+        return;
+    lessonOf_ = step_; // an answer that was read stays while the shaft turns on to the next event
+    answer_->hide();
+    reveal_->setVisible(!lesson.answer.isEmpty());
 }
 
 void StudentWalk::showTone() {
@@ -201,6 +255,14 @@ void StudentWalk::goBack() {
         --step_;
     if (step_ >= 0)
         travelTo(shaftAngle(steps_[static_cast<std::size_t>(step_)]));
+    tell();
+}
+
+void StudentWalk::goTo(int step) {
+    if (step < 0 || step >= steps())
+        return;
+    step_ = step;
+    travelTo(shaftAngle(steps_[static_cast<std::size_t>(step_)]));
     tell();
 }
 

@@ -8,13 +8,15 @@
 
 class QLabel;
 class QPushButton;
+class QScrollArea;
+class QToolButton;
 
 namespace lobewright::ui {
 
 /// Steps through one cycle event by event, moves the common cursor there and says what happens and
 /// why. Page Up and Page Down, or the two buttons, go back and on. When the shaft is turned by
 /// other means, the text follows: the event last passed, paler, with how far the shaft stands
-/// beyond it.
+/// beyond it. Below it a formula with the numbers of the engine, and a question.
 class StudentWalk : public QWidget {
     Q_OBJECT
 
@@ -35,17 +37,24 @@ class StudentWalk : public QWidget {
   public Q_SLOTS:
     void goOn();
     void goBack();
+    /// To the step of this index; nothing where there is none.
+    void goTo(int step);
     void start();
     void setCylinder(int index);
     /// Another design was opened: the page before the first step.
     void reset();
+
+  Q_SIGNALS:
+    void tasksWanted();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
   private:
+    QWidget* makeCard();
     void tell();
+    void tellLesson();
     void retell();
     void travelTo(double theta);
     void moveTo(double theta);
@@ -64,9 +73,14 @@ class StudentWalk : public QWidget {
     QVariantAnimation travel_;
     QLabel* title_;
     QLabel* text_;
+    QLabel* formula_;
+    QLabel* question_;
+    QLabel* answer_;
+    QToolButton* reveal_;
     QLabel* place_;
     QPushButton* back_;
     QPushButton* on_;
+    int lessonOf_ = -2; ///< step whose question is shown
 };
 
 } // namespace lobewright::ui

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/words.h"
+#include "ui/scene/walk/walk_lessons.h"
 
 #include <QCoreApplication>
 
@@ -36,6 +37,7 @@ class Teller {
     WalkStep inletOpens() const;
     WalkStep outerDeadCentre() const;
     WalkStep firstClosing() const;
+    std::optional<WalkStep> hardestPush() const;
 
   private:
     QString bar(double theta) const {
@@ -81,6 +83,7 @@ WalkStep Teller::charged() const {
     const auto& cycles = engine_.timing().cycles();
     const double theta = cycles.back().lastClosing() - period;
     WalkStep step{theta, Words::tr("The ports close"), {}};
+    step.event = WalkEvent::portsClose;
     const double ratio = engine_.pair().volume(theta) / engine_.pair().volume(cycle_.centres.idc);
     step.text =
         knowsGas()
@@ -101,6 +104,7 @@ WalkStep Teller::charged() const {
 
 WalkStep Teller::ignition(double theta) const {
     WalkStep step{theta, Words::tr("Combustion starts"), {}};
+    step.event = WalkEvent::combustion;
     const auto gas = engine_.gasAt(theta);
     step.text = Words::tr("The charge, squeezed to %1 and %2, starts to burn %3.")
                     .arg(bar(theta), gas ? shown(gas->temperature, in::kelvin, 0) : QString(),
@@ -157,6 +161,7 @@ QString Teller::burnAtRest() const {
 WalkStep Teller::innerDeadCentre() const {
     const double theta = cycle_.centres.idc;
     WalkStep step{theta, Words::tr("Inner dead centre"), {}};
+    step.event = WalkEvent::innerDeadCentre;
     step.text =
         (isOneSided()
              ? Words::tr(
@@ -183,6 +188,7 @@ WalkStep Teller::innerDeadCentre() const {
 
 WalkStep Teller::peak(double theta) const {
     WalkStep step{theta, Words::tr("Highest pressure"), {}};
+    step.event = WalkEvent::highestPressure;
     step.text = Words::tr("Pressure peaks at %1, %2.").arg(bar(theta), fromIdc(theta));
     const auto inlet = engine_.channel("contact_force_inlet_N", theta);
     const auto exhaust = engine_.channel("contact_force_exhaust_N", theta);
@@ -210,6 +216,7 @@ WalkStep Teller::peak(double theta) const {
 WalkStep Teller::exhaustOpens() const {
     const double theta = cycle_.exhaustOpens;
     WalkStep step{theta, Words::tr("The exhaust opens"), {}};
+    step.event = WalkEvent::exhaustOpens;
     if (isOneSided())
         step.text = knowsGas() ? Words::tr("The piston uncovers the exhaust ports with %1 still in "
                                            "the chamber.")
@@ -256,6 +263,7 @@ QString Teller::blowdown() const {
 WalkStep Teller::inletOpens() const {
     const double theta = cycle_.inletOpens;
     WalkStep step{theta, Words::tr("The inlet opens"), {}};
+    step.event = WalkEvent::inletOpens;
     const auto supply = engine_.pressureOutside(End::inlet);
     if (!knowsGas() || !supply) {
         step.text = Words::tr("The inlet piston uncovers its ports. Fresh gas can enter at this "
@@ -295,6 +303,7 @@ QString Teller::flowThrough() const {
 WalkStep Teller::outerDeadCentre() const {
     const double theta = cycle_.centres.odc;
     WalkStep step{theta, Words::tr("Outer dead centre"), {}};
+    step.event = WalkEvent::outerDeadCentre;
     step.text =
         (isOneSided()
              ? Words::tr(
@@ -323,6 +332,7 @@ WalkStep Teller::firstClosing() const {
     const double theta = std::min(cycle_.exhaustCloses, cycle_.inletCloses);
     WalkStep step{
         theta, exhaustFirst ? Words::tr("The exhaust closes") : Words::tr("The inlet closes"), {}};
+    step.event = WalkEvent::firstClosing;
     step.text = exhaustFirst ? Words::tr("The exhaust ports close %1 before the inlet ports.")
                                    .arg(span(cycle_.afterCharge()))
                              : Words::tr("The inlet ports close %1 before the exhaust ports.")
@@ -357,6 +367,36 @@ QString Teller::exhaustRemains() const {
                      "exhaust lead would turn the order round.");
 }
 
+/// Where this cylinder turns the shaft most.
+std::optional<WalkStep> Teller::hardestPush() const {
+    const auto* solution = engine_.solution();
+    const auto* torque = solution ? solution->channel("torque_cylinder_Nm") : nullptr;
+    if (!torque || torque->values.size() != solution->theta.size() || isMotored())
+        return std::nullopt;
+    double most = 0.0, theta = 0.0;
+    for (Eigen::Index i = 0; i < torque->values.size(); ++i) {
+        if (torque->values[i] > most) {
+            most = torque->values[i];
+            theta = solution->theta[i];
+        }
+    }
+    if (most <= 0.0)
+        return std::nullopt;
+    const double idc = cycle_.centres.idc;
+    WalkStep step{
+        idc + std::remainder(theta - idc, engine_.pair().period()), Words::tr("Hardest push"), {}};
+    step.event = WalkEvent::hardestPush;
+    const double steep = engine_.channel("pressure_angle_inlet_deg", step.theta).value_or(0.0);
+    step.text = Words::tr("Here the shaft is pushed hardest, %1: the pressure has fallen to %2, "
+                          "but the track is now %3 steep.")
+                    .arg(fromIdc(step.theta), bar(step.theta),
+                         words::degrees(std::abs(steep) * units::degree, 0));
+    step.text += QLatin1Char(' ');
+    step.text += Words::tr("This cylinder alone turns the shaft with %1.")
+                     .arg(amountText(withDecimals(most, in::Nm, 0)));
+    return step;
+}
+
 } // namespace
 
 std::vector<WalkStep> walkSteps(const ShownEngine& engine) {
@@ -383,9 +423,24 @@ std::vector<WalkStep> walkSteps(const ShownEngine& engine) {
             steps.push_back(teller.peak(cycle.centres.idc + offset));
         }
     }
+    if (auto hardest = teller.hardestPush())
+        steps.push_back(std::move(*hardest));
+    for (WalkStep& step : steps)
+        addLesson(step, engine, cycle);
     std::stable_sort(steps.begin(), steps.end(),
                      [](const WalkStep& a, const WalkStep& b) { return a.theta < b.theta; });
     return steps;
+}
+
+PassedStep lastPassed(const std::vector<WalkStep>& steps, double theta, double period) {
+    PassedStep passed{-1, period};
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const double turns = (theta - steps[i].theta) / period;
+        const double past = (turns - std::floor(turns)) * period;
+        if (past < passed.beyond)
+            passed = {static_cast<int>(i), past};
+    }
+    return passed;
 }
 
 QString walkOpening(const ShownEngine& engine) {

@@ -1,0 +1,125 @@
+#include "app/cli/command.h"
+#include "app/cli/design_input.h"
+#include "app/cli/files.h"
+#include "app/cli/number_option.h"
+#include "app/cli/progress.h"
+#include "app/cli/say.h"
+#include "app/cli/steps_option.h"
+#include "core/design/file.h"
+#include "core/printable.h"
+#include "core/study/schedule_search.h"
+#include "core/units.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+
+namespace lobewright::cli {
+
+namespace {
+
+struct ScheduleArguments {
+    std::string design;
+    study::ScheduleGoal goal;
+    study::MapSteps speeds;
+    std::string file;
+};
+
+std::string shown(const std::optional<double>& value) {
+    return value ? fmt::format("{:.6g}", *value) : std::string("-");
+}
+
+void showRows(const study::ScheduleAnswer& answer) {
+    put("{:>10} {:>12} {:>12} {:>12} {:>10} {:>10} {:>10}\n", "speed_rpm", "fixed_Nm", "best_Nm",
+        "value", "change_%", "knock", "peak_bar");
+    for (const study::ScheduleRow& row : answer.rows) {
+        const auto of = [&](auto part) {
+            return row.best ? std::optional<double>(part(*row.best)) : std::nullopt;
+        };
+        const auto gain = row.gain();
+        put("{:>10.6g} {:>12} {:>12} {:>12} {:>10} {:>10} {:>10}{}\n", row.speed,
+            shown(row.fixed ? std::optional(row.fixed->torque) : std::nullopt),
+            shown(of([](const auto& best) { return best.torque; })),
+            shown(of([](const auto& best) { return best.value; })),
+            gain ? fmt::format("{:+.1f}", 100.0 * *gain) : std::string("-"),
+            row.best ? shown(row.best->knockIntegral) : std::string("-"),
+            shown(of([](const auto& best) { return best.peakPressure; })),
+            row.best && !row.best->isWithin ? "  beyond the limits" : "");
+    }
+}
+
+int findSchedule(ScheduleArguments given) {
+    const auto loaded = loadOrReport(given.design);
+    if (const int* status = std::get_if<int>(&loaded)) {
+        return *status;
+    }
+    const auto& design = std::get<design::Design>(loaded);
+    const OutputFile out("--out", given.file, {given.design});
+    if (const int status = out.check()) {
+        return status;
+    }
+    const auto& [from, to, count] = given.speeds;
+    given.goal.speeds = study::evenlySpaced(std::min(from, to), std::max(from, to), count);
+    if (!given.goal.knockIntegral) {
+        given.goal.knockIntegral = design.limits.knockIntegral.warning;
+    }
+    if (!given.goal.peakPressure) {
+        given.goal.peakPressure = design.limits.peakPressure.warning / units::bar;
+    }
+    bool wasInterrupted = false;
+    const auto answer = [&] {
+        Progress progress;
+        auto found = study::findSchedule(design, given.goal, progress);
+        wasInterrupted = progress.isInterrupted();
+        return found;
+    }();
+    if (wasInterrupted) {
+        say("stopped; nothing was written\n");
+        return interrupted;
+    }
+    if (!answer) {
+        report(given.design, answer.problems());
+        return wrongUsage;
+    }
+    showRows(*answer);
+    const design::Schedule schedule = answer->schedule();
+    if (schedule.speed.empty()) {
+        say("{}: not solvable at any speed: {}\n", printable(given.design),
+            printable(answer->rows.front().failure.english()));
+        return notSolvable;
+    }
+    put("{}\n", printable(study::scheduleInWords(*answer).english()));
+    return out.write(design::writeDesign(study::withSchedule(design, schedule)));
+}
+
+} // namespace
+
+void addSchedule(CLI::App& program, Action& action) {
+    CLI::App* command = addCommand(program, "schedule",
+                                   "Find the value of one input at each speed that gives the "
+                                   "highest torque within limits; write the design with it");
+    const auto given = std::make_shared<ScheduleArguments>();
+    addDesignFile(*command, given->design);
+    command
+        ->add_option("--vary", given->goal.input,
+                     "JSON pointer of the input, /mechanism/adjuster/setting_deg")
+        ->required()
+        ->type_name("POINTER");
+    addNumber(*command, "--from", given->goal.from, "Lower end of its range, as in the file")
+        ->required();
+    addNumber(*command, "--to", given->goal.to, "Upper end of its range")->required();
+    addSteps(*command, "--speeds", given->speeds, "Shaft speeds [1/min], ends included")
+        ->required();
+    addNumber(*command, "--knock", given->goal.knockIntegral,
+              "Largest knock integral; the design's warning unless given");
+    addNumber(*command, "--peak-pressure", given->goal.peakPressure,
+              "Largest peak pressure [bar]; the design's warning unless given");
+    command->add_option("--out", given->file, "Design file to write")
+        ->required()
+        ->type_name("DESIGN");
+    command->callback([&action, given] { action = [given] { return findSchedule(*given); }; });
+}
+
+} // namespace lobewright::cli

@@ -1,0 +1,509 @@
+#include "core/claims/verdict_rows.h"
+
+#include "core/claims/claims_basis.h"
+#include "core/claims/claims_keys.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+namespace lobewright::study {
+
+namespace {
+
+constexpr RowSubject subjects[] = {
+    {.path = "/figures/power",
+     .at = "/figures/power_speed",
+     .findings = {"mean-effective-pressure-at-power", "specific-power", "charging-ratio",
+                  "lowest-power-speed"},
+     .figure = "brake_power_kW",
+     .result = "peak_power_kW",
+     .resultUnit = &in::kW},
+    {.path = "/figures/power_speed",
+     .findings = {"lowest-power-speed"},
+     .field = "/running/speed_rpm",
+     .result = "peak_power_speed_rpm",
+     .resultUnit = &in::turnsPerMinute,
+     .partOf = "/figures/power"},
+    {.path = "/figures/torque",
+     .at = "/figures/torque_speed",
+     .findings = {"mean-effective-pressure-at-torque", "power-at-torque", "lowest-power-speed"},
+     .figure = "brake_torque_Nm",
+     .result = "peak_torque_Nm",
+     .resultUnit = &in::Nm},
+    {.path = "/figures/torque_speed",
+     .findings = {},
+     .field = "/running/speed_rpm",
+     .result = "peak_torque_speed_rpm",
+     .resultUnit = &in::turnsPerMinute,
+     .partOf = "/figures/torque"},
+    {.path = "/figures/maximum_speed",
+     .findings = {"mean-piston-speed"},
+     .field = "/running/speed_rpm"},
+    {.path = "/figures/mean_effective_pressure",
+     .findings = {"mean-effective-pressure-at-torque", "mean-effective-pressure-at-power"},
+     .figure = "bmep_bar",
+     .result = "bmep_bar",
+     .resultUnit = &in::bar},
+    {.path = "/figures/mean_piston_speed",
+     .findings = {"mean-piston-speed", "mean-piston-speed-given"},
+     .figure = "mean_piston_speed_inlet_m_per_s",
+     .result = "mean_piston_speed_inlet_m_per_s",
+     .resultUnit = &in::metrePerSecond},
+    {.path = "/figures/efficiency",
+     .findings = {"efficiency"},
+     .figure = "brake_efficiency",
+     .result = "brake_efficiency"},
+    {.path = "/figures/fuel_consumption",
+     .findings = {"efficiency-from-consumption"},
+     .figure = "brake_specific_fuel_g_per_kWh",
+     .result = "brake_specific_fuel_g_per_kWh",
+     .resultUnit = &in::gPerKWh},
+    {.path = "/figures/friction_pressure",
+     .findings = {"indicated-pressure-at-torque", "indicated-pressure-at-power"},
+     .figure = "fmep_bar",
+     .result = "fmep_bar",
+     .resultUnit = &in::bar},
+    {.path = "/figures/air_ratio", .findings = {"air-needed"}, .field = "/gas/lambda"},
+    {.path = "/engine/displacement",
+     .findings = {"specific-power"},
+     .figure = "displacement_cm3",
+     .result = "displacement_cm3",
+     .resultUnit = &in::cm3},
+    {.path = "/engine/events_per_turn",
+     .findings = {"cycles-per-turn"},
+     .figure = "power_strokes_per_turn"},
+    {.path = "/engine/charge_pressure",
+     .findings = {"charge-available", "supply-power"},
+     .figure = "supply_pressure_bar",
+     .result = "supply_pressure_bar",
+     .resultUnit = &in::bar},
+    {.path = "/engine/mass", .findings = {"power-per-mass"}},
+    {.path = "/engine/compression_ratio",
+     .figure = "compression_ratio",
+     .result = "compression_ratio"},
+    {.path = "/engine/highest_compression_ratio",
+     .figure = "compression_ratio",
+     .result = "compression_ratio"},
+    {.path = "/engine/diameter", .field = "/mechanism/pitch_radius_mm"},
+    {.path = "/engine/length", .field = "/mechanism/piston/length_mm"},
+};
+
+RowOutcome outcomeOf(Verdict verdict) {
+    switch (verdict) {
+    case Verdict::contradictory:
+        return RowOutcome::contradictory;
+    case Verdict::outsideBand:
+        return RowOutcome::beyond;
+    case Verdict::outsideEstimate:
+        return RowOutcome::beyondEstimate;
+    case Verdict::implausible:
+        return RowOutcome::implausible;
+    case Verdict::onlyWithBoost:
+        return RowOutcome::onlyWithBoost;
+    case Verdict::ambitious:
+        return RowOutcome::ambitious;
+    case Verdict::ordinary:
+        return RowOutcome::ordinary;
+    case Verdict::computed:
+        break;
+    }
+    return RowOutcome::computed;
+}
+
+RowOutcome outcomeOf(Outcome outcome) {
+    switch (outcome) {
+    case Outcome::disagrees:
+        return RowOutcome::disagrees;
+    case Outcome::doubtful:
+        return RowOutcome::doubtful;
+    case Outcome::agrees:
+        return RowOutcome::agrees;
+    case Outcome::open:
+        break;
+    }
+    return RowOutcome::open;
+}
+
+/// Three digits, five where the number has that many before its point.
+Message withUnit(double value, const std::string& unit) {
+    const int digits = std::abs(value) >= 1e3 ? 5 : 3;
+    const Unit* known = findUnit(unit);
+    return known != nullptr ? Message(LW_TEXT("%1"), amountIn(*known, value, digits))
+                            : Message(LW_TEXT("%1 %2"), number(value, digits), unit);
+}
+
+RowWorking workingOf(const Finding& finding) {
+    const bool isPlain = finding.verdict == Verdict::computed || !finding.readings.empty();
+    return {finding.quantity,
+            Message(LW_TEXT("%1 = %2"), finding.formula, finding.substituted),
+            finding.readings.empty() ? withUnit(finding.value, finding.unit) : Message(),
+            isPlain ? TextId{} : name(finding.verdict),
+            finding.band,
+            finding.source,
+            finding.note,
+            finding.readings,
+            finding.unit};
+}
+
+/// "Required charging efficiency: 1.4"; where it is open which value, all of them.
+Message summaryOf(const Finding& finding) {
+    if (finding.readings.empty()) {
+        return {LW_TEXT("%1: %2"), finding.quantity, withUnit(finding.value, finding.unit)};
+    }
+    Message all;
+    for (const Reading& reading : finding.readings) {
+        all = joined(
+            all, Message(LW_TEXT("%1: %2"), reading.what, withUnit(reading.value, finding.unit)));
+    }
+    return {LW_TEXT("%1: %2"), finding.quantity, all};
+}
+
+VerdictCell entryCell(Message text, std::string path) {
+    VerdictCell cell;
+    cell.text = std::move(text);
+    cell.opens = VerdictCell::Opens::entry;
+    cell.target = std::move(path);
+    return cell;
+}
+
+/// The given numbers of a turn, or of the volume, held against each other where all are there.
+class OwnArithmetic {
+  public:
+    explicit OwnArithmetic(const ClaimsReport& report) : report_(report) {}
+
+    std::optional<RowWorking> of(std::string_view path) const {
+        return path == "/engine/displacement"      ? displacement()
+               : path == "/engine/events_per_turn" ? events()
+                                                   : std::nullopt;
+    }
+
+  private:
+    std::optional<RowWorking> displacement() const {
+        const ClaimedEngine& engine = report_.claims.engine;
+        if (!engine.bore || !engine.stroke || !engine.pistons) {
+            return std::nullopt;
+        }
+        const double litres = *engine.pistons * units::pi / 4.0 * engine.bore->si *
+                              engine.bore->si * engine.stroke->si * 1e3;
+        return RowWorking{LW_TEXT("Displacement from bore and stroke"),
+                          fmt::format("{:.6g}·π/4·({})²·{}", *engine.pistons,
+                                      study::text(*engine.bore), study::text(*engine.stroke)),
+                          withUnit(litres, "L"),
+                          {},
+                          {},
+                          LW_TEXT("definition"),
+                          {},
+                          {}};
+    }
+    std::optional<RowWorking> events() const {
+        const ClaimedEngine& engine = report_.claims.engine;
+        const double m = engine.reciprocations.value_or(engine.drive == Drive::crank ? 1.0 : 0.0);
+        if (!engine.cycle || !engine.cylinders || m <= 0.0) {
+            return std::nullopt;
+        }
+        const bool isTwoStroke = *engine.cycle == StrokeCycle::twoStroke;
+        const double counted = *engine.cylinders * m * (isTwoStroke ? 1.0 : 0.5);
+        return RowWorking{LW_TEXT("Power strokes counted from chambers and reciprocations"),
+                          Message(LW_TEXT("%1 chambers·%2 reciprocations·%3"),
+                                  number(*engine.cylinders, 6), number(m, 6),
+                                  number(isTwoStroke ? 1.0 : 0.5)),
+                          Message(LW_TEXT("%1"), number(counted, 6)),
+                          {},
+                          {},
+                          LW_TEXT("definition"),
+                          {},
+                          {}};
+    }
+
+    const ClaimsReport& report_;
+};
+
+bool isInConflict(const ClaimsReport& report, std::string_view path) {
+    return std::ranges::any_of(report.conflicts, [path](const Conflict& conflict) {
+        return std::ranges::find(conflict.paths, path) != conflict.paths.end();
+    });
+}
+
+/// Strongest first; of equals as listed.
+std::vector<const Finding*> findingsOf(const ClaimsReport& report, const RowSubject& subject) {
+    std::vector<const Finding*> found;
+    for (const std::string_view id : subject.findings) {
+        if (const Finding* finding = id.empty() ? nullptr : report.finding(id)) {
+            found.push_back(finding);
+        }
+    }
+    std::ranges::stable_sort(found, {},
+                             [](const Finding* finding) { return outcomeOf(finding->verdict); });
+    return found;
+}
+
+void addOwnArithmetic(const ClaimsReport& report, const RowSubject& subject, VerdictRow& row) {
+    auto own = OwnArithmetic(report).of(subject.path);
+    if (!own) {
+        return;
+    }
+    row.outcome =
+        isInConflict(report, subject.path) ? RowOutcome::contradictory : RowOutcome::agrees;
+    row.confidence = Confidence::high;
+    row.arithmetic.text = {LW_TEXT("%1: %2"), own->quantity, own->value};
+    row.workings.insert(row.workings.begin(), std::move(*own));
+}
+
+VerdictRow figureRow(const ClaimsReport& report, const RowSubject& subject) {
+    VerdictRow row;
+    row.id = subject.path;
+    row.what = claimLabel(subject.path);
+    Message published = publishedText(report.claims, subject.path);
+    const Message at = publishedText(report.claims, subject.at);
+    if (!at.empty()) {
+        published = {LW_TEXT("%1 at %2"), published, at};
+    }
+    row.published = entryCell(std::move(published), row.id);
+    for (const Finding* finding : findingsOf(report, subject)) {
+        if (row.workings.empty()) {
+            row.arithmetic.text = summaryOf(*finding);
+            row.outcome = outcomeOf(finding->verdict);
+            // A band, an assumption or a bound: not arithmetic on the given numbers alone.
+            row.confidence = finding->band.empty() && finding->note.empty() ? Confidence::high
+                                                                            : Confidence::medium;
+        }
+        row.workings.push_back(workingOf(*finding));
+    }
+    addOwnArithmetic(report, subject, row);
+    if (row.arithmetic.text.empty()) {
+        row.arithmetic.why = subject.findings.front().empty()
+                                 ? LW_TEXT("no arithmetic on published figures speaks to it")
+                                 : LW_TEXT("too few numbers are given to compute anything from it");
+    } else {
+        row.arithmetic.opens = VerdictCell::Opens::working;
+        row.arithmetic.target = row.id;
+    }
+    return row;
+}
+
+Message listed(const std::vector<Message>& messages) {
+    Message all;
+    for (const Message& message : messages) {
+        all = all.empty() ? message : Message(LW_TEXT("%1, %2"), all, message);
+    }
+    return all;
+}
+
+VerdictRow conflictRow(const ClaimsReport& report, std::size_t index) {
+    const Conflict& conflict = report.conflicts[index];
+    VerdictRow row;
+    row.id = fmt::format("conflict/{}", index);
+    std::vector<Message> names, texts;
+    for (const std::string& path : conflict.paths) {
+        names.emplace_back(claimLabel(path));
+        texts.push_back(publishedText(report.claims, path));
+        row.given.push_back(claimLabel(path));
+    }
+    row.what = listed(names);
+    row.published = entryCell(listed(texts), conflict.paths.front());
+    row.arithmetic = {conflict.message, {}, VerdictCell::Opens::working, row.id};
+    row.workings.push_back({conflict.message, conflict.arithmetic, {}, {}, {}, {}, {}, {}});
+    row.outcome = outcomeOf(conflict.verdict);
+    row.confidence = Confidence::high;
+    return row;
+}
+
+VerdictRow statementRow(const ClaimsReport& report, std::size_t index) {
+    const StatementRow& said = report.statements[index];
+    VerdictRow row;
+    row.id = fmt::format("/statements/{}", index);
+    row.what = Message(said.statement.claim);
+    row.isQuoted = true;
+    row.published = entryCell(row.what, row.id);
+    row.arithmetic.text = said.computed;
+    row.arithmetic.opens = VerdictCell::Opens::working;
+    row.arithmetic.target = row.id;
+    row.workings.push_back({said.computed, said.arithmetic, {}, {}, {}, {}, {}, {}});
+    row.outcome = outcomeOf(said.outcome);
+    row.confidence = said.confidence;
+    row.overturnedBy = said.overturnedBy;
+    return row;
+}
+
+/// Calls f(key, group) for the key at this path.
+template <class ClaimsType, class F>
+void withKey(ClaimsType& claims, std::string_view path, F f) {
+    forEachGroup([&](std::string_view group, const auto& keys, auto member) {
+        for (const auto& key : keys) {
+            if (path == fmt::format("/{}/{}", group, key.name)) {
+                f(key, claims.*member);
+            }
+        }
+    });
+}
+
+} // namespace
+
+std::span<const RowSubject> rowSubjects() {
+    return subjects;
+}
+
+RowSubject subjectOf(const Statement& statement) {
+    RowSubject subject;
+    switch (statement.kind) {
+    case StatementKind::strokes:
+    case StatementKind::eventsPerChamberAndTurn:
+        subject.figure = "cycles_per_turn";
+        break;
+    case StatementKind::eventsPerTurn:
+        subject.figure = "power_strokes_per_turn";
+        break;
+    case StatementKind::boosted:
+        subject.figure = subject.result = "supply_pressure_bar";
+        subject.resultUnit = &in::bar;
+        break;
+    case StatementKind::balanced:
+        subject.figure = subject.result = "shaking_force_peak_N";
+        subject.resultUnit = &in::N;
+        break;
+    case StatementKind::timesUsual:
+        if (statement.measure == UsualMeasure::powerStrokes) {
+            subject.figure = "power_strokes_per_turn";
+        } else if (statement.measure == UsualMeasure::efficiency) {
+            subject.figure = subject.result = "brake_efficiency";
+        } else if (statement.measure == UsualMeasure::torquePerDisplacement) {
+            subject.figure = subject.result = "bmep_bar";
+            subject.resultUnit = &in::bar;
+        } else {
+            subject.figure = "brake_power_kW";
+            subject.result = "peak_power_kW";
+            subject.resultUnit = &in::kW;
+        }
+        break;
+    case StatementKind::firingInterval:
+        subject.figure = "shortest_firing_interval_deg";
+        break;
+    case StatementKind::compressionRange:
+        subject.figure = subject.result = "compression_ratio";
+        break;
+    case StatementKind::size:
+        subject.field = "/mechanism/pitch_radius_mm";
+        break;
+    case StatementKind::friction:
+        subject.figure = subject.result = "fmep_bar";
+        subject.resultUnit = &in::bar;
+        break;
+    case StatementKind::lowSpeedTorque:
+        subject.figure = "brake_torque_Nm";
+        subject.result = "peak_torque_Nm";
+        subject.resultUnit = &in::Nm;
+        break;
+    case StatementKind::oilConsumption:
+    case StatementKind::other:
+        break;
+    }
+    return subject;
+}
+
+Message publishedText(const Claims& claims, std::string_view path) {
+    Message said;
+    withKey(claims, path, [&said](const auto& key, const auto& group) {
+        if (key.amount != nullptr && group.*(key.amount)) {
+            said = Message(study::text(*(group.*(key.amount))));
+        } else if (key.count != nullptr && group.*(key.count)) {
+            said = Message(LW_TEXT("%1"), asTyped(*(group.*(key.count))));
+        } else if (key.chosen) {
+            const auto chosen = key.chosen(group);
+            said = chosen ? Message(key.words[*chosen].label) : Message();
+        }
+    });
+    return said;
+}
+
+std::optional<double> publishedValue(const Claims& claims, std::string_view path) {
+    std::optional<double> value;
+    withKey(claims, path, [&value](const auto& key, const auto& group) {
+        if (key.amount != nullptr && group.*(key.amount)) {
+            value = (group.*(key.amount))->si;
+        } else if (key.count != nullptr) {
+            value = group.*(key.count);
+        }
+    });
+    return value;
+}
+
+std::vector<VerdictRow> arithmeticRows(const ClaimsReport& report) {
+    std::vector<VerdictRow> rows;
+    for (std::size_t i = 0; i < report.conflicts.size(); ++i) {
+        rows.push_back(conflictRow(report, i));
+    }
+    for (const RowSubject& subject : subjects) {
+        const bool isPart =
+            !subject.partOf.empty() && !publishedText(report.claims, subject.partOf).empty();
+        if (!isPart && !publishedText(report.claims, subject.path).empty()) {
+            rows.push_back(figureRow(report, subject));
+        }
+    }
+    for (std::size_t i = 0; i < report.statements.size(); ++i) {
+        rows.push_back(statementRow(report, i));
+    }
+    return rows;
+}
+
+std::vector<RowWorking> otherWorkings(const ClaimsReport& report,
+                                      const std::vector<VerdictRow>& rows) {
+    std::vector<RowWorking> others;
+    for (const Finding& finding : report.findings) {
+        const bool isShown = std::ranges::any_of(rows, [&finding](const VerdictRow& row) {
+            return std::ranges::any_of(row.workings, [&finding](const RowWorking& working) {
+                return working.quantity == finding.quantity;
+            });
+        });
+        if (!isShown) {
+            others.push_back(workingOf(finding));
+        }
+    }
+    return others;
+}
+
+TextId name(RowOutcome outcome) {
+    switch (outcome) {
+    case RowOutcome::contradictory:
+        return name(Verdict::contradictory);
+    case RowOutcome::disagrees:
+        return name(Outcome::disagrees);
+    case RowOutcome::beyond:
+        return name(Verdict::outsideBand);
+    case RowOutcome::beyondEstimate:
+        return name(Verdict::outsideEstimate);
+    case RowOutcome::implausible:
+        return name(Verdict::implausible);
+    case RowOutcome::onlyWithBoost:
+        return name(Verdict::onlyWithBoost);
+    case RowOutcome::doubtful:
+        return name(Outcome::doubtful);
+    case RowOutcome::ambitious:
+        return name(Verdict::ambitious);
+    case RowOutcome::agrees:
+        return name(Outcome::agrees);
+    case RowOutcome::ordinary:
+        return name(Verdict::ordinary);
+    case RowOutcome::computed:
+        return LW_TEXT("not judged");
+    case RowOutcome::open:
+        break;
+    }
+    return name(Outcome::open);
+}
+
+bool isAgainst(RowOutcome outcome) {
+    return outcome <= RowOutcome::doubtful && outcome != RowOutcome::onlyWithBoost;
+}
+
+std::string_view name(VerdictCell::Opens opens) {
+    static constexpr std::string_view words[] = {"nothing", "entry", "working",
+                                                 "figure",  "field", "result"};
+    return words[static_cast<std::size_t>(opens)];
+}
+
+} // namespace lobewright::study

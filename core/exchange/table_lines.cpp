@@ -1,0 +1,61 @@
+#include "core/exchange/table_lines.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+namespace lobewright::exchange {
+
+namespace {
+
+constexpr std::string_view blanks = " \t\r";
+/// At most this much of a bad line is shown.
+constexpr std::size_t shownBytes = 40;
+
+} // namespace
+
+std::string_view trimmed(std::string_view text) {
+    const std::size_t first = text.find_first_not_of(blanks);
+    if (first == std::string_view::npos) {
+        return {};
+    }
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::vector<std::string> columnsOf(std::string_view line) {
+    const bool hasStrongMark = line.find_first_of(";\t") != std::string_view::npos;
+    const bool hasComma = line.find(',') != std::string_view::npos;
+    const std::string_view marks = hasStrongMark ? ";\t" : hasComma ? "," : " ";
+    std::vector<std::string> columns;
+    for (bool isLast = false; !isLast;) {
+        const std::size_t end = line.find_first_of(marks);
+        columns.emplace_back(trimmed(line.substr(0, end)));
+        isLast = end == std::string_view::npos;
+        line = isLast ? std::string_view() : trimmed(line.substr(end + 1));
+        if (hasStrongMark) {
+            std::ranges::replace(columns.back(), ',', '.');
+        }
+    }
+    return columns;
+}
+
+std::optional<double> numberOf(std::string_view text) {
+    if (text.starts_with('+')) {
+        text.remove_prefix(1);
+    }
+    double value = 0.0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool isWhole = read.ec == std::errc() && read.ptr == text.data() + text.size();
+    return isWhole && std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
+std::string shownLine(std::string_view line) {
+    std::string text;
+    for (char letter : line.substr(0, shownBytes)) {
+        const auto code = static_cast<unsigned char>(letter);
+        text += code < 0x20 || code >= 0x7f ? '?' : letter;
+    }
+    return text;
+}
+
+} // namespace lobewright::exchange

@@ -1,0 +1,94 @@
+#include "core/gas/models/feeder.h"
+
+#include "core/gas/models/supply.h"
+
+#include <boost/math/tools/roots.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lobewright::gas {
+namespace {
+
+/// Where the flow of the wheel is what the blower takes of the air behind it.
+Feeder::Between betweenOf(const TurningWheel& wheel, const Supply& supply, double blown) {
+    const auto stateAt = [&](double flow) {
+        const Compression compression = wheel.compression(flow);
+        return Feeder::Between{flow, intakePressure(supply) * wheel.pressureRatio(flow),
+                               compression.outletTemperature, compression.work};
+    };
+    // the blower's flow goes with the density before it
+    const auto excess = [&](double flow) {
+        const Feeder::Between state = stateAt(flow);
+        return flow - blown * state.pressure / intakePressure(supply) * supply.ambientTemperature /
+                          state.temperature;
+    };
+    double high = blown;
+    while (excess(high) < 0.0) {
+        high *= 2.0;
+    }
+    std::uintmax_t iterations = 60;
+    const auto bracket = boost::math::tools::toms748_solve(
+        excess, 0.0, high, [](double a, double b) { return b - a <= 1e-14 * b; }, iterations);
+    return stateAt(0.5 * (bracket.first + bracket.second));
+}
+
+} // namespace
+
+double likelySpeed(const Supply& supply, const GasGroup& air) {
+    const double t = supply.ambientTemperature;
+    const double heat = air.heat(t);
+    const double rise = std::pow(1.6, air.gasConstant() / heat) - 1.0;
+    const Wheel& wheel = supply.compressor.wheel;
+    return std::sqrt(heat * t * rise / wheel.headCoefficient) / (0.5 * wheel.diameter);
+}
+
+double gearedSpeed(const Supply& supply, double omega) {
+    return supply.compressor.gearRatio * omega;
+}
+
+Feeder::Feeder(const Supply& supply, const GasGroup& air, double omega, double wheelSpeed)
+    : supply_(supply), air_(air), blown_(blowerFlow(supply, air, omega)) {
+    if (supply.kind != SupplyKind::compressor) {
+        return;
+    }
+    wheel_.emplace(supply.compressor.wheel, air, intakePressure(supply), supply.ambientTemperature,
+                   wheelSpeed);
+    if (supply.compressor.stages == Stages::wheelThenBlower) {
+        between_ = betweenOf(*wheel_, supply, blown_);
+    }
+}
+
+Feed Feeder::feed(double plenumPressure) const {
+    Feed feed;
+    if (between_) {
+        const Compression blower = compress(air_, {between_->pressure, between_->temperature},
+                                            plenumPressure, supply_.isentropicEfficiency);
+        feed = {between_->flow, 0.0, between_->work, blower.work, blower.outletTemperature};
+    } else if (wheel_) {
+        feed.flow = wheel_->flowAgainst(plenumPressure);
+        const Compression compression = wheel_->compression(feed.flow);
+        feed.wheelWork = compression.work;
+        feed.hottest = compression.outletTemperature;
+    } else {
+        const Compression compression = compress(supply_, air_, plenumPressure);
+        feed = {blown_, 0.0, 0.0, compression.work, compression.outletTemperature};
+    }
+    feed.temperature =
+        std::min(feed.hottest,
+                 supply_.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    return feed;
+}
+
+double Feeder::slope(double plenumPressure) const {
+    if (!wheel_ || between_) {
+        return 0.0;
+    }
+    const double step = 1e-6 * plenumPressure;
+    return (wheel_->flowAgainst(plenumPressure - step) -
+            wheel_->flowAgainst(plenumPressure + step)) /
+           (2.0 * step);
+}
+
+} // namespace lobewright::gas

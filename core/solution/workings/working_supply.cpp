@@ -1,0 +1,216 @@
+#include "core/design/gas_settings.h"
+#include "core/gas/models/feeder.h"
+#include "core/gas/models/supply.h"
+#include "core/gas/properties/properties.h"
+#include "core/solution/workings/working_recipes.h"
+#include "core/units.h"
+
+#include <cmath>
+
+LW_TEXTS_OF(Core)
+
+/// How the figures of compressor and turbine come about.
+namespace lobewright::solution {
+
+namespace {
+
+constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
+constexpr double steady = 1e-4;  ///< ports and compressor pass the same in the steady state
+constexpr TextId counted = LW_TEXT("Counted by the solver.");
+constexpr TextId meanOverTurn = LW_TEXT("Mean over the turn.");
+constexpr TextId flowTimesWork =
+    LW_TEXT("Mass flow times the work to compress it; g/s times kJ/kg are W.");
+
+constexpr Recipe recipes[] = {
+    {"compressor_speed_rpm", "N", "i·n", "i=field:/gas/supply/ratio n=field:/running/speed_rpm",
+     LW_TEXT("The gear turns the wheel.")},
+    {"compressor_speed_rpm", "N", "N_b", "N_b=value:balanced_speed",
+     LW_TEXT("Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.")},
+    {"compressor_tip_speed_m_per_s", "u", "π·D·N/60000",
+     "D=field:/gas/supply/wheel/diameter_mm N=figure:compressor_speed_rpm",
+     LW_TEXT("Definition: circumference of the wheel times its revolutions per second.")},
+    {"compressor_flow_coefficient", "φ", "B·R·T_a/(360·p_a·u·D^2)",
+     "B=figure:air_flow_kg_per_h R=value:gas_constant_air "
+     "T_a=field:/gas/supply/ambient_temperature_K p_a=value:intake_pressure "
+     "u=figure:compressor_tip_speed_m_per_s D=field:/gas/supply/wheel/diameter_mm",
+     LW_TEXT("Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and "
+             "Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2)."),
+     steady, 0.0, LW_TEXT("In the steady state the ports pass what the compressor gives.")},
+    {"compressor_pressure_ratio", "π", "p_s/p_a",
+     "p_s=figure:supply_pressure_bar p_a=value:intake_pressure "
+     "alone=value:wheel_alone",
+     LW_TEXT("Mean pressure in the plenum over that before the wheel.")},
+    {"compressor_pressure_ratio", "π", "(1 + ψ·u^2/(c·T_a))^κ",
+     "ψ=value:head_coefficient u=figure:compressor_tip_speed_m_per_s c=value:heat_of_air "
+     "T_a=field:/gas/supply/ambient_temperature_K κ=value:exponent_of_air "
+     "behind=value:blower_behind",
+     LW_TEXT("Isentropic rise of enthalpy ψ·u² from the ambient state."), steady},
+    {"compressor_efficiency", "η", "η_b·max(0.2, 2·φ/φ_b − (φ/φ_b)^2)",
+     "η_b=field:/gas/supply/wheel/best_efficiency φ=figure:compressor_flow_coefficient "
+     "φ_b=field:/gas/supply/wheel/best_flow",
+     LW_TEXT("Parabola about the best flow coefficient; never below a fifth of the best (own "
+             "estimate).")},
+    {"compressor_efficiency", "η", "η_p", "η_p=value:measured_efficiency",
+     LW_TEXT("Read off the measured points, between speeds and flows."), steady},
+    {"compressor_power_kW", "P_c", "∮(m·Δh, θ)/360000",
+     "m=channel:compressor_flow_g_per_s Δh=channel:compression_work_kJ_per_kg "
+     "θ=channel:shaft_angle_deg alone=value:wheel_alone",
+     flowTimesWork, sampled, 1e-9},
+    {"compressor_power_kW", "P_c", "B·Δh/3600",
+     "B=figure:air_flow_kg_per_h Δh=value:wheel_work behind=value:blower_behind",
+     LW_TEXT("Mass flow times the work of the wheel on it, which is constant over the revolution."),
+     steady, 1e-9},
+    {"supply_power_kW", "P_s", "P_c", "P_c=figure:compressor_power_kW alone=value:geared_alone",
+     LW_TEXT("The shaft drives the wheel through the gear.")},
+    {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
+     "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
+     "geared=value:geared_with_blower",
+     LW_TEXT("The shaft drives wheel and blower: mass flow times the work of both."), sampled,
+     1e-9},
+    {"supply_power_kW", "P_s", "B/3600·(∮(Δh, θ)/360 − Δh_w)",
+     "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
+     "Δh_w=value:wheel_work turbine=value:turbine_with_blower",
+     LW_TEXT("The shaft drives the blower, the exhaust the wheel: only the work of the blower."),
+     3.0 * sampled, 1e-9},
+    {"supply_power_kW", "P_s", "0", "turbine=value:turbine_alone",
+     LW_TEXT("The exhaust drives the wheel; nothing of it is taken from the shaft.")},
+    {"supply_power_counted", "k", "1", "turbine=value:turbine_drives",
+     LW_TEXT("The exhaust pays for the wheel; what the shaft drives is always deducted.")},
+    {"wheel_sustained", "s", "s_w", "s_w=value:wheel_state", counted},
+    {"turbine_power_kW", "P_t", "P_c/η_m",
+     "P_c=figure:compressor_power_kW η_m=field:/gas/supply/turbine/mechanical_efficiency "
+     "balanced=value:wheel_in_balance",
+     LW_TEXT("The wheel shaft keeps its speed: what is left by the bearings drives the "
+             "compressor."),
+     1e-5},
+    {"turbine_power_kW", "P_t", "P_w", "P_w=value:turbine_power", counted},
+    {"turbine_expansion_ratio", "π_t", "p_x/p_e",
+     "p_x=figure:exhaust_plenum_pressure_bar p_e=field:/gas/exhaust_pressure_bar",
+     LW_TEXT("Mean pressure before the turbine over that behind it.")},
+    {"turbine_speed_ratio", "ν", "π·D·N/(60000·c_0)",
+     "D=field:/gas/supply/turbine/diameter_mm N=figure:compressor_speed_rpm "
+     "c_0=value:spouting_velocity",
+     LW_TEXT("Tip speed over spouting velocity (Dixon and Hall, ch. 8).")},
+    {"turbine_efficiency", "η_t", "7200000·P_t/(m·c_0^2)",
+     "P_t=figure:turbine_power_kW m=value:nozzle_flow c_0=value:spouting_velocity",
+     LW_TEXT("Power over that of an isentropic expansion of the mean flow; pulses can lift it.")},
+    {"exhaust_plenum_pressure_bar", "p_x", "∮(p, θ)/360",
+     "p=channel:exhaust_plenum_pressure_bar θ=channel:shaft_angle_deg", meanOverTurn, sampled},
+    {"exhaust_plenum_temperature_K", "T_x", "∮(T, θ)/360",
+     "T=channel:exhaust_plenum_temperature_K θ=channel:shaft_angle_deg", meanOverTurn, sampled},
+};
+
+struct Arrangement {
+    bool turbine = false, blower = false;
+};
+
+std::optional<Operand> arrangementValue(const Arrangement& arrangement, std::string_view name) {
+    const auto [turbine, blower] = arrangement;
+    if (name == "wheel_alone") {
+        return condition(!blower, LW_TEXT("a compressor wheel without a blower behind it"));
+    }
+    if (name == "blower_behind") {
+        return condition(blower, LW_TEXT("a blower behind the compressor wheel"));
+    }
+    if (name == "geared_alone") {
+        return condition(!turbine && !blower, LW_TEXT("a geared wheel alone"));
+    }
+    if (name == "geared_with_blower") {
+        return condition(!turbine && blower, LW_TEXT("a geared wheel with a blower behind it"));
+    }
+    if (name == "turbine_with_blower") {
+        return condition(turbine && blower, LW_TEXT("a turbocharger with a blower behind it"));
+    }
+    if (name == "turbine_alone") {
+        return condition(turbine && !blower, LW_TEXT("a turbocharger alone"));
+    }
+    if (name == "turbine_drives") {
+        return condition(turbine, LW_TEXT("a wheel that the exhaust drives"));
+    }
+    return std::nullopt;
+}
+
+std::optional<Operand> turbineValue(const gas::TurbineFigures& turbine, double wheelSpeed,
+                                    double diameter, std::string_view name) {
+    if (name == "wheel_in_balance") {
+        return condition(turbine.sustained, LW_TEXT("a wheel that the exhaust keeps turning"));
+    }
+    if (name == "wheel_state") {
+        return inner(LW_TEXT("A balance of the wheel was found"), "", turbine.sustained ? 1.0 : 0.0,
+                     LW_TEXT("1 yes, 0 no; found by the search"));
+    }
+    if (name == "balanced_speed") {
+        return inner(LW_TEXT("Speed of the wheel"), "1/min", wheelSpeed / units::revPerMinute,
+                     LW_TEXT("searched by the solver; it idles where the exhaust is too weak"));
+    }
+    if (name == "turbine_power") {
+        return inner(LW_TEXT("Power of the turbine"), "kW", turbine.power / units::kilowatt,
+                     LW_TEXT("integrated by the solver"));
+    }
+    if (name == "nozzle_flow") {
+        return inner(LW_TEXT("Flow through the turbine"), "kg/h", turbine.flow * 3600.0,
+                     LW_TEXT("integrated by the solver"));
+    }
+    if (name == "spouting_velocity" && turbine.speedRatio > 0.0) {
+        return inner(LW_TEXT("Spouting velocity"), "m/s",
+                     0.5 * diameter * wheelSpeed / turbine.speedRatio,
+                     LW_TEXT("√(2·c_p·T·(1 − (p_e/p_x)^((γ−1)/γ))) of the mean exhaust gas"));
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::span<const Recipe> supplyRecipes() {
+    return recipes;
+}
+
+std::optional<Operand> supplyValue(const Solution& solution, std::string_view name) {
+    if (!solution.gas || !solution.gas->compressor) {
+        return std::nullopt;
+    }
+    const gas::Supply supply = design::gasSettings(solution.design).supply;
+    const gas::CompressorFigures& compressor = *solution.gas->compressor;
+    const bool blower = supply.compressor.stages == gas::Stages::wheelThenBlower;
+    if (auto found = arrangementValue({supply.hasTurbine(), blower}, name)) {
+        return found;
+    }
+    const gas::GasGroup& air = gas::dryAir();
+    const double t = supply.ambientTemperature;
+    const gas::TurningWheel wheel(supply.compressor.wheel, air, gas::intakePressure(supply), t,
+                                  compressor.wheelSpeed);
+    if (name == "intake_pressure") {
+        return inner(LW_TEXT("Pressure before the compressor wheel"), "bar",
+                     gas::intakePressure(supply) / units::bar,
+                     LW_TEXT("ambient, less what a throttle takes at part load"));
+    }
+    if (name == "head_coefficient") {
+        return inner(LW_TEXT("Head coefficient of the wheel"), "",
+                     wheel.headCoefficient(compressor.flow),
+                     LW_TEXT("ψ₀·(1 − ((φ − φ_p)/(φ_c − φ_p))²); left of φ_p nearly level"));
+    }
+    if (name == "measured_efficiency") {
+        return inner(LW_TEXT("Isentropic efficiency of the wheel"), "",
+                     wheel.efficiency(compressor.flow),
+                     LW_TEXT("of the table at this speed and flow"));
+    }
+    if (name == "wheel_work") {
+        return inner(LW_TEXT("Work of the wheel on the air"), "kJ/kg",
+                     wheel.compression(compressor.flow).work / 1e3,
+                     LW_TEXT("h(T₂) − h(T₁) with T₂ = T₁ + ψ·u²/(c_p·η)"));
+    }
+    if (name == "heat_of_air") {
+        return inner(LW_TEXT("Heat of air at constant pressure"), "J/(kg·K)", air.heat(t),
+                     LW_TEXT("in the ambient state"));
+    }
+    if (name == "exponent_of_air") {
+        const double gamma = air.heatRatio(t);
+        return inner(LW_TEXT("γ/(γ − 1) of air"), "", gamma / (gamma - 1.0),
+                     LW_TEXT("in the ambient state"));
+    }
+    return solution.gas->turbine ? turbineValue(*solution.gas->turbine, compressor.wheelSpeed,
+                                                supply.compressor.turbine.diameter, name)
+                                 : std::nullopt;
+}
+
+} // namespace lobewright::solution

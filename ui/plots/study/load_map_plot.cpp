@@ -1,0 +1,420 @@
+#include "ui/plots/study/load_map_plot.h"
+
+#include "core/study/load_map.h"
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/base/plot_tones.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int speedCount = 13, loadCount = 9;
+constexpr double leastLoad = 0.2;
+constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
+constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
+constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+
+} // namespace
+
+const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
+    static const std::vector<Figure> all = {
+        {QStringLiteral("brake_specific_fuel_g_per_kWh"), tr("Brake specific fuel consumption"),
+         QStringLiteral("g/kWh")},
+        {QStringLiteral("brake_efficiency"), tr("Brake efficiency"), QString()},
+        {QStringLiteral("peak_pressure_bar"), tr("Peak pressure"), QStringLiteral("bar")},
+        {QStringLiteral("knock_integral"), tr("Knock integral"), QString()},
+        {QStringLiteral("delivery_ratio"), tr("Delivery ratio"), QString()},
+        {QStringLiteral("supply_pressure_bar"), tr("Supply pressure"), QStringLiteral("bar")},
+        {QStringLiteral("brake_power_kW"), tr("Brake power"), QStringLiteral("kW")},
+        {QStringLiteral("off_track_share_inlet"), tr("Share of the revolution off the inlet track"),
+         QString()},
+        {QStringLiteral("off_track_share_exhaust"),
+         tr("Share of the revolution off the exhaust track"), QString()}};
+    return all;
+}
+
+const LoadMapPlot::Figure& LoadMapPlot::figure() const {
+    const auto found = std::ranges::find(figures(), figure_, &Figure::name);
+    return found == figures().end() ? figures().front() : *found;
+}
+
+LoadMapPlot::LoadMapPlot(QWidget* parent)
+    : QWidget(parent), figure_(figures().front().name), state_(new QLabel(this)),
+      stop_(new QToolButton(this)), readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
+      map_(new QCPColorMap(plot_->xAxis, plot_->yAxis)), scale_(new QCPColorScale(plot_)),
+      full_(plot_->addGraph()), own_(plot_->addGraph()), offTrack_(plot_->addGraph()) {
+    setAccessibleName(title());
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(6, 1, 6, 1);
+    foot->addWidget(state_, 1);
+    foot->addWidget(stop_);
+    stop_->setText(tr("Stop"));
+    stop_->setToolTip(tr("Stop this study; finished points stay"));
+    stop_->setAccessibleName(stop_->toolTip());
+    stop_->hide();
+    column->addWidget(readout_);
+    column->addWidget(plot_, 1);
+    column->addLayout(foot);
+    plot_->setAccessibleName(title());
+    plot_->setMinimumSize(160, 120);
+    plot_->setMouseTracking(true);
+    map_->setInterpolate(false);
+    map_->setTightBoundary(true);
+    plot_->plotLayout()->addElement(0, 1, scale_);
+    scale_->setBarWidth(10);
+    scale_->setType(QCPAxis::atRight);
+    map_->setColorScale(scale_);
+    auto* margins = new QCPMarginGroup(plot_);
+    plot_->axisRect()->setMarginGroup(QCP::msTop | QCP::msBottom, margins);
+    scale_->setMarginGroup(QCP::msTop | QCP::msBottom, margins);
+    full_->setName(tr("full load"));
+    own_->setLineStyle(QCPGraph::lsNone);
+    own_->setName(tr("operating point"));
+    offTrack_->setLineStyle(QCPGraph::lsNone);
+    offTrack_->setName(tr("a roller is off its track"));
+    plot_->xAxis->setLabel(tr("shaft speed, rpm"));
+    connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
+        readOut(plot_->xAxis->pixelToCoord(event->position().x()),
+                plot_->yAxis->pixelToCoord(event->position().y()));
+    });
+    connect(stop_, &QToolButton::clicked, this, &LoadMapPlot::stop);
+    connect(&runner_, &StudyRunner::pointArrived, this,
+            [this](const study::Point& point, quint64) { takePoint(point); });
+    connect(&runner_, &StudyRunner::finished, this, [this](const study::Table& table, quint64) {
+        for (const study::Point& point : table.points)
+            points_[point.index] = point;
+        refill();
+        sayState();
+    });
+    connect(&runner_, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
+        state_->setText(coreText(problems.front().message));
+    });
+    connect(&runner_, &StudyRunner::busyChanged, this, &LoadMapPlot::sayState);
+    connect(&Units::instance(), &Units::changed, this, &LoadMapPlot::refill);
+    applyTones();
+}
+
+QString LoadMapPlot::title() const {
+    return tr("Map over speed and load");
+}
+
+void LoadMapPlot::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    start();
+}
+
+void LoadMapPlot::start() {
+    stopped_ = false;
+    wanted_ = solution_ && !isVisible();
+    if (!solution_ || !isVisible()) {
+        runner_.cancel();
+        return;
+    }
+    const double speed = solution_->design.running.speed / units::revPerMinute;
+    const double from =
+        std::max(std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds, 0.5 * wholeSpeeds);
+    const double to = std::ceil(1.4 * speed / wholeSpeeds) * wholeSpeeds;
+    if (from != from_ || to != to_ || points_.empty())
+        points_.assign(speedCount * loadCount, std::nullopt);
+    from_ = from;
+    to_ = to;
+    runner_.request(
+        [design = solution_->design, from, to](Monitor& monitor, const study::PointSink& sink) {
+            return study::loadMap(design, {from, to, speedCount}, {1.0, leastLoad, loadCount},
+                                  monitor, sink);
+        });
+    refill();
+    sayState();
+}
+
+void LoadMapPlot::stop() {
+    runner_.cancel();
+    stopped_ = true;
+    sayState();
+}
+
+void LoadMapPlot::takePoint(const study::Point& point) {
+    points_[point.index] = point;
+    if ((point.index + 1) % speedCount == 0 || !runner_.isBusy())
+        refill();
+    sayState();
+}
+
+Eigen::ArrayXXd LoadMapPlot::values(const QString& name) const {
+    const auto& names = study::loadMapColumns();
+    const auto place = std::ranges::find(names, name.toStdString());
+    const auto found = std::ranges::find(figures(), name, &Figure::name);
+    const Unit unit =
+        unitFor(found != figures().end() ? found->unit : QStringLiteral("N·m")); // the torque
+    Eigen::ArrayXXd all = Eigen::ArrayXXd::Constant(loadCount, speedCount, gap);
+    for (const auto& point : points_) {
+        if (!point || !point->failure.empty() || place == names.end())
+            continue;
+        const auto value = point->values[static_cast<std::size_t>(place - names.begin())];
+        // Full load is the first row of the study and the last of the map.
+        const auto row = loadCount - 1 - static_cast<int>(point->index) / speedCount;
+        all(row, static_cast<int>(point->index) % speedCount) = value ? unit.shown(*value) : gap;
+    }
+    return all;
+}
+
+double LoadMapPlot::speedAt(double column) const {
+    return from_ + (to_ - from_) * column / (speedCount - 1);
+}
+
+void LoadMapPlot::refill() {
+    if (points_.empty())
+        return;
+    torque_ = values(QStringLiteral("brake_torque_Nm"));
+    shown_ = values(figure().name);
+    double low = std::numeric_limits<double>::infinity(), high = -low;
+    for (const double value : torque_.reshaped()) {
+        if (std::isfinite(value)) {
+            low = std::min(low, value);
+            high = std::max(high, value);
+        }
+    }
+    if (!(high > low)) {
+        low = 0.0;
+        high = 1.0;
+    }
+    plot_->xAxis->setRange(from_, to_);
+    plot_->yAxis->setRange(low - 0.02 * (high - low), high + 0.08 * (high - low));
+    plot_->yAxis->setLabel(axisText(tr("brake torque"), QStringLiteral("N·m")));
+    scale_->axis()->setLabel(axisText(figure().label, figure().unit));
+    map_->setName(axisText(figure().label, figure().unit));
+    fillColours();
+    fillContours();
+    fillLines();
+    applyTones();
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LoadMapPlot::fillColours() {
+    map_->data()->setSize(cellsAcross, cellsUp);
+    map_->data()->setRange(plot_->xAxis->range(), plot_->yAxis->range());
+    for (int i = 0; i < cellsAcross; ++i) {
+        const double column = (speedCount - 1.0) * i / (cellsAcross - 1);
+        for (int k = 0; k < cellsUp; ++k) {
+            double speed = 0.0, torque = 0.0;
+            map_->data()->cellToCoord(i, k, &speed, &torque);
+            const auto row = study::rowWith(torque_, column, torque);
+            map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
+        }
+    }
+    map_->rescaleDataRange(true);
+}
+
+void LoadMapPlot::fillContours() {
+    for (QCPCurve* curve : contours_)
+        plot_->removePlottable(curve);
+    for (QCPItemText* label : labels_)
+        plot_->removeItem(label);
+    contours_.clear();
+    labels_.clear();
+    for (const double level : study::roundLevels(shown_, wantedLevels)) {
+        auto* curve = new QCPCurve(plot_->xAxis, plot_->yAxis);
+        curve->setName({});
+        std::optional<QPointF> place;
+        for (const study::ContourPiece& piece : study::contourPieces(shown_, level)) {
+            const auto add = [&](const study::GridPlace& at) {
+                const QPointF point(speedAt(at.column), study::valueAt(torque_, at));
+                curve->addData(point.x(), point.y());
+                return point;
+            };
+            const QPointF first = add(piece.from);
+            add(piece.to);
+            curve->addData(gap, gap);
+            if (!place || first.x() > place->x())
+                place = first; // labels stand where lines end on the right
+        }
+        contours_.push_back(curve);
+        if (!place)
+            continue;
+        auto* label = new QCPItemText(plot_);
+        label->position->setCoords(*place);
+        label->setPositionAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        label->setText(shortText(level));
+        label->setPadding(QMargins(2, 0, 2, 0));
+        labels_.push_back(label);
+    }
+}
+
+void LoadMapPlot::fillLines() {
+    for (QCPGraph* graph : {full_, own_, offTrack_})
+        graph->data()->clear();
+    const Eigen::ArrayXXd inlet = values(QStringLiteral("off_track_share_inlet"));
+    const Eigen::ArrayXXd exhaust = values(QStringLiteral("off_track_share_exhaust"));
+    for (int column = 0; column < speedCount; ++column) {
+        full_->addData(speedAt(column), torque_(loadCount - 1, column));
+        for (int row = 0; row < loadCount; ++row) {
+            if (inlet(row, column) > 0.0 || exhaust(row, column) > 0.0)
+                offTrack_->addData(speedAt(column), torque_(row, column));
+        }
+    }
+    const auto* torque = solution_ ? solution_->figure("brake_torque_Nm") : nullptr;
+    if (torque && torque->value)
+        own_->addData(solution_->design.running.speed / units::revPerMinute,
+                      unitFor(QStringLiteral("N·m")).shown(*torque->value));
+}
+
+void LoadMapPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    applyPlotTones(*plot_, tones);
+    QCPAxis* axis = scale_->axis();
+    axis->setTickLabelColor(tones.ink);
+    axis->setLabelColor(tones.ink);
+    axis->setTickLabelFont(plot_->xAxis->tickLabelFont());
+    axis->setLabelFont(plot_->xAxis->labelFont());
+    axis->setBasePen(QPen(tones.quiet, 1));
+    axis->setTickPen(QPen(tones.quiet, 1));
+    axis->setSubTickPen(QPen(tones.quiet, 1));
+    QCPColorGradient gradient;
+    gradient.clearColorStops();
+    gradient.setColorStopAt(0.0, tones.tint(tones.inlet, 0.10));
+    gradient.setColorStopAt(1.0, tones.tint(tones.inlet, 0.75));
+    gradient.setNanHandling(QCPColorGradient::nhNanColor);
+    gradient.setNanColor(tones.paper);
+    map_->setGradient(gradient);
+    full_->setPen(QPen(tones.ink, 2.4));
+    own_->setScatterStyle(
+        QCPScatterStyle(QCPScatterStyle::ssCrossCircle, QPen(tones.cursor, 1.8), tones.paper, 10));
+    offTrack_->setScatterStyle(
+        QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(tones.warning, 1.6), Qt::NoBrush, 6));
+    for (QCPCurve* curve : contours_)
+        curve->setPen(QPen(tones.quiet, 1.0));
+    for (QCPItemText* label : labels_) {
+        label->setColor(tones.ink);
+        label->setBrush(tones.panel);
+        label->setFont(plot_->xAxis->tickLabelFont());
+    }
+}
+
+void LoadMapPlot::sayState() {
+    const auto known = std::ranges::count_if(points_, [](const auto& point) { return !!point; });
+    const auto failed = std::ranges::count_if(
+        points_, [](const auto& point) { return point && !point->failure.empty(); });
+    if (isBusy())
+        state_->setText(tr("solving … %1 of %2 points").arg(known).arg(points_.size()));
+    else if (stopped_)
+        state_->setText(tr("stopped: some points are missing or of an earlier design"));
+    else if (failed > 0)
+        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(points_.size()));
+    else
+        state_->setText(solution_ && solution_->design.running.loadBy == design::LoadBy::mixture
+                            ? tr("load by mixture")
+                            : tr("load by supply"));
+    stop_->setVisible(isBusy());
+}
+
+void LoadMapPlot::readOut(double speed, double torque) {
+    std::vector<ReadoutStrip::Item> items;
+    const Palette& tones = Palette::of(*this);
+    const auto item = [&](const QPen& pen, const QString& label, const QString& value,
+                          const QString& unit) {
+        ReadoutStrip::Item made;
+        made.pen = pen;
+        made.label = label;
+        made.value = value;
+        made.unit = unit;
+        items.push_back(made);
+    };
+    const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
+    const bool isInside = torque_.size() > 0 && column >= 0.0 && column <= speedCount - 1;
+    const auto row = isInside ? study::rowWith(torque_, column, torque) : std::nullopt;
+    double value = gap, share = gap;
+    if (row) {
+        value = study::valueAt(shown_, {*row, column});
+        share = leastLoad + (1.0 - leastLoad) * *row / (loadCount - 1);
+    }
+    const auto text = [](double number) {
+        return std::isfinite(number) ? shortText(number) : QString();
+    };
+    item(QPen(tones.tint(tones.inlet, 0.75), 3.0), figure().label, text(value),
+         unitFor(figure().unit).text);
+    item(QPen(tones.ink, 2.4), tr("full load"),
+         text(isInside ? study::valueAt(torque_, {loadCount - 1.0, column}) : gap),
+         unitFor(QStringLiteral("N·m")).text);
+    item(QPen(tones.cursor, 1.2), tr("at"), shortText(speed), tr("rpm"));
+    item(QPen(Qt::NoPen), tr("torque"), shortText(torque), unitFor(QStringLiteral("N·m")).text);
+    item(QPen(Qt::NoPen), tr("load"), text(std::round(share * 1000.0) / 10.0), QStringLiteral("%"));
+    readout_->setItems(std::move(items));
+}
+
+QString LoadMapPlot::readoutAt(double speed, double torque) {
+    const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
+    const auto row = study::rowWith(torque_, column, unitFor(QStringLiteral("N·m")).shown(torque));
+    readOut(speed, unitFor(QStringLiteral("N·m")).shown(torque));
+    return row ? shortText(study::valueAt(shown_, {*row, column})) : QString();
+}
+
+void LoadMapPlot::setFigure(const QString& figure) {
+    if (figure == figure_)
+        return;
+    figure_ = figure;
+    refill();
+    Q_EMIT stateChanged();
+}
+
+void LoadMapPlot::restoreState(const QString& state) {
+    if (std::ranges::find(figures(), state, &Figure::name) != figures().end())
+        setFigure(state);
+}
+
+void LoadMapPlot::addOptions(QMenu& menu) {
+    for (const Figure& figure : figures()) {
+        QAction* action =
+            menu.addAction(figure.label, this, [this, name = figure.name] { setFigure(name); });
+        action->setCheckable(true);
+        action->setChecked(figure.name == this->figure().name);
+    }
+    menu.addSeparator();
+    addPictureActions(menu, *this, title());
+}
+
+void LoadMapPlot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        applyTones();
+        plot_->replot(QCustomPlot::rpQueuedReplot);
+    }
+}
+
+void LoadMapPlot::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (wanted_)
+        start();
+}
+
+void LoadMapPlot::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    wanted_ = wanted_ || runner_.isBusy();
+    runner_.cancel();
+}
+
+void LoadMapPlot::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+} // namespace lobewright::ui

@@ -1,0 +1,89 @@
+#include "ui/plots/study/pair_plot.h"
+
+#include "ui/base/core_text.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/plot_tones.h"
+
+namespace lobewright::ui {
+
+namespace {
+
+QVector<double> valuesOf(const std::vector<unknowns::Run>& runs, const unknowns::Unknown& unknown,
+                         std::size_t place) {
+    const Unit unit = unitFor(unknown.unit);
+    const bool isChoice = unknown.marginal().kind == unknowns::Marginal::Kind::choice;
+    QVector<double> values;
+    for (const auto& run : runs) {
+        const double value = unknown.marginal().value(run.shares[place]);
+        values.append(isChoice ? value : unit.shown(value));
+    }
+    return values;
+}
+
+} // namespace
+
+PairPlot::PairPlot(QWidget* parent)
+    : QCustomPlot(parent), possible_(addGraph()), keeps_(addGraph()) {
+    setAccessibleName(tr("The two inputs that matter most"));
+    setToolTip(tr("Pale: engines that were thought possible. Dark: engines that keep to the "
+                  "published figures."));
+    setFixedHeight(190);
+    axisRect()->setMinimumMargins(QMargins(44, 6, 10, 4));
+    for (QCPGraph* graph : {possible_, keeps_})
+        graph->setLineStyle(QCPGraph::lsNone);
+    applyTones();
+}
+
+void PairPlot::show(const unknowns::Ensemble& ensemble, const unknowns::Requirement& requirement) {
+    const auto pair = unknowns::narrowedMost(requirement);
+    setVisible(pair.has_value());
+    if (!pair)
+        return;
+    const auto& across = ensemble.unknowns[pair->first];
+    const auto& up = ensemble.unknowns[pair->second];
+    possible_->setData(valuesOf(ensemble.runs, across, pair->first),
+                       valuesOf(ensemble.runs, up, pair->second));
+    keeps_->setData(valuesOf(requirement.runs, across, pair->first),
+                    valuesOf(requirement.runs, up, pair->second));
+    nameAxis(*xAxis, across);
+    nameAxis(*yAxis, up);
+    replot(rpQueuedReplot);
+}
+
+void PairPlot::nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown) {
+    const auto& marginal = unknown.marginal();
+    if (marginal.kind == unknowns::Marginal::Kind::choice) {
+        const QSharedPointer<QCPAxisTickerText> words(new QCPAxisTickerText);
+        for (int i = 0; i < marginal.options; ++i)
+            words->addTick(i, coreText(unknown.optionLabel(static_cast<std::size_t>(i))));
+        axis.setTicker(words);
+        axis.setLabel(coreText(unknown.label));
+        axis.setRange(-0.5, marginal.options - 0.5);
+        return;
+    }
+    axis.setTicker(QSharedPointer<QCPAxisTicker>(new QCPAxisTicker));
+    axis.ticker()->setTickCount(4);
+    axis.setLabel(axisText(coreText(unknown.label), QString::fromStdString(unknown.unit)));
+    const Unit unit = unitFor(unknown.unit);
+    axis.setRange(unit.shown(marginal.low), unit.shown(marginal.high));
+    axis.scaleRange(1.06, axis.range().center());
+}
+
+void PairPlot::applyTones() {
+    const Palette& tones = Palette::of(*this);
+    applyPlotTones(*this, tones);
+    possible_->setScatterStyle(
+        QCPScatterStyle(QCPScatterStyle::ssDisc, tones.tint(tones.ink, 0.25), 3.0));
+    keeps_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.ink, 4.0));
+}
+
+void PairPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        applyTones();
+        replot(rpQueuedReplot);
+    }
+}
+
+} // namespace lobewright::ui
