@@ -168,8 +168,9 @@ Message overturnedBy(const VerdictRow& row) {
         return {LW_TEXT("Other values than were assumed: %1."), listed(row.assumed)};
     }
     const bool isBanded = !row.workings.empty() && !row.workings.front().band.empty();
-    if (isBanded && isAgainst(row.outcome)) {
-        return {LW_TEXT("A measured engine of this class beyond %1."), row.workings.front().band};
+    if (isBanded && row.outcome <= RowOutcome::ambitious) {
+        return {LW_TEXT("Measured engines of this class that ordinarily reach %1."),
+                row.workings.front().value};
     }
     return {LW_TEXT("Another published value: %1."), listed(row.given)};
 }
@@ -214,6 +215,9 @@ void addBasis(VerdictPage& page, const solution::Solution* design) {
     std::ranges::stable_sort(page.wanted, std::greater<>(),
                              [](const WantedNumber& wanted) { return wanted.rows.size(); });
     for (VerdictRow& row : page.rows) {
+        if (row.isQuoted && row.given.empty() && !isSilent(row)) {
+            row.given.push_back(LW_TEXT("the statement's own numbers"));
+        }
         if (row.overturnedBy.empty()) {
             row.overturnedBy = overturnedBy(row);
         }

@@ -129,10 +129,12 @@ RowOutcome outcomeOf(Outcome outcome) {
     return RowOutcome::open;
 }
 
+/// Three digits, five where the number has that many before its point.
 Message withUnit(double value, const std::string& unit) {
+    const int digits = std::abs(value) >= 1e3 ? 5 : 3;
     const Unit* known = findUnit(unit);
-    return known != nullptr ? Message(LW_TEXT("%1"), amountIn(*known, value, 3))
-                            : Message(LW_TEXT("%1 %2"), number(value, 3), unit);
+    return known != nullptr ? Message(LW_TEXT("%1"), amountIn(*known, value, digits))
+                            : Message(LW_TEXT("%1 %2"), number(value, digits), unit);
 }
 
 RowWorking workingOf(const Finding& finding) {

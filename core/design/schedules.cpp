@@ -1,13 +1,9 @@
 #include "core/design/schedules.h"
 
 #include "core/design/document.h"
+#include "core/pchip.h"
 #include "core/units/unit.h"
 
-// The second calls isnan() by the global name that the first gives it.
-// clang-format off
-#include <math.h> // NOLINT
-#include <boost/math/interpolators/pchip.hpp>
-// clang-format on
 #include <fmt/format.h>
 
 #include <algorithm>

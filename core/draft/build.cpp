@@ -51,7 +51,7 @@ class Builder {
         makePitchRadius();
         makeClearance();
         makeGas();
-        makePorts(size_, notes_, design_);
+        makePorts(size_, tuning_, notes_, design_);
         makeAdjuster();
         chooseOil();
         return design_;
@@ -96,11 +96,11 @@ class Builder {
         if (size_.pistons == 1) {
             return; // no second piston that could lead
         }
-        design_.mechanism.exhaustLead =
-            notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
-                          {rounded(14.0 / size_.lobes), 8.0 / size_.lobes, 20.0 / size_.lobes},
-                          {"/mechanism/exhaust_lead_deg"}) *
-            degree;
+        design_.mechanism.exhaustLead = notes_.assume("exhaust-lead", LW_TEXT("Exhaust lead"), "°",
+                                                      {rounded(tuning_.exhaustLead / size_.lobes),
+                                                       8.0 / size_.lobes, 20.0 / size_.lobes},
+                                                      {"/mechanism/exhaust_lead_deg"}) *
+                                        degree;
     }
 
     /// Noted only where another than the program's own is needed.
@@ -184,8 +184,8 @@ class Builder {
             steepest = std::max(steepest, std::abs(inlet->at(travel_ * i / 400.0).y1));
         }
         const double slope = steepest / std::tan(30.0 * degree);
-        const double radius = std::max({bores, rollers, slope});
-        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.15 * radius},
+        const double radius = tuning_.pitchRadius * std::max({bores, rollers, slope});
+        m.pitchRadius = mm("pitch-radius", LW_TEXT("Pitch radius"), {radius, radius, 1.25 * radius},
                            {LW_TEXT("bores %1, rollers %2, pressure angle %3"),
                             Amount(bores, in::mm), Amount(rollers, in::mm), Amount(slope, in::mm)},
                            {"/mechanism/pitch_radius_mm"});

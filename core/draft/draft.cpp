@@ -136,7 +136,9 @@ class Drafting {
             }
             tuning = next;
         }
-        tuning_ = tuning;
+        if (const auto problems = trim(tuning); !problems.empty()) {
+            return problems;
+        }
         noteOrigins(brief_, draft_->steps, draft_->design);
         // As its file says it, to the last digit; reading keeps every rule.
         auto filed = design::readDesign(design::writeDesign(draft_->design));
@@ -153,6 +155,26 @@ class Drafting {
     }
 
   private:
+    /// Gives back width that the last passes left over, where every limit stays as it is.
+    Problems trim(Tuning& tuning) {
+        tuning_ = tuning;
+        const Tuning next = trimmed(tuning, draft_->solution);
+        if (next == tuning) {
+            return {};
+        }
+        const Draft wide = *draft_;
+        SilentMonitor silent;
+        if (auto problems = makePass(next, silent); !problems.empty()) {
+            return problems;
+        }
+        if (exceeded(brief_, draft_->solution).size() > exceeded(brief_, wide.solution).size()) {
+            draft_ = wide;
+        } else {
+            tuning_ = next;
+        }
+        return {};
+    }
+
     Problems makePass(const Tuning& tuning, Monitor& monitor) {
         Notebook notes(options_.own);
         const Size size = sizeOf(brief_, options_.lobes, tuning, notes);

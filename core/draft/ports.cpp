@@ -67,9 +67,9 @@ double heightFor(F&& f, double target, double low, double high) {
 
 class PortRules {
   public:
-    PortRules(const Size& size, Notebook& notebook, design::Design& design,
+    PortRules(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design,
               const motion::LiftCurve& curve)
-        : size_(size), notes_(notebook), design_(design), curve_(curve) {}
+        : size_(size), tuning_(tuning), notes_(notebook), design_(design), curve_(curve) {}
 
     void run() {
         const double around = pi * size_.bore;
@@ -91,7 +91,12 @@ class PortRules {
     }
 
   private:
-    double lowest() const { return 0.17 * size_.stroke; }
+    /// Slow engines have time enough with lower ports, but then need two to three bar of supply
+    /// where published opposed-piston engines have 1.1 to 1.3 [common practice].
+    double lowest(End end) const {
+        return (end == End::inlet ? tuning_.portHeight : std::max(tuning_.portHeight, 0.22)) *
+               size_.stroke;
+    }
     double highest() const { return 0.38 * size_.stroke; }
     /// Of one cylinder.
     double swept() const { return size_.displacement / size_.cylinders; }
@@ -101,11 +106,11 @@ class PortRules {
         const auto at = [&](double share) {
             return heightFor(
                 [&](double h) { return width * heightTime(curve_, h, size_.speed) / swept(); },
-                share * target, lowest(), 0.9 * highest());
+                share * target, lowest(End::inlet), 0.9 * highest());
         };
-        return noteHeight(
-            "inlet-port-height", LW_TEXT("Inlet port height"), {at(1.0), at(0.75), at(1.25)},
-            {LW_TEXT("time-area %1"), Amount(target, in::secondsPerMetre, 3)}, "inlet");
+        return noteHeight("inlet-port-height", LW_TEXT("Inlet port height"), spread(at),
+                          {LW_TEXT("time-area %1"), Amount(target, in::secondsPerMetre, 3)},
+                          "inlet");
     }
 
     double exhaustHeight(double width, double inlet) {
@@ -118,11 +123,19 @@ class PortRules {
                                               size_.speed) /
                            swept();
                 },
-                share * target, std::max(inlet, lowest()), highest());
+                share * target, std::max(inlet, lowest(End::exhaust)), highest());
         };
         return noteHeight(
-            "exhaust-port-height", LW_TEXT("Exhaust port height"), {at(1.0), at(0.75), at(1.25)},
+            "exhaust-port-height", LW_TEXT("Exhaust port height"), spread(at),
             {LW_TEXT("blowdown time-area %1"), Amount(target, in::secondsPerMetre, 3)}, "exhaust");
+    }
+
+    /// Height by share of the time-area wanted; where the lowest one is taken, as much to either
+    /// side of it.
+    template <class Height>
+    static Span spread(Height&& at) {
+        const double height = at(1.0);
+        return {height, std::min(at(0.75), 0.75 * height), std::max(at(1.25), 1.25 * height)};
     }
 
     double noteHeight(std::string_view rule, TextId label, Span metres, const Message& working,
@@ -147,6 +160,7 @@ class PortRules {
     }
 
     const Size& size_;
+    const Tuning& tuning_;
     Notebook& notes_;
     design::Design& design_;
     const motion::LiftCurve& curve_;
@@ -154,9 +168,9 @@ class PortRules {
 
 } // namespace
 
-void makePorts(const Size& size, Notebook& notebook, design::Design& design) {
+void makePorts(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design) {
     if (const auto curve = motion::LiftCurve::make(design.tracks.inlet)) {
-        PortRules(size, notebook, design, *curve).run();
+        PortRules(size, tuning, notebook, design, *curve).run();
     }
 }
 

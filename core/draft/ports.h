@@ -9,7 +9,7 @@ namespace lobewright::draft {
 
 /// Rows of ports after the time-areas that the mean pressure asks for at the rated speed; sets
 /// design.ports. The tracks, the bore and the exhaust lead must be there.
-void makePorts(const Size& size, Notebook& notebook, design::Design& design);
+void makePorts(const Size& size, const Tuning& tuning, Notebook& notebook, design::Design& design);
 
 /// What the supply pressure may be [Pa].
 Span supplyRange(std::optional<study::Charging> charging);

@@ -20,7 +20,8 @@ constexpr Rule list[] = {
      {},
      LW_TEXT("definition")},
     {"mean-pressure", LW_TEXT("Brake mean effective pressure"),
-     LW_TEXT("middle of what engines of this class ordinarily reach"),
+     LW_TEXT("middle of what engines of this class ordinarily reach, less where the charge would "
+             "knock"),
      LW_TEXT("the published band"), LW_TEXT("band of the claims check")},
     {"piston-speed", LW_TEXT("Mean piston speed"),
      LW_TEXT("middle of what engines ordinarily run at, less where the rollers would not last"),
@@ -83,7 +84,8 @@ constexpr Rule list[] = {
     {"track-form", LW_TEXT("Closed track (1 yes, 0 no)"),
      LW_TEXT("open, closed where the rollers would leave it at the rated point"), LW_TEXT("0 or 1"),
      LW_TEXT("common practice for cam mechanisms")},
-    {"exhaust-lead", LW_TEXT("Exhaust lead"), LW_TEXT("δ = 14° cycle/lobes"),
+    {"exhaust-lead", LW_TEXT("Exhaust lead"),
+     LW_TEXT("δ = 14° cycle/lobes, up to 18° where the charge would knock"),
      LW_TEXT("8° … 20° cycle"), LW_TEXT("common practice with opposed pistons")},
     {"dwell-inner", LW_TEXT("Dwell at inner dead centre"), LW_TEXT("share of the pattern"),
      LW_TEXT("3 … 6 %"), LW_TEXT("own estimate")},
@@ -93,7 +95,8 @@ constexpr Rule list[] = {
      LW_TEXT("the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner "
              "edge, "
              "r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°"),
-     LW_TEXT("up to 15 % more"), LW_TEXT("common practice for cam mechanisms")},
+     LW_TEXT("up to 25 % more, where a broad roller needs it"),
+     LW_TEXT("common practice for cam mechanisms")},
     {"pitch-radius-from-diameter", LW_TEXT("Pitch radius from outer diameter"),
      LW_TEXT("R = D/2 − B/2 − w"), LW_TEXT("wall w = 4 mm + 0.06 … 0.16 B"),
      LW_TEXT("own estimate")},
@@ -121,13 +124,14 @@ constexpr Rule list[] = {
      LW_TEXT("0.5 … 0.65 opposed, 0.25 … 0.35 against a head"), LW_TEXT("common practice")},
     {"inlet-port-height", LW_TEXT("Height of the inlet ports"),
      LW_TEXT("time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective "
-             "pressure; at least 0.17 of the stroke, lest the supply pressure make up for it"),
+             "pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock"),
      LW_TEXT("± 25 %"),
      LW_TEXT("Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the "
              "printed source)")},
     {"exhaust-port-height", LW_TEXT("Height of the exhaust ports"),
      LW_TEXT(
-         "blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m"),
+         "blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; "
+         "at least 22 % of the stroke"),
      LW_TEXT("± 25 %"),
      LW_TEXT("Blair 1996, ch. 6 (secondary value, not checked against the printed source)")},
     {"discharge", LW_TEXT("Discharge coefficient of the ports"), LW_TEXT("C_d"),

@@ -157,8 +157,9 @@ class Sizing {
         const bool isBoosted = brief_.charging == study::Charging::boosted;
         const Span otherwise =
             isBoosted ? Span{8 * bar, 6 * bar, 11 * bar} : Span{5 * bar, 4 * bar, 6 * bar};
-        const Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
-                                   brief_.charging, otherwise);
+        Span band = ordinary(study::BandQuantity::meanEffectivePressure, ignition(),
+                             brief_.charging, otherwise);
+        band.value = band.low + tuning_.meanPressure * (band.high - band.low);
         size_.meanPressure =
             notes_.assume("mean-pressure", LW_TEXT("Brake mean effective pressure"), "bar",
                           {band.value / bar, band.low / bar, band.high / bar}) *

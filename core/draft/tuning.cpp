@@ -14,18 +14,27 @@ namespace {
 
 using units::degree;
 
-// Ends of the ranges of the rules.
+// Ends of the ranges of the rules, and steps on the way there.
 constexpr double widestRoller = 0.85;       // of the bore
+constexpr double broadRoller = 0.6;         // likewise: its inner edge runs on a small radius
 constexpr double largestRoller = 0.45;      // radius, of the bore
 constexpr double bestBearing = 28e6;        // [N/m²]
+constexpr double largestPitchRadius = 1.25; // of the smallest possible
 constexpr double latestStart = 2.0;         // [cycle °]
+constexpr double tallestPorts = 0.26;       // of the stroke
+constexpr double longestLead = 18.0;        // [cycle °]
 constexpr double coolestSupply = 305.0;     // [K]
 constexpr double thickestOil = 0.05;        // [Pa·s]
 constexpr double margin = 1.04;             // a limit is kept with this to spare
 constexpr double lifeExponent = 3.0 / 10.0; // ISO 281: life goes as load to −10/3
-constexpr double startStep = 2.5;           // [cycle °]
-constexpr double compressionStep = 0.25;    // of the way to the lowest usual ratio
-constexpr double pistonSpeedStep = 0.125;   // of the ordinary band
+constexpr double narrowedAtLeast = 1.1;     // less is not worth another look
+
+/// One step of a value towards the end of its range; whether it was not there yet.
+bool step(double& value, double by, double end) {
+    const double before = value;
+    value = by > 0.0 ? std::min(end, value + by) : std::max(end, value + by);
+    return value != before;
+}
 
 class Tuner {
   public:
@@ -54,6 +63,9 @@ class Tuner {
             // Stress goes as the root of the load per width.
             load_ = std::max(
                 load_, std::pow(margin * design_.limits.contactSafety.warning / check.value, 2.0));
+            if (design_.mechanism.roller.width > broadRoller * design_.mechanism.bore) {
+                step(next_.pitchRadius, 0.05, largestPitchRadius);
+            }
         } else if (check.id == "roller-life" && check.value > 0.0) {
             const double wanted = margin * design_.limits.rollerLife.warning / 3600.0;
             load_ = std::max(load_, std::pow(wanted / check.value, lifeExponent));
@@ -63,14 +75,19 @@ class Tuner {
         }
     }
 
-    /// Later, then less compressed, then cooler: each costs less efficiency than the next.
+    /// Later, better scavenged, less compressed, cooler, and at last a larger engine for the same
+    /// power: each costs less than the next.
     void soften() {
-        if (next_.burnStart < latestStart) {
-            next_.burnStart = std::min(latestStart, next_.burnStart + startStep);
-        } else if (next_.compression < 1.0) {
-            next_.compression = std::min(1.0, next_.compression + compressionStep);
-        } else {
-            next_.supplyTemperature = coolestSupply;
+        if (step(next_.burnStart, 5.0, latestStart)) {
+            return;
+        }
+        const bool isTaller = step(next_.portHeight, 0.045, tallestPorts);
+        const bool isLonger = step(next_.exhaustLead, 2.0, longestLead);
+        if (isTaller || isLonger || step(next_.compression, 0.5, 1.0)) {
+            return;
+        }
+        if (!step(next_.supplyTemperature, -25.0, coolestSupply)) {
+            step(next_.meanPressure, -0.25, 0.0);
         }
     }
 
@@ -89,7 +106,7 @@ class Tuner {
         take(next_.rollerRadius, largestRoller);
         take(next_.bearing, bestBearing);
         if (left > 1.0) {
-            next_.pistonSpeed = std::max(0.0, next_.pistonSpeed - pistonSpeedStep);
+            step(next_.pistonSpeed, -0.25, 0.0);
         }
     }
 
@@ -169,6 +186,29 @@ std::vector<std::string_view> causes(std::string_view check) {
 
 Tuning tuned(const Tuning& tuning, const solution::Solution& draft) {
     return Tuner(tuning, draft).run();
+}
+
+Tuning trimmed(const Tuning& tuning, const solution::Solution& draft) {
+    const auto& limits = draft.design.limits;
+    double spare = 10.0;
+    const auto take = [&](const char* name, double limit, double exponent) {
+        const auto* figure = draft.figure(name);
+        if (figure != nullptr && figure->value) {
+            spare = std::min(spare, std::pow(*figure->value / (margin * limit), exponent));
+        }
+    };
+    for (const char* name : {"roller_life_inlet_h", "roller_life_exhaust_h"}) {
+        take(name, limits.rollerLife.warning / 3600.0, lifeExponent);
+    }
+    for (const char* name : {"contact_safety_inlet", "contact_safety_exhaust"}) {
+        take(name, limits.contactSafety.warning, 2.0);
+    }
+    Tuning next = tuning;
+    if (spare > narrowedAtLeast) {
+        next.rollerWidth = std::max(draft.design.mechanism.roller.width / spare,
+                                    0.12 * draft.design.mechanism.bore);
+    }
+    return next;
 }
 
 std::vector<Exceeded> exceeded(const Brief& brief, const solution::Solution& draft) {

@@ -69,18 +69,20 @@ Result<Table> readTable(std::string_view text) {
         const std::vector<std::string> columns = columnsOf(line);
         const auto angle = numberOf(columns[0]);
         const auto lift = columns.size() > 1 ? numberOf(columns[1]) : std::nullopt;
+        const double degrees = angle.value_or(0.0), millimetres = lift.value_or(0.0);
         if (table.angles.size() == mostRows) {
             return Problem{"/rows", fmt::format("the table has more than {} rows", mostRows)};
         }
-        if (angle && lift && !(std::abs(*angle) <= farthest && std::abs(*lift) <= farthest)) {
+        if (angle && lift &&
+            !(std::abs(degrees) <= farthest && std::abs(millimetres) <= farthest)) {
             return Problem{
                 fmt::format("/lines/{}", count),
                 fmt::format("the line reads \"{}\"; angle and lift must lie within ±{:.0f}",
                             shownLine(line), farthest)};
         }
         if (angle && lift) {
-            table.angles.push_back(*angle * units::degree);
-            table.lifts.push_back(*lift * units::millimetre);
+            table.angles.push_back(degrees * units::degree);
+            table.lifts.push_back(millimetres * units::millimetre);
         } else if (!angle && !lift && table.angles.empty() && !hasNames) {
             hasNames = true;
         } else {

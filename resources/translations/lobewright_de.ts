@@ -7094,10 +7094,6 @@
         <translation>Hilfe zur Eingabe</translation>
     </message>
     <message>
-        <source>middle of what engines of this class ordinarily reach</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse üblicherweise erreichen</translation>
-    </message>
-    <message>
         <source>one, two and three lobes are compared</source>
         <translation>ein, zwei und drei Nocken werden verglichen</translation>
     </message>
@@ -7350,10 +7346,6 @@
         <translation>5° … 20°</translation>
     </message>
     <message>
-        <source>δ = 14° cycle/lobes</source>
-        <translation>δ = 14° Arbeitsspiel/Nocken</translation>
-    </message>
-    <message>
         <source>8° … 20° cycle</source>
         <translation>8° … 20° Arbeitsspiel</translation>
     </message>
@@ -7368,10 +7360,6 @@
     <message>
         <source>the largest of: bores and a wall, (B + w)/(2·sin(π/z)); rollers clear at their inner edge, r·1.05/sin(π/z) + b/2; pressure angle 30° at the steepest place, y′/tan 30°</source>
         <translation>der größte von: Bohrungen und eine Wand, (B + w)/(2·sin(π/z)); Rollen an der Innenkante frei, r·1,05/sin(π/z) + b/2; Pressungswinkel 30° an der steilsten Stelle, y′/tan 30°</translation>
-    </message>
-    <message>
-        <source>up to 15 % more</source>
-        <translation>bis zu 15 % mehr</translation>
     </message>
     <message>
         <source>R = D/2 − B/2 − w</source>
@@ -7416,10 +7404,6 @@
     <message>
         <source>Blair 1996, ch. 6 (secondary value, not checked against the printed source)</source>
         <translation>Blair 1996, Kap. 6 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m</translation>
     </message>
     <message>
         <source>C_d</source>
@@ -7934,174 +7918,6 @@
         <translation>Steuerereignisse, die weniger als ein halbes Arbeitsspiel auseinanderliegen</translation>
     </message>
     <message>
-        <source>Thrust bearing</source>
-        <translation>Axiallager</translation>
-    </message>
-    <message>
-        <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
-        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
-    </message>
-    <message>
-        <source>Wall area of the pump</source>
-        <translation>Wandfläche der Pumpe</translation>
-    </message>
-    <message>
-        <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
-        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
-    </message>
-    <message>
-        <source>Heat transfer in the pump</source>
-        <translation>Wärmeübergang in der Pumpe</translation>
-    </message>
-    <message>
-        <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
-        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Wall temperature of the pump</source>
-        <translation>Wandtemperatur der Pumpe</translation>
-    </message>
-    <message>
-        <source>Surface temperature under the piston. Default 350 K (own estimate).</source>
-        <translation>Oberflächentemperatur unter dem Kolben. Vorgabe 350 K (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Crown to roller axis</source>
-        <translation>Boden bis Rollenachse</translation>
-    </message>
-    <message>
-        <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
-        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
-    </message>
-    <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
-    </message>
-    <message>
-        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
-        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
-    </message>
-    <message>
-        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
-        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
-        <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
-        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
-        <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
-        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
-    </message>
-    <message>
-        <source>Rating life of the thrust bearing</source>
-        <translation>Nominelle Lebensdauer des Axiallagers</translation>
-    </message>
-    <message>
-        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
-        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
-    </message>
-    <message>
-        <source>Equivalent load of the thrust bearing</source>
-        <translation>Äquivalente Belastung des Axiallagers</translation>
-    </message>
-    <message>
-        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
-        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>inertia exceeds the gas force</source>
-        <translation>Die Massenkraft übersteigt die Gaskraft</translation>
-    </message>
-    <message>
-        <source>the chamber pressure is below the pressure under the piston</source>
-        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
-    </message>
-    <message>
-        <source>ring friction holds the piston back</source>
-        <translation>Ringreibung hält den Kolben zurück</translation>
-    </message>
-    <message>
-        <source>speeds are %1 and %2; both must be positive and the second larger</source>
-        <translation>Die Drehzahlen sind %1 und %2; beide müssen positiv sein und die zweite größer</translation>
-    </message>
-    <message>
-        <source>A closed track holds the rollers at every speed.</source>
-        <translation>Eine geschlossene Bahn hält die Rollen bei jeder Drehzahl.</translation>
-    </message>
-    <message>
-        <source>The rollers keep contact at no speed between %1 and %2.</source>
-        <translation>Die Rollen halten bei keiner Drehzahl zwischen %1 und %2 Kontakt.</translation>
-    </message>
-    <message>
-        <source>The rollers keep contact from %1 to %2.</source>
-        <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
-    </message>
-    <message>
-        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 speeds have no solution: %3</source>
-        <translation>%1 von %2 Drehzahlen haben keine Lösung: %3</translation>
-    </message>
-    <message>
-        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
-        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
-    </message>
-    <message>
         <source>Centrifugal compressor with plenum</source>
         <translation>Radialverdichter mit Sammler</translation>
     </message>
@@ -8374,10 +8190,6 @@
         <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
     </message>
     <message>
-        <source>Mean pressure in the plenum over ambient pressure.</source>
-        <translation>Mittlerer Druck im Sammler durch Umgebungsdruck.</translation>
-    </message>
-    <message>
         <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
         <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
     </message>
@@ -8520,6 +8332,270 @@
     <message>
         <source>Mass flow times the work of the wheel on it, which is constant over the revolution.</source>
         <translation>Massenstrom mal Arbeit des Rads an ihm, die über die Umdrehung gleich bleibt.</translation>
+    </message>
+    <message>
+        <source>Coefficients</source>
+        <translation>Kennzahlen</translation>
+    </message>
+    <message>
+        <source>Measured points</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>Corrected speed</source>
+        <translation>Reduzierte Drehzahl</translation>
+    </message>
+    <message>
+        <source>Speed of the wheel × √(reference temperature/inlet temperature).</source>
+        <translation>Drehzahl des Rads × √(Bezugstemperatur/Eintrittstemperatur).</translation>
+    </message>
+    <message>
+        <source>Corrected flow</source>
+        <translation>Reduzierter Durchfluss</translation>
+    </message>
+    <message>
+        <source>Mass flow × √(inlet temperature/reference temperature) × reference pressure/inlet pressure.</source>
+        <translation>Massenstrom × √(Eintrittstemperatur/Bezugstemperatur) × Bezugsdruck/Eintrittsdruck.</translation>
+    </message>
+    <message>
+        <source>Pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>Total pressure behind the wheel over that before it.</source>
+        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the table</source>
+        <translation>Bezugsdruck der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its flows are corrected. Default 1 bar.</source>
+        <translation>Auf den ihre Durchflüsse umgerechnet sind. Vorgabe 1 bar.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the table</source>
+        <translation>Bezugstemperatur der Tabelle</translation>
+    </message>
+    <message>
+        <source>To which its speeds and flows are corrected. Default 298.15 K.</source>
+        <translation>Auf die ihre Drehzahlen und Durchflüsse umgerechnet sind. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Points in any order, at least three flows at each speed, from surge to choke.</source>
+        <translation>Punkte in beliebiger Reihenfolge, mindestens drei Durchflüsse je Drehzahl, von der Pumpgrenze bis zur Stopfgrenze.</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Characteristic of the wheel</source>
+        <translation>Kennfeld des Rads</translation>
+    </message>
+    <message>
+        <source>Coefficients of a radial wheel, or measured points at several speeds.</source>
+        <translation>Kennzahlen eines Radialrads oder Messpunkte bei mehreren Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>the line reads &quot;%1&quot;; it must begin with four numbers: speed in rpm, flow in kg/s, pressure ratio and efficiency</source>
+        <translation>die Zeile lautet „%1“; sie muss mit vier Zahlen beginnen: Drehzahl in 1/min, Durchfluss in kg/s, Druckverhältnis und Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>the table of the wheel has no rows</source>
+        <translation>die Tabelle des Rads hat keine Zeilen</translation>
+    </message>
+    <message>
+        <source>the line at %1 has fewer than three flows</source>
+        <translation>die Linie bei %1 hat weniger als drei Durchflüsse</translation>
+    </message>
+    <message>
+        <source>the pressure ratio at %1 does not fall to the right of its peak</source>
+        <translation>das Druckverhältnis bei %1 fällt rechts von seinem Scheitel nicht</translation>
+    </message>
+    <message>
+        <source>Read off the measured points, between speeds and flows.</source>
+        <translation>Aus den Messpunkten abgelesen, zwischen Drehzahlen und Durchflüssen.</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency of the wheel</source>
+        <translation>Isentroper Wirkungsgrad des Rads</translation>
+    </message>
+    <message>
+        <source>of the table at this speed and flow</source>
+        <translation>der Tabelle bei dieser Drehzahl und diesem Durchfluss</translation>
+    </message>
+    <message>
+        <source>Isentropic efficiency at this flow and speed.</source>
+        <translation>Isentroper Wirkungsgrad bei diesem Durchfluss und dieser Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Thrust bearing</source>
+        <translation>Axiallager</translation>
+    </message>
+    <message>
+        <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>Wall area of the pump</source>
+        <translation>Wandfläche der Pumpe</translation>
+    </message>
+    <message>
+        <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+    </message>
+    <message>
+        <source>Heat transfer in the pump</source>
+        <translation>Wärmeübergang in der Pumpe</translation>
+    </message>
+    <message>
+        <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Wall temperature of the pump</source>
+        <translation>Wandtemperatur der Pumpe</translation>
+    </message>
+    <message>
+        <source>Surface temperature under the piston. Default 350 K (own estimate).</source>
+        <translation>Oberflächentemperatur unter dem Kolben. Vorgabe 350 K (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Crown to roller axis</source>
+        <translation>Boden bis Rollenachse</translation>
+    </message>
+    <message>
+        <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
+        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
+    </message>
+    <message>
+        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
+        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
+    </message>
+    <message>
+        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+    </message>
+    <message>
+        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
+        <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
+        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>Rating life of the thrust bearing</source>
+        <translation>Nominelle Lebensdauer des Axiallagers</translation>
+    </message>
+    <message>
+        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
+        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+    </message>
+    <message>
+        <source>Equivalent load of the thrust bearing</source>
+        <translation>Äquivalente Belastung des Axiallagers</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>inertia exceeds the gas force</source>
+        <translation>Die Massenkraft übersteigt die Gaskraft</translation>
+    </message>
+    <message>
+        <source>the chamber pressure is below the pressure under the piston</source>
+        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>ring friction holds the piston back</source>
+        <translation>Ringreibung hält den Kolben zurück</translation>
+    </message>
+    <message>
+        <source>speeds are %1 and %2; both must be positive and the second larger</source>
+        <translation>Die Drehzahlen sind %1 und %2; beide müssen positiv sein und die zweite größer</translation>
+    </message>
+    <message>
+        <source>A closed track holds the rollers at every speed.</source>
+        <translation>Eine geschlossene Bahn hält die Rollen bei jeder Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact at no speed between %1 and %2.</source>
+        <translation>Die Rollen halten bei keiner Drehzahl zwischen %1 und %2 Kontakt.</translation>
+    </message>
+    <message>
+        <source>The rollers keep contact from %1 to %2.</source>
+        <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 speeds have no solution: %3</source>
+        <translation>%1 von %2 Drehzahlen haben keine Lösung: %3</translation>
+    </message>
+    <message>
+        <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
+        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
+        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
+        <translation>ISO 1585:1992, 99 kPa trockener Luft bei 298 K (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
+        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
@@ -9122,10 +9198,6 @@
         <translation>Andere Werte als angenommen: %1.</translation>
     </message>
     <message>
-        <source>A measured engine of this class beyond %1.</source>
-        <translation>Ein gemessener Motor dieser Klasse jenseits von %1.</translation>
-    </message>
-    <message>
         <source>Another published value: %1.</source>
         <translation>Ein anderer veröffentlichter Wert: %1.</translation>
     </message>
@@ -9196,10 +9268,6 @@
     <message>
         <source>c = 15 … 28 N/mm²</source>
         <translation>c = 15 … 28 N/mm²</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, lest the supply pressure make up for it</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, damit nicht der Versorgungsdruck dafür aufkommen muss</translation>
     </message>
     <message>
         <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
@@ -9314,100 +9382,52 @@
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
     <message>
-        <source>Coefficients</source>
-        <translation>Kennzahlen</translation>
+        <source>Mean pressure in the plenum over that before the wheel.</source>
+        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
     </message>
     <message>
-        <source>Measured points</source>
-        <translation>Messpunkte</translation>
+        <source>Pressure before the compressor wheel</source>
+        <translation>Druck vor dem Verdichterrad</translation>
     </message>
     <message>
-        <source>Corrected speed</source>
-        <translation>Reduzierte Drehzahl</translation>
+        <source>ambient, less what a throttle takes at part load</source>
+        <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
     </message>
     <message>
-        <source>Speed of the wheel × √(reference temperature/inlet temperature).</source>
-        <translation>Drehzahl des Rads × √(Bezugstemperatur/Eintrittstemperatur).</translation>
+        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
     <message>
-        <source>Corrected flow</source>
-        <translation>Reduzierter Durchfluss</translation>
+        <source>Measured engines of this class that ordinarily reach %1.</source>
+        <translation>Gemessene Motoren dieser Klasse, die gewöhnlich %1 erreichen.</translation>
     </message>
     <message>
-        <source>Mass flow × √(inlet temperature/reference temperature) × reference pressure/inlet pressure.</source>
-        <translation>Massenstrom × √(Eintrittstemperatur/Bezugstemperatur) × Bezugsdruck/Eintrittsdruck.</translation>
+        <source>the statement&apos;s own numbers</source>
+        <translation>die Zahlen der Aussage selbst</translation>
     </message>
     <message>
-        <source>Pressure ratio</source>
-        <translation>Druckverhältnis</translation>
+        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
-        <source>Total pressure behind the wheel over that before it.</source>
-        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
+        <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
+        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
     </message>
     <message>
-        <source>Reference pressure of the table</source>
-        <translation>Bezugsdruck der Tabelle</translation>
+        <source>up to 25 % more, where a broad roller needs it</source>
+        <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
     </message>
     <message>
-        <source>To which its flows are corrected. Default 1 bar.</source>
-        <translation>Auf den ihre Durchflüsse umgerechnet sind. Vorgabe 1 bar.</translation>
+        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
     </message>
     <message>
-        <source>Reference temperature of the table</source>
-        <translation>Bezugstemperatur der Tabelle</translation>
+        <source>Pressure before the intake</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>To which its speeds and flows are corrected. Default 298.15 K.</source>
-        <translation>Auf die ihre Drehzahlen und Durchflüsse umgerechnet sind. Vorgabe 298,15 K.</translation>
-    </message>
-    <message>
-        <source>Points in any order, at least three flows at each speed, from surge to choke.</source>
-        <translation>Punkte in beliebiger Reihenfolge, mindestens drei Durchflüsse je Drehzahl, von der Pumpgrenze bis zur Stopfgrenze.</translation>
-    </message>
-    <message>
-        <source>Point</source>
-        <translation>Punkt</translation>
-    </message>
-    <message>
-        <source>Characteristic of the wheel</source>
-        <translation>Kennfeld des Rads</translation>
-    </message>
-    <message>
-        <source>Coefficients of a radial wheel, or measured points at several speeds.</source>
-        <translation>Kennzahlen eines Radialrads oder Messpunkte bei mehreren Drehzahlen.</translation>
-    </message>
-    <message>
-        <source>the line reads &quot;%1&quot;; it must begin with four numbers: speed in rpm, flow in kg/s, pressure ratio and efficiency</source>
-        <translation>die Zeile lautet „%1“; sie muss mit vier Zahlen beginnen: Drehzahl in 1/min, Durchfluss in kg/s, Druckverhältnis und Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>the table of the wheel has no rows</source>
-        <translation>die Tabelle des Rads hat keine Zeilen</translation>
-    </message>
-    <message>
-        <source>the line at %1 has fewer than three flows</source>
-        <translation>die Linie bei %1 hat weniger als drei Durchflüsse</translation>
-    </message>
-    <message>
-        <source>the pressure ratio at %1 does not fall to the right of its peak</source>
-        <translation>das Druckverhältnis bei %1 fällt rechts von seinem Scheitel nicht</translation>
-    </message>
-    <message>
-        <source>Read off the measured points, between speeds and flows.</source>
-        <translation>Aus den Messpunkten abgelesen, zwischen Drehzahlen und Durchflüssen.</translation>
-    </message>
-    <message>
-        <source>Isentropic efficiency of the wheel</source>
-        <translation>Isentroper Wirkungsgrad des Rads</translation>
-    </message>
-    <message>
-        <source>of the table at this speed and flow</source>
-        <translation>der Tabelle bei dieser Drehzahl und diesem Durchfluss</translation>
-    </message>
-    <message>
-        <source>Isentropic efficiency at this flow and speed.</source>
-        <translation>Isentroper Wirkungsgrad bei diesem Durchfluss und dieser Drehzahl.</translation>
+        <source>ambient, throttled as the load says</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -12843,11 +12863,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Luftversorgung nicht eingerechnet)</translation>
-    </message>
-    <message>
-        <source>Click to see the working</source>
-        <translation>Klicken zeigt den Rechenweg</translation>
+        <translation> (Leistung der Versorgung nicht gezählt)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -12856,6 +12872,10 @@
     <message>
         <source>Driven by %1</source>
         <translation>Angetrieben mit %1</translation>
+    </message>
+    <message>
+        <source>Click to see the working, right-click to choose other results</source>
+        <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
     </message>
 </context>
 <context>
@@ -15750,6 +15770,13 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ResultCard</name>
+    <message>
+        <source>%1 against the baseline</source>
+        <translation>%1 gegenüber dem Bezugsentwurf</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::Safekeeping</name>
     <message>
         <source>No copies of unsaved work are kept: %1. What is not saved is lost if the program or the computer fails.</source>
@@ -16533,6 +16560,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>jetzt bei</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>baseline beyond the range</source>
         <translation>Bezugsentwurf außerhalb der Skala</translation>
     </message>
@@ -16543,10 +16574,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>hatched:</source>
         <translation>schraffiert:</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -1,14 +1,10 @@
 #include "core/design/fields.h"
 #include "core/design/schedule_edits.h"
 #include "core/design/schedules.h"
+#include "core/pchip.h"
 #include "core/units.h"
 #include "tests/design/sample.h"
 
-// The second calls isnan() by the global name that the first gives it.
-// clang-format off
-#include <math.h> // NOLINT
-#include <boost/math/interpolators/pchip.hpp>
-// clang-format on
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

@@ -38,6 +38,7 @@ TEST(BearingHandbook, TwoStepDutyIsMet) {
     EXPECT_NEAR(equivalentLoad(load, turns) / 1e3, 8.916797, 5e-7);
 }
 
+// Published values: 3 (bearing catalogues; from memory).
 // Load shapes of peak 1, exact means; catalogue approximations (from memory) in brackets:
 // linear (0.667), 0.2 to 1 (0.733), full sine (0.75), (1 − cos)/2 (0.65).
 TEST(BearingHandbook, MeanOfLoadShapesIsMet) {
@@ -61,6 +62,7 @@ TEST(BearingHandbook, MeanOfLoadShapesIsMet) {
     EXPECT_NEAR(equivalentLoad(0.2 + 0.8 * x, even), 0.688501, 1e-6);
 }
 
+// Published values: 1 (ISO 76, as bearing catalogues print it; secondary).
 // ISO 76: 4000 MPa at C₀ for rollers; the stress falls with the root of the load: 3265.99 MPa at
 // s₀ = 1.5, 2000 MPa at 4.
 TEST(BearingHandbook, StaticLimitsAreMet) {

@@ -91,6 +91,7 @@ INSTANTIATE_TEST_SUITE_P(
                          1.308570, 1.000029, 1641.89, 26.9004}),
     [](const auto& each) { return std::string(each.param.name); });
 
+// Published values: 3 (Boresi and Schmidt, example 17.1; from memory).
 // Boresi and Schmidt, Advanced Mechanics of Materials, example 17.1 (from memory): chart readings
 // −1596.76 MPa, τ_max 529.31 MPa at 0.51 mm; a chart is good to 4 %.
 TEST(HertzEllipseHandbook, ChartExampleIsMetWithinChartReading) {
@@ -103,6 +104,7 @@ TEST(HertzEllipseHandbook, ChartExampleIsMetWithinChartReading) {
     EXPECT_NEAR(shear.depth * c.shortSemiAxis * 1e3, 0.51, 0.04 * 0.51);
 }
 
+// Published values: 2 (Johnson, Contact Mechanics, ch. 4; from memory).
 // Johnson: 0.31·p₀ at 0.48 radii for ν = 0.3; exact figures for three materials.
 TEST(HertzEllipseHandbook, DeepestShearOfACircleHasTheTabulatedPlace) {
     const struct {

@@ -55,6 +55,7 @@ INSTANTIATE_TEST_SUITE_P(
                              0.005753627, 55.32334, 16.61266, 0.0045224}),
     [](const auto& each) { return std::string(each.param.name); });
 
+// Published values: 2 (Roark, table 14.1; from memory).
 // Roark, table 14.1 case 2 (from memory): σ = 0.591·√(p·E/K_D), width 2.15·√(p·K_D/E),
 // K_D = D₁D₂/(D₁ + D₂): 167 160 psi and 0.0152 in for case L4; the rounded factors are good to
 // 0.2 %.
@@ -67,6 +68,7 @@ TEST(HertzLineHandbook, RoarkFormulaAgreesWithinItsRounding) {
     EXPECT_NEAR(2 * lineHalfWidth(load, inch, radius, modulus) / inch, 0.0152028, 0.002 * 0.0152);
 }
 
+// Published values: 3 (Stachowiak and Batchelor, ch. 7; from memory).
 // Stachowiak and Batchelor, Engineering Tribology, ch. 7, parallel cylinders (from memory): printed
 // b = 5.75e-6 m, p_max = 55.4 MPa, τ_max = 16.8 MPa with a factor 0.304.
 TEST(HertzLineHandbook, PrintedTextbookExampleIsMetToItsDigits) {
@@ -78,12 +80,14 @@ TEST(HertzLineHandbook, PrintedTextbookExampleIsMetToItsDigits) {
                 0.25e6);
 }
 
+// Published values: 2 (Johnson, Contact Mechanics, ch. 4; from memory, rounded 0.30 and 0.78).
 // Johnson: 0.300283·p₀ at 0.7862 half-widths whatever Poisson's ratio.
 TEST(HertzLineHandbook, DeepestShearHasTheTabulatedPlace) {
     EXPECT_NEAR(lineDeepestShear().ratio, 0.300283, 5e-7);
     EXPECT_NEAR(lineDeepestShear().depth, 0.7862, 5e-5);
 }
 
+// Published values: 3 (Norton, Machine Design, table of surface fatigue; from memory).
 // Load-stress factors of hardened steel on a hardened roll, K = (F/L)·(1/R₁ + 1/R₂) in psi, and the
 // stress printed beside them [Norton, Machine Design, surface fatigue, after Talbourdet] (from
 // memory, doubtful): they belong together through p₀ = √(K·E*/π).

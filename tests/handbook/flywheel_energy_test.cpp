@@ -13,6 +13,7 @@ namespace {
 
 const Samples theta = loads::evenAngles(720);
 
+// Published values: 2 (Khurmi and Gupta, example 16.1; from memory).
 // Khurmi and Gupta, Theory of Machines, example 16.1 (from memory): 6500 kg at 1.8 m, 56 kJ,
 // 120 rpm: printed 121 and 119 rpm.
 TEST(FlywheelHandbook, F1SpeedsOfAKnownFluctuationOfEnergy) {
@@ -26,6 +27,7 @@ TEST(FlywheelHandbook, F1SpeedsOfAKnownFluctuationOfEnergy) {
                 1e-6);
 }
 
+// Published values: 2 (Uicker, Pennock and Shigley, P18.1 and P18.2; a page with the solutions).
 // Uicker, Pennock and Shigley, P18.1 and P18.2: 890.7 J, C_s 0.025, and 394.38 J, C_s 0.0125, at
 // 4600 rpm: 0.154 and 0.136 kg·m².
 TEST(FlywheelHandbook, F2F3InertiaForAFluctuation) {

@@ -61,6 +61,7 @@ TEST(JammingHandbook, BracketVanishesAtTheLockAngle) {
     }
 }
 
+// Published values: 2 (Rothbart, Cam Design Handbook, page read).
 // Printed in the handbook for A = B: 73° at μ = 0.10 and 66° at μ = 0.15.
 TEST(JammingHandbook, PrintedLockAnglesAreMetToTheDegree) {
     EXPECT_NEAR(rising(73.0, 0.10, 0.04, 0.04).guideBracket(0), 0.0, 0.01);

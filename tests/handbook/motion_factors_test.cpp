@@ -67,6 +67,7 @@ INSTANTIATE_TEST_SUITE_P(
                             10.750226}),
     factorsName);
 
+// Published values: 22 (VDI 2143-1, 1980; from memory).
 // VDI 2143-1 (1980), characteristic values of the normalised laws; from memory, not re-read.
 TEST_P(PrintedByVdi, RoundToTheTable) {
     const Factors& printed = GetParam();
@@ -85,6 +86,7 @@ INSTANTIATE_TEST_SUITE_P(Handbook, PrintedByVdi,
                                          Factors{Law::modifiedSine, 1.76, 5.53, 69.5, 5.46}),
                          factorsName);
 
+// Published values: 19 (Norton, Design of Machinery, ch. 8; from memory).
 // Norton, Design of Machinery, ch. 8, table of factors for peak velocity, acceleration and jerk;
 // from memory. Three printed accelerations (4.945, 5.777, 7.526) lie up to 0.2 % above the closed
 // form and some jerks are cut to whole numbers, hence 0.3 % and one unit.

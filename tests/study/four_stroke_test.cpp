@@ -94,6 +94,7 @@ TEST(FourStroke, CurtainLimitsSmallLiftsAndTheSeatLargeOnes) {
     EXPECT_DOUBLE_EQ(valveLift(2.5, 0.0, 2.0, 0.01), 0.0);
 }
 
+// Published values: 4 (Heywood 1988, §13.2; from memory).
 // Heywood 1988, §13.2, total motored friction of four cylinders, from memory: 1.17, 1.47, 2.37 and
 // 3.67 bar at 1000, 2000, 4000 and 6000 rev/min; less 0.2 bar of pumping (own estimate).
 TEST(FourStroke, FrictionIsThatOfTheFitLessPumping) {

@@ -26,24 +26,6 @@ namespace {
 
 constexpr int leastNameWidth = 114, leastColumn = 24; // [px]
 
-QString groupTitle(const QString& key) {
-    const std::pair<const char*, QString> titles[] = {
-        {"geometry", FiguresPanel::tr("Geometry")},
-        {"timing", FiguresPanel::tr("Port timing")},
-        {"performance", FiguresPanel::tr("Performance")},
-        {"energy", FiguresPanel::tr("Energy")},
-        {"loads", FiguresPanel::tr("Forces and torque")},
-        {"contact", FiguresPanel::tr("Contact and life")},
-        {"balance", FiguresPanel::tr("Balance")},
-        {"solver", FiguresPanel::tr("Numerical convergence")}};
-    for (const auto& [known, title] : titles) {
-        if (key == QLatin1String(known))
-            return title;
-    }
-    QString title = key;
-    return title.replace(QLatin1Char('_'), QLatin1Char(' '));
-}
-
 /// Rows as high as the name needs in the width of its column: item views keep to one line. Heights
 /// are kept, because every solution of a drag fills the panel anew.
 class WholeNames : public QStyledItemDelegate {
@@ -79,6 +61,20 @@ class WholeNames : public QStyledItemDelegate {
 };
 
 } // namespace
+
+QString FiguresPanel::groupTitle(const QString& key) {
+    const std::pair<const char*, QString> titles[] = {
+        {"geometry", tr("Geometry")},       {"timing", tr("Port timing")},
+        {"performance", tr("Performance")}, {"energy", tr("Energy")},
+        {"loads", tr("Forces and torque")}, {"contact", tr("Contact and life")},
+        {"balance", tr("Balance")},         {"solver", tr("Numerical convergence")}};
+    for (const auto& [known, title] : titles) {
+        if (key == QLatin1String(known))
+            return title;
+    }
+    QString title = key;
+    return title.replace(QLatin1Char('_'), QLatin1Char(' '));
+}
 
 FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
     setColumnCount(4);

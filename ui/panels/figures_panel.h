@@ -15,6 +15,9 @@ class FiguresPanel : public QTreeWidget {
     Q_OBJECT
 
   public:
+    /// "Forces and torque" for "loads".
+    static QString groupTitle(const QString& key);
+
     explicit FiguresPanel(QWidget* parent = nullptr);
 
     void showSolution(const SolutionPointer& solution);

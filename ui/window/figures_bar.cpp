@@ -1,27 +1,39 @@
 #include "ui/window/figures_bar.h"
 
+#include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
 #include "ui/panels/figures_panel.h"
+#include "ui/window/result_card.h"
 
+#include <QContextMenuEvent>
 #include <QHBoxLayout>
-#include <QToolButton>
+#include <QMenu>
+#include <QSettings>
+
+#include <algorithm>
 
 namespace lobewright::ui {
 
 namespace {
 
-struct Shown {
+const QString& setting() {
+    static const QString name = QStringLiteral("window/cards");
+    return name;
+}
+
+/// Short words and usual units for what stands there at first.
+struct Usual {
     const char* figure;
     QString label;
     double factor = 1.0; ///< to the metric unit shown here
     QString unit{};
 };
 
-const std::vector<Shown>& shown() {
-    static const std::vector<Shown> all = {
+const std::vector<Usual>& usual() {
+    static const std::vector<Usual> all = {
         {"brake_power_kW", FiguresBar::tr("Power"), 1.0, QStringLiteral("kW")},
         {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, QStringLiteral("N·m")},
         {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, QStringLiteral("%")},
@@ -30,22 +42,56 @@ const std::vector<Shown>& shown() {
     return all;
 }
 
+const Usual* usualOf(const std::string& name) {
+    const auto found =
+        std::ranges::find_if(usual(), [&](const Usual& one) { return name == one.figure; });
+    return found == usual().end() ? nullptr : &*found;
+}
+
+QString valueOf(const solution::Figure& figure) {
+    const Usual* one = usualOf(figure.name);
+    if (!one || !figure.value)
+        return figureText(figure);
+    const Unit unit = unitFor(one->unit);
+    return withUnit(figureText(withoutNoise(unit.shown(*figure.value * one->factor))), unit.text);
+}
+
+QString labelOf(const solution::Figure& figure) {
+    const Usual* one = usualOf(figure.name);
+    return one ? one->label : coreText(figure.label);
+}
+
 } // namespace
 
-FiguresBar::FiguresBar(QWidget* parent) : QWidget(parent) {
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(2);
-    for (size_t i = 0; i < shown().size(); ++i) {
-        auto* label = new QToolButton(this);
-        label->setAutoRaise(true);
-        connect(label, &QToolButton::clicked, this, [this, name = shown()[i].figure] {
-            Q_EMIT workingWanted(QString::fromLatin1(name));
-        });
-        labels_.push_back(label);
-        layout->addWidget(label);
+FiguresBar::FiguresBar(QWidget* parent) : QWidget(parent), layout_(new QHBoxLayout(this)) {
+    layout_->setContentsMargins(0, 0, 0, 0);
+    layout_->setSpacing(0);
+    chosen_ = QSettings().value(setting()).toStringList();
+    if (chosen_.isEmpty()) {
+        for (const Usual& one : usual())
+            chosen_ << QString::fromLatin1(one.figure);
     }
     connect(&Units::instance(), &Units::changed, this, &FiguresBar::refill);
+    rebuild();
+}
+
+void FiguresBar::choose(const QStringList& names) {
+    chosen_ = names.mid(0, most);
+    QSettings().setValue(setting(), chosen_);
+    rebuild();
+    refill();
+}
+
+void FiguresBar::rebuild() {
+    for (ResultCard* card : cards_)
+        card->deleteLater();
+    cards_.clear();
+    for (const QString& name : chosen_) {
+        auto* card = new ResultCard(this);
+        connect(card, &ResultCard::clicked, this, [this, name] { Q_EMIT workingWanted(name); });
+        layout_->addWidget(card);
+        cards_.push_back(card);
+    }
 }
 
 void FiguresBar::showSolution(const SolutionPointer& solution) {
@@ -71,33 +117,75 @@ QString FiguresBar::neededText(const solution::Figure& figure) const {
                          : quantityText(power, QStringLiteral("kW")));
 }
 
+void FiguresBar::fill(ResultCard& card, const QString& name) const {
+    const auto* figure = solution_->figure(name.toStdString());
+    if (!figure) {
+        card.setResult(name, tr("none"), {});
+        return;
+    }
+    QString value = figure->value ? valueOf(*figure) : tr("none");
+    if (const QString needed = neededText(*figure); !needed.isEmpty())
+        value = needed;
+    QString help = coreText(figure->label);
+    if (!figure->note.empty())
+        help += QLatin1Char('\n') + coreText(figure->note);
+    QString change;
+    const auto* before = baseline_ ? baseline_->figure(figure->name) : nullptr;
+    if (before && before->value) {
+        const double period = baseline_->pair.period() * 180.0 / units::pi;
+        change = figureChange(*figure, *before, period).text;
+        help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));
+    }
+    const auto* paid = solution_->figure("supply_power_counted");
+    QString label = labelOf(*figure);
+    if (figure->name == "brake_power_kW" && paid && paid->value && *paid->value == 0.0)
+        label += tr(" (supply power not counted)");
+    card.setResult(label, value, change);
+    card.setToolTip(help + QLatin1Char('\n') +
+                    tr("Click to see the working, right-click to choose other results"));
+}
+
 void FiguresBar::refill() {
     if (!solution_)
         return;
-    const auto* paid = solution_->figure("supply_power_counted");
-    const bool unpaid = paid && paid->value && *paid->value == 0.0;
-    for (size_t i = 0; i < labels_.size(); ++i) {
-        const Shown& entry = shown()[i];
-        const auto* figure = solution_->figure(entry.figure);
-        const Unit unit = unitFor(entry.unit);
-        const auto valueOf = [&](const solution::Figure& of) {
-            return withUnit(figureText(withoutNoise(unit.shown(*of.value * entry.factor))),
-                            unit.text);
-        };
-        const QString value = figure && figure->value ? valueOf(*figure) : tr("none");
-        labels_[i]->setText(entry.label + ' ' + value);
-        if (const QString needed = figure ? neededText(*figure) : QString(); !needed.isEmpty())
-            labels_[i]->setText(needed);
-        QString help = figure ? coreText(figure->label) : QString();
-        if (figure && !figure->note.empty())
-            help += QLatin1Char('\n') + coreText(figure->note);
-        const auto* before = baseline_ ? baseline_->figure(entry.figure) : nullptr;
-        if (before && before->value)
-            help += QLatin1Char('\n') + tr("Baseline: %1").arg(valueOf(*before));
-        labels_[i]->setToolTip(help + QLatin1Char('\n') + tr("Click to see the working"));
+    for (std::size_t i = 0; i < cards_.size(); ++i)
+        fill(*cards_[i], chosen_[static_cast<qsizetype>(i)]);
+}
+
+void FiguresBar::contextMenuEvent(QContextMenuEvent* event) {
+    openChoice(event->globalPos());
+}
+
+/// Every result that has a value, by its group; a tick for those that stand here.
+void FiguresBar::openChoice(const QPoint& place) {
+    if (!solution_)
+        return;
+    QMenu menu(this);
+    menu.setObjectName(QStringLiteral("cardChoice"));
+    std::string group;
+    QMenu* part = nullptr;
+    for (const auto& figure : solution_->figures) {
+        if (!figure.value)
+            continue;
+        if (figure.group != group || !part) {
+            group = figure.group;
+            part = menu.addMenu(FiguresPanel::groupTitle(QString::fromStdString(group)));
+        }
+        const QString name = QString::fromStdString(figure.name);
+        QAction* action = part->addAction(coreText(figure.label));
+        action->setCheckable(true);
+        action->setChecked(chosen_.contains(name));
+        action->setEnabled(chosen_.contains(name) ? chosen_.size() > 1 : chosen_.size() < most);
+        connect(action, &QAction::triggered, this, [this, name](bool shown) {
+            QStringList next = chosen_;
+            if (shown)
+                next << name;
+            else
+                next.removeAll(name);
+            choose(next);
+        });
     }
-    if (unpaid)
-        labels_[0]->setText(labels_[0]->text() + tr(" (supply power not counted)"));
+    menu.exec(place);
 }
 
 } // namespace lobewright::ui

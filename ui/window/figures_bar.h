@@ -6,11 +6,15 @@
 
 #include <vector>
 
-class QToolButton;
+class QHBoxLayout;
 
 namespace lobewright::ui {
 
-/// The main figures in one line for the status bar; the difference to the baseline in the tooltip.
+class ResultCard;
+
+/// The results that matter to the person as cards in the status bar, with their change against the
+/// baseline. A click shows the working, the menu of a card or the last button which of them stand
+/// here; the choice is kept between runs.
 class FiguresBar : public QWidget {
     Q_OBJECT
 
@@ -19,17 +23,29 @@ class FiguresBar : public QWidget {
 
     void showSolution(const SolutionPointer& solution);
     void showBaseline(const SolutionPointer& baseline);
+    /// Names of the figures shown, in their order.
+    const QStringList& chosen() const { return chosen_; }
+    void choose(const QStringList& names);
+    static constexpr int most = 7;
 
   Q_SIGNALS:
     /// The person wants to see how the figure of this name came about.
     void workingWanted(const QString& figure);
 
+  protected:
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
   private:
+    void rebuild();
     void refill();
+    void openChoice(const QPoint& place);
+    void fill(ResultCard& card, const QString& name) const;
     /// "Needs 1.04 N·m to turn" of a motored engine whose brake value is negative; else empty.
     QString neededText(const solution::Figure& figure) const;
     SolutionPointer solution_, baseline_;
-    std::vector<QToolButton*> labels_;
+    QStringList chosen_;
+    QHBoxLayout* layout_;
+    std::vector<ResultCard*> cards_;
 };
 
 } // namespace lobewright::ui

@@ -279,7 +279,7 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
     const double perCylinder = model_->period() / (model_->omega * cylinders);
     double pressure = guessedSupplyPressure(model_->settings);
     if (const auto& wheel = model_->feeder.wheel()) {
-        pressure = model_->settings.supply.ambientPressure *
+        pressure = intakePressure(model_->settings.supply) *
                    wheel->pressureRatio(wheel->curve().bestFlow() * wheel->flowUnit());
     }
     State one;
@@ -295,7 +295,7 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
         if (model_->feeder.wheel()) {
             // halfway to the pressure at which the wheel gives what the cylinders take
             const double taken = std::max(single.sumOf(deliveredMass), 0.0) / perCylinder;
-            pressure = 0.5 * (pressure + model_->settings.supply.ambientPressure *
+            pressure = 0.5 * (pressure + intakePressure(model_->settings.supply) *
                                              model_->feeder.wheel()->pressureRatio(taken));
             continue;
         }
@@ -657,7 +657,7 @@ CompressorFigures CoupledCylinders::compressor() const {
     figures.chokeFlow = wheel.curve().chokeFlow();
     const auto& between = model_->feeder.between();
     figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
-                            model_->settings.supply.ambientPressure;
+                            intakePressure(model_->settings.supply);
     figures.outletTemperature = wheel.compression(figures.flow).outletTemperature;
     figures.efficiency = wheel.efficiency(figures.flow);
     figures.power = model_->hasTurbine() ? meanWheelPower()

@@ -201,7 +201,7 @@ struct CompressorFigures {
     double flow = 0.0;       ///< [kg/s]
     double flowCoefficient = 0.0;
     double surgeFlow = 0.0, chokeFlow = 0.0; ///< φ at this speed
-    double pressureRatio = 0.0;              ///< mean pressure behind the wheel by ambient pressure
+    double pressureRatio = 0.0;              ///< mean pressure behind the wheel by that before it
     double outletTemperature = 0.0;          ///< behind the wheel, at the mean flow [K]
     double efficiency = 0.0;                 ///< isentropic, at the mean flow
     double power = 0.0;                      ///< [W]

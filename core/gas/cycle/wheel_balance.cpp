@@ -41,10 +41,9 @@ class Shaft {
         }
         near_ = true;
         windows_ += found->windows;
-        unsteady_ += found->unsteady;
         last = *found;
         last->windows = windows_;
-        last->unsteady = unsteady_;
+        last->unsteady = windows_ - 1; // all before the one that is kept
         const double kept = model_.settings.supply.compressor.turbine.mechanicalEfficiency;
         CoupledCylinders& cylinders = search_.cylinders();
         return kept * cylinders.meanTurbinePower() - cylinders.meanWheelPower();
@@ -58,7 +57,7 @@ class Shaft {
     bool near_;
     CycleOptions options_; ///< what of the work allowed is left
     Monitor& monitor_;
-    int windows_ = 0, unsteady_ = 0;
+    int windows_ = 0;
 };
 
 /// Speeds between which the turbine's power meets what is taken.

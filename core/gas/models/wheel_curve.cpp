@@ -1,8 +1,7 @@
 #include "core/gas/models/wheel_curve.h"
 
+#include "core/pchip.h"
 #include "core/units.h"
-
-#include <boost/math/interpolators/pchip.hpp>
 
 #include <algorithm>
 #include <cmath>

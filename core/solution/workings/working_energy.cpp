@@ -4,6 +4,7 @@
 #include "core/gas/cycle/phases.h"
 #include "core/gas/cycle/pump_space.h"
 #include "core/gas/models/fuel.h"
+#include "core/gas/models/supply.h"
 #include "core/gas/models/wiebe.h"
 #include "core/solution/pipeline/stages.h"
 #include "core/solution/workings/working_recipes.h"
@@ -100,7 +101,7 @@ constexpr Recipe recipes[] = {
      "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
      sampled},
     {"supply_power_kW", "P_s", "η·p_a·V·i·n/(600·R·T_a)·∮(Δh, θ)/360",
-     "η=field:/gas/supply/volumetric_efficiency p_a=field:/gas/supply/ambient_pressure_bar "
+     "η=field:/gas/supply/volumetric_efficiency p_a=value:intake_pressure "
      "V=field:/gas/supply/displacement_cm3_per_turn i=field:/gas/supply/drive_ratio "
      "n=field:/running/speed_rpm R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K Δh=channel:compression_work_kJ_per_kg "
@@ -394,6 +395,14 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
                    : fieldOperand(solution, "/gas/wall_heat/crown_K");
     }
     const gas::Supply& supply = solution.design.gas.supply;
+    if (name == "intake_pressure") {
+        const gas::Supply run = design::gasSettings(solution.design).supply;
+        return run.throttle == 1.0
+                   ? fieldOperand(solution, "/gas/supply/ambient_pressure_bar")
+                   : std::optional(inner(LW_TEXT("Pressure before the intake"), "bar",
+                                         gas::intakePressure(run) / units::bar,
+                                         LW_TEXT("ambient, throttled as the load says")));
+    }
     const bool pumps = supply.kind == gas::SupplyKind::underPiston;
     const bool both =
         supply.pump.sides == gas::PumpSides::both && !solution.design.mechanism.isOneSided();

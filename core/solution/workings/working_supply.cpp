@@ -1,4 +1,6 @@
+#include "core/design/gas_settings.h"
 #include "core/gas/models/feeder.h"
+#include "core/gas/models/supply.h"
 #include "core/gas/properties/properties.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
@@ -29,15 +31,15 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Definition: circumference of the wheel times its revolutions per second.")},
     {"compressor_flow_coefficient", "φ", "B·R·T_a/(360·p_a·u·D^2)",
      "B=figure:air_flow_kg_per_h R=value:gas_constant_air "
-     "T_a=field:/gas/supply/ambient_temperature_K p_a=field:/gas/supply/ambient_pressure_bar "
+     "T_a=field:/gas/supply/ambient_temperature_K p_a=value:intake_pressure "
      "u=figure:compressor_tip_speed_m_per_s D=field:/gas/supply/wheel/diameter_mm",
      LW_TEXT("Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and "
              "Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2)."),
      steady, 0.0, LW_TEXT("In the steady state the ports pass what the compressor gives.")},
     {"compressor_pressure_ratio", "π", "p_s/p_a",
-     "p_s=figure:supply_pressure_bar p_a=field:/gas/supply/ambient_pressure_bar "
+     "p_s=figure:supply_pressure_bar p_a=value:intake_pressure "
      "alone=value:wheel_alone",
-     LW_TEXT("Mean pressure in the plenum over ambient pressure.")},
+     LW_TEXT("Mean pressure in the plenum over that before the wheel.")},
     {"compressor_pressure_ratio", "π", "(1 + ψ·u^2/(c·T_a))^κ",
      "ψ=value:head_coefficient u=figure:compressor_tip_speed_m_per_s c=value:heat_of_air "
      "T_a=field:/gas/supply/ambient_temperature_K κ=value:exponent_of_air "
@@ -167,7 +169,7 @@ std::optional<Operand> supplyValue(const Solution& solution, std::string_view na
     if (!solution.gas || !solution.gas->compressor) {
         return std::nullopt;
     }
-    const gas::Supply& supply = solution.design.gas.supply;
+    const gas::Supply supply = design::gasSettings(solution.design).supply;
     const gas::CompressorFigures& compressor = *solution.gas->compressor;
     const bool blower = supply.compressor.stages == gas::Stages::wheelThenBlower;
     if (auto found = arrangementValue({supply.hasTurbine(), blower}, name)) {
@@ -175,8 +177,13 @@ std::optional<Operand> supplyValue(const Solution& solution, std::string_view na
     }
     const gas::GasGroup& air = gas::dryAir();
     const double t = supply.ambientTemperature;
-    const gas::TurningWheel wheel(supply.compressor.wheel, air, supply.ambientPressure, t,
+    const gas::TurningWheel wheel(supply.compressor.wheel, air, gas::intakePressure(supply), t,
                                   compressor.wheelSpeed);
+    if (name == "intake_pressure") {
+        return inner(LW_TEXT("Pressure before the compressor wheel"), "bar",
+                     gas::intakePressure(supply) / units::bar,
+                     LW_TEXT("ambient, less what a throttle takes at part load"));
+    }
     if (name == "head_coefficient") {
         return inner(LW_TEXT("Head coefficient of the wheel"), "",
                      wheel.headCoefficient(compressor.flow),

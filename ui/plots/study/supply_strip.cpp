@@ -63,9 +63,11 @@ void addWheel(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
 /// From the exhaust ports through the turbine.
 void addTurbine(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
     auto plenum = station(SupplyStrip::tr("Exhaust plenum"), path.turbine->before);
+    plenum.end = End::exhaust;
     plenum.passage = SupplyStrip::tr("exhaust ports");
     list.push_back(plenum);
     auto behind = station(SupplyStrip::tr("Behind the turbine"), path.turbine->behind);
+    behind.end = End::exhaust;
     behind.passage = SupplyStrip::tr("turbine");
     behind.passageValue =
         SupplyStrip::tr("÷ %1\n%2")
@@ -92,7 +94,9 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
         list.push_back(compressed);
     }
     if (path.cooled) {
-        auto cooled = station(SupplyStrip::tr("Cooled"), *path.cooled);
+        // behind a wheel the plenum stands for it: there are stations enough
+        auto cooled = station(path.wheel ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Cooled"),
+                              path.wheel ? path.ready : *path.cooled);
         cooled.passage = SupplyStrip::tr("after-cooler");
         const Unit kelvin = unitFor(QStringLiteral("K"));
         cooled.passageValue = SupplyStrip::tr("−%1 %2").arg(
@@ -313,8 +317,8 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
             y += line;
         }
         const QRectF box(margin, y, width() - 2 * margin, line + 2.0);
-        painter.setPen(QPen(tones.inlet, 1.2));
-        painter.setBrush(tones.sideFill(End::inlet));
+        painter.setPen(QPen(tones.side(station.end), 1.2));
+        painter.setBrush(tones.sideFill(station.end));
         painter.drawRoundedRect(box, 4, 4);
         painter.setPen(tones.ink);
         QString values = station.pressure + QStringLiteral(", ") + station.temperature;
@@ -332,8 +336,8 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
 
 void SupplyStrip::paintStation(QPainter& painter, const Station& station, const QRectF& box) const {
     const Palette& tones = Palette::of(*this);
-    painter.setPen(QPen(tones.inlet, 1.2));
-    painter.setBrush(tones.sideFill(End::inlet));
+    painter.setPen(QPen(tones.side(station.end), 1.2));
+    painter.setBrush(tones.sideFill(station.end));
     painter.drawRoundedRect(box, 4, 4);
     painter.setPen(tones.ink);
     painter.drawText(box.adjusted(3, 2, -3, -2), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,

@@ -22,7 +22,8 @@ class SupplyStrip : public QWidget, public DataSource {
         QString passage;      ///< what led here, "blower"; may be empty
         QString passageValue; ///< "1.32 times, 0.87 kW"
         bool isUnpaid = false;
-        QString before; ///< the baseline's pressure, may be empty
+        End end = End::inlet; ///< on which side of the engine
+        QString before;       ///< the baseline's pressure, may be empty
     };
 
     explicit SupplyStrip(QWidget* parent = nullptr);

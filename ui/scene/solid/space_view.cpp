@@ -74,7 +74,7 @@ void SpaceView::showFromSide() {
 }
 
 void SpaceView::showRoller() {
-    look(215.0F, 25.0F, 0.32F, true); // from outside, on the face that it runs on
+    look(232.0F, 36.0F, 0.28F, true); // from outside, on the face that it runs on
 }
 
 void SpaceView::setExploded(bool exploded) {

@@ -15,7 +15,8 @@ CauseBars::CauseBars(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void CauseBars::show(const lessons::Task& task, const lessons::Verdict& verdict, double guess) {
+void CauseBars::setCauses(const lessons::Task& task, const lessons::Verdict& verdict,
+                          double guess) {
     task_ = task;
     guess_ = guess;
     answer_ = verdict.answer;

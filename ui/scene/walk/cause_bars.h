@@ -15,7 +15,7 @@ class CauseBars : public QWidget {
     explicit CauseBars(QWidget* parent = nullptr);
 
     /// Values in SI, shown in the unit of the task.
-    void show(const lessons::Task& task, const lessons::Verdict& verdict, double guess);
+    void setCauses(const lessons::Task& task, const lessons::Verdict& verdict, double guess);
     void clear();
 
     QSize sizeHint() const override;

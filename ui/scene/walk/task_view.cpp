@@ -277,7 +277,7 @@ void TaskView::take(const std::string& id, double guess, const Result<lessons::V
     outcome_->setText(
         (verdict->isRight ? tr("✓ Right. %1") : tr("✗ Not quite. %1")).arg(answered.outcome));
     if (asked.kind == lessons::TaskKind::predict)
-        causes_->show(asked, *verdict, guess);
+        causes_->setCauses(asked, *verdict, guess);
     answered.isRight = answered.isRight || wasRight;
     showProgress();
 }
