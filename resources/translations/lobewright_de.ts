@@ -15333,18 +15333,6 @@
         <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
     </message>
     <message>
-        <source>blowdown</source>
-        <translation>Vorauslass</translation>
-    </message>
-    <message>
-        <source>overlap</source>
-        <translation>Überschneidung</translation>
-    </message>
-    <message>
-        <source>after-charge</source>
-        <translation>Nachladung</translation>
-    </message>
-    <message>
         <source>Baseline over c&amp;ycle degrees</source>
         <translation>Bezug über &amp;Zyklusgrad</translation>
     </message>
