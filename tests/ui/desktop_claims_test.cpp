@@ -10,6 +10,7 @@
 #include "ui/claims/claims_report_view.h"
 #include "ui/panels/working_view.h"
 #include "ui/plots/study/comparison_pane.h"
+#include "ui/window/pane_grid.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -327,8 +328,10 @@ TEST_F(ClaimsTest, FileThatCannotBeUsedKeepsThePresentClaims) {
 
 TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     auto& comparison = dynamic_cast<ComparisonPane&>(view("comparison"));
-    comparison.setQuantity(ComparedQuantity::torqueCurve);
     click<QToolButton>("Example");
+    window_->findChild<PaneGrid*>()->reveal(QStringLiteral("comparison"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return comparison.isVisible(); }));
+    comparison.setQuantity(ComparedQuantity::torqueCurve);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
     ComparisonPlot& plot = comparison.plot();
     // 360 N·m at 1000 rpm; 48 kW at 1400 rpm = 327.40 N·m.
