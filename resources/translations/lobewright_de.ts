@@ -9423,11 +9423,11 @@
     </message>
     <message>
         <source>Pressure before the intake</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck vor dem Einlass der Luftversorgung</translation>
     </message>
     <message>
         <source>ambient, throttled as the load says</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung, gedrosselt, wie die Last es sagt</translation>
     </message>
 </context>
 <context>

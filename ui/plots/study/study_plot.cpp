@@ -26,7 +26,7 @@ namespace lobewright::ui {
 namespace {
 
 // Figures side by side are told apart by their points as well as by tone: dashes mean the baseline.
-constexpr QCPScatterStyle::ScatterShape points[] = {
+constexpr QCPScatterStyle::ScatterShape dotShapes[] = {
     QCPScatterStyle::ssDisc, QCPScatterStyle::ssSquare, QCPScatterStyle::ssDiamond,
     QCPScatterStyle::ssTriangle};
 
@@ -391,10 +391,10 @@ void StudyPlot::applyTones() {
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const auto place = static_cast<qsizetype>(i);
         const QColor colour = colourOf(tones, toneOf(figures_[place], place));
-        const auto shape = points[i % std::size(points)];
+        const auto shape = dotShapes[i % std::size(dotShapes)];
         graphs_[i].now->setPen(QPen(colour, 1.8));
         graphs_[i].now->setScatterStyle(
-            QCPScatterStyle(shape, colour, colour, shape == points[0] ? 3.5 : 5.5));
+            QCPScatterStyle(shape, colour, colour, shape == dotShapes[0] ? 3.5 : 5.5));
         graphs_[i].before->setPen(QPen(tones.baseline(colour), 1.4, Qt::DashLine));
     }
     for (QCPItemRect* hatch : hatches_)

@@ -9,7 +9,7 @@ namespace lobewright::ui {
 
 namespace {
 
-Tone toneOf(const std::string& channel) {
+Tone toneOfChannel(const std::string& channel) {
     if (channel.find("_inlet") != std::string::npos)
         return Tone::inlet;
     if (channel.find("_exhaust") != std::string::npos)
@@ -72,7 +72,7 @@ void ChannelPlot::rebuildCurves() {
         look.label = coreText(channel->label);
         look.unit = unit;
         look.help = tr("%1, symbol %2").arg(look.label, QString::fromStdString(channel->symbol));
-        look.tone = toneOf(channel->name);
+        look.tone = toneOfChannel(channel->name);
         look.onRight = unitsShown.indexOf(unit) == 1;
         look.style = look.onRight ? Qt::DotLine : Qt::SolidLine;
         if (look.tone == Tone::ink && plain++ % 2 == 1)
