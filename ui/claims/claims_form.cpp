@@ -338,7 +338,11 @@ void ClaimsForm::buildStatements() {
     });
 }
 
-ClaimsForm::~ClaimsForm() = default;
+ClaimsForm::~ClaimsForm() {
+    // A line that loses the keyboard as it goes would be read once more.
+    for (QWidget* child : findChildren<QWidget*>())
+        child->blockSignals(true);
+}
 
 ClaimsForm::Section& ClaimsForm::addSection(const QString& title, const std::string& path,
                                             QVBoxLayout& column, QWidget* parent,
