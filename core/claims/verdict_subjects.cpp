@@ -52,7 +52,8 @@ constexpr RowSubject subjects[] = {
     {.path = "/figures/efficiency",
      .findings = {"efficiency"},
      .figure = "brake_efficiency",
-     .result = "brake_efficiency"},
+     .result = "brake_efficiency",
+     .isPercent = true},
     {.path = "/figures/fuel_consumption",
      .findings = {"efficiency-from-consumption"},
      .figure = "brake_specific_fuel_g_per_kWh",
@@ -129,6 +130,7 @@ RowSubject subjectOf(const Statement& statement) {
             subject.figure = "power_strokes_per_turn";
         } else if (statement.measure == UsualMeasure::efficiency) {
             subject.figure = subject.result = "brake_efficiency";
+            subject.isPercent = true;
         } else if (statement.measure == UsualMeasure::torquePerDisplacement) {
             subject.figure = subject.result = "bmep_bar";
             subject.resultUnit = &in::bar;

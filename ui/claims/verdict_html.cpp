@@ -120,8 +120,11 @@ QString VerdictHtml::basis(const study::VerdictRow& row) const {
         parts << Words::tr("given: %1").arg(listed(row.given));
     if (!row.assumed.empty())
         parts << Words::tr("assumed: %1").arg(listed(row.assumed));
-    if (row.designRestsOn)
-        parts << Words::tr("the design: %1").arg(originCountsText(*row.designRestsOn, false));
+    if (row.designRestsOn) {
+        const QString counts = originCountsText(*row.designRestsOn, false);
+        parts << (counts.isEmpty() ? Words::tr("the design, all of it chosen")
+                                   : Words::tr("the design: %1").arg(counts));
+    }
     QString text;
     if (!parts.isEmpty())
         text = Words::tr("Rests on %1.").arg(parts.join(QStringLiteral("; "))) + QLatin1Char(' ');
