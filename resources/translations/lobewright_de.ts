@@ -11097,6 +11097,10 @@
         <source>confidence: %1</source>
         <translation>Verlässlichkeit: %1</translation>
     </message>
+    <message>
+        <source>the design, all of it chosen</source>
+        <translation>dem Entwurf, ganz gewählt</translation>
+    </message>
 </context>
 <context>
     <name>ViewThemes</name>
