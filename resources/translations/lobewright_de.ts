@@ -40,10 +40,6 @@
         <translation>Angaben prüfen</translation>
     </message>
     <message>
-        <source>Published figures beside arithmetic, this engine beside what it would replace</source>
-        <translation>Veröffentlichte Angaben neben der Nachrechnung, dieser Motor neben dem, was er ersetzen würde</translation>
-    </message>
-    <message>
         <source>Durability and balance</source>
         <translation>Haltbarkeit und Ausgleich</translation>
     </message>
@@ -74,6 +70,10 @@
     <message>
         <source>Predict, point and build, with hints and answers</source>
         <translation>Vorhersagen, zeigen und bauen, mit Hinweisen und Antworten</translation>
+    </message>
+    <message>
+        <source>Published figures and statements beside arithmetic and this design</source>
+        <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
     </message>
 </context>
 <context>
@@ -11104,6 +11104,10 @@
     <message>
         <source>confidence: %1</source>
         <translation>Verlässlichkeit: %1</translation>
+    </message>
+    <message>
+        <source>the design, all of it chosen</source>
+        <translation>dem Entwurf, ganz gewählt</translation>
     </message>
 </context>
 <context>

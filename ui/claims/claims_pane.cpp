@@ -32,7 +32,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int sheetWidth = 330; ///< of labels and what is typed beside them
+constexpr int sheetWidth = 360; ///< of labels and what is typed beside them
 } // namespace
 
 /// Claims before and after one entry.
