@@ -12,7 +12,7 @@ namespace lobewright::study {
 
 namespace {
 
-/// Reached within the rounding of published figures, or by this share more or less.
+/// By which share it is more or less.
 double relativeTo(double value, double published) {
     return published != 0.0 ? value / published - 1.0 : 0.0;
 }
@@ -56,13 +56,24 @@ class DesignCells {
             return;
         }
         const Unit* unit = findUnit(figure->unit);
+        const Unit& own = unit != nullptr ? *unit : in::pure;
         row.design.opens = VerdictCell::Opens::figure;
         row.design.target = subject.figure;
-        setValue(*figure->value, unit != nullptr ? *unit : in::pure, published, row);
-        if (!subject.at.empty()) { // of the running speed, not of the highest on the curve
-            row.design.text = {LW_TEXT("%1 at %2"), row.design.text,
-                               withDecimals(design_->design.running.speed, in::turnsPerMinute, 0)};
+        const double si = toSi(own, *figure->value);
+        Message text(LW_TEXT("%1"), lobewright::Amount(si, shownIn(subject, own)));
+        if (row.isQuoted) { // the statement does not say what it is
+            text = {LW_TEXT("%1: %2"), figure->label, text};
         }
+        if (!subject.at.empty()) { // of the running speed, not of the highest on the curve
+            text = {LW_TEXT("%1 at %2"), text,
+                    withDecimals(design_->design.running.speed, in::turnsPerMinute, 0)};
+        }
+        row.design.text = compared(std::move(text), si, published);
+    }
+
+    /// Shares are read in per cent where they are efficiencies.
+    static const Unit& shownIn(const RowSubject& subject, const Unit& own) {
+        return subject.isPercent ? in::percent : own;
     }
 
     void fillField(const std::string& path, std::optional<double> published,
@@ -74,28 +85,26 @@ class DesignCells {
             return;
         }
         const Unit* unit = findUnit(field->unit);
+        const Unit& own = unit != nullptr ? *unit : in::pure;
         const bool isSame = row.id != "/engine/diameter" && row.id != "/engine/length";
         row.design.opens = VerdictCell::Opens::field;
         row.design.target = path;
-        setValue(*value, unit != nullptr ? *unit : in::pure, isSame ? published : std::nullopt,
-                 row);
+        const double si = toSi(own, *value);
+        Message text(LW_TEXT("%1"), lobewright::Amount(si, own));
         if (!isSame || row.isQuoted) {
-            row.design.text = {LW_TEXT("%1: %2"), field->label, row.design.text};
+            text = {LW_TEXT("%1: %2"), field->label, text};
         }
+        row.design.text = compared(std::move(text), si, isSame ? published : std::nullopt);
     }
 
-    /// The value, and by how much it is more or less than published.
-    void setValue(double value, const Unit& unit, std::optional<double> published,
-                  VerdictRow& row) const {
-        row.design.text = {LW_TEXT("%1"), amountIn(unit, value)};
-        const double wanted = published ? fromSi(unit, *published) : 0.0;
-        const double off = 100.0 * relativeTo(value, wanted);
-        if (wanted == 0.0 || std::abs(off) < 100.0 * roundingOfFigures) {
-            return;
+    /// With how much it is more or less than published [SI].
+    static Message compared(Message text, double value, std::optional<double> published) {
+        const double off = published ? relativeTo(value, *published) : 0.0;
+        if (std::abs(off) < roundingOfFigures) {
+            return text;
         }
-        row.design.text = off < 0.0
-                              ? Message(LW_TEXT("%1, %2 % less"), row.design.text, number(-off, 2))
-                              : Message(LW_TEXT("%1, %2 % more"), row.design.text, number(off, 2));
+        return off < 0.0 ? Message(LW_TEXT("%1, %2 % less"), text, number(-100.0 * off, 2))
+                         : Message(LW_TEXT("%1, %2 % more"), text, number(100.0 * off, 2));
     }
 
     void fillBand(const RowSubject& subject, std::optional<double> published,
@@ -120,8 +129,11 @@ class DesignCells {
             return;
         }
         const ResultQuantiles& band = found->second;
-        row.band.text = {LW_TEXT("%1 … %2"), amountIn(*subject.resultUnit, band.p05, 3).bare(),
-                         amountIn(*subject.resultUnit, band.p95, 3)};
+        const Unit& shown = shownIn(subject, *subject.resultUnit);
+        const auto edge = [&](double value) {
+            return lobewright::Amount(toSi(*subject.resultUnit, value), shown, 3);
+        };
+        row.band.text = {LW_TEXT("%1 … %2"), edge(band.p05).bare(), edge(band.p95)};
         if (published && !row.isQuoted) {
             weigh(band, fromSi(*subject.resultUnit, *published), *subject.resultUnit, row);
         }

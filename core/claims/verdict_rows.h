@@ -21,6 +21,7 @@ struct RowSubject {
     std::string_view field{};                   ///< of a design, where there is no figure
     std::string_view result{};                  ///< of a study over unknowns; empty: none
     const Unit* resultUnit = &in::pure;
+    bool isPercent = false; ///< a share that is read in per cent
     /// Shown as another row's `at` where that one is given.
     std::string_view partOf{};
 };

@@ -206,6 +206,20 @@ double Notebook::take(std::string_view rule, TextId label, std::string_view unit
     return steps_.back().span.value;
 }
 
+void Notebook::result(std::string_view rule, TextId label, std::string_view unit, double value,
+                      Message working) {
+    const Rule* found = findRule(rule);
+    assert(found);
+    steps_.push_back({found,
+                      label,
+                      std::string(unit),
+                      {value, value, value},
+                      std::move(working),
+                      design::Origin::derived,
+                      {},
+                      true});
+}
+
 double Notebook::assume(std::string_view rule, TextId label, std::string_view unit, Span span,
                         std::vector<std::string> inputs) {
     return take(rule, label, unit, span, {}, std::move(inputs), design::Origin::assumed);

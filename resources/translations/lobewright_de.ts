@@ -40,10 +40,6 @@
         <translation>Angaben prüfen</translation>
     </message>
     <message>
-        <source>Published figures beside arithmetic, this engine beside what it would replace</source>
-        <translation>Veröffentlichte Angaben neben der Nachrechnung, dieser Motor neben dem, was er ersetzen würde</translation>
-    </message>
-    <message>
         <source>Durability and balance</source>
         <translation>Haltbarkeit und Ausgleich</translation>
     </message>
@@ -74,6 +70,10 @@
     <message>
         <source>Predict, point and build, with hints and answers</source>
         <translation>Vorhersagen, zeigen und bauen, mit Hinweisen und Antworten</translation>
+    </message>
+    <message>
+        <source>Published figures and statements beside arithmetic and this design</source>
+        <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
     </message>
 </context>
 <context>
@@ -11105,6 +11105,10 @@
         <source>confidence: %1</source>
         <translation>Verlässlichkeit: %1</translation>
     </message>
+    <message>
+        <source>the design, all of it chosen</source>
+        <translation>dem Entwurf, ganz gewählt</translation>
+    </message>
 </context>
 <context>
     <name>ViewThemes</name>
@@ -12871,7 +12875,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Leistung der Versorgung nicht gezählt)</translation>
+        <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -15331,18 +15335,6 @@
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
         <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
-    </message>
-    <message>
-        <source>blowdown</source>
-        <translation>Vorauslass</translation>
-    </message>
-    <message>
-        <source>overlap</source>
-        <translation>Überschneidung</translation>
-    </message>
-    <message>
-        <source>after-charge</source>
-        <translation>Nachladung</translation>
     </message>
     <message>
         <source>Baseline over c&amp;ycle degrees</source>

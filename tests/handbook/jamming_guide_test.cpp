@@ -27,7 +27,8 @@ PistonLoads rising(double alphaDegrees, double mu, double overhang, double lengt
     setup.friction.guideLength = length;
     const Samples slope = Samples::Constant(1, radius * std::tan(alphaDegrees * units::degree));
     const Samples none = Samples::Zero(1);
-    return pistonLoads(setup, {none, slope, none, none}, Samples::Constant(1, 1e5));
+    return pistonLoads(setup, motion::LiftSamples{none, slope, none, none},
+                       Samples::Constant(1, 1e5));
 }
 
 double forceRatio(double alpha, double mu, double overhang, double length) {
@@ -83,7 +84,7 @@ TEST(JammingHandbook, TorqueOfAHarmonicTrackPeaksAtForceTimesSlope) {
     const Samples slope = Samples::Constant(1, -0.04);
     const Samples none = Samples::Zero(1);
     const PistonLoads loads =
-        pistonLoads(setup, {none, slope, none, none}, Samples::Constant(1, 1e6));
+        pistonLoads(setup, motion::LiftSamples{none, slope, none, none}, Samples::Constant(1, 1e6));
     EXPECT_NEAR(loads.torque(0), 400.0, 1e-9);
 }
 

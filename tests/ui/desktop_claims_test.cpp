@@ -10,6 +10,7 @@
 #include "ui/claims/claims_report_view.h"
 #include "ui/panels/working_view.h"
 #include "ui/plots/study/comparison_pane.h"
+#include "ui/window/pane_grid.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -90,6 +91,7 @@ class ClaimsTest : public WindowTest {
         const auto& m = window_->document().design().mechanism;
         type("Chambers", QString::number(m.cylinders));
         type("Bore", QStringLiteral("%1 mm").arg(m.bore / units::millimetre));
+        type("Displacement", "0.539 L");
         type("Power", "12 kW");
         type("Speed of highest power", "1800 rpm");
     }
@@ -312,6 +314,7 @@ TEST_F(ClaimsTest, SavedFileOpensAgain) {
 }
 
 TEST_F(ClaimsTest, FileThatCannotBeUsedKeepsThePresentClaims) {
+    openAll();
     type("Mass", "150 lb");
     const study::Claims claims = pane().claims();
     QFile file(fileIn("broken.claims.json"));
@@ -327,8 +330,10 @@ TEST_F(ClaimsTest, FileThatCannotBeUsedKeepsThePresentClaims) {
 
 TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     auto& comparison = dynamic_cast<ComparisonPane&>(view("comparison"));
-    comparison.setQuantity(ComparedQuantity::torqueCurve);
     click<QToolButton>("Example");
+    window_->findChild<PaneGrid*>()->reveal(QStringLiteral("comparison"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return comparison.isVisible(); }));
+    comparison.setQuantity(ComparedQuantity::torqueCurve);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
     ComparisonPlot& plot = comparison.plot();
     // 360 N·m at 1000 rpm; 48 kW at 1400 rpm = 327.40 N·m.
@@ -338,7 +343,10 @@ TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     EXPECT_NEAR(plot.graph(1)->dataMainKey(0), 1400.0, 1e-9);
     EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 327.40, 0.01);
     EXPECT_TRUE(plot.xAxis->range().contains(1400.0));
-    EXPECT_TRUE(plot.yAxis->range().contains(360.0));
+    // Another engine's figures do not press this one's curve flat: the legend tells them instead.
+    EXPECT_LT(plot.yAxis->range().upper, 200.0);
+    EXPECT_TRUE(plot.graph(0)->name().contains("outside: 360 at 1000 rpm"))
+        << plot.graph(0)->name().toStdString();
     // Over the power curve the same points stand as power; over a turn they have no place.
     comparison.setQuantity(ComparedQuantity::powerCurve);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
@@ -415,14 +423,16 @@ TEST_F(ClaimsTest, EveryCellOpensWhatStandsBehindIt) {
     fillInTheSample();
     ASSERT_TRUE(waitUntilSolved());
     const auto& rows = pane().verdict().rows;
-    const auto power = std::ranges::find(rows, "/figures/power", &study::VerdictRow::id);
-    ASSERT_NE(power, rows.end());
+    const auto found = std::ranges::find(rows, "/figures/power", &study::VerdictRow::id);
+    ASSERT_NE(found, rows.end());
+    const study::VerdictRow power = *found; // the page is made anew as solutions and bands arrive
+    ASSERT_FALSE(power.workings.empty());
     EXPECT_TRUE(pane().verdict().designNote.empty()) << pane().verdict().designNote.english();
 
     clickLink(QStringLiteral("entry:/figures/power"));
     EXPECT_EQ(QApplication::focusWidget(), &entry("Power"));
 
-    const QString formula = localNumbers(coreText(power->workings.front().arithmetic));
+    const QString formula = localNumbers(coreText(power.workings.front().arithmetic));
     EXPECT_FALSE(report().contains(formula));
     clickLink(QStringLiteral("working:/figures/power"));
     EXPECT_TRUE(report().contains(formula)) << formula.toStdString();

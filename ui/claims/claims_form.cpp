@@ -27,7 +27,9 @@ namespace {
 
 constexpr int wantedAtOnce = 3;
 /// Characters that a published figure, a count and a word need.
-constexpr int amountWidth = 15, countWidth = 7;
+constexpr int amountWidth = 15, countWidth = 9;
+/// Of every label, in average characters: all fields stand in one column.
+constexpr int labelWidth = 24;
 
 QString helpOf(TextId label, TextId help) {
     return help.empty() ? ClaimsForm::tr("%1, as it was published; empty: not published")
@@ -99,7 +101,11 @@ void ClaimsForm::finish(Line& line, QWidget* editor, const QString& label, const
     };
     line.rule = addLine("problem");
     line.hint = addLine("wanted");
-    line.form->addRow(label, line.field);
+    auto* name = new QLabel(label, this);
+    name->setBuddy(editor);
+    name->setWordWrap(true);
+    name->setFixedWidth(labelWidth * name->fontMetrics().averageCharWidth());
+    line.form->addRow(name, line.field);
 }
 
 template <class Key, class Access>
@@ -131,9 +137,10 @@ void ClaimsForm::addAmount(Line& line, const Key& key, Access access) {
            helpOf(key.label, key.help) + QLatin1Char('\n') +
                coreText(study::describe(key.dimension)));
     setCharacters(*edit, amountWidth);
-    edit->setPlaceholderText(
-        QString::fromUtf8(study::shownUnit(key.dimension).symbol.data(),
-                          static_cast<qsizetype>(study::shownUnit(key.dimension).symbol.size())));
+    if (key.dimension != study::Dimension::fraction) // "%" would be misread where 1.1 is meant
+        edit->setPlaceholderText(QString::fromUtf8(
+            study::shownUnit(key.dimension).symbol.data(),
+            static_cast<qsizetype>(study::shownUnit(key.dimension).symbol.size())));
     const auto member = key.amount;
     line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
     line.refresh = [=, this, rule = line.rule](bool all) {
@@ -331,7 +338,11 @@ void ClaimsForm::buildStatements() {
     });
 }
 
-ClaimsForm::~ClaimsForm() = default;
+ClaimsForm::~ClaimsForm() {
+    // A line that loses the keyboard as it goes would be read once more.
+    for (QWidget* child : findChildren<QWidget*>())
+        child->blockSignals(true);
+}
 
 ClaimsForm::Section& ClaimsForm::addSection(const QString& title, const std::string& path,
                                             QVBoxLayout& column, QWidget* parent,

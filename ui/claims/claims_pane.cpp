@@ -32,7 +32,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int sheetWidth = 330; ///< of labels and what is typed beside them
+constexpr int sheetWidth = 360; ///< of labels and what is typed beside them
 } // namespace
 
 /// Claims before and after one entry.
@@ -63,7 +63,7 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     split->addWidget(scroll);
     split->addWidget(view_);
     split->setStretchFactor(0, 0);

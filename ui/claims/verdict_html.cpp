@@ -27,6 +27,14 @@ QString listed(const std::vector<TextId>& labels) {
     return words.join(QStringLiteral(", "));
 }
 
+/// The beginning of a long answer; the rest is unfolded with its arithmetic.
+QString shortened(const QString& text) {
+    constexpr int longest = 120;
+    if (text.size() <= longest)
+        return text;
+    return text.left(text.lastIndexOf(QLatin1Char(' '), longest)) + QStringLiteral(" …");
+}
+
 } // namespace
 
 QString arithmeticText(const Message& text) {
@@ -89,6 +97,8 @@ QString VerdictHtml::cell(const study::VerdictCell& cell, const study::VerdictRo
                                      : arithmeticText(cell.text);
     if (row.isQuoted && &cell == &row.published)
         text = Words::tr("“%1”").arg(text);
+    if (&cell == &row.arithmetic && isInteractive_ && !isUnfolded)
+        text = shortened(text);
     text = text.toHtmlEscaped();
     if (!isInteractive_ || cell.opens == study::VerdictCell::Opens::nothing)
         return cell.text.empty() ? quiet(text) : text;
@@ -110,8 +120,11 @@ QString VerdictHtml::basis(const study::VerdictRow& row) const {
         parts << Words::tr("given: %1").arg(listed(row.given));
     if (!row.assumed.empty())
         parts << Words::tr("assumed: %1").arg(listed(row.assumed));
-    if (row.designRestsOn)
-        parts << Words::tr("the design: %1").arg(originCountsText(*row.designRestsOn, false));
+    if (row.designRestsOn) {
+        const QString counts = originCountsText(*row.designRestsOn, false);
+        parts << (counts.isEmpty() ? Words::tr("the design, all of it chosen")
+                                   : Words::tr("the design: %1").arg(counts));
+    }
     QString text;
     if (!parts.isEmpty())
         text = Words::tr("Rests on %1.").arg(parts.join(QStringLiteral("; "))) + QLatin1Char(' ');

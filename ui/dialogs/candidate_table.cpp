@@ -51,7 +51,7 @@ std::array<QString, figureCount> labels() {
 std::array<QString, figureCount> figures(const draft::Draft& made) {
     const auto& design = made.design;
     return {figureOf(made, "brake_power_kW"),
-            quantityText(design.running.speed / units::revPerMinute, QStringLiteral("1/min")),
+            quantityText(design.running.speed / units::revPerMinute, QStringLiteral("rpm")),
             figureOf(made, "displacement_cm3"),
             quantityText(draft::outerDiameter(design) / units::millimetre, QStringLiteral("mm")),
             quantityText(design.gas.supply.pressure / units::bar, QStringLiteral("bar")),
@@ -90,12 +90,13 @@ QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
         exceeded << coreText(check.message);
         isError = isError || check.severity == solution::Severity::error;
     }
-    auto* label = new QLabel(exceeded.isEmpty() ? CandidateTable::tr("no limit exceeded")
-                             : exceeded.size() == 1
-                                 ? CandidateTable::tr("1 limit exceeded")
-                                 : CandidateTable::tr("%1 limits exceeded").arg(exceeded.size()),
-                             parent);
-    label->setWordWrap(true);
+    QString text = exceeded.isEmpty() ? CandidateTable::tr("no limit exceeded")
+                   : exceeded.size() == 1
+                       ? CandidateTable::tr("1 limit exceeded")
+                       : CandidateTable::tr("%1 limits exceeded").arg(exceeded.size());
+    // In two lines; wrapping would let the grid forget how high its rows are.
+    const auto middle = text.lastIndexOf(QLatin1Char(' '));
+    auto* label = new QLabel(text.replace(middle, 1, QLatin1Char('\n')), parent);
     label->setToolTip(exceeded.join(QLatin1Char('\n')));
     const Palette& tones = Palette::of(*parent);
     tint(*label, isError ? tones.warning : tones.quiet);
@@ -106,6 +107,7 @@ QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
 
 CandidateTable::CandidateTable(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
     setAccessibleName(tr("Candidates"));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     grid_->setContentsMargins(0, margin, 0, margin);
     grid_->setHorizontalSpacing(2 * margin + 4);
     grid_->setVerticalSpacing(3);
@@ -116,6 +118,7 @@ void CandidateTable::clear() {
         delete item->widget();
         delete item;
     }
+    columns_.clear();
     delete buttons_;
     buttons_ = new QButtonGroup(this);
     connect(buttons_, &QButtonGroup::idToggled, this, [this](int candidate, bool isOn) {
@@ -153,24 +156,29 @@ void CandidateTable::addLabels() {
 void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     const auto candidate = static_cast<int>(buttons_->buttons().size());
     const int column = candidate + 1;
+    auto& all = columns_.emplace_back();
+    const auto add = [&](QWidget* widget, int row) {
+        grid_->addWidget(widget, row, column);
+        all.push_back(widget);
+    };
     auto* button = new QRadioButton(lobesText(made.design.tracks.inlet.lobes), this);
     button->setObjectName(QStringLiteral("candidate%1").arg(candidate));
     button->setAccessibleName(button->text() + QStringLiteral(", ") +
                               supplyText(made).replace(QLatin1Char('\n'), QStringLiteral(", ")));
     button->setToolTip(tr("Choose this candidate"));
     buttons_->addButton(button, candidate);
-    grid_->addWidget(button, nameRow, column);
+    add(button, nameRow);
     auto* supply = new QLabel(supplyText(made), this);
     tint(*supply, Palette::of(*this).quiet);
-    grid_->addWidget(supply, supplyRow, column);
-    grid_->addWidget(new DraftPicture(made.design, largest, this), pictureRow, column);
+    add(supply, supplyRow);
+    add(new DraftPicture(made.design, largest, this), pictureRow);
     const auto values = figures(made);
     for (int i = 0; i < figureCount; ++i) {
         auto* value = new QLabel(values[static_cast<std::size_t>(i)], this);
         value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        grid_->addWidget(value, figureRows + i, column);
+        add(value, figureRows + i);
     }
-    grid_->addWidget(limitsLabel(made, this), limitsRow, column, Qt::AlignTop);
+    add(limitsLabel(made, this), limitsRow);
 }
 
 int CandidateTable::chosen() const {
@@ -184,8 +192,8 @@ void CandidateTable::choose(int candidate) {
 
 QRect CandidateTable::columnRect(int candidate) const {
     QRect all;
-    for (int row = nameRow; row <= limitsRow; ++row)
-        all |= grid_->cellRect(row, candidate + 1);
+    for (const QWidget* widget : columns_[static_cast<std::size_t>(candidate)])
+        all |= widget->geometry();
     return all.adjusted(-margin, -margin + 1, margin, margin - 1);
 }
 

@@ -40,6 +40,7 @@ class CandidateTable : public QWidget {
 
     QGridLayout* grid_;
     QButtonGroup* buttons_ = nullptr;
+    std::vector<std::vector<QWidget*>> columns_; ///< what stands in each, from top to bottom
 };
 
 } // namespace lobewright::ui

@@ -86,7 +86,7 @@ void DraftSteps::addRow(const draft::Step& step) {
     table_->insertRow(row);
     for (int column = 0; column < columns; ++column) {
         auto* item = new QTableWidgetItem(texts[column]);
-        if (column != valueColumn || !step.rule)
+        if (column != valueColumn || !step.rule || step.isResult)
             item->setFlags(item->flags() & ~Qt::ItemIsEditable);
         if (column == valueColumn)
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -120,7 +120,7 @@ void DraftSteps::take(int row, int column) {
     const draft::Step& step = made_->steps[static_cast<size_t>(row)];
     const QString text = table_->item(row, column)->text().trimmed();
     const auto number = readNumber(text);
-    if (!step.rule || (!number && !text.isEmpty())) {
+    if (!step.rule || step.isResult || (!number && !text.isEmpty())) {
         isFilling_ = true;
         table_->item(row, column)->setText(shown(step.span.value, step.unit));
         isFilling_ = false;
