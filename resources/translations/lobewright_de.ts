@@ -9423,11 +9423,11 @@
     </message>
     <message>
         <source>Pressure before the intake</source>
-        <translation>Druck vor dem Einlass der Luftversorgung</translation>
+        <translation>Druck vor der Ansaugung</translation>
     </message>
     <message>
         <source>ambient, throttled as the load says</source>
-        <translation>Umgebung, gedrosselt, wie die Last es sagt</translation>
+        <translation>Umgebung, gedrosselt nach der Last</translation>
     </message>
 </context>
 <context>
@@ -10556,6 +10556,14 @@
     <message>
         <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Fire pump with geared wheel</source>
+        <translation>Feuerlöschpumpe mit getriebenem Laufrad</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben die Pumpe einer Feuerwehr mit Methan. Ein Verdichterlaufrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Laufrad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu sehen: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Laufrad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -12867,7 +12875,7 @@
     </message>
     <message>
         <source> (supply power not counted)</source>
-        <translation> (Leistung der Versorgung nicht gezählt)</translation>
+        <translation> (Luftversorgung nicht eingerechnet)</translation>
     </message>
     <message>
         <source>Needs %1 to turn</source>
@@ -15327,18 +15335,6 @@
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
         <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
-    </message>
-    <message>
-        <source>blowdown</source>
-        <translation>Vorauslass</translation>
-    </message>
-    <message>
-        <source>overlap</source>
-        <translation>Überschneidung</translation>
-    </message>
-    <message>
-        <source>after-charge</source>
-        <translation>Nachladung</translation>
     </message>
     <message>
         <source>Baseline over c&amp;ycle degrees</source>

@@ -142,5 +142,36 @@ TEST_F(CliImportLift, RefusesWithoutTouchingTheOutput) {
     EXPECT_EQ(contents(folder_ / "old.json"), "old");
 }
 
+// A measured wheel at two speeds takes the place of the coefficients, and the engine runs on it.
+TEST_F(CliImportLift, WheelsPointsBecomeThoseOfTheDesign) {
+    const std::string generator = sample("turbocharged-works-generator");
+    put("wheel.csv", "speed,flow,ratio,efficiency\n"
+                     "60000,0.030,1.25,0.66\n60000,0.050,1.24,0.75\n60000,0.070,1.18,0.70\n"
+                     "90000,0.045,1.62,0.67\n90000,0.070,1.60,0.76\n90000,0.105,1.42,0.69\n");
+    const auto outcome =
+        run("import-wheel " + generator + " wheel.csv --out wheel.lobewright.json");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("6 points at 2 speeds"));
+    const auto made = nlohmann::json::parse(contents(folder_ / "wheel.lobewright.json"));
+    const auto& wheel = made["gas"]["supply"]["wheel"];
+    EXPECT_EQ(wheel["characteristic"], "table");
+    EXPECT_EQ(wheel["map"].size(), 6U);
+    EXPECT_EQ(wheel["map"][1]["flow_kg_per_s"], 0.05);
+    EXPECT_EQ(run("solve wheel.lobewright.json --out solved").status, 0);
+}
+
+TEST_F(CliImportLift, WheelsPointsNeedACompressorAndFourNumbers) {
+    put("wheel.csv", "60000,0.030,1.25,0.66\n60000,0.050,1.24\n");
+    put("good.csv", "60000,0.03,1.25,0.66\n60000,0.05,1.24,0.75\n60000,0.07,1.18,0.7\n");
+    const std::string end = " --out out.lobewright.json";
+    const auto torn =
+        run("import-wheel " + sample("turbocharged-works-generator") + " wheel.csv" + end);
+    EXPECT_EQ(torn.status, 2);
+    EXPECT_THAT(torn.err, HasSubstr("/lines/2"));
+    const auto none = run("import-wheel " + sample("biogas-pump-set") + " good.csv" + end);
+    EXPECT_EQ(none.status, 3);
+    EXPECT_THAT(none.err, HasSubstr("no compressor"));
+}
+
 } // namespace
 } // namespace lobewright::cli

@@ -86,12 +86,37 @@ TEST(GearedWheel, IsPaidByTheShaft) {
 
 // Too large a wheel surges, too small a one chokes; both are said, with the speed, and solved.
 TEST(GearedWheel, SaysSurgeAndChoke) {
-    const Solution large = solved(geared(0.13)), small = solved(geared(0.034));
+    // behind a small wheel a blower draws more than the wheel lets through
+    design::Design drawn = geared(0.034);
+    drawn.gas.supply.compressor.stages = gas::Stages::wheelThenBlower;
+    drawn.gas.supply.displacement = 0.9e-3;
+    const Solution large = solved(geared(0.13)), small = solved(drawn);
     ASSERT_TRUE(large.gas && small.gas);
     EXPECT_TRUE(fires(large, "compressor-surge"));
     EXPECT_FALSE(fires(large, "compressor-choke"));
     EXPECT_TRUE(fires(small, "compressor-choke"));
     EXPECT_FALSE(fires(small, "compressor-surge"));
+}
+
+// What the new inputs say is nothing to a design of another supply: not a digit changes.
+TEST(OtherSupplies, KeepEveryDigit) {
+    for (const char* name :
+         {"biogas-pump-set", "sketched-lobes-blown", "harbour-crane-auxiliary"}) {
+        const Solution before = solved(sample(name));
+        design::Design design = sample(name);
+        gas::Compressor& compressor = design.gas.supply.compressor;
+        compressor.drive = gas::WheelDrive::turbine;
+        compressor.stages = gas::Stages::wheelThenBlower;
+        compressor.gearRatio = 3.0;
+        compressor.wheel.diameter = 0.2;
+        compressor.turbine.nozzleArea = 1e-5;
+        const Solution after = solved(design);
+        ASSERT_EQ(before.figures.size(), after.figures.size());
+        for (std::size_t i = 0; i < before.figures.size(); ++i) {
+            EXPECT_EQ(before.figures[i].name, after.figures[i].name);
+            EXPECT_EQ(before.figures[i].value, after.figures[i].value) << before.figures[i].name;
+        }
+    }
 }
 
 TEST(OtherSupplies, HaveNoWheel) {

@@ -36,6 +36,7 @@ TEST_P(PressureBand, JudgesAtItsEdges) {
     EXPECT_FALSE(judgement.band->source.empty());
 }
 
+// Published values: 5 (encyclopedia page on brake mean effective pressure; read).
 // Edges: encyclopedia page on brake mean effective pressure (8.5 … 10.5, 12.5 … 17, 7 … 9, 14 … 19,
 // 28 bar); Heywood 1988, table 2.1, in atmospheres, from memory (5.5 atm = 5.572875 bar, 9 atm =
 // 9.11925 bar, 17 atm = 17.22525 bar); Blair 1996, ch. 6, from memory (11 bar).

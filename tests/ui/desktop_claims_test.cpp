@@ -342,6 +342,11 @@ TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     EXPECT_NEAR(plot.graph(0)->dataMainValue(0), 360.0, 1e-9);
     EXPECT_NEAR(plot.graph(1)->dataMainKey(0), 1400.0, 1e-9);
     EXPECT_NEAR(plot.graph(1)->dataMainValue(0), 327.40, 0.01);
+    EXPECT_TRUE(plot.xAxis->range().contains(1400.0));
+    // Another engine's figures do not press this one's curve flat: the legend tells them instead.
+    EXPECT_LT(plot.yAxis->range().upper, 200.0);
+    EXPECT_TRUE(plot.graph(0)->name().contains("outside: 360 at 1000 rpm"))
+        << plot.graph(0)->name().toStdString();
     // Over the power curve the same points stand as power; over a turn they have no place.
     comparison.setQuantity(ComparedQuantity::powerCurve);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));

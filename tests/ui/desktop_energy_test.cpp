@@ -77,6 +77,24 @@ TEST_F(EnergyTest, StripSaysWhoPaysForThePressure) {
     EXPECT_TRUE(strip().verdict().contains(QLatin1String("pays")));
 }
 
+// Every stage once, each with who pays for it, and what is not modelled said once.
+TEST_F(EnergyTest, StripFollowsTheGasThroughATurbocharger) {
+    ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
+                                  "/samples/turbocharged-works-generator.lobewright.json"));
+    ASSERT_TRUE(waitUntilSolved());
+    QStringList titles;
+    for (const auto& station : strip().stations())
+        titles << station.title;
+    EXPECT_EQ(titles,
+              (QStringList{"Ambient", "Behind the compressor", "Behind the blower", "Plenum",
+                           "Chamber, ports closed", "Exhaust plenum", "Behind the turbine"}));
+    const auto& stations = strip().stations();
+    EXPECT_TRUE(stations[1].passageValue.contains(QLatin1String("the exhaust pays")));
+    EXPECT_TRUE(stations[2].passageValue.contains(QLatin1String("the shaft pays")));
+    EXPECT_EQ(stations[5].end, End::exhaust);
+    EXPECT_EQ(strip().verdict().count(QLatin1String("No pipes modelled")), 1);
+}
+
 TEST_F(EnergyTest, UnpaidReservoirIsMarkedNotCounted) {
     if (!give("/gas/supply/pressure_bar", 1.5) || !give("/gas/supply/unpaid", true))
         FAIL();

@@ -208,10 +208,10 @@ TEST_F(ImportWindow, NoiseIsMeasuredShownAndNotFollowed) {
     auto* plot = dialog.findChild<LiftImportPlot*>();
     ASSERT_TRUE(plot);
     EXPECT_EQ(plot->acceleration().dataCount(), 720);
-    // 17·2² mm/rad² at the crest, within what noise is said to leave.
+    // 17·2² mm/rad² at the crest, as near as a fit within that tolerance comes.
     bool isFound = false;
-    EXPECT_NEAR(plot->acceleration().getValueRange(isFound).upper, 68.0,
-                4.0 * dialog.fit()->accelerationNoise / units::millimetre);
+    EXPECT_NEAR(plot->acceleration().getValueRange(isFound).upper, 68.0, 2.0);
+    EXPECT_GT(dialog.fit()->accelerationNoise, 0.0);
     tolerance.setValue(34.0);
     ASSERT_TRUE(QTest::qWaitFor(
         [&] {

@@ -2,6 +2,7 @@
 // the window is made for.
 #include "tests/ui/desktop_fixture.h"
 #include "tests/ui/drawn_text.h"
+#include "ui/plots/base/readout_strip.h"
 #include "ui/plots/turn/torque_plot.h"
 #include "ui/window/arrangement.h"
 
@@ -188,10 +189,10 @@ TEST_F(FitTest, NothingIsWrittenOverSomethingElse) {
 
 // What a roller off its track leaves undone is in the brake torque all the same: no comparison.
 TEST_F(WindowTest, TorquePlotSaysThatARollerHasLifted) {
-    auto& canvas = dynamic_cast<TurnPlot&>(view("torque")).canvas();
+    auto& strip = *view("torque").findChild<ReadoutStrip*>();
     const auto says = [&](const QString& sentence) {
         const QString words = sentence.section('(', 1).section(QRegularExpression("[%)]"), 0, 0);
-        const auto texts = drawnText(canvas);
+        const auto texts = drawnText(strip);
         return std::ranges::any_of(
             texts, [&](const DrawnText& drawn) { return drawn.text.contains('(' + words); });
     };

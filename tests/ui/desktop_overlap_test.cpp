@@ -5,6 +5,7 @@
 #include "tests/ui/drawn_text.h"
 #include "ui/base/palette.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/turn/lever_plot.h"
 #include "ui/window/arrangement.h"
 
 #include <QApplication>
@@ -22,6 +23,9 @@ QRectF letters(const QRectF& box) {
 QString placeOf(const DrawnText& text) {
     return QStringLiteral("“%1” at %2,%3").arg(text.text).arg(text.box.x()).arg(text.box.y());
 }
+
+/// Plots lower than this have no room for their own axes.
+constexpr int leastHeight = 90; // [px] of the frame
 
 /// What is wrong with the text of a plot. Grid lines lie behind everything.
 QStringList faultsOf(QCustomPlot& plot) {
@@ -55,7 +59,11 @@ class OverlapTest : public WindowTest {
     QStringList faults() {
         QStringList found;
         for (QCustomPlot* plot : window_->findChildren<QCustomPlot*>()) {
-            if (!plot->isVisible() || plot->visibleRegion().isEmpty())
+            if (!plot->isVisible() || plot->visibleRegion().isEmpty() ||
+                plot->axisRectCount() == 0 || plot->axisRect()->height() < leastHeight)
+                continue;
+            // A drawing to be read, with its explanation written on it.
+            if (plot->accessibleName() == LeverPlot::tr("Lever arm compared with a crank"))
                 continue;
             ++looked_;
             for (const QString& fault : faultsOf(*plot))

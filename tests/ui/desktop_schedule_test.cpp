@@ -207,6 +207,15 @@ TEST_F(ScheduleTest, TheSearchShowsBothTorquesAndAppliesWhatItFound) {
     EXPECT_TRUE(design().schedules.empty());
 }
 
+TEST_F(ScheduleTest, WhatTheDialogProposesCanBeReadAgain) {
+    ScheduleDialog dialog(window_->document(), setting, {500.0, 12300.0}, window_.get());
+    EXPECT_EQ(dialog.findChild<QLineEdit*>(QStringLiteral("fastest"))->text(),
+              QStringLiteral("12300"));
+    dialog.findChild<QSpinBox*>()->setValue(2);
+    QTest::mouseClick(dialog.findChild<QPushButton*>(QStringLiteral("search")), Qt::LeftButton);
+    EXPECT_TRUE(dialog.isBusy());
+}
+
 TEST_F(ScheduleTest, TheSearchStopsWhenAsked) {
     ScheduleDialog dialog(window_->document(), setting, {400.0, 2400.0}, window_.get());
     dialog.show();
@@ -224,8 +233,8 @@ TEST_F(ScheduleTest, TheMapReadsOutWhatASingleSolveGives) {
     auto& map = shown<LoadMapPlot>("load-map");
     ASSERT_TRUE(QTest::qWaitFor([&] { return !map.isBusy(); }, 120000));
     map.setFigure(QStringLiteral("peak_pressure_bar"));
-    // Full load at the slowest speed of the map: a corner, read without interpolation.
-    const double speed = map.plot().xAxis->range().lower;
+    // Full load at the fastest speed of the map: a corner, read without interpolation.
+    const double speed = map.plot().xAxis->range().upper;
     auto corner = design();
     corner.running.speed = speed * rpm;
     SilentMonitor monitor;

@@ -135,6 +135,20 @@ TEST_F(UnknownsTest, OneSwitchPutsBandsBehindAllPlotsOfTheDesign) {
     ASSERT_GT(low->size(), 3);
     for (int i = 0; i < low->size(); ++i)
         EXPECT_LT(low->at(i)->value, high->at(i)->value);
+    if (const QByteArray folder = qgetenv("LOBEWRIGHT_PICTURES"); !folder.isEmpty()) {
+        for (const char* theme : {"light", "dark"}) {
+            window_->setTheme(QString::fromLatin1(theme));
+            for (const char* arrangement : {"performance", "designer"}) {
+                window_->arrange(QString::fromLatin1(arrangement));
+                QTest::qWait(4000);
+                EXPECT_TRUE(window_->grab().save(QStringLiteral("%1/behind-%2-%3.png")
+                                                     .arg(QString::fromUtf8(folder),
+                                                          QString::fromLatin1(arrangement),
+                                                          QString::fromLatin1(theme))));
+            }
+        }
+        return;
+    }
     behind.setShown(false);
     EXPECT_EQ(behind.channel("pressure_bar"), nullptr);
     EXPECT_EQ(torque.plot().graphCount(), graphs);

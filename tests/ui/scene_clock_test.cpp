@@ -3,6 +3,7 @@
 #include "tests/ui/scene_fixture.h"
 #include "ui/scene/base/phase.h"
 #include "ui/scene/section/clock_view.h"
+#include "ui/scene/section/gas_tone.h"
 #include "ui/scene/solid/space_view.h"
 
 #include <QTest>
@@ -125,10 +126,11 @@ TEST_P(ClockGas, CranksRunTheirOwnSolvedCycle) {
     ASSERT_GE(burningAt, 0.0);
     cursor.setAngle(burningAt);
     const QImage picture = view.grab().toImage();
+    const QRgb tone = heatTone(Palette::of(view), view.crankGas(burningAt)->temperature).rgb();
     int burning = 0;
     for (int y = picture.height() / 2; y < picture.height(); ++y) {
         for (int x = 0; x < picture.width(); ++x)
-            burning += picture.pixelColor(x, y) == Palette::of(view).burning ? 1 : 0;
+            burning += picture.pixelColor(x, y).rgb() == tone ? 1 : 0;
     }
     EXPECT_GT(burning, 50);
     expectPicture(view, GetParam() == ClockView::Gear::sameSpeed ? QStringLiteral("clock-burning")

@@ -231,6 +231,18 @@ TEST(StudentWalk, TextFollowsTheShaftWhenAnotherHandTurnsIt) {
     EXPECT_EQ(walk.step(), -1);
 }
 
+TEST(StudentWalk, TextFollowsPlayingFromTheFirstPageOn) {
+    TurnCursor cursor;
+    StudentWalk walk(cursor);
+    walk.showSolution(inventedSolution(twoLobeDesign()));
+    walk.show();
+    cursor.setAngle(walkSteps(engineWith(inventedSolution(twoLobeDesign())))[4].theta + 0.01);
+    EXPECT_EQ(walk.step(), -1);
+    cursor.setPlaying(true);
+    EXPECT_GE(walk.step(), 4);
+    cursor.setPlaying(false);
+}
+
 TEST(StudentWalk, TravelsForwardThroughTheTurnWhenGivenTime) {
     TurnCursor cursor;
     StudentWalk walk(cursor);

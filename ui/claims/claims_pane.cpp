@@ -63,7 +63,7 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     split->addWidget(scroll);
     split->addWidget(view_);
     split->setStretchFactor(0, 0);

@@ -51,7 +51,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     message_->setTextFormat(Qt::PlainText);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
-    message_->setMinimumHeight(5 * fontMetrics().lineSpacing());
+    message_->setMinimumHeight(4 * fontMetrics().lineSpacing());
     message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     use_ = buttons->addButton(tr("&Use as track"), QDialogButtonBox::AcceptRole);
@@ -69,7 +69,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
            "whole turn, measured or from elsewhere."),
         false);
     use_->setEnabled(false);
-    resize(640, 720);
+    resize(680, 680);
 }
 
 void LiftImportDialog::buildForm() {

@@ -35,7 +35,7 @@ LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
     upper_ = graphOn(*this, *below_);
     lower_ = graphOn(*this, *below_);
     residual_ = graphOn(*this, *below_);
-    setMinimumSize(420, 340);
+    setMinimumSize(420, 300);
     applyTones();
 }
 

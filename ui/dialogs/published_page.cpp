@@ -27,7 +27,7 @@ PublishedPage::PublishedPage(QWidget* parent)
     scroll->setWidget(form_);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     column->addWidget(scroll, 1);
     conflicts_->setObjectName(QStringLiteral("conflicts"));
     conflicts_->setWordWrap(true);

@@ -40,8 +40,10 @@ QString longName(const design::Field& field) {
                : coreText(field.groupLabel) + QStringLiteral(": ") + coreText(field.label);
 }
 
-QString shortNumber(double value, int digits) {
-    return QLocale().toString(value, 'g', digits);
+/// As it can be read again: no marks between thousands.
+QString toType(double value) {
+    constexpr int digits = 5;
+    return numberText(roundedTo(digits, value));
 }
 
 /// What somebody would search in: for the adjuster both ways, else from half to twice the value.
@@ -115,7 +117,7 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
 
 QLineEdit* ScheduleDialog::addNumber(QWidget& line, const char* name, const QString& label,
                                      double value) {
-    auto* edit = new QLineEdit(shortNumber(value, 5), &line);
+    auto* edit = new QLineEdit(toType(value), &line);
     edit->setObjectName(QLatin1String(name));
     edit->setAccessibleName(label);
     edit->setToolTip(label);
@@ -198,6 +200,8 @@ QWidget* ScheduleDialog::buildResults() {
     plot_->legend->setVisible(true);
     plot_->axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignTop | Qt::AlignRight);
     plot_->xAxis->setLabel(tr("shaft speed, rpm"));
+    plot_->xAxis->setTickLabels(false); // until there is something to read
+    plot_->yAxis->setTickLabels(false);
     column->addWidget(plot_, 1);
     rows_ = new QTableWidget(0, 6, results);
     rows_->setObjectName(QStringLiteral("rows"));
@@ -224,8 +228,8 @@ void ScheduleDialog::proposeRange() {
     const Unit unit = unitFor(field().unit);
     const auto [low, high] = usualRange(field());
     const design::Known known = design::knownOf(document_.design(), field().path);
-    from_->setText(shortNumber(unit.shown(known.low.value_or(low)), 5));
-    to_->setText(shortNumber(unit.shown(known.high.value_or(high)), 5));
+    from_->setText(toType(unit.shown(known.low.value_or(low))));
+    to_->setText(toType(unit.shown(known.high.value_or(high))));
     unit_->setText(unit.text);
     answer_.reset();
     if (apply_)
@@ -305,7 +309,7 @@ void ScheduleDialog::showRows() {
         if (row.best && !row.best->isWithin)
             limits << tr("no value keeps them");
         const QString texts[] = {
-            tr("%1 rpm").arg(shortNumber(row.speed, 6)),
+            tr("%1 rpm").arg(QLocale().toString(row.speed, 'g', 5)),
             torque(row.fixed),
             torque(row.best),
             change,
@@ -331,6 +335,8 @@ void ScheduleDialog::showCurves() {
         bestCurve_->addData(row.speed, row.best ? unit.shown(row.best->torque) : gap);
     }
     plot_->yAxis->setLabel(axisText(tr("brake torque"), QStringLiteral("N·m")));
+    plot_->xAxis->setTickLabels(true);
+    plot_->yAxis->setTickLabels(true);
     plot_->rescaleAxes();
     plot_->yAxis->scaleRange(1.2, plot_->yAxis->range().center());
     plot_->replot(QCustomPlot::rpQueuedReplot);

@@ -38,6 +38,19 @@ const auto opensWith = QStringLiteral("biogas");
         "through which the faintest breath of a fan renews the charge many times over; the "
         "pressure, which rises and falls almost alike because nothing burns; the closed track, "
         "which also pulls the piston where gas and friction would lift it off."),
+    QT_TRANSLATE_NOOP("Samples", "Fire pump with geared wheel"),
+    QT_TRANSLATE_NOOP(
+        "Samples",
+        "Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a"
+        " fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the "
+        "plenum, so that the pressure of the supply grows with the square of the speed. The "
+        "adjuster follows the speed by a schedule: its helix turns the exhaust track and "
+        "moves it outward, for high compression at low speed and less where the wheel gives "
+        "more, and the peak pressure stays below 55 bar. Look at: the strip below the torque "
+        "curve, where the points of the schedule are dragged and the dashed line is the fixed"
+        " setting; Find the best, which says what the schedule buys; the map over speed and "
+        "load; the air path with the wheel and its power. The closed track holds the rollers "
+        "while the starter turns it."),
     QT_TRANSLATE_NOOP("Samples", "Harbour-crane auxiliary"),
     QT_TRANSLATE_NOOP(
         "Samples",

@@ -63,7 +63,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     search_->setToolTip(tr("By its name, its group, its explanation or its key in the file"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(6, 6, 0, 0);
     layout->setSpacing(4);

@@ -48,6 +48,9 @@ class Shaft {
         CoupledCylinders& cylinders = search_.cylinders();
         return kept * cylinders.meanTurbinePower() - cylinders.meanWheelPower();
     }
+    bool isCancelled() const {
+        return problem && problem->message == Message(LW_TEXT("cancelled"));
+    }
     std::optional<SteadySearch> last;
     std::optional<Problem> problem; ///< why there was no steady state
 
@@ -91,7 +94,7 @@ std::optional<Bracket> bracketOf(Shaft& shaft, double guess, double factor, doub
                 if (bracket.low > 0.0) {
                     return bracket;
                 }
-            } else if (bracket.low > 0.0) {
+            } else if (bracket.low > 0.0 || shaft.isCancelled()) {
                 return std::nullopt;
             }
             if (tip * speed < idleTip) {
@@ -119,19 +122,22 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
                                        "of %1: the nozzle must be larger"),
                                Amount(fastestTip, in::metrePerSecond, 3))};
     }
+    if (!bracket && shaft.isCancelled()) {
+        return *shaft.problem;
+    }
     if (!bracket) {
         sustained = false;
         if (!shaft.excess(idleTip / tip)) {
-            if (model.settings.supply.compressor.stages == Stages::wheelThenBlower ||
-                !shaft.problem) {
-                return shaft.problem.value_or(
-                    Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
+            const Problem why = shaft.problem.value_or(
+                Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
+            if (model.settings.supply.compressor.stages == Stages::wheelThenBlower) {
+                return why;
             }
             return Problem{"/gas/supply/drive",
                            Message(LW_TEXT("the turbocharger does not sustain itself, and nothing "
                                            "else brings air: %1; a blower behind its wheel starts "
                                            "such an engine"),
-                                   shaft.problem->message)};
+                                   why.message)};
         }
         return *shaft.last;
     }

@@ -49,35 +49,37 @@ double gearedSpeed(const Supply& supply, double omega) {
 }
 
 Feeder::Feeder(const Supply& supply, const GasGroup& air, double omega, double wheelSpeed)
-    : supply_(supply), air_(air), blown_(blowerFlow(supply, air, omega)) {
-    if (supply.kind != SupplyKind::compressor) {
-        return;
+    : blown_(blowerFlow(supply, air, omega)),
+      coolest_(supply.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity())) {
+    Inlet inlet{intakePressure(supply), supply.ambientTemperature};
+    if (supply.kind == SupplyKind::compressor) {
+        wheel_.emplace(supply.compressor.wheel, air, inlet.pressure, inlet.temperature, wheelSpeed);
+        if (supply.compressor.stages == Stages::wheelThenBlower) {
+            between_ = betweenOf(*wheel_, supply, blown_);
+            inlet = {between_->pressure, between_->temperature};
+            blown_ = between_->flow;
+        }
     }
-    wheel_.emplace(supply.compressor.wheel, air, intakePressure(supply), supply.ambientTemperature,
-                   wheelSpeed);
-    if (supply.compressor.stages == Stages::wheelThenBlower) {
-        between_ = betweenOf(*wheel_, supply, blown_);
+    if (!wheel_ || between_) {
+        blower_.emplace(air, inlet, supply.isentropicEfficiency);
     }
 }
 
 Feed Feeder::feed(double plenumPressure) const {
     Feed feed;
-    if (between_) {
-        const Compression blower = compress(air_, {between_->pressure, between_->temperature},
-                                            plenumPressure, supply_.isentropicEfficiency);
-        feed = {between_->flow, 0.0, between_->work, blower.work, blower.outletTemperature};
-    } else if (wheel_) {
-        feed.flow = wheel_->flowAgainst(plenumPressure);
-        const Compression compression = wheel_->compression(feed.flow);
-        feed.wheelWork = compression.work;
-        feed.hottest = compression.outletTemperature;
+    Compression last;
+    if (blower_) {
+        last = blower_->to(plenumPressure);
+        feed.flow = blown_;
+        feed.wheelWork = between_ ? between_->work : 0.0;
+        feed.blowerWork = last.work;
     } else {
-        const Compression compression = compress(supply_, air_, plenumPressure);
-        feed = {blown_, 0.0, 0.0, compression.work, compression.outletTemperature};
+        feed.flow = wheel_->flowAgainst(plenumPressure);
+        last = wheel_->compression(feed.flow);
+        feed.wheelWork = last.work;
     }
-    feed.temperature =
-        std::min(feed.hottest,
-                 supply_.afterCoolerTemperature.value_or(std::numeric_limits<double>::infinity()));
+    feed.hottest = last.outletTemperature;
+    feed.temperature = std::min(feed.hottest, coolest_);
     return feed;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/gas/models/compressor.h"
 #include "core/gas/models/settings.h"
+#include "core/gas/models/supply.h"
 #include "core/gas/properties/properties.h"
 
 #include <optional>
@@ -41,9 +42,9 @@ class Feeder {
     const std::optional<Between>& between() const { return between_; }
 
   private:
-    Supply supply_;
-    GasGroup air_;
-    double blown_ = 0.0; ///< by a blower from ambient [kg/s]
+    double blown_ = 0.0;   ///< by a blower [kg/s]
+    double coolest_ = 0.0; ///< that the after-cooler lets out [K]; infinite without one
+    std::optional<AdiabaticStage> blower_;
     std::optional<TurningWheel> wheel_;
     std::optional<Between> between_;
 };

@@ -11,20 +11,26 @@ double intakePressure(const Supply& supply) {
                                                 : supply.ambientPressure * supply.throttle;
 }
 
-Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency) {
-    const double before = inlet.temperature;
-    if (pressure <= inlet.pressure) {
-        return {before, 0.0};
+AdiabaticStage::AdiabaticStage(const GasGroup& air, const Inlet& inlet, double efficiency)
+    : air_(air), inlet_(inlet), efficiency_(efficiency),
+      enthalpy_(air.enthalpy(inlet.temperature)) {
+    const double gamma = air.heatRatio(inlet.temperature);
+    exponent_ = (gamma - 1.0) / gamma;
+}
+
+Compression AdiabaticStage::to(double pressure) const {
+    if (pressure <= inlet_.pressure) {
+        return {inlet_.temperature, 0.0};
     }
-    const double gamma = air.heatRatio(before);
-    const double rise = std::expm1((gamma - 1.0) / gamma * std::log(pressure / inlet.pressure));
-    const double outlet = before * (1.0 + rise / efficiency);
-    return {outlet, air.enthalpy(outlet) - air.enthalpy(before)};
+    const double rise = std::expm1(exponent_ * std::log(pressure / inlet_.pressure));
+    const double outlet = inlet_.temperature * (1.0 + rise / efficiency_);
+    return {outlet, air_.enthalpy(outlet) - enthalpy_};
 }
 
 Compression compress(const Supply& supply, const GasGroup& air, double pressure) {
-    return compress(air, {intakePressure(supply), supply.ambientTemperature}, pressure,
-                    supply.isentropicEfficiency);
+    return AdiabaticStage(air, {intakePressure(supply), supply.ambientTemperature},
+                          supply.isentropicEfficiency)
+        .to(pressure);
 }
 
 double ambientDensity(const Supply& supply, const GasGroup& air) {

@@ -19,9 +19,19 @@ struct Inlet {
     double pressure = 0.0, temperature = 0.0; ///< [Pa], [K]
 };
 
-/// Adiabatic compression with an isentropic efficiency, γ of air before it. Below the pressure
-/// before it nothing is compressed.
-Compression compress(const GasGroup& air, const Inlet& inlet, double pressure, double efficiency);
+/// Adiabatic compression with an isentropic efficiency, γ of air before it; what does not depend on
+/// the pressure behind it is worked out once. Below the pressure before it nothing is compressed.
+class AdiabaticStage {
+  public:
+    AdiabaticStage(const GasGroup& air, const Inlet& inlet, double efficiency);
+    Compression to(double pressure) const;
+
+  private:
+    GasGroup air_;
+    Inlet inlet_;
+    double efficiency_, exponent_; ///< (γ − 1)/γ
+    double enthalpy_;              ///< before it [J/kg]
+};
 
 /// Adiabatic compression of ambient air from the intake to `pressure` [Pa] with the supply's
 /// isentropic efficiency, γ at ambient temperature. Below the intake's nothing is compressed.

@@ -8,6 +8,14 @@
 
 namespace lobewright::ui {
 
+namespace {
+
+QPen limitPen(const Palette& tones) {
+    return {tones.warning, 1, Qt::DashDotLine};
+}
+
+} // namespace
+
 StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Contact stress"), parent) {
     canvas().setLeftLabel(tr("nominal contact stress"), QStringLiteral("MPa"));
@@ -21,17 +29,14 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
                        QStringLiteral("N"),
                        tr("Contact force N between roller and track."),
                        end == End::inlet ? Tone::inlet : Tone::exhaust,
-                       Qt::DashLine,
+                       Qt::DotLine,
                        1.2};
         look.onRight = true;
         force_[end] = addCurve(look);
         setCurveVisible(force_[end], false);
     }
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLiftOff(painter); });
-    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
-        paintLiftOffNames(painter);
-        paintLimit(painter);
-    });
+    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLimit(painter); });
 }
 
 void StressPlot::refill() {
@@ -89,32 +94,24 @@ void StressPlot::paintLiftOff(QCPPainter& painter) const {
     }
 }
 
-/// Named once for each roller: the hatching says where else. On a layer above the hatching of both.
-void StressPlot::paintLiftOffNames(QCPPainter& painter) const {
-    const QRectF box = canvas().inside();
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QFontMetricsF metrics(painter.font());
-    double line = box.bottom() - metrics.descent() - 1.0;
+std::vector<ReadoutStrip::Item> StressPlot::remarks() const {
+    std::vector<ReadoutStrip::Item> items;
+    if (const auto limit = allowable())
+        items.push_back({limitPen(tones()),
+                         tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa"))),
+                         {},
+                         {},
+                         {}});
     for (const End end : bothEnds) {
-        QRectF widest;
-        for (const Span& span : liftOff_[end]) {
-            const QRectF area = areaOf(span).intersected(box);
-            if (area.width() > widest.width())
-                widest = area;
-        }
-        if (widest.isEmpty())
-            continue;
-        const QString text =
-            end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off");
-        const double width = metrics.horizontalAdvance(text);
-        const double left = std::clamp(widest.center().x() - 0.5 * width, box.left() + 2.0,
-                                       std::max(box.left() + 2.0, box.right() - width - 2.0));
-        painter.fillRect(QRectF(left - 2.0, line - metrics.ascent(), width + 4.0, metrics.height()),
-                         tones().panel);
-        painter.setPen(tones().warning);
-        painter.drawText(QPointF(left, line), text);
-        line -= metrics.height() + 1.0;
+        if (!liftOff_[end].empty())
+            items.push_back(
+                {QPen(QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern), 10.0),
+                 end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off"),
+                 {},
+                 {},
+                 {}});
     }
+    return items;
 }
 
 void StressPlot::paintLimit(QCPPainter& painter) const {
@@ -123,18 +120,9 @@ void StressPlot::paintLimit(QCPPainter& painter) const {
         return;
     const QRectF box = canvas().inside();
     const double y = canvas().yAxis->coordToPixel(unitFor(QStringLiteral("MPa")).shown(*limit));
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QString text = tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa")));
-    painter.setPen(QPen(tones().warning, 1, Qt::DashDotLine));
-    const QFontMetricsF metrics(painter.font());
-    if (y <= box.top())
-        return;
-    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
-    // Below the line, so that neither the frame nor the letters of the events cut it.
-    QRectF ground = metrics.boundingRect(text).adjusted(-3, 0, 3, 0);
-    ground.moveTopRight(QPointF(box.right() - 2.0, y + 2.0));
-    painter.fillRect(ground, tones().panel);
-    painter.drawText(ground, Qt::AlignCenter, text);
+    painter.setPen(limitPen(tones()));
+    if (y > box.top())
+        painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
 }
 
 void StressPlot::setForcesShown(bool shown) {

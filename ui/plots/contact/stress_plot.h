@@ -21,12 +21,12 @@ class StressPlot : public TurnPlot {
   protected:
     void refill() override;
     QCPRange contentRange(bool onRight) const override;
+    std::vector<ReadoutStrip::Item> remarks() const override;
 
   private:
     void setForcesShown(bool shown);
     QRectF areaOf(const Span& span) const;
     void paintLiftOff(QCPPainter& painter) const;
-    void paintLiftOffNames(QCPPainter& painter) const;
     void paintLimit(QCPPainter& painter) const;
     std::optional<double> allowable() const; ///< [MPa]
 

@@ -29,6 +29,21 @@ constexpr double leastLoad = 0.2;
 constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
 constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
 constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+/// Without torque an engine burns infinitely much for its work: beyond so many times the least, the
+/// map says no more than that.
+constexpr double mostConsumption = 2.5;
+
+/// Least and largest finite value; 0 and 1 where there are none, or all are alike.
+QCPRange boundsOf(const Eigen::ArrayXXd& values) {
+    double low = std::numeric_limits<double>::infinity(), high = -low;
+    for (const double value : values.reshaped()) {
+        if (std::isfinite(value)) {
+            low = std::min(low, value);
+            high = std::max(high, value);
+        }
+    }
+    return high > low ? QCPRange(low, high) : QCPRange(0.0, 1.0);
+}
 
 } // namespace
 
@@ -186,19 +201,10 @@ void LoadMapPlot::refill() {
         return;
     torque_ = values(QStringLiteral("brake_torque_Nm"));
     shown_ = values(figure().name);
-    double low = std::numeric_limits<double>::infinity(), high = -low;
-    for (const double value : torque_.reshaped()) {
-        if (std::isfinite(value)) {
-            low = std::min(low, value);
-            high = std::max(high, value);
-        }
-    }
-    if (!(high > low)) {
-        low = 0.0;
-        high = 1.0;
-    }
+    const QCPRange torques = boundsOf(torque_);
     plot_->xAxis->setRange(from_, to_);
-    plot_->yAxis->setRange(low - 0.02 * (high - low), high + 0.08 * (high - low));
+    plot_->yAxis->setRange(torques.lower - 0.02 * torques.size(),
+                           torques.upper + 0.08 * torques.size());
     plot_->yAxis->setLabel(axisText(tr("brake torque"), QStringLiteral("N·m")));
     scale_->axis()->setLabel(axisText(figure().label, figure().unit));
     map_->setName(axisText(figure().label, figure().unit));
@@ -207,6 +213,13 @@ void LoadMapPlot::refill() {
     fillLines();
     applyTones();
     plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+QCPRange LoadMapPlot::valuesShown() const {
+    QCPRange range = boundsOf(shown_);
+    if (figure().name == figures().front().name)
+        range.upper = std::min(range.upper, mostConsumption * range.lower);
+    return range;
 }
 
 void LoadMapPlot::fillColours() {
@@ -221,7 +234,7 @@ void LoadMapPlot::fillColours() {
             map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
         }
     }
-    map_->rescaleDataRange(true);
+    map_->setDataRange(valuesShown()); // gaps would spoil the plot's own search for it
 }
 
 void LoadMapPlot::fillContours() {
@@ -231,7 +244,8 @@ void LoadMapPlot::fillContours() {
         plot_->removeItem(label);
     contours_.clear();
     labels_.clear();
-    for (const double level : study::roundLevels(shown_, wantedLevels)) {
+    const double most = valuesShown().upper;
+    for (const double level : study::roundLevels(shown_.min(most), wantedLevels)) {
         auto* curve = new QCPCurve(plot_->xAxis, plot_->yAxis);
         curve->setName({});
         std::optional<QPointF> place;

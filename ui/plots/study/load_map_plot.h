@@ -16,6 +16,7 @@ class QCPColorMap;
 class QCPColorScale;
 class QCPCurve;
 class QCPGraph;
+class QCPRange;
 class QCPItemText;
 class QCustomPlot;
 class QLabel;
@@ -63,6 +64,7 @@ class LoadMapPlot : public QWidget {
     void stop();
     void takePoint(const study::Point& point);
     void refill();
+    QCPRange valuesShown() const;
     void fillColours();
     void fillContours();
     void fillLines();

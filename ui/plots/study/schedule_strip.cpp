@@ -47,8 +47,8 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
     inputs_->setAccessibleName(tr("Input that follows the speed"));
     inputs_->setToolTip(tr("Inputs that follow the shaft speed; the dashed line is the fixed value "
                            "without the schedule"));
-    inputs_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    inputs_->setMinimumContentsLength(12);
+    inputs_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    inputs_->setMaximumWidth(fontMetrics().averageCharWidth() * 32);
     readout_->setObjectName(QStringLiteral("scheduleReadout"));
     readout_->setTextFormat(Qt::PlainText);
     readout_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

@@ -113,7 +113,7 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
                      quantityText(path.pump->highPressure / units::bar, QStringLiteral("bar")),
                      powerText(path.power));
         list.push_back(under);
-    } else {
+    } else if (!(path.wheel && path.cooled)) {
         list.push_back(station(hasPlenum ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Reservoir"),
                                path.ready));
     }

@@ -10,8 +10,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int areaSamples = 721;              // every half degree and both ends
-constexpr double leastLabelledHeight = 170.0; // [px] of a plot that has room for words
+constexpr int areaSamples = 721; // every half degree and both ends
 constexpr double overlapTint = 0.14;
 } // namespace
 
@@ -31,7 +30,6 @@ PortPlot::PortPlot(TurnCursor& cursor, QWidget* parent)
     area_.inlet = addCurve({tr("Inlet ports"), QStringLiteral("mm²"), help, Tone::inlet});
     area_.exhaust = addCurve({tr("Exhaust ports"), QStringLiteral("mm²"), help, Tone::exhaust});
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintShading(painter); });
-    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLabels(painter); });
 }
 
 void PortPlot::refill() {
@@ -89,20 +87,6 @@ QString PortPlot::state() const {
 
 void PortPlot::restoreState(const QString& state) {
     setBaselineByCycle(state == QLatin1String("baseline-by-cycle"));
-}
-
-QCPRange PortPlot::contentRange(bool onRight) const {
-    QCPRange range = TurnPlot::contentRange(onRight);
-    // The words of the spans stand above the curves.
-    if (canvas().inside().height() >= leastLabelledHeight)
-        range.upper += range.size() * 52.0 / (canvas().inside().height() - 52.0);
-    return range;
-}
-
-void PortPlot::resizeEvent(QResizeEvent* event) {
-    TurnPlot::resizeEvent(event);
-    if (geometry())
-        refill(); // the room for words depends on the height
 }
 
 QPolygonF PortPlot::area(const Span& span,
@@ -176,46 +160,6 @@ std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
     items[2].help =
         tr("From exhaust closes to inlet closes; negative when the exhaust closes last.");
     return items;
-}
-
-void PortPlot::paintLabels(QCPPainter& painter) const {
-    const QRectF box = canvas().inside();
-    if (!geometry() || box.height() < leastLabelledHeight)
-        return; // the strip above the plot says the same
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QFontMetricsF metrics(painter.font());
-    struct Group {
-        const std::vector<Span>& spans;
-        QString name;
-        QColor colour;
-    };
-    const Group groups[] = {{spans_.blowdown, tr("blowdown"), tones().exhaust},
-                            {spans_.overlap, tr("overlap"), tones().ink},
-                            {spans_.afterCharge, tr("after-charge"), tones().inlet}};
-    // A line of its own for each kind, below the letters of the events.
-    double line = box.top() + 2.0 * metrics.height() + 2.0;
-    for (const Group& group : groups) {
-        double freeFrom = box.left();
-        for (const Span& span : group.spans) {
-            const double from = canvas().xOf(span.from), to = canvas().xOf(span.to);
-            if (to < box.left() || from > box.right())
-                continue;
-            const double under = line + metrics.height();
-            painter.setPen(QPen(group.colour, 1.4));
-            painter.drawLine(QPointF(from, under), QPointF(to, under));
-            const QString text =
-                group.name + ' ' + degreesText(span.length() / units::degree) + QChar(0xB0);
-            const double width = metrics.horizontalAdvance(text);
-            const double left =
-                std::clamp(0.5 * (std::max(from, box.left()) + std::min(to, box.right()) - width),
-                           box.left() + 2.0, box.right() - width - 2.0);
-            if (left < freeFrom)
-                continue;
-            painter.drawText(QPointF(left, line + metrics.ascent()), text);
-            freeFrom = left + width + 6.0;
-        }
-        line += metrics.height() + 3.0;
-    }
 }
 
 } // namespace lobewright::ui

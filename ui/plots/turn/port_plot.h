@@ -22,14 +22,11 @@ class PortPlot : public TurnPlot {
   protected:
     void refill() override;
     std::vector<ReadoutStrip::Item> remarks() const override;
-    QCPRange contentRange(bool onRight) const override;
-    void resizeEvent(QResizeEvent* event) override;
 
   private:
     /// Shaft angles of the baseline that stand behind those of the present engine.
     Samples baselineAngles(const Samples& theta) const;
     void paintShading(QCPPainter& painter) const;
-    void paintLabels(QCPPainter& painter) const;
     /// The area between zero and the curve `of`, cut to the span [px].
     QPolygonF areaUnder(size_t of, const Span& span) const;
     /// The same under the lower of both curves.

@@ -30,6 +30,10 @@ std::optional<Totals> totalsOf(const Samples& theta, const Samples& torque) {
     return Totals{torque.minCoeff(), torque.maxCoeff(), area / (theta[n - 1] - theta[0])};
 }
 
+QPen meanPen(const Palette& tones) {
+    return {tones.ink, 1, Qt::DashDotLine};
+}
+
 } // namespace
 
 TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
@@ -118,14 +122,20 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
     const QRectF box = canvas().inside();
     const auto yOf = [this](double value) { return canvas().yAxis->coordToPixel(value); };
     painter.setAntialiasing(false);
-    painter.setPen(QPen(tones().ink, 1, Qt::DashLine));
+    painter.setPen(meanPen(tones()));
     painter.drawLine(QPointF(box.left(), yOf(totals->mean)),
                      QPointF(box.right(), yOf(totals->mean)));
     painter.setPen(QPen(tones().quiet, 1, Qt::DotLine));
     for (const double edge : {totals->min, totals->max})
         painter.drawLine(QPointF(box.left(), yOf(edge)), QPointF(box.right(), yOf(edge)));
     painter.setAntialiasing(true);
+}
 
+std::vector<ReadoutStrip::Item> TorquePlot::remarks() const {
+    const Curve& total = curves()[total_];
+    const auto totals = totalsOf(total.theta, total.values);
+    if (!totals || !solution())
+        return {};
     const auto figure = [this](const char* wanted) -> std::optional<double> {
         const auto* found = solution()->figure(wanted);
         return found ? found->value : std::nullopt;
@@ -147,13 +157,7 @@ void TorquePlot::paintMean(QCPPainter& painter) const {
         text = text.arg(valueText(shown, totals->max));
     if (const auto ripple = figure("torque_ripple"))
         text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QFontMetricsF metrics(painter.font());
-    QRectF ground = metrics.boundingRect(text).adjusted(-4, -1, 4, 1);
-    ground.moveBottomRight(box.bottomRight() - QPointF(4, 10)); // above the wedges of rattle
-    painter.fillRect(ground, tones().panel);
-    painter.setPen(tones().ink);
-    painter.drawText(ground, Qt::AlignCenter, text);
+    return {{meanPen(tones()), text, {}, {}, {}}};
 }
 
 void TorquePlot::setPistonsShown(bool shown) {

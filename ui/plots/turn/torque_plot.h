@@ -19,6 +19,7 @@ class TorquePlot : public TurnPlot {
   protected:
     void refill() override;
     QCPRange contentRange(bool onRight) const override;
+    std::vector<ReadoutStrip::Item> remarks() const override;
 
   private:
     void setPistonsShown(bool shown);

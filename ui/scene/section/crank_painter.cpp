@@ -1,5 +1,7 @@
 #include "ui/scene/section/crank_painter.h"
 
+#include "ui/scene/section/gas_tone.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -10,13 +12,6 @@ namespace lobewright::ui {
 namespace {
 
 constexpr double pinShare = 0.6; ///< of the piston's length, crown to pin
-
-/// As in the section above.
-QColor gasTone(const Palette& tones, const std::optional<GasMoment>& gas) {
-    if (!gas)
-        return tones.panel;
-    return gas->burning ? tones.burning : tones.gas(gas->burntShare);
-}
 
 } // namespace
 
@@ -73,7 +68,8 @@ void CrankPainter::paintGas() {
     for (const End end : engine_.pair().pistons())
         crowns[end] = at(end, CrankSide::of(engine_, end).crownAt(tau_[end]), 0.0).x();
     painter_.setPen(Qt::NoPen);
-    painter_.setBrush(gasTone(tones_, gas_));
+    // As in the section above.
+    painter_.setBrush(gas_ ? heatTone(tones_, gas_->temperature) : tones_.panel);
     painter_.drawRect(
         QRectF(crowns.inlet, middle_.y() - b, crowns.exhaust - crowns.inlet, 2.0 * b));
 }

@@ -1,7 +1,10 @@
 #include "ui/scene/solid/space_view.h"
 
+#include "ui/plots/base/plot_export.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -16,6 +19,10 @@ SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cur
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
+}
+
+void SpaceView::addOptions(QMenu& menu) {
+    addPictureActions(menu, *this, tr("3D view of the engine"));
 }
 
 QWidget* SpaceView::makeButtons() {

@@ -5,6 +5,8 @@
 
 #include <QWidget>
 
+class QMenu;
+
 namespace lobewright::ui {
 
 /// The place of the engine in space. The drawing and its OpenGL context exist only while it is
@@ -17,6 +19,7 @@ class SpaceView : public QWidget {
 
     void showGeometry(const GeometryPointer& geometry);
     void showSolution(const SolutionPointer& solution);
+    void addOptions(QMenu& menu);
     QSize sizeHint() const override { return {520, 400}; }
     QSize minimumSizeHint() const override { return {240, 160}; }
 

@@ -4,6 +4,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
+#include "ui/scene/walk/card_text.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -22,15 +23,6 @@ namespace {
 
 // Nearer than this the shaft stands at the event: keys and sliders move in such steps.
 constexpr double atEvent = 0.05 * units::degree;
-constexpr double headingShare = 1.6, textShare = 1.2; ///< of the size of other words
-constexpr int lineLength = 60;                        ///< of a line of text, in letters
-
-QFont scaled(QFont font, double share, bool bold) {
-    font.setPointSizeF(font.pointSizeF() * share);
-    font.setBold(bold);
-    return font;
-}
-
 } // namespace
 
 StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
@@ -70,6 +62,12 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
         travel_.stop(); // another hand has the shaft now
         follow();
     });
+    connect(&cursor_, &TurnCursor::playingChanged, this, [this](bool playing) {
+        if (playing && step_ < 0 && !steps_.empty() && isVisible()) {
+            step_ = 0; // what is seen to happen is told from here on
+            follow();
+        }
+    });
     connect(&Units::instance(), &Units::changed, this, &StudentWalk::retell);
     retell();
 }
@@ -77,8 +75,6 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
 QWidget* StudentWalk::makeCard() {
     auto* page = new QWidget;
     title_ = new QLabel(page);
-    title_->setFont(scaled(font(), headingShare, true));
-    title_->setWordWrap(true);
     text_ = new QLabel(page);
     formula_ = new QLabel(page);
     question_ = new QLabel(page);
@@ -92,14 +88,9 @@ QWidget* StudentWalk::makeCard() {
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(8);
     layout->addWidget(title_);
-    const int widest =
-        QFontMetrics(scaled(font(), textShare, false)).averageCharWidth() * lineLength;
+    writeAsCard(*title_, font(), CardText::heading);
     for (QLabel* label : {text_, formula_, question_, answer_}) {
-        label->setFont(scaled(font(), textShare, label == question_));
-        label->setWordWrap(true);
-        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-        label->setMaximumWidth(widest);
+        writeAsCard(*label, font(), label == question_ ? CardText::question : CardText::text);
         layout->addWidget(label);
     }
     text_->setMinimumWidth(200);

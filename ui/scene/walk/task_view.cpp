@@ -7,6 +7,7 @@
 #include "ui/base/save_bytes.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
+#include "ui/scene/walk/card_text.h"
 #include "ui/scene/walk/cause_bars.h"
 
 #include <QBuffer>
@@ -29,15 +30,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double headingShare = 1.6, textShare = 1.2; ///< of the size of other words
-constexpr int lineLength = 60;                        ///< of a line of text, in letters
 constexpr double largestGuess = 1e6;
-
-QFont scaled(QFont font, double share, bool bold) {
-    font.setPointSizeF(font.pointSizeF() * share);
-    font.setBold(bold);
-    return font;
-}
 
 } // namespace
 
@@ -103,15 +96,8 @@ QWidget* TaskView::makePage() {
     auto* layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(8);
-    const int widest =
-        QFontMetrics(scaled(font(), textShare, false)).averageCharWidth() * lineLength;
-    for (QLabel* label : {title_, question_, way_, hint_, outcome_}) {
-        label->setFont(scaled(font(), label == title_ ? headingShare : textShare, label == title_));
-        label->setWordWrap(true);
-        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-        label->setMaximumWidth(widest);
-    }
+    for (QLabel* label : {title_, question_, way_, hint_, outcome_})
+        writeAsCard(*label, font(), label == title_ ? CardText::heading : CardText::text);
     way_->setFont(font());
     layout->addWidget(title_);
     layout->addWidget(question_);
