@@ -36,8 +36,8 @@ void describeLoad(Visitor& v, Running& running) {
                   .range = between(0.05, 20.0),
                   .help = LW_TEXT(
                       "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
-                      "with a constant supply, else a quarter of the ambient pressure (own "
-                      "estimate).")},
+                      "with a constant supply; before the intake of a compressor wheel 0.8 of the "
+                      "ambient pressure, of any other a quarter (own estimates).")},
                  running.loadFloor);
     });
 }

@@ -8910,10 +8910,6 @@
         <translation>Druck bei Last 0</translation>
     </message>
     <message>
-        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply, else a quarter of the ambient pressure (own estimate).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung, sonst ein Viertel des Umgebungsdrucks (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Schedules over speed</source>
         <translation>Kennlinien über der Drehzahl</translation>
     </message>
@@ -9428,6 +9424,10 @@
     <message>
         <source>ambient, throttled as the load says</source>
         <translation>Umgebung, gedrosselt nach der Last</translation>
+    </message>
+    <message>
+        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
 </context>
 <context>
@@ -11169,7 +11169,7 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Die Verbrennung beginnt</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>

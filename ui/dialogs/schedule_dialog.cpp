@@ -198,7 +198,7 @@ QWidget* ScheduleDialog::buildResults() {
     bestCurve_ = plot_->addGraph();
     bestCurve_->setName(tr("schedule"));
     plot_->legend->setVisible(true);
-    plot_->axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignTop | Qt::AlignRight);
+    plot_->axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignBottom | Qt::AlignRight);
     plot_->xAxis->setLabel(tr("shaft speed, rpm"));
     plot_->xAxis->setTickLabels(false); // until there is something to read
     plot_->yAxis->setTickLabels(false);
@@ -300,7 +300,9 @@ void ScheduleDialog::showRows() {
         rows_->insertRow(line);
         const auto gain = row.gain();
         const QString change = gain ? (*gain > 0.0 ? QStringLiteral("+") : QString()) +
-                                          QLocale().toString(withoutNoise(100.0 * *gain), 'f', 1) +
+                                          QLocale()
+                                              .toString(withoutNoise(100.0 * *gain), 'f', 1)
+                                              .replace(QLatin1Char('-'), QChar(0x2212)) +
                                           QStringLiteral(" %")
                                     : QString();
         QStringList limits;
