@@ -26,8 +26,8 @@ Palette makeLight() {
     p.quiet = QColor("#656b73");
     p.grid = QColor("#dcd9d1");
     p.inlet = QColor("#1b64b0");
-    p.exhaust = QColor("#a35600");
-    p.warning = QColor("#ad1a6a");
+    p.exhaust = QColor("#a75800");
+    p.warning = QColor("#a01872");
     p.cursor = QColor("#3f4650");
     p.metal = QColor("#8f959e");
     p.metalPale = QColor("#d3d4d4");
