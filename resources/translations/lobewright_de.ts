@@ -11063,7 +11063,7 @@
     </message>
     <message>
         <source>Outcome</source>
-        <translation>Ergebnis</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -11169,7 +11169,7 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Die Verbrennung beginnt</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>

@@ -217,34 +217,32 @@ double anotherNumber(const Step& step) {
     return rule == "track-form" ? 1.0 - step.span.value : 1.02 * step.span.value;
 }
 
+// Of a sheet without a power: nothing has to be searched for.
 TEST(Draft, EveryRuleGivesWayToAPersonsOwnNumberAndTheRestFollows) {
-    for (const std::size_t sheet : {0U, 3U}) {
-        const Brief brief = briefOf(claimsOf(sheets[sheet]));
-        const Draft by = drafted(brief);
-        int tried = 0;
-        for (const Step& step : by.steps) {
-            if (!step.rule || step.isResult) {
-                continue;
-            }
-            SCOPED_TRACE(step.rule->id);
-            const double own = anotherNumber(step);
-            const Draft made = drafted(
-                brief, {.lobes = 2, .charging = {}, .own = {{std::string(step.rule->id), own}}});
-            const auto same = std::ranges::find_if(
-                made.steps, [&step](const Step& other) { return other.rule == step.rule; });
-            ASSERT_NE(same, made.steps.end());
-            EXPECT_DOUBLE_EQ(same->span.value, own);
-            EXPECT_EQ(same->origin, design::Origin::chosen);
-            EXPECT_EQ(listed(design::validate(made.design)), "");
-            EXPECT_NE(made.design, by.design);
-            for (const std::string& path : same->inputs) {
-                EXPECT_EQ(design::knownOf(made.design, path).origin, design::Origin::chosen)
-                    << path;
-            }
-            ++tried;
+    const Brief brief = briefOf(claimsOf(sheets[10]));
+    const Draft by = drafted(brief);
+    int tried = 0;
+    for (const Step& step : by.steps) {
+        if (!step.rule || step.isResult) {
+            continue;
         }
-        EXPECT_GT(tried, 20);
+        SCOPED_TRACE(step.rule->id);
+        const double own = anotherNumber(step);
+        const Draft made = drafted(
+            brief, {.lobes = 2, .charging = {}, .own = {{std::string(step.rule->id), own}}});
+        const auto same = std::ranges::find_if(
+            made.steps, [&step](const Step& other) { return other.rule == step.rule; });
+        ASSERT_NE(same, made.steps.end());
+        EXPECT_DOUBLE_EQ(same->span.value, own);
+        EXPECT_EQ(same->origin, design::Origin::chosen);
+        EXPECT_EQ(listed(design::validate(made.design)), "");
+        EXPECT_NE(made.design, by.design);
+        for (const std::string& path : same->inputs) {
+            EXPECT_EQ(design::knownOf(made.design, path).origin, design::Origin::chosen) << path;
+        }
+        ++tried;
     }
+    EXPECT_GT(tried, 20);
 }
 
 // What a person's own number leaves open is found anew: the displacement is kept by the stroke.

@@ -16,6 +16,8 @@
 #include "ui/panels/snapshots_panel.h"
 #include "ui/plots/study/comparison_pane.h"
 #include "ui/plots/turn/position_plot.h"
+#include "ui/scene/walk/stage_strip.h"
+#include "ui/scene/walk/student_walk.h"
 #include "ui/window/arrangement.h"
 #include "ui/window/main_window.h"
 
@@ -181,6 +183,17 @@ int takeViews(const QString& folder, const QString& file) {
     return 0;
 }
 
+/// The walk where the shaft is pushed hardest, with its formula and question.
+void tellHardestPush(MainWindow& window) {
+    auto& walk = dynamic_cast<StudentWalk&>(*window.views().find("walk")->widget);
+    const auto& stages = dynamic_cast<StageStrip&>(*window.views().find("stages")->widget);
+    walk.setTravelTime(0.0);
+    for (int i = 0; i < stages.stages(); ++i) {
+        if (stages.stage(i).event == WalkEvent::hardestPush)
+            walk.goTo(i);
+    }
+}
+
 int takePictures(const QString& folder, const QString& file) {
     const QTemporaryDir recovery;
     MainWindow window({recovery.path(), false});
@@ -197,6 +210,8 @@ int takePictures(const QString& folder, const QString& file) {
                 for (const Arrangement& arrangement : arrangements()) {
                     window.arrange(arrangement.key);
                     window.cursor().setAngle(62.0 * units::degree);
+                    if (arrangement.key == QLatin1String("student"))
+                        tellHardestPush(window);
                     QTest::qWait(400);
                     if (!waitUntilCompared(window))
                         return 1;

@@ -284,7 +284,7 @@ TEST_F(WindowTest, ArrangementsAreOneKeystrokeApart) {
     EXPECT_TRUE(grid->shownViews().contains("timing"));
     EXPECT_TRUE(grid->shownViews().contains("limits"));
     QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
-    EXPECT_TRUE(grid->shownViews().contains("gas"));
+    EXPECT_TRUE(grid->shownViews().contains("stages"));
     EXPECT_FALSE(window_->numbers().isVisible());
     QTest::keyClick(window_.get(), Qt::Key_1, Qt::ControlModifier);
     EXPECT_TRUE(grid->shownViews().contains("tracks"));

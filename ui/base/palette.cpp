@@ -27,7 +27,7 @@ Palette makeLight() {
     p.grid = QColor("#dcd9d1");
     p.inlet = QColor("#1b64b0");
     p.exhaust = QColor("#a35600");
-    p.warning = QColor("#ad1a6a");
+    p.warning = QColor("#96186c");
     p.cursor = QColor("#3f4650");
     p.metal = QColor("#8f959e");
     p.metalPale = QColor("#d3d4d4");

@@ -125,6 +125,7 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
     cell.follows = addMark(*cell.editor, "follows", QStringLiteral("f(n)"));
     cell.follows->setText(QStringLiteral("f(n)"));
     cell.follows->setAccessibleName(tr("Follows the speed"));
+    cell.follows->setToolTip(tr("Follows the speed"));
     connect(cell.follows, &QToolButton::clicked, this, [this, path, mark = cell.follows] {
         showScheduleMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
     });

@@ -22,7 +22,7 @@ void writeAsCard(QLabel& label, const QFont& base, CardText kind) {
     label.setFont(font);
     label.setWordWrap(true);
     label.setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    label.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label.setTextInteractionFlags(Qt::TextSelectableByMouse);
 }
 
 } // namespace lobewright::ui

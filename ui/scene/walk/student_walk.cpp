@@ -93,13 +93,13 @@ QWidget* StudentWalk::makeCard() {
         writeAsCard(*label, font(), label == question_ ? CardText::question : CardText::text);
         layout->addWidget(label);
     }
+    text_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     text_->setMinimumWidth(200);
     layout->insertWidget(layout->indexOf(answer_), reveal_, 0, Qt::AlignLeft);
     layout->addStretch(1);
     connect(reveal_, &QToolButton::clicked, this, [this] {
         answer_->show();
         reveal_->hide();
-        answer_->setFocus(Qt::OtherFocusReason);
     });
     return page;
 }

@@ -87,6 +87,8 @@ QWidget* TaskView::makePage() {
     guess_->setAccessibleName(tr("Your guess"));
     guess_->setToolTip(tr("What you expect, before the program says it"));
     guess_->setRange(-largestGuess, largestGuess);
+    lock_->setText(tr("&Lock"));
+    lock_->setToolTip(tr("Lock the guess and see what comes out"));
     more_->setToolTip(tr("A hint, and then another one"));
     auto* answer = new QHBoxLayout;
     answer->addWidget(guess_);
@@ -99,6 +101,7 @@ QWidget* TaskView::makePage() {
     for (QLabel* label : {title_, question_, way_, hint_, outcome_})
         writeAsCard(*label, font(), label == title_ ? CardText::heading : CardText::text);
     way_->setFont(font());
+    question_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     layout->addWidget(title_);
     layout->addWidget(question_);
     layout->addWidget(way_);
