@@ -52,7 +52,7 @@ void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
     v.number({.name = "roller_axis_mm",
               .label = LW_TEXT("Crown to roller axis"),
               .unit = in::mm,
-              .range = aboveUpTo(0.0, 4000.0),
+              .range = between(1.0, 4000.0),
               .help = LW_TEXT("From the crown to the roller axis; empty: as far as skirt, roller "
                               "and track need.")},
              piston.rollerAxis);

@@ -11063,7 +11063,7 @@
     </message>
     <message>
         <source>Outcome</source>
-        <translation>Ergebnis</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>“%1”</source>

@@ -43,7 +43,11 @@ TEST(SpeedSweep, GivesTheFiguresOfASingleSolve) {
         const auto& swept = table.points[1].values[*table.column(column.name)];
         const auto* alone = single.figure(column.name);
         ASSERT_TRUE(alone) << column.name;
-        EXPECT_EQ(swept, alone->value) << column.name;
+        // A study makes its figures of one period of the track: the last digit may differ.
+        ASSERT_EQ(swept.has_value(), alone->value.has_value()) << column.name;
+        if (swept) {
+            EXPECT_NEAR(*swept, *alone->value, 1e-12 * std::abs(*alone->value)) << column.name;
+        }
     }
 }
 

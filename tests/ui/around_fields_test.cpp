@@ -156,7 +156,10 @@ TEST_F(FieldsTest, MessageIsAboutTheFieldTypedInLast) {
 
 // Order must not matter: which of two inputs has to change first is said by name.
 TEST_F(FieldsTest, ARefusalNamesTheOtherInput) {
-    QTest::keyClick(&typed("/mechanism/piston/length_mm", QStringLiteral("6")), Qt::Key_Return);
+    const std::string length = "/mechanism/piston/length_mm";
+    window_->numbers().goTo(QString::fromStdString(length));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return field(length).isVisible(); }));
+    QTest::keyClick(&typed(length, QStringLiteral("6")), Qt::Key_Return);
     ASSERT_NE(note(), nullptr);
     const std::string said = note()->text().toStdString();
     EXPECT_THAT(said, ::testing::HasSubstr("ring"));

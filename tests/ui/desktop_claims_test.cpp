@@ -334,8 +334,9 @@ TEST_F(ClaimsTest, ClaimsLieOverTheTorqueCurveOfTheDesign) {
     window_->findChild<PaneGrid*>()->reveal(QStringLiteral("comparison"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return comparison.isVisible(); }));
     comparison.setQuantity(ComparedQuantity::torqueCurve);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.isBusy(); }, 120000));
     ComparisonPlot& plot = comparison.plot();
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !comparison.isBusy() && plot.graphCount() == 2; }, 120000));
     // 360 N·m at 1000 rpm; 48 kW at 1400 rpm = 327.40 N·m.
     ASSERT_EQ(plot.graphCount(), 2);
     EXPECT_NEAR(plot.graph(0)->dataMainKey(0), 1000.0, 1e-9);

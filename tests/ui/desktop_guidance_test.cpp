@@ -8,6 +8,7 @@
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/number_panel.h"
 #include "ui/panels/working_view.h"
+#include "ui/plots/base/custom_plot.h"
 #include "ui/plots/contact/stress_plot.h"
 #include "ui/plots/study/supply_strip.h"
 #include "ui/plots/study/torque_curve.h"
@@ -100,7 +101,7 @@ TorqueCurve& shownCurve(MainWindow& window) {
 
 } // namespace
 
-TEST_F(WindowTest, TorqueCurveIsDashedWhereARollerLiftsOff) {
+TEST_F(WindowTest, TorqueCurveIsHatchedWhereARollerLiftsOff) {
     TorqueCurve& curve = shownCurve(*window_);
     const double speed = number("/running/speed_rpm");
     curve.setRange(std::pair(0.5 * speed, 12.0 * speed));
@@ -116,7 +117,11 @@ TEST_F(WindowTest, TorqueCurveIsDashedWhereARollerLiftsOff) {
         EXPECT_TRUE(curve.beyond().at(parameter).contains(QStringLiteral("lifts off")));
     }
     EXPECT_GT(lifted, 0);
-    EXPECT_TRUE(curve.readoutText().contains(QStringLiteral("cannot run there")));
+    EXPECT_TRUE(curve.readoutText().contains(QStringLiteral("hatched: a roller lifts off")));
+    int hatched = 0;
+    for (int i = 0; i < curve.plot().itemCount(); ++i)
+        hatched += qobject_cast<QCPItemRect*>(curve.plot().item(i)) ? 1 : 0;
+    EXPECT_GT(hatched, 0);
 }
 
 TEST_F(WindowTest, TorqueCurveTellsTheTruePresentSpeedAndItsValues) {

@@ -31,7 +31,7 @@ constexpr int leastHeight = 90; // [px] of the frame
 QStringList faultsOf(QCustomPlot& plot) {
     const Drawn all = drawn(plot);
     const QColor grid = Palette::of(plot).grid;
-    const QRectF whole = QRectF(plot.rect()).adjusted(-1.5, -2.5, 1.5, 2.5);
+    const QRectF whole = QRectF(plot.rect()).adjusted(-2.5, -2.5, 2.5, 2.5);
     QStringList faults;
     for (size_t i = 0; i < all.texts.size(); ++i) {
         const DrawnText& text = all.texts[i];

@@ -134,7 +134,7 @@ TEST_F(WindowTest, PicturesLookLikeTheScreen) {
     const QImage screen = plot.grab().toImage();
     QImage blank(screen.size(), QImage::Format_RGB32);
     blank.fill(Palette::of(plot).paper);
-    const double most = 0.6 * difference(screen, blank); // other smoothing of letters
+    const double most = 0.7 * difference(screen, blank); // other smoothing of letters and hairlines
     const QString stem = fileIn(QStringLiteral("ports"));
     for (const char* ending : {".png", ".svg", ".pdf"})
         ASSERT_TRUE(writePicture(plot, QStringLiteral("Ports"), stem + QLatin1String(ending)));

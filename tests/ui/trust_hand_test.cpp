@@ -103,7 +103,7 @@ TEST_F(Hand, WheelOverAnUnfocusedListOrNumberChangesNothing) {
         EXPECT_EQ(box->currentIndex(), 0) << box->accessibleName().toStdString();
         ++lists;
     }
-    EXPECT_GT(lists, 1);
+    EXPECT_GT(lists, 0);
     ExportDialog dialog(window_->document().design(), "mine", window_.get());
     dialog.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));

@@ -27,7 +27,7 @@ namespace {
 
 constexpr int wantedAtOnce = 3;
 /// Characters that a published figure, a count and a word need.
-constexpr int amountWidth = 15, countWidth = 9;
+constexpr int amountWidth = 15, countWidth = 12; // "not given" in either language
 /// Of every label, in average characters: all fields stand in one column.
 constexpr int labelWidth = 24;
 

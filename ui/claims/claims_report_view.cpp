@@ -15,6 +15,7 @@ namespace lobewright::ui {
 ClaimsReportView::ClaimsReportView(QWidget* parent) : QTextBrowser(parent) {
     setAccessibleName(tr("Verdict on the published sheet"));
     setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setOpenLinks(false);
     connect(this, &QTextBrowser::anchorClicked, this, &ClaimsReportView::open);
 }

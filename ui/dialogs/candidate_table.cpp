@@ -23,7 +23,7 @@ namespace lobewright::ui {
 namespace {
 
 enum Row { nameRow, supplyRow, pictureRow, figureRows };
-constexpr int figureCount = 6;
+constexpr int figureCount = 6, powerFigure = 0;
 constexpr int limitsRow = figureRows + figureCount;
 constexpr int margin = 6;
 
@@ -80,6 +80,13 @@ void tint(QLabel& label, const QColor& colour) {
     label.setPalette(palette);
 }
 
+/// Whether the power asked for is not reached; the remarks below the table say why.
+bool missesPower(const draft::Draft& made) {
+    return std::ranges::any_of(made.comparisons, [](const draft::Comparison& row) {
+        return row.name == "brake_power_kW" && !row.why.empty();
+    });
+}
+
 /// How many limits the candidate exceeds, with the sentences as the help of the label.
 QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
     QStringList exceeded;
@@ -108,7 +115,7 @@ QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
 CandidateTable::CandidateTable(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
     setAccessibleName(tr("Candidates"));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
-    grid_->setContentsMargins(0, margin, 0, margin);
+    grid_->setContentsMargins(0, margin, margin, margin);
     grid_->setHorizontalSpacing(2 * margin + 4);
     grid_->setVerticalSpacing(3);
 }
@@ -176,6 +183,8 @@ void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     for (int i = 0; i < figureCount; ++i) {
         auto* value = new QLabel(values[static_cast<std::size_t>(i)], this);
         value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        if (i == powerFigure && missesPower(made))
+            tint(*value, Palette::of(*this).warning);
         add(value, figureRows + i);
     }
     add(limitsLabel(made, this), limitsRow);

@@ -262,7 +262,11 @@ void LoadMapPlot::fillContours() {
                 place = first; // labels stand where lines end on the right
         }
         contours_.push_back(curve);
-        if (!place)
+        const double apart = 0.05 * plot_->yAxis->range().size();
+        const bool isCrowded = place && std::ranges::any_of(labels_, [&](const QCPItemText* other) {
+                                   return std::abs(other->position->value() - place->y()) < apart;
+                               });
+        if (!place || isCrowded)
             continue;
         auto* label = new QCPItemText(plot_);
         label->position->setCoords(*place);
