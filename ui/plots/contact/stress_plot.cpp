@@ -96,20 +96,15 @@ void StressPlot::paintLiftOff(QCPPainter& painter) const {
 
 std::vector<ReadoutStrip::Item> StressPlot::remarks() const {
     std::vector<ReadoutStrip::Item> items;
+    const auto say = [&](const QPen& pen, const QString& words) {
+        items.push_back({pen, QString(), words, QString(), QString()});
+    };
     if (const auto limit = allowable())
-        items.push_back({limitPen(tones()),
-                         tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa"))),
-                         {},
-                         {},
-                         {}});
+        say(limitPen(tones()), tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa"))));
     for (const End end : bothEnds) {
         if (!liftOff_[end].empty())
-            items.push_back(
-                {QPen(QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern), 10.0),
-                 end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off"),
-                 {},
-                 {},
-                 {}});
+            say(QPen(QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern), 10.0),
+                end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off"));
     }
     return items;
 }

@@ -93,6 +93,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
         axis->ticker()->setTickCount(5);
         axis->setNumberPrecision(5);
     }
+    plot_->xAxis->setTickLabelPadding(8); // clear of the lowest number of the right axis
     connect(plot_, &QCustomPlot::mouseDoubleClick, this, &StudyPlot::refill);
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
         pointing_ = true;

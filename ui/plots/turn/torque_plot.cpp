@@ -157,7 +157,7 @@ std::vector<ReadoutStrip::Item> TorquePlot::remarks() const {
         text = text.arg(valueText(shown, totals->max));
     if (const auto ripple = figure("torque_ripple"))
         text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
-    return {{meanPen(tones()), text, {}, {}, {}}};
+    return {{meanPen(tones()), {}, text, {}, {}}};
 }
 
 void TorquePlot::setPistonsShown(bool shown) {

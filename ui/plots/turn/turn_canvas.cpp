@@ -212,7 +212,14 @@ void TurnCanvas::changeEvent(QEvent* event) {
 }
 
 void TurnCanvas::paintCorners(QCPPainter& painter) const {
-    painter.setFont(xAxis->tickLabelFont());
+    QFont small = xAxis->tickLabelFont();
+    const int room = leftMargin - 12;
+    for (const QString& word : {tr("shaft °"), tr("cycle °")}) {
+        const double width = QFontMetricsF(small).horizontalAdvance(word);
+        if (width > room) // the margin does not grow with the letters
+            small.setPointSizeF(small.pointSizeF() * room / width);
+    }
+    painter.setFont(small);
     painter.setPen(tones().quiet);
     const QRect box = axisRect()->rect();
     const int height = QFontMetrics(painter.font()).height();
