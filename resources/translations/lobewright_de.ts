@@ -75,6 +75,14 @@
         <source>Published figures and statements beside arithmetic and this design</source>
         <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
     </message>
+    <message>
+        <source>Beside cranks</source>
+        <translation>Neben Kurbeln</translation>
+    </message>
+    <message>
+        <source>This engine beside the same pistons on cranks and a four-stroke</source>
+        <translation>Dieser Motor neben denselben Kolben an Kurbeln und einem Viertakter</translation>
+    </message>
 </context>
 <context>
     <name>Chapters</name>

@@ -67,6 +67,11 @@ std::vector<Arrangement> listed() {
          Words::tr("Predict, point and build, with hints and answers"),
          Arrangement::Side::numbers,
          {{56, {{key("section"), 62}, {key("torque"), 38}}}, {44, {{key("tasks"), 100}}}}},
+        {key("cranks"),
+         Words::tr("Beside cranks"),
+         Words::tr("This engine beside the same pistons on cranks and a four-stroke"),
+         Arrangement::Side::none,
+         {{64, {{key("comparison"), 100}}}, {36, {{key("lever"), 50}, {key("torque-curve"), 50}}}}},
     };
 }
 

@@ -152,7 +152,7 @@ void MainWindow::buildViewMenu() {
     int number = 0;
     for (const Arrangement& arrangement : arrangements()) {
         QAction* action = menu->addAction(QStringLiteral("&") + arrangement.title,
-                                          QKeySequence(tr("Ctrl+%1").arg(++number)), this,
+                                          QKeySequence(tr("Ctrl+%1").arg(++number % 10)), this,
                                           [this, key = arrangement.key] { arrange(key); });
         action->setCheckable(true);
         action->setData(arrangement.key);
