@@ -94,6 +94,7 @@ QString helpOfView(const QString& key) {
                                                   {"stages", "first-student.md"},
                                                   {"lesson-plot", "plots.md"},
                                                   {"tasks", "arrangement-tasks.md"},
+                                                  {"cranks", "arrangement-cranks.md"},
                                                   {"position", "lobes.md"},
                                                   {"ports", "ports.md"},
                                                   {"timing", "ports.md"},
