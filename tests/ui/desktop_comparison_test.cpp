@@ -6,6 +6,7 @@
 #include "ui/panels/figures_panel.h"
 #include "ui/plots/study/comparison_pane.h"
 #include "ui/plots/study/comparison_table.h"
+#include "ui/window/pane_grid.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -27,13 +28,14 @@ namespace {
 
 constexpr double rpm = units::revPerMinute;
 
-/// The window as a reviewer has it: claims above, comparison below.
+/// The window with the comparison in place of the claims.
 class ComparisonTest : public WindowTest {
   protected:
     void SetUp() override {
         WindowTest::SetUp();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
         QTest::keyClick(window_.get(), Qt::Key_5, Qt::ControlModifier);
+        window_->findChild<PaneGrid*>()->reveal(QStringLiteral("comparison"));
         ASSERT_TRUE(QTest::qWaitFor([this] { return pane().isVisible(); }));
         QTest::qWait(50); // the panes take their places
         ASSERT_TRUE(waitUntilCompared());

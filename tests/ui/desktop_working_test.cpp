@@ -3,6 +3,7 @@
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/limits_list.h"
 #include "ui/panels/working_view.h"
+#include "ui/window/result_card.h"
 
 #include <QAction>
 #include <QApplication>
@@ -92,9 +93,9 @@ TEST_F(WorkingTest, FollowsTheDesign) {
 }
 
 TEST_F(WorkingTest, MainFiguresOfTheStatusBarOpenTheirs) {
-    for (QToolButton* button : window_->findChildren<QToolButton*>()) {
-        if (button->text().startsWith(QStringLiteral("Compression"))) {
-            QTest::mouseClick(button, Qt::LeftButton);
+    for (ResultCard* card : window_->findChildren<ResultCard*>()) {
+        if (card->name() == QStringLiteral("Compression")) {
+            QTest::mouseClick(card, Qt::LeftButton);
             EXPECT_EQ(working().figure(), QStringLiteral("compression_ratio"));
             return;
         }

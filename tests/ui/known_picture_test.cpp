@@ -80,6 +80,8 @@ class PictureTest : public WindowTest {
         bool isAsked = false;
         onNextDialog([&isAsked, act = std::move(act)](QDialog& dialog) {
             isAsked = true;
+            // On a loaded machine it takes the keyboard a moment after it is shown.
+            ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
             act(dynamic_cast<PictureDialog&>(dialog));
         });
         QTest::keyClick(window_.get(), Qt::Key_M, Qt::ControlModifier);

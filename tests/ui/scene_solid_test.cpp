@@ -181,6 +181,18 @@ TEST_F(Solid, PartsStandApartAndTheEyeGoesToARoller) {
     }
 }
 
+// However coarse it became while playing, at rest every pixel is drawn again.
+TEST_F(Solid, IsFullAtRestAfterPlaying) {
+    const double angle = cursor.angle();
+    const QImage before = frame();
+    cursor.setPlaying(true);
+    for (int i = 0; i < 6; ++i)
+        EXPECT_EQ(frame().size(), before.size());
+    cursor.setPlaying(false);
+    cursor.setAngle(angle);
+    EXPECT_EQ(frame(), before);
+}
+
 TEST(SolidButtons, TurnTheView) {
     if (!EngineSolid::isAvailable())
         GTEST_SKIP() << "no OpenGL";

@@ -12,9 +12,9 @@ namespace lobewright::ui {
 namespace {
 
 constexpr double nameShare = 0.86; ///< of the size of other words
-constexpr int margin = 8;          ///< [px]
+constexpr int margin = 5;          ///< [px]
 constexpr int widest = 190;        ///< of a name [px]
-constexpr int step = 12;           ///< widths are multiples of it [px]
+constexpr int step = 6;            ///< widths are multiples of it [px]
 
 } // namespace
 

@@ -110,7 +110,8 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
 
 void StudyPlot::addBelow(QWidget* widget) {
     auto* column = static_cast<QVBoxLayout*>(layout());
-    column->insertWidget(column->indexOf(plot_) + 1, widget);
+    column->insertWidget(column->indexOf(plot_) + 1, widget, 1);
+    column->setStretchFactor(plot_, 4); // what is below grows a little with the window
 }
 
 void StudyPlot::connectRun(Run& run) {

@@ -10,6 +10,8 @@
 #include <QMenu>
 #include <QPainter>
 
+#include <cmath>
+
 namespace lobewright::ui {
 
 namespace {
@@ -295,10 +297,15 @@ double SupplyStrip::paintBeside(QPainter& painter) const {
 /// own, smaller where the pane is low as well.
 double SupplyStrip::paintStacked(QPainter& painter) const {
     const Palette& tones = Palette::of(*this);
-    const double lines = 2.0 * static_cast<double>(stations_.size()) + 3.0;
-    const double needed = lines * fontMetrics().lineSpacing();
+    const auto count = static_cast<double>(stations_.size());
+    // below the stations what the verdict takes, a line more than its words would need unbroken
+    const double verdict =
+        2.0 + std::floor(fontMetrics().horizontalAdvance(verdict_) / (width() - 2 * margin));
+    constexpr double padding = 6.0; // of a box [px]
+    const double words = (2.0 * count - 1.0 + verdict) * fontMetrics().lineSpacing();
+    const double scale = (height() - padding * (count + 1.0)) / std::max(words, 1.0);
     QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * std::clamp(height() / needed, 0.75, 1.0));
+    small.setPointSizeF(small.pointSizeF() * std::clamp(scale, 0.7, 1.0));
     painter.setFont(small);
     const double line = painter.fontMetrics().lineSpacing();
     double y = 4.0;

@@ -5,6 +5,7 @@
 #include "ui/scene/section/gas_tone.h"
 #include "ui/scene/section/materials.h"
 
+#include <QElapsedTimer>
 #include <QOffscreenSurface>
 #include <QOpenGLContext>
 #include <QOpenGLFramebufferObject>
@@ -14,6 +15,7 @@
 #include <QRadialGradient>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -61,6 +63,9 @@ void main() {
 
 constexpr float fieldOfView = 32.0F;
 constexpr int samplesPerPixel = 4;
+// Of width and height, from fine to coarse; times of a frame [ms] that call for the next one.
+constexpr std::array shares = {1.0, 0.8, 0.6, 0.45, 0.34};
+constexpr double slowFrame = 26.0, fastFrame = 11.0;
 
 } // namespace
 
@@ -71,6 +76,7 @@ EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
+    connect(&cursor_, &TurnCursor::playingChanged, this, [this] { update(); });
 }
 
 EngineSolid::~EngineSolid() {
@@ -356,14 +362,19 @@ void EngineSolid::paintShadow(QPainter& painter) const {
     painter.restore();
 }
 
-QImage EngineSolid::picture() {
-    if (size().isEmpty() || !makeCurrent())
-        return {};
-    const QSize pixels = size() * devicePixelRatioF();
-    if (!target_ || target_->size() != pixels) {
+/// The next picture in a hurry is coarser where this one took too long, finer where it was fast.
+void EngineSolid::keepUp(double milliseconds) {
+    if (milliseconds > slowFrame && coarseness_ + 1 < shares.size())
+        ++coarseness_;
+    else if (milliseconds < fastFrame && coarseness_ > 0)
+        --coarseness_;
+}
+
+QImage EngineSolid::drawn(const QSize& pixels, int samples) {
+    if (!target_ || target_->size() != pixels || target_->format().samples() != samples) {
         QOpenGLFramebufferObjectFormat format;
         format.setAttachment(QOpenGLFramebufferObject::CombinedDepthStencil);
-        format.setSamples(samplesPerPixel);
+        format.setSamples(samples);
         format.setInternalTextureFormat(GL_RGBA8);
         target_ = std::make_unique<QOpenGLFramebufferObject>(pixels, format);
     }
@@ -371,9 +382,21 @@ QImage EngineSolid::picture() {
     context_->functions()->glViewport(0, 0, pixels.width(), pixels.height());
     drawScene();
     target_->release();
-    QImage drawn = target_->toImage().convertToFormat(QImage::Format_ARGB32_Premultiplied);
+    return target_->toImage().convertToFormat(QImage::Format_ARGB32_Premultiplied);
+}
+
+QImage EngineSolid::picture() {
+    if (size().isEmpty() || !makeCurrent())
+        return {};
+    const QSize pixels = size() * devicePixelRatioF();
+    QElapsedTimer timer;
+    timer.start();
+    const double share = isHurried() ? shares[coarseness_] : 1.0;
+    const QImage engine = drawn((QSizeF(pixels) * share).toSize().expandedTo(QSize(16, 16)),
+                                share < 1.0 ? 0 : samplesPerPixel);
     context_->doneCurrent();
-    drawn.setDevicePixelRatio(devicePixelRatioF());
+    if (isHurried())
+        keepUp(1e-6 * static_cast<double>(timer.nsecsElapsed()));
     QImage image(pixels, QImage::Format_RGB32);
     image.setDevicePixelRatio(devicePixelRatioF());
     image.fill(Palette::of(*this).paper);
@@ -381,7 +404,8 @@ QImage EngineSolid::picture() {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());
     paintShadow(painter);
-    painter.drawImage(QPointF(0, 0), drawn);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(QRectF(rect()), engine);
     paintWords(painter);
     return image;
 }

@@ -48,7 +48,8 @@ class EngineSolid : public QWidget {
     };
     const View& view() const { return view_; }
     void setView(const View& view);
-    /// The picture as it stands; null where OpenGL fails.
+    /// The picture as it stands; null where OpenGL fails. While the shaft plays or the view is
+    /// dragged it is as coarse as the machine needs to keep up, at rest always full.
     QImage picture();
 
   protected:
@@ -56,6 +57,7 @@ class EngineSolid : public QWidget {
     void changeEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
@@ -74,6 +76,9 @@ class EngineSolid : public QWidget {
     bool makeCurrent();
     bool initialize();
     void drawScene();
+    QImage drawn(const QSize& pixels, int samples);
+    bool isHurried() const { return cursor_.isPlaying() || isDragged_; }
+    void keepUp(double milliseconds);
     void paintWords(QPainter& painter) const;
     void load(Part& part, const SolidMesh& mesh);
     void loadParts();
@@ -93,6 +98,8 @@ class EngineSolid : public QWidget {
     ShownEngine engine_;
     View view_;
     QPointF last_;
+    bool isDragged_ = false;
+    std::size_t coarseness_ = 0; ///< index into the shares of pixels that are drawn
     bool stale_ = true;
     std::unique_ptr<QOffscreenSurface> surface_;
     std::unique_ptr<QOpenGLContext> context_;

@@ -55,12 +55,18 @@ void EngineSolid::mousePressEvent(QMouseEvent* event) {
 void EngineSolid::mouseMoveEvent(QMouseEvent* event) {
     if (!event->buttons().testFlag(Qt::LeftButton))
         return;
+    isDragged_ = true;
     const QPointF way = event->position() - last_;
     last_ = event->position();
     View next = view_;
     next.azimuth += 0.4F * static_cast<float>(way.x());
     next.height += 0.4F * static_cast<float>(way.y());
     setView(next);
+}
+
+void EngineSolid::mouseReleaseEvent(QMouseEvent*) {
+    isDragged_ = false;
+    update();
 }
 
 void EngineSolid::mouseDoubleClickEvent(QMouseEvent*) {

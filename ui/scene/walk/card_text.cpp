@@ -23,6 +23,7 @@ void writeAsCard(QLabel& label, const QFont& base, CardText kind) {
     label.setWordWrap(true);
     label.setAlignment(Qt::AlignTop | Qt::AlignLeft);
     label.setTextInteractionFlags(Qt::TextSelectableByMouse);
+    label.setFocusPolicy(Qt::NoFocus); // many are empty until there is something to say
 }
 
 } // namespace lobewright::ui
