@@ -172,7 +172,7 @@ class Hands {
     }
 
     void changeChoice() {
-        if (auto* box = anyOf<QComboBox>()) {
+        if (auto* box = anyOf<QComboBox>(); box && box->count() > 0) {
             const int index = upTo(box->count() - 1);
             box->setCurrentIndex(index);
             Q_EMIT box->activated(index);
