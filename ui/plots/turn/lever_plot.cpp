@@ -4,11 +4,10 @@
 #include "core/units.h"
 #include "ui/base/units.h"
 
-namespace lobewright::ui {
+#include <QLabel>
+#include <QLayout>
 
-namespace {
-constexpr double lessonShare = 0.3; // of the height
-} // namespace
+namespace lobewright::ui {
 
 LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Lever arm compared with a crank"), parent) {
@@ -24,7 +23,10 @@ LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
                        tr("The same crank without gear, one cycle per revolution of its own "
                           "shaft, drawn at the same point of the cycle."),
                        Tone::quiet, Qt::DotLine, 1.4});
-    canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLesson(painter); });
+    lesson_ = new QLabel;
+    lesson_->setWordWrap(true);
+    lesson_->setContentsMargins(8, 0, 8, 4);
+    layout()->addWidget(lesson_);
 }
 
 void LeverPlot::refill() {
@@ -44,21 +46,7 @@ void LeverPlot::refill() {
         return arms;
     };
     const auto arms = show(solution(), &LeverPlot::setValues);
-    const auto largest = [](const Samples& arm) {
-        return quantityText(arm.abs().maxCoeff() / units::millimetre, QStringLiteral("mm/rad"));
-    };
-    const double cycles = solution()->pair.cyclesPerTurn();
-    lesson_ = cycles > 1.0
-                  ? tr("Largest lever arm: track %1; crank geared to the same %2 cycles per "
-                       "revolution %3; the same crank on its own shaft, one cycle per revolution, "
-                       "%4. Track and gear make the lever %2 times as long, because a stroke takes "
-                       "1/%2 of the shaft angle.")
-                        .arg(largest(arms.track.inlet))
-                        .arg(cycles)
-                        .arg(largest(arms.geared.inlet), largest(arms.crank.inlet))
-                  : tr("Largest lever arm: track %1; crank %2. Both make one cycle per revolution: "
-                       "only the motion law distinguishes them.")
-                        .arg(largest(arms.track.inlet), largest(arms.crank.inlet));
+    lesson_->setText(lesson(arms));
     if (baseline())
         show(baseline(), &LeverPlot::setBaselineValues);
     else
@@ -67,33 +55,34 @@ void LeverPlot::refill() {
     finishRefill();
 }
 
-QCPRange LeverPlot::contentRange(bool onRight) const {
-    QCPRange range = TurnPlot::contentRange(onRight);
-    range.lower -= lessonShare * range.size();
-    return range;
-}
-
-void LeverPlot::paintLesson(QCPPainter& painter) const {
-    const auto* work = solution() ? solution()->figure("shaft_work_J") : nullptr;
-    const auto* torque = solution() ? solution()->figure("mean_torque_Nm") : nullptr;
-    QString text = lesson_ + QLatin1Char(' ') +
-                   tr("The mean torque is the work per revolution divided by 2π, whatever the "
-                      "lever arm.");
+QString LeverPlot::lesson(const solution::LeverArms& arms) const {
+    const auto largest = [](const Samples& arm) {
+        return quantityText(arm.abs().maxCoeff() / units::millimetre, QStringLiteral("mm/rad"));
+    };
+    const double cycles = solution()->pair.cyclesPerTurn();
+    QString text = cycles > 1.0
+                       ? tr("Largest lever arm: track %1; crank geared to the same %2 cycles per "
+                            "revolution %3; the same crank on its own shaft, one cycle per "
+                            "revolution, "
+                            "%4. Track and gear make the lever %2 times as long, because a stroke "
+                            "takes "
+                            "1/%2 of the shaft angle.")
+                             .arg(largest(arms.track.inlet))
+                             .arg(cycles)
+                             .arg(largest(arms.geared.inlet), largest(arms.crank.inlet))
+                       : tr("Largest lever arm: track %1; crank %2. Both make one cycle per "
+                            "revolution: "
+                            "only the motion law distinguishes them.")
+                             .arg(largest(arms.track.inlet), largest(arms.crank.inlet));
+    text += QLatin1Char(' ') + tr("The mean torque is the work per revolution divided by 2π, "
+                                  "whatever the lever arm.");
+    const auto* work = solution()->figure("shaft_work_J");
+    const auto* torque = solution()->figure("mean_torque_Nm");
     if (work && work->value && torque && torque->value)
         text += tr(" Here %1 / 2π = %2.")
                     .arg(quantityText(*work->value, QStringLiteral("J")),
                          quantityText(*torque->value, QStringLiteral("N·m")));
-    const QRectF box = canvas().inside();
-    painter.setFont(canvas().xAxis->tickLabelFont());
-    const QFontMetricsF metrics(painter.font());
-    QRectF ground = metrics
-                        .boundingRect(box.adjusted(8, 0, -8, 0),
-                                      Qt::AlignHCenter | Qt::AlignBottom | Qt::TextWordWrap, text)
-                        .adjusted(-4, -1, 4, 1);
-    ground.moveBottom(box.bottom() - 3);
-    painter.fillRect(ground, tones().panel);
-    painter.setPen(tones().ink);
-    painter.drawText(ground, Qt::AlignCenter | Qt::TextWordWrap, text);
+    return text;
 }
 
 BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)

@@ -2,6 +2,12 @@
 
 #include "ui/plots/turn/turn_plot.h"
 
+class QLabel;
+
+namespace lobewright::solution {
+struct LeverArms;
+}
+
 namespace lobewright::ui {
 
 /// Lever arm −y' of both tracks compared with a crank of equal stroke, geared to the same cycles
@@ -14,15 +20,14 @@ class LeverPlot : public TurnPlot {
 
   protected:
     void refill() override;
-    /// With room for the lesson below the curves.
-    QCPRange contentRange(bool onRight) const override;
 
   private:
-    void paintLesson(QCPPainter& painter) const;
+    /// What the curves teach, with this engine's numbers.
+    QString lesson(const solution::LeverArms& arms) const;
 
     PerEnd<size_t> track_;
     size_t geared_, crank_;
-    QString lesson_;
+    QLabel* lesson_; ///< below the curves
 };
 
 /// What the main bearings of the shaft carry over a turn.

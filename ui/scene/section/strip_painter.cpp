@@ -24,7 +24,8 @@ std::string contactForce(End end) {
     return std::string("contact_force_") + lobewright::name(end) + "_N";
 }
 
-constexpr double wordsRoom = 34.0; ///< at the edge of a strip, for the way of the track [px]
+constexpr double wordsRoom = 34.0;    ///< at the edge of a strip, for the way of the track [px]
+constexpr double besideContact = 8.0; ///< of the arrow that turns the shaft [px]
 
 /// 1, 2 or 5 times a power of ten, at most `most`.
 double roundBelow(double most) {
@@ -179,13 +180,18 @@ void StripPainter::paintForce(End end) {
     drawArrow(painter_, touch, touch + axial, 8.0);
     painter_.setPen(QPen(tones_.ink, 2.6));
     drawArrow(painter_, touch, touch + whole, 10.0);
-    painter_.setPen(QPen(useful(), 3.2));
-    drawArrow(painter_, touch, touch + around, 10.0);
+    // Beside the point of contact, on the roller, where no other arrow covers it.
+    const QPointF aside = touch - QPointF(SectionFrame::outward(end) * besideContact, 0.0);
+    painter_.setPen(QPen(useful(), 4.0));
+    drawArrow(painter_, aside, aside + around, 10.0);
     painter_.restore();
     if (std::abs(around.y()) < 2.0)
         return;
-    put(around.y() > 0.0 ? Words::tr("↓ turns the shaft") : Words::tr("↑ slows the shaft"),
-        useful());
+    const QString words =
+        around.y() > 0.0 ? Words::tr("↓ turns the shaft") : Words::tr("↑ slows the shaft");
+    const QString size = quantityText(std::abs(around.y()) / scale / 1000.0, QStringLiteral("kN"));
+    const QString both = words + QStringLiteral(": ") + size;
+    put(painter_.fontMetrics().horizontalAdvance(both) > box.width() ? words : both, useful());
 }
 
 void StripPainter::paintForceScale(const QRectF& row) {
