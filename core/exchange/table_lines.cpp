@@ -11,6 +11,8 @@ namespace {
 constexpr std::string_view blanks = " \t\r";
 /// At most this much of a bad line is shown.
 constexpr std::size_t shownBytes = 40;
+/// No table that is read here has as many columns; those beyond are not looked at.
+constexpr std::size_t mostColumns = 64;
 
 } // namespace
 
@@ -27,7 +29,7 @@ std::vector<std::string> columnsOf(std::string_view line) {
     const bool hasComma = line.find(',') != std::string_view::npos;
     const std::string_view marks = hasStrongMark ? ";\t" : hasComma ? "," : " ";
     std::vector<std::string> columns;
-    for (bool isLast = false; !isLast;) {
+    for (bool isLast = false; !isLast && columns.size() < mostColumns;) {
         const std::size_t end = line.find_first_of(marks);
         columns.emplace_back(trimmed(line.substr(0, end)));
         isLast = end == std::string_view::npos;

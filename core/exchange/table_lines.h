@@ -11,8 +11,8 @@ namespace lobewright::exchange {
 /// Without blanks at its ends.
 std::string_view trimmed(std::string_view text);
 
-/// The columns of a line, separated by semicolons or tabs, else by commas, else by blanks; with
-/// semicolons and tabs decimal commas become points.
+/// The first columns of a line, 64 at most, separated by semicolons or tabs, else by commas, else
+/// by blanks; with semicolons and tabs decimal commas become points.
 std::vector<std::string> columnsOf(std::string_view line);
 
 /// A finite number that is the whole text.
