@@ -1,6 +1,7 @@
 #include "tests/ui/desktop_fixture.h"
 #include "ui/dialogs/goal_dialog.h"
 #include "ui/panels/figures_panel.h"
+#include "ui/panels/number_edit.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -58,6 +59,19 @@ class GoalTest : public WindowTest {
 };
 
 } // namespace
+
+// What the dialog proposes is what it reads: "1,028.3" would be 1.0283.
+TEST_F(GoalTest, ProposedNumbersAboveAThousandAreReadAsTheyStand) {
+    const double stress = figure("peak_contact_pressure_inlet_MPa");
+    ASSERT_GT(stress, 1000.0);
+    ask([&](QDialog& dialog) {
+        choose(dialog, "result", QStringLiteral("peak_contact_pressure_inlet_MPa"));
+        const auto read = readNumber(part<QLineEdit>(dialog, "target").text());
+        ASSERT_TRUE(read);
+        EXPECT_NEAR(*read, stress, 1e-4 * stress);
+        dialog.reject();
+    });
+}
 
 TEST_F(GoalTest, ReachedBySupplyPressureAndUndoneInOneStep) {
     const design::Design before = window_->document().design();
