@@ -10888,6 +10888,14 @@
         <source>↑ slows the shaft</source>
         <translation>↑ bremst die Welle</translation>
     </message>
+    <message>
+        <source>Track, unrolled</source>
+        <translation>Bahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
 </context>
 <context>
     <name>StudyLimits</name>

@@ -60,10 +60,14 @@ void StripPainter::paint(End end) {
     const double line = painter_.fontMetrics().height();
     painter_.drawLine(QPointF(x, box.bottom() + line + 4.0),
                       QPointF(x, frame_.cylinder().at(0.0, -half).y()));
-    QString title = end == End::inlet ? Words::tr("Inlet track, unrolled")
-                                      : Words::tr("Exhaust track, unrolled");
+    const bool isOnly = engine_.pair().mechanism().isOneSided();
+    QString title = isOnly              ? Words::tr("Track, unrolled")
+                    : end == End::inlet ? Words::tr("Inlet track, unrolled")
+                                        : Words::tr("Exhaust track, unrolled");
     if (painter_.fontMetrics().horizontalAdvance(title) > box.width())
-        title = end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track");
+        title = isOnly              ? Words::tr("Track")
+                : end == End::inlet ? Words::tr("Inlet track")
+                                    : Words::tr("Exhaust track");
     painter_.setPen(tones_.side(end));
     painter_.drawText(QRectF(box.left(), box.top() - line, box.width(), line),
                       (end == End::inlet ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
