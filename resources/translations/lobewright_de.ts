@@ -12090,6 +12090,10 @@
         <source>clear the sheet</source>
         <translation>das Blatt leeren</translation>
     </message>
+    <message>
+        <source>Published figures</source>
+        <translation>Veröffentlichte Angaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ClaimsReportView</name>
@@ -14748,8 +14752,8 @@
         <translation>Bezug gesetzt</translation>
     </message>
     <message>
-        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+7 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
     </message>
     <message>
         <source>First steps</source>

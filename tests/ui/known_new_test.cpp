@@ -3,6 +3,7 @@
 #include "core/design/ranged_inputs.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/base/core_text.h"
+#include "ui/claims/claims_pane.h"
 #include "ui/dialogs/candidate_table.h"
 #include "ui/dialogs/draft_view.h"
 #include "ui/dialogs/duty_page.h"
@@ -107,6 +108,18 @@ TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
         EXPECT_TRUE(last->isChecked());
         EXPECT_EQ(dialog.drafts().selected(), &dialog.drafts().candidates()[5]);
         expectSixFiguresEach(dialog);
+        // A first candidate that is chosen stays so where the figures change.
+        auto* first = dialog.findChild<QRadioButton*>(QStringLiteral("candidate0"));
+        QTest::mouseClick(first->parentWidget(), Qt::LeftButton, {},
+                          first->geometry().center() + QPoint(0, 90));
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("21 hp"));
+        waitForDrafts(dialog);
+        EXPECT_EQ(dialog.drafts().selected(), &dialog.drafts().candidates()[0]);
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
+        waitForDrafts(dialog);
+        last = dialog.findChild<QRadioButton*>(QStringLiteral("candidate5"));
+        QTest::mouseClick(last->parentWidget(), Qt::LeftButton, {},
+                          last->geometry().center() + QPoint(0, 90));
         ASSERT_TRUE(open(dialog).isEnabled());
         QTest::mouseClick(&open(dialog), Qt::LeftButton);
     });
@@ -114,6 +127,9 @@ TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
     EXPECT_NEAR(number("/running/speed_rpm"), 1800.0, 1e-9);
     EXPECT_EQ(design::knownOf(design(), "/running/speed_rpm").origin, design::Origin::given);
     EXPECT_GT(design::originCounts(design()).assumed, 10);
+    // The claims check has the figures that were typed in.
+    EXPECT_NEAR(window_->views().claims().claims().figures.power.value().si, 20.0 * 745.699872,
+                1.0);
     // It is saved nowhere: the program asks before it is thrown away.
     EXPECT_TRUE(window_->document().isModified());
     EXPECT_FALSE(window_->document().undoStack().canUndo());

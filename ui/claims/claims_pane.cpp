@@ -155,6 +155,10 @@ void ClaimsPane::take(const study::Claims& claims, const QString& what) {
         undoStack_.push(new Change(*this, claims_, claims, what));
 }
 
+void ClaimsPane::fillIn(const study::Claims& claims) {
+    take(claims, tr("Published figures"));
+}
+
 void ClaimsPane::set(const study::Claims& claims) {
     claims_ = claims;
     form_->show(claims_);

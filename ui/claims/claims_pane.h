@@ -47,6 +47,8 @@ class ClaimsPane : public QWidget {
     Problems open(const QString& file);
     std::optional<Problem> save(const QString& file);
     void fillInExample();
+    /// Figures typed in elsewhere, undone like those typed in here.
+    void fillIn(const study::Claims& claims);
 
   Q_SIGNALS:
     void claimsChanged(const lobewright::study::Claims& claims);

@@ -115,11 +115,18 @@ void DraftView::show(Answer answer) {
     for (QWidget* part : {static_cast<QWidget*>(table_), static_cast<QWidget*>(steps_),
                           static_cast<QWidget*>(remarks_)})
         part->setVisible(!drafts_.empty());
+    // The one that was chosen before, else one of as many lobes.
     int wanted = drafts_.empty() ? -1 : 0;
+    bool isOfLobes = false;
     for (size_t i = 0; i < drafts_.size(); ++i) {
-        const bool isOfLobes = drafts_[i].design.tracks.inlet.lobes == wantedLobes_;
-        if (isOfLobes && (drafts_[i].charging == wantedCharging_ || wanted <= 0))
+        if (drafts_[i].design.tracks.inlet.lobes != wantedLobes_)
+            continue;
+        const bool isChosen = drafts_[i].charging == wantedCharging_;
+        if (isChosen || !isOfLobes)
             wanted = static_cast<int>(i);
+        if (isChosen)
+            break;
+        isOfLobes = true;
     }
     select(wanted);
 }

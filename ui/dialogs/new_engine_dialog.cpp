@@ -200,10 +200,15 @@ void NewEngineDialog::take() {
         if (!drafts_->selected())
             return;
         chosen_ = drafts_->selected()->design;
+        isFromPublished_ = way == Way::published;
         name_ = chosen_->title.empty() ? tr("Draft") : QString::fromStdString(chosen_->title);
         break;
     }
     accept();
+}
+
+const study::Claims* NewEngineDialog::publishedFigures() const {
+    return isFromPublished_ ? &published_->claims() : nullptr;
 }
 
 } // namespace lobewright::ui

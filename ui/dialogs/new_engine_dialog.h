@@ -12,6 +12,10 @@ class QPushButton;
 class QStackedWidget;
 class QTabBar;
 
+namespace lobewright::study {
+struct Claims;
+}
+
 namespace lobewright::ui {
 
 class DraftView;
@@ -38,6 +42,8 @@ class NewEngineDialog : public QDialog {
     const QString& name() const { return name_; }
     /// Whether a picture is to be measured into it at once.
     bool measuresPicture() const { return measuresPicture_; }
+    /// The published figures that it was made from; null: from something else.
+    const study::Claims* publishedFigures() const;
     /// Index of the sample to open instead; −1: none.
     int sample() const { return sample_; }
 
@@ -58,6 +64,7 @@ class NewEngineDialog : public QDialog {
     QWidget* sampleAbout_ = nullptr;
     QPushButton* open_ = nullptr;
     std::optional<design::Design> blank_, chosen_;
+    bool isFromPublished_ = false;
     QString name_;
     int sample_ = -1;
     bool measuresPicture_ = false;

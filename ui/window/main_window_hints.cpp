@@ -31,7 +31,7 @@ void MainWindow::greet() {
     QSettings().setValue(greetedKey, true);
     hint_->say(
         tr("New here? Drag a diamond on the lift curve or a port edge in the section: every "
-           "plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+7 change the arrangement, F1 "
+           "plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 "
            "explains the pane you are in. Help > First hint brings this line back."),
         {}, {{tr("First steps"), [this] {
                   const QAction* arrangement = arrangementGroup_->checkedAction();

@@ -1,4 +1,5 @@
 #include "ui/base/core_text.h"
+#include "ui/claims/claims_pane.h"
 #include "ui/dialogs/goal_dialog.h"
 #include "ui/dialogs/new_engine_dialog.h"
 #include "ui/dialogs/picture_dialog.h"
@@ -64,6 +65,8 @@ void MainWindow::newEngine() {
         openSample(dialog.sample());
     else if (dialog.chosen())
         document_.recover(*dialog.chosen(), dialog.name(), {}); // work that is saved nowhere yet
+    if (const study::Claims* figures = dialog.publishedFigures())
+        views_->claims().fillIn(*figures); // they are what the new engine is judged by
     if (dialog.sample() < 0)
         hint_->hide(); // it spoke of the engine before
     if (dialog.measuresPicture())

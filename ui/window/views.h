@@ -57,6 +57,8 @@ class Views : public QObject {
     PositionPlot& position() const { return *position_; }
     BandsModel& bands() const { return *bands_; }
     TorqueCurve& torqueCurve() const { return *torqueCurve_; }
+    ClaimsPane& claims() const { return *claims_; }
+    ClaimsPane& claims() { return *claims_; }
 
     /// Another design was opened: what tells a story starts anew.
     void startAnew();
