@@ -71,13 +71,9 @@ int compareDesign(const CompareArguments& arguments) {
     }
     const auto* word =
         std::ranges::find(study::basisWords, arguments.basis, &study::BasisWord::key);
-    bool wasInterrupted = false;
-    const auto compared = [&] {
-        Progress progress;
-        auto result = study::compareSpeeds(design, speeds, word->basis, progress);
-        wasInterrupted = progress.isInterrupted();
-        return result;
-    }();
+    const auto [compared, wasInterrupted] = watched([&](Progress& progress) {
+        return study::compareSpeeds(design, speeds, word->basis, progress);
+    });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

@@ -34,13 +34,8 @@ int findContactSpeeds(const ContactArguments& given) {
         say("--from {:.9g} --to {:.9g}: both must be positive and --to the larger\n", from, to);
         return wrongUsage;
     }
-    bool wasInterrupted = false;
-    const auto ranges = [&] {
-        Progress progress;
-        auto found = study::contactRanges(design, from, to, progress);
-        wasInterrupted = progress.isInterrupted();
-        return found;
-    }();
+    const auto [ranges, wasInterrupted] = watched(
+        [&](Progress& progress) { return study::contactRanges(design, from, to, progress); });
     if (wasInterrupted) {
         say("stopped\n");
         return interrupted;

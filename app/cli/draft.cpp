@@ -82,13 +82,8 @@ int makeDraft(const DraftArguments& given) {
         options.charging = given.charging == "boosted" ? study::Charging::boosted
                                                        : study::Charging::naturallyAspirated;
     }
-    bool wasInterrupted = false;
-    const auto made = [&] {
-        Progress progress;
-        auto result = draft::draft(brief, options, progress);
-        wasInterrupted = progress.isInterrupted();
-        return result;
-    }();
+    const auto [made, wasInterrupted] =
+        watched([&](Progress& progress) { return draft::draft(brief, options, progress); });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

@@ -108,14 +108,10 @@ int exportDesign(const ExportArguments& given) {
     if (const int status = out.check()) {
         return status;
     }
-    bool wasInterrupted = false;
-    const auto bytes = [&] {
-        Progress progress;
-        auto result = exchange::exportTrack(std::get<design::Design>(loaded),
-                                            optionsOf(given, kind), progress);
-        wasInterrupted = progress.isInterrupted();
-        return result;
-    }();
+    const auto [bytes, wasInterrupted] = watched([&](Progress& progress) {
+        return exchange::exportTrack(std::get<design::Design>(loaded), optionsOf(given, kind),
+                                     progress);
+    });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

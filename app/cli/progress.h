@@ -5,6 +5,7 @@
 #include <chrono>
 #include <csignal>
 #include <mutex>
+#include <utility>
 
 namespace lobewright::cli {
 
@@ -29,5 +30,18 @@ class Progress final : public Monitor {
     struct sigaction interrupt_ {};
     struct sigaction terminate_ {};
 };
+
+/// Does a work that takes a monitor; says beside its result whether a signal stopped it. The
+/// signals are caught only meanwhile.
+template <class Work>
+auto watched(Work work) {
+    struct Watched {
+        decltype(work(std::declval<Progress&>())) result;
+        bool wasInterrupted;
+    };
+    Progress progress;
+    auto result = work(progress);
+    return Watched{std::move(result), progress.isInterrupted()};
+}
 
 } // namespace lobewright::cli

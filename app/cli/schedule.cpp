@@ -68,13 +68,8 @@ int findSchedule(ScheduleArguments given) {
     if (!given.goal.peakPressure) {
         given.goal.peakPressure = design.limits.peakPressure.warning / units::bar;
     }
-    bool wasInterrupted = false;
-    const auto answer = [&] {
-        Progress progress;
-        auto found = study::findSchedule(design, given.goal, progress);
-        wasInterrupted = progress.isInterrupted();
-        return found;
-    }();
+    const auto [answer, wasInterrupted] = watched(
+        [&](Progress& progress) { return study::findSchedule(design, given.goal, progress); });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

@@ -91,13 +91,8 @@ int solveFor(const SolveForArguments& given) {
     if (const int status = out.check()) {
         return status;
     }
-    bool wasInterrupted = false;
-    const auto answer = [&] {
-        Progress progress;
-        auto found = study::solveFor(design, given.goal, progress);
-        wasInterrupted = progress.isInterrupted();
-        return found;
-    }();
+    const auto [answer, wasInterrupted] =
+        watched([&](Progress& progress) { return study::solveFor(design, given.goal, progress); });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

@@ -11,13 +11,8 @@ namespace lobewright::cli {
 
 std::variant<solution::Solution, int> solveOrReport(const std::string& file,
                                                     const design::Design& design) {
-    bool wasInterrupted = false;
-    auto result = [&] {
-        Progress progress;
-        auto solved = solution::solve(design, progress);
-        wasInterrupted = progress.isInterrupted();
-        return solved;
-    }();
+    auto [result, wasInterrupted] =
+        watched([&](Progress& progress) { return solution::solve(design, progress); });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;

@@ -99,15 +99,11 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
     if (const int status = out.check()) {
         return status;
     }
-    bool wasInterrupted = false;
     std::vector<study::Point> points;
-    const auto table = [&] {
-        Progress progress;
-        auto result = study.compute(*shard, progress,
-                                    [&](const study::Point& point) { points.push_back(point); });
-        wasInterrupted = progress.isInterrupted();
-        return result;
-    }();
+    const auto [table, wasInterrupted] = watched([&](Progress& progress) {
+        return study.compute(*shard, progress,
+                             [&](const study::Point& point) { points.push_back(point); });
+    });
     if (wasInterrupted) {
         return keepUnfinished(designFile, arguments, study, std::move(points));
     }

@@ -102,13 +102,9 @@ int reportDesign(const ReportArguments& given) {
     if (const int* status = std::get_if<int>(&verdict)) {
         return *status;
     }
-    bool wasInterrupted = false;
-    const auto bytes = [&] {
-        Progress progress;
-        auto pdf = pdfOf(solution, std::get<std::optional<study::VerdictPage>>(verdict), progress);
-        wasInterrupted = progress.isInterrupted();
-        return pdf;
-    }();
+    const auto [bytes, wasInterrupted] = watched([&](Progress& progress) {
+        return pdfOf(solution, std::get<std::optional<study::VerdictPage>>(verdict), progress);
+    });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
         return interrupted;
