@@ -5,7 +5,7 @@
 #include "ui/base/faults.h"
 #include "ui/base/file_to_write.h"
 #include "ui/base/last_folder.h"
-#include "ui/base/palette.h"
+#include "ui/base/message_line.h"
 #include "ui/base/units.h"
 
 #include <QComboBox>
@@ -293,11 +293,7 @@ void ExportDialog::noteBusy(bool isBusy) {
 }
 
 void ExportDialog::say(const QString& text, bool isWarning) {
-    const Palette& tones = Palette::of(*this);
-    QPalette palette = message_->palette();
-    palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
-    message_->setPalette(palette);
-    message_->setText(text);
+    setMessage(*message_, text, isWarning);
 }
 
 void ExportDialog::done(int result) {

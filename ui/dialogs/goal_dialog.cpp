@@ -32,11 +32,6 @@ QString withUnit(double value, const std::string& unit) {
     return shown.text.isEmpty() ? number : number + QChar(0xA0) + shown.text;
 }
 
-/// Five digits as they can be read back, without groups: 1,800 would be 1.8.
-QString proposed(double value) {
-    return numberText(QString::number(value, 'g', 5).toDouble());
-}
-
 /// The section a field stands in, so that two "Edge" differ.
 QString longName(const design::Field& field) {
     return field.groupLabel.empty()
@@ -183,7 +178,7 @@ const solution::Figure& GoalDialog::figure() const {
 
 void GoalDialog::proposeTarget() {
     const Unit unit = unitFor(figure().unit);
-    target_->setText(proposed(unit.shown(*figure().value)));
+    target_->setText(proposedNumber(unit.shown(*figure().value)));
     targetUnit_->setText(unit.text);
     target_->selectAll();
 }
@@ -213,8 +208,8 @@ void GoalDialog::proposeRange() {
     double high = known.high.value_or(value + (value == 0.0 ? 1.0 : std::abs(value)));
     low = std::max(low, field.range.min);
     high = std::min(high, field.range.max);
-    from_->setText(proposed(unit.shown(low)));
-    to_->setText(proposed(unit.shown(high)));
+    from_->setText(proposedNumber(unit.shown(low)));
+    to_->setText(proposedNumber(unit.shown(high)));
     fromUnit_->setText(unit.text);
 }
 

@@ -3,7 +3,7 @@
 #include "core/motion/jumps.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
-#include "ui/base/palette.h"
+#include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/knot_fit_plot.h"
 #include "ui/document/document.h"
@@ -182,11 +182,7 @@ void KnotFitDialog::useFit() {
 }
 
 void KnotFitDialog::say(const QString& text, bool isWarning) {
-    const Palette& tones = Palette::of(*this);
-    QPalette palette = message_->palette();
-    palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
-    message_->setPalette(palette);
-    message_->setText(text);
+    setMessage(*message_, text, isWarning);
 }
 
 } // namespace lobewright::ui

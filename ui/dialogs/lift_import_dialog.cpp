@@ -4,7 +4,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/last_folder.h"
-#include "ui/base/palette.h"
+#include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/document/document.h"
@@ -258,11 +258,7 @@ void LiftImportDialog::useFit() {
 }
 
 void LiftImportDialog::say(const QString& text, bool isWarning) {
-    const Palette& tones = Palette::of(*this);
-    QPalette palette = message_->palette();
-    palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
-    message_->setPalette(palette);
-    message_->setText(text);
+    setMessage(*message_, text, isWarning);
 }
 
 } // namespace lobewright::ui

@@ -40,12 +40,6 @@ QString longName(const design::Field& field) {
                : coreText(field.groupLabel) + QStringLiteral(": ") + coreText(field.label);
 }
 
-/// As it can be read again: no marks between thousands.
-QString toType(double value) {
-    constexpr int digits = 5;
-    return numberText(roundedTo(digits, value));
-}
-
 /// What somebody would search in: for the adjuster both ways, else from half to twice the value.
 std::pair<double, double> usualRange(const design::Field& field) {
     const auto* number = std::get_if<double>(&field.value);
@@ -117,7 +111,7 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
 
 QLineEdit* ScheduleDialog::addNumber(QWidget& line, const char* name, const QString& label,
                                      double value) {
-    auto* edit = new QLineEdit(toType(value), &line);
+    auto* edit = new QLineEdit(proposedNumber(value), &line);
     edit->setObjectName(QLatin1String(name));
     edit->setAccessibleName(label);
     edit->setToolTip(label);
@@ -228,8 +222,8 @@ void ScheduleDialog::proposeRange() {
     const Unit unit = unitFor(field().unit);
     const auto [low, high] = usualRange(field());
     const design::Known known = design::knownOf(document_.design(), field().path);
-    from_->setText(toType(unit.shown(known.low.value_or(low))));
-    to_->setText(toType(unit.shown(known.high.value_or(high))));
+    from_->setText(proposedNumber(unit.shown(known.low.value_or(low))));
+    to_->setText(proposedNumber(unit.shown(known.high.value_or(high))));
     unit_->setText(unit.text);
     answer_.reset();
     if (apply_)

@@ -1,5 +1,7 @@
 #include "ui/panels/number_edit.h"
 
+#include "core/units/unit.h"
+
 #include <QKeyEvent>
 #include <QLocale>
 
@@ -30,6 +32,11 @@ QString numberText(double number) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     return locale.toString(number, 'g', QLocale::FloatingPointShortest);
+}
+
+QString proposedNumber(double number) {
+    constexpr int digits = 5;
+    return numberText(roundedTo(digits, number));
 }
 
 NumberEdit::NumberEdit(QWidget* parent) : QLineEdit(parent) {

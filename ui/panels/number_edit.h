@@ -55,5 +55,7 @@ class NumberEdit : public QLineEdit {
 std::optional<double> readNumber(const QString& text);
 /// The shortest text that reads back as the same number.
 QString numberText(double number);
+/// Five digits of it, as they can be typed and read back: without groups, for 1,800 reads as 1.8.
+QString proposedNumber(double number);
 
 } // namespace lobewright::ui
