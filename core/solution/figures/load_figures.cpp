@@ -1,6 +1,7 @@
 #include "core/loads/free_body.h"
 #include "core/solution/figures/figures.h"
 #include "core/solution/figures/thrust_bearing.h"
+#include "core/solution/pipeline/angles.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/units.h"
 

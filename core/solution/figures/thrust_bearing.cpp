@@ -1,17 +1,12 @@
 #include "core/solution/figures/thrust_bearing.h"
 
 #include "core/contact/bearing_life.h"
+#include "core/solution/pipeline/angles.h"
 #include "core/units.h"
 
 #include <cmath>
 
 namespace lobewright::solution {
-
-double meanOverTurn(const Samples& values, const Samples& theta) {
-    const Eigen::Index steps = theta.size() - 1;
-    const Samples length = theta.tail(steps) - theta.head(steps);
-    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
-}
 
 ThrustBearingDuty thrustBearingDuty(const StageResults& results) {
     constexpr double exponent = contact::rollerLifeExponent;

@@ -6,9 +6,6 @@
 
 namespace lobewright::solution {
 
-/// Mean over the turn by angle, for samples crowd at events.
-double meanOverTurn(const Samples& values, const Samples& theta);
-
 /// What the thrust of the track asks of the bearing of a one-sided engine [ISO 281].
 struct ThrustBearingDuty {
     double equivalentLoad = 0.0; ///< power mean of the thrust over the turn [N]

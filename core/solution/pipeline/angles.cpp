@@ -86,4 +86,10 @@ Samples cycleAngles(const Samples& theta, const ports::PortTiming& timing, doubl
     });
 }
 
+double meanOverTurn(const Samples& values, const Samples& theta) {
+    const Eigen::Index steps = theta.size() - 1;
+    const Samples length = theta.tail(steps) - theta.head(steps);
+    return (0.5 * (values.tail(steps) + values.head(steps)) * length).sum() / length.sum();
+}
+
 } // namespace lobewright::solution

@@ -19,4 +19,7 @@ Samples cycleAngles(const Samples& theta, const ports::PortTiming& timing, doubl
 /// even samples of one period are not those of the next.
 Samples onePeriodOf(const Samples& theta, double period);
 
+/// Mean over the turn by angle, for samples crowd at events.
+double meanOverTurn(const Samples& values, const Samples& theta);
+
 } // namespace lobewright::solution
