@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>How the engine works, large and moving</source>
-        <translation>Wie der Motor arbeitet, groß und bewegt</translation>
+        <translation>Wie der Motor arbeitet: groß und in Bewegung</translation>
     </message>
     <message>
         <source>Port timing</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
-        <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
+        <translation>Stützpunkte, Bewegungsgesetze und ob sich der Nocken fertigen und betreiben lässt</translation>
     </message>
     <message>
         <source>Contact stress, lever arms, forces, bearings, shaking force</source>
@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>What is not known, how far results may be off, and what decides them</source>
-        <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
+        <translation>Was nicht bekannt ist, wie weit die Ergebnisse abweichen können und wovon das abhängt</translation>
     </message>
     <message>
         <source>Practise</source>
@@ -73,15 +73,15 @@
     </message>
     <message>
         <source>Published figures and statements beside arithmetic and this design</source>
-        <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
+        <translation>Veröffentlichte Werte und Aussagen im Vergleich mit Rechnung und Entwurf</translation>
     </message>
     <message>
         <source>Beside cranks</source>
-        <translation>Neben Kurbeln</translation>
+        <translation>Kurbelvergleich</translation>
     </message>
     <message>
         <source>This engine beside the same pistons on cranks and a four-stroke</source>
-        <translation>Dieser Motor neben denselben Kolben an Kurbeln und einem Viertakter</translation>
+        <translation>Dieser Motor im Vergleich mit denselben Kolben an Kurbeln und mit einem Viertakter</translation>
     </message>
 </context>
 <context>
@@ -168,7 +168,7 @@
     </message>
     <message>
         <source>Scavenging and walls</source>
-        <translation>Spülung und Wände</translation>
+        <translation>Spülung und Wandwärme</translation>
     </message>
     <message>
         <source>How gases mix and lose heat</source>
@@ -235,7 +235,7 @@
     <name>ComparisonPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>lever arm on the output shaft</source>
@@ -310,7 +310,7 @@
     </message>
     <message>
         <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
-        <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
+        <translation>Ein Anstieg bewegt den Kolben nach innen, ein Rückgang nach außen; eine Rast hält ihn.</translation>
     </message>
     <message>
         <source>Absolute, in front of ports or valves.</source>
@@ -326,7 +326,7 @@
     </message>
     <message>
         <source>After-cooler outlet</source>
-        <translation>Austritt des Ladeluftkühlers</translation>
+        <translation>Austrittstemperatur des Ladeluftkühlers</translation>
     </message>
     <message>
         <source>Air in the chamber</source>
@@ -378,7 +378,7 @@
     </message>
     <message>
         <source>Assumed from a fit where it is not given.</source>
-        <translation>Wo nicht angegeben, nach einer Ausgleichsformel angenommen.</translation>
+        <translation>Fehlt die Angabe, wird ein Wert nach einer Näherungsformel angenommen.</translation>
     </message>
     <message>
         <source>At the highest speed given.</source>
@@ -386,11 +386,11 @@
     </message>
     <message>
         <source>Auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>Auxiliary power</source>
-        <translation>Leistung der Hilfsgeräte</translation>
+        <translation>Leistung der Nebenaggregate</translation>
     </message>
     <message>
         <source>Axial force left with that lead</source>
@@ -406,7 +406,7 @@
     </message>
     <message>
         <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
-        <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
+        <translation>Verbleibende Axialkraft eines Zylinders, bezogen auf die des Einlasskolbens</translation>
     </message>
     <message>
         <source>Axial shift</source>
@@ -438,11 +438,11 @@
     </message>
     <message>
         <source>Boosted, balanced: what is said.</source>
-        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
+        <translation>Aufgeladen, ausgeglichen: was behauptet wird.</translation>
     </message>
     <message>
         <source>Boosted: charged above ambient pressure, by whatever means.</source>
-        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
+        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich auf welche Weise.</translation>
     </message>
     <message>
         <source>Bore</source>
@@ -454,7 +454,7 @@
     </message>
     <message>
         <source>Bore of the ring that the track is cut into. Empty: an open track is a tenth of the roller width wider than the roller on the inside; under the groove of a closed track stands half a roller width (own estimate).</source>
-        <translation>Bohrung des Rings, in den die Bahn geschnitten wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen steht eine halbe Rollenbreite (eigene Schätzung).</translation>
+        <translation>Bohrung des Rings, in den die Bahn gefräst wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen Bahn bleibt eine halbe Rollenbreite stehen (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Brake efficiency</source>
@@ -470,7 +470,7 @@
     </message>
     <message>
         <source>Brake power by fuel mass flow and lower heating value.</source>
-        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
+        <translation>Effektive Leistung / (Kraftstoffstrom × unterer Heizwert).</translation>
     </message>
     <message>
         <source>Brake specific fuel consumption</source>
@@ -494,7 +494,7 @@
     </message>
     <message>
         <source>By which the exhaust piston is ahead, shaft angle.</source>
-        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
+        <translation>Wellenwinkel, um den der Auslasskolben vorauseilt.</translation>
     </message>
     <message>
         <source>Cam track</source>
@@ -538,11 +538,11 @@
     </message>
     <message>
         <source>Charging efficiency (to ambient density × swept volume)</source>
-        <translation>Liefergrad (auf Umgebungsdichte × Hubvolumen)</translation>
+        <translation>Liefergrad (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Chord of one port across the bore.</source>
-        <translation>Sehne eines Schlitzes quer zur Bohrung.</translation>
+        <translation>Sehnenbreite eines Schlitzes, quer zur Bohrungsachse gemessen.</translation>
     </message>
     <message>
         <source>Claim</source>
@@ -566,7 +566,7 @@
     </message>
     <message>
         <source>Composition and heating value after Heywood, table D.4.</source>
-        <translation>Zusammensetzung und Heizwert nach Heywood, Tafel D.4.</translation>
+        <translation>Zusammensetzung und Heizwert nach Heywood, Tabelle D.4.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
@@ -586,7 +586,7 @@
     </message>
     <message>
         <source>Contact ellipse over the loaded width</source>
-        <translation>Kontaktellipse durch tragende Breite</translation>
+        <translation>Länge der Kontaktellipse / tragende Breite</translation>
     </message>
     <message>
         <source>Contact force</source>
@@ -598,7 +598,7 @@
     </message>
     <message>
         <source>Contact safety</source>
-        <translation>Sicherheit gegen Grübchen</translation>
+        <translation>Grübchensicherheit (Nennwert)</translation>
     </message>
     <message>
         <source>Corner radius</source>
@@ -606,7 +606,7 @@
     </message>
     <message>
         <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
-        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+        <translation>Kurbelgrad ab dem Zünd-OT; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Doppelhubs wie beim Entwurf.</translation>
     </message>
     <message>
         <source>Cranks, same piston speed</source>
@@ -618,7 +618,7 @@
     </message>
     <message>
         <source>Critical duty number</source>
-        <translation>Kritische Kennzahl</translation>
+        <translation>Kritische Betriebskennzahl</translation>
     </message>
     <message>
         <source>Crown clearance</source>
@@ -626,7 +626,7 @@
     </message>
     <message>
         <source>Crown temperature</source>
-        <translation>Bodentemperatur</translation>
+        <translation>Temperatur der Kolbenböden</translation>
     </message>
     <message>
         <source>Cutter path (CSV)</source>
@@ -634,11 +634,11 @@
     </message>
     <message>
         <source>Cycle</source>
-        <translation>Arbeitsspiel</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre</source>
-        <translation>Zykluswinkel ab innerem Totpunkt</translation>
+        <translation>Winkel im Arbeitsspiel ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Cycloidal</source>
@@ -654,7 +654,7 @@
     </message>
     <message>
         <source>Cylinders that fire together</source>
-        <translation>Zugleich zündende Zylinder</translation>
+        <translation>Gleichzeitig zündende Zylinder</translation>
     </message>
     <message>
         <source>Date</source>
@@ -670,7 +670,7 @@
     </message>
     <message>
         <source>Delivery ratio (to ambient density × swept volume)</source>
-        <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
+        <translation>Luftaufwand (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Diameter of a cylinder.</source>
@@ -682,11 +682,11 @@
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation>Durchflusszahl</translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Discharge coefficient of the valves</source>
-        <translation>Durchflusszahl der Ventile</translation>
+        <translation>Durchflussbeiwert der Ventile</translation>
     </message>
     <message>
         <source>Displaced fraction</source>
@@ -702,15 +702,15 @@
     </message>
     <message>
         <source>Distance of the inner port edge from the crown at outer dead centre, measured inward. A larger edge opens earlier.</source>
-        <translation>Abstand der inneren Schlitzkante vom Boden im äußeren Totpunkt, nach innen gemessen. Eine größere Kante öffnet früher.</translation>
+        <translation>Abstand der inneren Schlitzkante (Steuerkante) vom Kolbenboden im äußeren Totpunkt, nach innen gemessen. Ein größerer Abstand öffnet früher.</translation>
     </message>
     <message>
         <source>Distance of the upper flank of this piston ring from the crown.</source>
-        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Boden.</translation>
+        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Kolbenboden.</translation>
     </message>
     <message>
         <source>Drive</source>
-        <translation>Triebwerk</translation>
+        <translation>Triebwerksart</translation>
     </message>
     <message>
         <source>Dwell</source>
@@ -730,7 +730,7 @@
     </message>
     <message>
         <source>Energy left over, share of the fuel heat</source>
-        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>Energy stored and given back within a turn</source>
@@ -738,7 +738,7 @@
     </message>
     <message>
         <source>Equivalent load of the roller bearing</source>
-        <translation>Gleichwertige Belastung des Rollenlagers</translation>
+        <translation>Äquivalente Belastung des Rollenlagers</translation>
     </message>
     <message>
         <source>Ethanol</source>
@@ -766,7 +766,7 @@
     </message>
     <message>
         <source>Exhaust crown temperature</source>
-        <translation>Temperatur des Auslassbodens</translation>
+        <translation>Temperatur des Auslasskolbenbodens</translation>
     </message>
     <message>
         <source>Exhaust lead</source>
@@ -794,7 +794,7 @@
     </message>
     <message>
         <source>Exhaust seat by bore</source>
-        <translation>Auslasssitz durch Bohrung</translation>
+        <translation>Auslass-Sitzdurchmesser / Bohrung</translation>
     </message>
     <message>
         <source>Exhaust valves</source>
@@ -814,7 +814,7 @@
     </message>
     <message>
         <source>Floor of the groove between the flanks of a closed track, which opens outward. Empty: a tenth of the roller width inside the roller (own estimate).</source>
-        <translation>Grund der Nut zwischen den Flanken einer geschlossenen Bahn, die sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
+        <translation>Durchmesser des Nutgrunds zwischen den Flanken einer geschlossenen Bahn, deren Nut sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Four-stroke</source>
@@ -846,7 +846,7 @@
     </message>
     <message>
         <source>From the crown to the end of the skirt.</source>
-        <translation>Vom Boden bis zum Ende des Schafts.</translation>
+        <translation>Vom Kolbenboden bis zum Ende des Schafts.</translation>
     </message>
     <message>
         <source>From the end of the guide to the roller axis; empty: the roller radius.</source>
@@ -870,7 +870,7 @@
     </message>
     <message>
         <source>Gap between the two crowns when both pistons stand at inner dead centre without exhaust lead.</source>
-        <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
+        <translation>Abstand der beiden Kolbenböden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
     </message>
     <message>
         <source>Gas</source>
@@ -878,11 +878,11 @@
     </message>
     <message>
         <source>Gas cycles a turn and cylinder</source>
-        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
+        <translation>Arbeitsspiele je Umdrehung und Zylinder</translation>
     </message>
     <message>
         <source>Gas factor</source>
-        <translation>Gasfaktor</translation>
+        <translation>Gasdruckfaktor</translation>
     </message>
     <message>
         <source>Gas force</source>
@@ -894,7 +894,7 @@
     </message>
     <message>
         <source>Gas − friction − shaft work, share of the work moved</source>
-        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Gasarbeit − Reibarbeit − Wellenarbeit, bezogen auf die umgesetzte Arbeit</translation>
     </message>
     <message>
         <source>Gas-nitrided nitriding steel, quality MQ</source>
@@ -926,7 +926,7 @@
     </message>
     <message>
         <source>Guide overhang</source>
-        <translation>Überhang der Führung</translation>
+        <translation>Überhang über die Führung</translation>
     </message>
     <message>
         <source>Guides</source>
@@ -950,7 +950,7 @@
     </message>
     <message>
         <source>Heat of the fuel, a cycle</source>
-        <translation>Kraftstoffwärme je Zyklus</translation>
+        <translation>Kraftstoffwärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Heat to the walls</source>
@@ -962,7 +962,7 @@
     </message>
     <message>
         <source>Helix pitch</source>
-        <translation>Steigung der Schraublinie</translation>
+        <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Highest brake power.</source>
@@ -990,7 +990,7 @@
     </message>
     <message>
         <source>Highest.</source>
-        <translation>Höchste.</translation>
+        <translation>Höchstwert.</translation>
     </message>
     <message>
         <source>Hohenberg</source>
@@ -998,7 +998,7 @@
     </message>
     <message>
         <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
-        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
+        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Anstiege und Rückgänge enthalten.</translation>
     </message>
     <message>
         <source>Hydrogen</source>
@@ -1010,27 +1010,27 @@
     </message>
     <message>
         <source>In the words of the source.</source>
-        <translation>In den Worten der Quelle.</translation>
+        <translation>Im Wortlaut der Quelle.</translation>
     </message>
     <message>
         <source>Indicated efficiency</source>
-        <translation>Innerer Wirkungsgrad</translation>
+        <translation>Indizierter Wirkungsgrad</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure</source>
-        <translation>Innerer Mitteldruck</translation>
+        <translation>Indizierter Mitteldruck</translation>
     </message>
     <message>
         <source>Indicated power</source>
-        <translation>Innere Leistung</translation>
+        <translation>Indizierte Leistung</translation>
     </message>
     <message>
         <source>Indicated work</source>
-        <translation>Innere Arbeit</translation>
+        <translation>Indizierte Arbeit</translation>
     </message>
     <message>
         <source>Inertia force</source>
-        <translation>Trägheitskraft</translation>
+        <translation>Massenkraft</translation>
     </message>
     <message>
         <source>Inlet closes</source>
@@ -1046,7 +1046,7 @@
     </message>
     <message>
         <source>Inlet seat by bore</source>
-        <translation>Einlasssitz durch Bohrung</translation>
+        <translation>Einlass-Sitzdurchmesser / Bohrung</translation>
     </message>
     <message>
         <source>Inlet valves</source>
@@ -1058,7 +1058,7 @@
     </message>
     <message>
         <source>Inner edge</source>
-        <translation>Innere Kante</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>Inspection points (CSV)</source>
@@ -1070,11 +1070,11 @@
     </message>
     <message>
         <source>Its own</source>
-        <translation>Eigene</translation>
+        <translation>Eigene Kurve</translation>
     </message>
     <message>
         <source>Jam margin</source>
-        <translation>Abstand vom Klemmen</translation>
+        <translation>Sicherheit gegen Klemmen</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -1090,7 +1090,7 @@
     </message>
     <message>
         <source>Largest inertia force of one piston, to compare</source>
-        <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
+        <translation>Größte Massenkraft eines Kolbens, zum Vergleich</translation>
     </message>
     <message>
         <source>Largest pressure angle</source>
@@ -1098,7 +1098,7 @@
     </message>
     <message>
         <source>Largest pressure × slip at one place</source>
-        <translation>Größtes Produkt Pressung × Schlupf an einer Stelle</translation>
+        <translation>Größtes Produkt aus Pressung und Schlupf an einer Stelle</translation>
     </message>
     <message>
         <source>Largest rocking moment</source>
@@ -1114,7 +1114,7 @@
     </message>
     <message>
         <source>Length and rings of the pistons, for the section and the port check; may be left out.</source>
-        <translation>Länge und Ringe der Kolben, für Schnitt und Schlitzprüfung; kann fehlen.</translation>
+        <translation>Länge und Ringe der Kolben für Schnitt und Schlitzprüfung; die Angabe ist freigestellt.</translation>
     </message>
     <message>
         <source>Length over which the piston is guided; empty: the bore.</source>
@@ -1126,15 +1126,15 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Lift and its three derivatives over one turn.</source>
-        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+        <translation>Weg und seine drei Ableitungen über eine Umdrehung.</translation>
     </message>
     <message>
         <source>Lift at the end</source>
-        <translation>Hub am Ende</translation>
+        <translation>Weg am Ende</translation>
     </message>
     <message>
         <source>Lift table (CSV)</source>
@@ -1170,7 +1170,7 @@
     </message>
     <message>
         <source>Lowest jam margin of the guide</source>
-        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
+        <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Lowest torque over a turn</source>
@@ -1186,7 +1186,7 @@
     </message>
     <message>
         <source>Mass left over, share of the trapped mass</source>
-        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
+        <translation>Restfehler der Massenbilanz, Anteil an der eingeschlossenen Masse</translation>
     </message>
     <message>
         <source>Mass of an exhaust-side piston</source>
@@ -1234,15 +1234,15 @@
     </message>
     <message>
         <source>Measure</source>
-        <translation>Maß</translation>
+        <translation>Kenngröße</translation>
     </message>
     <message>
         <source>Mechanism</source>
-        <translation>Getriebe</translation>
+        <translation>Triebwerk</translation>
     </message>
     <message>
         <source>Mesh (STL)</source>
-        <translation>Netz (STL)</translation>
+        <translation>Dreiecksnetz (STL)</translation>
     </message>
     <message>
         <source>Methane</source>
@@ -1254,7 +1254,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Moment of inertia</source>
@@ -1278,23 +1278,23 @@
     </message>
     <message>
         <source>Nominal contact pressure</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Nominal contact pressure at the inner edge</source>
-        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Innenkante</translation>
     </message>
     <message>
         <source>Nominal contact pressure at the middle</source>
-        <translation>Nenn-Kontaktpressung in der Mitte</translation>
+        <translation>Nominelle Kontaktpressung in der Mitte</translation>
     </message>
     <message>
         <source>Nominal contact pressure at the outer edge</source>
-        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Außenkante</translation>
     </message>
     <message>
         <source>Nominal peak contact pressure</source>
-        <translation>Größte Nenn-Kontaktpressung</translation>
+        <translation>Größte nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>None</source>
@@ -1318,7 +1318,7 @@
     </message>
     <message>
         <source>Number of strokes, of events, or of times.</source>
-        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
+        <translation>Anzahl der Hübe oder der Ereignisse oder das Wievielfache.</translation>
     </message>
     <message>
         <source>Octane number</source>
@@ -1326,35 +1326,35 @@
     </message>
     <message>
         <source>Of one piston.</source>
-        <translation>Eines Kolbens.</translation>
+        <translation>Für einen Kolben.</translation>
     </message>
     <message>
         <source>Of the air that the power stands for, absolute.</source>
-        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
+        <translation>Absolutdruck der Luft, für die die Leistung angegeben ist.</translation>
     </message>
     <message>
         <source>Of the air that the power stands for.</source>
-        <translation>Der Luft, für die die Leistung gilt.</translation>
+        <translation>Temperatur der Luft, für die die Leistung angegeben ist.</translation>
     </message>
     <message>
         <source>Of the engine; say in the notes what it has on.</source>
-        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
+        <translation>Masse des Motors; was angebaut ist, in den Notizen angeben.</translation>
     </message>
     <message>
         <source>Of the figures.</source>
-        <translation>Der Kennwerte.</translation>
+        <translation>Herkunft der angegebenen Werte.</translation>
     </message>
     <message>
         <source>Of the source.</source>
-        <translation>Der Quelle.</translation>
+        <translation>Datum der Quelle.</translation>
     </message>
     <message>
         <source>Of the whole engine, per turn of the output shaft.</source>
-        <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
+        <translation>Für den ganzen Motor, je Umdrehung der Abtriebswelle.</translation>
     </message>
     <message>
         <source>Oil film ratio</source>
-        <translation>Filmverhältnis</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Oil viscosity at the liner</source>
@@ -1374,7 +1374,7 @@
     </message>
     <message>
         <source>Outside of the ring that the track is cut into. Empty: a tenth of the roller width beyond the outermost contact (own estimate).</source>
-        <translation>Außendurchmesser des Rings, in den die Bahn geschnitten wird. Leer: ein Zehntel der Rollenbreite über die äußerste Berührung hinaus (eigene Schätzung).</translation>
+        <translation>Außendurchmesser des Rings, in den die Bahn gefräst wird. Leer: ein Zehntel der Rollenbreite über den äußersten Kontakt hinaus (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Parabolic</source>
@@ -1394,7 +1394,7 @@
     </message>
     <message>
         <source>Peak-to-peak torque</source>
-        <translation>Drehmoment von Spitze zu Spitze</translation>
+        <translation>Spitze-Spitze-Wert des Drehmoments</translation>
     </message>
     <message>
         <source>Perfect displacement</source>
@@ -1406,7 +1406,7 @@
     </message>
     <message>
         <source>Periods integrated until steady</source>
-        <translation>Bis zum Beharren gerechnete Perioden</translation>
+        <translation>Bis zum eingeschwungenen Zustand gerechnete Perioden</translation>
     </message>
     <message>
         <source>Petrol (surrogate)</source>
@@ -1434,7 +1434,7 @@
     </message>
     <message>
         <source>Piston strokes a gas cycle.</source>
-        <translation>Kolbenhübe je Gaszyklus.</translation>
+        <translation>Kolbenhübe je Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Piston velocity</source>
@@ -1454,11 +1454,11 @@
     </message>
     <message>
         <source>Pitch radius</source>
-        <translation>Teilkreisradius</translation>
+        <translation>Teilkreisradius der Zylinder</translation>
     </message>
     <message>
         <source>Place in the pattern, in shaft degrees; knots stand in ascending order.</source>
-        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+        <translation>Lage in der Kurve, in Wellengrad; die Stützpunkte sind aufsteigend geordnet.</translation>
     </message>
     <message>
         <source>Plenum volume</source>
@@ -1506,7 +1506,7 @@
     </message>
     <message>
         <source>Prescribed slope; empty lets the spline choose and keeps the fourth derivative continuous.</source>
-        <translation>Vorgegebene Steigung; leer wählt der Spline und hält die vierte Ableitung stetig.</translation>
+        <translation>Vorgegebene Steigung; leer: Der Spline wählt sie selbst, und die vierte Ableitung bleibt stetig.</translation>
     </message>
     <message>
         <source>Pressure angle</source>
@@ -1522,7 +1522,7 @@
     </message>
     <message>
         <source>Under-piston pressure</source>
-        <translation>Druck unter den Kolben</translation>
+        <translation>Druck unter dem Kolben</translation>
     </message>
     <message>
         <source>Pressure × slip</source>
@@ -1534,7 +1534,7 @@
     </message>
     <message>
         <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
-        <translation>R: Radius des Zylinderkreises um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
+        <translation>R: Radius des Teilkreises der Zylinder um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
     </message>
     <message>
         <source>Radius of the barrel profile across the width; empty for a cylindrical roller.</source>
@@ -1554,11 +1554,11 @@
     </message>
     <message>
         <source>Piston bowl volume</source>
-        <translation>Muldenvolumen</translation>
+        <translation>Volumen der Kolbenmulden</translation>
     </message>
     <message>
         <source>Reciprocations per turn</source>
-        <translation>Hin- und Hergänge je Umdrehung</translation>
+        <translation>Doppelhübe je Umdrehung</translation>
     </message>
     <message>
         <source>Reference engines</source>
@@ -1570,11 +1570,11 @@
     </message>
     <message>
         <source>Relative radius of roller and track at the pitch radius</source>
-        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>Ring boundary friction</source>
@@ -1594,7 +1594,7 @@
     </message>
     <message>
         <source>Rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -1630,11 +1630,11 @@
     </message>
     <message>
         <source>Rollers over each point of the track</source>
-        <translation>Rollen über jedem Punkt der Bahn</translation>
+        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
     </message>
     <message>
         <source>Rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>Rolling resistance</source>
@@ -1650,7 +1650,7 @@
     </message>
     <message>
         <source>Said to hold</source>
-        <translation>Soll gelten für</translation>
+        <translation>Gilt laut Quelle</translation>
     </message>
     <message>
         <source>Same as the inlet track</source>
@@ -1662,7 +1662,7 @@
     </message>
     <message>
         <source>Scavenge ratio (to the trapped mass)</source>
-        <translation>Spülluftverhältnis (auf die eingeschlossene Masse)</translation>
+        <translation>Spülluftverhältnis (bezogen auf die eingeschlossene Masse)</translation>
     </message>
     <message>
         <source>Scavenging</source>
@@ -1714,7 +1714,7 @@
     </message>
     <message>
         <source>Slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>Slip friction</source>
@@ -1738,7 +1738,7 @@
     </message>
     <message>
         <source>Span</source>
-        <translation>Spanne</translation>
+        <translation>Abschnittswinkel</translation>
     </message>
     <message>
         <source>Specific time-area of the blowdown</source>
@@ -1762,15 +1762,15 @@
     </message>
     <message>
         <source>Start of burn</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Start of burn from inner dead centre</source>
-        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+        <translation>Brennbeginn ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Start of burn of the four-stroke</source>
-        <translation>Verbrennungsbeginn des Viertakters</translation>
+        <translation>Brennbeginn des Viertakters</translation>
     </message>
     <message>
         <source>Static rating</source>
@@ -1790,11 +1790,11 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Stroke by bore</source>
-        <translation>Hub durch Bohrung</translation>
+        <translation>Hub-Bohrungs-Verhältnis</translation>
     </message>
     <message>
         <source>Supply power</source>
@@ -1802,7 +1802,7 @@
     </message>
     <message>
         <source>Supply power not counted</source>
-        <translation>Luftversorgung nicht eingerechnet</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet</translation>
     </message>
     <message>
         <source>Supply temperature</source>
@@ -1814,11 +1814,11 @@
     </message>
     <message>
         <source>Surface temperature of the exhaust crown; empty: as the other.</source>
-        <translation>Oberflächentemperatur des Auslassbodens; leer: wie der andere.</translation>
+        <translation>Oberflächentemperatur des Auslasskolbenbodens; leer: wie beim anderen Kolben.</translation>
     </message>
     <message>
         <source>Surface to volume at inner dead centre</source>
-        <translation>Oberfläche zu Volumen im inneren Totpunkt</translation>
+        <translation>Verhältnis Oberfläche/Volumen im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Swept volume of a cylinder</source>
@@ -1846,15 +1846,15 @@
     </message>
     <message>
         <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
-        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+        <translation>Die Last wechselt je Kurve %1-mal die Flanke: Dort schlagen die Rollen um und kehren ihren Drehsinn um. Mehr Ladedruck oder leichtere Kolben halten sie an der Druckflanke.</translation>
     </message>
     <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
-        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
+        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn oder mit eigener Kurve.</translation>
     </message>
     <message>
         <source>Thinnest oil film</source>
-        <translation>Dünnster Ölfilm</translation>
+        <translation>Kleinste Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Through-hardened alloy steel, quality MQ</source>
@@ -1926,11 +1926,11 @@
     </message>
     <message>
         <source>Valve lift by seat</source>
-        <translation>Ventilhub durch Sitz</translation>
+        <translation>Ventilhub / Sitzdurchmesser</translation>
     </message>
     <message>
         <source>Volume of hollows in both crowns together.</source>
-        <translation>Volumen der Mulden beider Böden zusammen.</translation>
+        <translation>Volumen der Mulden beider Kolbenböden zusammen.</translation>
     </message>
     <message>
         <source>Volumetric efficiency</source>
@@ -1954,11 +1954,11 @@
     </message>
     <message>
         <source>What is so many times a usual engine&apos;s.</source>
-        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
+        <translation>Welche Größe das genannte Vielfache eines üblichen Motors erreicht.</translation>
     </message>
     <message>
         <source>Energy-balance residual, share of the fuel heat</source>
-        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>What the statement is about; decides what is computed.</source>
@@ -1974,7 +1974,7 @@
     </message>
     <message>
         <source>Where it stands.</source>
-        <translation>Wo es steht.</translation>
+        <translation>Fundstelle.</translation>
     </message>
     <message>
         <source>Where the fresh air comes from.</source>
@@ -1982,7 +1982,7 @@
     </message>
     <message>
         <source>Whether the power that charges the engine is deducted.</source>
-        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
+        <translation>Ob die Antriebsleistung der Aufladung abgezogen ist.</translation>
     </message>
     <message>
         <source>Wiebe efficiency factor</source>
@@ -1994,7 +1994,7 @@
     </message>
     <message>
         <source>Work left over at the shaft, share of the work moved</source>
-        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Restfehler der Arbeitsbilanz an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Working chambers; two opposed pistons share one.</source>
@@ -2010,7 +2010,7 @@
     </message>
     <message>
         <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
-        <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
+        <translation>Ja: Die Verdichtungsleistung der Luftversorgung wird neben jedem effektiven Wert angegeben, aber nicht abgezogen.</translation>
     </message>
     <message>
         <source>Yes: turned from outside, without fuel.</source>
@@ -2022,7 +2022,7 @@
     </message>
     <message>
         <source>b: length of the roller along its axis; its middle stands at the pitch radius.</source>
-        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte steht auf dem Teilkreisradius.</translation>
+        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte läuft auf dem Teilkreisradius.</translation>
     </message>
     <message>
         <source>boosted</source>
@@ -2034,7 +2034,7 @@
     </message>
     <message>
         <source>c: share of the gas pressure that stands behind the ring.</source>
-        <translation>c: Anteil des Gasdrucks, der hinter dem Ring steht.</translation>
+        <translation>c: Anteil des Gasdrucks, der hinter dem Ring wirkt.</translation>
     </message>
     <message>
         <source>cam track</source>
@@ -2078,7 +2078,7 @@
     </message>
     <message>
         <source>equal power, enlarged by cylinders</source>
-        <translation>gleiche Leistung, vergrößert um Zylinder</translation>
+        <translation>gleiche Leistung, durch weitere Zylinder vergrößert</translation>
     </message>
     <message>
         <source>ethanol</source>
@@ -2114,7 +2114,7 @@
     </message>
     <message>
         <source>no correlation for this fuel, or motored</source>
-        <translation>keine Näherung für diesen Kraftstoff, oder geschleppt</translation>
+        <translation>keine Korrelation für diesen Kraftstoff oder geschleppter Betrieb</translation>
     </message>
     <message>
         <source>no dynamic rating is given</source>
@@ -2174,7 +2174,7 @@
     </message>
     <message>
         <source>so many times a usual engine</source>
-        <translation>so viele Male ein üblicher Motor</translation>
+        <translation>Vielfaches eines üblichen Motors</translation>
     </message>
     <message>
         <source>something else</source>
@@ -2210,7 +2210,7 @@
     </message>
     <message>
         <source>Δ: turns the exhaust track against the inlet track, in shaft degrees; adds to the exhaust lead.</source>
-        <translation>Δ: dreht die Auslassbahn gegen die Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
+        <translation>Δ: dreht die Auslassbahn gegenüber der Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
     </message>
     <message>
         <source>δ: shaft degrees by which the exhaust piston runs ahead of the inlet piston.</source>
@@ -2218,7 +2218,7 @@
     </message>
     <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
-        <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
+        <translation>σ_zul der Bahn; leer: aus der Tabelle der Bahnwerkstoffe.</translation>
     </message>
     <message>
         <source>ψ: place of this cylinder on the cylinder circle.</source>
@@ -2286,7 +2286,7 @@
     </message>
     <message>
         <source>Operating point</source>
-        <translation>Betrieb</translation>
+        <translation>Betriebspunkt</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -2315,11 +2315,11 @@
     </message>
     <message>
         <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
-        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
+        <translation>Reibung der Steilverzahnung des Verstellers minus Kraft in ihrer Richtung, Kleinstwert (am halben Teilkreisradius)</translation>
     </message>
     <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
-        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Wendel schiebt</translation>
+        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs der Steilverzahnung schiebt</translation>
     </message>
     <message>
         <source>Largest torque that the adjuster must hold</source>
@@ -2331,91 +2331,91 @@
     </message>
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
-        <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
+        <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Verschieben drehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; begins nothing that a formula may hold</source>
-        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+        <translation>„%1“ ist kein zulässiger Anfang eines Formelteils</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
-        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+        <translation>„%1“ beginnt nicht mit einer Zahl; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
-        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+        <translation>„%1“ hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennzeichen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has no unit; it must be %2</source>
-        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
+        <translation>„%1“ hat keine Einheit; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2</source>
-        <translation>&quot;%1&quot; %2 ist</translation>
+        <translation>„%1“ %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2; it must be %3</source>
-        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
+        <translation>„%1“ ist %2; verlangt ist %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given</source>
-        <translation>&quot;%1&quot; angegeben ist</translation>
+        <translation>„%1“ angegeben ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given twice; it must be given once</source>
-        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
+        <translation>„%1“ steht zweimal da; zulässig ist einmal</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no value of this design</source>
-        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+        <translation>„%1“ ist kein Wert dieses Entwurfs</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a function</source>
-        <translation>&quot;%1&quot; ist keine Funktion</translation>
+        <translation>„%1“ ist keine Funktion</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; %2</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
+        <translation>„%1“ ist hier kein Schlüssel; %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
+        <translation>„%1“ ist hier kein Schlüssel; der nächstliegende bekannte ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
-        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
+        <translation>„%1“ ist keine hier bekannte Einheit; am nächsten liegt „%2“; bekannt: %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not known</source>
-        <translation>&quot;%1&quot; ist unbekannt</translation>
+        <translation>„%1“ ist unbekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is one of %2</source>
-        <translation>&quot;%1&quot; eines von %2 ist</translation>
+        <translation>„%1“ eines von %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
-        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+        <translation>„%1“ heißt schon eine andere Variante; jeder Name darf nur einmal vorkommen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too large</source>
-        <translation>&quot;%1&quot; ist zu groß</translation>
+        <translation>„%1“ ist zu groß</translation>
     </message>
     <message>
         <source>&quot;%1&quot; of %2 arguments is not known</source>
-        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
+        <translation>„%1“ mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot; stands where a value is due</source>
-        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+        <translation>an der Stelle von „%1“ muss ein Wert stehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; stands where the formula should end</source>
-        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+        <translation>vor „%1“ sollte die Formel zu Ende sein</translation>
     </message>
     <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
-        <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
+        <translation>%1 % der Massenkraft eines Einlasskolbens in der Hauptordnung bleiben am Kolbenpaar übrig; das Reaktionsmoment bleibt in jedem Fall.</translation>
     </message>
     <message>
         <source>%1 = %2 = %3 %4; claimed %5</source>
@@ -2459,11 +2459,11 @@
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe%3 = %4 je Umdrehung; angegeben %5</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3 = %4</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3 = %4</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3 = %4</translation>
     </message>
     <message>
         <source>%1 does not follow from the other figures.</source>
@@ -2483,7 +2483,7 @@
     </message>
     <message>
         <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
-        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
+        <translation>%1 ist „%2“; verlangt ist „%3“ oder eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
         <source>%1 is %2, above %3: %4.</source>
@@ -2499,7 +2499,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be &quot;%3&quot;</source>
-        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
+        <translation>%1 ist %2; verlangt ist „%3“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be %3</source>
@@ -2539,7 +2539,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
-        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt „%4“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be true or false</source>
@@ -2551,7 +2551,7 @@
     </message>
     <message>
         <source>%1 is missing; &quot;%2&quot; must be given</source>
-        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
+        <translation>%1 fehlt; „%2“ muss angegeben sein</translation>
     </message>
     <message>
         <source>%1 is not a number of JSON; numbers must be finite</source>
@@ -2571,11 +2571,11 @@
     </message>
     <message>
         <source>%1 knots are allowed, must be at least 3</source>
-        <translation>%1 Stützpunkte sind erlaubt, verlangt sind mindestens 3</translation>
+        <translation>Zulässig sind %1 Stützpunkte; nötig sind mindestens 3</translation>
     </message>
     <message>
         <source>%1 knots are wanted, must be 3 to %2</source>
-        <translation>%1 Stützpunkte sind gewünscht, es müssen 3 bis %2 sein</translation>
+        <translation>Gewünscht sind %1 Stützpunkte; möglich sind 3 bis %2</translation>
     </message>
     <message>
         <source>%1 needed</source>
@@ -2611,7 +2611,7 @@
     </message>
     <message>
         <source>%1/(2π·%2) = %3 rpm; claimed %4 rpm</source>
-        <translation>%1/(2π·%2) = %3 1/min; angegeben %4 1/min</translation>
+        <translation>%1/(2π·%2) = %3/min; angegeben %4/min</translation>
     </message>
     <message>
         <source>%1: outside the limits of the standard</source>
@@ -2651,11 +2651,11 @@
     </message>
     <message>
         <source>A charge above ambient pressure is boost, whoever makes it.</source>
-        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
+        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, gleich wodurch.</translation>
     </message>
     <message>
         <source>A different count of power strokes a chamber and turn, or of lobes.</source>
-        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
+        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung oder von Nocken.</translation>
     </message>
     <message>
         <source>A figure with its unit and the conditions under which it was measured.</source>
@@ -2679,7 +2679,7 @@
     </message>
     <message>
         <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
-        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
+        <translation>Luft / (λ × stöchiometrischer Luftbedarf) ergibt den Kraftstoff; mg·MJ/kg sind J.</translation>
     </message>
     <message>
         <source>Allowable stress of %1</source>
@@ -2707,7 +2707,7 @@
     </message>
     <message>
         <source>Another idea of a usual engine than: %1.</source>
-        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
+        <translation>Eine andere Auslegung von „üblicher Motor“ als: %1.</translation>
     </message>
     <message>
         <source>Another number of chambers, lobes or strokes a cycle.</source>
@@ -2771,15 +2771,15 @@
     </message>
     <message>
         <source>Required charging efficiency</source>
-        <translation>Erforderlicher Ladegrad</translation>
+        <translation>Erforderlicher Liefergrad</translation>
     </message>
     <message>
         <source>Charging ratio that the supply pressure allows</source>
-        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+        <translation>Liefergrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
         <source>Claim is missing; a statement needs its words</source>
-        <translation>Die Angabe fehlt; eine Aussage braucht ihre Worte</translation>
+        <translation>Der Wortlaut fehlt; eine Aussage braucht ihren Wortlaut</translation>
     </message>
     <message>
         <source>Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.</source>
@@ -2795,7 +2795,7 @@
     </message>
     <message>
         <source>Cycles a chamber and turn are not known.</source>
-        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
+        <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
         <source>Definition (common in the two-stroke trade).</source>
@@ -2807,7 +2807,7 @@
     </message>
     <message>
         <source>Definition: air over everything in the chamber at the last port closing.</source>
-        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Definition: Luftmasse / gesamte Masse im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Definition: both ends open.</source>
@@ -2815,7 +2815,7 @@
     </message>
     <message>
         <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Definition: Winkel im Arbeitsspiel laufen c-mal so schnell wie Wellenwinkel, ab dem inneren Totpunkt.</translation>
     </message>
     <message>
         <source>Definition: every cylinder counted once.</source>
@@ -2823,27 +2823,27 @@
     </message>
     <message>
         <source>Definition: every rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
+        <translation>Definition: Jeder Anstieg mit seinem Rückgang ist ein Zweitakt-Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Definition: from exhaust closes to inlet closes, with its sign.</source>
-        <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
+        <translation>Definition: von „Auslass schließt“ bis „Einlass schließt“, mit Vorzeichen.</translation>
     </message>
     <message>
         <source>Definition: from exhaust opens to inlet opens, with its sign.</source>
-        <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
+        <translation>Definition: von „Auslass öffnet“ bis „Einlass öffnet“, mit Vorzeichen.</translation>
     </message>
     <message>
         <source>Definition: highest less lowest lift.</source>
-        <translation>Definition: größter weniger kleinster Hub.</translation>
+        <translation>Definition: größter minus kleinster Weg.</translation>
     </message>
     <message>
         <source>Definition: volume when the last port closes over the smallest volume.</source>
-        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes / kleinstes Volumen.</translation>
     </message>
     <message>
         <source>Definition; of unequal lobes the lower one.</source>
-        <translation>Definition; bei ungleichen Nocken das kleinere.</translation>
+        <translation>Definition; bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>Delivery ratio needed through ports</source>
@@ -2855,7 +2855,7 @@
     </message>
     <message>
         <source>Depth over half-width</source>
-        <translation>Tiefe durch halbe Kontaktbreite</translation>
+        <translation>Tiefe / halbe Kontaktbreite</translation>
     </message>
     <message>
         <source>Design of the snapshot</source>
@@ -2863,7 +2863,7 @@
     </message>
     <message>
         <source>Designs kept under a name to be compared and restored; they do not change what is computed.</source>
-        <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
+        <translation>Unter einem Namen gespeicherte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
         <source>Displaced volume, a second</source>
@@ -2871,15 +2871,15 @@
     </message>
     <message>
         <source>Displacement (or bore, stroke and pistons)</source>
-        <translation>Hubraum (oder Bohrung, Hub und Kolben)</translation>
+        <translation>Hubraum (oder Bohrung, Kolbenhub und Kolben)</translation>
     </message>
     <message>
         <source>Displacement is not that of the pistons.</source>
-        <translation>Der Hubraum ist nicht der der Kolben.</translation>
+        <translation>Der Hubraum passt nicht zu den Kolben.</translation>
     </message>
     <message>
         <source>Displacement is that of neither one nor two pistons a chamber.</source>
-        <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
+        <translation>Der Hubraum passt weder zu einem noch zu zwei Kolben je Brennraum.</translation>
     </message>
     <message>
         <source>Displacement of a four-stroke crank engine that displaces as much a turn</source>
@@ -2887,11 +2887,11 @@
     </message>
     <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
-        <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
+        <translation>Abstand jedes Kolbenrings vom Kolbenboden, aufsteigend.</translation>
     </message>
     <message>
         <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Gespeicherte und wieder abgegebene Energie / doppelte Rotationsenergie (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Enlarged by equal cylinders, times</source>
@@ -2899,7 +2899,7 @@
     </message>
     <message>
         <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
-        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
+        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen tatsächlich gebauten Motor und gibt keinen frei.</translation>
     </message>
     <message>
         <source>Evenly spaced: the turn shared by its power strokes.</source>
@@ -2927,15 +2927,15 @@
     </message>
     <message>
         <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
-        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+        <translation>Schmierfilmdicke / gemeinsame Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
     </message>
     <message>
         <source>First law over a cycle.</source>
-        <translation>Erster Hauptsatz über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Format is %1; it must be &quot;%2&quot;</source>
-        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
+        <translation>Das Format ist %1; verlangt ist „%2“</translation>
     </message>
     <message>
         <source>Format version</source>
@@ -2955,11 +2955,11 @@
     </message>
     <message>
         <source>Fresh gas kept at the last port closing</source>
-        <translation>Behaltenes Frischgas beim Schließen des letzten Schlitzes</translation>
+        <translation>Frischgas, das beim Schließen des letzten Schlitzes im Zylinder bleibt</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports, a cycle</source>
-        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+        <translation>Frischgas durch die Einlassschlitze, je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Friction added against the four-stroke, share of the fuel heat</source>
@@ -2971,11 +2971,11 @@
     </message>
     <message>
         <source>Friction of rollers and bearings, or the whole fit</source>
-        <translation>Reibung von Rollen, Lagern oder gesamt</translation>
+        <translation>Reibung von Rollen und Lagern oder die ganze Näherung</translation>
     </message>
     <message>
         <source>Gap between the crowns at inner dead centre</source>
-        <translation>Abstand der Böden im inneren Totpunkt</translation>
+        <translation>Abstand der Kolbenböden im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Gas constant of dry air</source>
@@ -2983,7 +2983,7 @@
     </message>
     <message>
         <source>Gas cycles per chamber and turn</source>
-        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
+        <translation>Arbeitsspiele je Brennraum und Umdrehung</translation>
     </message>
     <message>
         <source>Geometry of the pair at inner dead centre.</source>
@@ -2999,7 +2999,7 @@
     </message>
     <message>
         <source>Given numbers that do not fit each other</source>
-        <translation>Zahlen, die nicht zueinander passen</translation>
+        <translation>Vorgegebene Zahlen, die nicht zueinander passen</translation>
     </message>
     <message>
         <source>Half-width of the contact there</source>
@@ -3007,11 +3007,11 @@
     </message>
     <message>
         <source>Heat a cycle over the lower heating value, times the cycles in an hour.</source>
-        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel / unterer Heizwert × Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
-        <translation>Von den Wänden ferngehaltene Wärme gegenüber dem Viertakter, Anteil an der Kraftstoffwärme</translation>
+        <translation>Gegenüber dem Viertakter vermiedene Wandwärme, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>Heat to the walls, share of the fuel heat</source>
@@ -3019,15 +3019,15 @@
     </message>
     <message>
         <source>Heywood, table D.4</source>
-        <translation>Heywood, Tafel D.4</translation>
+        <translation>Heywood, Tabelle D.4</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (gasoline)</source>
-        <translation>Heywood, Tafel D.4 (Benzin)</translation>
+        <translation>Heywood, Tabelle D.4 (Benzin)</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (light diesel)</source>
-        <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
+        <translation>Heywood, Tabelle D.4 (leichter Diesel)</translation>
     </message>
     <message>
         <source>Highest over the turn.</source>
@@ -3035,11 +3035,11 @@
     </message>
     <message>
         <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
-        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Highest power at the lowest speed at which the torque gives it: no speed is given; pressures and charge a cycle are at most what is shown.</source>
-        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Arbeitsspiel sind höchstens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Holds for</source>
@@ -3051,11 +3051,11 @@
     </message>
     <message>
         <source>Indicated mean effective pressure at the power peak</source>
-        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
+        <translation>Indizierter Mitteldruck an der Leistungsspitze</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure at the torque peak</source>
-        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
+        <translation>Indizierter Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Inlet closing</source>
@@ -3115,7 +3115,7 @@
     </message>
     <message>
         <source>Lift as a sum of cosine and sine waves over the pattern.</source>
-        <translation>Hub als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
+        <translation>Weg als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
     </message>
     <message>
         <source>Longest firing interval, output shaft</source>
@@ -3143,7 +3143,7 @@
     </message>
     <message>
         <source>Mean effective pressure times the volume swept in a turn.</source>
-        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
+        <translation>Mitteldruck mal das je Umdrehung durchlaufene Hubvolumen.</translation>
     </message>
     <message>
         <source>Mean piston speed at the highest speed given</source>
@@ -3159,7 +3159,7 @@
     </message>
     <message>
         <source>More than one reciprocation a turn.</source>
-        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+        <translation>Mehr als ein Doppelhub je Umdrehung.</translation>
     </message>
     <message>
         <source>Name of the snapshot</source>
@@ -3167,19 +3167,19 @@
     </message>
     <message>
         <source>Net power, if auxiliaries and silencing take a tenth</source>
-        <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
+        <translation>Nettoleistung, wenn Nebenaggregate und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
-        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel mit dem kleinsten Wert.</translation>
     </message>
     <message>
         <source>Not empty, and no two alike.</source>
-        <translation>Nicht leer, und keine zwei gleich.</translation>
+        <translation>Nicht leer und nicht doppelt vergeben.</translation>
     </message>
     <message>
         <source>Numbers not given, and what they would decide</source>
-        <translation>Nicht angegebene Zahlen, und was sie entscheiden würden</translation>
+        <translation>Nicht angegebene Zahlen und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>One piston a chamber: the number of pistons is not given.</source>
@@ -3187,7 +3187,7 @@
     </message>
     <message>
         <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
-        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+        <translation>Ein Doppelhub je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Doppelhübe je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
     <message>
         <source>Open CASCADE could not translate the solid to STEP</source>
@@ -3207,7 +3207,7 @@
     </message>
     <message>
         <source>Path along the track over the roller&apos;s circumference.</source>
-        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
+        <translation>Weglänge auf der Bahn / Rollenumfang.</translation>
     </message>
     <message>
         <source>Peak piston acceleration</source>
@@ -3215,7 +3215,7 @@
     </message>
     <message>
         <source>Pieces of the pattern in the order of rotation, from outer dead centre on.</source>
-        <translation>Stücke der Kurve in der Reihenfolge der Drehung, ab dem äußeren Totpunkt.</translation>
+        <translation>Abschnitte der Kurve in Drehrichtung, ab dem äußeren Totpunkt.</translation>
     </message>
     <message>
         <source>Points of a free-form lobe, joined by a periodic spline of fifth degree.</source>
@@ -3231,7 +3231,7 @@
     </message>
     <message>
         <source>Power over the volume swept in a second.</source>
-        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
+        <translation>Leistung / je Sekunde durchlaufenes Hubvolumen.</translation>
     </message>
     <message>
         <source>Power per displacement</source>
@@ -3243,11 +3243,11 @@
     </message>
     <message>
         <source>Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; not both are given.</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Doppelhüben je Umdrehung; nicht beides ist angegeben.</translation>
     </message>
     <message>
         <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
-        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
     </message>
     <message>
         <source>Power strokes per turn (with the number of chambers)</source>
@@ -3267,7 +3267,7 @@
     </message>
     <message>
         <source>Power that charges the engine, if its shaft pays</source>
-        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
+        <translation>Antriebsleistung der Aufladung, falls die Motorwelle sie aufbringt</translation>
     </message>
     <message>
         <source>Rating (gross or net)</source>
@@ -3275,15 +3275,15 @@
     </message>
     <message>
         <source>Read where the last port closes.</source>
-        <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
+        <translation>Wert beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Reciprocations a turn, power strokes a turn and the number of chambers.</source>
-        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+        <translation>Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
     </message>
     <message>
         <source>Rectangles less what rounding the corners takes, all rows.</source>
-        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+        <translation>Rechtecke abzüglich der Eckenrundungen, alle Reihen.</translation>
     </message>
     <message>
         <source>Reference air</source>
@@ -3291,7 +3291,7 @@
     </message>
     <message>
         <source>Relative radius of roller and track there</source>
-        <translation>Ersatzradius von Rolle und Bahn dort</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn dort</translation>
     </message>
     <message>
         <source>Ring distance</source>
@@ -3307,7 +3307,7 @@
     </message>
     <message>
         <source>Root mean square of the axial force over that of the inlet piston alone.</source>
-        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
+        <translation>Quadratisches Mittel der Axialkraft / quadratisches Mittel beim Einlasskolben allein.</translation>
     </message>
     <message>
         <source>Rows of ports uncovered by the exhaust piston.</source>
@@ -3319,15 +3319,15 @@
     </message>
     <message>
         <source>Same engine as it is, less the exhaust track turned only.</source>
-        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
+        <translation>Motor, wie er ist, minus derselbe Motor mit nur gedrehter Auslassbahn.</translation>
     </message>
     <message>
         <source>Same engine, exhaust track turned only, less the adjuster at rest.</source>
-        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
+        <translation>Motor mit nur gedrehter Auslassbahn minus derselbe Motor mit Versteller in Ruhe.</translation>
     </message>
     <message>
         <source>Says what this file is.</source>
-        <translation>Sagt, was diese Datei ist.</translation>
+        <translation>Gibt an, was diese Datei enthält.</translation>
     </message>
     <message>
         <source>Shaking force</source>
@@ -3347,7 +3347,7 @@
     </message>
     <message>
         <source>Speed of cam or crank</source>
-        <translation>Drehzahl von Kurve oder Kurbel</translation>
+        <translation>Drehzahl von Kurvenbahn oder Kurbel</translation>
     </message>
     <message>
         <source>Speed of the output shaft</source>
@@ -3355,7 +3355,7 @@
     </message>
     <message>
         <source>Start of burn, degrees of a reciprocation</source>
-        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+        <translation>Brennbeginn, Grad des Doppelhubs</translation>
     </message>
     <message>
         <source>Statements</source>
@@ -3363,7 +3363,7 @@
     </message>
     <message>
         <source>Statements has %1 entries; the number must be ≤ %2</source>
-        <translation>Es gibt %1 Aussagen; erlaubt sind ≤ %2</translation>
+        <translation>Es gibt %1 Aussagen; erlaubt sind höchstens %2</translation>
     </message>
     <message>
         <source>Statements is %1; it must be a list</source>
@@ -3375,7 +3375,7 @@
     </message>
     <message>
         <source>Stroke of a piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Sum of the losses.</source>
@@ -3395,7 +3395,7 @@
     </message>
     <message>
         <source>The cycle, and lobes (or a crank).</source>
-        <translation>Das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The figure itself cannot be computed.</source>
@@ -3403,11 +3403,11 @@
     </message>
     <message>
         <source>The measure and the number.</source>
-        <translation>Das Maß und die Zahl.</translation>
+        <translation>Die Kenngröße und die Zahl.</translation>
     </message>
     <message>
         <source>The number of chambers, the cycle, and lobes (or a crank).</source>
-        <translation>Die Zahl der Brennräume, das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Die Zahl der Brennräume, das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The number of strokes is not given as a value.</source>
@@ -3427,11 +3427,11 @@
     </message>
     <message>
         <source>The solver also looks between the samples.</source>
-        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
+        <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
     </message>
     <message>
         <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
-        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
+        <translation>Der Löser integriert die Arbeit selbst; aus den Spalten ergibt sie sich nur so genau, wie es deren Schrittweite zulässt.</translation>
     </message>
     <message>
         <source>The torque peak alone gives more power than the claimed highest power.</source>
@@ -3447,7 +3447,7 @@
     </message>
     <message>
         <source>There is no number in it to compute against.</source>
-        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
+        <translation>Die Aussage enthält keine Zahl, mit der sich rechnen ließe.</translation>
     </message>
     <message>
         <source>Torque at the power peak</source>
@@ -3463,7 +3463,7 @@
     </message>
     <message>
         <source>Two crowns and the liner between them; a recess adds volume only.</source>
-        <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
+        <translation>Zwei Kolbenböden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
     </message>
     <message>
         <source>Two strokes a cycle</source>
@@ -3491,23 +3491,23 @@
     </message>
     <message>
         <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
-        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
+        <translation>Nicht angegeben ist, welche Größe das Wievielfache eines üblichen Motors beträgt.</translation>
     </message>
     <message>
         <source>What passes the inlet ports in a cycle, times the cycles in an hour.</source>
-        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
+        <translation>Was je Arbeitsspiel durch die Einlassschlitze strömt, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Work from the heat kept, at the indicated efficiency, less friction added</source>
-        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
+        <translation>Arbeit aus der vermiedenen Wandwärme, mit dem indizierten Wirkungsgrad, minus zusätzliche Reibung</translation>
     </message>
     <message>
         <source>Work of a turn over its angle.</source>
-        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
+        <translation>Arbeit je Umdrehung / Winkel einer Umdrehung.</translation>
     </message>
     <message>
         <source>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)</source>
-        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
+        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Arbeitsspiel)</translation>
     </message>
     <message>
         <source>a few per cent of the power: the standards&apos; reference states differ</source>
@@ -3519,7 +3519,7 @@
     </message>
     <message>
         <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
-        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+        <translation>ein kleinerer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -3535,7 +3535,7 @@
     </message>
     <message>
         <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
-        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
+        <translation>ein größerer Teilkreisradius, ein größerer Abschnittswinkel oder ein kürzerer Kolbenhub macht ihn kleiner</translation>
     </message>
     <message>
         <source>a later burn, less compression or a cooler supply</source>
@@ -3567,7 +3567,7 @@
     </message>
     <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
-        <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
+        <translation>ein Markierungsstoff (Tracer), der mit der Zuluft eintritt und mit dem ausströmenden Gas austritt</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -3591,7 +3591,7 @@
     </message>
     <message>
         <source>ambitious</source>
-        <translation>hoch</translation>
+        <translation>anspruchsvoll</translation>
     </message>
     <message>
         <source>an engine draws that in by itself</source>
@@ -3607,7 +3607,7 @@
     </message>
     <message>
         <source>arrays of different shapes meet</source>
-        <translation>Reihen verschiedener Form treffen aufeinander</translation>
+        <translation>Wertereihen verschiedener Form sind verknüpft</translation>
     </message>
     <message>
         <source>as given</source>
@@ -3659,7 +3659,7 @@
     </message>
     <message>
         <source>building the solid</source>
-        <translation>baut den Körper</translation>
+        <translation>Körper wird erzeugt</translation>
     </message>
     <message>
         <source>c = power strokes a turn/chambers</source>
@@ -3667,7 +3667,7 @@
     </message>
     <message>
         <source>c = reciprocations a turn, two-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+        <translation>c = Doppelhübe je Umdrehung, Zweitakt</translation>
     </message>
     <message>
         <source>cancelled</source>
@@ -3695,7 +3695,7 @@
     </message>
     <message>
         <source>charging ratio/trapping efficiency</source>
-        <translation>Ladegrad/Fanggrad</translation>
+        <translation>Liefergrad/Fanggrad</translation>
     </message>
     <message>
         <source>claimed power</source>
@@ -3723,11 +3723,11 @@
     </message>
     <message>
         <source>confidence</source>
-        <translation>Sicherheit</translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>contradictory</source>
-        <translation>unmöglich</translation>
+        <translation>widersprüchlich</translation>
     </message>
     <message>
         <source>crankcase-scavenged two-strokes, charging efficiency</source>
@@ -3739,11 +3739,11 @@
     </message>
     <message>
         <source>cycle</source>
-        <translation>Arbeitsspiel</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>cycles per turn, and with them every pressure and charge in proportion</source>
-        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+        <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
     </message>
     <message>
         <source>cylinders that all run alike</source>
@@ -3755,7 +3755,7 @@
     </message>
     <message>
         <source>dividing the faces</source>
-        <translation>teilt die Flächen</translation>
+        <translation>Flächen werden geteilt</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -3771,11 +3771,11 @@
     </message>
     <message>
         <source>equal cycles in all cylinders</source>
-        <translation>gleiche Zyklen in allen Zylindern</translation>
+        <translation>gleiche Arbeitsspiele in allen Zylindern</translation>
     </message>
     <message>
         <source>equal fired cycles</source>
-        <translation>gleiche gefeuerte Zyklen</translation>
+        <translation>gleiche gefeuerte Arbeitsspiele</translation>
     </message>
     <message>
         <source>evenly spaced firing</source>
@@ -3795,7 +3795,7 @@
     </message>
     <message>
         <source>fewer or narrower ports leave piston rings something to run on</source>
-        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
+        <translation>weniger oder schmalere Schlitze, damit den Kolbenringen genug Lauffläche bleibt</translation>
     </message>
     <message>
         <source>first point</source>
@@ -3803,11 +3803,11 @@
     </message>
     <message>
         <source>fitting the faces</source>
-        <translation>nähert die Flächen an</translation>
+        <translation>Flächen werden angenähert</translation>
     </message>
     <message>
         <source>flow integrated by the solver, what flowed back deducted</source>
-        <translation>Strom, vom Löser integriert, Zurückgeströmtes abgezogen</translation>
+        <translation>Durchfluss, vom Löser integriert, Rückströmung abgezogen</translation>
     </message>
     <message>
         <source>fmep as given</source>
@@ -3843,7 +3843,7 @@
     </message>
     <message>
         <source>gas cycle %1</source>
-        <translation>Gaszyklus %1</translation>
+        <translation>Arbeitsspiel %1</translation>
     </message>
     <message>
         <source>groove diameter</source>
@@ -3851,7 +3851,7 @@
     </message>
     <message>
         <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
-        <translation>Die Führungsreibung sperrt die Kolben bei der steilsten Schubstange; das Verhältnis muss kleiner sein</translation>
+        <translation>Die Führungsreibung blockiert die Kolben bei der größten Schrägstellung des Pleuels; das Verhältnis muss kleiner sein</translation>
     </message>
     <message>
         <source>has no rows of ports, needs one</source>
@@ -3899,7 +3899,7 @@
     </message>
     <message>
         <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
-        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+        <translation>ist „%1“; das steht nicht in der Tabelle der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
     </message>
     <message>
         <source>it belongs in %1</source>
@@ -3907,15 +3907,15 @@
     </message>
     <message>
         <source>joining the walls</source>
-        <translation>verbindet die Wände</translation>
+        <translation>Wände werden verbunden</translation>
     </message>
     <message>
         <source>judging the cutter</source>
-        <translation>beurteilt den Fräser</translation>
+        <translation>Fräser wird geprüft</translation>
     </message>
     <message>
         <source>k: waves per pattern; the order per turn of the shaft is k times the lobes.</source>
-        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k × Nockenzahl.</translation>
     </message>
     <message>
         <source>keys</source>
@@ -3939,11 +3939,11 @@
     </message>
     <message>
         <source>less speed, stroke or lobes</source>
-        <translation>weniger Drehzahl, Hub oder Nocken</translation>
+        <translation>weniger Drehzahl, Kolbenhub oder Nocken</translation>
     </message>
     <message>
         <source>lift is %1, must be a number</source>
-        <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
+        <translation>Der Weg ist %1, verlangt ist eine Zahl</translation>
     </message>
     <message>
         <source>light aircraft engines</source>
@@ -3983,11 +3983,11 @@
     </message>
     <message>
         <source>mean effective pressure and charge a cycle at the power peak; whether power and torque agree</source>
-        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+        <translation>Mitteldruck und Ladung je Arbeitsspiel an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
     </message>
     <message>
         <source>mean effective pressure, power per displacement, charging ratio</source>
-        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
+        <translation>Mitteldruck, Leistung je Hubraum, Liefergrad</translation>
     </message>
     <message>
         <source>mean piston speed</source>
@@ -4027,15 +4027,15 @@
     </message>
     <message>
         <source>must end higher than it starts</source>
-        <translation>muss höher enden, als es beginnt</translation>
+        <translation>muss höher enden, als er beginnt</translation>
     </message>
     <message>
         <source>must end lower than it starts</source>
-        <translation>muss niedriger enden, als es beginnt</translation>
+        <translation>muss niedriger enden, als er beginnt</translation>
     </message>
     <message>
         <source>must keep its lift</source>
-        <translation>muss den Hub halten</translation>
+        <translation>muss den Weg konstant halten</translation>
     </message>
     <message>
         <source>must lie between %1 and %2</source>
@@ -4051,11 +4051,11 @@
     </message>
     <message>
         <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
-        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
+        <translation>Keine Luft zum Verbrennen (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck prüfen</translation>
     </message>
     <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
-        <translation>Kein zyklischer Beharrungszustand nach %1 Zyklen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
+        <translation>Kein eingeschwungener Zustand nach %1 Arbeitsspielen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
     </message>
     <message>
         <source>no fired four-stroke to compare with</source>
@@ -4091,7 +4091,7 @@
     </message>
     <message>
         <source>not valid JSON near &quot;%1&quot;</source>
-        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
+        <translation>kein gültiges JSON bei „%1“</translation>
     </message>
     <message>
         <source>note</source>
@@ -4107,7 +4107,7 @@
     </message>
     <message>
         <source>of the first cycle</source>
-        <translation>des ersten Zyklus</translation>
+        <translation>des ersten Arbeitsspiels</translation>
     </message>
     <message>
         <source>one junction</source>
@@ -4131,7 +4131,7 @@
     </message>
     <message>
         <source>order is %1, must be within 1 … %2</source>
-        <translation>Die Ordnung ist %1, sie muss in 1 … %2 liegen</translation>
+        <translation>Die Ordnung ist %1; sie muss zwischen 1 und %2 liegen</translation>
     </message>
     <message>
         <source>ordinary</source>
@@ -4163,7 +4163,7 @@
     </message>
     <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
-        <translation>Die Kurve hat kein Steigen, sie braucht mindestens ein Steigen und ein Fallen</translation>
+        <translation>Die Kurve hat keinen Anstieg; sie braucht mindestens einen Anstieg und einen Rückgang</translation>
     </message>
     <message>
         <source>petrol engines</source>
@@ -4175,11 +4175,11 @@
     </message>
     <message>
         <source>placing points</source>
-        <translation>setzt Punkte</translation>
+        <translation>Punkte werden gesetzt</translation>
     </message>
     <message>
         <source>placing the cutter</source>
-        <translation>setzt den Fräser</translation>
+        <translation>Fräser wird gesetzt</translation>
     </message>
     <message>
         <source>positive</source>
@@ -4207,7 +4207,7 @@
     </message>
     <message>
         <source>racing two-strokes with tuned exhaust</source>
-        <translation>Renn-Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Renn-Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>radius</source>
@@ -4219,15 +4219,15 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>segment is %1, must be 0 to %2</source>
@@ -4235,11 +4235,11 @@
     </message>
     <message>
         <source>segment is a dwell, must be a rise or return</source>
-        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
+        <translation>Der Abschnitt ist eine Rast; verlangt ist ein Anstieg oder ein Rückgang</translation>
     </message>
     <message>
         <source>slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>small and car engines</source>
@@ -4299,7 +4299,7 @@
     </message>
     <message>
         <source>the design cannot stand without the adjuster&apos;s setting</source>
-        <translation>der Entwurf kann ohne die Stellung des Verstellers nicht stehen</translation>
+        <translation>der Entwurf ist ohne die Stellung des Verstellers nicht möglich</translation>
     </message>
     <message>
         <source>the design itself</source>
@@ -4327,7 +4327,7 @@
     </message>
     <message>
         <source>the file keeps %1 snapshots already; delete one that is no longer needed</source>
-        <translation>Die Datei bewahrt schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
+        <translation>Die Datei enthält schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
     </message>
     <message>
         <source>the formula ends too early</source>
@@ -4335,19 +4335,19 @@
     </message>
     <message>
         <source>the gas cycle could not be solved</source>
-        <translation>der Gaszyklus ließ sich nicht lösen</translation>
+        <translation>der Kreisprozess ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the gas cycle has no finite solution</source>
-        <translation>Der Gaszyklus hat keine endliche Lösung</translation>
+        <translation>Der Kreisprozess hat keine endliche Lösung</translation>
     </message>
     <message>
         <source>the gas cycle of the design could not be solved</source>
-        <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
+        <translation>der Kreisprozess des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the gas ran out of every range at the last port closing</source>
-        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+        <translation>Der Gaszustand lag beim Schließen des letzten Schlitzes außerhalb aller gültigen Bereiche</translation>
     </message>
     <message>
         <source>the guides</source>
@@ -4359,15 +4359,15 @@
     </message>
     <message>
         <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+        <translation>In der Zeile steht „%1“; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Weg in Millimetern</translation>
     </message>
     <message>
         <source>the name of the snapshot is empty; it must say which design was kept</source>
-        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
+        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf gespeichert wurde</translation>
     </message>
     <message>
         <source>the nearest known key is &quot;%1&quot;</source>
-        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
+        <translation>der nächstliegende bekannte ist „%1“</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1 levels; no design needs that</source>
@@ -4383,7 +4383,7 @@
     </message>
     <message>
         <source>the parenthesis of &quot;%1&quot; is not closed</source>
-        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
+        <translation>Die Klammer von „%1“ ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the piston rings</source>
@@ -4399,7 +4399,7 @@
     </message>
     <message>
         <source>the result is an array over the turn, not a number</source>
-        <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
+        <translation>Das Ergebnis ist eine Wertereihe über die Umdrehung, keine Zahl</translation>
     </message>
     <message>
         <source>the result is not finite</source>
@@ -4423,11 +4423,11 @@
     </message>
     <message>
         <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
-        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+        <translation>Die Zeit ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601 oder ein leeres Feld</translation>
     </message>
     <message>
         <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
-        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+        <translation>Die Zeit der Variante ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
     </message>
     <message>
         <source>the top level</source>
@@ -4439,11 +4439,11 @@
     </message>
     <message>
         <source>the warning stands at %1, beyond the error at %2; it must come first</source>
-        <translation>Die Warnung steht bei %1, jenseits des Fehlers bei %2; sie muss zuerst kommen</translation>
+        <translation>Die Warngrenze %1 liegt jenseits der Fehlergrenze %2; sie muss vor ihr liegen</translation>
     </message>
     <message>
         <source>there are %1 angles and %2 lifts, must be as many</source>
-        <translation>Es gibt %1 Winkel und %2 Hübe, es müssen gleich viele sein</translation>
+        <translation>Es gibt %1 Winkel und %2 Wege; es müssen gleich viele sein</translation>
     </message>
     <message>
         <source>there are %1 knots, need at least 3</source>
@@ -4459,7 +4459,7 @@
     </message>
     <message>
         <source>there is no figure &quot;%1&quot;</source>
-        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
+        <translation>Es gibt kein Ergebnis „%1“</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -4471,7 +4471,7 @@
     </message>
     <message>
         <source>thicker oil, smoother surfaces or more speed thickens the film</source>
-        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
+        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl machen den Film dicker</translation>
     </message>
     <message>
         <source>this entry is %1; it must be a group of keys</source>
@@ -4507,7 +4507,7 @@
     </message>
     <message>
         <source>two-strokes with tuned exhaust</source>
-        <translation>Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>unknown engine</source>
@@ -4519,7 +4519,7 @@
     </message>
     <message>
         <source>unrolling a flank</source>
-        <translation>wickelt eine Flanke ab</translation>
+        <translation>Flanke wird abgewickelt</translation>
     </message>
     <message>
         <source>usual for most laws, and harmless at moderate speed</source>
@@ -4531,15 +4531,15 @@
     </message>
     <message>
         <source>whether a high pressure is ambitious or ordinary</source>
-        <translation>ob ein hoher Druck ehrgeizig oder üblich ist</translation>
+        <translation>ob ein hoher Druck anspruchsvoll oder üblich ist</translation>
     </message>
     <message>
         <source>whether the charge needed can be had, and what it costs</source>
-        <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
+        <translation>ob die erforderliche Ladung zu haben ist und was sie kostet</translation>
     </message>
     <message>
         <source>whether the power that charges the engine is still to be deducted</source>
-        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
+        <translation>ob die Antriebsleistung der Aufladung noch abzuziehen ist</translation>
     </message>
     <message>
         <source>whether the torque peak alone exceeds the highest power</source>
@@ -4559,19 +4559,19 @@
     </message>
     <message>
         <source>writing STEP</source>
-        <translation>schreibt STEP</translation>
+        <translation>STEP wird geschrieben</translation>
     </message>
     <message>
         <source>writing points</source>
-        <translation>schreibt Punkte</translation>
+        <translation>Punkte werden geschrieben</translation>
     </message>
     <message>
         <source>writing rows</source>
-        <translation>schreibt Zeilen</translation>
+        <translation>Zeilen werden geschrieben</translation>
     </message>
     <message>
         <source>writing the file</source>
-        <translation>schreibt die Datei</translation>
+        <translation>Datei wird geschrieben</translation>
     </message>
     <message>
         <source>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c</source>
@@ -4583,7 +4583,7 @@
     </message>
     <message>
         <source>λ = %1 is outside the model, which knows no unburnt products below λ = 0.9.</source>
-        <translation>λ = %1 liegt außerhalb des Modells, das unter λ = 0,9 keine unverbrannten Produkte kennt.</translation>
+        <translation>λ = %1 liegt außerhalb des Modells, das für λ &lt; 0,9 keine Produkte unvollständiger Verbrennung enthält.</translation>
     </message>
     <message>
         <source>π/4·(%1)²·%2 = %3 L a piston</source>
@@ -4595,15 +4595,15 @@
     </message>
     <message>
         <source>∫ needs two arrays and two bounds</source>
-        <translation>∫ braucht zwei Reihen und zwei Grenzen</translation>
+        <translation>∫ braucht zwei Wertereihen und zwei Grenzen</translation>
     </message>
     <message>
         <source>∮ needs arrays of equal shape</source>
-        <translation>∮ braucht Reihen gleicher Form</translation>
+        <translation>∮ braucht Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>the gas cycle could not be solved; a report needs its solution</source>
-        <translation>Der Gaszyklus ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
+        <translation>Der Kreisprozess ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
     </message>
     <message>
         <source>the sample is missing in this program</source>
@@ -4611,11 +4611,11 @@
     </message>
     <message>
         <source>Lift at inner dead centre</source>
-        <translation>Hub im inneren Totpunkt</translation>
+        <translation>Weg im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Lift at outer dead centre</source>
-        <translation>Hub im äußeren Totpunkt</translation>
+        <translation>Weg im äußeren Totpunkt</translation>
     </message>
     <message>
         <source>Overlap</source>
@@ -4627,7 +4627,7 @@
     </message>
     <message>
         <source>Adjuster&apos;s spline holds itself</source>
-        <translation>Verzahnung des Verstellers hält sich selbst</translation>
+        <translation>Steilverzahnung des Verstellers ist selbsthemmend</translation>
     </message>
     <message>
         <source>&quot;%1&quot; could be read in two ways; put a space between the number and its unit</source>
@@ -4647,7 +4647,7 @@
     </message>
     <message>
         <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
-        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
+        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal mittlere Verdichtungsarbeit.</translation>
     </message>
     <message>
         <source>Mean start of combustion</source>
@@ -4667,7 +4667,7 @@
     </message>
     <message>
         <source>Conservation of mass over a cycle.</source>
-        <translation>Massenerhaltung über einen Zyklus.</translation>
+        <translation>Massenerhaltung über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Counted by the solver.</source>
@@ -4675,7 +4675,7 @@
     </message>
     <message>
         <source>Cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Grade des Arbeitsspiels zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
     </message>
     <message>
         <source>Cylinders that fire there</source>
@@ -4691,11 +4691,11 @@
     </message>
     <message>
         <source>Definition: the most at any angle of the turn.</source>
-        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
+        <translation>Definition: die größte Zahl bei einem Winkel der Umdrehung.</translation>
     </message>
     <message>
         <source>Depth over the short half-axis</source>
-        <translation>Tiefe durch kurze Halbachse</translation>
+        <translation>Tiefe / kurze Halbachse</translation>
     </message>
     <message>
         <source>Distance of the burn starts</source>
@@ -4719,7 +4719,7 @@
     </message>
     <message>
         <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Gespeicherte und wieder abgegebene Energie / (Ungleichförmigkeitsgrad × Quadrat der Drehzahl) (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Energy to compare with</source>
@@ -4727,11 +4727,11 @@
     </message>
     <message>
         <source>Enthalpy with the exhaust</source>
-        <translation>Enthalpie mit dem Abgas</translation>
+        <translation>Enthalpie des Abgases</translation>
     </message>
     <message>
         <source>Enthalpy with the supply</source>
-        <translation>Enthalpie mit der Ladung</translation>
+        <translation>Enthalpie der Zuluft</translation>
     </message>
     <message>
         <source>Evaluations in steps</source>
@@ -4743,23 +4743,23 @@
     </message>
     <message>
         <source>Exhaust lead in the middle</source>
-        <translation>Mittlere Auslassvoreilung</translation>
+        <translation>Auslassvoreilung, mittlerer Wert</translation>
     </message>
     <message>
         <source>First law for what the chamber holds over a cycle.</source>
-        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Flow through the exhaust ports, outward</source>
-        <translation>Strom durch die Auslassschlitze, auswärts</translation>
+        <translation>Durchfluss durch die Auslassschlitze, nach außen</translation>
     </message>
     <message>
         <source>Flow through the inlet ports, inward</source>
-        <translation>Strom durch die Einlassschlitze, einwärts</translation>
+        <translation>Durchfluss durch die Einlassschlitze, nach innen</translation>
     </message>
     <message>
         <source>Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.</source>
-        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+        <translation>Frischgas eines Arbeitsspiels mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports</source>
@@ -4767,11 +4767,11 @@
     </message>
     <message>
         <source>Friction of a helix on half the pitch radius: across it less along it, least over the turn.</source>
-        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
+        <translation>Reibung einer Steilverzahnung am halben Teilkreisradius: Reibung minus Kraft längs der Verzahnung, kleinster Wert der Umdrehung.</translation>
     </message>
     <message>
         <source>Friction of the spline</source>
-        <translation>Reibung der Keilwelle</translation>
+        <translation>Reibung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Fuel burnt</source>
@@ -4779,11 +4779,11 @@
     </message>
     <message>
         <source>Fuel of a cycle times its lower heating value; mg·MJ/kg are J.</source>
-        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
+        <translation>Kraftstoff eines Arbeitsspiels mal seinem Heizwert; mg·MJ/kg sind J.</translation>
     </message>
     <message>
         <source>Fuel of a cycle, mean</source>
-        <translation>Kraftstoff eines Zyklus, Mittel</translation>
+        <translation>Kraftstoff eines Arbeitsspiels, Mittel</translation>
     </message>
     <message>
         <source>Heat released</source>
@@ -4799,7 +4799,7 @@
     </message>
     <message>
         <source>Largest of all cycles of a pattern.</source>
-        <translation>Größter Wert aller Zyklen eines Musters.</translation>
+        <translation>Größter Wert aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Last port closing</source>
@@ -4815,15 +4815,15 @@
     </message>
     <message>
         <source>Long over short axis of the contact ellipse</source>
-        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
+        <translation>Lange / kurze Achse der Kontaktellipse</translation>
     </message>
     <message>
         <source>Mass flow times the work to compress it; none below ambient pressure.</source>
-        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
+        <translation>Massenstrom mal Verdichtungsarbeit; keine unter Umgebungsdruck.</translation>
     </message>
     <message>
         <source>Mean of all cycles of a pattern.</source>
-        <translation>Mittel aller Zyklen eines Musters.</translation>
+        <translation>Mittel aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Mean over the turn.</source>
@@ -4835,7 +4835,7 @@
     </message>
     <message>
         <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
-        <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
+        <translation>Weder die erforderliche Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
     </message>
     <message>
         <source>Nine tenths burnt</source>
@@ -4843,11 +4843,11 @@
     </message>
     <message>
         <source>No fuel burns, so the share is that of the heat and work moved.</source>
-        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
+        <translation>Es verbrennt kein Kraftstoff, daher Anteil an der umgesetzten Wärme und Arbeit.</translation>
     </message>
     <message>
         <source>Nominal contact safety</source>
-        <translation>Nennsicherheit des Kontakts</translation>
+        <translation>Grübchensicherheit (Nennwert)</translation>
     </message>
     <message>
         <source>Nothing is delivered, so nothing is kept.</source>
@@ -4859,11 +4859,11 @@
     </message>
     <message>
         <source>Of the cycle that comes nearest to knock.</source>
-        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
+        <translation>Des Arbeitsspiels, das dem Klopfen am nächsten kommt.</translation>
     </message>
     <message>
         <source>Of the cycle where most is left over.</source>
-        <translation>Des Zyklus mit dem größten Rest.</translation>
+        <translation>Des Arbeitsspiels mit dem größten Rest.</translation>
     </message>
     <message>
         <source>Out through the exhaust ports, net</source>
@@ -4891,7 +4891,7 @@
     </message>
     <message>
         <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4935,7 +4935,7 @@
     </message>
     <message>
         <source>The design says whether anybody pays for the supply.</source>
-        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
+        <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
     </message>
     <message>
         <source>The ellipse is longest across the roller.</source>
@@ -4959,11 +4959,11 @@
     </message>
     <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
-        <translation>Die Welle treibt das Gebläse: seine Leistung wird immer abgezogen.</translation>
+        <translation>Die Welle treibt das Gebläse: Seine Leistung wird immer abgezogen.</translation>
     </message>
     <message>
         <source>Thrust of all rollers on the exhaust track, outward</source>
-        <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
+        <translation>Axialkraft aller Rollen auf die Auslassbahn, nach außen</translation>
     </message>
     <message>
         <source>Torque lost times the angle of a turn.</source>
@@ -4979,7 +4979,7 @@
     </message>
     <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
-        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
@@ -4987,19 +4987,19 @@
     </message>
     <message>
         <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
-        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
+        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
     </message>
     <message>
         <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
-        <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
+        <translation>Ohne Kreisprozess herrscht im Brennraum derselbe Druck wie unter dem Kolben.</translation>
     </message>
     <message>
         <source>Work moved</source>
-        <translation>Bewegte Arbeit</translation>
+        <translation>Umgesetzte Arbeit</translation>
     </message>
     <message>
         <source>Work of a mean cycle times the cycles of a turn.</source>
-        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
+        <translation>Arbeit eines mittleren Arbeitsspiels mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>Work of a turn: what the gas gives and friction takes must reach the shaft.</source>
@@ -5019,11 +5019,11 @@
     </message>
     <message>
         <source>a whole degree</source>
-        <translation>ein ganzes Grad</translation>
+        <translation>ein ganzer Grad</translation>
     </message>
     <message>
         <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
-        <translation>Luft beim Schließen des letzten Schlitzes durch λ und das stöchiometrische Verhältnis; geschleppt keiner</translation>
+        <translation>Luft beim Schließen des letzten Schlitzes / (λ × stöchiometrischer Luftbedarf); geschleppt: kein Kraftstoff</translation>
     </message>
     <message>
         <source>an engine without boost reaches that</source>
@@ -5031,7 +5031,7 @@
     </message>
     <message>
         <source>at port events, burn, kinks of the motion and where flows turn</source>
-        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+        <translation>an Steuerereignissen, bei der Verbrennung, an Knicken der Bewegung und bei Strömungsumkehr</translation>
     </message>
     <message>
         <source>at the last port closing</source>
@@ -5043,11 +5043,11 @@
     </message>
     <message>
         <source>cycle %1 of cylinder %2</source>
-        <translation>Zyklus %1 von Zylinder %2</translation>
+        <translation>Arbeitsspiel %1 von Zylinder %2</translation>
     </message>
     <message>
         <source>cycle %1 of the pattern</source>
-        <translation>Zyklus %1 des Musters</translation>
+        <translation>Arbeitsspiel %1 der Kurve</translation>
     </message>
     <message>
         <source>doubtful</source>
@@ -5055,7 +5055,7 @@
     </message>
     <message>
         <source>end less beginning of the cycle</source>
-        <translation>Ende minus Anfang des Zyklus</translation>
+        <translation>Ende minus Anfang des Arbeitsspiels</translation>
     </message>
     <message>
         <source>found by the search</source>
@@ -5087,7 +5087,7 @@
     </message>
     <message>
         <source>lubricated steel on steel (common practice)</source>
-        <translation>geschmierter Stahl auf Stahl (allgemeine Praxis)</translation>
+        <translation>geschmierter Stahl auf Stahl (übliche Praxis)</translation>
     </message>
     <message>
         <source>more than engines without boost reach</source>
@@ -5095,7 +5095,7 @@
     </message>
     <message>
         <source>only the boldest engines without boost reach that</source>
-        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+        <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
     </message>
     <message>
         <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
@@ -5103,7 +5103,7 @@
     </message>
     <message>
         <source>the exhaust track has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
-        <translation>die Auslassbahn hat %1 Anstiege je Muster, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
+        <translation>die Auslassbahn hat %1 Anstiege je Kurve, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
     </message>
     <message>
         <source>the integral counts from here</source>
@@ -5115,7 +5115,7 @@
     </message>
     <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
-        <translation>der Hub der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
+        <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und wieder fallen</translation>
     </message>
     <message>
         <source>then too little is left to knock; from the Wiebe function</source>
@@ -5123,7 +5123,7 @@
     </message>
     <message>
         <source>those of steps that were tried in vain included</source>
-        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
+        <translation>einschließlich der Auswertungen vergeblich versuchter Schritte</translation>
     </message>
     <message>
         <source>torque of every piston without its sign, over the turn</source>
@@ -5131,11 +5131,11 @@
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele um %1 % von %2 auf %3 1/min</translation>
+        <translation>das Drehmoment fiele um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>torque would fall only %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3 1/min</translation>
+        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>walls that take no heat</source>
@@ -5143,11 +5143,11 @@
     </message>
     <message>
         <source>∫ needs two arrays of equal shape</source>
-        <translation>∫ braucht zwei Felder gleicher Form</translation>
+        <translation>∫ braucht zwei Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
-        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
+        <translation>Luftaufwand %1: mehr als der Hubraum; ein Gebläse muss die Luft liefern</translation>
     </message>
     <message>
         <source>%1 cannot be written: it is write-protected</source>
@@ -5199,7 +5199,7 @@
     </message>
     <message>
         <source>Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.</source>
-        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl hält der Kontakt.</translation>
+        <translation>Gas und Ringe ziehen den Kolben von der Bahn ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl bleibt der Kontakt erhalten.</translation>
     </message>
     <message>
         <source>Highest speed with contact, fired (pressure trace held)</source>
@@ -5243,7 +5243,7 @@
     </message>
     <message>
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
-        <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
+        <translation>bei keiner Drehzahl bleibt der Kontakt erhalten: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
@@ -5287,7 +5287,7 @@
     </message>
     <message>
         <source>Given: published. Measured: off a picture or a part. Derived: follows from other inputs by a rule. Assumed: guessed. Chosen: a decision of one&apos;s own.</source>
-        <translation>Angegeben: veröffentlicht. Gemessen: an Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
     </message>
     <message>
         <source>Inputs of one group move together within their ranges.</source>
@@ -5367,19 +5367,19 @@
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
+        <translation>Das %1-Fache des Reibmitteldrucks eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
+        <translation>%1-mal so viele Arbeitshübe wie bei einem Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei einem Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei demselben Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -5395,11 +5395,11 @@
     </message>
     <message>
         <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
+        <translation>Ein Drehmoment wird nach seinem Mitteldruck beurteilt: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
     </message>
     <message>
         <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
+        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung, geteilt durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
     </message>
     <message>
         <source>An outline drawing.</source>
@@ -5423,11 +5423,11 @@
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation>Bei der Drehzahl darunter.</translation>
+        <translation>Bei der darunter genannten Drehzahl.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation>Bohrung, Hub und Bauart.</translation>
+        <translation>Bohrung, Kolbenhub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
@@ -5471,7 +5471,7 @@
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
-        <translation>Kleinste bezogene Filmdicke Λ</translation>
+        <translation>Kleinste spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
@@ -5479,7 +5479,7 @@
     </message>
     <message>
         <source>Maximum shear stress over peak pressure</source>
-        <translation>Größte Schubspannung durch größte Pressung</translation>
+        <translation>Größte Schubspannung / größte Pressung</translation>
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
@@ -5519,11 +5519,11 @@
     </message>
     <message>
         <source>Specific film thickness</source>
-        <translation>Bezogene Filmdicke</translation>
+        <translation>Spezifische Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -5543,15 +5543,15 @@
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
+        <translation>Der geöffnete Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
@@ -5591,7 +5591,7 @@
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Arbeiten, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
@@ -5635,7 +5635,7 @@
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
-        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
+        <translation>der geöffnete Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
@@ -5655,7 +5655,7 @@
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
+        <translation>Zweitaktverfahren: Verdichten und Arbeiten</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
@@ -5679,7 +5679,7 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase</source>
-        <translation>Der Winkel ist %1 nach %2, er muss zunehmen</translation>
+        <translation>Der Winkel %1 folgt auf %2; die Winkel müssen zunehmen</translation>
     </message>
     <message>
         <source>rows cover %1, must cover at most the period of %2</source>
@@ -5687,11 +5687,11 @@
     </message>
     <message>
         <source>all lifts are %1, the lift must change</source>
-        <translation>Alle Hübe sind %1, der Hub muss sich ändern</translation>
+        <translation>Alle Wege sind %1, der Weg muss sich ändern</translation>
     </message>
     <message>
         <source>lift is %1 where the table closes, must be that of the first row, %2, to %3</source>
-        <translation>Der Hub ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
+        <translation>Der Weg ist %1, wo sich die Tabelle schließt; er muss auf %3 genau dem der ersten Zeile gleichen, %2</translation>
     </message>
     <message>
         <source>rows are up to %1 apart, must be at most %2 (a quarter of the period)</source>
@@ -5699,19 +5699,19 @@
     </message>
     <message>
         <source>lift of %1 within %2 rad is beyond the range of numbers</source>
-        <translation>Ein Hub von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
+        <translation>Ein Weg von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
     </message>
     <message>
         <source>span is %1, must be positive</source>
-        <translation>Die Spanne ist %1, sie muss positiv sein</translation>
+        <translation>Der Abschnittswinkel ist %1; er muss positiv sein</translation>
     </message>
     <message>
         <source>span is %1, must be at least %2</source>
-        <translation>Die Spanne ist %1, verlangt sind mindestens %2</translation>
+        <translation>Der Abschnittswinkel ist %1, verlangt sind mindestens %2</translation>
     </message>
     <message>
         <source>spans add up to %1, must add up to %2 (one turn divided by the lobes)</source>
-        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+        <translation>Die Abschnittswinkel ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nockenzahl)</translation>
     </message>
     <message>
         <source>%1 goes from %2 to %3, %4</source>
@@ -5719,19 +5719,19 @@
     </message>
     <message>
         <source>end lift is %1, must be within 0 … %2 (the stroke)</source>
-        <translation>Der Hub am Ende ist %1, er muss in 0 … %2 liegen (dem ganzen Hub)</translation>
+        <translation>Der Weg am Ende ist %1; er muss zwischen 0 und %2 liegen (dem Kolbenhub)</translation>
     </message>
     <message>
         <source>highest lift is %1, the stroke is %2, one rise must reach it</source>
-        <translation>Der größte Hub ist %1, der ganze Hub %2, ein Steigen muss ihn erreichen</translation>
+        <translation>Der größte Weg ist %1, der Kolbenhub %2; ein Anstieg muss ihn erreichen</translation>
     </message>
     <message>
         <source>pattern ends at lift %1, must end at 0 mm, where it starts</source>
-        <translation>Die Kurve endet beim Hub %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
+        <translation>Die Kurve endet beim Weg %1; sie muss bei 0 mm enden, wo sie beginnt</translation>
     </message>
     <message>
         <source>stroke is %1, must be positive, at least %2</source>
-        <translation>Der Hub ist %1, er muss positiv sein, mindestens %2</translation>
+        <translation>Der Kolbenhub ist %1, er muss positiv sein, mindestens %2</translation>
     </message>
     <message>
         <source>angle is %1, must be at least 0° and below the period of %2</source>
@@ -5739,11 +5739,11 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase by at least %3</source>
-        <translation>Der Winkel ist %1 nach %2, er muss um mindestens %3 zunehmen</translation>
+        <translation>Der Winkel %1 folgt auf %2; er muss um mindestens %3 größer sein</translation>
     </message>
     <message>
         <source>lift is %1, must be finite</source>
-        <translation>Der Hub ist %1, er muss endlich sein</translation>
+        <translation>Der Weg ist %1, er muss endlich sein</translation>
     </message>
     <message>
         <source>slope is %1 per degree, must be finite</source>
@@ -5755,7 +5755,7 @@
     </message>
     <message>
         <source>lift changes by %1, must change by at least %2</source>
-        <translation>Der Hub ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
+        <translation>Der Weg ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
     </message>
     <message>
         <source>cutter radius is %1, must be positive</source>
@@ -5779,11 +5779,11 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns at %2 of the shaft, must be positive: the pistons collide</source>
-        <translation>lässt %1 Abstand zwischen den Böden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+        <translation>lässt %1 Abstand zwischen den Kolbenböden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>with %1 in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
-        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
+        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Arbeitsspiel hat keinen eigenen Totpunkt mehr</translation>
     </message>
     <message>
         <source>is %1, the piston never goes out that far: the ports never open</source>
@@ -5799,11 +5799,11 @@
     </message>
     <message>
         <source>is %1: the port must open and close once in the cycle from %2 to %3 of the shaft, opens %4 times</source>
-        <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
+        <translation>ist %1: Der Schlitz muss im Arbeitsspiel von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
         <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
-        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
+        <translation>Bei keinem Brennbeginn zwischen −60° und 20° ergibt sich ein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>The gas reaches %1; the property fits end at %2.</source>
@@ -5811,11 +5811,11 @@
     </message>
     <message>
         <source>Supply power not counted: %1 to compress the air.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1, um die Luft zu verdichten.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 zum Verdichten der Luft.</translation>
     </message>
     <message>
         <source>burn starts at %1 cycle angle, must lie between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Der Brennbeginn liegt bei %1 im Arbeitsspiel; er muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 liegen</translation>
     </message>
     <message>
         <source>speed is %1, must be positive</source>
@@ -5823,7 +5823,7 @@
     </message>
     <message>
         <source>the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber</source>
-        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
+        <translation>Der Gaszustand lag bei %1 der Welle außerhalb aller gültigen Bereiche: %2, %3 im Brennraum</translation>
     </message>
     <message>
         <source>the gas equations could not be followed past %1 of the shaft: the steps became too small</source>
@@ -5843,15 +5843,15 @@
     </message>
     <message>
         <source>the ring stands %1 from the crown; it must be less than the piston length, %2</source>
-        <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
+        <translation>Der Ring liegt %1 vom Kolbenboden entfernt; es muss weniger sein als die Kolbenlänge, %2</translation>
     </message>
     <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
-        <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
+        <translation>Die Rolle ist %1 breit; sie muss schmaler sein als der doppelte Teilkreisradius, %2</translation>
     </message>
     <message>
         <source>the edge relief is %1; both together must be less than the roller width, %2</source>
-        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen weniger sein als die Rollenbreite, %2</translation>
+        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen kleiner sein als die Rollenbreite, %2</translation>
     </message>
     <message>
         <source>the web between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
@@ -5867,7 +5867,7 @@
     </message>
     <message>
         <source>the rows cover %1; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
-        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
+        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nockenzahl, oder die Zahl der Nocken muss angegeben sein</translation>
     </message>
     <message>
         <source>the faces of the %1 do not close to a valid solid at a tolerance of %2</source>
@@ -5903,7 +5903,7 @@
     </message>
     <message>
         <source>a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern angle %4, %5 from the shaft axis, where the relative radius is %6; no cusp is cut up to a radius of %7, or by a gentler lift there</source>
-        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzradius %6 ist; bis zu einem Radius von %7, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
+        <translation>Eine Rolle mit dem Radius %1 unterschneidet die %2flanke der %3: am stärksten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzkrümmungsradius %6 beträgt; bis zu einem Radius von %7 oder mit sanfterem Wegverlauf dort entsteht keine Spitze</translation>
     </message>
     <message>
         <source>beside the roller, %1 from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4; the face must end closer to the roller</source>
@@ -5927,11 +5927,11 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns on cranks, must be positive: the pistons collide</source>
-        <translation>lässt an Kurbeln %1 Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+        <translation>lässt an Kurbeln %1 Abstand zwischen den Kolbenböden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>an edge at %1 with a shift of %2 never opens or never closes within a stroke of %3</source>
-        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Hubs von %3</translation>
+        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Kolbenhubs von %3</translation>
     </message>
     <message>
         <source>a lead of %1 of the crank keeps a port open at inner dead centre</source>
@@ -5967,11 +5967,11 @@
     </message>
     <message>
         <source>f_h: factor of the square root of the duty number in the film regime. Default 2.5.</source>
-        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe 2,5.</translation>
+        <translation>f_h: Faktor an der Wurzel der Betriebskennzahl bei Flüssigkeitsreibung. Vorgabe 2,5.</translation>
     </message>
     <message>
         <source>D_c: duty number above which the film carries the ring. Default 1e-4.</source>
-        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe 1e-4.</translation>
+        <translation>D_c: Betriebskennzahl, oberhalb der der Film den Ring trägt. Vorgabe 10⁻⁴.</translation>
     </message>
     <message>
         <source>η at liner temperature. Default 0.008 Pa·s.</source>
@@ -5991,11 +5991,11 @@
     </message>
     <message>
         <source>μ_s: friction of the slip across the roller&apos;s width. Default 0.05.</source>
-        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
+        <translation>μ_s: Reibungszahl des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
     </message>
     <message>
         <source>μ of the main bearings at the pitch radius taken as diameter. Default 0.0018.</source>
-        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe 0,0018.</translation>
+        <translation>μ der Hauptlager, mit dem Teilkreisradius als Lagerdurchmesser. Vorgabe 0,0018.</translation>
     </message>
     <message>
         <source>Pumps and whatever else the shaft drives. Default 0.</source>
@@ -6023,51 +6023,51 @@
     </message>
     <message>
         <source>C as a track roller (outer ring loaded, ISO 281); empty: no life is computed.</source>
-        <translation>C als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C für den Einsatz als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>C₀ as a track roller (ISO 76); empty: no static safety is computed.</source>
-        <translation>C₀ als Laufrolle (ISO 76); leer: keine statische Tragsicherheit.</translation>
+        <translation>C₀ für den Einsatz als Laufrolle (ISO 76); leer: keine statische Tragsicherheit berechnet.</translation>
     </message>
     <message>
         <source>Above this. Default 35° and 45° (own estimate).</source>
-        <translation>Darüber. Vorgabe 35° und 45° (eigene Schätzung).</translation>
+        <translation>Oberhalb dieses Werts. Vorgabe 35° und 45° (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Above this. Default 16 and 22 m/s (own estimate).</source>
-        <translation>Darüber. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
+        <translation>Oberhalb dieses Werts. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Above this. Default 120 and 180 bar (own estimate).</source>
-        <translation>Darüber. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
+        <translation>Oberhalb dieses Werts. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Below this. Default 1 and 0.5 (own estimate).</source>
-        <translation>Darunter. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
+        <translation>Unterhalb dieses Werts. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).</source>
-        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
+        <translation>Unterhalb dieses Werts: zulässige/nominelle Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Below this. Default 1000 and 100 hours (own estimate).</source>
-        <translation>Darunter. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
+        <translation>Unterhalb dieses Werts. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Below this: cos α less the guide&apos;s friction share. Default 0.3 and 0 (own estimate).</source>
-        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
+        <translation>Unterhalb dieses Werts: cos α minus Reibungsanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>From this on. Default 0.8 and 1 (Livengood and Wu 1955).</source>
-        <translation>Ab hier. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
+        <translation>Ab diesem Wert. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
     </message>
     <message>
         <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches −60 to +20 for the highest net work.</source>
-        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
+        <translation>Grad des Arbeitsspiels ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
     </message>
     <message>
         <source>Cycle degrees from the start to the end of the Wiebe function. Default 50 (own estimate).</source>
-        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
+        <translation>Grad des Arbeitsspiels vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.</source>
@@ -6075,7 +6075,7 @@
     </message>
     <message>
         <source>m: larger values burn later in the duration; 2 is common practice.</source>
-        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
+        <translation>m: Größere Werte verlagern die Verbrennung nach hinten; üblich ist 2.</translation>
     </message>
     <message>
         <source>Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.</source>
@@ -6119,7 +6119,7 @@
     </message>
     <message>
         <source>Surface temperature of both crowns. Default 480 K (own estimate).</source>
-        <translation>Oberflächentemperatur beider Böden. Vorgabe 480 K (eigene Schätzung).</translation>
+        <translation>Oberflächentemperatur beider Kolbenböden. Vorgabe 480 K (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Surface temperature of the exposed liner. Default 420 K (own estimate).</source>
@@ -6127,7 +6127,7 @@
     </message>
     <message>
         <source>λ: trapped air over the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
-        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
+        <translation>λ: eingeschlossene Luft / Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
     </message>
     <message>
         <source>η_c: share of the heating value released by the fuel that burns. Default 0.97 (own estimate).</source>
@@ -6135,7 +6135,7 @@
     </message>
     <message>
         <source>For the knock figure of petrol; empty: as the fuel table says (95).</source>
-        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (95).</translation>
+        <translation>Für das Klopfintegral bei Benzin; leer: nach der Kraftstofftabelle (95).</translation>
     </message>
     <message>
         <source>Constant pressure behind the exhaust ports. Default 1 bar.</source>
@@ -6159,7 +6159,7 @@
     </message>
     <message>
         <source>C_d: effective over geometric area; 0.6 to 0.8 is common practice.</source>
-        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
+        <translation>C_d: wirksamer/geometrischer Querschnitt; üblich sind 0,6 bis 0,8.</translation>
     </message>
     <message>
         <source>A cylinder. Default 2.</source>
@@ -6167,7 +6167,7 @@
     </message>
     <message>
         <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
-        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+        <translation>Größter Ventilhub / innerer Sitzdurchmesser; der Ventilhub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
     <message>
         <source>C_d by curtain or seat area, whichever is smaller. Default 0.65.</source>
@@ -6175,19 +6175,19 @@
     </message>
     <message>
         <source>Crank degrees before top dead centre. Default 15.</source>
-        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad vor dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>Crank degrees after bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad nach dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees before bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad vor dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees after top dead centre. Default 15.</source>
-        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad nach dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>The displacement is that of the design; 0: as many cylinders as it has.</source>
@@ -6207,63 +6207,63 @@
     </message>
     <message>
         <source>Shaft degrees of this segment. The spans of a pattern add up to 360° divided by the lobes.</source>
-        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen 360° geteilt durch die Nocken.</translation>
+        <translation>Wellengrad dieses Abschnitts. Die Abschnittswinkel einer Kurve ergeben zusammen 360° geteilt durch die Nockenzahl.</translation>
     </message>
     <message>
         <source>How the lift runs over the span (laws of VDI 2143 part 1 and of Norton, Cam Design and Manufacturing Handbook).</source>
-        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
+        <translation>Wie der Weg über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
     </message>
     <message>
         <source>Empty: a rise ends at the stroke, a return at 0.</source>
-        <translation>Leer: Steigen endet beim Hub, Fallen bei 0.</translation>
+        <translation>Leer: Ein Anstieg endet beim Kolbenhub, ein Rückgang bei 0.</translation>
     </message>
     <message>
         <source>a power, e.g. &quot;90 kW&quot;</source>
-        <translation>eine Leistung, z. B. &quot;90 kW&quot;</translation>
+        <translation>eine Leistung, z. B. „90 kW“</translation>
     </message>
     <message>
         <source>a torque, e.g. &quot;300 N·m&quot;</source>
-        <translation>ein Drehmoment, z. B. &quot;300 N·m&quot;</translation>
+        <translation>ein Drehmoment, z. B. „300 N·m“</translation>
     </message>
     <message>
         <source>a shaft speed, e.g. &quot;2400 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;2400 rpm&quot;</translation>
+        <translation>eine Drehzahl, z. B. „2400 rpm“</translation>
     </message>
     <message>
         <source>a volume, e.g. &quot;1.8 L&quot;</source>
-        <translation>ein Volumen, z. B. &quot;1,8 L&quot;</translation>
+        <translation>ein Volumen, z. B. „1,8 L“</translation>
     </message>
     <message>
         <source>a length, e.g. &quot;64 mm&quot;</source>
-        <translation>eine Länge, z. B. &quot;64 mm&quot;</translation>
+        <translation>eine Länge, z. B. „64 mm“</translation>
     </message>
     <message>
         <source>a mass, e.g. &quot;85 kg&quot;</source>
-        <translation>eine Masse, z. B. &quot;85 kg&quot;</translation>
+        <translation>eine Masse, z. B. „85 kg“</translation>
     </message>
     <message>
         <source>a pressure, e.g. &quot;1.5 bar&quot;</source>
-        <translation>ein Druck, z. B. &quot;1,5 bar&quot;</translation>
+        <translation>ein Druck, z. B. „1,5 bar“</translation>
     </message>
     <message>
         <source>a temperature, e.g. &quot;25 °C&quot;</source>
-        <translation>eine Temperatur, z. B. &quot;25 °C&quot;</translation>
+        <translation>eine Temperatur, z. B. „25 °C“</translation>
     </message>
     <message>
         <source>a velocity, e.g. &quot;12 m/s&quot;</source>
-        <translation>eine Geschwindigkeit, z. B. &quot;12 m/s&quot;</translation>
+        <translation>eine Geschwindigkeit, z. B. „12 m/s“</translation>
     </message>
     <message>
         <source>a fuel consumption, e.g. &quot;250 g/kWh&quot;</source>
-        <translation>ein Kraftstoffverbrauch, z. B. &quot;250 g/kWh&quot;</translation>
+        <translation>ein Kraftstoffverbrauch, z. B. „250 g/kWh“</translation>
     </message>
     <message>
         <source>an angle, e.g. &quot;6 °&quot;</source>
-        <translation>ein Winkel, z. B. &quot;6 °&quot;</translation>
+        <translation>ein Winkel, z. B. „6 °“</translation>
     </message>
     <message>
         <source>a number or a percentage, e.g. &quot;30 %&quot;</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. &quot;30 %&quot;</translation>
+        <translation>eine Zahl oder ein Prozentwert, z. B. „30 %“</translation>
     </message>
     <message>
         <source>above 1</source>
@@ -6283,15 +6283,15 @@
     </message>
     <message>
         <source>The products hold no dissociated gas and no carbon monoxide: near λ = 1 the peak temperature is 100 to 250 K too high.</source>
-        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
+        <translation>Die Verbrennungsprodukte sind ohne Dissoziation und ohne Kohlenmonoxid gerechnet: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
     </message>
     <message>
         <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+        <translation>Der Brennbeginn für das beste Drehmoment ist nur auf 8° des Arbeitsspiels genau bekannt: Bei benachbarten Werten schwingt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
         <source>there are 0 segments, need at least one rise and one return</source>
-        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
+        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Anstieg und ein Rückgang</translation>
     </message>
     <message>
         <source>there are 0 harmonics, need at least 1</source>
@@ -6307,19 +6307,19 @@
     </message>
     <message>
         <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a crank.</source>
-        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
+        <translation>Für einen Kolben, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
     </message>
     <message>
         <source>Air by stoichiometric air; 1 is assumed where it is not given.</source>
-        <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
+        <translation>Luft / stöchiometrische Luft; ohne Angabe wird 1 angenommen.</translation>
     </message>
     <message>
         <source>Net: with all auxiliaries of its use on [ISO 1585]; gross: without.</source>
-        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO 1585]; brutto: ohne.</translation>
+        <translation>Netto: mit allen im Betrieb nötigen Nebenaggregaten [ISO 1585]; brutto: ohne.</translation>
     </message>
     <message>
         <source>Of the air that the power stands for; 0 where it is not given.</source>
-        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
+        <translation>Relative Feuchte der Luft, für die die Leistung angegeben ist; ohne Angabe 0.</translation>
     </message>
     <message>
         <source>The exhaust closes %1 after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
@@ -6327,7 +6327,7 @@
     </message>
     <message>
         <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu günstig.</translation>
     </message>
     <message>
         <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
@@ -6335,19 +6335,19 @@
     </message>
     <message>
         <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg in jedem Schlitz halten ihn.</translation>
     </message>
     <message>
         <source>The inlet opens %1 before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
-        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und die Ladung des Zylinders strömt in den Einlass zurück: Eine weiter innen liegende Auslasskante, eine weiter außen liegende Einlasskante oder mehr Auslassvoreilung kehrt die Reihenfolge um.</translation>
     </message>
     <message>
         <source>a roller radius below %1 cuts no cusp</source>
-        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
+        <translation>ein Rollenradius unter %1 erzeugt keine Spitze</translation>
     </message>
     <message>
         <source>The %1 flank of the %2 track is undercut: relative radius %3 at track angle %4 and %5 from the shaft; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
     </message>
     <message>
         <source>%1, inlet side</source>
@@ -6403,11 +6403,11 @@
     </message>
     <message>
         <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO 6336-5).</source>
-        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
+        <translation>Zeile der Tabelle der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
     </message>
     <message>
         <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE 1999-01-0974).</source>
-        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
+        <translation>Das Ringpaket eines Kolbens, ab dem Kolbenboden. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
     </message>
     <message>
         <source>%1</source>
@@ -6435,7 +6435,7 @@
     </message>
     <message>
         <source>Jam margin of the guide</source>
-        <translation>Abstand der Führung vom Klemmen</translation>
+        <translation>Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Web between ports</source>
@@ -6459,11 +6459,11 @@
     </message>
     <message>
         <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
-        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
+        <translation>Produkt / Wurzel aus dem Produkt beider Quadrate, je über die Umdrehung summiert, Auslassvoreilung %1</translation>
     </message>
     <message>
         <source>same engine, burn from %1 of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
+        <translation>derselbe Motor, Verbrennung ab %1 des Arbeitsspiels</translation>
     </message>
     <message>
         <source>at %1 from the shaft axis, from the exact contact of roller and track</source>
@@ -6527,11 +6527,11 @@
     </message>
     <message>
         <source>Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).</source>
-        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9,59).</translation>
+        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9.59).</translation>
     </message>
     <message>
         <source>The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same to within their distance.</source>
-        <translation>Der Löser sucht zwischen −60° und 20° des Zyklus auf 0,05°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+        <translation>Der Löser sucht zwischen −60° und 20° des Arbeitsspiels auf 0,05° genau; drei Brennbeginne bestätigen das bis auf ihren Abstand.</translation>
     </message>
     <message>
         <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
@@ -6543,19 +6543,19 @@
     </message>
     <message>
         <source>Definition (Heywood, § 2.2); of unequal lobes the lower one.</source>
-        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken das kleinere.</translation>
+        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+        <translation>Heywood, § 2.2, mit c Doppelhüben je Umdrehung statt einem.</translation>
     </message>
     <message>
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
-        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
+        <translation>Steigung der Steilverzahnung × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
         <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/2π.</translation>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie in der Steilverzahnung um Steigung/2π.</translation>
     </message>
     <message>
         <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
@@ -6595,7 +6595,7 @@
     </message>
     <message>
         <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles a turn; 1 bar·cm³ is 0.1 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Arbeitsspielen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
         <source>Heywood, § 6.6, ratios to ambient density × swept volume.</source>
@@ -6603,11 +6603,11 @@
     </message>
     <message>
         <source>2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.</source>
-        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+        <translation>2·π·Drehmoment / je Umdrehung durchlaufenes Hubvolumen; 1 N·m/cm³ ist 10 bar.</translation>
     </message>
     <message>
         <source>Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included.</source>
-        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+        <translation>Heywood, § 2.7: Arbeit eines Arbeitsspiels / Hubvolumen, Ladungswechsel eingeschlossen.</translation>
     </message>
     <message>
         <source>Heywood, § 13.1.</source>
@@ -6615,7 +6615,7 @@
     </message>
     <message>
         <source>Heywood, § 2.8: work over the lower heating value of the fuel.</source>
-        <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
+        <translation>Heywood, § 2.8: Arbeit / unterer Heizwert des Kraftstoffs.</translation>
     </message>
     <message>
         <source>Heywood, § 2.8.</source>
@@ -6627,11 +6627,11 @@
     </message>
     <message>
         <source>8.314462618 J/(mol·K) over the molar mass of air</source>
-        <translation>8,314462618 J/(mol·K) durch die molare Masse der Luft</translation>
+        <translation>8,314462618 J/(mol·K) / molare Masse der Luft</translation>
     </message>
     <message>
         <source>Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
-        <translation>Nullstelle, auf 1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
+        <translation>Nullstelle, auf 1e−10 rad genau: Weg − Verschiebung = Innenkante des Schlitzes (Ereignis), dV/dθ = 0 oder Mitte der gemeinsamen Rast (Totpunkt); hier auf das erste Arbeitsspiel zurückgeführt.</translation>
     </message>
     <message>
         <source>wrap brings an angle into −180° … 180°.</source>
@@ -6655,11 +6655,11 @@
     </message>
     <message>
         <source>auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>%1, cycle %2</source>
-        <translation>%1, Zyklus %2</translation>
+        <translation>%1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>%1, exhaust track only turned</source>
@@ -6671,7 +6671,7 @@
     </message>
     <message>
         <source>c = reciprocations a turn/2, four-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+        <translation>c = Doppelhübe je Umdrehung/2, Viertakt</translation>
     </message>
     <message>
         <source>m = 1 on a crank</source>
@@ -6683,7 +6683,7 @@
     </message>
     <message>
         <source>V_d = pistons·π/4·bore²·stroke</source>
-        <translation>V_d = Kolben·π/4·Bohrung²·Hub</translation>
+        <translation>V_d = Kolben·π/4·Bohrung²·Kolbenhub</translation>
     </message>
     <message>
         <source>Air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
@@ -6719,11 +6719,11 @@
     </message>
     <message>
         <source>Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+        <translation>Hübe je Arbeitsspiel = 2·Doppelhübe/Arbeitsspiele, je Brennraum und Umdrehung: Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und Brennräume sind nicht alle angegeben.</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
-        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tabelle 2.1</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
@@ -6751,11 +6751,11 @@
     </message>
     <message>
         <source>The charge stands above ambient pressure.</source>
-        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The charge stands not above ambient pressure.</source>
-        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -6787,19 +6787,19 @@
     </message>
     <message>
         <source>at least this: the speed is a bound</source>
-        <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
+        <translation>mindestens dieser Wert: Die Drehzahl ist nur eine Schranke</translation>
     </message>
     <message>
         <source>at most this: the speed is a bound</source>
-        <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
+        <translation>höchstens dieser Wert: Die Drehzahl ist nur eine Schranke</translation>
     </message>
     <message>
         <source>%1 … %2 times a usual engine (%3).</source>
-        <translation>Das %1 … %2-fache eines üblichen Motors (%3).</translation>
+        <translation>Das %1 … %2-Fache eines üblichen Motors (%3).</translation>
     </message>
     <message>
         <source>%1 A cycle and displacement it is %2 … %3 times.</source>
-        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+        <translation>%1 Je Arbeitsspiel und Hubraum ist es das %2 … %3-Fache.</translation>
     </message>
     <message>
         <source>Fuel diesel: none is given.</source>
@@ -6815,27 +6815,27 @@
     </message>
     <message>
         <source>Efficiency and fuel consumption do not belong to each other</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch passen nicht zueinander</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Drehzahl, Kolbenmasse oder Verzögerung verringern oder eine geschlossene Bahn wählen.</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
     </message>
     <message>
         <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
-        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
+        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei niedrigerer Drehzahl hält die Ringreibung die Kolben auf dem Weg nach außen zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
         <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
@@ -6855,7 +6855,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
-        <translation>„%1“ ist kein Schlüssel einer Aufgabe; der nächste ist „%2“</translation>
+        <translation>„%1“ ist kein Schlüssel der Anforderungen; der nächste ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not of the form key=value</source>
@@ -6883,7 +6883,7 @@
     </message>
     <message>
         <source>Bore from displacement and stroke</source>
-        <translation>Bohrung aus Hubraum und Hub</translation>
+        <translation>Bohrung aus Hubraum und Kolbenhub</translation>
     </message>
     <message>
         <source>Bore from power</source>
@@ -6895,7 +6895,7 @@
     </message>
     <message>
         <source>Combustion duration</source>
-        <translation>Verbrennungsdauer</translation>
+        <translation>Brenndauer</translation>
     </message>
     <message>
         <source>Default of the program</source>
@@ -6907,7 +6907,7 @@
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
-        <translation>Hubraum aus Bohrung und Hub</translation>
+        <translation>Hubraum aus Bohrung und Kolbenhub</translation>
     </message>
     <message>
         <source>Displacement from power</source>
@@ -7015,7 +7015,7 @@
     </message>
     <message>
         <source>Start of combustion</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Static rating of the roller bearing</source>
@@ -7023,15 +7023,15 @@
     </message>
     <message>
         <source>Stroke from bore</source>
-        <translation>Hub aus der Bohrung</translation>
+        <translation>Kolbenhub aus der Bohrung</translation>
     </message>
     <message>
         <source>Stroke from displacement and bore</source>
-        <translation>Hub aus Hubraum und Bohrung</translation>
+        <translation>Kolbenhub aus Hubraum und Bohrung</translation>
     </message>
     <message>
         <source>Stroke of one piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>V = P/(p_me·n·lobes)</source>
@@ -7051,7 +7051,7 @@
     </message>
     <message>
         <source>a duty must give its power or its torque</source>
-        <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
+        <translation>Zu den Anforderungen gehört eine Leistung oder ein Drehmoment</translation>
     </message>
     <message>
         <source>ambient and the silencer</source>
@@ -7123,7 +7123,7 @@
     </message>
     <message>
         <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
-        <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
+        <translation>Kolben, Rollen und Bahnen dieses Kolbenhubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
         <source>published at %1; the draft is fitted at the rated speed</source>
@@ -7143,7 +7143,7 @@
     </message>
     <message>
         <source>speed, stroke and lobes give another; they were taken</source>
-        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+        <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
         <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
@@ -7171,11 +7171,11 @@
     </message>
     <message>
         <source>the roller stands out over the bore</source>
-        <translation>die Rolle steht über die Bohrung hinaus</translation>
+        <translation>die Rolle ragt über die Bohrung hinaus</translation>
     </message>
     <message>
         <source>the supply pressure is given</source>
-        <translation>der Versorgungsdruck ist gegeben</translation>
+        <translation>der Ladedruck ist vorgegeben</translation>
     </message>
     <message>
         <source>typical full-complement track rollers, general values</source>
@@ -7231,7 +7231,7 @@
     </message>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Option</source>
@@ -7267,7 +7267,7 @@
     </message>
     <message>
         <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Kolbenhub haben %4; übernommen wurden Bohrung, Kolbenhub und Zylinderzahl</translation>
     </message>
     <message>
         <source>%1 too large; the nearest is %2</source>
@@ -7283,11 +7283,11 @@
     </message>
     <message>
         <source>nominal contact stress %1 at the rated point</source>
-        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
+        <translation>nominelle Kontaktpressung %1 im Nennpunkt</translation>
     </message>
     <message>
         <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
-        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
+        <translation>bei einem Ladedruck zwischen %1 und %2 kommt %3 bei %4 am nächsten</translation>
     </message>
     <message>
         <source>brake power %1 at the rated speed</source>
@@ -7327,7 +7327,7 @@
     </message>
     <message>
         <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung / höchstes Drehmoment</translation>
     </message>
     <message>
         <source>x = 0.85 … 1.0</source>
@@ -7391,11 +7391,11 @@
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
-        <translation>1.000 … 1.400 MPa</translation>
+        <translation>1000 … 1400 MPa</translation>
     </message>
     <message>
         <source>line contact [Johnson 1985]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
+        <translation>Linienkontakt [Johnson 1985]; zulässige Pressung nach üblicher Praxis</translation>
     </message>
     <message>
         <source>C₀ = 1.3·C</source>
@@ -7471,11 +7471,11 @@
     </message>
     <message>
         <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2 der Welle.</translation>
     </message>
     <message>
         <source>the open design fires every %1 at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
+        <translation>der geöffnete Entwurf zündet im kürzesten Fall alle %1</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1</source>
@@ -7483,7 +7483,7 @@
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
+        <translation>allein die Bohrungen des geöffneten Entwurfs brauchen einen Durchmesser von %1</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
@@ -7507,7 +7507,7 @@
     </message>
     <message>
         <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
-        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
+        <translation>Verhältnis der Pressungen; zulässige Pressung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
     <message>
         <source>the length of the scale must be positive</source>
@@ -7563,11 +7563,11 @@
     </message>
     <message>
         <source>Reed area</source>
-        <translation>Fläche der Zunge</translation>
+        <translation>Freier Querschnitt der Zunge</translation>
     </message>
     <message>
         <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
-        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+        <translation>Freier Querschnitt des ganz geöffneten Zungenventils, je Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
@@ -7575,11 +7575,11 @@
     </message>
     <message>
         <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
-        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+        <translation>C_d: wirksamer/freier Querschnitt. Vorgabe 0,7 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Cracking drop of the reed</source>
-        <translation>Öffnungsdruck der Zunge</translation>
+        <translation>Öffnungsdruckdifferenz der Zunge</translation>
     </message>
     <message>
         <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
@@ -7591,7 +7591,7 @@
     </message>
     <message>
         <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
-        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+        <translation>Druckabfall über die Öffnungsdruckdifferenz hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihr Querschnitt proportional. Vorgabe 0,04 bar (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Pistons that pump</source>
@@ -7623,7 +7623,7 @@
     </message>
     <message>
         <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
-        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 minus Anteil einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Reed valve</source>
@@ -7663,15 +7663,15 @@
     </message>
     <message>
         <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
-        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann gibt es nur die Einlassbahn und den Einlasskolben, und beide Schlitzreihen liegen in dessen Weg.</translation>
     </message>
     <message>
         <source>a one-sided engine has no exhaust track; export the inlet track</source>
-        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
+        <translation>Ein einseitiger Motor hat keine Auslassbahn; zu exportieren ist die Einlassbahn</translation>
     </message>
     <message>
         <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
-        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+        <translation>Der Gaszustand unter dem Kolben lag außerhalb aller gültigen Bereiche: Die Pumpenkammer muss mehr fassen</translation>
     </message>
     <message>
         <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
@@ -7679,7 +7679,7 @@
     </message>
     <message>
         <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
-        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+        <translation>Ein Kolben gibt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
     </message>
     <message>
         <source>Largest force on the thrust bearing</source>
@@ -7767,15 +7767,15 @@
     </message>
     <message>
         <source>Knowing one thing would halve this band: %1.</source>
-        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+        <translation>Dieses Band würde sich halbieren, wenn eine Angabe genauer bekannt wäre: %1.</translation>
     </message>
     <message>
         <source>Knowing two things would halve this band: %1; %2.</source>
-        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+        <translation>Dieses Band würde sich halbieren, wenn zwei Angaben genauer bekannt wären: %1; %2.</translation>
     </message>
     <message>
         <source>Knowing three things would halve this band: %1; %2; %3.</source>
-        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+        <translation>Dieses Band würde sich halbieren, wenn drei Angaben genauer bekannt wären: %1; %2; %3.</translation>
     </message>
     <message>
         <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
@@ -7815,7 +7815,7 @@
     </message>
     <message>
         <source>No input has a range or options: everything counts as known.</source>
-        <translation>Keine Eingabe hat einen Bereich oder Alternativen: alles gilt als bekannt.</translation>
+        <translation>Keine Eingabe hat einen Bereich oder Möglichkeiten: Alles gilt als bekannt.</translation>
     </message>
     <message>
         <source>%1 of %2 engines</source>
@@ -7859,7 +7859,7 @@
     </message>
     <message>
         <source>Definition: largest over smallest volume of the pump chamber.</source>
-        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
+        <translation>Definition: größtes/kleinstes Volumen der Pumpenkammer.</translation>
     </message>
     <message>
         <source>Definition: what of the fuel supplied does not stay in the chamber.</source>
@@ -7879,7 +7879,7 @@
     </message>
     <message>
         <source>a supply that the pistons do not pump</source>
-        <translation>eine Versorgung, die nicht die Kolben pumpen</translation>
+        <translation>eine Luftversorgung, die nicht von den Kolben gepumpt wird</translation>
     </message>
     <message>
         <source>inlet pistons that pump alone</source>
@@ -7911,11 +7911,11 @@
     </message>
     <message>
         <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
-        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
+        <translation>Arbeit / unterer Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
     </message>
     <message>
         <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
-        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel / unterer Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half of its step.</source>
@@ -7963,7 +7963,7 @@
     </message>
     <message>
         <source>ψ₀: isentropic rise of enthalpy over the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
-        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
+        <translation>ψ₀: isentrope Enthalpieerhöhung / Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
     </message>
     <message>
         <source>Flow coefficient of surge</source>
@@ -7971,7 +7971,7 @@
     </message>
     <message>
         <source>φ_s: below it the wheel surges. φ is the mass flow over inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
-        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
+        <translation>φ_s: Darunter pumpt das Rad. φ = Massenstrom / (Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat). Vorgabe 0,04 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Flow coefficient of the highest head</source>
@@ -8039,7 +8039,7 @@
     </message>
     <message>
         <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. Default 0.72 (own estimate).</source>
-        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
+        <translation>η_b in η = η_b·(2·ν − ν²), ν: Laufzahl / beste Laufzahl. Vorgabe 0,72 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Best speed ratio of the turbine</source>
@@ -8047,7 +8047,7 @@
     </message>
     <message>
         <source>u/c₀ of the best efficiency: tip speed over spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
-        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
+        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit / isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
     </message>
     <message>
         <source>Mechanical efficiency of the wheel shaft</source>
@@ -8063,7 +8063,7 @@
     </message>
     <message>
         <source>Who turns the compressor wheel, and so pays for it.</source>
-        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+        <translation>Wer das Verdichterrad antreibt und damit dessen Leistung aufbringt.</translation>
     </message>
     <message>
         <source>Turbine</source>
@@ -8083,7 +8083,7 @@
     </message>
     <message>
         <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
-        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+        <translation>der Gaszustand vor der Turbine lag außerhalb aller gültigen Bereiche: Der Abgassammler muss mehr fassen</translation>
     </message>
     <message>
         <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
@@ -8091,7 +8091,7 @@
     </message>
     <message>
         <source>no cyclic steady state with an idling wheel</source>
-        <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
+        <translation>kein eingeschwungener Zustand mit leerlaufendem Rad</translation>
     </message>
     <message>
         <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
@@ -8099,11 +8099,11 @@
     </message>
     <message>
         <source>no cyclic steady state</source>
-        <translation>kein stationäres Arbeitsspiel</translation>
+        <translation>kein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
-        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+        <translation>Der Verdichter pumpt bei der Wellendrehzahl %1, sein Rad dreht mit %2: Durchflusszahl %3, Pumpgrenze %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
     </message>
     <message>
         <source>Flow coefficient of the compressor wheel</source>
@@ -8115,7 +8115,7 @@
     </message>
     <message>
         <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
-        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+        <translation>Bei der Wellendrehzahl %1 trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher anlaufen.</translation>
     </message>
     <message>
         <source>Flow through the compressor</source>
@@ -8147,7 +8147,7 @@
     </message>
     <message>
         <source>Power of the turbine over that of an ideal one in the mean state</source>
-        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
+        <translation>Leistung der Turbine / Leistung einer idealen Turbine im mittleren Zustand</translation>
     </message>
     <message>
         <source>Mean pressure in the exhaust plenum</source>
@@ -8179,7 +8179,7 @@
     </message>
     <message>
         <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
-        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+        <translation>Massenstrom mal Verdichtungsarbeit; g/s mal kJ/kg sind W.</translation>
     </message>
     <message>
         <source>The gear turns the wheel.</source>
@@ -8191,7 +8191,7 @@
     </message>
     <message>
         <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
-        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
+        <translation>Definition: Massenstrom / (Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat) (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
     </message>
     <message>
         <source>In the steady state the ports pass what the compressor gives.</source>
@@ -8223,7 +8223,7 @@
     </message>
     <message>
         <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
-        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+        <translation>Das Abgas bringt die Leistung des Rads auf; was die Welle antreibt, wird immer abgezogen.</translation>
     </message>
     <message>
         <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
@@ -8231,15 +8231,15 @@
     </message>
     <message>
         <source>Mean pressure before the turbine over that behind it.</source>
-        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+        <translation>Mittlerer Druck vor der Turbine / mittlerer Druck dahinter.</translation>
     </message>
     <message>
         <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
-        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
+        <translation>Umfangsgeschwindigkeit / isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
     </message>
     <message>
         <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
-        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
+        <translation>Leistung / Leistung einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können den Wert erhöhen.</translation>
     </message>
     <message>
         <source>a compressor wheel without a blower behind it</source>
@@ -8271,7 +8271,7 @@
     </message>
     <message>
         <source>a wheel that the exhaust keeps turning</source>
-        <translation>ein Rad, das das Abgas in Gang hält</translation>
+        <translation>ein Rad, das vom Abgas in Gang gehalten wird</translation>
     </message>
     <message>
         <source>A balance of the wheel was found</source>
@@ -8319,7 +8319,7 @@
     </message>
     <message>
         <source>Heat of air at constant pressure</source>
-        <translation>Wärmekapazität der Luft bei gleichem Druck</translation>
+        <translation>Spezifische Wärmekapazität der Luft bei konstantem Druck</translation>
     </message>
     <message>
         <source>in the ambient state</source>
@@ -8371,7 +8371,7 @@
     </message>
     <message>
         <source>Total pressure behind the wheel over that before it.</source>
-        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
+        <translation>Totaldruck hinter dem Rad / Totaldruck davor.</translation>
     </message>
     <message>
         <source>Reference pressure of the table</source>
@@ -8443,7 +8443,7 @@
     </message>
     <message>
         <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
-        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>Wall area of the pump</source>
@@ -8451,7 +8451,7 @@
     </message>
     <message>
         <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
-        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme austauscht. Vorgabe 0: adiabat.</translation>
     </message>
     <message>
         <source>Heat transfer in the pump</source>
@@ -8459,7 +8459,7 @@
     </message>
     <message>
         <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
-        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Arbeitsspiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Wall temperature of the pump</source>
@@ -8471,15 +8471,15 @@
     </message>
     <message>
         <source>Crown to roller axis</source>
-        <translation>Boden bis Rollenachse</translation>
+        <translation>Kolbenboden bis Rollenachse</translation>
     </message>
     <message>
         <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
-        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
+        <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
         <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
+        <translation>Der Ring liegt %1 vom Kolbenboden entfernt; er muss weiter entfernt liegen als der Ring davor, %2</translation>
     </message>
     <message>
         <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
@@ -8487,15 +8487,15 @@
     </message>
     <message>
         <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
-        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+        <translation>Kolbenboden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
     </message>
     <message>
         <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
@@ -8563,15 +8563,15 @@
     </message>
     <message>
         <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+        <translation>%1 liegt jenseits dessen, was Kolbenmotoren erreichen: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Kraftstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Mehr als %2 % gelten als unmöglich (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Doppelhübe in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+        <translation>Kraftstoffdaten: Heywood 1988, Tabelle D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
@@ -8579,35 +8579,35 @@
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>Innerer Sitzdurchmesser / Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>Innerer Sitzdurchmesser / Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
-        <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
+        <translation>Der Einlass schließt um %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel des Drehmoments von %3.</translation>
     </message>
     <message>
         <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
@@ -8619,7 +8619,7 @@
     </message>
     <message>
         <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
-        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+        <translation>Nachladung %1 des Arbeitsspiels, Drehmoment: %2 des vorherigen Werts.</translation>
     </message>
     <message>
         <source>The roller carves the lobe</source>
@@ -8635,11 +8635,11 @@
     </message>
     <message>
         <source>A relative radius of curvature of 0 at the tip is the limit.</source>
-        <translation>Ein relativer Krümmungsradius von 0 an der Spitze ist die Grenze.</translation>
+        <translation>Ein Ersatzkrümmungsradius von 0 an der Spitze ist die Grenze.</translation>
     </message>
     <message>
         <source>A roller of %1 cuts no undercut; the limit is %2.</source>
-        <translation>Eine Rolle von %1 schneidet keinen Unterschnitt; die Grenze ist %2.</translation>
+        <translation>Mit einer Rolle von %1 entsteht kein Unterschnitt; die Grenze ist %2.</translation>
     </message>
     <message>
         <source>A roller of %1 carves into the lobe that it should run on; the limit is %2.</source>
@@ -8703,7 +8703,7 @@
     </message>
     <message>
         <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
-        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
+        <translation>Am steilsten ist die Bahn mit %1, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
     </message>
     <message>
         <source>Highest pressure</source>
@@ -8731,11 +8731,11 @@
     </message>
     <message>
         <source>Strokes of a cycle</source>
-        <translation>Takte eines Zyklus</translation>
+        <translation>Takte eines Arbeitsspiels</translation>
     </message>
     <message>
         <source>A stroke is one movement of a piston from one dead centre to the other. How many strokes does one cycle of the gas take here?</source>
-        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Zyklus des Gases?</translation>
+        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Arbeitsspiel des Gases?</translation>
     </message>
     <message>
         <source>Let the shaft turn from one firing to the next and count aloud.</source>
@@ -8755,15 +8755,15 @@
     </message>
     <message>
         <source>Count the lobes of a track: each makes a cycle of its own in every cylinder.</source>
-        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder einen eigenen Zyklus.</translation>
+        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder ein eigenes Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Cylinders times cycles per revolution times revolutions per minute.</source>
-        <translation>Zylinder mal Zyklen je Umdrehung mal Umdrehungen je Minute.</translation>
+        <translation>Zylinder mal Arbeitsspiele je Umdrehung mal Umdrehungen je Minute.</translation>
     </message>
     <message>
         <source>%1 revolutions × %2 cycles per revolution × cylinders (%3) = %4 firings per minute.</source>
-        <translation>%1 Umdrehungen × %2 Zyklen je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
+        <translation>%1 Umdrehungen × %2 Arbeitsspiele je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
     </message>
     <message>
         <source>More exhaust lead</source>
@@ -8771,11 +8771,11 @@
     </message>
     <message>
         <source>The exhaust track is turned %1 further ahead. By how many degrees of the cycle, counted from inner dead centre, does the exhaust open earlier?</source>
-        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Zyklus, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
+        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Arbeitsspiels, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
     </message>
     <message>
         <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
-        <translation>Grad der Welle sind nicht Grad des Zyklus: Die Nocken vervielfachen.</translation>
+        <translation>Grad der Welle sind nicht Grad des Arbeitsspiels: Die Nockenzahl ist der Faktor dazwischen.</translation>
     </message>
     <message>
         <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
@@ -8791,19 +8791,19 @@
     </message>
     <message>
         <source>The exhaust opens %1 of the cycle earlier: %2 of the shaft are %3 of the cycle with %4 cycles per revolution, less what inner dead centre itself moves.</source>
-        <translation>Der Auslass öffnet %1 des Zyklus früher: %2 der Welle sind bei %4 Zyklen je Umdrehung %3 des Zyklus, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
+        <translation>Der Auslass öffnet %1 des Arbeitsspiels früher: %2 der Welle sind bei %4 Arbeitsspielen je Umdrehung %3 des Arbeitsspiels, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
     </message>
     <message>
         <source>More clearance</source>
-        <translation>Mehr Spalt</translation>
+        <translation>Mehr Bodenabstand</translation>
     </message>
     <message>
         <source>The trapped compression ratio is %1. What will it be when the clearance at inner dead centre grows by %2?</source>
-        <translation>Die effektive Verdichtung beträgt %1. Wie groß wird sie, wenn der Spalt im inneren Totpunkt um %2 wächst?</translation>
+        <translation>Das effektive Verdichtungsverhältnis beträgt %1. Wie groß wird es, wenn der Bodenabstand im inneren Totpunkt um %2 wächst?</translation>
     </message>
     <message>
         <source>The gap adds the same slice to the smallest and to the trapped volume.</source>
-        <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
+        <translation>Der größere Abstand fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
     </message>
     <message>
         <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
@@ -8819,7 +8819,7 @@
     </message>
     <message>
         <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
-        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
+        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Abstand ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
     </message>
     <message>
         <source>Faster</source>
@@ -8827,7 +8827,7 @@
     </message>
     <message>
         <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
-        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Luftversorgung und demselben Brennbeginn?</translation>
     </message>
     <message>
         <source>If the torque stayed, the power would grow as the speed does.</source>
@@ -8843,7 +8843,7 @@
     </message>
     <message>
         <source>other work of the gas in each cycle</source>
-        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+        <translation>andere Arbeit des Gases in jedem Arbeitsspiel</translation>
     </message>
     <message>
         <source>other friction and pumping in each revolution</source>
@@ -8851,7 +8851,7 @@
     </message>
     <message>
         <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
-        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Arbeitsspiel tut und was die Reibung nimmt.</translation>
     </message>
     <message>
         <source>Other lobes</source>
@@ -8859,7 +8859,7 @@
     </message>
     <message>
         <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
-        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2 ab. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle ab?</translation>
     </message>
     <message>
         <source>Each lobe is a power stroke per revolution of every cylinder.</source>
@@ -8867,7 +8867,7 @@
     </message>
     <message>
         <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
-        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
+        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Arbeitsspiels?</translation>
     </message>
     <message>
         <source>other number of power strokes</source>
@@ -8875,15 +8875,15 @@
     </message>
     <message>
         <source>the lead, kept in shaft degrees, is another part of the cycle</source>
-        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
+        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Arbeitsspiels</translation>
     </message>
     <message>
         <source>other time for gas, heat and friction in each cycle</source>
-        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Arbeitsspiel</translation>
     </message>
     <message>
         <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
-        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+        <translation>Er gibt %1 ab. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
     </message>
     <message>
         <source>Enter your guess first.</source>
@@ -8907,7 +8907,7 @@
     </message>
     <message>
         <source>Load by</source>
-        <translation>Last durch</translation>
+        <translation>Laststeuerung durch</translation>
     </message>
     <message>
         <source>Supply pressure: that of a constant supply, or that before the intake of blower, compressor or pump, falls from its full value to the floor. Mixture strength: the excess-air ratio is that of full load / load.</source>
@@ -8923,7 +8923,7 @@
     </message>
     <message>
         <source>Inputs that follow the shaft speed instead of standing still.</source>
-        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
+        <translation>Eingaben, die der Wellendrehzahl folgen, statt konstant zu bleiben.</translation>
     </message>
     <message>
         <source>Schedule</source>
@@ -8987,7 +8987,7 @@
     </message>
     <message>
         <source>the load is 0; by mixture it must be above 0: without fuel the engine is motored</source>
-        <translation>die Last ist 0; durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
+        <translation>die Last ist 0; bei Laststeuerung durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
     </message>
     <message>
         <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
@@ -8995,7 +8995,7 @@
     </message>
     <message>
         <source>Share of the revolution that the roller is off its track</source>
-        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
+        <translation>Anteil der Umdrehung, in dem die Rolle von ihrer Bahn abgehoben ist</translation>
     </message>
     <message>
         <source>Definition: share of the angle at which the track would have to pull.</source>
@@ -9131,7 +9131,7 @@
     </message>
     <message>
         <source>Rows that %1 would decide: %2.</source>
-        <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
+        <translation>Zeilen, über die die Angabe „%1“ entscheiden würde: %2.</translation>
     </message>
     <message>
         <source>no result of a design speaks to it</source>
@@ -9139,7 +9139,7 @@
     </message>
     <message>
         <source>the open design has no such result</source>
-        <translation>der offene Entwurf hat kein solches Ergebnis</translation>
+        <translation>der geöffnete Entwurf hat kein solches Ergebnis</translation>
     </message>
     <message>
         <source>%1 at %2</source>
@@ -9147,7 +9147,7 @@
     </message>
     <message>
         <source>the open design has no such input</source>
-        <translation>der offene Entwurf hat keine solche Eingabe</translation>
+        <translation>der geöffnete Entwurf hat keine solche Eingabe</translation>
     </message>
     <message>
         <source>%1, %2 % less</source>
@@ -9191,11 +9191,11 @@
     </message>
     <message>
         <source>the open design is another engine: %1</source>
-        <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
+        <translation>der geöffnete Entwurf ist ein anderer Motor: %1</translation>
     </message>
     <message>
         <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
-        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+        <translation>keine Angabe sagt, ob der geöffnete Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es zeigen</translation>
     </message>
     <message>
         <source>Other values than were assumed: %1.</source>
@@ -9207,11 +9207,11 @@
     </message>
     <message>
         <source>Power strokes counted from chambers and reciprocations</source>
-        <translation>Arbeitshübe, aus Brennräumen und Kolbenspielen gezählt</translation>
+        <translation>Arbeitshübe, aus Brennräumen und Doppelhüben gezählt</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3</source>
-        <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3</translation>
     </message>
     <message>
         <source>no arithmetic on published figures speaks to it</source>
@@ -9243,11 +9243,11 @@
     </message>
     <message>
         <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
-        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+        <translation>Mitte des Üblichen; niedriger, wo die Rollen nicht lange genug hielten</translation>
     </message>
     <message>
         <source>usual for the fuel, less where the charge would knock</source>
-        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+        <translation>für den Kraftstoff üblich; niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>open, closed where the rollers would leave it at the rated point</source>
@@ -9263,7 +9263,7 @@
     </message>
     <message>
         <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
         <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
@@ -9275,7 +9275,7 @@
     </message>
     <message>
         <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
-        <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
+        <translation>Blair 1996, Kap. 6; 0,17: übliche Praxis (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
@@ -9283,7 +9283,7 @@
     </message>
     <message>
         <source>−20° … +2° cycle</source>
-        <translation>−20° … +2° Zyklus</translation>
+        <translation>−20° … +2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>after compression and some cooling, more of it where the charge would knock</source>
@@ -9343,7 +9343,7 @@
     </message>
     <message>
         <source>supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>charging</source>
@@ -9359,7 +9359,7 @@
     </message>
     <message>
         <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
-        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Hub-Bohrungs-Verhältnis eines Kolbens</translation>
     </message>
     <message>
         <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
@@ -9367,7 +9367,7 @@
     </message>
     <message>
         <source>own estimate on opposed-piston engines; common practice</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; übliche Praxis</translation>
     </message>
     <message>
         <source>B = √(4·V/(k·π·z·S))</source>
@@ -9387,7 +9387,7 @@
     </message>
     <message>
         <source>Mean pressure in the plenum over that before the wheel.</source>
-        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+        <translation>Mittlerer Druck im Sammler / mittlerer Druck vor dem Rad.</translation>
     </message>
     <message>
         <source>Pressure before the compressor wheel</source>
@@ -9411,11 +9411,11 @@
     </message>
     <message>
         <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
-        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
+        <translation>δ = 14° Arbeitsspiel/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>up to 25 % more, where a broad roller needs it</source>
@@ -9435,7 +9435,7 @@
     </message>
     <message>
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
 </context>
 <context>
@@ -9474,7 +9474,7 @@
     </message>
     <message>
         <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+        <translation>%1 lässt Abschnitt %2 nur %3; der Abschnittswinkel muss kleiner als %4 sein</translation>
     </message>
     <message>
         <source>Split segment %1 into two with a stop between</source>
@@ -9509,22 +9509,22 @@
     </message>
     <message>
         <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
-        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung, oder nehmen Sie lobewright-cli, das keine braucht.</translation>
+        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung oder verwenden Sie lobewright-cli, das keine braucht.</translation>
     </message>
 </context>
 <context>
     <name>Dialogs</name>
     <message>
         <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
-        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
+        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
     </message>
     <message>
         <source>Contact figures are nominal: they compare designs and never release one to build. Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
     <message>
         <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen. Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
+        <translation>Laufende Motoren können bersten, in Brand geraten und Teile wegschleudern. Es gelten die örtlichen Vorschriften für Druckgeräte, Kraftstoff, Wasserstoff und rotierende Maschinen. Erste Läufe: hinter Schutzwänden, aus der Ferne, mit Überdrehzahlschutz und Kraftstoffabschaltung.</translation>
     </message>
     <message>
         <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
@@ -9650,7 +9650,7 @@
     </message>
     <message>
         <source>Stopped after %1 of %2 pictures.</source>
-        <translation>Nach %1 von %2 Bildern abgebrochen.</translation>
+        <translation>Nach %1 von %2 Bildern angehalten.</translation>
     </message>
 </context>
 <context>
@@ -9681,11 +9681,11 @@
     </message>
     <message>
         <source>Turn into %1 knots, error %2 µm (%3)</source>
-        <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
+        <translation>In %1 Stützpunkte umwandeln, Abweichung %2 µm (%3)</translation>
     </message>
     <message>
         <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
     </message>
 </context>
 <context>
@@ -9704,7 +9704,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Modified sine</source>
@@ -9723,7 +9723,7 @@
     <name>LiftGrips</name>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -9731,7 +9731,7 @@
     </message>
     <message>
         <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -9931,7 +9931,7 @@
     </message>
     <message>
         <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
-        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Kolbenhub, eine Schlitzhöhe.</translation>
     </message>
     <message>
         <source>Click both ends; only the part square to the shaft counts: a bore.</source>
@@ -10033,7 +10033,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates); no remarks.</source>
-        <translation>Keine Grenze überschritten; keine Anmerkungen.</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen); keine Hinweise.</translation>
     </message>
     <message>
         <source>Error</source>
@@ -10065,7 +10065,7 @@
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre (IDC). Outer arc: exhaust ports open; inner arc: inlet ports open; shaded: both. EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle degrees from IDC, shaft degrees below them.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Grad des Arbeitsspiels ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
         <source>Over one revolution</source>
@@ -10089,7 +10089,7 @@
     </message>
     <message>
         <source>Section through cylinder 1 at %1° of the shaft, %2° of the cycle after inner dead centre; scale 1 : %3. Inlet side at the left.</source>
-        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Zyklus nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
+        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Arbeitsspiels nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
     </message>
     <message>
         <source> Piston length assumed.</source>
@@ -10133,7 +10133,7 @@
     </message>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>yes</source>
@@ -10157,11 +10157,11 @@
     </message>
     <message>
         <source>Gas cycle</source>
-        <translation>Gaszyklus</translation>
+        <translation>Kreisprozess</translation>
     </message>
     <message>
         <source>Single zone; air and products of stoichiometric combustion, thermally perfect (GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, Internal Combustion Engine Fundamentals, ch. 4), and λ &lt; 0.9 is outside the model. Solved to cyclic steady state.</source>
-        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung, thermisch ideal (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum zyklischen Beharren gelöst.</translation>
+        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung als ideale Gase mit temperaturabhängiger Wärmekapazität (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum eingeschwungenen Zustand gerechnet.</translation>
     </message>
     <message>
         <source>Combustion</source>
@@ -10205,7 +10205,7 @@
     </message>
     <message>
         <source>%1 (after Benson and Brandham 1969), ports as isentropic orifices with the discharge coefficients given; no pressure waves in the ducts. Ratios refer to ambient density times swept volume (Heywood, § 6.6; ISO 15550 reference state unless given).</source>
-        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflusszahlen; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
+        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflussbeiwerten; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
     </message>
     <message>
         <source>Air supply</source>
@@ -10213,7 +10213,7 @@
     </message>
     <message>
         <source>Positive-displacement blower with constant volumetric and isentropic efficiency into an adiabatic plenum; its power is deducted from brake values.</source>
-        <translation>Verdrängergebläse mit gleichbleibendem volumetrischem und isentropem Wirkungsgrad in einen adiabaten Sammler; seine Leistung ist von effektiven Werten abgezogen.</translation>
+        <translation>Verdrängergebläse mit konstantem volumetrischem und isentropem Wirkungsgrad, das in einen adiabaten Sammler fördert; seine Leistung ist von effektiven Werten abgezogen.</translation>
     </message>
     <message>
         <source>Reservoir at constant pressure; supply power NOT counted in brake values.</source>
@@ -10229,7 +10229,7 @@
     </message>
     <message>
         <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
-        <translation>Hubkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+        <translation>Hubkurven in geschlossener Form nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
     </message>
     <message>
         <source>Roller on track</source>
@@ -10237,7 +10237,7 @@
     </message>
     <message>
         <source>Exact spatial contact of a cylindrical roller with a radial axis; figures at the inner edge, the middle and the outer edge of the width.</source>
-        <translation>Genaue räumliche Berührung einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
+        <translation>Genauer räumlicher Kontakt einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
     </message>
     <message>
         <source>Knock</source>
@@ -10253,7 +10253,7 @@
     </message>
     <message>
         <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; constants not checked against the printed source), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
-        <translation>Ringe nach einem Gesetz der Art von Stribeck (Form nach Stanley et al., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rollenbreite und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
     </message>
     <message>
         <source>Contact</source>
@@ -10261,7 +10261,7 @@
     </message>
     <message>
         <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (secondary value, not checked against the printed source).</source>
-        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite, also nominell; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Spannung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also ein Nennwert; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Roller bearing</source>
@@ -10277,7 +10277,7 @@
     </message>
     <message>
         <source>The equations are solved to about 1e−6; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 % (common practice).</source>
-        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
+        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
         <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
@@ -10289,15 +10289,15 @@
     </message>
     <message>
         <source>Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
+        <translation>Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
     <message>
         <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen.</translation>
+        <translation>Laufende Motoren können bersten, in Brand geraten und Teile wegschleudern. Es gelten die örtlichen Vorschriften für Druckgeräte, Kraftstoff, Wasserstoff und rotierende Maschinen.</translation>
     </message>
     <message>
         <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
+        <translation>Erste Läufe: hinter Schutzwänden, aus der Ferne, mit Überdrehzahlschutz und Kraftstoffabschaltung.</translation>
     </message>
     <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
@@ -10309,7 +10309,7 @@
     </message>
     <message>
         <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
-        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+        <translation>Am Teilkreisradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: Sie ist unterschnitten.</translation>
     </message>
     <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
@@ -10369,7 +10369,7 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Largest acceleration</source>
@@ -10421,7 +10421,7 @@
     </message>
     <message>
         <source>Radial compressor wheel, quasi-steady on curves of head and efficiency over the flow coefficient (radial blades: Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an adiabatic plenum.</source>
-        <translation>Radialverdichterrad, quasistationär auf Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), in einen adiabaten Sammler.</translation>
+        <translation>Radialverdichterrad, quasistationär nach Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), das in einen adiabaten Sammler fördert.</translation>
     </message>
     <message>
         <source>A positive-displacement blower follows the wheel.</source>
@@ -10437,7 +10437,7 @@
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>%1, follows the speed</source>
@@ -10519,11 +10519,11 @@
     </message>
     <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellengrad und Grad des Arbeitsspiels dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
+        <translation>Bojengenerator mit Wasserstoffmotor</translation>
     </message>
     <message>
         <source>Sketched lobes with blower</source>
@@ -10535,19 +10535,19 @@
     </message>
     <message>
         <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jeder Anstieg mit seinem Rückgang ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss den Motor über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der indizierten Arbeit. Ein Anlasser muss ihn über etwa 210/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoffgemisch: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, bei niedriger Drehzahl. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Kolbenhub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240/min Kontakt.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stoßweise arbeitet; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330/min dreht: Darunter hält die Ringreibung die Kolben auf dem Weg nach außen zurück.</translation>
     </message>
     <message>
         <source>Harbour-crane auxiliary</source>
@@ -10555,7 +10555,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und gibt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Turbocharged works generator</source>
@@ -10563,15 +10563,15 @@
     </message>
     <message>
         <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei niedriger Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie aufbringt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Fire pump with geared wheel</source>
-        <translation>Feuerlöschpumpe mit getriebenem Laufrad</translation>
+        <translation>Feuerlöschpumpe mit Verdichterrad am Getriebe</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben die Pumpe einer Feuerwehr mit Methan. Ein Verdichterlaufrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Laufrad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu sehen: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Laufrad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben mit Methan die Pumpe einer Feuerwehr. Ein Verdichterrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Rad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu beachten: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Rad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -10586,7 +10586,7 @@
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -10594,7 +10594,7 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
 </context>
 <context>
@@ -10609,7 +10609,7 @@
     </message>
     <message>
         <source>stroke travel amplitude</source>
-        <translation>Hub Weg Amplitude</translation>
+        <translation>Kolbenhub Weg Amplitude</translation>
     </message>
     <message>
         <source>speed rpm revs</source>
@@ -10751,7 +10751,7 @@
     </message>
     <message>
         <source>Move a boundary, lift, knot or port edge; Shift: fine</source>
-        <translation>Segmentgrenze, Weg, Knoten oder Schlitzkante verschieben; Umschalt: fein</translation>
+        <translation>Abschnittsgrenze, Weg, Stützpunkt oder Schlitzkante verschieben; Umschalt: fein</translation>
     </message>
     <message>
         <source>Enter, double click</source>
@@ -10763,7 +10763,7 @@
     </message>
     <message>
         <source>Double click on a curve of knots, or Insert</source>
-        <translation>Doppelklick auf eine Kurve mit Stützpunkten, oder Einfg</translation>
+        <translation>Doppelklick auf eine Kurve mit Stützpunkten oder Einfg</translation>
     </message>
     <message>
         <source>Put a knot there</source>
@@ -10783,7 +10783,7 @@
     </message>
     <message>
         <source>Prescribe its slope; move its lift until the acceleration follows</source>
-        <translation>Steigung vorgeben; Hub verschieben, bis die Beschleunigung folgt</translation>
+        <translation>Steigung vorgeben; Weg verschieben, bis die Beschleunigung folgt</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -10827,7 +10827,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Choose another view</source>
@@ -10851,7 +10851,7 @@
     </message>
     <message>
         <source>Options, Show another view here</source>
-        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
+        <translation>Optionen &gt; Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -10905,7 +10905,7 @@
     </message>
     <message>
         <source>peak pressure above its limit</source>
-        <translation>Spitzendruck über seiner Grenze</translation>
+        <translation>Höchstdruck über seiner Grenze</translation>
     </message>
     <message>
         <source>knock</source>
@@ -10913,7 +10913,7 @@
     </message>
     <message>
         <source>oil film below its limit</source>
-        <translation>Ölfilm unter seiner Grenze</translation>
+        <translation>Schmierfilm unter seiner Grenze</translation>
     </message>
     <message>
         <source>contact stress above its limit</source>
@@ -10932,15 +10932,15 @@
     <name>TrackHandles</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>Move boundary at %1° (%2)</source>
-        <translation>Segmentgrenze bei %1° verschieben (%2)</translation>
+        <translation>Abschnittsgrenze bei %1° verschieben (%2)</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -11036,11 +11036,11 @@
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>° cycle</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>mm/rev</source>
@@ -11103,7 +11103,7 @@
     </message>
     <message>
         <source>Would be overturned by: %1</source>
-        <translation>Umstoßen würde es: %1</translation>
+        <translation>Widerlegt würde es durch: %1</translation>
     </message>
     <message>
         <source>band</source>
@@ -11150,7 +11150,7 @@
     </message>
     <message>
         <source>L&amp;ists and custom plots</source>
-        <translation>L&amp;isten und gewählte Größen</translation>
+        <translation>L&amp;isten und eigene Diagramme</translation>
     </message>
 </context>
 <context>
@@ -11161,11 +11161,11 @@
     </message>
     <message>
         <source>%1 of the cycle before inner dead centre</source>
-        <translation>%1 des Zyklus vor dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels vor dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>%1 of the cycle after inner dead centre</source>
-        <translation>%1 des Zyklus nach dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels nach dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>The ports close</source>
@@ -11181,7 +11181,7 @@
     </message>
     <message>
         <source>Both pistons now move inward and squeeze it to %1, a trapped compression ratio of %2.</source>
-        <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Beide Kolben laufen nun nach innen und verdichten sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>Combustion starts</source>
@@ -11189,7 +11189,7 @@
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
-        <translation>Sie brennt über %1 des Zyklus und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
+        <translation>Sie brennt über %1 des Arbeitsspiels und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
     </message>
     <message>
         <source>Inner dead centre</source>
@@ -11197,7 +11197,7 @@
     </message>
     <message>
         <source>There is no head: the two crowns and the bore are all that encloses the gas.</source>
-        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Böden und die Bohrung sind alles, was das Gas umschließt.</translation>
+        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Kolbenböden und die Bohrung sind alles, was das Gas umschließt.</translation>
     </message>
     <message>
         <source>Pressure has risen to %1 by compression alone, because nothing burns.</source>
@@ -11233,7 +11233,7 @@
     </message>
     <message>
         <source>For the next %1 burnt gas rushes out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt verbranntes Gas durch seinen eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt verbranntes Gas unter seinem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet opens</source>
@@ -11241,11 +11241,11 @@
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
-        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; ein längerer Vorauslass würde das vermeiden.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
-        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein und schiebt verbranntes Gas auf der anderen hinaus: die Spülung.</translation>
     </message>
     <message>
         <source>Outer dead centre</source>
@@ -11281,23 +11281,23 @@
     </message>
     <message>
         <source>Until the inlet closes too, the supply can add charge that no longer escapes: the after-charge.</source>
-        <translation>Bis auch der Einlass schließt, kann die Versorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
+        <translation>Bis auch der Einlass schließt, kann die Luftversorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, fresh charge can escape: some exhaust lead would turn the order round.</source>
-        <translation>Bis auch der Auslass schließt, kann frische Ladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
+        <translation>Bis auch der Auslass schließt, kann Frischladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, while the pistons already part.</source>
-        <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
+        <translation>Sie brennt %1 des Arbeitsspiels lang, während sich die Kolben schon voneinander entfernen.</translation>
     </message>
     <message>
         <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
-        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
+        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Arbeitsspiels lang still, die Verbrennung dauert %3.</translation>
     </message>
     <message>
         <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
-        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, das Volumen ändert sich also während der ganzen Verbrennung, die %2 des Arbeitsspiels dauert.</translation>
     </message>
     <message>
         <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
@@ -11305,55 +11305,55 @@
     </message>
     <message>
         <source>The exhaust back pressure is above the chamber pressure, so gas flows in from the exhaust until the inlet opens %1 later: this blowdown lets nothing out.</source>
-        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
+        <translation>Der Abgasgegendruck ist höher als der Druck im Brennraum; deshalb strömt Gas aus dem Auslass herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, air first flows out and then back in, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt verbranntes Gas erst hinaus und kommt dann zurück, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>For the next %1 air flows out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt Luft unter ihrem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann auf dieser Seite eintreten und das Gas im Zylinder auf der anderen hinausschieben: die Spülung.</translation>
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
-        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck; darum strömt zuerst etwas Luft in den Einlass zurück.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
-        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
     </message>
     <message>
         <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
-        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+        <translation>Gas strömt auf beiden Seiten ein, weil der Druck im Brennraum auch unter dem Abgasgegendruck liegt; hindurch strömt es erst, wenn der Brennraum gefüllt ist.</translation>
     </message>
     <message>
         <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
-        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+        <translation>Frischluft strömt auf dieser Seite ein und schiebt die Luft im Zylinder auf der anderen hinaus, wie es die Spülung mit verbranntem Gas tut.</translation>
     </message>
     <message>
         <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
-        <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
+        <translation>Beide Schlitzreihen sind %1 lang gemeinsam offen; im Brennraum ist nur Luft, weil nichts brennt.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already compressed the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
+        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Druck im Brennraum schon über den Ladedruck gehoben haben.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge; then some flows back, because the pistons compress the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
+        <translation>Bis auch der Einlass schließt, schiebt die Luftversorgung zuerst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Druck im Brennraum über den Ladedruck heben.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, gas comes back from it, because the chamber pressure is below the exhaust back pressure.</source>
-        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
+        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Druck im Brennraum unter dem Abgasgegendruck liegt.</translation>
     </message>
     <message>
         <source>Both tracks are fixed to the shaft and turn with it; the pistons only slide, each on a roller that its track pushes inward and the gas pushes back out.</source>
@@ -11389,11 +11389,11 @@
     </message>
     <message>
         <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
-        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+        <translation>Hier betragen die Kolbenhübe %1 auf der Einlassseite und %2 auf der Auslassseite. Zylinder: %3; Arbeitsspiele je Zylinder und Wellenumdrehung: %4; keine Kurbeln.</translation>
     </message>
     <message>
         <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
-        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
@@ -11409,11 +11409,11 @@
     </message>
     <message>
         <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
-        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben gibt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
     </message>
     <message>
         <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
-        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+        <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele je Zylinder und Wellenumdrehung: %3; keine Kurbeln.</translation>
     </message>
     <message>
         <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
@@ -11421,11 +11421,11 @@
     </message>
     <message>
         <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei, während noch %1 im Brennraum herrschen.</translation>
     </message>
     <message>
         <source>The piston uncovers the exhaust ports.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei.</translation>
     </message>
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
@@ -11433,7 +11433,7 @@
     </message>
     <message>
         <source>Why does the compression ratio count from here and not from outer dead centre?</source>
-        <translation>Warum zählt die Verdichtung von hier und nicht vom äußeren Totpunkt an?</translation>
+        <translation>Warum zählt das Verdichtungsverhältnis von hier an und nicht vom äußeren Totpunkt?</translation>
     </message>
     <message>
         <source>Before the last port closes nothing is enclosed: what the pistons displace goes out through the ports.</source>
@@ -11457,7 +11457,7 @@
     </message>
     <message>
         <source>No: the track is still nearly level. Go on to where the shaft is pushed hardest.</source>
-        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten geschoben wird.</translation>
+        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten angetrieben wird.</translation>
     </message>
     <message>
         <source>What would a steeper track change?</source>
@@ -11485,7 +11485,7 @@
     </message>
     <message>
         <source>Count aloud: how many strokes has one cycle?</source>
-        <translation>Zählen Sie laut: Wie viele Takte hat ein Zyklus?</translation>
+        <translation>Zählen Sie laut mit: Wie viele Takte hat ein Arbeitsspiel?</translation>
     </message>
     <message>
         <source>Two strokes, once outward and once inward: a two-stroke.</source>
@@ -11501,7 +11501,7 @@
     </message>
     <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
-        <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
+        <translation>Hier wird die Welle am stärksten angetrieben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
     </message>
     <message>
         <source>This cylinder alone turns the shaft with %1.</source>
@@ -11513,11 +11513,11 @@
     </message>
     <message>
         <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
-        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt die Seite zuletzt, die zuerst öffnet.</translation>
     </message>
     <message>
         <source>Hardest push</source>
-        <translation>Stärkster Schub</translation>
+        <translation>Stärkster Antrieb</translation>
     </message>
 </context>
 <context>
@@ -11600,7 +11600,7 @@
     </message>
     <message>
         <source>Changes the design at once; the table shows what that does to compression and timing</source>
-        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, was das mit Verdichtung und Steuerzeiten macht</translation>
+        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, wie sich das auf Verdichtung und Steuerzeiten auswirkt</translation>
     </message>
     <message>
         <source>, exact</source>
@@ -11777,7 +11777,7 @@
     </message>
     <message>
         <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
-        <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
+        <translation>Die Lager werden eine Kolbenlänge hinter jedem Kolbenboden angenommen: Mit der Kolbenlänge werden ihre Lasten sichtbar.</translation>
     </message>
 </context>
 <context>
@@ -11804,7 +11804,7 @@
     </message>
     <message>
         <source>Supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>Contact stress</source>
@@ -12099,7 +12099,7 @@
     <name>lobewright::ui::ClaimsReportView</name>
     <message>
         <source>Not given, and what it would decide</source>
-        <translation>Nicht angegeben, und was es entscheiden würde</translation>
+        <translation>Nicht angegebene Werte und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -12150,7 +12150,7 @@
     </message>
     <message>
         <source>Cam tracks: shaft %1, gas cycle %2 of %3 per revolution</source>
-        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
+        <translation>Kurvenbahnen: Welle %1, Arbeitsspiel %2 von %3 je Umdrehung</translation>
     </message>
     <message>
         <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke per revolution</source>
@@ -12240,7 +12240,7 @@
     </message>
     <message>
         <source>%1 (outside: %2 at %3 rpm)</source>
-        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
+        <translation>%1 (außerhalb: %2 bei %3/min)</translation>
     </message>
 </context>
 <context>
@@ -12254,7 +12254,7 @@
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Oil film</source>
@@ -12314,7 +12314,7 @@
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -12519,7 +12519,7 @@
     </message>
     <message>
         <source>An engine within the limits on its size has %1.</source>
-        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+        <translation>Ein Motor, der die Größenvorgaben einhält, hat %1.</translation>
     </message>
     <message>
         <source>Draft that instead</source>
@@ -12601,7 +12601,7 @@
     </message>
     <message>
         <source>Heat in, per cycle</source>
-        <translation>Zugeführte Wärme je Zyklus</translation>
+        <translation>Zugeführte Wärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Where it goes</source>
@@ -12714,11 +12714,11 @@
     </message>
     <message>
         <source>St&amp;op</source>
-        <translation>Abbrec&amp;hen</translation>
+        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
-        <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
+        <translation>Nur Schätzungen: Vor der Fertigung muss ein qualifizierter Ingenieur sie prüfen.</translation>
     </message>
     <message>
         <source>0.5° (default)</source>
@@ -12738,7 +12738,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Write the track as</source>
@@ -12797,7 +12797,7 @@
     </message>
     <message>
         <source>&amp;Split into two moves with a stop between</source>
-        <translation>In zwei Hübe mit Halt dazwischen &amp;teilen</translation>
+        <translation>In zwei Bewegungen mit Halt dazwischen &amp;teilen</translation>
     </message>
     <message>
         <source>Every law starts and ends at rest, so the two halves meet at a stop halfway: accelerations about double. Knots keep the curve as it is.</source>
@@ -12837,7 +12837,7 @@
     </message>
     <message>
         <source>Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. Changed on the strip below the torque curve.</source>
-        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3 1/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
     </message>
     <message>
         <source>&amp;Show the schedule</source>
@@ -12879,7 +12879,7 @@
     </message>
     <message>
         <source>Peak</source>
-        <translation>Spitze</translation>
+        <translation>Höchstdruck</translation>
     </message>
     <message>
         <source>Compression</source>
@@ -12899,7 +12899,7 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation>Braucht %1 zum Drehen</translation>
+        <translation>Antriebsbedarf %1</translation>
     </message>
     <message>
         <source>Driven by %1</source>
@@ -12989,7 +12989,7 @@
     </message>
     <message>
         <source>Hide results that equal the baseline</source>
-        <translation>Ergebnisse ausblenden, die denen des Vergleichs gleichen</translation>
+        <translation>Ergebnisse ausblenden, die mit dem Bezugsentwurf übereinstimmen</translation>
     </message>
     <message>
         <source>Shows only results whose names contain these words</source>
@@ -13009,13 +13009,13 @@
     <message numerus="yes">
         <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
         <translation>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
         </translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
     </message>
     <message>
         <source>Differences</source>
@@ -13391,11 +13391,11 @@
     <name>lobewright::ui::KnotFitDialog</name>
     <message>
         <source>Turn a track into knots</source>
-        <translation>Bahn in Stützpunkte wandeln</translation>
+        <translation>Bahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn into &amp;knots</source>
-        <translation>In &amp;Stützpunkte wandeln</translation>
+        <translation>In &amp;Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>As many knots as a tolerance asks</source>
@@ -13407,7 +13407,7 @@
     </message>
     <message>
         <source>Largest difference between the lifts</source>
-        <translation>Größter Unterschied der Hübe</translation>
+        <translation>Größter Unterschied der Wege</translation>
     </message>
     <message>
         <source>Knots of one repetition of the pattern; fewer are easier to pull, more follow more closely</source>
@@ -13447,14 +13447,14 @@
     </message>
     <message>
         <source>%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.</source>
-        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
+        <translation>%1 Stützpunkte. Größte Abweichung: Weg %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::KnotFitPlot</name>
     <message>
         <source>Acceleration before and after, and what is left between the lifts</source>
-        <translation>Beschleunigung vorher und nachher, und was zwischen den Hüben bleibt</translation>
+        <translation>Beschleunigung vorher und nachher und verbleibender Unterschied der Wege</translation>
     </message>
     <message>
         <source>Acceleration</source>
@@ -13478,7 +13478,7 @@
     </message>
     <message>
         <source>Lift error</source>
-        <translation>Hubfehler</translation>
+        <translation>Wegabweichung</translation>
     </message>
 </context>
 <context>
@@ -13552,7 +13552,7 @@
     </message>
     <message>
         <source>%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: acceleration; dotted: jerk, each to one scale in all frames. A bar: the acceleration jumps beside a dwell. Double click: use this law.</source>
-        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Hub; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
+        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Weg; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
     </message>
 </context>
 <context>
@@ -13575,7 +13575,7 @@
     </message>
     <message>
         <source>The segments whose law is exchanged; lifts and spans stay</source>
-        <translation>Die Abschnitte, deren Gesetz getauscht wird; Hübe und Spannen bleiben</translation>
+        <translation>Die Abschnitte, deren Gesetz getauscht wird; Wege und Abschnittswinkel bleiben</translation>
     </message>
     <message>
         <source>s</source>
@@ -13583,7 +13583,7 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>v</source>
@@ -13623,19 +13623,19 @@
     </message>
     <message>
         <source>%1: all rises and returns</source>
-        <translation>%1: alle Steigen und Fallen</translation>
+        <translation>%1: alle Anstiege und Rückgänge</translation>
     </message>
     <message>
         <source>%1: segment %2, rise over %3°</source>
-        <translation>%1: Abschnitt %2, Steigen über %3°</translation>
+        <translation>%1: Abschnitt %2, Anstieg über %3°</translation>
     </message>
     <message>
         <source>%1: segment %2, return over %3°</source>
-        <translation>%1: Abschnitt %2, Fallen über %3°</translation>
+        <translation>%1: Abschnitt %2, Rückgang über %3°</translation>
     </message>
     <message>
         <source>A free-form track takes no law. Below, the laws for the lift and span of its highest rise, %1 over %2°, and that rise itself.</source>
-        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Hub und Spanne ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
+        <translation>Eine frei geformte Bahn folgt keinem Gesetz. Unten die Gesetze für Weg und Abschnittswinkel ihres höchsten Anstiegs, %1 über %2°, und dieser Anstieg selbst.</translation>
     </message>
     <message>
         <source>%1 cannot be used: %2</source>
@@ -13671,7 +13671,7 @@
     </message>
     <message>
         <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, smallest relative radius of curvature anywhere on its width, nominal contact stress and minimum contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitsweg über Einheitsabschnitt; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
+        <translation>Kennwerte für Einheitsweg über Einheitswinkel; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
     </message>
 </context>
 <context>
@@ -13713,7 +13713,7 @@
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
+        <translation>Kurbel mit dem Kolbenhub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
@@ -13733,7 +13733,7 @@
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung, geteilt durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -13752,7 +13752,7 @@
     </message>
     <message>
         <source>%1, by its lift</source>
-        <translation>%1, durch den Hub</translation>
+        <translation>%1, durch den Weg</translation>
     </message>
     <message>
         <source>%1: %2° on the track, %3</source>
@@ -13827,7 +13827,7 @@
     </message>
     <message>
         <source>Fitting…</source>
-        <translation>Ausgleich läuft…</translation>
+        <translation>Anpassung läuft…</translation>
     </message>
     <message>
         <source>%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, root mean square %6.</source>
@@ -13847,7 +13847,7 @@
     </message>
     <message>
         <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
-        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
+        <translation>Eine Tabelle von Winkel in Grad und Weg in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
     </message>
     <message>
         <source>File of the table</source>
@@ -13863,7 +13863,7 @@
     </message>
     <message>
         <source>The tolerance is below what the noise explains, %1: the pattern follows noise.</source>
-        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Das Muster folgt dem Rauschen.</translation>
+        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Die Kurve folgt dem Rauschen.</translation>
     </message>
     <message>
         <source>Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the running speed.</source>
@@ -13874,7 +13874,7 @@
     <name>lobewright::ui::LiftImportPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>residual</source>
@@ -13886,7 +13886,7 @@
     </message>
     <message>
         <source>Table, pattern, acceleration and residual</source>
-        <translation>Tabelle, Muster, Beschleunigung und Abweichung</translation>
+        <translation>Tabelle, Kurve, Beschleunigung und Abweichung</translation>
     </message>
     <message>
         <source>acceleration</source>
@@ -13929,7 +13929,7 @@
     </message>
     <message>
         <source>, at %1° shaft, %2° cycle</source>
-        <translation>, bei %1° Welle, %2° Zyklus</translation>
+        <translation>, bei %1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -13937,7 +13937,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates)</source>
-        <translation>Keine Grenze verletzt</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen)</translation>
     </message>
     <message>
         <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
@@ -13964,7 +13964,7 @@
     </message>
     <message>
         <source>crown</source>
-        <translation>Boden</translation>
+        <translation>Kolbenboden</translation>
     </message>
     <message>
         <source>skirt</source>
@@ -13988,7 +13988,7 @@
     </message>
     <message>
         <source>Crowns come within %1</source>
-        <translation>Kleinster Abstand der Böden %1</translation>
+        <translation>Kleinster Abstand der Kolbenböden %1</translation>
     </message>
     <message>
         <source>, %1 with the adjuster at rest</source>
@@ -14020,7 +14020,7 @@
     </message>
     <message>
         <source>The bore unrolled once around, inlet end above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
-        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Kolbenboden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
@@ -14067,15 +14067,15 @@
     </message>
     <message>
         <source>Share of the revolution off the inlet track</source>
-        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Einlassbahn</translation>
     </message>
     <message>
         <source>Share of the revolution off the exhaust track</source>
-        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop this study; finished points stay</source>
@@ -14091,7 +14091,7 @@
     </message>
     <message>
         <source>a roller is off its track</source>
-        <translation>eine Rolle verlässt ihre Bahn</translation>
+        <translation>eine Rolle ist abgehoben</translation>
     </message>
     <message>
         <source>shaft speed, rpm</source>
@@ -14119,11 +14119,11 @@
     </message>
     <message>
         <source>load by mixture</source>
-        <translation>Last durch Gemisch</translation>
+        <translation>Laststeuerung durch Gemisch</translation>
     </message>
     <message>
         <source>load by supply</source>
-        <translation>Last durch Luftversorgung</translation>
+        <translation>Laststeuerung durch Luftversorgung</translation>
     </message>
     <message>
         <source>at</source>
@@ -14146,11 +14146,11 @@
     <name>lobewright::ui::LobeFactors</name>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>%1 from %2°</source>
@@ -14166,7 +14166,7 @@
     </message>
     <message>
         <source>Rise, return</source>
-        <translation>Steigen, Fallen</translation>
+        <translation>Anstieg, Rückgang</translation>
     </message>
     <message>
         <source>Law</source>
@@ -14174,11 +14174,11 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Span, °</source>
-        <translation>Spanne, °</translation>
+        <translation>Abschnittswinkel, °</translation>
     </message>
     <message>
         <source>Junction</source>
@@ -14190,11 +14190,11 @@
     </message>
     <message>
         <source>Characteristic factors of every rise and return</source>
-        <translation>Kennwerte jedes Steigens und Fallens</translation>
+        <translation>Kennwerte jedes Anstiegs und Rückgangs</translation>
     </message>
     <message>
         <source>For unit lift over unit span: peak velocity C_v, acceleration C_a, jerk C_j (∞ where the acceleration jumps) and velocity × acceleration C_m; beside them the peaks at this speed. Click: go there. Ctrl+C copies.</source>
-        <translation>Für Einheitshub über Einheitsspanne: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
+        <translation>Für Einheitsweg über Einheitswinkel: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzenwerte bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
     </message>
     <message>
         <source>Jumps where segments or knots meet</source>
@@ -14313,7 +14313,7 @@
     </message>
     <message>
         <source>A table of angle and lift becomes knots of a track</source>
-        <translation>Eine Tabelle von Winkel und Hub wird zu Stützpunkten einer Bahn</translation>
+        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -14349,7 +14349,7 @@
     </message>
     <message>
         <source>Turn a track into &amp;knots…</source>
-        <translation>Bahn in S&amp;tützpunkte wandeln…</translation>
+        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -14357,7 +14357,7 @@
     </message>
     <message>
         <source>Any track becomes a free-form one; shows what the fit costs</source>
-        <translation>Jede Bahn wird zur freien Form; zeigt, was der Ausgleich kostet</translation>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
     </message>
     <message>
         <source>&amp;Preferences…</source>
@@ -14421,7 +14421,7 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>F&amp;ull screen</source>
@@ -14625,7 +14625,7 @@
     </message>
     <message>
         <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
     </message>
     <message>
         <source>Write a report</source>
@@ -14641,7 +14641,7 @@
     </message>
     <message>
         <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
-        <translation>Der Gaszyklus dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
     </message>
     <message>
         <source>Computing the torque curve and drawing the pages</source>
@@ -14677,7 +14677,7 @@
     </message>
     <message>
         <source>“%1” is shown behind every plot and result</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
+        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
     </message>
     <message>
         <source>A &amp;sample as baseline</source>
@@ -14769,7 +14769,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop solving; the results stay those of the earlier input</source>
@@ -14837,7 +14837,7 @@
     </message>
     <message>
         <source>From published figures, a duty, a picture, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
     </message>
     <message>
         <source>Mea&amp;sure a picture…</source>
@@ -14876,7 +14876,7 @@
     </message>
     <message>
         <source>A &amp;duty</source>
-        <translation>Eine &amp;Aufgabe</translation>
+        <translation>An&amp;forderungen</translation>
     </message>
     <message>
         <source>A &amp;sample</source>
@@ -14912,7 +14912,7 @@
     </message>
     <message>
         <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
-        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Kolbenhub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
     </message>
 </context>
 <context>
@@ -14966,23 +14966,23 @@
     </message>
     <message>
         <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Hub wird so genau wie möglich übernommen.</translation>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
     </message>
     <message>
         <source>To knots…</source>
-        <translation>Wandeln…</translation>
+        <translation>Umwandeln…</translation>
     </message>
     <message>
         <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Hub, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
     </message>
     <message>
         <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte wandeln</translation>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte wandeln</translation>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>“%1” is not a number; the value stays as it was.</source>
@@ -14994,11 +14994,11 @@
     </message>
     <message>
         <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Nothing is called “%1”, nor explained by these words.</source>
@@ -15099,7 +15099,7 @@
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -15107,7 +15107,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Back to all panes</source>
@@ -15235,7 +15235,7 @@
     </message>
     <message>
         <source>Pause</source>
-        <translation>Halt</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -15251,11 +15251,11 @@
     </message>
     <message>
         <source>Cycle %1°</source>
-        <translation>Zyklus %1°</translation>
+        <translation>Arbeitsspiel %1°</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre of cylinder 1</source>
-        <translation>Zykluswinkel ab dem inneren Totpunkt von Zylinder 1</translation>
+        <translation>Winkel im Arbeitsspiel ab dem inneren Totpunkt von Zylinder 1</translation>
     </message>
     <message>
         <source>Slow motion</source>
@@ -15275,7 +15275,7 @@
     </message>
     <message>
         <source>Play</source>
-        <translation>Start</translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Stop the shaft</source>
@@ -15306,7 +15306,7 @@
     <name>lobewright::ui::PortPlot</name>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>, %1 ms</source>
@@ -15322,7 +15322,7 @@
     </message>
     <message>
         <source>Geometric area that the piston uncovers, all rows of one side.</source>
-        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
+        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen einer Seite.</translation>
     </message>
     <message>
         <source>Inlet ports</source>
@@ -15346,7 +15346,7 @@
     </message>
     <message>
         <source>From exhaust opens to inlet opens.</source>
-        <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
+        <translation>Von „Auslass öffnet“ bis „Einlass öffnet“.</translation>
     </message>
     <message>
         <source>Inlet and exhaust open.</source>
@@ -15354,15 +15354,15 @@
     </message>
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
-        <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
+        <translation>Von „Auslass schließt“ bis „Einlass schließt“; negativ, wenn der Auslass zuletzt schließt.</translation>
     </message>
     <message>
         <source>Baseline over c&amp;ycle degrees</source>
-        <translation>Bezug über &amp;Zyklusgrad</translation>
+        <translation>Bezug über &amp;Grad des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Aligns both engines by cycle degrees, whatever their numbers of lobes</source>
-        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
+        <translation>Legt gleiche Winkel im Arbeitsspiel beider Motoren übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
     <message>
         <source> (was %1)</source>
@@ -15373,19 +15373,19 @@
     <name>lobewright::ui::PositionPlot</name>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here prescribes its slope.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so gibt das seine Steigung vor.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here moves its lift until the acceleration follows.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Hub, bis die Beschleunigung folgt.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so verschiebt sich sein Weg, bis die Beschleunigung folgt.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl.</translation>
     </message>
     <message>
         <source>Lift only</source>
-        <translation>Nur Hub</translation>
+        <translation>Nur Weg</translation>
     </message>
     <message>
         <source>Velocity</source>
@@ -15405,7 +15405,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Inward travel y of the piston from its outer dead centre.</source>
@@ -15480,11 +15480,11 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>Light or dark ground for the whole program.</source>
-        <translation>Heller oder dunkler Grund für das ganze Programm.</translation>
+        <translation>Heller oder dunkler Hintergrund für das ganze Programm.</translation>
     </message>
     <message>
         <source>As the system</source>
@@ -15552,11 +15552,11 @@
     </message>
     <message>
         <source>&amp;Processor threads</source>
-        <translation>&amp;Prozessorfäden</translation>
+        <translation>&amp;Prozessor-Threads</translation>
     </message>
     <message>
         <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
-        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+        <translation>Höchstzahl der Threads, die Drehzahlläufe, Kennfelder und Vergleiche nutzen dürfen.</translation>
     </message>
     <message>
         <source>all</source>
@@ -15599,7 +15599,7 @@
     </message>
     <message>
         <source>Show the &amp;whole cycle</source>
-        <translation>&amp;Ganzen Zyklus zeigen</translation>
+        <translation>&amp;Ganzes Arbeitsspiel zeigen</translation>
     </message>
     <message>
         <source>%1, baseline</source>
@@ -15653,7 +15653,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Scatter of manufacture</source>
@@ -15669,7 +15669,7 @@
     </message>
     <message>
         <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
     <message>
         <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
@@ -15840,7 +15840,7 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
     </message>
     <message>
         <source>Compare…</source>
@@ -15875,7 +15875,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::ScheduleCanvas</name>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>%1 against speed</source>
@@ -16098,7 +16098,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>brake torque</source>
@@ -16183,7 +16183,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Shaft %1, cycle %2</source>
-        <translation>Welle %1, Zyklus %2</translation>
+        <translation>Welle %1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>Cylinder %1 of %2, gap %3</source>
@@ -16195,11 +16195,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>
-        <translation>Einlassreihe %1, innere Kante</translation>
+        <translation>Einlassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>Exhaust port row %1, inner edge</source>
-        <translation>Auslassreihe %1, innere Kante</translation>
+        <translation>Auslassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>edge</source>
@@ -16274,7 +16274,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Make it the baseline, behind every plot and result</source>
-        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
+        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Ergebnis machen</translation>
     </message>
     <message>
         <source>Restore</source>
@@ -16380,7 +16380,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StageStrip</name>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>No design to draw yet</source>
@@ -16399,11 +16399,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>nominal contact stress</source>
-        <translation>Nennpressung</translation>
+        <translation>nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
-        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe.</translation>
+        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe für die Fertigung.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -16450,7 +16450,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StudentWalk</name>
     <message>
         <source>Walk through one cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -16470,7 +16470,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One cycle, step by step</source>
-        <translation>Ein Zyklus, Schritt für Schritt</translation>
+        <translation>Ein Arbeitsspiel, Schritt für Schritt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -16490,7 +16490,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
-        <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
+        <translation>„Weiter“ dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
     </message>
     <message>
         <source>&amp;Tasks</source>
@@ -16654,15 +16654,15 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No compression: the supply pressure is at or below ambient, so it needs no power.</source>
-        <translation>Keine Verdichtung: Der Versorgungsdruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
+        <translation>Keine Verdichtung: Der Ladedruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 fehlen in jedem effektiven Wert.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 sind in keinem effektiven Wert abgezogen.</translation>
     </message>
     <message>
         <source>The shaft pays %1, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
+        <translation>Die Welle bringt %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
     <message>
         <source>Air path</source>
@@ -16670,7 +16670,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The gas cycle could not be solved.</source>
-        <translation>Der Gaswechsel konnte nicht gelöst werden.</translation>
+        <translation>Der Kreisprozess konnte nicht gelöst werden.</translation>
     </message>
     <message>
         <source>was %1</source>
@@ -16720,7 +16720,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>× %1
@@ -16732,11 +16732,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>the exhaust pays</source>
-        <translation>das Abgas bezahlt</translation>
+        <translation>vom Abgas aufgebracht</translation>
     </message>
     <message>
         <source>the shaft pays</source>
-        <translation>die Welle bezahlt</translation>
+        <translation>von der Welle aufgebracht</translation>
     </message>
     <message>
         <source>Exhaust plenum</source>
@@ -16762,11 +16762,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>The exhaust pays %1 for the compressor and %2 for its bearings.</source>
-        <translation>Das Abgas bezahlt %1 für den Verdichter und %2 für seine Lager.</translation>
+        <translation>Das Abgas bringt %1 für den Verdichter und %2 für seine Lager auf.</translation>
     </message>
     <message>
         <source>The turbocharger does not sustain itself at this speed: its wheel idles.</source>
@@ -16774,7 +16774,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
+        <translation>Die Welle bringt %1 für das Gebläse auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
 </context>
 <context>
@@ -16841,7 +16841,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
-        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+        <translation>Drehen Sie die Welle: Ziehen Sie an einer Zeichnung oder benutzen Sie die Leiste unten oder die Pfeiltasten.</translation>
     </message>
     <message>
         <source>&amp;Here</source>
@@ -16865,7 +16865,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Solving…</source>
-        <translation>Löst…</translation>
+        <translation>Wird gerechnet…</translation>
     </message>
     <message>
         <source>shaft at %1</source>
@@ -16958,11 +16958,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, shaft degrees below them; spans in the middle with shaft degrees in brackets. Point at the letters of an event to have them spelt out. Drag to turn the shaft.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Grad des Arbeitsspiels ab dem inneren Totpunkt, darunter Wellengrad; in der Mitte die Dauern mit Wellengrad in Klammern. Zeigen Sie auf die Buchstaben eines Ereignisses, dann werden sie ausgeschrieben. Ziehen dreht die Welle.</translation>
     </message>
     <message>
         <source>%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft</source>
-        <translation>%1: %2, bei %3° des Zyklus ab innerem Totpunkt, %4° der Welle</translation>
+        <translation>%1: %2, bei %3° des Arbeitsspiels ab innerem Totpunkt, %4° der Welle</translation>
     </message>
     <message>
         <source>event</source>
@@ -16974,7 +16974,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °</source>
-        <translation>Zykluswinkel, °</translation>
+        <translation>Winkel im Arbeitsspiel, °</translation>
     </message>
     <message>
         <source>shaft angle, °, baseline</source>
@@ -16982,7 +16982,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °, baseline</source>
-        <translation>Zykluswinkel, °, Bezug</translation>
+        <translation>Winkel im Arbeitsspiel, °, Bezug</translation>
     </message>
     <message>
         <source>%1° (%2°)</source>
@@ -17060,7 +17060,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 %3, peak to peak %2 %3</source>
-        <translation>Mittel %1 %3, Spitze zu Spitze %2 %3</translation>
+        <translation>Mittel %1 %3, Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>, ripple %1</source>
@@ -17088,11 +17088,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
-        <translation>Mittel %1 (Welle %4), Spanne %2 %3</translation>
+        <translation>Mittel %1 (Welle %4), Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
-        <translation>Mittel %1 %3 (eine Rolle hebt ab), Spanne %2 %3</translation>
+        <translation>Mittel %1 %3 (eine Rolle hat abgehoben), Spitze-Spitze %2 %3</translation>
     </message>
 </context>
 <context>
@@ -17103,7 +17103,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
 </context>
 <context>
@@ -17134,7 +17134,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
-        <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+        <translation>%1: %2, bei %3° der Welle, %4° des Arbeitsspiels</translation>
     </message>
     <message>
         <source>bands</source>
@@ -17172,11 +17172,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>inner edge</source>
-        <translation>Innenrand</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>outer edge</source>
-        <translation>Außenrand</translation>
+        <translation>Außenkante</translation>
     </message>
     <message>
         <source>middle</source>
@@ -17184,11 +17184,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Weg oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; mit Umschalt fein. Doppelklick auf einen Punkt gibt einen genauen Wert ein, auf die Kurve einer Bahn mit Stützpunkten setzt er dort einen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Mausrad.</translation>
     </message>
     <message>
         <source>%1 (same pattern)</source>
-        <translation>%1 (gleiche Form)</translation>
+        <translation>%1 (gleiche Kurve)</translation>
     </message>
     <message>
         <source>: pressure angle up to %1 at the middle</source>
@@ -17200,7 +17200,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>, relative radius down to %1 at %2</source>
-        <translation>, Ersatzradius bis hinab zu %1: %2</translation>
+        <translation>, Ersatzkrümmungsradius bis hinab zu %1: %2</translation>
     </message>
     <message>
         <source>: angle %1 (middle)</source>
@@ -17251,7 +17251,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Walk through a cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>Timing diagram</source>
@@ -17339,7 +17339,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Plot of the stage</source>
@@ -17362,11 +17362,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
-        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
+        <translation>Geschwindigkeit der Bahnoberfläche gegen die Rollenoberfläche, quer zur Rollenachse und längs; ohne Schlupf rollt die Rolle nur in ihrer Mitte und nur quer zur Achse.</translation>
     </message>
     <message>
         <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
-        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
+        <translation>Nominelle Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
     </message>
     <message>
         <source>inner edge</source>
@@ -17477,7 +17477,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind als die der Spalten.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -17485,7 +17485,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>To the previous result (Alt+Left)</source>
-        <translation>Zum Kennwert davor (Alt+Links)</translation>
+        <translation>Zum vorigen Ergebnis (Alt+Links)</translation>
     </message>
     <message>
         <source>Close</source>
@@ -17493,7 +17493,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Only the list of results</source>
-        <translation>Nur die Liste der Kennwerte</translation>
+        <translation>Nur die Liste der Ergebnisse</translation>
     </message>
     <message>
         <source>Working of the result</source>
@@ -17505,11 +17505,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>It is taken directly from the solver: there is no formula to evaluate.</source>
-        <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
+        <translation>Das Ergebnis kommt unmittelbar vom Löser: Es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. This design changes too sharply for the step of the channels; the result itself comes from the solver, whose steps are finer.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Dieser Entwurf ändert sich für die Schrittweite der Spalten zu schnell; das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind.</translation>
     </message>
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
