@@ -151,7 +151,7 @@ Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
         if (!figure) {
             return Problem{"", Message(LW_TEXT("there is no figure \"%1\""), name)};
         }
-        columns.push_back({name, figure->label, figure->unit});
+        columns.push_back({name, figure->label, figure->symbolOfUnit()});
     }
     return columns;
 }

@@ -74,7 +74,7 @@ void addSymmetricTiming(CheckList& list, const ports::PortTiming& timing) {
                               "a valve in the exhaust, would close it earlier."),
                       Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
               late, 0.0, &in::shaftDegrees, "/mechanism/arrangement", cycle.exhaustCloses,
-              "after_charge_deg"});
+              QuantityId{"after_charge", &in::shaftDegrees}});
 }
 
 } // namespace
@@ -108,7 +108,7 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
                              "more exhaust lead or a lower exhaust port turns the order round."),
                      Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
                  late, 0.0, &in::shaftDegrees, "/mechanism/exhaust_lead_deg", cycle.exhaustCloses,
-                 "after_charge_deg"});
+                 QuantityId{"after_charge", &in::shaftDegrees}});
             break;
         }
     }
@@ -121,7 +121,7 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
         std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
     list.atMost({"mean-piston-speed", LW_TEXT("Mean piston speed"), &in::metrePerSecond,
                  "/running/speed_rpm", LW_TEXT("less speed, stroke or lobes"), std::nullopt,
-                 "mean_piston_speed_inlet_m_per_s"},
+                 QuantityId{"mean_piston_speed", &in::metrePerSecond, End::inlet}},
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
@@ -144,7 +144,8 @@ void addLostFuel(CheckList& list, const gas::CycleSolution& gas, const design::D
                               "is taken in again and counts once. Fuel injected after the ports "
                               "have closed is not lost."),
                       Amount(lost, in::percent, 3)),
-              100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt, "fuel_lost_share"});
+              100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt,
+              QuantityId{"fuel_lost_share"}});
 }
 
 } // namespace
@@ -165,14 +166,14 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
     const auto& limits = design.limits;
     list.atMost({"peak-pressure", LW_TEXT("Peak pressure"), &in::bar, "/mechanism/clearance_mm",
                  LW_TEXT("more clearance, a later or longer burn, or less supply pressure"),
-                 worst->peakPressureAngle, "peak_pressure_bar"},
+                 worst->peakPressureAngle, QuantityId{"peak_pressure", &in::bar}},
                 worst->peakPressure / units::bar,
                 {limits.peakPressure.warning / units::bar, limits.peakPressure.error / units::bar});
     for (const auto& cycle : gas->cycles) {
         if (cycle.knockIntegral && *cycle.knockIntegral > limits.knockIntegral.warning) {
             list.atMost({"knock", LW_TEXT("Knock integral"), &in::pure, "/gas/burn/start_deg",
                          LW_TEXT("a later burn, less compression or a cooler supply"),
-                         cycle.knockAngle, "knock_integral"},
+                         cycle.knockAngle, QuantityId{"knock_integral"}},
                         *cycle.knockIntegral, limits.knockIntegral);
             break;
         }
@@ -189,7 +190,8 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   Message(LW_TEXT("Supply power not counted: %1 would be needed to charge the "
                                   "reservoir; every brake value is that much too kind."),
                           Amount(gas->supplyPower, in::kW, 3)),
-                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt, "supply_power_kW"});
+                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt,
+                  QuantityId{"supply_power", &in::kW}});
     }
 }
 

@@ -74,7 +74,7 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
     const PulledOff worst = worstPull(results, end);
     list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
               fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
-              fmt::format("lowest_contact_force_{}_N", name(end)), end});
+              QuantityId{"lowest_contact_force", &in::N, end}, end});
 }
 
 /// An engine has to pass the speeds below its running speed when it starts.
@@ -129,7 +129,7 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
              "/friction/guide_coefficient",
              LW_TEXT(
                  "a flatter pressure angle, a longer guide or less friction keeps the piston free"),
-             margin.theta, fmt::format("guide_bracket_{}", name(end)), end},
+             margin.theta, QuantityId{"guide_bracket", &in::pure, end}, end},
             margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);

@@ -78,7 +78,7 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
         }
         Working working{.figure = figure.name,
                         .symbol = "A",
-                        .unit = figure.unit,
+                        .unit = figure.symbolOfUnit(),
                         .value = *figure.value,
                         .source =
                             LW_TEXT("Rectangles less what rounding the corners takes, all rows.")};
