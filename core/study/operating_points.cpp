@@ -1,5 +1,6 @@
 #include "core/study/operating_points.h"
 
+#include "core/study/beyond_limits.h"
 #include "core/study/line.h"
 
 #include <fmt/format.h>
@@ -98,6 +99,8 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
     }
     if (const auto* why = unsolvedGas(*solved)) {
         point.failure = why->message;
+    } else {
+        point.beyond = beyondLimits(*solved);
     }
     start = solved->gas ? solved->gas->start : nullptr;
     if (!lent || !lent->gas) {
