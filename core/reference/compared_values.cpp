@@ -34,13 +34,13 @@ std::vector<ComparedColumn> geometryColumns() {
         {"displacement_cm3", LW_TEXT("Displacement"), "cm³", units::cubicCentimetre, true,
          [](const V& v) { return v.cylinders * v.sweptVolume; }},
         {"power_strokes_per_cylinder_and_turn",
-         LW_TEXT("Power strokes, a cylinder and output turn"), "", 1.0, false,
+         LW_TEXT("Power strokes per cylinder and output revolution"), "", 1.0, false,
          [](const V& v) { return v.cyclesPerTurn * v.crankSpeed / v.outputSpeed; }},
-        {"power_strokes_per_turn", LW_TEXT("Power strokes, an output turn"), "", 1.0, true,
+        {"power_strokes_per_turn", LW_TEXT("Power strokes per output revolution"), "", 1.0, true,
          [](const V& v) { return v.cyclesPerSecond() * units::turn / v.outputSpeed; }},
-        {"power_strokes_per_s", LW_TEXT("Power strokes, a second"), "1/s", 1.0, true,
+        {"power_strokes_per_s", LW_TEXT("Power strokes per second"), "1/s", 1.0, true,
          [](const V& v) { return v.cyclesPerSecond(); }},
-        {"displaced_volume_L_per_s", LW_TEXT("Displaced volume, a second"), "L/s", litre, true,
+        {"displaced_volume_L_per_s", LW_TEXT("Volume displaced per second"), "L/s", litre, true,
          [](const V& v) { return v.cyclesPerSecond() * v.sweptVolume; }},
         {"bore_mm", LW_TEXT("Bore"), "mm", units::millimetre, false,
          [](const V& v) { return v.bore; }},
@@ -75,8 +75,8 @@ std::vector<ComparedColumn> pressureColumns() {
         return column;
     };
     return {
-        {"burn_start_deg", LW_TEXT("Start of burn, degrees of a reciprocation"), "°", units::degree,
-         false, [](const V& v) { return v.burnStart; }},
+        {"burn_start_deg", LW_TEXT("Start of combustion, degrees of a reciprocation"), "°",
+         units::degree, false, [](const V& v) { return v.burnStart; }},
         pressure("imep_bar", LW_TEXT("Indicated mean effective pressure"), &V::imep),
         friction("fmep_ring_bar", LW_TEXT("Friction of the piston rings"), &V::fmepRing),
         friction("fmep_guide_bar", LW_TEXT("Friction of guides or skirts"), &V::fmepGuide),
@@ -105,8 +105,9 @@ std::vector<ComparedColumn> gasColumns() {
                               1.0,  false, [member](const V& v) { return v.mean(member); }};
     };
     return {
-        cycle("indicated_efficiency", LW_TEXT("Indicated efficiency"), &F::indicatedEfficiency),
-        {"brake_efficiency", LW_TEXT("Brake efficiency"), "", 1.0, false,
+        cycle("indicated_efficiency", LW_TEXT("Indicated thermal efficiency"),
+              &F::indicatedEfficiency),
+        {"brake_efficiency", LW_TEXT("Brake thermal efficiency"), "", 1.0, false,
          [](const V& v) -> std::optional<double> {
              const double heat = v.mean(&F::fuelHeat);
              return heat > 0.0 ? std::optional(v.bmep() * v.sweptVolume / heat) : std::nullopt;
@@ -178,11 +179,10 @@ void addWeighing(std::vector<solution::Figure>& figures, const ComparedValues* v
     auto added =
         figure("friction_added_share",
                LW_TEXT("Friction added against the four-stroke, share of the fuel heat"), "");
-    auto weighed =
-        figure("heat_kept_less_friction_share",
-               LW_TEXT("Work from the heat kept, at the indicated efficiency, less friction "
-                       "added"),
-               "");
+    auto weighed = figure("heat_kept_less_friction_share",
+                          LW_TEXT("Work gained from the heat kept, at the indicated thermal "
+                                  "efficiency, less added friction"),
+                          "");
     if (values != nullptr && reference != nullptr &&
         values->mean(&gas::CycleFigures::fuelHeat) > 0.0) {
         kept.value = reference->wallHeatShare() - values->wallHeatShare();
@@ -235,7 +235,7 @@ double ComparedValues::frictionShare() const {
 std::vector<solution::Figure> comparedFigures(const ComparedValues& values, double scale,
                                               const ComparedValues* reference) {
     std::vector<solution::Figure> figures;
-    auto enlarged = figure("enlarged_by", LW_TEXT("Enlarged by equal cylinders, times"), "");
+    auto enlarged = figure("enlarged_by", LW_TEXT("Enlargement by equal cylinders, factor"), "");
     enlarged.value = scale;
     figures.push_back(enlarged);
     for (const ComparedColumn& column : columns()) {
@@ -255,7 +255,7 @@ std::vector<solution::Figure> comparedFigures(const ComparedValues& values, doub
 
 std::vector<solution::Figure> absentFigures(const Message& note) {
     std::vector<solution::Figure> figures = {
-        figure("enlarged_by", LW_TEXT("Enlarged by equal cylinders, times"), "")};
+        figure("enlarged_by", LW_TEXT("Enlargement by equal cylinders, factor"), "")};
     for (const ComparedColumn& column : columns()) {
         figures.push_back(figure(column.name, column.label, column.unit));
     }

@@ -46,8 +46,9 @@ QString cautions() {
                      "implied; correlations, discharge coefficients and scavenging models are "
                      "good to perhaps ±10 to 20 %.") +
            QStringLiteral("</p><p>") +
-           Words::tr("Contact figures are nominal: they compare designs and never release one to "
-                     "build. Have a qualified engineer review the design before metal is cut.") +
+           Words::tr(
+               "Contact figures are nominal: they compare designs and never release one for "
+               "manufacture. Have a qualified engineer review the design before metal is cut.") +
            QStringLiteral("</p><p>") +
            Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
                      "pressure, fuel, hydrogen and rotating machinery apply. First runs: behind "

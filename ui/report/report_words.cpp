@@ -338,8 +338,8 @@ std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& s
 std::vector<QString> cautionTexts() {
     return {Words::tr("Everything in this report is an estimate. No fitness for manufacture or use "
                       "is implied."),
-            Words::tr("Contact figures are nominal: they compare designs and never release one to "
-                      "build."),
+            Words::tr("Contact figures are nominal: they compare designs and never release one for "
+                      "manufacture."),
             Words::tr("Have a qualified engineer review the design before metal is cut."),
             Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
                       "pressure, fuel, hydrogen and rotating machinery apply."),

@@ -78,7 +78,7 @@ void addThrustLife(CheckList& list, const StageResults& results) {
     if (life) {
         list.atLeast({"thrust-bearing-life", LW_TEXT("Rating life of the thrust bearing"),
                       &in::hours, "/thrust_bearing/dynamic_rating_kN",
-                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
+                      LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
                       "thrust_bearing_life_h"},
                      *life / 3600.0, {limit.warning / 3600.0, limit.error / 3600.0});
     }
@@ -94,7 +94,7 @@ void addDutyChecks(CheckList& list, const StageResults& results) {
     addThrustLife(list, results);
     if (!results.design.rollerBearing.dynamicRating) {
         list.add({"roller-life-unknown", Severity::remark,
-                  LW_TEXT("The life of the roller bearings is not judged: the design gives no "
+                  LW_TEXT("The life of the roller bearings is not checked: the design gives no "
                           "dynamic rating."),
                   0.0, 0.0, &in::pure, "/roller_bearing/dynamic_rating_kN"});
     }

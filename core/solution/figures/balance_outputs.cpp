@@ -27,19 +27,20 @@ void addOrders(FigureList& list, const std::string& key, const Message& label,
 
 void addRemedy(FigureList& list, const balance::Remedy& remedy) {
     list.add("shaking_residual",
-             LW_TEXT("Axial force left, one cylinder, share of the inlet piston's"), "",
+             LW_TEXT("Residual axial force of one cylinder, share of the inlet piston's"), "",
              remedy.residual);
     list.add("best_exhaust_mass_kg",
              LW_TEXT("Exhaust piston mass that leaves the least axial force"), "kg",
              remedy.exhaustMass);
-    list.add("best_exhaust_mass_residual", LW_TEXT("Axial force left with that mass"), "",
+    list.add("best_exhaust_mass_residual", LW_TEXT("Residual axial force with that mass"), "",
              remedy.massResidual);
     list.add("best_exhaust_lead_deg", LW_TEXT("Exhaust lead that leaves the least axial force"),
              "shaft °", remedy.exhaustLead / units::degree);
-    list.add("best_exhaust_lead_residual", LW_TEXT("Axial force left with that lead"), "",
+    list.add("best_exhaust_lead_residual", LW_TEXT("Residual axial force with that lead"), "",
              remedy.leadResidual);
-    list.add("both_residual", LW_TEXT("Axial force left with that lead and the best mass for it"),
-             "", remedy.bothResidual);
+    list.add("both_residual",
+             LW_TEXT("Residual axial force with that lead and the best mass for it"), "",
+             remedy.bothResidual);
 }
 
 } // namespace
@@ -68,7 +69,8 @@ void addShakingFigures(FigureList& list, const balance::Balance& balance) {
     list.add("rocking_moment_peak_Nm", LW_TEXT("Largest rocking moment"), "N·m",
              balance.highestMoment);
     list.add("piston_inertia_force_peak_N",
-             LW_TEXT("Largest inertia force of one piston, to compare"), "N", balance.pistonForce);
+             LW_TEXT("Largest inertia force of one piston, for comparison"), "N",
+             balance.pistonForce);
 }
 
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
@@ -87,13 +89,13 @@ void addBalanceFigures(FigureList& list, const balance::Balance& balance,
     if (!results.pair().mechanism().isOneSided()) {
         addRemedy(list, balance.remedy);
     }
-    list.add("energy_fluctuation_J", LW_TEXT("Energy stored and given back within a turn"), "J",
+    list.add("energy_fluctuation_J", LW_TEXT("Energy fluctuation within a revolution"), "J",
              balance.energy.energy);
     list.add("coefficient_of_fluctuation", LW_TEXT("Coefficient of speed fluctuation"), "",
              balance.fluctuation, LW_TEXT("no inertia is given"));
     for (const int percent : {1, 2, 5}) {
         list.add(fmt::format("inertia_for_{}_percent_kg_m2", percent),
-                 Message(LW_TEXT("Inertia for a speed fluctuation of %1"),
+                 Message(LW_TEXT("Moment of inertia for a speed fluctuation of %1"),
                          asTyped(percent, in::percent)),
                  "kg·m²",
                  balance::inertiaFor(balance.energy.energy, 0.01 * percent, results.omega()));

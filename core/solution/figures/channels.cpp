@@ -60,7 +60,7 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
         [&](const Lift& l) { return track::contactAngle(l, radius); }, units::degree);
     addBoth(
         "relative_radius_", "_mm",
-        LW_TEXT("Relative radius of roller and track at the pitch radius"), "R", "mm",
+        LW_TEXT("Relative radius of curvature of roller and track at the pitch radius"), "R", "mm",
         [&](const Lift& l) {
             return track::relativeRadius(l, radius, pair.mechanism().roller.radius,
                                          track::Flank::push);

@@ -23,9 +23,9 @@ std::optional<double> valueOf(const std::optional<contact::Place>& place, double
     return place ? std::optional(place->value / unit) : std::nullopt;
 }
 
-constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact pressure at the inner edge"),
-                                 LW_TEXT("Nominal contact pressure at the middle"),
-                                 LW_TEXT("Nominal contact pressure at the outer edge")};
+constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact stress at the inner edge"),
+                                 LW_TEXT("Nominal contact stress at the middle"),
+                                 LW_TEXT("Nominal contact stress at the outer edge")};
 constexpr TextId halfWidthAt[] = {LW_TEXT("Half-width of the contact at the inner edge"),
                                   LW_TEXT("Half-width of the contact at the middle"),
                                   LW_TEXT("Half-width of the contact at the outer edge")};
@@ -49,8 +49,8 @@ void addLife(FigureList& list, End end, const contact::RollerLife& life) {
     list.add("roller_equivalent_load_" + side + "_N",
              ofSide(LW_TEXT("Equivalent load of the roller bearing"), end), "N",
              life.equivalentLoad);
-    list.add("roller_speed_" + side + "_rpm", ofSide(LW_TEXT("Mean speed of the roller"), end),
-             "1/min", life.meanSpeed / units::revPerMinute);
+    list.add("roller_speed_" + side + "_rpm", ofSide(LW_TEXT("Mean roller speed"), end), "1/min",
+             life.meanSpeed / units::revPerMinute);
     list.add("roller_life_" + side + "_h",
              ofSide(LW_TEXT("Rating life of the roller bearing"), end), "h",
              life.life ? std::optional(*life.life / 3600.0) : std::nullopt, noC);
@@ -68,7 +68,7 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     const std::string side = name(end);
     const TextId why = LW_TEXT("the roller never presses on its track");
     list.add("peak_contact_pressure_" + side + "_MPa",
-             ofSide(LW_TEXT("Nominal peak contact pressure"), end), "MPa",
+             ofSide(LW_TEXT("Peak nominal contact stress"), end), "MPa",
              valueOf(track.highestPressure, units::megapascal), why);
     list.add("deepest_shear_" + side + "_MPa",
              ofSide(LW_TEXT("Maximum subsurface shear stress"), end), "MPa",
@@ -76,10 +76,10 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     list.add("shear_depth_" + side + "_mm",
              ofSide(LW_TEXT("Depth of the maximum shear stress"), end), "mm",
              track.highestShearDepth / units::millimetre);
-    list.add("contact_safety_" + side, ofSide(LW_TEXT("Nominal contact safety"), end), "",
+    list.add("contact_safety_" + side, ofSide(LW_TEXT("Pitting safety factor (nominal)"), end), "",
              track.safety, why);
-    list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Thinnest oil film"), end), "µm",
-             valueOf(track.lowestFilm, units::micrometre), why);
+    list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Smallest oil film thickness"), end),
+             "µm", valueOf(track.lowestFilm, units::micrometre), why);
     list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end),
              "", valueOf(track.lowestFilmRatio), why);
     list.add("highest_slip_" + side + "_m_per_s",
@@ -90,8 +90,8 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     list.add("truncation_" + side, ofSide(LW_TEXT("Contact ellipse over the loaded width"), end),
              "", track.truncation, LW_TEXT("the roller is not crowned"));
     list.add("roller_passes_per_hour_" + side,
-             ofSide(LW_TEXT("Rollers over each point of the track"), end), "1/h",
-             track.passesPerHour);
+             ofSide(LW_TEXT("Roller passes over each point of the track per revolution"), end),
+             "1/h", track.passesPerHour);
     addLife(list, end, track.life);
 }
 
@@ -99,27 +99,26 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
                            const design::Limits& limits) {
     const std::string side = name(end);
     if (track.safety && track.highestPressure) {
-        list.atLeast(
-            {"contact-stress",
-             Message(LW_TEXT("%1 (at the %2)"), ofSide(LW_TEXT("Nominal contact safety"), end),
-                     word(track.highestPressure->station)),
-             &in::pure, "/mechanism/roller/width_mm",
-             LW_TEXT(
-                 "a wider or larger roller, a gentler crest or a harder track lowers the stress"),
-             track.highestPressure->theta, "contact_safety_" + side, end},
-            *track.safety, limits.contactSafety);
+        list.atLeast({"contact-stress",
+                      Message(LW_TEXT("%1 (at the %2)"),
+                              ofSide(LW_TEXT("Pitting safety factor (nominal)"), end),
+                              word(track.highestPressure->station)),
+                      &in::pure, "/mechanism/roller/width_mm",
+                      LW_TEXT("use a wider or larger roller, a flatter crest or a harder track"),
+                      track.highestPressure->theta, "contact_safety_" + side, end},
+                     *track.safety, limits.contactSafety);
     }
     if (track.lowestFilmRatio) {
         list.atLeast({"film", ofSide(LW_TEXT("Specific film thickness Λ"), end), &in::pure,
                       "/lubricant/viscosity_Pa_s",
-                      LW_TEXT("thicker oil, smoother surfaces or more speed thickens the film"),
+                      LW_TEXT("use a more viscous oil or smoother surfaces, or raise the speed"),
                       track.lowestFilmRatio->theta, "lowest_film_ratio_" + side, end},
                      track.lowestFilmRatio->value, limits.filmRatio);
     }
     if (track.life.life) {
         list.atLeast({"roller-life", ofSide(LW_TEXT("Rating life of the roller bearing"), end),
                       &in::hours, "/roller_bearing/dynamic_rating_kN",
-                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
+                      LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
                       "roller_life_" + side + "_h", end},
                      *track.life.life / 3600.0,
                      {limits.rollerLife.warning / 3600.0, limits.rollerLife.error / 3600.0});
@@ -130,7 +129,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
              Severity::warning,
              Message(
                  LW_TEXT("%1 is %2 times as long as the loaded width, so the roller's edges carry "
-                         "more than shown: a smaller crown radius or a wider roller cures it."),
+                         "more than shown: use a smaller crown radius or a wider roller."),
                  ofSide(LW_TEXT("The contact ellipse"), end), number(*track.truncation, 3)),
              *track.truncation,
              1.0,
@@ -148,7 +147,7 @@ void addContactChannels(ChannelList& list, const contact::Contact& contact,
                         const mechanism::OpposedPair& pair) {
     for (const End end : pair.pistons()) {
         list.add(std::string("contact_pressure_") + name(end) + "_MPa",
-                 ofSide(LW_TEXT("Nominal contact pressure"), end), "p₀", "MPa",
+                 ofSide(LW_TEXT("Nominal contact stress"), end), "p₀", "MPa",
                  contact.track[end].peakPressure, units::megapascal);
     }
     for (const End end : pair.pistons()) {

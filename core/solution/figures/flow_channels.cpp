@@ -33,7 +33,7 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
     const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
                              hasWheel ? results.gas->compressor->wheelSpeed
                                       : gas::gearedSpeed(supply, results.omega()));
-    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
+    list.add("compression_work_kJ_per_kg", LW_TEXT("Specific work of compressing the supply"), "Δh",
              "kJ/kg", pressure.unaryExpr([&](double p) {
                  if (!hasWheel) {
                      return gas::compress(supply, gas::dryAir(), p).work;
@@ -52,9 +52,9 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
 
 void addFlowChannels(ChannelList& list, const StageResults& results) {
     const gas::GasFlows flows = flowsOf(results);
-    list.add("supply_pressure_bar", LW_TEXT("Pressure before the inlet ports"), "p", "bar",
+    list.add("supply_pressure_bar", LW_TEXT("Supply pressure at the inlet ports"), "p", "bar",
              flows.supplyPressure, units::bar);
-    list.add("supply_temperature_K", LW_TEXT("Temperature before the inlet ports"), "T", "K",
+    list.add("supply_temperature_K", LW_TEXT("Supply temperature at the inlet ports"), "T", "K",
              flows.supplyTemperature);
     addCompression(list, results, flows.supplyPressure);
     list.add("inlet_flow_g_per_s", LW_TEXT("Flow through the inlet ports, inward"), "ṁ", "g/s",
@@ -82,7 +82,7 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
         list.add("exhaust_plenum_temperature_K", LW_TEXT("Temperature in the exhaust plenum"), "T",
                  "K", flows.exhaustTemperature);
     }
-    list.add("unburnt_temperature_K", LW_TEXT("Temperature ahead of the flame"), "T", "K",
+    list.add("unburnt_temperature_K", LW_TEXT("Temperature of the unburnt gas"), "T", "K",
              flows.unburntTemperature);
 }
 

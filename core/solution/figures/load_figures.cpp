@@ -49,7 +49,7 @@ void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContact
              omega ? std::optional(*omega / units::revPerMinute) : std::nullopt,
              closed     ? LW_TEXT("a closed track holds the roller")
              : isJudged ? words.noBound
-                        : LW_TEXT("no trace to judge it by"));
+                        : LW_TEXT("no pressure trace to judge it by"));
 }
 
 /// Bounds of the speeds with contact, with the pressure traces of this speed held.
@@ -60,16 +60,15 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
     const MaybeContactSpeeds motored =
         isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
-    constexpr TextId noHigh = LW_TEXT("nothing decelerates a piston");
+    constexpr TextId noHigh = LW_TEXT("no piston is ever decelerated");
     constexpr TextId noLow =
         LW_TEXT("no speed keeps contact: gas or ring friction pulls a piston off "
                 "its track where inertia does not press it on");
     addSpeedBound(
         list,
-        {"lift_off_speed_fired_rpm", LW_TEXT("Lift-off speed with this pressure trace"), noHigh},
+        {"lift_off_speed_fired_rpm", LW_TEXT("Lift-off speed, this pressure trace held"), noHigh},
         fired, highOf, closed);
-    addSpeedBound(list,
-                  {"lift_off_speed_motored_rpm", LW_TEXT("Lift-off speed when motored"), noHigh},
+    addSpeedBound(list, {"lift_off_speed_motored_rpm", LW_TEXT("Lift-off speed, motored"), noHigh},
                   motored, highOf, closed);
     addSpeedBound(list,
                   {"contact_speed_low_fired_rpm",
@@ -92,15 +91,16 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const bool isJudged = closed || results.gas || results.design.running.motored;
     list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
                   isJudged ? std::optional(!leaves) : std::nullopt,
-                  LW_TEXT("no trace to judge it by"));
+                  LW_TEXT("no pressure trace to judge it by"));
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
     list.add("mean_torque_Nm", LW_TEXT("Mean torque of gas, inertia and friction"), "N·m",
              loads.meanTorque);
-    list.add("highest_torque_Nm", LW_TEXT("Highest torque over a turn"), "N·m",
+    list.add("highest_torque_Nm", LW_TEXT("Maximum torque over the revolution"), "N·m",
              loads.highestTorque);
-    list.add("lowest_torque_Nm", LW_TEXT("Lowest torque over a turn"), "N·m", loads.lowestTorque);
+    list.add("lowest_torque_Nm", LW_TEXT("Minimum torque over the revolution"), "N·m",
+             loads.lowestTorque);
     list.add("peak_to_peak_torque_Nm", LW_TEXT("Peak-to-peak torque"), "N·m",
              loads.peakToPeakTorque);
     list.add("torque_ripple", LW_TEXT("Torque ripple, (max − min)/|mean|"), "", loads.ripple,
@@ -140,7 +140,7 @@ void addAdjuster(FigureList& list, const StageResults& results) {
         "N", held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
         LW_TEXT("without a helix the track cannot be turned by pushing it"));
     list.add("adjuster_holding_margin_N",
-             LW_TEXT("Friction of the adjuster's spline less the force along it, least (on half "
+             LW_TEXT("Friction of the adjuster's spline less the force along it, minimum (at half "
                      "the pitch radius)"),
              "N", held.holdingMargin.minCoeff());
     list.addYesNo("adjuster_holds_itself", LW_TEXT("Adjuster's spline holds itself"),
@@ -172,19 +172,20 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     for (const End end : results.pair().pistons()) {
         const std::string side = name(end);
         list.add("highest_contact_force_" + side + "_N",
-                 ofSide(LW_TEXT("Highest contact force"), end), "N",
+                 ofSide(LW_TEXT("Maximum contact force"), end), "N",
                  loads.highestContactForce[end].value);
         list.add("lowest_contact_force_" + side + "_N",
-                 ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
+                 ofSide(LW_TEXT("Minimum contact force that the motion demands"), end), "N",
                  loads.lowestContactForce[end].value);
         list.add("off_track_share_" + side,
-                 ofSide(LW_TEXT("Share of the revolution that the roller is off its track"), end),
-                 "", offTrackShare(results, end));
+                 ofSide(LW_TEXT("Share of the revolution with the roller off its track"), end), "",
+                 offTrackShare(results, end));
         list.add("highest_side_force_" + side + "_N",
-                 ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
+                 ofSide(LW_TEXT("Maximum side force on the guide"), end), "N",
                  loads.highestSideForce[end].value);
-        list.add("guide_bracket_" + side, ofSide(LW_TEXT("Lowest jam margin of the guide"), end),
-                 "", loads.jamMargin[end].value);
+        list.add("guide_bracket_" + side,
+                 ofSide(LW_TEXT("Minimum margin of the guide against jamming"), end), "",
+                 loads.jamMargin[end].value);
         list.add("peak_piston_speed_" + side + "_m_per_s",
                  ofSide(LW_TEXT("Peak piston speed"), end), "m/s",
                  results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
@@ -193,11 +194,11 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
                  loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
     }
     addContactSpeeds(list, results);
-    list.add("gas_work_J", LW_TEXT("Gas work of a turn"), "J", loads.work.gas);
-    list.add("friction_work_J", LW_TEXT("Friction work of a turn"), "J", loads.work.friction);
-    list.add("shaft_work_J", LW_TEXT("Shaft work of a turn"), "J", loads.work.shaft);
+    list.add("gas_work_J", LW_TEXT("Gas work per revolution"), "J", loads.work.gas);
+    list.add("friction_work_J", LW_TEXT("Friction work per revolution"), "J", loads.work.friction);
+    list.add("shaft_work_J", LW_TEXT("Shaft work per revolution"), "J", loads.work.shaft);
     list.add("work_balance_residual",
-             LW_TEXT("Gas − friction − shaft work, share of the work moved"), "",
+             LW_TEXT("Gas − friction − shaft work, share of the work exchanged"), "",
              loads.work.residual);
     if (results.pair().mechanism().isOneSided()) {
         addThrustBearing(list, results);

@@ -56,31 +56,32 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     const auto whenFired = [&](double value) {
         return fired ? std::optional(value) : std::nullopt;
     };
-    list.add("indicated_efficiency", LW_TEXT("Indicated efficiency"), "",
+    list.add("indicated_efficiency", LW_TEXT("Indicated thermal efficiency"), "",
              whenFired(brake.indicatedPower / heat), why);
-    list.add("brake_efficiency", LW_TEXT("Brake efficiency"), "", whenFired(brake.power / heat),
-             why);
+    list.add("brake_efficiency", LW_TEXT("Brake thermal efficiency"), "",
+             whenFired(brake.power / heat), why);
     const double fuelFlow =
         mean(cycles, &gas::CycleFigures::suppliedFuelMass) * brake.cyclesPerSecond; // kg/s
     list.add("fuel_flow_kg_per_h", LW_TEXT("Fuel flow"), "kg/h", whenFired(fuelFlow * 3600.0), why);
     list.add("brake_specific_fuel_g_per_kWh", LW_TEXT("Brake specific fuel consumption"), "g/kWh",
              fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9)
                                         : std::nullopt,
-             fired ? LW_TEXT("the engine gives no brake power") : why);
+             fired ? LW_TEXT("the engine delivers no brake power") : why);
 }
 
 /// What of a mixture leaves through the exhaust before it can burn.
 void addFuelLost(FigureList& list, const Cycles& cycles) {
     const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
     const double burns = mean(cycles, &gas::CycleFigures::fuelMass);
-    list.add("fuel_lost_share", LW_TEXT("Fuel lost through the exhaust, share of that supplied"),
-             "", supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
+    list.add("fuel_lost_share",
+             LW_TEXT("Fuel lost through the exhaust, share of the fuel supplied"), "",
+             supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
              LW_TEXT("no fuel is burnt"));
 }
 
 void addPump(FigureList& list, const gas::PumpFigures& pump) {
     list.add("pump_work_J",
-             LW_TEXT("Work of a pump chamber on its pistons, a cycle (negative: taken)"), "J",
+             LW_TEXT("Work of a pump chamber on its pistons per cycle (negative: absorbed)"), "J",
              pump.work);
     list.add("pump_pressure_low_bar", LW_TEXT("Lowest pressure in the pump chamber"), "bar",
              pump.lowPressure / units::bar);
@@ -126,7 +127,7 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
     const double supply = mean(cycles, &F::supplyEnthalpy);
     const double unburnt = fuel - released;
     list.group("energy");
-    list.add("fuel_heat_J", LW_TEXT("Heat of the fuel, a cycle"), "J", fuel);
+    list.add("fuel_heat_J", LW_TEXT("Heat of the fuel per cycle"), "J", fuel);
     list.add("supply_enthalpy_J", LW_TEXT("Enthalpy with the supply, from 25 °C"), "J", supply);
     list.add("indicated_work_J", LW_TEXT("Indicated work"), "J", work);
     list.add("wall_heat_J", LW_TEXT("Heat to the walls"), "J", walls);
@@ -208,11 +209,11 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
              largest(cycles, &F::peakPressure) / units::bar);
     list.add("peak_temperature_K", LW_TEXT("Peak mean temperature"), "K",
              largest(cycles, &F::peakTemperature), "");
-    list.add("burn_start_cycle_deg", LW_TEXT("Start of burn from inner dead centre"), "cycle °",
-             results.design.running.motored
-                 ? std::nullopt
-                 : std::optional(cycles.front().burnStart / units::degree),
-             LW_TEXT("the engine is motored"));
+    list.add(
+        "burn_start_cycle_deg", LW_TEXT("Start of combustion from inner dead centre"), "cycle °",
+        results.design.running.motored ? std::nullopt
+                                       : std::optional(cycles.front().burnStart / units::degree),
+        LW_TEXT("the engine is motored"));
     std::optional<double> knock;
     for (const auto& cycle : cycles) {
         if (cycle.knockIntegral) {
@@ -232,9 +233,9 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
              results.gas->supplyPower / units::kilowatt);
     list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),
                   results.gas->supplyPaid);
-    list.add("supply_pressure_bar", LW_TEXT("Mean pressure before the inlet ports"), "bar",
+    list.add("supply_pressure_bar", LW_TEXT("Mean supply pressure"), "bar",
              results.gas->plenumPressure / units::bar);
-    list.add("supply_temperature_K", LW_TEXT("Mean temperature before the inlet ports"), "K",
+    list.add("supply_temperature_K", LW_TEXT("Mean supply temperature"), "K",
              results.gas->plenumTemperature);
     addEnergyAudit(list, cycles);
 }
@@ -247,18 +248,19 @@ void addSolverFigures(FigureList& list, const StageResults& results) {
     const auto whenSolved = [&](auto&& value) {
         return solved ? std::optional<double>(value()) : std::nullopt;
     };
-    list.add("cycles", LW_TEXT("Periods integrated until steady"), "",
+    list.add("cycles", LW_TEXT("Cycles to convergence"), "",
              whenSolved([&] { return results.gas->periods; }), why);
     list.add("steps", LW_TEXT("Steps of the integrator"), "",
              whenSolved([&] { return static_cast<double>(results.gas->steps); }), why);
     list.add("evaluations", LW_TEXT("Evaluations of the equations"), "",
              whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
-    list.add("mass_residual", LW_TEXT("Mass left over, share of the trapped mass"), "",
+    list.add("mass_residual", LW_TEXT("Mass-balance residual, share of the trapped mass"), "",
              whenSolved([&] { return largest(everyCycle(*results.gas), &F::massResidual); }), why);
-    list.add("energy_residual", LW_TEXT("Energy left over, share of the fuel heat"), "",
-             whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }),
-             why);
-    list.add("work_residual", LW_TEXT("Work left over at the shaft, share of the work moved"), "",
+    list.add(
+        "energy_residual", LW_TEXT("Energy-balance residual, share of the fuel heat of a cycle"),
+        "", whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }), why);
+    list.add("work_residual",
+             LW_TEXT("Work-balance residual at the shaft, share of the work moved"), "",
              results.loads.work.residual);
 }
 

@@ -207,7 +207,7 @@ void TaskView::ask() {
         lock_->setToolTip(tr("Say that the shaft stands at the place that is asked for"));
         break;
     case lessons::TaskKind::build:
-        way_->setText(tr("Change inputs, or drag handles; Ctrl+Z takes it back."));
+        way_->setText(tr("Change inputs, or drag handles; Ctrl+Z takes a change back."));
         lock_->setText(tr("&Check"));
         lock_->setToolTip(tr("Look at the design as it is now"));
         break;
