@@ -6782,15 +6782,15 @@
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take %2 of pull. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
@@ -6798,7 +6798,7 @@
         <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
-        <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
+        <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
         <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
     </message>
     <message>
@@ -8486,7 +8486,7 @@
         <translation>Die Massenkraft übersteigt die Gaskraft</translation>
     </message>
     <message>
-        <source>the chamber pressure is below the pressure under the piston</source>
+        <source>the chamber pressure is below the under-piston pressure</source>
         <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
     </message>
     <message>
@@ -9397,6 +9397,26 @@
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
+    <message>
+        <source>Hydrogen ignites in air between 4 and 75 % by volume, burns with an invisible flame and embrittles many steels. Ventilate the space under the pistons and the room, detect leaks, guard the intake against backfire and choose materials for hydrogen.</source>
+        <translation>Wasserstoff zündet in Luft zwischen 4 und 75 Volumenprozent, brennt mit unsichtbarer Flamme und versprödet viele Stähle. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen, den Einlass gegen Rückzündung sichern und wasserstofftaugliche Werkstoffe wählen.</translation>
+    </message>
+    <message>
+        <source>Methane ignites in air between 5 and 15 % by volume. Ventilate the space under the pistons and the room, detect leaks and guard the intake against backfire.</source>
+        <translation>Methan zündet in Luft zwischen 5 und 15 Volumenprozent. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen und den Einlass gegen Rückzündung sichern.</translation>
+    </message>
+    <message>
+        <source>If the load is lost with the fuel on, the engine reaches 1.2 times its speed within %1 (inertia as given, torque held). Fit an independent overspeed trip that shuts off the fuel.</source>
+        <translation>Fällt bei offener Kraftstoffzufuhr die Last weg, erreicht der Motor in %1 das 1,2-Fache seiner Drehzahl (Trägheitsmoment wie angegeben, Drehmoment gehalten). Einen unabhängigen Überdrehzahlschutz vorsehen, der den Kraftstoff absperrt.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation. No strength of pressure-containing or rotating parts is calculated. Local codes and regulations for pressure equipment, fuel gas, hydrogen and machinery take precedence; where the law requires it, have a licensed professional engineer approve the design. First runs: remote, behind guards, with independent overspeed trip and fuel shut-off; ventilate the crankcase; treat surfaces and exhaust as hot and toxic.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb. Die Festigkeit drucktragender oder drehender Teile wird nicht berechnet. Örtliche Vorschriften und Regelwerke für Druckgeräte, Brenngas, Wasserstoff und Maschinen haben Vorrang; wo das Recht es verlangt, muss eine dazu befugte Fachkraft den Entwurf genehmigen. Erste Läufe: ferngesteuert, hinter Schutzwänden, mit unabhängigem Überdrehzahlschutz und Kraftstoffabsperrung; Kurbelraum belüften; Oberflächen und Abgas als heiß und giftig behandeln.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -9475,18 +9495,6 @@
 <context>
     <name>Dialogs</name>
     <message>
-        <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
-        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one for manufacture. Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen. Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
-    </message>
-    <message>
         <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
         <translation>Entwirft und beurteilt Kurvenbahnmotoren: Gegenkolben, deren Rollen auf gewellten axialen Bahnen um eine Welle laufen.</translation>
     </message>
@@ -9529,6 +9537,10 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+    <message>
+        <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
 </context>
 <context>
@@ -9980,10 +9992,6 @@
         <translation>Entwurf ohne Titel</translation>
     </message>
     <message>
-        <source>%1, limit %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
         <source>, at %1° of the shaft</source>
         <translation>, bei %1° der Welle</translation>
     </message>
@@ -10240,24 +10248,8 @@
         <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
-        <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
-        <translation>Alles in diesem Bericht ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden.</translation>
-    </message>
-    <message>
         <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
         <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
-    </message>
-    <message>
-        <source>Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen.</translation>
-    </message>
-    <message>
-        <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
     <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
@@ -10478,7 +10470,7 @@
         <translation>Modell für den Unterricht</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
         <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
@@ -10494,7 +10486,7 @@
         <translation>Ungleiche Nocken</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
         <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
@@ -10502,11 +10494,11 @@
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
         <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
     </message>
     <message>
@@ -10514,7 +10506,7 @@
         <translation>Hilfsmotor eines Hafenkrans</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
@@ -12439,7 +12431,7 @@
         <translation>%1 … %2</translation>
     </message>
     <message>
-        <source>Choose a row to see how its number came about.</source>
+        <source>Choose a row to see how its number was derived.</source>
         <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
     </message>
     <message>
@@ -12675,10 +12667,6 @@
     <message>
         <source>St&amp;op</source>
         <translation>Abbrec&amp;hen</translation>
-    </message>
-    <message>
-        <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
-        <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
     </message>
     <message>
         <source>0.5° (default)</source>
@@ -13911,6 +13899,18 @@
         <source>Ctrl+Return</source>
         <translation>Ctrl+Return</translation>
     </message>
+    <message>
+        <source>1 remark</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 remarks</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>%1, usual limit %2</source>
+        <translation>%1, üblicher Grenzwert %2</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LinerMap</name>
@@ -14818,6 +14818,10 @@
     <message>
         <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
         <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
     </message>
 </context>
 <context>
@@ -15885,7 +15889,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>&amp;Suchen</translation>
     </message>
     <message>
-        <source>Search the value with the highest torque at each speed</source>
+        <source>Search for the value with the highest torque at each speed</source>
         <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
     </message>
     <message>
@@ -16088,7 +16092,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Besten Wert suchen…</translation>
     </message>
     <message>
-        <source>Search the value with the highest torque at each speed, within limits</source>
+        <source>Search for the value with the highest torque at each speed, within limits</source>
         <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
     </message>
     <message>
@@ -17143,7 +17147,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
+        <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
         <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
     </message>
     <message>

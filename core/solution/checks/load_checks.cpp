@@ -46,9 +46,9 @@ Message liftOffSentence(const PulledOff& worst, End end) {
     }
     if (hardest == loads::PullingForce::gas) {
         return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
-                               "is below the pressure under the piston, and following the track "
-                               "would take %2 of pull. Raise the supply pressure, lower the "
-                               "pressure under the piston, add a spring or close the track."),
+                               "is below the under-piston pressure, and following the track would "
+                               "take %2 of pull. Raise the supply pressure, lower the under-piston "
+                               "pressure, add a spring or close the track."),
                        side, pull);
     }
     if (shares.inertia > 0.0) {
@@ -56,14 +56,14 @@ Message liftOffSentence(const PulledOff& worst, End end) {
             LW_TEXT(
                 "The roller of the %1 side leaves its track: ring friction holds the piston back, "
                 "and following the track would take %2 of pull. Raise the speed, lower the "
-                "pressure under the piston or the ring friction, add a spring or close the track."),
+                "under-piston pressure or the ring friction, add a spring or close the track."),
             side, pull);
     }
     return Message(
         LW_TEXT(
             "The roller of the %1 side leaves its track: ring friction holds the piston back where "
             "inertia does not press it on, and following the track would take %2 of pull. Lower "
-            "the pressure under the piston or the ring friction, add a spring or close the track."),
+            "the under-piston pressure or the ring friction, add a spring or close the track."),
         side, pull);
 }
 

@@ -47,7 +47,7 @@ constexpr TextId motoredLow = LW_TEXT(
 constexpr const char* withinBounds =
     "max(0, (n − n_l + 1e-9)/abs(n − n_l + 1e-9))·max(0, (n_h − n + 1e-9)/abs(n_h − n + 1e-9))";
 constexpr TextId boundsSource =
-    LW_TEXT("Definition: 1 where the speed is between its bounds for this pressure trace.");
+    LW_TEXT("Definition: 1 where the speed is between its limits for this pressure trace.");
 
 constexpr Recipe loadTable[] = {
     {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J",

@@ -324,9 +324,7 @@ QString TaskView::labSheet() const {
                      answered.isRight ? QStringLiteral("✓ ") : QString(),
                      answered.attempt.toHtmlEscaped(), answered.outcome.toHtmlEscaped());
     }
-    return html +
-           QStringLiteral("</table><p><small>%1</small></p>")
-               .arg(cautions().toHtmlEscaped().replace(QLatin1Char('\n'), QLatin1String("<br/>")));
+    return html + QStringLiteral("</table><p><small>%1</small></p>").arg(cautions());
 }
 
 bool TaskView::writeLabSheet(const QString& file) {
