@@ -37,19 +37,19 @@ std::vector<ComparedColumn> geometryColumns() {
          true,
          [](const V& v) { return v.cylinders * v.sweptVolume; }},
         {{"power_strokes_per_cylinder_and_turn"},
-         LW_TEXT("Power strokes, a cylinder and output turn"),
+         LW_TEXT("Power strokes per cylinder and output revolution"),
          false,
          [](const V& v) { return v.cyclesPerTurn * v.crankSpeed / v.outputSpeed; }},
         {{"power_strokes_per_turn"},
-         LW_TEXT("Power strokes, an output turn"),
+         LW_TEXT("Power strokes per output revolution"),
          true,
          [](const V& v) { return v.cyclesPerSecond() * units::turn / v.outputSpeed; }},
         {{"power_strokes", &in::perSecond},
-         LW_TEXT("Power strokes, a second"),
+         LW_TEXT("Power strokes per second"),
          true,
          [](const V& v) { return v.cyclesPerSecond(); }},
         {{"displaced_volume", &in::litrePerSecond},
-         LW_TEXT("Displaced volume, a second"),
+         LW_TEXT("Volume displaced per second"),
          true,
          [](const V& v) { return v.cyclesPerSecond() * v.sweptVolume; }},
         {{"bore", &in::mm}, LW_TEXT("Bore"), false, [](const V& v) { return v.bore; }},
@@ -101,7 +101,7 @@ std::vector<ComparedColumn> pressureColumns() {
     };
     return {
         {{"burn_start", &in::degrees},
-         LW_TEXT("Start of burn, degrees of a reciprocation"),
+         LW_TEXT("Start of combustion, degrees of a reciprocation"),
          false,
          [](const V& v) { return v.burnStart; }},
         pressure("imep", LW_TEXT("Indicated mean effective pressure"), &V::imep),
@@ -141,9 +141,10 @@ std::vector<ComparedColumn> gasColumns() {
         return ComparedColumn{{id}, label, false, [member](const V& v) { return v.mean(member); }};
     };
     return {
-        cycle("indicated_efficiency", LW_TEXT("Indicated efficiency"), &F::indicatedEfficiency),
+        cycle("indicated_efficiency", LW_TEXT("Indicated thermal efficiency"),
+              &F::indicatedEfficiency),
         {{"brake_efficiency"},
-         LW_TEXT("Brake efficiency"),
+         LW_TEXT("Brake thermal efficiency"),
          false,
          [](const V& v) -> std::optional<double> {
              const double heat = v.mean(&F::fuelHeat);
@@ -233,10 +234,9 @@ void addWeighing(std::vector<solution::Figure>& figures, const ComparedValues* v
                                "of the fuel heat"));
     auto added = figure({"friction_added_share"},
                         LW_TEXT("Friction added against the four-stroke, share of the fuel heat"));
-    auto weighed =
-        figure({"heat_kept_less_friction_share"},
-               LW_TEXT("Work from the heat kept, at the indicated efficiency, less friction "
-                       "added"));
+    auto weighed = figure({"heat_kept_less_friction_share"},
+                          LW_TEXT("Work gained from the heat kept, at the indicated thermal "
+                                  "efficiency, less added friction"));
     if (values != nullptr && reference != nullptr &&
         values->mean(&gas::CycleFigures::fuelHeat) > 0.0) {
         kept.value = reference->wallHeatShare() - values->wallHeatShare();
@@ -289,7 +289,7 @@ double ComparedValues::frictionShare() const {
 std::vector<solution::Figure> comparedFigures(const ComparedValues& values, double scale,
                                               const ComparedValues* reference) {
     std::vector<solution::Figure> figures;
-    auto enlarged = figure({"enlarged_by"}, LW_TEXT("Enlarged by equal cylinders, times"));
+    auto enlarged = figure({"enlarged_by"}, LW_TEXT("Enlargement by equal cylinders, factor"));
     enlarged.value = scale;
     figures.push_back(enlarged);
     for (const ComparedColumn& column : columns()) {
@@ -309,7 +309,7 @@ std::vector<solution::Figure> comparedFigures(const ComparedValues& values, doub
 
 std::vector<solution::Figure> absentFigures(const Message& note) {
     std::vector<solution::Figure> figures = {
-        figure({"enlarged_by"}, LW_TEXT("Enlarged by equal cylinders, times"))};
+        figure({"enlarged_by"}, LW_TEXT("Enlargement by equal cylinders, factor"))};
     for (const ComparedColumn& column : columns()) {
         figures.push_back(figure(column.id, column.label));
     }

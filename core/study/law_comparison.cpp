@@ -45,7 +45,7 @@ Problems checkChoice(const design::Design& design, End end, std::optional<int> s
                                shape->segments.size() - 1)}};
     }
     if (shape->segments[static_cast<std::size_t>(*segment)].kind == SegmentKind::dwell)
-        return {{path, LW_TEXT("segment is a dwell, must be a rise or return")}};
+        return {{path, LW_TEXT("the segment is a dwell; it must be a rise or return")}};
     return {};
 }
 

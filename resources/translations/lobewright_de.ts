@@ -115,7 +115,7 @@
         <translation>Einlassschlitze</translation>
     </message>
     <message>
-        <source>Rows the inlet piston uncovers</source>
+        <source>Rows that the inlet piston uncovers</source>
         <translation>Reihen, die der Einlasskolben freigibt</translation>
     </message>
     <message>
@@ -123,7 +123,7 @@
         <translation>Auslassschlitze</translation>
     </message>
     <message>
-        <source>Rows the exhaust piston uncovers</source>
+        <source>Rows that the exhaust piston uncovers</source>
         <translation>Reihen, die der Auslasskolben freigibt</translation>
     </message>
     <message>
@@ -187,7 +187,7 @@
         <translation>Werkstoffe, Öl, Lager</translation>
     </message>
     <message>
-        <source>What contact results rest on</source>
+        <source>Properties on which contact results rest</source>
         <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
     </message>
     <message>
@@ -211,7 +211,7 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>When a check warns</source>
+        <source>Thresholds of warnings and errors</source>
         <translation>Wann eine Prüfung warnt</translation>
     </message>
     <message>
@@ -266,7 +266,7 @@
         <translation>effektive Leistung</translation>
     </message>
     <message>
-        <source>Torque over two turns</source>
+        <source>Torque over two revolutions</source>
         <translation>Drehmoment über zwei Umdrehungen</translation>
     </message>
     <message>
@@ -305,7 +305,7 @@
 <context>
     <name>Core</name>
     <message>
-        <source>A crank moves a piston once to and fro a turn, a cam track as often as it has lobes.</source>
+        <source>A crank makes one reciprocation per revolution, a cam track one for each lobe.</source>
         <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
     </message>
     <message>
@@ -313,7 +313,7 @@
         <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
     </message>
     <message>
-        <source>Absolute, in front of ports or valves.</source>
+        <source>Absolute, upstream of ports or valves.</source>
         <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
     </message>
     <message>
@@ -337,11 +337,7 @@
         <translation>Luftdruck</translation>
     </message>
     <message>
-        <source>Air ratio</source>
-        <translation>Luftverhältnis</translation>
-    </message>
-    <message>
-        <source>Air ratio λ</source>
+        <source>Excess-air ratio λ</source>
         <translation>Luftverhältnis λ</translation>
     </message>
     <message>
@@ -393,19 +389,19 @@
         <translation>Leistung der Hilfsgeräte</translation>
     </message>
     <message>
-        <source>Axial force left with that lead</source>
+        <source>Residual axial force with that lead</source>
         <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
     </message>
     <message>
-        <source>Axial force left with that lead and the best mass for it</source>
+        <source>Residual axial force with that lead and the best mass for it</source>
         <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
     </message>
     <message>
-        <source>Axial force left with that mass</source>
+        <source>Residual axial force with that mass</source>
         <translation>Mit dieser Masse verbleibende Axialkraft</translation>
     </message>
     <message>
-        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
+        <source>Residual axial force of one cylinder, share of the inlet piston&apos;s</source>
         <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
     </message>
     <message>
@@ -417,7 +413,7 @@
         <translation>Dicke hinter der Bahn</translation>
     </message>
     <message>
-        <source>Best torque</source>
+        <source>MBT timing</source>
         <translation>Bestes Drehmoment</translation>
     </message>
     <message>
@@ -437,11 +433,11 @@
         <translation>Gebläse mit Sammler</translation>
     </message>
     <message>
-        <source>Boosted, balanced: what is said.</source>
+        <source>What is claimed: boosted, balanced and the like.</source>
         <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
     </message>
     <message>
-        <source>Boosted: charged above ambient pressure, by whatever means.</source>
+        <source>Boosted: supplied above ambient pressure, by whatever means.</source>
         <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
     </message>
     <message>
@@ -457,10 +453,6 @@
         <translation>Bohrung des Rings, in den die Bahn geschnitten wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen steht eine halbe Rollenbreite (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
-    </message>
-    <message>
         <source>Brake mean effective pressure</source>
         <translation>Effektiver Mitteldruck</translation>
     </message>
@@ -469,7 +461,7 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>Brake power by fuel mass flow and lower heating value.</source>
+        <source>Brake power divided by fuel mass flow and lower heating value.</source>
         <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
     </message>
     <message>
@@ -481,19 +473,15 @@
         <translation>Effektives Drehmoment</translation>
     </message>
     <message>
-        <source>Burn</source>
+        <source>Combustion</source>
         <translation>Verbrennung</translation>
-    </message>
-    <message>
-        <source>Burn duration</source>
-        <translation>Brenndauer</translation>
     </message>
     <message>
         <source>Burnt gas in the chamber</source>
         <translation>Verbranntes Gas im Brennraum</translation>
     </message>
     <message>
-        <source>By which the exhaust piston is ahead, shaft angle.</source>
+        <source>Shaft angle by which the exhaust piston is ahead.</source>
         <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
     </message>
     <message>
@@ -529,11 +517,11 @@
         <translation>Ladedruck</translation>
     </message>
     <message>
-        <source>Charger</source>
+        <source>Compressor or blower</source>
         <translation>Lader</translation>
     </message>
     <message>
-        <source>Charging</source>
+        <source>Supply</source>
         <translation>Aufladung</translation>
     </message>
     <message>
@@ -597,15 +585,11 @@
         <translation>Von der Bewegung verlangte Kontaktkraft</translation>
     </message>
     <message>
-        <source>Contact safety</source>
-        <translation>Sicherheit gegen Grübchen</translation>
-    </message>
-    <message>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
     </message>
     <message>
-        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
+        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. Combustion lasts as many degrees of a reciprocation as in the design.</source>
         <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
     </message>
     <message>
@@ -661,11 +645,11 @@
         <translation>Datum</translation>
     </message>
     <message>
-        <source>Decides the correction of a compression-ignition engine.</source>
+        <source>Determines the correction of a compression-ignition engine.</source>
         <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
     </message>
     <message>
-        <source>Decides which published bands apply.</source>
+        <source>Determines which published bands apply.</source>
         <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
     </message>
     <message>
@@ -673,7 +657,7 @@
         <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
-        <source>Diameter of a cylinder.</source>
+        <source>Cylinder diameter.</source>
         <translation>Durchmesser eines Zylinders.</translation>
     </message>
     <message>
@@ -729,11 +713,11 @@
         <translation>Elastizitätsmodul</translation>
     </message>
     <message>
-        <source>Energy left over, share of the fuel heat</source>
+        <source>Energy-balance residual, share of the fuel heat of a cycle</source>
         <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Energy stored and given back within a turn</source>
+        <source>Energy fluctuation within a revolution</source>
         <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
     </message>
     <message>
@@ -753,11 +737,11 @@
         <translation>Gleichmäßig verteilt</translation>
     </message>
     <message>
-        <source>Everything that moves with the exhaust piston, roller included.</source>
+        <source>All parts that move with the exhaust piston, roller included.</source>
         <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
     </message>
     <message>
-        <source>Everything that moves with the inlet piston, roller included.</source>
+        <source>All parts that move with the inlet piston, roller included.</source>
         <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
     </message>
     <message>
@@ -789,11 +773,7 @@
         <translation>Auslasskolbenmasse mit der kleinsten Axialkraft</translation>
     </message>
     <message>
-        <source>Exhaust pressure</source>
-        <translation>Abgasgegendruck</translation>
-    </message>
-    <message>
-        <source>Exhaust seat by bore</source>
+        <source>Exhaust seat diameter divided by bore</source>
         <translation>Auslasssitz durch Bohrung</translation>
     </message>
     <message>
@@ -841,7 +821,7 @@
         <translation>Reibung der Kolbenringe</translation>
     </message>
     <message>
-        <source>Friction work of a turn</source>
+        <source>Friction work per revolution</source>
         <translation>Reibarbeit einer Umdrehung</translation>
     </message>
     <message>
@@ -869,7 +849,7 @@
         <translation>Nicht freigesetzte Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Gap between the two crowns when both pistons stand at inner dead centre without exhaust lead.</source>
+        <source>Gap between the two crowns with both pistons at inner dead centre and no exhaust lead.</source>
         <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
     </message>
     <message>
@@ -877,7 +857,7 @@
         <translation>Gas</translation>
     </message>
     <message>
-        <source>Gas cycles a turn and cylinder</source>
+        <source>Cycles per revolution and cylinder</source>
         <translation>Gaszyklen je Umdrehung und Zylinder</translation>
     </message>
     <message>
@@ -889,11 +869,11 @@
         <translation>Gaskraft</translation>
     </message>
     <message>
-        <source>Gas work of a turn</source>
+        <source>Gas work per revolution</source>
         <translation>Gasarbeit einer Umdrehung</translation>
     </message>
     <message>
-        <source>Gas − friction − shaft work, share of the work moved</source>
+        <source>Gas − friction − shaft work, share of the work exchanged</source>
         <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
@@ -909,7 +889,7 @@
         <translation>Vorgegeben</translation>
     </message>
     <message>
-        <source>Gives heating value and air needed.</source>
+        <source>Sets the heating value and the air required.</source>
         <translation>Ergibt Heizwert und Luftbedarf.</translation>
     </message>
     <message>
@@ -949,7 +929,7 @@
         <translation>Einfache Sinuslinie</translation>
     </message>
     <message>
-        <source>Heat of the fuel, a cycle</source>
+        <source>Heat of the fuel per cycle</source>
         <translation>Kraftstoffwärme je Zyklus</translation>
     </message>
     <message>
@@ -965,19 +945,19 @@
         <translation>Steigung der Schraublinie</translation>
     </message>
     <message>
-        <source>Highest brake power.</source>
+        <source>Maximum brake power.</source>
         <translation>Höchste effektive Leistung.</translation>
     </message>
     <message>
-        <source>Highest brake torque.</source>
+        <source>Maximum brake torque.</source>
         <translation>Höchstes effektives Drehmoment.</translation>
     </message>
     <message>
-        <source>Highest contact force</source>
+        <source>Maximum contact force</source>
         <translation>Größte Kontaktkraft</translation>
     </message>
     <message>
-        <source>Highest side force on the guide</source>
+        <source>Maximum side force on the guide</source>
         <translation>Größte Seitenkraft auf die Führung</translation>
     </message>
     <message>
@@ -985,11 +965,11 @@
         <translation>Höchste Drehzahl</translation>
     </message>
     <message>
-        <source>Highest torque over a turn</source>
+        <source>Maximum torque over the revolution</source>
         <translation>Größtes Drehmoment einer Umdrehung</translation>
     </message>
     <message>
-        <source>Highest.</source>
+        <source>Maximum brake mean effective pressure.</source>
         <translation>Höchste.</translation>
     </message>
     <message>
@@ -997,7 +977,7 @@
         <translation>Hohenberg</translation>
     </message>
     <message>
-        <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
+        <source>How often the pattern repeats per revolution. A pattern of one lobe may hold several unequal rises and returns.</source>
         <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
     </message>
     <message>
@@ -1013,7 +993,7 @@
         <translation>In den Worten der Quelle.</translation>
     </message>
     <message>
-        <source>Indicated efficiency</source>
+        <source>Indicated thermal efficiency</source>
         <translation>Innerer Wirkungsgrad</translation>
     </message>
     <message>
@@ -1045,7 +1025,7 @@
         <translation>Einlass öffnet</translation>
     </message>
     <message>
-        <source>Inlet seat by bore</source>
+        <source>Inlet seat diameter divided by bore</source>
         <translation>Einlasssitz durch Bohrung</translation>
     </message>
     <message>
@@ -1069,15 +1049,15 @@
         <translation>Isentroper Wirkungsgrad</translation>
     </message>
     <message>
-        <source>Its own</source>
+        <source>Own track</source>
         <translation>Eigene</translation>
     </message>
     <message>
-        <source>Jam margin</source>
+        <source>Margin against jamming</source>
         <translation>Abstand vom Klemmen</translation>
     </message>
     <message>
-        <source>Kind</source>
+        <source>Type</source>
         <translation>Art</translation>
     </message>
     <message>
@@ -1089,7 +1069,7 @@
         <translation>Größtes Brennraum­volumen</translation>
     </message>
     <message>
-        <source>Largest inertia force of one piston, to compare</source>
+        <source>Largest inertia force of one piston, for comparison</source>
         <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
     </message>
     <message>
@@ -1129,7 +1109,7 @@
         <translation>Hub</translation>
     </message>
     <message>
-        <source>Lift and its three derivatives over one turn.</source>
+        <source>Lift and its three derivatives over one revolution.</source>
         <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
     </message>
     <message>
@@ -1141,11 +1121,11 @@
         <translation>Hubtabelle (CSV)</translation>
     </message>
     <message>
-        <source>Lift-off speed when motored</source>
+        <source>Lift-off speed, motored</source>
         <translation>Abhebedrehzahl, geschleppt</translation>
     </message>
     <message>
-        <source>Lift-off speed with this pressure trace</source>
+        <source>Lift-off speed, this pressure trace held</source>
         <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
     </message>
     <message>
@@ -1165,15 +1145,15 @@
         <translation>Längster Zündabstand</translation>
     </message>
     <message>
-        <source>Lowest contact force that the motion demands</source>
+        <source>Minimum contact force that the motion demands</source>
         <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
     </message>
     <message>
-        <source>Lowest jam margin of the guide</source>
+        <source>Minimum margin of the guide against jamming</source>
         <translation>Kleinster Abstand der Führung vom Klemmen</translation>
     </message>
     <message>
-        <source>Lowest torque over a turn</source>
+        <source>Minimum torque over the revolution</source>
         <translation>Kleinstes Drehmoment einer Umdrehung</translation>
     </message>
     <message>
@@ -1185,7 +1165,7 @@
         <translation>Masse</translation>
     </message>
     <message>
-        <source>Mass left over, share of the trapped mass</source>
+        <source>Mass-balance residual, share of the trapped mass</source>
         <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
     </message>
     <message>
@@ -1197,11 +1177,11 @@
         <translation>Masse eines Einlasskolbens</translation>
     </message>
     <message>
-        <source>Material before the pull flank of a closed track at its highest place. Empty: the roller width (own estimate).</source>
+        <source>Material in front of the pull flank of a closed track at its highest point. Empty: the roller width (own estimate).</source>
         <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Material behind the push flank at its lowest place. Empty: the roller width (own estimate).</source>
+        <source>Material behind the push flank at its lowest point. Empty: the roller width (own estimate).</source>
         <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
     </message>
     <message>
@@ -1217,15 +1197,15 @@
         <translation>Mittlere Kolben­geschwin­digkeit</translation>
     </message>
     <message>
-        <source>Mean pressure before the inlet ports</source>
+        <source>Mean supply pressure</source>
         <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
     </message>
     <message>
-        <source>Mean speed of the roller</source>
+        <source>Mean roller speed</source>
         <translation>Mittlere Drehzahl der Rolle</translation>
     </message>
     <message>
-        <source>Mean temperature before the inlet ports</source>
+        <source>Mean supply temperature</source>
         <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
     </message>
     <message>
@@ -1233,7 +1213,7 @@
         <translation>Mittleres Drehmoment aus Gas, Trägheit und Reibung</translation>
     </message>
     <message>
-        <source>Measure</source>
+        <source>Quantity</source>
         <translation>Maß</translation>
     </message>
     <message>
@@ -1277,23 +1257,23 @@
         <translation>Nitrocarburierter Stahl, Qualität MQ</translation>
     </message>
     <message>
-        <source>Nominal contact pressure</source>
+        <source>Nominal contact stress</source>
         <translation>Nenn-Kontaktpressung</translation>
     </message>
     <message>
-        <source>Nominal contact pressure at the inner edge</source>
+        <source>Nominal contact stress at the inner edge</source>
         <translation>Nenn-Kontaktpressung an der Innenkante</translation>
     </message>
     <message>
-        <source>Nominal contact pressure at the middle</source>
+        <source>Nominal contact stress at the middle</source>
         <translation>Nenn-Kontaktpressung in der Mitte</translation>
     </message>
     <message>
-        <source>Nominal contact pressure at the outer edge</source>
+        <source>Nominal contact stress at the outer edge</source>
         <translation>Nenn-Kontaktpressung an der Außenkante</translation>
     </message>
     <message>
-        <source>Nominal peak contact pressure</source>
+        <source>Peak nominal contact stress</source>
         <translation>Größte Nenn-Kontaktpressung</translation>
     </message>
     <message>
@@ -1317,7 +1297,7 @@
         <translation>Zahl gleicher Schlitze rings um die Bohrung.</translation>
     </message>
     <message>
-        <source>Number of strokes, of events, or of times.</source>
+        <source>Number of strokes, of events or of repetitions.</source>
         <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
     </message>
     <message>
@@ -1329,32 +1309,28 @@
         <translation>Eines Kolbens.</translation>
     </message>
     <message>
-        <source>Of the air that the power stands for, absolute.</source>
+        <source>Of the air to which the power refers, absolute.</source>
         <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
     </message>
     <message>
-        <source>Of the air that the power stands for.</source>
+        <source>Of the air to which the power refers.</source>
         <translation>Der Luft, für die die Leistung gilt.</translation>
     </message>
     <message>
-        <source>Of the engine; say in the notes what it has on.</source>
+        <source>Of the engine; say in the notes which accessories are included.</source>
         <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
     </message>
     <message>
-        <source>Of the figures.</source>
+        <source>Publication that the figures are taken from.</source>
         <translation>Der Kennwerte.</translation>
     </message>
     <message>
-        <source>Of the source.</source>
+        <source>Publication of the source.</source>
         <translation>Der Quelle.</translation>
     </message>
     <message>
-        <source>Of the whole engine, per turn of the output shaft.</source>
+        <source>Of the whole engine, per revolution of the output shaft.</source>
         <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
-    </message>
-    <message>
-        <source>Oil film ratio</source>
-        <translation>Filmverhältnis</translation>
     </message>
     <message>
         <source>Oil viscosity at the liner</source>
@@ -1405,7 +1381,7 @@
         <translation>Vollkommene Mischung</translation>
     </message>
     <message>
-        <source>Periods integrated until steady</source>
+        <source>Cycles to convergence</source>
         <translation>Bis zum Beharren gerechnete Perioden</translation>
     </message>
     <message>
@@ -1433,7 +1409,7 @@
         <translation>Kolbenringe</translation>
     </message>
     <message>
-        <source>Piston strokes a gas cycle.</source>
+        <source>Piston strokes per cycle.</source>
         <translation>Kolbenhübe je Gaszyklus.</translation>
     </message>
     <message>
@@ -1457,7 +1433,7 @@
         <translation>Teilkreisradius</translation>
     </message>
     <message>
-        <source>Place in the pattern, in shaft degrees; knots stand in ascending order.</source>
+        <source>Position in the pattern, in shaft degrees; knots are in ascending order.</source>
         <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
     </message>
     <message>
@@ -1497,11 +1473,11 @@
         <translation>Leistung von Gebläse oder Verdichter</translation>
     </message>
     <message>
-        <source>Power strokes a turn, all cylinders</source>
+        <source>Power strokes per revolution, all cylinders</source>
         <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
     </message>
     <message>
-        <source>Power strokes per turn</source>
+        <source>Power strokes per revolution</source>
         <translation>Arbeitshübe je Umdrehung</translation>
     </message>
     <message>
@@ -1537,7 +1513,7 @@
         <translation>R: Radius des Zylinderkreises um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
     </message>
     <message>
-        <source>Radius of the barrel profile across the width; empty for a cylindrical roller.</source>
+        <source>Radius of the crowned profile across the width; empty for a cylindrical roller.</source>
         <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
     </message>
     <message>
@@ -1557,7 +1533,7 @@
         <translation>Muldenvolumen</translation>
     </message>
     <message>
-        <source>Reciprocations per turn</source>
+        <source>Reciprocations per revolution</source>
         <translation>Hin- und Hergänge je Umdrehung</translation>
     </message>
     <message>
@@ -1569,7 +1545,7 @@
         <translation>Relative Feuchte</translation>
     </message>
     <message>
-        <source>Relative radius of roller and track at the pitch radius</source>
+        <source>Relative radius of curvature of roller and track at the pitch radius</source>
         <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
@@ -1629,7 +1605,7 @@
         <translation>Rollenbreite</translation>
     </message>
     <message>
-        <source>Rollers over each point of the track</source>
+        <source>Roller passes over each point of the track per revolution</source>
         <translation>Rollen über jedem Punkt der Bahn</translation>
     </message>
     <message>
@@ -1649,7 +1625,7 @@
         <translation>S: Weg des Kolbens vom äußeren zum inneren Totpunkt.</translation>
     </message>
     <message>
-        <source>Said to hold</source>
+        <source>Claimed</source>
         <translation>Soll gelten für</translation>
     </message>
     <message>
@@ -1693,7 +1669,7 @@
         <translation>Drehzahl</translation>
     </message>
     <message>
-        <source>Shaft work of a turn</source>
+        <source>Shaft work per revolution</source>
         <translation>Wellenarbeit einer Umdrehung</translation>
     </message>
     <message>
@@ -1753,23 +1729,11 @@
         <translation>Spezifischer Zeitquerschnitt des Einlasses</translation>
     </message>
     <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
-    <message>
-        <source>Start of burn</source>
-        <translation>Verbrennungsbeginn</translation>
-    </message>
-    <message>
-        <source>Start of burn from inner dead centre</source>
+        <source>Start of combustion from inner dead centre</source>
         <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
     </message>
     <message>
-        <source>Start of burn of the four-stroke</source>
+        <source>Start of combustion of the four-stroke</source>
         <translation>Verbrennungsbeginn des Viertakters</translation>
     </message>
     <message>
@@ -1793,7 +1757,7 @@
         <translation>Hub</translation>
     </message>
     <message>
-        <source>Stroke by bore</source>
+        <source>Stroke/bore ratio</source>
         <translation>Hub durch Bohrung</translation>
     </message>
     <message>
@@ -1845,7 +1809,7 @@
         <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
-        <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
+        <source>The contact force changes sign %1 times per pattern: the rollers strike the other flank and reverse their spin. Raise the supply pressure or reduce the piston mass or the speed to keep them on the push flank.</source>
         <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
     </message>
     <message>
@@ -1853,7 +1817,7 @@
         <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
     </message>
     <message>
-        <source>Thinnest oil film</source>
+        <source>Smallest oil film thickness</source>
         <translation>Dünnster Ölfilm</translation>
     </message>
     <message>
@@ -1913,7 +1877,7 @@
         <translation>Fanggrad</translation>
     </message>
     <message>
-        <source>Turns of the blower for one turn of the shaft.</source>
+        <source>Revolutions of the blower per shaft revolution.</source>
         <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
     </message>
     <message>
@@ -1925,11 +1889,11 @@
         <translation>Wert</translation>
     </message>
     <message>
-        <source>Valve lift by seat</source>
+        <source>Valve lift divided by seat diameter</source>
         <translation>Ventilhub durch Sitz</translation>
     </message>
     <message>
-        <source>Volume of hollows in both crowns together.</source>
+        <source>Volume of the bowls in both crowns together.</source>
         <translation>Volumen der Mulden beider Böden zusammen.</translation>
     </message>
     <message>
@@ -1953,7 +1917,7 @@
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s.</source>
+        <source>The quantity compared with a usual engine.</source>
         <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
     </message>
     <message>
@@ -1965,15 +1929,15 @@
         <translation>Worum es in der Aussage geht; entscheidet, was gerechnet wird.</translation>
     </message>
     <message>
-        <source>What to know about the design.</source>
+        <source>Remarks on the design.</source>
         <translation>Was man über den Entwurf wissen sollte.</translation>
     </message>
     <message>
-        <source>When it was said or read.</source>
+        <source>When it was published or read.</source>
         <translation>Wann es gesagt oder gelesen wurde.</translation>
     </message>
     <message>
-        <source>Where it stands.</source>
+        <source>Page, table or paragraph.</source>
         <translation>Wo es steht.</translation>
     </message>
     <message>
@@ -1981,7 +1945,7 @@
         <translation>Woher die Frischluft kommt.</translation>
     </message>
     <message>
-        <source>Whether the power that charges the engine is deducted.</source>
+        <source>Whether the supply power is deducted.</source>
         <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
     </message>
     <message>
@@ -1993,7 +1957,7 @@
         <translation>Wiebe-Formfaktor</translation>
     </message>
     <message>
-        <source>Work left over at the shaft, share of the work moved</source>
+        <source>Work-balance residual at the shaft, share of the work moved</source>
         <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
@@ -2009,11 +1973,11 @@
         <translation>Ja: Eine zweite Flanke führt die Rolle an ihrer Außenseite, sodass die Bahn auch ziehen kann. Nein: Eine offene Bahn kann nur drücken.</translation>
     </message>
     <message>
-        <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
+        <source>Yes: the power to compress the supply is shown beside every brake value instead of being deducted.</source>
         <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
     </message>
     <message>
-        <source>Yes: turned from outside, without fuel.</source>
+        <source>Yes: driven from outside, without fuel.</source>
         <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
     </message>
     <message>
@@ -2065,7 +2029,7 @@
         <translation>Wirkungsgrad</translation>
     </message>
     <message>
-        <source>equal displaced volume a second</source>
+        <source>equal volume displaced per second</source>
         <translation>gleiches verdrängtes Volumen je Sekunde</translation>
     </message>
     <message>
@@ -2137,7 +2101,7 @@
         <translation>nicht eingerechnet</translation>
     </message>
     <message>
-        <source>number of strokes a cycle</source>
+        <source>number of strokes per cycle</source>
         <translation>Zahl der Hübe je Arbeitsspiel</translation>
     </message>
     <message>
@@ -2157,11 +2121,11 @@
         <translation>Leistung je Masse</translation>
     </message>
     <message>
-        <source>power strokes of the engine per turn</source>
+        <source>power strokes of the engine per revolution</source>
         <translation>Arbeitshübe des Motors je Umdrehung</translation>
     </message>
     <message>
-        <source>power strokes per chamber and turn</source>
+        <source>power strokes per chamber and revolution</source>
         <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
     </message>
     <message>
@@ -2173,7 +2137,7 @@
         <translation>r: Die Rolle läuft mit radial zur Welle stehender Achse auf der Bahn.</translation>
     </message>
     <message>
-        <source>so many times a usual engine</source>
+        <source>a multiple of a usual engine</source>
         <translation>so viele Male ein üblicher Motor</translation>
     </message>
     <message>
@@ -2314,7 +2278,7 @@
         <translation>de</translation>
     </message>
     <message>
-        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
+        <source>Friction of the adjuster&apos;s spline less the force along it, minimum (at half the pitch radius)</source>
         <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
@@ -2334,7 +2298,7 @@
         <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
+        <source>&quot;%1&quot; is not allowed at the start of a term</source>
         <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
     </message>
     <message>
@@ -2366,7 +2330,7 @@
         <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no value of this design</source>
+        <source>this design has no value &quot;%1&quot;</source>
         <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
     </message>
     <message>
@@ -2406,11 +2370,11 @@
         <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands where a value is due</source>
+        <source>&quot;%1&quot; is in the place of a value</source>
         <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands where the formula should end</source>
+        <source>&quot;%1&quot; follows the end of the formula</source>
         <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
     </message>
     <message>
@@ -2422,7 +2386,7 @@
         <translation>%1 = %2 = %3 %4; angegeben %5</translation>
     </message>
     <message>
-        <source>%1 Boost is not needed, but not excluded.</source>
+        <source>%1 Boost is not required, but not ruled out.</source>
         <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
     </message>
     <message>
@@ -2434,7 +2398,7 @@
         <translation>%1 Winkel sind aufgezählt; für jeden der %2 Zylinder muss es einen geben</translation>
     </message>
     <message>
-        <source>%1 as given</source>
+        <source>%1, as given</source>
         <translation>%1, wie angegeben</translation>
     </message>
     <message>
@@ -2458,7 +2422,7 @@
         <translation>%1 kann nicht so viele Arbeitshübe machen.</translation>
     </message>
     <message>
-        <source>%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5</source>
+        <source>%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5</source>
         <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
     </message>
     <message>
@@ -2582,7 +2546,7 @@
         <translation>%1 erforderlich</translation>
     </message>
     <message>
-        <source>%1 not given: compared with every kind</source>
+        <source>%1 not given: compared with every type</source>
         <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
     </message>
     <message>
@@ -2594,11 +2558,11 @@
         <translation>%1 Kolben/%2 Brennräume = %3</translation>
     </message>
     <message>
-        <source>%1 power strokes a chamber and turn.</source>
+        <source>%1 power strokes per chamber and revolution.</source>
         <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
     </message>
     <message>
-        <source>%1 power strokes a turn of the whole engine.</source>
+        <source>%1 power strokes of the whole engine per revolution.</source>
         <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
     </message>
     <message>
@@ -2642,7 +2606,7 @@
         <translation>&gt; %1 und &lt; %2</translation>
     </message>
     <message>
-        <source>A brake efficiency other than %1, an air ratio other than %2, or another speed of highest power.</source>
+        <source>A brake thermal efficiency other than %1, an excess-air ratio other than %2, or another speed of peak power.</source>
         <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
     </message>
     <message>
@@ -2650,11 +2614,11 @@
         <translation>Ein Brennraum hat einen halben Kolben (doppeltwirkend), einen oder zwei (gegenläufig).</translation>
     </message>
     <message>
-        <source>A charge above ambient pressure is boost, whoever makes it.</source>
+        <source>A supply above ambient pressure is boost, whatever compresses it.</source>
         <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
     </message>
     <message>
-        <source>A different count of power strokes a chamber and turn, or of lobes.</source>
+        <source>Another number of power strokes per chamber and revolution, or of lobes.</source>
         <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
     </message>
     <message>
@@ -2666,7 +2630,7 @@
         <translation>Ein Kolben macht %1 Hübe für jeden Arbeitshub.</translation>
     </message>
     <message>
-        <source>A piston on a crank goes to and fro once a turn.</source>
+        <source>A piston on a crank makes one reciprocation per revolution.</source>
         <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
     </message>
     <message>
@@ -2674,11 +2638,11 @@
         <translation>Beschleunigung</translation>
     </message>
     <message>
-        <source>Air needed for the power</source>
+        <source>Air required for the power</source>
         <translation>Erforderliche Luft für die Leistung</translation>
     </message>
     <message>
-        <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
+        <source>The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.</source>
         <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
     </message>
     <message>
@@ -2694,7 +2658,7 @@
         <translation>Amplitude von sin(k·φ·Nocken).</translation>
     </message>
     <message>
-        <source>An engine cannot give more work than its fuel brings.</source>
+        <source>An engine cannot deliver more work than the heating value of its fuel.</source>
         <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
     </message>
     <message>
@@ -2706,15 +2670,15 @@
         <translation>Ein anderer Ladedruck.</translation>
     </message>
     <message>
-        <source>Another idea of a usual engine than: %1.</source>
+        <source>Another reference engine than: %1.</source>
         <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
     </message>
     <message>
-        <source>Another number of chambers, lobes or strokes a cycle.</source>
+        <source>Another number of chambers, lobes or strokes per cycle.</source>
         <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
     </message>
     <message>
-        <source>As the file itself, without format and snapshots.</source>
+        <source>Like the file itself, without format and snapshots.</source>
         <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
     </message>
     <message>
@@ -2730,19 +2694,19 @@
         <translation>Gebläse oder Verdichter, abgezogen</translation>
     </message>
     <message>
-        <source>Brake efficiency from the fuel consumption</source>
+        <source>Brake thermal efficiency from the fuel consumption</source>
         <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
     </message>
     <message>
-        <source>Brake efficiency or fuel consumption</source>
+        <source>Brake thermal efficiency or fuel consumption</source>
         <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
     </message>
     <message>
-        <source>Brake mean effective pressure at the power peak</source>
+        <source>Brake mean effective pressure at peak power</source>
         <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
     </message>
     <message>
-        <source>Brake mean effective pressure at the torque peak</source>
+        <source>Brake mean effective pressure at peak torque</source>
         <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
@@ -2774,7 +2738,7 @@
         <translation>Erforderlicher Ladegrad</translation>
     </message>
     <message>
-        <source>Charging ratio that the supply pressure allows</source>
+        <source>Charging efficiency that the supply pressure allows</source>
         <translation>Ladegrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
@@ -2794,11 +2758,11 @@
         <translation>Kosinusanteil</translation>
     </message>
     <message>
-        <source>Cycles a chamber and turn are not known.</source>
+        <source>The cycles per chamber and revolution are not known.</source>
         <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
-        <source>Definition (common in the two-stroke trade).</source>
+        <source>Definition (usual for two-strokes).</source>
         <translation>Definition (bei Zweitaktern üblich).</translation>
     </message>
     <message>
@@ -2806,39 +2770,39 @@
         <translation>Definition: (max − min)/|Mittel|.</translation>
     </message>
     <message>
-        <source>Definition: air over everything in the chamber at the last port closing.</source>
+        <source>Definition: mass of air divided by the mass of all gas in the chamber at the last port closing.</source>
         <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
-        <source>Definition: both ends open.</source>
+        <source>Definition: inlet and exhaust ports both open.</source>
         <translation>Definition: beide Enden offen.</translation>
     </message>
     <message>
-        <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
+        <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
         <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
     </message>
     <message>
-        <source>Definition: every cylinder counted once.</source>
+        <source>Definition: each cylinder counts once.</source>
         <translation>Definition: jeder Zylinder einmal gezählt.</translation>
     </message>
     <message>
-        <source>Definition: every rise and return is one two-stroke cycle.</source>
+        <source>Definition: each rise and return is one two-stroke cycle.</source>
         <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
     </message>
     <message>
-        <source>Definition: from exhaust closes to inlet closes, with its sign.</source>
+        <source>Definition: from exhaust closes to inlet closes, signed.</source>
         <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
     </message>
     <message>
-        <source>Definition: from exhaust opens to inlet opens, with its sign.</source>
+        <source>Definition: from exhaust opens to inlet opens, signed.</source>
         <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
     </message>
     <message>
-        <source>Definition: highest less lowest lift.</source>
+        <source>Definition: maximum less minimum lift.</source>
         <translation>Definition: größter weniger kleinster Hub.</translation>
     </message>
     <message>
-        <source>Definition: volume when the last port closes over the smallest volume.</source>
+        <source>Definition: volume at the last port closing divided by the smallest volume.</source>
         <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
     </message>
     <message>
@@ -2846,7 +2810,7 @@
         <translation>Definition; bei ungleichen Nocken das kleinere.</translation>
     </message>
     <message>
-        <source>Delivery ratio needed through ports</source>
+        <source>Required delivery ratio through ports</source>
         <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
     </message>
     <message>
@@ -2854,7 +2818,7 @@
         <translation>Luftaufwand oder volumetrischer Wirkungsgrad, Umgebungsdichte</translation>
     </message>
     <message>
-        <source>Depth over half-width</source>
+        <source>Depth divided by half-width</source>
         <translation>Tiefe durch halbe Kontaktbreite</translation>
     </message>
     <message>
@@ -2866,7 +2830,7 @@
         <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
-        <source>Displaced volume, a second</source>
+        <source>Volume displaced per second</source>
         <translation>Verdrängtes Volumen je Sekunde</translation>
     </message>
     <message>
@@ -2874,15 +2838,15 @@
         <translation>Hubraum (oder Bohrung, Hub und Kolben)</translation>
     </message>
     <message>
-        <source>Displacement is not that of the pistons.</source>
+        <source>The displacement does not match the pistons.</source>
         <translation>Der Hubraum ist nicht der der Kolben.</translation>
     </message>
     <message>
-        <source>Displacement is that of neither one nor two pistons a chamber.</source>
+        <source>The displacement is that of neither one nor two pistons per chamber.</source>
         <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
     </message>
     <message>
-        <source>Displacement of a four-stroke crank engine that displaces as much a turn</source>
+        <source>Displacement of a four-stroke crank engine that displaces as much per revolution</source>
         <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
     </message>
     <message>
@@ -2890,27 +2854,27 @@
         <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
     </message>
     <message>
-        <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
+        <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
         <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
-        <source>Enlarged by equal cylinders, times</source>
+        <source>Enlargement by equal cylinders, factor</source>
         <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
     </message>
     <message>
-        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
+        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built and releases none for use.</source>
         <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
     </message>
     <message>
-        <source>Evenly spaced: the turn shared by its power strokes.</source>
+        <source>Evenly spaced: the revolution divided by its power strokes.</source>
         <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
     </message>
     <message>
-        <source>Every roller passes each point of the track once a turn.</source>
+        <source>Each roller passes every point of the track once per revolution.</source>
         <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
     </message>
     <message>
-        <source>Everything in the chamber at the last port closing.</source>
+        <source>All gas in the chamber at the last port closing.</source>
         <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
@@ -2926,11 +2890,11 @@
         <translation>Auslassschlitze</translation>
     </message>
     <message>
-        <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
+        <source>Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
         <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
     </message>
     <message>
-        <source>First law over a cycle.</source>
+        <source>First law over one cycle.</source>
         <translation>Erster Hauptsatz über einen Zyklus.</translation>
     </message>
     <message>
@@ -2946,11 +2910,11 @@
         <translation>Die Formatversion ist %1; verlangt ist eine ganze Zahl von 1 bis %2</translation>
     </message>
     <message>
-        <source>Four strokes a cycle</source>
+        <source>Four strokes per cycle</source>
         <translation>Ein Viertakter</translation>
     </message>
     <message>
-        <source>Fourier sum over the turn, in shaft orders.</source>
+        <source>Fourier sum over the revolution, in shaft orders.</source>
         <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
     </message>
     <message>
@@ -2958,7 +2922,7 @@
         <translation>Behaltenes Frischgas beim Schließen des letzten Schlitzes</translation>
     </message>
     <message>
-        <source>Fresh gas through the inlet ports, a cycle</source>
+        <source>Fresh gas through the inlet ports per cycle</source>
         <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
     </message>
     <message>
@@ -2982,7 +2946,7 @@
         <translation>Gaskonstante trockener Luft</translation>
     </message>
     <message>
-        <source>Gas cycles per chamber and turn</source>
+        <source>Cycles per chamber and revolution</source>
         <translation>Gaszyklen je Brennraum und Umdrehung</translation>
     </message>
     <message>
@@ -3006,7 +2970,7 @@
         <translation>Halbe Kontaktbreite dort</translation>
     </message>
     <message>
-        <source>Heat a cycle over the lower heating value, times the cycles in an hour.</source>
+        <source>Heat per cycle divided by the lower heating value, times the cycles per hour.</source>
         <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
     </message>
     <message>
@@ -3030,15 +2994,15 @@
         <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
     </message>
     <message>
-        <source>Highest over the turn.</source>
+        <source>Maximum over the revolution.</source>
         <translation>Höchster Wert über die Umdrehung.</translation>
     </message>
     <message>
-        <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
+        <source>Peak power at the highest speed: the speed of peak power is not given; pressures and charge per cycle are at least what is shown.</source>
         <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
     </message>
     <message>
-        <source>Highest power at the lowest speed at which the torque gives it: no speed is given; pressures and charge a cycle are at most what is shown.</source>
+        <source>Peak power at the lowest speed at which the torque gives it: no speed is given; pressures and charge per cycle are at most what is shown.</source>
         <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
     </message>
     <message>
@@ -3046,15 +3010,15 @@
         <translation>Gilt für</translation>
     </message>
     <message>
-        <source>Impossible: at the claimed speed even the highest torque gives less than the claimed power.</source>
+        <source>Impossible: at the claimed speed even the peak torque gives less than the claimed power.</source>
         <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
     </message>
     <message>
-        <source>Indicated mean effective pressure at the power peak</source>
+        <source>Indicated mean effective pressure at peak power</source>
         <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
     </message>
     <message>
-        <source>Indicated mean effective pressure at the torque peak</source>
+        <source>Indicated mean effective pressure at peak torque</source>
         <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
@@ -3078,20 +3042,16 @@
         <translation>Größter Hebelarm</translation>
     </message>
     <message>
-        <source>Largest magnitude over the turn.</source>
+        <source>Largest magnitude over the revolution.</source>
         <translation>Größter Betrag über die Umdrehung.</translation>
     </message>
     <message>
-        <source>Largest over the turn and the width.</source>
+        <source>Maximum over the revolution and the width.</source>
         <translation>Größter Wert über Umdrehung und Breite.</translation>
     </message>
     <message>
-        <source>Largest over the turn, either piston.</source>
+        <source>Maximum over the revolution, either piston.</source>
         <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn.</source>
-        <translation>Größter Wert über die Umdrehung.</translation>
     </message>
     <message>
         <source>Largest shaking force along the cylinders</source>
@@ -3102,15 +3062,15 @@
         <translation>Größte Seitenkraft eines Kolbens</translation>
     </message>
     <message>
-        <source>Least over the turn, demanded by the motion.</source>
+        <source>Minimum over the revolution, demanded by the motion.</source>
         <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
     </message>
     <message>
-        <source>Least over the turn.</source>
+        <source>Minimum over the revolution.</source>
         <translation>Kleinster Wert über die Umdrehung.</translation>
     </message>
     <message>
-        <source>Least squares of the axial force of one cylinder over a turn.</source>
+        <source>Least squares of the axial force of one cylinder over the revolution.</source>
         <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
     </message>
     <message>
@@ -3126,11 +3086,11 @@
         <translation>Unterer Heizwert des Kraftstoffs</translation>
     </message>
     <message>
-        <source>Lowest possible speed of highest power</source>
+        <source>Lowest possible speed of peak power</source>
         <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
     </message>
     <message>
-        <source>Mass flow times the rise of enthalpy to the supply pressure.</source>
+        <source>Mass flow times the enthalpy rise to the supply pressure.</source>
         <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
     </message>
     <message>
@@ -3142,7 +3102,7 @@
         <translation>Mitteldruck: %1</translation>
     </message>
     <message>
-        <source>Mean effective pressure times the volume swept in a turn.</source>
+        <source>Mean effective pressure times the volume swept per revolution.</source>
         <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
     </message>
     <message>
@@ -3158,7 +3118,7 @@
         <translation>Mechanische Reibung, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>More than one reciprocation a turn.</source>
+        <source>More than one reciprocation per revolution.</source>
         <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
     </message>
     <message>
@@ -3170,7 +3130,7 @@
         <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
-        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
+        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
         <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
     </message>
     <message>
@@ -3182,11 +3142,11 @@
         <translation>Nicht angegebene Zahlen, und was sie entscheiden würden</translation>
     </message>
     <message>
-        <source>One piston a chamber: the number of pistons is not given.</source>
+        <source>One piston per chamber: the number of pistons is not given.</source>
         <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
     </message>
     <message>
-        <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
+        <source>One reciprocation per revolution, as on a crank: neither power strokes nor reciprocations per revolution are given; a cam track with m lobes makes m.</source>
         <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
     <message>
@@ -3206,7 +3166,7 @@
         <translation>P = ω·T ≤ ω·T_max, exakt</translation>
     </message>
     <message>
-        <source>Path along the track over the roller&apos;s circumference.</source>
+        <source>Path along the track divided by the circumference of the roller.</source>
         <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
     </message>
     <message>
@@ -3222,7 +3182,7 @@
         <translation>Punkte eines frei geformten Nockens, verbunden durch einen periodischen Spline fünften Grades.</translation>
     </message>
     <message>
-        <source>Power at the torque peak</source>
+        <source>Power at the speed of peak torque</source>
         <translation>Leistung an der Drehmomentspitze</translation>
     </message>
     <message>
@@ -3230,7 +3190,7 @@
         <translation>Leistung ist Drehmoment mal Drehzahl.</translation>
     </message>
     <message>
-        <source>Power over the volume swept in a second.</source>
+        <source>Power divided by the volume swept per second.</source>
         <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
     </message>
     <message>
@@ -3242,31 +3202,31 @@
         <translation>Leistung je Masse</translation>
     </message>
     <message>
-        <source>Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; not both are given.</source>
+        <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
         <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
     </message>
     <message>
-        <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
+        <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
         <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
     </message>
     <message>
-        <source>Power strokes per turn (with the number of chambers)</source>
+        <source>Power strokes per revolution (with the number of chambers)</source>
         <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
     </message>
     <message>
-        <source>Power strokes, a cylinder and output turn</source>
+        <source>Power strokes per cylinder and output revolution</source>
         <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
     </message>
     <message>
-        <source>Power strokes, a second</source>
+        <source>Power strokes per second</source>
         <translation>Arbeitshübe je Sekunde</translation>
     </message>
     <message>
-        <source>Power strokes, an output turn</source>
+        <source>Power strokes per output revolution</source>
         <translation>Arbeitshübe je Umdrehung</translation>
     </message>
     <message>
-        <source>Power that charges the engine, if its shaft pays</source>
+        <source>Supply power, if the shaft provides it</source>
         <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
     </message>
     <message>
@@ -3278,11 +3238,11 @@
         <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
     </message>
     <message>
-        <source>Reciprocations a turn, power strokes a turn and the number of chambers.</source>
+        <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
         <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
     </message>
     <message>
-        <source>Rectangles less what rounding the corners takes, all rows.</source>
+        <source>Rectangles less their rounded corners, all rows.</source>
         <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
     </message>
     <message>
@@ -3290,7 +3250,7 @@
         <translation>Bezugsluft</translation>
     </message>
     <message>
-        <source>Relative radius of roller and track there</source>
+        <source>Relative radius of curvature of roller and track there</source>
         <translation>Ersatzradius von Rolle und Bahn dort</translation>
     </message>
     <message>
@@ -3298,15 +3258,15 @@
         <translation>Ringabstand</translation>
     </message>
     <message>
-        <source>Rise of enthalpy in the compressor</source>
+        <source>Enthalpy rise in the compressor</source>
         <translation>Zunahme der Enthalpie im Verdichter</translation>
     </message>
     <message>
-        <source>Rises in a pattern</source>
+        <source>Rises per pattern</source>
         <translation>Anstiege in einer Kurve</translation>
     </message>
     <message>
-        <source>Root mean square of the axial force over that of the inlet piston alone.</source>
+        <source>Root mean square of the axial force divided by that of the inlet piston alone.</source>
         <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
     </message>
     <message>
@@ -3318,11 +3278,11 @@
         <translation>Schlitzreihen, die der Einlasskolben freigibt.</translation>
     </message>
     <message>
-        <source>Same engine as it is, less the exhaust track turned only.</source>
+        <source>The engine as it is, less the same with the exhaust track only turned.</source>
         <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
     </message>
     <message>
-        <source>Same engine, exhaust track turned only, less the adjuster at rest.</source>
+        <source>The engine with the exhaust track only turned, less the same with the adjuster at rest.</source>
         <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
     </message>
     <message>
@@ -3354,7 +3314,7 @@
         <translation>Drehzahl der Abtriebswelle</translation>
     </message>
     <message>
-        <source>Start of burn, degrees of a reciprocation</source>
+        <source>Start of combustion, degrees of a reciprocation</source>
         <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
     </message>
     <message>
@@ -3382,11 +3342,11 @@
         <translation>Summe der Verluste.</translation>
     </message>
     <message>
-        <source>The %1 stands above the highest speed.</source>
+        <source>The %1 lies above the highest speed.</source>
         <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
     </message>
     <message>
-        <source>The supply pressure is not above ambient; it has to be given as absolute pressure.</source>
+        <source>The supply pressure is not above ambient; give it as an absolute pressure.</source>
         <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
     </message>
     <message>
@@ -3402,7 +3362,7 @@
         <translation>Der Wert selbst lässt sich nicht berechnen.</translation>
     </message>
     <message>
-        <source>The measure and the number.</source>
+        <source>The quantity and the number.</source>
         <translation>Das Maß und die Zahl.</translation>
     </message>
     <message>
@@ -3422,19 +3382,19 @@
         <translation>Die als fehlend aufgeführten Zahlen.</translation>
     </message>
     <message>
-        <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
+        <source>Peak power cannot lie below the speed of peak torque: both torque and speed would be higher there.</source>
         <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
     </message>
     <message>
-        <source>The solver also looks between the samples.</source>
+        <source>The solver also evaluates between the samples.</source>
         <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
     </message>
     <message>
-        <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
+        <source>The solver integrates the work itself; the columns reproduce it to the accuracy of their step.</source>
         <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
     </message>
     <message>
-        <source>The torque peak alone gives more power than the claimed highest power.</source>
+        <source>Peak torque times its speed exceeds the claimed peak power.</source>
         <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
     </message>
     <message>
@@ -3442,19 +3402,19 @@
         <translation>Die Bahn, die die Einlasskolben bewegt.</translation>
     </message>
     <message>
-        <source>The water vapour alone would have more pressure than the air.</source>
+        <source>The partial pressure of the water vapour would exceed the air pressure.</source>
         <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
     </message>
     <message>
-        <source>There is no number in it to compute against.</source>
+        <source>It contains no number to compare with.</source>
         <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
     </message>
     <message>
-        <source>Torque at the power peak</source>
+        <source>Torque at the speed of peak power</source>
         <translation>Drehmoment an der Leistungsspitze</translation>
     </message>
     <message>
-        <source>Torque times angle, summed over the turn.</source>
+        <source>Torque integrated over the shaft angle of one revolution.</source>
         <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
     </message>
     <message>
@@ -3462,11 +3422,11 @@
         <translation>Gesamtes Drehmoment</translation>
     </message>
     <message>
-        <source>Two crowns and the liner between them; a recess adds volume only.</source>
+        <source>Two crowns and the liner between them; a piston bowl adds volume only.</source>
         <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
     </message>
     <message>
-        <source>Two strokes a cycle</source>
+        <source>Two strokes per cycle</source>
         <translation>Ein Zweitakter</translation>
     </message>
     <message>
@@ -3486,23 +3446,23 @@
         <translation>Was aus den Zahlen folgt</translation>
     </message>
     <message>
-        <source>What is left without both shares of the adjuster.</source>
+        <source>The value without both shares of the adjuster.</source>
         <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
+        <source>The quantity compared with a usual engine and its factor are not both given.</source>
         <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
     </message>
     <message>
-        <source>What passes the inlet ports in a cycle, times the cycles in an hour.</source>
+        <source>Mass through the inlet ports per cycle, times the cycles per hour.</source>
         <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
     </message>
     <message>
-        <source>Work from the heat kept, at the indicated efficiency, less friction added</source>
+        <source>Work gained from the heat kept, at the indicated thermal efficiency, less added friction</source>
         <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
     </message>
     <message>
-        <source>Work of a turn over its angle.</source>
+        <source>Work per revolution divided by 2π.</source>
         <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
     </message>
     <message>
@@ -3510,7 +3470,7 @@
         <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
     </message>
     <message>
-        <source>a few per cent of the power: the standards&apos; reference states differ</source>
+        <source>a few per cent of the power: the reference states of the standards differ</source>
         <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
     </message>
     <message>
@@ -3518,7 +3478,7 @@
         <translation>ein gefeuerter Motor</translation>
     </message>
     <message>
-        <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
+        <source>reduce the pressure angle or the friction, or lengthen the guide</source>
         <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
     </message>
     <message>
@@ -3526,19 +3486,19 @@
         <translation>eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
-        <source>a larger bearing or less load and speed lives longer</source>
+        <source>use a larger bearing, or lower the load or the speed</source>
         <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
     </message>
     <message>
-        <source>a larger pitch radius or a gentler lobe avoids it</source>
+        <source>increase the pitch radius or reduce the acceleration of the lobe</source>
         <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
     </message>
     <message>
-        <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
+        <source>increase the pitch radius, lengthen the span or shorten the stroke</source>
         <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
     </message>
     <message>
-        <source>a later burn, less compression or a cooler supply</source>
+        <source>start combustion later, lower the compression ratio or cool the supply</source>
         <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
     </message>
     <message>
@@ -3574,7 +3534,7 @@
         <translation>eine ganze Zahl</translation>
     </message>
     <message>
-        <source>a wider or larger roller, a gentler crest or a harder track lowers the stress</source>
+        <source>use a wider or larger roller, a flatter crest or a harder track</source>
         <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
     </message>
     <message>
@@ -3594,7 +3554,7 @@
         <translation>hoch</translation>
     </message>
     <message>
-        <source>an engine draws that in by itself</source>
+        <source>a naturally aspirated engine can take that in</source>
         <translation>ein Motor saugt das von selbst an</translation>
     </message>
     <message>
@@ -3662,11 +3622,11 @@
         <translation>baut den Körper</translation>
     </message>
     <message>
-        <source>c = power strokes a turn/chambers</source>
+        <source>c = power strokes per revolution/chambers</source>
         <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
     </message>
     <message>
-        <source>c = reciprocations a turn, two-stroke</source>
+        <source>c = reciprocations per revolution, two-stroke</source>
         <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
     </message>
     <message>
@@ -3690,11 +3650,11 @@
         <translation>Pkw-Diesel</translation>
     </message>
     <message>
-        <source>charger not given: none assumed</source>
+        <source>compressor or blower not given: none assumed</source>
         <translation>Lader nicht angegeben: keiner angenommen</translation>
     </message>
     <message>
-        <source>charging ratio/trapping efficiency</source>
+        <source>charging efficiency/trapping efficiency</source>
         <translation>Ladegrad/Fanggrad</translation>
     </message>
     <message>
@@ -3742,11 +3702,11 @@
         <translation>Arbeitsspiel</translation>
     </message>
     <message>
-        <source>cycles per turn, and with them every pressure and charge in proportion</source>
+        <source>cycles per revolution, and with them all pressures and charges in proportion</source>
         <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
     </message>
     <message>
-        <source>cylinders that all run alike</source>
+        <source>identical operation of all cylinders</source>
         <translation>Zylinder, die alle gleich laufen</translation>
     </message>
     <message>
@@ -3794,7 +3754,7 @@
         <translation>Faktor %1 liegt außerhalb von %2 … %3</translation>
     </message>
     <message>
-        <source>fewer or narrower ports leave piston rings something to run on</source>
+        <source>use fewer or narrower ports, so that the bridges carry the piston rings</source>
         <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
     </message>
     <message>
@@ -3826,7 +3786,7 @@
         <translation>Viertakter, volumetrischer Wirkungsgrad</translation>
     </message>
     <message>
-        <source>friction force times lever over the turn, summed between events by quadrature</source>
+        <source>friction force times lever arm over the revolution, by quadrature between events</source>
         <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
     </message>
     <message>
@@ -3886,7 +3846,7 @@
         <translation>unglaubwürdig</translation>
     </message>
     <message>
-        <source>infinite jerk; a law with continuous acceleration runs quieter</source>
+        <source>infinite jerk; use a law with continuous acceleration</source>
         <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
     </message>
     <message>
@@ -3914,7 +3874,7 @@
         <translation>beurteilt den Fräser</translation>
     </message>
     <message>
-        <source>k: waves per pattern; the order per turn of the shaft is k times the lobes.</source>
+        <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
         <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
     </message>
     <message>
@@ -3938,7 +3898,7 @@
         <translation>Vergleich der Gesetze</translation>
     </message>
     <message>
-        <source>less speed, stroke or lobes</source>
+        <source>lower the speed, the stroke or the number of lobes</source>
         <translation>weniger Drehzahl, Hub oder Nocken</translation>
     </message>
     <message>
@@ -3970,7 +3930,7 @@
         <translation>langsame bis schnelle Diesel</translation>
     </message>
     <message>
-        <source>lowest possible speed of highest power; mean effective pressure at the torque peak</source>
+        <source>lowest possible speed of peak power; mean effective pressure at peak torque</source>
         <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
@@ -3982,11 +3942,11 @@
         <translation>m wie angegeben</translation>
     </message>
     <message>
-        <source>mean effective pressure and charge a cycle at the power peak; whether power and torque agree</source>
+        <source>mean effective pressure and charge per cycle at peak power; whether power and torque agree</source>
         <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
     </message>
     <message>
-        <source>mean effective pressure, power per displacement, charging ratio</source>
+        <source>mean effective pressure, power per displacement, charging efficiency</source>
         <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
     </message>
     <message>
@@ -4002,11 +3962,11 @@
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>more clearance, a later or longer burn, or less supply pressure</source>
+        <source>increase the clearance, start combustion later or extend it, or lower the supply pressure</source>
         <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
     </message>
     <message>
-        <source>more than an engine draws in by itself</source>
+        <source>more than a naturally aspirated engine takes in</source>
         <translation>mehr, als ein Motor von selbst ansaugt</translation>
     </message>
     <message>
@@ -4050,7 +4010,7 @@
         <translation>darf die halbe Breite oder Höhe nicht übersteigen</translation>
     </message>
     <message>
-        <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
+        <source>no air to burn (%1 of the charge is fresh): check the ports, the supply pressure and the exhaust back pressure</source>
         <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
     </message>
     <message>
@@ -4062,7 +4022,7 @@
         <translation>kein gefeuerter Viertakter zum Vergleich</translation>
     </message>
     <message>
-        <source>no published band for this kind with %1 ignition: compared with %2</source>
+        <source>no published band for this type with %1 ignition: compared with %2</source>
         <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
     </message>
     <message>
@@ -4070,15 +4030,15 @@
         <translation>Es sind keine Drehzahlen angegeben</translation>
     </message>
     <message>
-        <source>no trace to judge it by</source>
+        <source>no pressure trace to judge it by</source>
         <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
     </message>
     <message>
-        <source>none is given: the bore</source>
+        <source>not given: the bore</source>
         <translation>nicht angegeben: die Bohrung</translation>
     </message>
     <message>
-        <source>none is given: the roller radius</source>
+        <source>not given: the roller radius</source>
         <translation>nicht angegeben: der Rollenradius</translation>
     </message>
     <message>
@@ -4086,7 +4046,7 @@
         <translation>für diesen Motor nicht verfügbar</translation>
     </message>
     <message>
-        <source>not counted in the claim; less it the power is %1 kW</source>
+        <source>not counted in the claim; with it deducted the power is %1 kW</source>
         <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
     </message>
     <message>
@@ -4098,7 +4058,7 @@
         <translation>Anmerkung</translation>
     </message>
     <message>
-        <source>nothing decelerates a piston</source>
+        <source>no piston is ever decelerated</source>
         <translation>nichts verzögert einen Kolben</translation>
     </message>
     <message>
@@ -4118,7 +4078,7 @@
         <translation>eines von %1</translation>
     </message>
     <message>
-        <source>only engines with tuned pipes draw that in by themselves</source>
+        <source>only engines with tuned pipes take that in without boost</source>
         <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
     </message>
     <message>
@@ -4158,7 +4118,7 @@
         <translation>eigene Schätzung</translation>
     </message>
     <message>
-        <source>p_charge/p_amb, cooled to ambient temperature</source>
+        <source>p_supply/p_amb, cooled to ambient temperature</source>
         <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
     </message>
     <message>
@@ -4234,7 +4194,7 @@
         <translation>Der Abschnitt ist %1, erlaubt ist 0 bis %2</translation>
     </message>
     <message>
-        <source>segment is a dwell, must be a rise or return</source>
+        <source>the segment is a dwell; it must be a rise or return</source>
         <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
     </message>
     <message>
@@ -4270,11 +4230,11 @@
         <translation>Viertakter mit Fremdzündung</translation>
     </message>
     <message>
-        <source>speed of highest power</source>
+        <source>speed of peak power</source>
         <translation>Drehzahl der höchsten Leistung</translation>
     </message>
     <message>
-        <source>speed of highest torque</source>
+        <source>speed of peak torque</source>
         <translation>Drehzahl des höchsten Drehmoments</translation>
     </message>
     <message>
@@ -4310,7 +4270,7 @@
         <translation>Der Entwurf einer Variante enthält Varianten; das darf er nicht</translation>
     </message>
     <message>
-        <source>the engine gives no brake power</source>
+        <source>the engine delivers no brake power</source>
         <translation>der Motor gibt keine effektive Leistung ab</translation>
     </message>
     <message>
@@ -4346,7 +4306,7 @@
         <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
-        <source>the gas ran out of every range at the last port closing</source>
+        <source>the gas left the range of the model at the last port closing</source>
         <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
     </message>
     <message>
@@ -4390,15 +4350,15 @@
         <translation>Kolbenringe</translation>
     </message>
     <message>
-        <source>the piston would be struck; let neighbouring segments meet with equal slope</source>
+        <source>the piston would be struck; give neighbouring segments equal slope where they meet</source>
         <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
     </message>
     <message>
-        <source>the plenum ran empty: the cylinders take all that the blower delivers at once; the plenum must hold more</source>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
     </message>
     <message>
-        <source>the result is an array over the turn, not a number</source>
+        <source>the result is an array over the revolution, not a number</source>
         <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
     </message>
     <message>
@@ -4470,7 +4430,7 @@
         <translation>Es gibt keine Variante %1</translation>
     </message>
     <message>
-        <source>thicker oil, smoother surfaces or more speed thickens the film</source>
+        <source>use a more viscous oil or smoother surfaces, or raise the speed</source>
         <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
     </message>
     <message>
@@ -4522,7 +4482,7 @@
         <translation>wickelt eine Flanke ab</translation>
     </message>
     <message>
-        <source>usual for most laws, and harmless at moderate speed</source>
+        <source>usual for most laws and harmless at moderate speed</source>
         <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
     </message>
     <message>
@@ -4534,15 +4494,15 @@
         <translation>ob ein hoher Druck ehrgeizig oder üblich ist</translation>
     </message>
     <message>
-        <source>whether the charge needed can be had, and what it costs</source>
+        <source>whether the charge required is possible, and what it costs</source>
         <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
     </message>
     <message>
-        <source>whether the power that charges the engine is still to be deducted</source>
+        <source>whether the supply power has still to be deducted</source>
         <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
     </message>
     <message>
-        <source>whether the torque peak alone exceeds the highest power</source>
+        <source>whether peak torque times its speed exceeds peak power</source>
         <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
     </message>
     <message>
@@ -4646,7 +4606,7 @@
         <translation>Beschleunigung des Auslasskolbens bei bester Voreilung</translation>
     </message>
     <message>
-        <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
+        <source>Mass flow of the blower times the mean specific work of compression.</source>
         <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
     </message>
     <message>
@@ -4654,7 +4614,7 @@
         <translation>Mittlerer Brennbeginn</translation>
     </message>
     <message>
-        <source>Burn starts</source>
+        <source>Combustion starts</source>
         <translation>Brennbeginn</translation>
     </message>
     <message>
@@ -4674,7 +4634,7 @@
         <translation>Vom Löser gezählt.</translation>
     </message>
     <message>
-        <source>Cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
+        <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
         <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
     </message>
     <message>
@@ -4682,7 +4642,7 @@
         <translation>Zylinder, die dort zünden</translation>
     </message>
     <message>
-        <source>Definition: angle between firings that follow each other.</source>
+        <source>Definition: shaft angle between consecutive firings.</source>
         <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
     </message>
     <message>
@@ -4690,15 +4650,15 @@
         <translation>Definition: Die Reserve ist nie negativ.</translation>
     </message>
     <message>
-        <source>Definition: the most at any angle of the turn.</source>
+        <source>Definition: the maximum over the revolution.</source>
         <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
     </message>
     <message>
-        <source>Depth over the short half-axis</source>
+        <source>Depth divided by the short half-axis</source>
         <translation>Tiefe durch kurze Halbachse</translation>
     </message>
     <message>
-        <source>Distance of the burn starts</source>
+        <source>Distance between the starts of combustion</source>
         <translation>Abstand der Brennbeginne</translation>
     </message>
     <message>
@@ -4714,15 +4674,15 @@
         <translation>Elliptisches Integral zweiter Art</translation>
     </message>
     <message>
-        <source>Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it down (Norton, Design of Machinery, flywheels).</source>
+        <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
         <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
-        <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
+        <source>Energy fluctuation divided by the coefficient of fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
         <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
-        <source>Energy to compare with</source>
+        <source>Energy of reference</source>
         <translation>Energie zum Vergleich</translation>
     </message>
     <message>
@@ -4734,19 +4694,19 @@
         <translation>Enthalpie mit der Ladung</translation>
     </message>
     <message>
-        <source>Evaluations in steps</source>
+        <source>Evaluations within steps</source>
         <translation>Auswertungen in Schritten</translation>
     </message>
     <message>
-        <source>Evaluations where the equations change</source>
+        <source>Evaluations at events</source>
         <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
     </message>
     <message>
-        <source>Exhaust lead in the middle</source>
+        <source>Exhaust lead at the middle place</source>
         <translation>Mittlere Auslassvoreilung</translation>
     </message>
     <message>
-        <source>First law for what the chamber holds over a cycle.</source>
+        <source>First law for the contents of the chamber over one cycle.</source>
         <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
     </message>
     <message>
@@ -4758,7 +4718,7 @@
         <translation>Strom durch die Einlassschlitze, einwärts</translation>
     </message>
     <message>
-        <source>Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.</source>
+        <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
         <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
     </message>
     <message>
@@ -4766,7 +4726,7 @@
         <translation>Frischgas durch die Einlassschlitze</translation>
     </message>
     <message>
-        <source>Friction of a helix on half the pitch radius: across it less along it, least over the turn.</source>
+        <source>Helix at half the pitch radius: friction across it less the force along it, minimum over the revolution.</source>
         <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
     </message>
     <message>
@@ -4778,11 +4738,11 @@
         <translation>Verbrannter Kraftstoff</translation>
     </message>
     <message>
-        <source>Fuel of a cycle times its lower heating value; mg·MJ/kg are J.</source>
+        <source>Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.</source>
         <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
     </message>
     <message>
-        <source>Fuel of a cycle, mean</source>
+        <source>Mean fuel mass per cycle</source>
         <translation>Kraftstoff eines Zyklus, Mittel</translation>
     </message>
     <message>
@@ -4798,7 +4758,7 @@
         <translation>Durch die Einlassschlitze hinein, netto</translation>
     </message>
     <message>
-        <source>Largest of all cycles of a pattern.</source>
+        <source>Maximum of all cycles of a pattern.</source>
         <translation>Größter Wert aller Zyklen eines Musters.</translation>
     </message>
     <message>
@@ -4810,15 +4770,15 @@
         <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
     </message>
     <message>
-        <source>Likeness of both accelerations</source>
+        <source>Correlation of both accelerations</source>
         <translation>Ähnlichkeit beider Beschleunigungen</translation>
     </message>
     <message>
-        <source>Long over short axis of the contact ellipse</source>
+        <source>Long axis of the contact ellipse divided by the short one</source>
         <translation>Lange durch kurze Achse der Kontaktellipse</translation>
     </message>
     <message>
-        <source>Mass flow times the work to compress it; none below ambient pressure.</source>
+        <source>Mass flow times the specific work of compression; none below ambient pressure.</source>
         <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
     </message>
     <message>
@@ -4826,7 +4786,7 @@
         <translation>Mittel aller Zyklen eines Musters.</translation>
     </message>
     <message>
-        <source>Mean over the turn.</source>
+        <source>Mean over the revolution.</source>
         <translation>Mittel über die Umdrehung.</translation>
     </message>
     <message>
@@ -4834,23 +4794,23 @@
         <translation>Mittlere Kolbengeschwindigkeit wie angegeben</translation>
     </message>
     <message>
-        <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
+        <source>Neither the charge required nor a mean effective pressure can be computed.</source>
         <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
     </message>
     <message>
-        <source>Nine tenths burnt</source>
+        <source>90 % burnt</source>
         <translation>Neun Zehntel verbrannt</translation>
     </message>
     <message>
-        <source>No fuel burns, so the share is that of the heat and work moved.</source>
+        <source>No fuel burns: the residual is a share of the heat and work exchanged.</source>
         <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
     </message>
     <message>
-        <source>Nominal contact safety</source>
+        <source>Pitting safety factor (nominal)</source>
         <translation>Nennsicherheit des Kontakts</translation>
     </message>
     <message>
-        <source>Nothing is delivered, so nothing is kept.</source>
+        <source>Nothing is delivered, so nothing is trapped.</source>
         <translation>Es wird nichts geliefert, also nichts behalten.</translation>
     </message>
     <message>
@@ -4858,11 +4818,11 @@
         <translation>Oktanzahl des Kraftstoffs</translation>
     </message>
     <message>
-        <source>Of the cycle that comes nearest to knock.</source>
+        <source>Of the cycle that comes closest to knock.</source>
         <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
     </message>
     <message>
-        <source>Of the cycle where most is left over.</source>
+        <source>Of the cycle with the largest residual.</source>
         <translation>Des Zyklus mit dem größten Rest.</translation>
     </message>
     <message>
@@ -4870,11 +4830,11 @@
         <translation>Durch die Auslassschlitze hinaus, netto</translation>
     </message>
     <message>
-        <source>Periods that did not repeat their state</source>
+        <source>Cycles that did not repeat their state</source>
         <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
     </message>
     <message>
-        <source>Power or torque, speed, displacement and cycles a turn; or the supply pressure.</source>
+        <source>Power or torque, speed, displacement and cycles per revolution; or the supply pressure.</source>
         <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
     </message>
     <message>
@@ -4882,7 +4842,7 @@
         <translation>Pressungswinkel dort</translation>
     </message>
     <message>
-        <source>Pressure before the inlet ports</source>
+        <source>Supply pressure at the inlet ports</source>
         <translation>Druck vor den Einlassschlitzen</translation>
     </message>
     <message>
@@ -4890,7 +4850,7 @@
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
     </message>
     <message>
-        <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
+        <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
         <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
     </message>
     <message>
@@ -4918,23 +4878,23 @@
         <translation>S̄p wie angegeben</translation>
     </message>
     <message>
-        <source>Temperature ahead of the flame</source>
+        <source>Temperature of the unburnt gas</source>
         <translation>Temperatur vor der Flamme</translation>
     </message>
     <message>
-        <source>Temperature before the inlet ports</source>
+        <source>Supply temperature at the inlet ports</source>
         <translation>Temperatur vor den Einlassschlitzen</translation>
     </message>
     <message>
-        <source>The brake efficiency behind this fuel consumption</source>
+        <source>The brake thermal efficiency behind this fuel consumption</source>
         <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
     </message>
     <message>
-        <source>The design lets no heat through its walls.</source>
+        <source>The walls of the design are adiabatic.</source>
         <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
     </message>
     <message>
-        <source>The design says whether anybody pays for the supply.</source>
+        <source>The design says whether supply power is counted.</source>
         <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
     </message>
     <message>
@@ -4950,11 +4910,11 @@
         <translation>Der nächste zündet</translation>
     </message>
     <message>
-        <source>The peaks of torque and power stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
+        <source>Peak torque and peak power lie within %1 % of each other in speed, which happens only where a governor cuts in.</source>
         <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
     </message>
     <message>
-        <source>The period that repeats the state it began with is the solution and the last.</source>
+        <source>The cycle that repeats its initial state is the solution, and the last one computed.</source>
         <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
     </message>
     <message>
@@ -4966,7 +4926,7 @@
         <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
     </message>
     <message>
-        <source>Torque lost times the angle of a turn.</source>
+        <source>Mean torque lost times 2π.</source>
         <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
     </message>
     <message>
@@ -4974,19 +4934,19 @@
         <translation>Drehmoment aller Rollen an der Auslassbahn</translation>
     </message>
     <message>
-        <source>Torque would have to be nearly at its highest where the power is: the curve would be flat up to there, or a governor cuts in. The speed of highest torque would decide.</source>
+        <source>Torque at peak power would be close to peak torque: either the curve is flat up to there, or a governor cuts in. The speed of peak torque would decide.</source>
         <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
+        <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
         <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
         <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
     </message>
     <message>
-        <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
+        <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
         <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
     </message>
     <message>
@@ -4994,19 +4954,19 @@
         <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
     </message>
     <message>
-        <source>Work moved</source>
+        <source>Work exchanged</source>
         <translation>Bewegte Arbeit</translation>
     </message>
     <message>
-        <source>Work of a mean cycle times the cycles of a turn.</source>
+        <source>Mean work per cycle times the cycles per revolution.</source>
         <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
     </message>
     <message>
-        <source>Work of a turn: what the gas gives and friction takes must reach the shaft.</source>
+        <source>Work per revolution: gas work less friction work must equal shaft work.</source>
         <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
     </message>
     <message>
-        <source>Work to compress the air of the supply</source>
+        <source>Specific work of compressing the supply</source>
         <translation>Arbeit zum Verdichten der Ladeluft</translation>
     </message>
     <message>
@@ -5026,11 +4986,11 @@
         <translation>Luft beim Schließen des letzten Schlitzes durch λ und das stöchiometrische Verhältnis; geschleppt keiner</translation>
     </message>
     <message>
-        <source>an engine without boost reaches that</source>
+        <source>engines reach that without boost</source>
         <translation>ein Motor ohne Aufladung erreicht das</translation>
     </message>
     <message>
-        <source>at port events, burn, kinks of the motion and where flows turn</source>
+        <source>at port events, start and end of combustion, kinks of the motion and flow reversals</source>
         <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
     </message>
     <message>
@@ -5058,7 +5018,7 @@
         <translation>Ende minus Anfang des Zyklus</translation>
     </message>
     <message>
-        <source>found by the search</source>
+        <source>found by search</source>
         <translation>durch die Suche gefunden</translation>
     </message>
     <message>
@@ -5090,11 +5050,11 @@
         <translation>geschmierter Stahl auf Stahl (allgemeine Praxis)</translation>
     </message>
     <message>
-        <source>more than engines without boost reach</source>
+        <source>more than engines reach without boost</source>
         <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
     </message>
     <message>
-        <source>only the boldest engines without boost reach that</source>
+        <source>without boost only highly tuned engines reach that</source>
         <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
     </message>
     <message>
@@ -5110,7 +5070,7 @@
         <translation>ab hier zählt das Integral</translation>
     </message>
     <message>
-        <source>the last one changed it by %1 of its size, at most %2 is asked</source>
+        <source>the last one changed it by %1 of its size; at most %2 is allowed</source>
         <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
     </message>
     <message>
@@ -5118,15 +5078,15 @@
         <translation>der Hub der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
     </message>
     <message>
-        <source>then too little is left to knock; from the Wiebe function</source>
+        <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
         <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
     </message>
     <message>
-        <source>those of steps that were tried in vain included</source>
+        <source>rejected steps included</source>
         <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
     </message>
     <message>
-        <source>torque of every piston without its sign, over the turn</source>
+        <source>absolute torque of every piston, integrated over the revolution</source>
         <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
     </message>
     <message>
@@ -5138,7 +5098,7 @@
         <translation>das Drehmoment fiele nur um %1 % von %2 auf %3 1/min</translation>
     </message>
     <message>
-        <source>walls that take no heat</source>
+        <source>adiabatic walls</source>
         <translation>Wände, die keine Wärme aufnehmen</translation>
     </message>
     <message>
@@ -5394,11 +5354,11 @@
         <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
-        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
+        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles per revolution are not all given.</source>
         <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
     </message>
     <message>
-        <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
+        <source>An even firing interval is 360° divided by the power strokes per revolution, which are not given.</source>
         <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
     </message>
     <message>
@@ -5406,7 +5366,7 @@
         <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
-        <source>Another count of lobes or of power strokes.</source>
+        <source>Another number of lobes or of power strokes.</source>
         <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
     </message>
     <message>
@@ -5414,7 +5374,7 @@
         <translation>Ein anderes Arbeitsverfahren.</translation>
     </message>
     <message>
-        <source>Another number of power strokes per turn, or supply pressure.</source>
+        <source>Another number of power strokes per revolution, or supply pressure.</source>
         <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
@@ -5434,7 +5394,7 @@
         <translation>Beide Enden des Bereichs sind nötig.</translation>
     </message>
     <message>
-        <source>Crank radius / rod length</source>
+        <source>Crank radius / rod length (r/l)</source>
         <translation>Kurbelradius / Pleuellänge</translation>
     </message>
     <message>
@@ -5494,7 +5454,7 @@
         <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
-        <source>Nothing that the size could be held against is given.</source>
+        <source>No figure is given with which the size could be compared.</source>
         <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
     </message>
     <message>
@@ -5506,7 +5466,7 @@
         <translation>Ölverbrauch</translation>
     </message>
     <message>
-        <source>Over all.</source>
+        <source>Overall.</source>
         <translation>Über alles.</translation>
     </message>
     <message>
@@ -5530,7 +5490,7 @@
         <translation>Drehzahl</translation>
     </message>
     <message>
-        <source>The interval, and the power strokes per turn.</source>
+        <source>The interval, and the power strokes per revolution.</source>
         <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
@@ -5562,7 +5522,7 @@
         <translation>Der Weg des gebauten Verstellers.</translation>
     </message>
     <message>
-        <source>Torque, displacement, and power strokes per turn.</source>
+        <source>Torque, displacement, and power strokes per revolution.</source>
         <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
@@ -5630,7 +5590,7 @@
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the fit ends at %1/min: beyond it only a range can be told</source>
+        <source>the fit ends at %1 rpm: beyond it only a range can be given</source>
         <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
     </message>
     <message>
@@ -5682,7 +5642,7 @@
         <translation>Der Winkel ist %1 nach %2, er muss zunehmen</translation>
     </message>
     <message>
-        <source>rows cover %1, must cover at most the period of %2</source>
+        <source>the rows cover %1; they must cover at most the period of %2</source>
         <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
     </message>
     <message>
@@ -5710,7 +5670,7 @@
         <translation>Die Spanne ist %1, verlangt sind mindestens %2</translation>
     </message>
     <message>
-        <source>spans add up to %1, must add up to %2 (one turn divided by the lobes)</source>
+        <source>the spans add up to %1; they must add up to %2 (360° divided by the number of lobes)</source>
         <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
     </message>
     <message>
@@ -5814,7 +5774,7 @@
         <translation>Luftversorgung nicht eingerechnet: %1, um die Luft zu verdichten.</translation>
     </message>
     <message>
-        <source>burn starts at %1 cycle angle, must lie between the last port closing at %2 and the first opening at %3</source>
+        <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
         <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
     </message>
     <message>
@@ -5822,11 +5782,11 @@
         <translation>Die Drehzahl ist %1, sie muss positiv sein</translation>
     </message>
     <message>
-        <source>the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber</source>
+        <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
         <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
     </message>
     <message>
-        <source>the gas equations could not be followed past %1 of the shaft: the steps became too small</source>
+        <source>the gas equations could not be integrated beyond a shaft angle of %1: the steps became too small</source>
         <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
     </message>
     <message>
@@ -5854,7 +5814,7 @@
         <translation>Die Kantenrücknahme ist %1; beide zusammen müssen weniger sein als die Rollenbreite, %2</translation>
     </message>
     <message>
-        <source>the web between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
+        <source>the bridge between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
         <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
     </message>
     <message>
@@ -5866,7 +5826,7 @@
         <translation>Der Radius ist %1; er muss auf der Bahnfläche liegen, %2 bis %3</translation>
     </message>
     <message>
-        <source>the rows cover %1; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
+        <source>the rows cover %1; they must cover one repetition, 360° divided by the number of lobes, or the number of lobes must be given</source>
         <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
     </message>
     <message>
@@ -5946,7 +5906,7 @@
         <translation>Die Drehzahlen sind %1 und %2, beide müssen positiv sein</translation>
     </message>
     <message>
-        <source>n: speed at which the design is computed. Default 1500/min.</source>
+        <source>n: speed at which the design is computed. Default 1500 rpm.</source>
         <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
     </message>
     <message>
@@ -6074,19 +6034,19 @@
         <translation>a: exp(−a) des Kraftstoffs verbrennt nie; 6,908 lässt 0,1 % übrig.</translation>
     </message>
     <message>
-        <source>m: larger values burn later in the duration; 2 is common practice.</source>
+        <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
         <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
     </message>
     <message>
-        <source>Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.</source>
+        <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
         <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
     </message>
     <message>
-        <source>Temperature ahead of the inlet ports. Default 298.15 K.</source>
+        <source>Temperature upstream of the inlet ports. Default 298.15 K.</source>
         <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
     </message>
     <message>
-        <source>Volume swept in one turn of the blower. Default 500 cm³ (own estimate).</source>
+        <source>Volume swept per revolution of the blower. Default 500 cm³ (own estimate).</source>
         <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
     </message>
     <message>
@@ -6142,7 +6102,7 @@
         <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe 1 bar.</translation>
     </message>
     <message>
-        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
+        <source>L: axial travel of the exhaust track per revolution of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
         <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
     </message>
     <message>
@@ -6162,15 +6122,15 @@
         <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
     </message>
     <message>
-        <source>A cylinder. Default 2.</source>
+        <source>Per cylinder. Default 2.</source>
         <translation>Je Zylinder. Vorgabe 2.</translation>
     </message>
     <message>
-        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
+        <source>Largest lift divided by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
         <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
     <message>
-        <source>C_d by curtain or seat area, whichever is smaller. Default 0.65.</source>
+        <source>C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.</source>
         <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
     </message>
     <message>
@@ -6306,11 +6266,11 @@
         <translation>muss positiv und höchstens 1 sein</translation>
     </message>
     <message>
-        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a crank.</source>
+        <source>Of one piston, per shaft revolution: the number of lobes of a cam track; 1 for a crank.</source>
         <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
     </message>
     <message>
-        <source>Air by stoichiometric air; 1 is assumed where it is not given.</source>
+        <source>Air divided by stoichiometric air; 1 is assumed where it is not given.</source>
         <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
     </message>
     <message>
@@ -6318,35 +6278,35 @@
         <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO 1585]; brutto: ohne.</translation>
     </message>
     <message>
-        <source>Of the air that the power stands for; 0 where it is not given.</source>
+        <source>Of the air to which the power refers; 0 where it is not given.</source>
         <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
     </message>
     <message>
-        <source>The exhaust closes %1 after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
+        <source>The exhaust closes %1 after the inlet, so fresh gas can still escape: increase the exhaust lead or lower the exhaust ports.</source>
         <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
     </message>
     <message>
-        <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
+        <source>Supply power not counted: %1 would be required to fill the reservoir; every brake value is too high by that amount.</source>
         <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
     </message>
     <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
+        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
         <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
     </message>
     <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
+        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
         <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
     </message>
     <message>
-        <source>The inlet opens %1 before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
+        <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
         <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
     </message>
     <message>
-        <source>a roller radius below %1 cuts no cusp</source>
+        <source>use a roller radius below %1</source>
         <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
     </message>
     <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius %3 at track angle %4 and %5 from the shaft; %6.</source>
+        <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
         <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
     </message>
     <message>
@@ -6422,7 +6382,7 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
+        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
         <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
     </message>
     <message>
@@ -6434,15 +6394,15 @@
         <translation>%1, Schlitzreihe %2</translation>
     </message>
     <message>
-        <source>Jam margin of the guide</source>
+        <source>Margin of the guide against jamming</source>
         <translation>Abstand der Führung vom Klemmen</translation>
     </message>
     <message>
-        <source>Web between ports</source>
+        <source>Port bridge</source>
         <translation>Steg zwischen Schlitzen</translation>
     </message>
     <message>
-        <source>%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6.</source>
+        <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
         <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
     </message>
     <message>
@@ -6454,15 +6414,15 @@
         <translation>Vergleichsmotoren</translation>
     </message>
     <message>
-        <source>Inertia for a speed fluctuation of %1</source>
+        <source>Moment of inertia for a speed fluctuation of %1</source>
         <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
     </message>
     <message>
-        <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
+        <source>correlation over the revolution, exhaust lead %1</source>
         <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
     </message>
     <message>
-        <source>same engine, burn from %1 of the cycle</source>
+        <source>same engine, combustion from %1 of the cycle</source>
         <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
     </message>
     <message>
@@ -6514,7 +6474,7 @@
         <translation>Johnson, Contact Mechanics, § 4.2: in halben Kontaktbreiten unter der Oberfläche.</translation>
     </message>
     <message>
-        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns 6·n degrees in a second.</source>
+        <source>Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and the shaft turns 6·n degrees per second.</source>
         <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
     </message>
     <message>
@@ -6522,7 +6482,7 @@
         <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni 1967 oder Hohenberg 1979 (Heywood, § 12.4).</translation>
     </message>
     <message>
-        <source>The coefficient is a column; the shaft turns 6·n degrees in a second.</source>
+        <source>The coefficient is a column; the shaft turns 6·n degrees per second.</source>
         <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
     </message>
     <message>
@@ -6546,7 +6506,7 @@
         <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken das kleinere.</translation>
     </message>
     <message>
-        <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
+        <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
         <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
     </message>
     <message>
@@ -6574,11 +6534,11 @@
         <translation>Johnson, Contact Mechanics, § 4.2: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
     </message>
     <message>
-        <source>Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.</source>
+        <source>Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977.</source>
         <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
     </message>
     <message>
-        <source>ISO 281: power mean with exponent 10/3 over the roller&apos;s turns.</source>
+        <source>ISO 281: power mean with exponent 10/3 over the revolutions of the roller.</source>
         <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
     </message>
     <message>
@@ -6586,7 +6546,7 @@
         <translation>ISO 281: nominelle Lebensdauer, a₁ = 1, kein Beiwert für die Schmierung.</translation>
     </message>
     <message>
-        <source>ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.</source>
+        <source>ISO 76: 4000 MPa under the static rating; the stress is proportional to the root of the load.</source>
         <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
     </message>
     <message>
@@ -6594,7 +6554,7 @@
         <translation>Johnson, Contact Mechanics, § 4.2</translation>
     </message>
     <message>
-        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles a turn; 1 bar·cm³ is 0.1 J.</source>
+        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles per revolution; 1 bar·cm³ is 0.1 J.</source>
         <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
@@ -6602,11 +6562,11 @@
         <translation>Heywood, § 6.6, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
     </message>
     <message>
-        <source>2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.</source>
+        <source>2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.</source>
         <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
     </message>
     <message>
-        <source>Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included.</source>
+        <source>Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included.</source>
         <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
     </message>
     <message>
@@ -6614,7 +6574,7 @@
         <translation>Heywood, § 13.1.</translation>
     </message>
     <message>
-        <source>Heywood, § 2.8: work over the lower heating value of the fuel.</source>
+        <source>Heywood, § 2.8: work divided by the lower heating value of the fuel.</source>
         <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
     </message>
     <message>
@@ -6638,7 +6598,7 @@
         <translation>wrap bringt einen Winkel in −180° … 180°.</translation>
     </message>
     <message>
-        <source>The shaft turns 0.006·n degrees in a millisecond.</source>
+        <source>The shaft turns 0.006·n degrees per millisecond.</source>
         <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
     </message>
     <message>
@@ -6670,7 +6630,7 @@
         <translation>%1, Versteller in Ruhe</translation>
     </message>
     <message>
-        <source>c = reciprocations a turn/2, four-stroke</source>
+        <source>c = reciprocations per revolution/2, four-stroke</source>
         <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
     </message>
     <message>
@@ -6686,11 +6646,11 @@
         <translation>V_d = Kolben·π/4·Bohrung²·Hub</translation>
     </message>
     <message>
-        <source>Air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
+        <source>Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
         <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
     </message>
     <message>
-        <source>Brake efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
+        <source>Brake thermal efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
         <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
     </message>
     <message>
@@ -6718,7 +6678,7 @@
         <translation>brutto und netto: ISO 15550; ein Zehntel: eigene Schätzung</translation>
     </message>
     <message>
-        <source>Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
+        <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
         <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
     </message>
     <message>
@@ -6750,11 +6710,11 @@
         <translation>%1 ist %2: %3</translation>
     </message>
     <message>
-        <source>The charge stands above ambient pressure.</source>
+        <source>The supply is above ambient pressure.</source>
         <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
     </message>
     <message>
-        <source>The charge stands not above ambient pressure.</source>
+        <source>The supply is not above ambient pressure.</source>
         <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
@@ -6786,11 +6746,11 @@
         <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
     </message>
     <message>
-        <source>at least this: the speed is a bound</source>
+        <source>at least this: the speed is only a bound</source>
         <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
     </message>
     <message>
-        <source>at most this: the speed is a bound</source>
+        <source>at most this: the speed is only a bound</source>
         <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
     </message>
     <message>
@@ -6798,7 +6758,7 @@
         <translation>Das %1 … %2-fache eines üblichen Motors (%3).</translation>
     </message>
     <message>
-        <source>%1 A cycle and displacement it is %2 … %3 times.</source>
+        <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
         <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
     </message>
     <message>
@@ -6810,11 +6770,11 @@
         <translation>Kraftstoff Benzin: Keiner ist angegeben.</translation>
     </message>
     <message>
-        <source>The fuel does not hold as much energy as the work claimed from it</source>
+        <source>The fuel contains less energy than the work claimed</source>
         <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
     </message>
     <message>
-        <source>Efficiency and fuel consumption do not belong to each other</source>
+        <source>Efficiency and fuel consumption contradict each other</source>
         <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
     </message>
     <message>
@@ -6822,15 +6782,15 @@
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take %2 of pull. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
         <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
@@ -6838,7 +6798,7 @@
         <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
-        <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
+        <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
         <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
     </message>
     <message>
@@ -6970,7 +6930,7 @@
         <translation>Zahl der Zylinder</translation>
     </message>
     <message>
-        <source>Of the engine, over everything.</source>
+        <source>Overall, of the whole engine.</source>
         <translation>Des Motors, über alles.</translation>
     </message>
     <message>
@@ -7066,7 +7026,7 @@
         <translation>Bereich der Prüfung von Angaben</translation>
     </message>
     <message>
-        <source>by charging</source>
+        <source>by supply</source>
         <translation>nach der Aufladung</translation>
     </message>
     <message>
@@ -7094,7 +7054,7 @@
         <translation>folgt aus Verbrennung, Wandwärme und Reibung, die nicht daran angepasst sind</translation>
     </message>
     <message>
-        <source>half the charge</source>
+        <source>half the supply pressure</source>
         <translation>halbe Ladung</translation>
     </message>
     <message>
@@ -7114,7 +7074,7 @@
         <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
     </message>
     <message>
-        <source>own number</source>
+        <source>own value</source>
         <translation>eigene Zahl</translation>
     </message>
     <message>
@@ -7142,11 +7102,11 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>speed, stroke and lobes give another; they were taken</source>
+        <source>speed, stroke and lobes give another value; they were used</source>
         <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
-        <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
+        <source>such that the engine delivers its power at its speed; otherwise usual for its supply</source>
         <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
     </message>
     <message>
@@ -7158,7 +7118,7 @@
         <translation>der Kraftstoff solcher Motoren</translation>
     </message>
     <message>
-        <source>the highest torque lies at a speed that is not published</source>
+        <source>the speed of peak torque is not published</source>
         <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
@@ -7170,7 +7130,7 @@
         <translation>der veröffentlichte Bereich</translation>
     </message>
     <message>
-        <source>the roller stands out over the bore</source>
+        <source>the roller projects beyond the bore</source>
         <translation>die Rolle steht über die Bohrung hinaus</translation>
     </message>
     <message>
@@ -7266,7 +7226,7 @@
         <translation>ε = %1 bei %2, %3 bei 0°</translation>
     </message>
     <message>
-        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were used</source>
         <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
     </message>
     <message>
@@ -7326,7 +7286,7 @@
         <translation>Definition</translation>
     </message>
     <message>
-        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
+        <source>n = P/(2π·x·T), x: torque at peak power divided by peak torque</source>
         <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
     </message>
     <message>
@@ -7470,7 +7430,7 @@
         <translation>1 Nocken</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
+        <source>%1 evenly spaced power strokes per revolution fire every %2 of the shaft.</source>
         <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
     </message>
     <message>
@@ -7506,7 +7466,7 @@
         <translation>Definition.</translation>
     </message>
     <message>
-        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
+        <source>Ratio of stresses; allowable stress after ISO 6336-5 unless given.</source>
         <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
     <message>
@@ -7598,15 +7558,15 @@
         <translation>Pumpende Kolben</translation>
     </message>
     <message>
-        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
+        <source>Pistons whose undersides change the volume of the pump chamber; a one-sided engine has only one.</source>
         <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
     </message>
     <message>
-        <source>One case for all cylinders</source>
+        <source>One crankcase for all cylinders</source>
         <translation>Ein Gehäuse für alle Zylinder</translation>
     </message>
     <message>
-        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, which pumps only the volume that their strokes do not cancel.</source>
         <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
     </message>
     <message>
@@ -7670,7 +7630,7 @@
         <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
     </message>
     <message>
-        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
         <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
     </message>
     <message>
@@ -7678,7 +7638,7 @@
         <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
     </message>
     <message>
-        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: this follows from the arrangement and is no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
         <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
     </message>
     <message>
@@ -7690,11 +7650,11 @@
         <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
     </message>
     <message>
-        <source>Fuel lost through the exhaust, share of that supplied</source>
+        <source>Fuel lost through the exhaust, share of the fuel supplied</source>
         <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
     </message>
     <message>
-        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
+        <source>Work of a pump chamber on its pistons per cycle (negative: absorbed)</source>
         <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
     </message>
     <message>
@@ -7710,7 +7670,7 @@
         <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
     </message>
     <message>
-        <source>This is no summary of a part of a study over unknowns.</source>
+        <source>This is not the summary of a part of a study over unknowns.</source>
         <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
     </message>
     <message>
@@ -7718,7 +7678,7 @@
         <translation>Eine Stichprobentabelle hat andere Spalten, als sich aus diesem Entwurf und diesen Drehzahlen ergeben.</translation>
     </message>
     <message>
-        <source>A table of samples is none of this design and seed.</source>
+        <source>A table of samples belongs to another design or seed.</source>
         <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
     </message>
     <message>
@@ -7734,7 +7694,7 @@
         <translation>%1 Motoren</translation>
     </message>
     <message>
-        <source>Nothing published can be held against the results of the engines.</source>
+        <source>No published figure can be compared with the results of the engines.</source>
         <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
     </message>
     <message>
@@ -7766,19 +7726,19 @@
         <translation>was die Ergebnisse bestimmt</translation>
     </message>
     <message>
-        <source>Knowing one thing would halve this band: %1.</source>
+        <source>Knowing one input would halve this band: %1.</source>
         <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
     </message>
     <message>
-        <source>Knowing two things would halve this band: %1; %2.</source>
+        <source>Knowing two inputs would halve this band: %1; %2.</source>
         <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
     </message>
     <message>
-        <source>Knowing three things would halve this band: %1; %2; %3.</source>
+        <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
         <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
     </message>
     <message>
-        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
+        <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
         <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
     </message>
     <message>
@@ -7850,7 +7810,7 @@
         <translation>Axialkraft aller Rollen auf die Kurvenbahn, nach außen</translation>
     </message>
     <message>
-        <source>What the pump takes from the backs of the pistons, a cycle, times the cycles.</source>
+        <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
         <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
     </message>
     <message>
@@ -7858,11 +7818,11 @@
         <translation>∮p_u dV_u mit dV_u = f·A·v dt; bar·mm²·m/s sind 0,1 W.</translation>
     </message>
     <message>
-        <source>Definition: largest over smallest volume of the pump chamber.</source>
+        <source>Definition: largest volume of the pump chamber divided by the smallest.</source>
         <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
     </message>
     <message>
-        <source>Definition: what of the fuel supplied does not stay in the chamber.</source>
+        <source>Definition: share of the fuel supplied that does not remain in the chamber.</source>
         <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
     </message>
     <message>
@@ -7894,7 +7854,7 @@
         <translation>Kraftstoff, eingespritzt nach dem Schließen der Schlitze</translation>
     </message>
     <message>
-        <source>Fuel supplied a cycle, mean</source>
+        <source>Mean fuel mass supplied per cycle</source>
         <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
     </message>
     <message>
@@ -7906,19 +7866,19 @@
         <translation>∮p dV aller Zylinder, abzüglich was ihre Pumpen aufnehmen; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
-        <source>Work of a mean cycle, less what the pump takes, times the cycles of a turn.</source>
+        <source>Mean work per cycle, less that of the pump, times the cycles per revolution.</source>
         <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
     </message>
     <message>
-        <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
+        <source>Work divided by the lower heating value of the fuel supplied, lost fuel included.</source>
         <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
     </message>
     <message>
-        <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
+        <source>Heat per cycle divided by the lower heating value, lost fuel included, times the cycles per hour.</source>
         <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
     </message>
     <message>
-        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half of its step.</source>
+        <source>The search compares 180 positions per pattern. Where accelerations jump, the lead is uncertain by up to half of that step.</source>
         <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
     </message>
     <message>
@@ -8062,7 +8022,7 @@
         <translation>Antrieb des Rads</translation>
     </message>
     <message>
-        <source>Who turns the compressor wheel, and so pays for it.</source>
+        <source>What drives the compressor wheel and so provides its power.</source>
         <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
     </message>
     <message>
@@ -8074,7 +8034,7 @@
         <translation>Stufen</translation>
     </message>
     <message>
-        <source>A blower behind the wheel brings air before the wheel is up to speed: it starts a turbocharged engine.</source>
+        <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
         <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
     </message>
     <message>
@@ -8082,11 +8042,11 @@
         <translation>Verdichterrad</translation>
     </message>
     <message>
-        <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
         <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
     </message>
     <message>
-        <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
+        <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
         <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
     </message>
     <message>
@@ -8094,7 +8054,7 @@
         <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
     </message>
     <message>
-        <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
+        <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
         <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
     </message>
     <message>
@@ -8102,7 +8062,7 @@
         <translation>kein stationäres Arbeitsspiel</translation>
     </message>
     <message>
-        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
+        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
         <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
     </message>
     <message>
@@ -8110,11 +8070,11 @@
         <translation>Durchflusszahl des Verdichterrads</translation>
     </message>
     <message>
-        <source>a larger or faster wheel; this one is choked and holds the air back</source>
+        <source>use a larger or faster wheel; this one is choked</source>
         <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
     </message>
     <message>
-        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
+        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and the blower alone delivers the air. A smaller nozzle or a hotter exhaust lowers that speed.</source>
         <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
     </message>
     <message>
@@ -8130,7 +8090,7 @@
         <translation>Temperatur im Abgassammler</translation>
     </message>
     <message>
-        <source>The exhaust keeps the wheel turning</source>
+        <source>The exhaust sustains the wheel</source>
         <translation>Das Abgas hält das Rad in Gang</translation>
     </message>
     <message>
@@ -8146,7 +8106,7 @@
         <translation>Laufzahl der Turbine</translation>
     </message>
     <message>
-        <source>Power of the turbine over that of an ideal one in the mean state</source>
+        <source>Power of the turbine divided by that of an ideal one in the mean state</source>
         <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
     </message>
     <message>
@@ -8178,7 +8138,7 @@
         <translation>Leistung, die der Verdichter aufnimmt</translation>
     </message>
     <message>
-        <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
+        <source>Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.</source>
         <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
     </message>
     <message>
@@ -8186,19 +8146,19 @@
         <translation>Das Getriebe dreht das Rad.</translation>
     </message>
     <message>
-        <source>Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.</source>
+        <source>Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.</source>
         <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
     </message>
     <message>
-        <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
+        <source>Definition: mass flow divided by inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
         <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
     </message>
     <message>
-        <source>In the steady state the ports pass what the compressor gives.</source>
+        <source>In the steady state the flow through the ports equals that of the compressor.</source>
         <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
     </message>
     <message>
-        <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
+        <source>Isentropic enthalpy rise ψ·u² from the ambient state.</source>
         <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
     </message>
     <message>
@@ -8218,19 +8178,19 @@
         <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
     </message>
     <message>
-        <source>The exhaust drives the wheel; nothing of it is taken from the shaft.</source>
+        <source>The exhaust drives the wheel; no shaft power is taken.</source>
         <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
     </message>
     <message>
-        <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
+        <source>The exhaust drives the wheel; the power of everything on the shaft is always deducted.</source>
         <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
     </message>
     <message>
-        <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
+        <source>At constant wheel speed the turbine power less bearing losses drives the compressor.</source>
         <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
     </message>
     <message>
-        <source>Mean pressure before the turbine over that behind it.</source>
+        <source>Mean pressure upstream of the turbine divided by that downstream.</source>
         <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
     </message>
     <message>
@@ -8238,7 +8198,7 @@
         <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
     </message>
     <message>
-        <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
+        <source>Power divided by that of an isentropic expansion of the mean flow; pulses can raise it.</source>
         <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
     </message>
     <message>
@@ -8274,7 +8234,7 @@
         <translation>ein Rad, das das Abgas in Gang hält</translation>
     </message>
     <message>
-        <source>A balance of the wheel was found</source>
+        <source>A power balance of the wheel was found</source>
         <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
     </message>
     <message>
@@ -8482,7 +8442,7 @@
         <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
     </message>
     <message>
-        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
         <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
     </message>
     <message>
@@ -8510,7 +8470,7 @@
         <translation>Nominelle Lebensdauer des Axiallagers</translation>
     </message>
     <message>
-        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
+        <source>The life of the roller bearings is not checked: the design gives no dynamic rating.</source>
         <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
     </message>
     <message>
@@ -8518,7 +8478,7 @@
         <translation>Äquivalente Belastung des Axiallagers</translation>
     </message>
     <message>
-        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
+        <source>ISO 281: power mean with exponent 10/3 over the revolution.</source>
         <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
     </message>
     <message>
@@ -8526,7 +8486,7 @@
         <translation>Die Massenkraft übersteigt die Gaskraft</translation>
     </message>
     <message>
-        <source>the chamber pressure is below the pressure under the piston</source>
+        <source>the chamber pressure is below the under-piston pressure</source>
         <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
     </message>
     <message>
@@ -8566,7 +8526,7 @@
         <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
         <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
@@ -8598,11 +8558,11 @@
         <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <source>Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
         <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <source>Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
         <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
@@ -8610,7 +8570,7 @@
         <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
     </message>
     <message>
-        <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
+        <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
         <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
     </message>
     <message>
@@ -8618,7 +8578,7 @@
         <translation>Einlassschlitze, die weiter nach innen reichen, schließen später: Vergleichen Sie, was jedes von beiden an Drehmoment kostet.</translation>
     </message>
     <message>
-        <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
+        <source>After-charge %1 of the cycle, torque %2 of the earlier value.</source>
         <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
     </message>
     <message>
@@ -8702,7 +8662,7 @@
         <translation>Suchen Sie die Stelle, an der der Kolben am schnellsten ist, etwa auf halbem Weg.</translation>
     </message>
     <message>
-        <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
+        <source>The track is %1 steep at most, at %2 of the shaft; there the piston is fastest, and a given force turns the shaft best.</source>
         <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
     </message>
     <message>
@@ -8806,7 +8766,7 @@
         <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
     </message>
     <message>
-        <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
+        <source>A slice of %1 across this bore has a volume of %2; the smallest volume is %3.</source>
         <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
     </message>
     <message>
@@ -8818,7 +8778,7 @@
         <translation>das eingeschlossene Volumen ist auch größer</translation>
     </message>
     <message>
-        <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
+        <source>The ratio falls from %1 to %2: a small gap is a large part of the smallest volume and a small part of the trapped one.</source>
         <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
     </message>
     <message>
@@ -8830,11 +8790,11 @@
         <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
     </message>
     <message>
-        <source>If the torque stayed, the power would grow as the speed does.</source>
+        <source>If the torque stayed the same, power would grow in proportion to speed.</source>
         <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
     </message>
     <message>
-        <source>The ports are open for less time, and friction grows.</source>
+        <source>The ports are open for a shorter time, and friction grows.</source>
         <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
     </message>
     <message>
@@ -8842,15 +8802,15 @@
         <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
     </message>
     <message>
-        <source>other work of the gas in each cycle</source>
+        <source>changed gas work per cycle</source>
         <translation>andere Arbeit des Gases in jedem Zyklus</translation>
     </message>
     <message>
-        <source>other friction and pumping in each revolution</source>
+        <source>changed friction and pumping per revolution</source>
         <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
     </message>
     <message>
-        <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
+        <source>It gives %1. The speed alone would make it %2; gas work per cycle and friction account for the rest.</source>
         <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
     </message>
     <message>
@@ -8862,7 +8822,7 @@
         <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
     </message>
     <message>
-        <source>Each lobe is a power stroke per revolution of every cylinder.</source>
+        <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
         <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
     </message>
     <message>
@@ -8870,7 +8830,7 @@
         <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
     </message>
     <message>
-        <source>other number of power strokes</source>
+        <source>changed number of power strokes</source>
         <translation>andere Zahl von Arbeitshüben</translation>
     </message>
     <message>
@@ -8878,11 +8838,11 @@
         <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
     </message>
     <message>
-        <source>other time for gas, heat and friction in each cycle</source>
+        <source>changed time for gas exchange, heat and friction per cycle</source>
         <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
     </message>
     <message>
-        <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
+        <source>It gives %1. The number of power strokes alone would make it %2; the lead, kept in shaft degrees, also changed the timing.</source>
         <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
     </message>
     <message>
@@ -8922,7 +8882,7 @@
         <translation>Kennlinien über der Drehzahl</translation>
     </message>
     <message>
-        <source>Inputs that follow the shaft speed instead of standing still.</source>
+        <source>Inputs that follow the shaft speed instead of staying constant.</source>
         <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
     </message>
     <message>
@@ -8942,7 +8902,7 @@
         <translation>Drehzahlen der Kennlinie</translation>
     </message>
     <message>
-        <source>Shaft speeds of the points, rising. Below the first and above the last the value stands still.</source>
+        <source>Shaft speeds of the points, ascending. Below the first and above the last the value is constant.</source>
         <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
     </message>
     <message>
@@ -8978,7 +8938,7 @@
         <translation>es gibt %1 Werte für %2 Drehzahlen; jede Drehzahl braucht einen Wert</translation>
     </message>
     <message>
-        <source>the speed is %1 after %2; speeds must rise</source>
+        <source>the speed is %1 after %2; speeds must ascend</source>
         <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
     </message>
     <message>
@@ -8994,11 +8954,11 @@
         <translation>der Druck bei Last 0 ist %1; er darf den der Volllast, %2, nicht übersteigen</translation>
     </message>
     <message>
-        <source>Share of the revolution that the roller is off its track</source>
+        <source>Share of the revolution with the roller off its track</source>
         <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
     </message>
     <message>
-        <source>Definition: share of the angle at which the track would have to pull.</source>
+        <source>Definition: share of the revolution over which the track would have to pull.</source>
         <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
     </message>
     <message>
@@ -9006,7 +8966,7 @@
         <translation>die Lasten sind %1 und %2, beide müssen zwischen 0 und 1 liegen</translation>
     </message>
     <message>
-        <source>speeds must be positive and rise</source>
+        <source>speeds must be positive and ascend</source>
         <translation>Drehzahlen müssen positiv sein und steigen</translation>
     </message>
     <message>
@@ -9134,7 +9094,7 @@
         <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
     </message>
     <message>
-        <source>no result of a design speaks to it</source>
+        <source>no result of a design applies to it</source>
         <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
     </message>
     <message>
@@ -9158,7 +9118,7 @@
         <translation>%1, %2 % mehr</translation>
     </message>
     <message>
-        <source>no band is computed of it</source>
+        <source>no band is computed for it</source>
         <translation>dafür wird kein Band berechnet</translation>
     </message>
     <message>
@@ -9182,7 +9142,7 @@
         <translation>19 von 20 möglichen Motoren liegen über %1: engere oder andere Bereiche der Eingaben.</translation>
     </message>
     <message>
-        <source>published numbers are held against each other only</source>
+        <source>published numbers are only compared with each other</source>
         <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
     </message>
     <message>
@@ -9194,7 +9154,7 @@
         <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
     </message>
     <message>
-        <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
+        <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
         <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
     </message>
     <message>
@@ -9214,11 +9174,11 @@
         <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
     </message>
     <message>
-        <source>no arithmetic on published figures speaks to it</source>
+        <source>no arithmetic on published figures applies to it</source>
         <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
     </message>
     <message>
-        <source>too few numbers are given to compute anything from it</source>
+        <source>too few numbers are given for any computation</source>
         <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
     </message>
     <message>
@@ -9242,11 +9202,11 @@
         <translation>die Rollen bleiben auf einer offenen Bahn</translation>
     </message>
     <message>
-        <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
+        <source>middle of the ordinary range, lower where the rollers would not last</source>
         <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
     </message>
     <message>
-        <source>usual for the fuel, less where the charge would knock</source>
+        <source>usual for the fuel, lower where the charge would knock</source>
         <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
@@ -9262,11 +9222,11 @@
         <translation>r = 0,37·B, größer, wo die breiteste Rolle nicht genügt</translation>
     </message>
     <message>
-        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
+        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, wider where pitting safety or bearing life require it: b ∝ σ²</source>
         <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
-        <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
+        <source>C = c·2r·b, c = 24 N/mm²; more where the life requires it</source>
         <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
     </message>
     <message>
@@ -9278,7 +9238,7 @@
         <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
     </message>
     <message>
-        <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
+        <source>8° before inner dead centre, later where the charge would knock or the peak pressure would be too high</source>
         <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
     </message>
     <message>
@@ -9290,7 +9250,7 @@
         <translation>nach Verdichtung und etwas Kühlung; mehr davon, wo die Ladung klopfen würde</translation>
     </message>
     <message>
-        <source>thicker where the film would be thinner than the roughness</source>
+        <source>more viscous where the film would be thinner than the roughness</source>
         <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
     </message>
     <message>
@@ -9350,15 +9310,15 @@
         <translation>Aufladung</translation>
     </message>
     <message>
-        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons per cylinder</source>
         <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
     </message>
     <message>
-        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
+        <source>V = z·(π/4)·B²·k·S, k: pistons per cylinder</source>
         <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
     </message>
     <message>
-        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons per cylinder, x: stroke of one divided by bore</source>
         <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
     </message>
     <message>
@@ -9386,7 +9346,7 @@
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
     <message>
-        <source>Mean pressure in the plenum over that before the wheel.</source>
+        <source>Mean pressure in the plenum divided by that upstream of the wheel.</source>
         <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
     </message>
     <message>
@@ -9398,7 +9358,7 @@
         <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
     </message>
     <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <source>blowdown time-area per swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
         <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
     <message>
@@ -9410,7 +9370,7 @@
         <translation>die Zahlen der Aussage selbst</translation>
     </message>
     <message>
-        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
+        <source>middle of the ordinary range of this class, lower where the charge would knock</source>
         <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
@@ -9422,7 +9382,7 @@
         <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
     </message>
     <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <source>time-area per swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
         <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
     </message>
     <message>
@@ -9436,6 +9396,26 @@
     <message>
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+    </message>
+    <message>
+        <source>Hydrogen ignites in air between 4 and 75 % by volume, burns with an invisible flame and embrittles many steels. Ventilate the space under the pistons and the room, detect leaks, guard the intake against backfire and choose materials for hydrogen.</source>
+        <translation>Wasserstoff zündet in Luft zwischen 4 und 75 Volumenprozent, brennt mit unsichtbarer Flamme und versprödet viele Stähle. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen, den Einlass gegen Rückzündung sichern und wasserstofftaugliche Werkstoffe wählen.</translation>
+    </message>
+    <message>
+        <source>Methane ignites in air between 5 and 15 % by volume. Ventilate the space under the pistons and the room, detect leaks and guard the intake against backfire.</source>
+        <translation>Methan zündet in Luft zwischen 5 und 15 Volumenprozent. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen und den Einlass gegen Rückzündung sichern.</translation>
+    </message>
+    <message>
+        <source>If the load is lost with the fuel on, the engine reaches 1.2 times its speed within %1 (inertia as given, torque held). Fit an independent overspeed trip that shuts off the fuel.</source>
+        <translation>Fällt bei offener Kraftstoffzufuhr die Last weg, erreicht der Motor in %1 das 1,2-Fache seiner Drehzahl (Trägheitsmoment wie angegeben, Drehmoment gehalten). Einen unabhängigen Überdrehzahlschutz vorsehen, der den Kraftstoff absperrt.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation. No strength of pressure-containing or rotating parts is calculated. Local codes and regulations for pressure equipment, fuel gas, hydrogen and machinery take precedence; where the law requires it, have a licensed professional engineer approve the design. First runs: remote, behind guards, with independent overspeed trip and fuel shut-off; ventilate the crankcase; treat surfaces and exhaust as hot and toxic.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb. Die Festigkeit drucktragender oder drehender Teile wird nicht berechnet. Örtliche Vorschriften und Regelwerke für Druckgeräte, Brenngas, Wasserstoff und Maschinen haben Vorrang; wo das Recht es verlangt, muss eine dazu befugte Fachkraft den Entwurf genehmigen. Erste Läufe: ferngesteuert, hinter Schutzwänden, mit unabhängigem Überdrehzahlschutz und Kraftstoffabsperrung; Kurbelraum belüften; Oberflächen und Abgas als heiß und giftig behandeln.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
     </message>
 </context>
 <context>
@@ -9515,18 +9495,6 @@
 <context>
     <name>Dialogs</name>
     <message>
-        <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
-        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build. Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen. Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
-    </message>
-    <message>
         <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
         <translation>Entwirft und beurteilt Kurvenbahnmotoren: Gegenkolben, deren Rollen auf gewellten axialen Bahnen um eine Welle laufen.</translation>
     </message>
@@ -9569,6 +9537,10 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+    <message>
+        <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
 </context>
 <context>
@@ -10020,10 +9992,6 @@
         <translation>Entwurf ohne Titel</translation>
     </message>
     <message>
-        <source>%1, limit %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
         <source>, at %1° of the shaft</source>
         <translation>, bei %1° der Welle</translation>
     </message>
@@ -10280,24 +10248,8 @@
         <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
-        <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
-        <translation>Alles in diesem Bericht ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build.</source>
+        <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
         <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
-    </message>
-    <message>
-        <source>Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen.</translation>
-    </message>
-    <message>
-        <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
     </message>
     <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
@@ -10518,7 +10470,7 @@
         <translation>Modell für den Unterricht</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
         <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
@@ -10534,7 +10486,7 @@
         <translation>Ungleiche Nocken</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
         <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
@@ -10542,11 +10494,11 @@
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
         <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
     </message>
     <message>
@@ -10554,7 +10506,7 @@
         <translation>Hilfsmotor eines Hafenkrans</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
@@ -11388,7 +11340,7 @@
         <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 in der Luftversorgung.</translation>
     </message>
     <message>
-        <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
+        <source>Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: %3; cycles of each per shaft revolution: %4; no cranks.</source>
         <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
     </message>
     <message>
@@ -11412,7 +11364,7 @@
         <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
     </message>
     <message>
-        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
+        <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
         <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
     </message>
     <message>
@@ -11678,7 +11630,7 @@
         <translation>Drehmoment und Leistung als Bänder</translation>
     </message>
     <message>
-        <source>shaft speed, 1/min</source>
+        <source>shaft speed, rpm</source>
         <translation>Wellendrehzahl, 1/min</translation>
     </message>
     <message>
@@ -11772,7 +11724,7 @@
         <translation>Axial</translation>
     </message>
     <message>
-        <source>Thrust bearing on the shaft, positive toward the exhaust end.</source>
+        <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
         <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
     </message>
     <message>
@@ -12363,7 +12315,7 @@
         <translation>in ungleichen Abständen</translation>
     </message>
     <message>
-        <source>Shaft %1, seen from the inlet end</source>
+        <source>Shaft %1, seen from the inlet side</source>
         <translation>Welle %1, vom Einlassende gesehen</translation>
     </message>
 </context>
@@ -12440,7 +12392,7 @@
 <context>
     <name>lobewright::ui::DraftPicture</name>
     <message>
-        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <source>Cylinders about the shaft, and the lift of both tracks over one revolution</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
     </message>
 </context>
@@ -12479,7 +12431,7 @@
         <translation>%1 … %2</translation>
     </message>
     <message>
-        <source>Choose a row to see how its number came about.</source>
+        <source>Choose a row to see how its number was derived.</source>
         <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
     </message>
     <message>
@@ -12717,10 +12669,6 @@
         <translation>Abbrec&amp;hen</translation>
     </message>
     <message>
-        <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
-        <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
-    </message>
-    <message>
         <source>0.5° (default)</source>
         <translation>0,5° (Vorgabe)</translation>
     </message>
@@ -12874,7 +12822,7 @@
         <translation>Drehmoment</translation>
     </message>
     <message>
-        <source>Efficiency</source>
+        <source>Brake efficiency</source>
         <translation>Wirkungsgrad</translation>
     </message>
     <message>
@@ -13951,6 +13899,18 @@
         <source>Ctrl+Return</source>
         <translation>Ctrl+Return</translation>
     </message>
+    <message>
+        <source>1 remark</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 remarks</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>%1, usual limit %2</source>
+        <translation>%1, üblicher Grenzwert %2</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LinerMap</name>
@@ -14019,7 +13979,7 @@
         <translation>Breite der Auslassschlitze ändern</translation>
     </message>
     <message>
-        <source>The bore unrolled once around, inlet end above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
+        <source>The bore unrolled once around, inlet side above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
         <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
@@ -14042,7 +14002,7 @@
         <translation>Spezifischer Kraftstoffverbrauch</translation>
     </message>
     <message>
-        <source>Brake efficiency</source>
+        <source>Brake thermal efficiency</source>
         <translation>Effektiver Wirkungsgrad</translation>
     </message>
     <message>
@@ -14859,6 +14819,10 @@
         <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
         <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
     </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -15001,7 +14965,7 @@
         <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
     </message>
     <message>
-        <source>Nothing is called “%1”, nor explained by these words.</source>
+        <source>No input has “%1” in its name or its explanation.</source>
         <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
     </message>
     <message>
@@ -15196,7 +15160,7 @@
         <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
     </message>
     <message>
-        <source>Sca&amp;le stands for</source>
+        <source>Sca&amp;le length</source>
         <translation>Der Maßs&amp;tab steht für</translation>
     </message>
     <message>
@@ -15298,7 +15262,7 @@
         <translation>Anordnungen</translation>
     </message>
     <message>
-        <source>Ways to divide the window, by what is to be done</source>
+        <source>Ways to divide the window, one for each job</source>
         <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
@@ -15436,7 +15400,7 @@
         <translation>Der Kolben bekäme einen Schlag: ein Fehler.</translation>
     </message>
     <message>
-        <source>Infinite jerk: a law with continuous acceleration runs quieter.</source>
+        <source>Infinite jerk: use a law with continuous acceleration.</source>
         <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
     </message>
     <message>
@@ -15579,7 +15543,7 @@
         <translation>Mit dem &amp;letzten Entwurf beginnen</translation>
     </message>
     <message>
-        <source>Else the program starts with a sample.</source>
+        <source>Otherwise the program starts with a sample.</source>
         <translation>Sonst beginnt das Programm mit einem Beispiel.</translation>
     </message>
 </context>
@@ -15668,7 +15632,7 @@
         <translation>Bereiche</translation>
     </message>
     <message>
-        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
         <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
     <message>
@@ -15859,11 +15823,11 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
         <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
     </message>
     <message>
-        <source>A mistake of the program</source>
+        <source>Program error</source>
         <translation>Fehler des Programms</translation>
     </message>
     <message>
-        <source>Something in the program went wrong, and that part was stopped: %1
+        <source>An internal error stopped one part of the program: %1
 
 The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
         <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
@@ -15925,7 +15889,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>&amp;Suchen</translation>
     </message>
     <message>
-        <source>Search the value with the highest torque at each speed</source>
+        <source>Search for the value with the highest torque at each speed</source>
         <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
     </message>
     <message>
@@ -16128,7 +16092,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Besten Wert suchen…</translation>
     </message>
     <message>
-        <source>Search the value with the highest torque at each speed, within limits</source>
+        <source>Search for the value with the highest torque at each speed, within limits</source>
         <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
     </message>
     <message>
@@ -16852,7 +16816,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
     </message>
     <message>
-        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
+        <source>Change inputs, or drag handles; Ctrl+Z takes a change back.</source>
         <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
     </message>
     <message>
@@ -17183,7 +17147,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
+        <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
         <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
     </message>
     <message>
@@ -17357,11 +17321,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
     <message>
-        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
+        <source>How much larger the roller&apos;s radius may become before the track has a cusp there; a gap in the curve: any radius will do.</source>
         <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
     </message>
     <message>
-        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
+        <source>Sliding speed of the track&apos;s surface on the roller&apos;s, across and along the roller axis. At its middle the roller rolls without slip only across its axis; along it the track slides there too.</source>
         <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
     </message>
     <message>
@@ -17425,7 +17389,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>ebene Regel:</translation>
     </message>
     <message>
-        <source>What the curvature of the unrolled pitch curve alone says. It misses the twist of the contact line and can pass a track that is undercut.</source>
+        <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
         <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
     </message>
     <message>

@@ -539,7 +539,7 @@ void NumberPanel::search(const QString& text) {
     nothing_->setVisible(!text.isEmpty() && !isFound);
     if (nothing_->isHidden())
         return;
-    nothing_->setText(tr("Nothing is called “%1”, nor explained by these words.").arg(text));
+    nothing_->setText(tr("No input has “%1” in its name or its explanation.").arg(text));
     nothing_->setAccessibleName(nothing_->text());
     QAccessibleEvent alert(nothing_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);

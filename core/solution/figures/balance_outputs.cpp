@@ -27,17 +27,18 @@ void addOrders(FigureList& list, const std::string& key, const Message& label, c
 
 void addRemedy(FigureList& list, const balance::Remedy& remedy) {
     list.add({"shaking_residual"},
-             LW_TEXT("Axial force left, one cylinder, share of the inlet piston's"),
+             LW_TEXT("Residual axial force of one cylinder, share of the inlet piston's"),
              remedy.residual);
     list.add({"best_exhaust_mass", &in::kg},
              LW_TEXT("Exhaust piston mass that leaves the least axial force"), remedy.exhaustMass);
-    list.add({"best_exhaust_mass_residual"}, LW_TEXT("Axial force left with that mass"),
+    list.add({"best_exhaust_mass_residual"}, LW_TEXT("Residual axial force with that mass"),
              remedy.massResidual);
     list.add({"best_exhaust_lead", &in::shaftDegrees},
              LW_TEXT("Exhaust lead that leaves the least axial force"), remedy.exhaustLead);
-    list.add({"best_exhaust_lead_residual"}, LW_TEXT("Axial force left with that lead"),
+    list.add({"best_exhaust_lead_residual"}, LW_TEXT("Residual axial force with that lead"),
              remedy.leadResidual);
-    list.add({"both_residual"}, LW_TEXT("Axial force left with that lead and the best mass for it"),
+    list.add({"both_residual"},
+             LW_TEXT("Residual axial force with that lead and the best mass for it"),
              remedy.bothResidual);
 }
 
@@ -71,7 +72,7 @@ void addShakingFigures(FigureList& list, const balance::Balance& balance) {
     list.add({"rocking_moment_peak", &in::Nm}, LW_TEXT("Largest rocking moment"),
              balance.highestMoment);
     list.add({"piston_inertia_force_peak", &in::N},
-             LW_TEXT("Largest inertia force of one piston, to compare"), balance.pistonForce);
+             LW_TEXT("Largest inertia force of one piston, for comparison"), balance.pistonForce);
 }
 
 void addBalanceFigures(FigureList& list, const balance::Balance& balance,
@@ -90,13 +91,13 @@ void addBalanceFigures(FigureList& list, const balance::Balance& balance,
     if (!results.pair().mechanism().isOneSided()) {
         addRemedy(list, balance.remedy);
     }
-    list.add({"energy_fluctuation", &in::J}, LW_TEXT("Energy stored and given back within a turn"),
+    list.add({"energy_fluctuation", &in::J}, LW_TEXT("Energy fluctuation within a revolution"),
              balance.energy.energy);
     list.add({"coefficient_of_fluctuation"}, LW_TEXT("Coefficient of speed fluctuation"),
              balance.fluctuation, LW_TEXT("no inertia is given"));
     for (const int percent : {1, 2, 5}) {
         list.add({fmt::format("inertia_for_{}_percent", percent), &in::kgm2},
-                 Message(LW_TEXT("Inertia for a speed fluctuation of %1"),
+                 Message(LW_TEXT("Moment of inertia for a speed fluctuation of %1"),
                          asTyped(percent, in::percent)),
                  balance::inertiaFor(balance.energy.energy, 0.01 * percent, results.omega()));
     }

@@ -54,7 +54,7 @@ void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const
     addBoth("pressure_angle", in::degrees, LW_TEXT("Pressure angle at the pitch radius"), "α",
             [&](const Lift& l) { return track::contactAngle(l, radius); });
     addBoth("relative_radius", in::mm,
-            LW_TEXT("Relative radius of roller and track at the pitch radius"), "R",
+            LW_TEXT("Relative radius of curvature of roller and track at the pitch radius"), "R",
             [&](const Lift& l) {
                 return track::relativeRadius(l, radius, pair.mechanism().roller.radius,
                                              track::Flank::push);

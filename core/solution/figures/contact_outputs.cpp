@@ -23,9 +23,9 @@ std::optional<double> valueOf(const std::optional<contact::Place>& place) {
     return place ? std::optional(place->value) : std::nullopt;
 }
 
-constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact pressure at the inner edge"),
-                                 LW_TEXT("Nominal contact pressure at the middle"),
-                                 LW_TEXT("Nominal contact pressure at the outer edge")};
+constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact stress at the inner edge"),
+                                 LW_TEXT("Nominal contact stress at the middle"),
+                                 LW_TEXT("Nominal contact stress at the outer edge")};
 constexpr TextId halfWidthAt[] = {LW_TEXT("Half-width of the contact at the inner edge"),
                                   LW_TEXT("Half-width of the contact at the middle"),
                                   LW_TEXT("Half-width of the contact at the outer edge")};
@@ -47,7 +47,7 @@ void addLife(FigureList& list, End end, const contact::RollerLife& life) {
     const TextId noC0 = LW_TEXT("no static rating is given");
     list.add({"roller_equivalent_load", &in::N, end},
              LW_TEXT("Equivalent load of the roller bearing"), life.equivalentLoad);
-    list.add({"roller_speed", &in::rpm, end}, LW_TEXT("Mean speed of the roller"), life.meanSpeed);
+    list.add({"roller_speed", &in::rpm, end}, LW_TEXT("Mean roller speed"), life.meanSpeed);
     list.add({"roller_life", &in::hours, end}, LW_TEXT("Rating life of the roller bearing"),
              life.life, noC);
     list.add({"roller_static_safety", &in::pure, end},
@@ -58,16 +58,16 @@ void addLife(FigureList& list, End end, const contact::RollerLife& life) {
 
 void addTrackContactFigures(FigureList& list, End end, const contact::TrackContact& track) {
     const TextId why = LW_TEXT("the roller never presses on its track");
-    list.add({"peak_contact_pressure", &in::MPa, end}, LW_TEXT("Nominal peak contact pressure"),
+    list.add({"peak_contact_pressure", &in::MPa, end}, LW_TEXT("Peak nominal contact stress"),
              valueOf(track.highestPressure), why);
     list.add({"deepest_shear", &in::MPa, end}, LW_TEXT("Maximum subsurface shear stress"),
              track.highestShear);
     list.add({"shear_depth", &in::mm, end}, LW_TEXT("Depth of the maximum shear stress"),
              track.highestShearDepth);
-    list.add({"contact_safety", &in::pure, end}, LW_TEXT("Nominal contact safety"), track.safety,
-             why);
-    list.add({"lowest_film", &in::um, end}, LW_TEXT("Thinnest oil film"), valueOf(track.lowestFilm),
-             why);
+    list.add({"contact_safety", &in::pure, end}, LW_TEXT("Pitting safety factor (nominal)"),
+             track.safety, why);
+    list.add({"lowest_film", &in::um, end}, LW_TEXT("Smallest oil film thickness"),
+             valueOf(track.lowestFilm), why);
     list.add({"lowest_film_ratio", &in::pure, end}, LW_TEXT("Lowest specific film thickness Λ"),
              valueOf(track.lowestFilmRatio), why);
     list.add({"highest_slip", &in::metrePerSecond, end}, LW_TEXT("Largest slip over the width"),
@@ -77,7 +77,7 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     list.add({"truncation", &in::pure, end}, LW_TEXT("Contact ellipse over the loaded width"),
              track.truncation, LW_TEXT("the roller is not crowned"));
     list.add({"roller_passes_per_hour", &in::perHour, end},
-             LW_TEXT("Rollers over each point of the track"),
+             LW_TEXT("Roller passes over each point of the track per revolution"),
              toSi(in::perHour, track.passesPerHour));
     addLife(list, end, track.life);
 }
@@ -85,20 +85,20 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
 void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact& track,
                            const design::Limits& limits) {
     if (track.safety && track.highestPressure) {
-        list.atLeast(
-            {"contact-stress",
-             Message(LW_TEXT("%1 (at the %2)"), ofSide(LW_TEXT("Nominal contact safety"), end),
-                     word(track.highestPressure->station)),
-             &in::pure, "/mechanism/roller/width_mm",
-             LW_TEXT(
-                 "a wider or larger roller, a gentler crest or a harder track lowers the stress"),
-             track.highestPressure->theta, QuantityId{"contact_safety", &in::pure, end}, end},
-            *track.safety, limits.contactSafety);
+        list.atLeast({"contact-stress",
+                      Message(LW_TEXT("%1 (at the %2)"),
+                              ofSide(LW_TEXT("Pitting safety factor (nominal)"), end),
+                              word(track.highestPressure->station)),
+                      &in::pure, "/mechanism/roller/width_mm",
+                      LW_TEXT("use a wider or larger roller, a flatter crest or a harder track"),
+                      track.highestPressure->theta, QuantityId{"contact_safety", &in::pure, end},
+                      end},
+                     *track.safety, limits.contactSafety);
     }
     if (track.lowestFilmRatio) {
         list.atLeast({"film", ofSide(LW_TEXT("Specific film thickness Λ"), end), &in::pure,
                       "/lubricant/viscosity_Pa_s",
-                      LW_TEXT("thicker oil, smoother surfaces or more speed thickens the film"),
+                      LW_TEXT("use a more viscous oil or smoother surfaces, or raise the speed"),
                       track.lowestFilmRatio->theta, QuantityId{"lowest_film_ratio", &in::pure, end},
                       end},
                      track.lowestFilmRatio->value, limits.filmRatio);
@@ -106,7 +106,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
     if (track.life.life) {
         list.atLeast({"roller-life", ofSide(LW_TEXT("Rating life of the roller bearing"), end),
                       &in::hours, "/roller_bearing/dynamic_rating_kN",
-                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
+                      LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
                       QuantityId{"roller_life", &in::hours, end}, end},
                      *track.life.life / 3600.0,
                      {limits.rollerLife.warning / 3600.0, limits.rollerLife.error / 3600.0});
@@ -117,7 +117,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
              Severity::warning,
              Message(
                  LW_TEXT("%1 is %2 times as long as the loaded width, so the roller's edges carry "
-                         "more than shown: a smaller crown radius or a wider roller cures it."),
+                         "more than shown: use a smaller crown radius or a wider roller."),
                  ofSide(LW_TEXT("The contact ellipse"), end), number(*track.truncation, 3)),
              *track.truncation,
              1.0,
@@ -134,7 +134,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
 void addContactChannels(ChannelList& list, const contact::Contact& contact,
                         const mechanism::OpposedPair& pair) {
     for (const End end : pair.pistons()) {
-        list.add({"contact_pressure", &in::MPa, end}, LW_TEXT("Nominal contact pressure"), "p₀",
+        list.add({"contact_pressure", &in::MPa, end}, LW_TEXT("Nominal contact stress"), "p₀",
                  contact.track[end].peakPressure);
     }
     for (const End end : pair.pistons()) {

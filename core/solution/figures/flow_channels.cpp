@@ -30,7 +30,7 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
     const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
                              hasWheel ? results.gas->compressor->wheelSpeed
                                       : gas::gearedSpeed(supply, results.omega()));
-    list.add({"compression_work", &in::kJPerKg}, LW_TEXT("Work to compress the air of the supply"),
+    list.add({"compression_work", &in::kJPerKg}, LW_TEXT("Specific work of compressing the supply"),
              "Δh", pressure.unaryExpr([&](double p) {
                  if (!hasWheel) {
                      return gas::compress(supply, gas::dryAir(), p).work;
@@ -48,9 +48,9 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
 
 void addFlowChannels(ChannelList& list, const StageResults& results) {
     const gas::GasFlows flows = flowsOf(results);
-    list.add({"supply_pressure", &in::bar}, LW_TEXT("Pressure before the inlet ports"), "p",
+    list.add({"supply_pressure", &in::bar}, LW_TEXT("Supply pressure at the inlet ports"), "p",
              flows.supplyPressure);
-    list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Temperature before the inlet ports"),
+    list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Supply temperature at the inlet ports"),
              "T", flows.supplyTemperature);
     addCompression(list, results, flows.supplyPressure);
     list.add({"inlet_flow", &in::gPerSecond}, LW_TEXT("Flow through the inlet ports, inward"), "ṁ",
@@ -77,7 +77,7 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
         list.add({"exhaust_plenum_temperature", &in::kelvin},
                  LW_TEXT("Temperature in the exhaust plenum"), "T", flows.exhaustTemperature);
     }
-    list.add({"unburnt_temperature", &in::kelvin}, LW_TEXT("Temperature ahead of the flame"), "T",
+    list.add({"unburnt_temperature", &in::kelvin}, LW_TEXT("Temperature of the unburnt gas"), "T",
              flows.unburntTemperature);
 }
 

@@ -135,8 +135,8 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
     const double idc = timing.cycles().front().centres.idc;
     list.add({"surface_to_volume", &in::perMm}, LW_TEXT("Surface to volume at inner dead centre"),
              surface(pair, idc) / pair.volume(idc));
-    list.add({"cycles_per_turn"}, LW_TEXT("Gas cycles a turn and cylinder"), cycles);
-    list.add({"power_strokes_per_turn"}, LW_TEXT("Power strokes a turn, all cylinders"),
+    list.add({"cycles_per_turn"}, LW_TEXT("Cycles per revolution and cylinder"), cycles);
+    list.add({"power_strokes_per_turn"}, LW_TEXT("Power strokes per revolution, all cylinders"),
              cycles * pair.mechanism().cylinders);
     for (const End end : pair.pistons()) {
         const double stroke = pair.curve(end).stroke();

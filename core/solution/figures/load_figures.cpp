@@ -48,7 +48,7 @@ void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContact
     list.add({words.id, &in::rpm}, words.label, omega,
              closed     ? LW_TEXT("a closed track holds the roller")
              : isJudged ? words.noBound
-                        : LW_TEXT("no trace to judge it by"));
+                        : LW_TEXT("no pressure trace to judge it by"));
 }
 
 /// Bounds of the speeds with contact, with the pressure traces of this speed held.
@@ -59,14 +59,14 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
     const MaybeContactSpeeds motored =
         isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
-    constexpr TextId noHigh = LW_TEXT("nothing decelerates a piston");
+    constexpr TextId noHigh = LW_TEXT("no piston is ever decelerated");
     constexpr TextId noLow =
         LW_TEXT("no speed keeps contact: gas or ring friction pulls a piston off "
                 "its track where inertia does not press it on");
     addSpeedBound(
-        list, {"lift_off_speed_fired", LW_TEXT("Lift-off speed with this pressure trace"), noHigh},
+        list, {"lift_off_speed_fired", LW_TEXT("Lift-off speed, this pressure trace held"), noHigh},
         fired, highOf, closed);
-    addSpeedBound(list, {"lift_off_speed_motored", LW_TEXT("Lift-off speed when motored"), noHigh},
+    addSpeedBound(list, {"lift_off_speed_motored", LW_TEXT("Lift-off speed, motored"), noHigh},
                   motored, highOf, closed);
     addSpeedBound(list,
                   {"contact_speed_low_fired",
@@ -89,15 +89,16 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const bool isJudged = closed || results.gas || results.design.running.motored;
     list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
                   isJudged ? std::optional(!leaves) : std::nullopt,
-                  LW_TEXT("no trace to judge it by"));
+                  LW_TEXT("no pressure trace to judge it by"));
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
     list.add({"mean_torque", &in::Nm}, LW_TEXT("Mean torque of gas, inertia and friction"),
              loads.meanTorque);
-    list.add({"highest_torque", &in::Nm}, LW_TEXT("Highest torque over a turn"),
+    list.add({"highest_torque", &in::Nm}, LW_TEXT("Maximum torque over the revolution"),
              loads.highestTorque);
-    list.add({"lowest_torque", &in::Nm}, LW_TEXT("Lowest torque over a turn"), loads.lowestTorque);
+    list.add({"lowest_torque", &in::Nm}, LW_TEXT("Minimum torque over the revolution"),
+             loads.lowestTorque);
     list.add({"peak_to_peak_torque", &in::Nm}, LW_TEXT("Peak-to-peak torque"),
              loads.peakToPeakTorque);
     list.add({"torque_ripple"}, LW_TEXT("Torque ripple, (max − min)/|mean|"), loads.ripple,
@@ -137,7 +138,7 @@ void addAdjuster(FigureList& list, const StageResults& results) {
         held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
         LW_TEXT("without a helix the track cannot be turned by pushing it"));
     list.add({"adjuster_holding_margin", &in::N},
-             LW_TEXT("Friction of the adjuster's spline less the force along it, least (on half "
+             LW_TEXT("Friction of the adjuster's spline less the force along it, minimum (at half "
                      "the pitch radius)"),
              held.holdingMargin.minCoeff());
     list.addYesNo("adjuster_holds_itself", LW_TEXT("Adjuster's spline holds itself"),
@@ -166,17 +167,18 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     list.group("loads");
     addTorqueFigures(list, loads);
     for (const End end : results.pair().pistons()) {
-        list.add({"highest_contact_force", &in::N, end}, LW_TEXT("Highest contact force"),
+        list.add({"highest_contact_force", &in::N, end}, LW_TEXT("Maximum contact force"),
                  loads.highestContactForce[end].value);
         list.add({"lowest_contact_force", &in::N, end},
-                 LW_TEXT("Lowest contact force that the motion demands"),
+                 LW_TEXT("Minimum contact force that the motion demands"),
                  loads.lowestContactForce[end].value);
         list.add({"off_track_share", &in::pure, end},
-                 LW_TEXT("Share of the revolution that the roller is off its track"),
+                 LW_TEXT("Share of the revolution with the roller off its track"),
                  offTrackShare(results, end));
-        list.add({"highest_side_force", &in::N, end}, LW_TEXT("Highest side force on the guide"),
+        list.add({"highest_side_force", &in::N, end}, LW_TEXT("Maximum side force on the guide"),
                  loads.highestSideForce[end].value);
-        list.add({"guide_bracket", &in::pure, end}, LW_TEXT("Lowest jam margin of the guide"),
+        list.add({"guide_bracket", &in::pure, end},
+                 LW_TEXT("Minimum margin of the guide against jamming"),
                  loads.jamMargin[end].value);
         list.add({"peak_piston_speed", &in::metrePerSecond, end}, LW_TEXT("Peak piston speed"),
                  results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
@@ -184,11 +186,13 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
                  loads.piston[end].pressureAngle.abs().maxCoeff());
     }
     addContactSpeeds(list, results);
-    list.add({"gas_work", &in::J}, LW_TEXT("Gas work of a turn"), loads.work.gas);
-    list.add({"friction_work", &in::J}, LW_TEXT("Friction work of a turn"), loads.work.friction);
-    list.add({"shaft_work", &in::J}, LW_TEXT("Shaft work of a turn"), loads.work.shaft);
+    list.add({"gas_work", &in::J}, LW_TEXT("Gas work per revolution"), loads.work.gas);
+    list.add({"friction_work", &in::J}, LW_TEXT("Friction work per revolution"),
+             loads.work.friction);
+    list.add({"shaft_work", &in::J}, LW_TEXT("Shaft work per revolution"), loads.work.shaft);
     list.add({"work_balance_residual"},
-             LW_TEXT("Gas − friction − shaft work, share of the work moved"), loads.work.residual);
+             LW_TEXT("Gas − friction − shaft work, share of the work exchanged"),
+             loads.work.residual);
     if (results.pair().mechanism().isOneSided()) {
         addThrustBearing(list, results);
     } else {

@@ -56,29 +56,31 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     const auto whenFired = [&](double value) {
         return fired ? std::optional(value) : std::nullopt;
     };
-    list.add({"indicated_efficiency"}, LW_TEXT("Indicated efficiency"),
+    list.add({"indicated_efficiency"}, LW_TEXT("Indicated thermal efficiency"),
              whenFired(brake.indicatedPower / heat), why);
-    list.add({"brake_efficiency"}, LW_TEXT("Brake efficiency"), whenFired(brake.power / heat), why);
+    list.add({"brake_efficiency"}, LW_TEXT("Brake thermal efficiency"),
+             whenFired(brake.power / heat), why);
     const double fuelFlow =
         mean(cycles, &gas::CycleFigures::suppliedFuelMass) * brake.cyclesPerSecond; // kg/s
     list.add({"fuel_flow", &in::kgPerHour}, LW_TEXT("Fuel flow"), whenFired(fuelFlow), why);
     list.add({"brake_specific_fuel", &in::gPerKWh}, LW_TEXT("Brake specific fuel consumption"),
              fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power) : std::nullopt,
-             fired ? LW_TEXT("the engine gives no brake power") : why);
+             fired ? LW_TEXT("the engine delivers no brake power") : why);
 }
 
 /// What of a mixture leaves through the exhaust before it can burn.
 void addFuelLost(FigureList& list, const Cycles& cycles) {
     const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
     const double burns = mean(cycles, &gas::CycleFigures::fuelMass);
-    list.add({"fuel_lost_share"}, LW_TEXT("Fuel lost through the exhaust, share of that supplied"),
+    list.add({"fuel_lost_share"},
+             LW_TEXT("Fuel lost through the exhaust, share of the fuel supplied"),
              supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
              LW_TEXT("no fuel is burnt"));
 }
 
 void addPump(FigureList& list, const gas::PumpFigures& pump) {
     list.add({"pump_work", &in::J},
-             LW_TEXT("Work of a pump chamber on its pistons, a cycle (negative: taken)"),
+             LW_TEXT("Work of a pump chamber on its pistons per cycle (negative: absorbed)"),
              pump.work);
     list.add({"pump_pressure_low", &in::bar}, LW_TEXT("Lowest pressure in the pump chamber"),
              pump.lowPressure);
@@ -123,7 +125,7 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
     const double supply = mean(cycles, &F::supplyEnthalpy);
     const double unburnt = fuel - released;
     list.group("energy");
-    list.add({"fuel_heat", &in::J}, LW_TEXT("Heat of the fuel, a cycle"), fuel);
+    list.add({"fuel_heat", &in::J}, LW_TEXT("Heat of the fuel per cycle"), fuel);
     list.add({"supply_enthalpy", &in::J}, LW_TEXT("Enthalpy with the supply, from 25 °C"), supply);
     list.add({"indicated_work", &in::J}, LW_TEXT("Indicated work"), work);
     list.add({"wall_heat", &in::J}, LW_TEXT("Heat to the walls"), walls);
@@ -202,10 +204,10 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
              largest(cycles, &F::peakPressure));
     list.add({"peak_temperature", &in::kelvin}, LW_TEXT("Peak mean temperature"),
              largest(cycles, &F::peakTemperature), "");
-    list.add({"burn_start", &in::degreesOfCycle}, LW_TEXT("Start of burn from inner dead centre"),
-             results.design.running.motored ? std::nullopt
-                                            : std::optional(cycles.front().burnStart),
-             LW_TEXT("the engine is motored"));
+    list.add(
+        {"burn_start", &in::degreesOfCycle}, LW_TEXT("Start of combustion from inner dead centre"),
+        results.design.running.motored ? std::nullopt : std::optional(cycles.front().burnStart),
+        LW_TEXT("the engine is motored"));
     std::optional<double> knock;
     for (const auto& cycle : cycles) {
         if (cycle.knockIntegral) {
@@ -225,10 +227,10 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
              results.gas->supplyPower);
     list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),
                   results.gas->supplyPaid);
-    list.add({"supply_pressure", &in::bar}, LW_TEXT("Mean pressure before the inlet ports"),
+    list.add({"supply_pressure", &in::bar}, LW_TEXT("Mean supply pressure"),
              results.gas->plenumPressure);
-    list.add({"supply_temperature", &in::kelvin},
-             LW_TEXT("Mean temperature before the inlet ports"), results.gas->plenumTemperature);
+    list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Mean supply temperature"),
+             results.gas->plenumTemperature);
     addEnergyAudit(list, cycles);
 }
 
@@ -240,18 +242,19 @@ void addSolverFigures(FigureList& list, const StageResults& results) {
     const auto whenSolved = [&](auto&& value) {
         return solved ? std::optional<double>(value()) : std::nullopt;
     };
-    list.add({"cycles"}, LW_TEXT("Periods integrated until steady"),
+    list.add({"cycles"}, LW_TEXT("Cycles to convergence"),
              whenSolved([&] { return results.gas->periods; }), why);
     list.add({"steps"}, LW_TEXT("Steps of the integrator"),
              whenSolved([&] { return static_cast<double>(results.gas->steps); }), why);
     list.add({"evaluations"}, LW_TEXT("Evaluations of the equations"),
              whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
-    list.add({"mass_residual"}, LW_TEXT("Mass left over, share of the trapped mass"),
+    list.add({"mass_residual"}, LW_TEXT("Mass-balance residual, share of the trapped mass"),
              whenSolved([&] { return largest(everyCycle(*results.gas), &F::massResidual); }), why);
-    list.add({"energy_residual"}, LW_TEXT("Energy left over, share of the fuel heat"),
-             whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }),
-             why);
-    list.add({"work_residual"}, LW_TEXT("Work left over at the shaft, share of the work moved"),
+    list.add(
+        {"energy_residual"}, LW_TEXT("Energy-balance residual, share of the fuel heat of a cycle"),
+        whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }), why);
+    list.add({"work_residual"},
+             LW_TEXT("Work-balance residual at the shaft, share of the work moved"),
              results.loads.work.residual);
 }
 

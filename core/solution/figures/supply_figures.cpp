@@ -9,14 +9,13 @@ namespace lobewright::solution {
 namespace {
 
 void addTurbine(FigureList& list, const gas::TurbineFigures& turbine, double exhaustPressure) {
-    list.addYesNo("wheel_sustained", LW_TEXT("The exhaust keeps the wheel turning"),
-                  turbine.sustained);
+    list.addYesNo("wheel_sustained", LW_TEXT("The exhaust sustains the wheel"), turbine.sustained);
     list.add({"turbine_power", &in::kW}, LW_TEXT("Power of the turbine"), turbine.power);
     list.add({"turbine_expansion_ratio"}, LW_TEXT("Expansion ratio of the turbine, mean"),
              turbine.pressure / exhaustPressure);
     list.add({"turbine_speed_ratio"}, LW_TEXT("Speed ratio of the turbine"), turbine.speedRatio);
     list.add({"turbine_efficiency"},
-             LW_TEXT("Power of the turbine over that of an ideal one in the mean state"),
+             LW_TEXT("Power of the turbine divided by that of an ideal one in the mean state"),
              turbine.efficiency);
     list.add({"exhaust_plenum_pressure", &in::bar}, LW_TEXT("Mean pressure in the exhaust plenum"),
              turbine.pressure);

@@ -59,7 +59,7 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
                     .symbol = std::string(kind->symbol),
                     .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
-                    .source = kind->largest ? LW_TEXT("Largest of all cycles of a pattern.")
+                    .source = kind->largest ? LW_TEXT("Maximum of all cycles of a pattern.")
                                             : LW_TEXT("Mean of all cycles of a pattern.")};
     std::string list;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {

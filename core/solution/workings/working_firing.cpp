@@ -46,7 +46,7 @@ Working togetherWorking(const Figure& figure, const std::vector<Volley>& list) {
                     .symbol = "k",
                     .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
-                    .source = LW_TEXT("Definition: the most at any angle of the turn.")};
+                    .source = LW_TEXT("Definition: the maximum over the revolution.")};
     std::string symbols;
     for (const Volley& volley : list) {
         const std::string symbol = fmt::format("k{}", working.operands.size() + 1);
@@ -82,7 +82,7 @@ std::optional<Working> intervalWorking(const Figure& figure, const std::vector<V
                      reading("θ_b", LW_TEXT("The next fires"), "shaft °", to / units::degree, to)},
         .unit = figure.symbolOfUnit(),
         .value = *figure.value,
-        .source = LW_TEXT("Definition: angle between firings that follow each other."),
+        .source = LW_TEXT("Definition: shaft angle between consecutive firings."),
         .digits = 12};
 }
 

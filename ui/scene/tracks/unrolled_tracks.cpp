@@ -40,12 +40,11 @@ QString placeName(TrackLimits::Across place) {
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
     setAccessibleName(tr("Both tracks unrolled over one revolution"));
-    setToolTip(
-        tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
-           "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "
-           "curve of a track of knots to put a knot there; Delete takes the chosen knot "
-           "out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel "
-           "enlarges them in Piston position."));
+    setToolTip(tr("Drag a dot to move a segment boundary, its lift or a knot; drag the bar below "
+                  "to turn the exhaust track; Shift for fine. Double-click a dot to type its "
+                  "value, the curve of a track of knots to put a knot there; Delete takes the "
+                  "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
+                  "and the wheel enlarges them in Piston position."));
 }
 
 void UnrolledTracks::setCylinder(int index) {
