@@ -9417,12 +9417,73 @@
         <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
         <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
     </message>
-</context>
-<context>
-    <name>DesignEdits</name>
     <message>
         <source>Change %1</source>
         <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
+        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+    </message>
+    <message>
+        <source>Both tracks</source>
+        <translation>Beide Bahnen</translation>
+    </message>
+    <message>
+        <source>both tracks</source>
+        <translation>beide Bahnen</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Add knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 setzen (%2)</translation>
+    </message>
+    <message>
+        <source>Remove knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 entfernen (%2)</translation>
+    </message>
+    <message>
+        <source>Free the slope at %1 (%2)</source>
+        <translation>Steigung bei %1 freigeben (%2)</translation>
+    </message>
+    <message>
+        <source>Turn into %1 knots, error %2 (%3)</source>
+        <translation>In %1 Stützpunkte wandeln, Abweichung %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
+    </message>
+    <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Change slope at knot %1 (%2)</source>
+        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
+    </message>
+    <message>
+        <source>Move knot %1 (%2)</source>
+        <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Split segment %1 into two with a stop between</source>
+        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
     </message>
     <message>
         <source>Add dwell after segment %1</source>
@@ -9445,6 +9506,10 @@
         <translation>Reihe %1 nach unten</translation>
     </message>
     <message>
+        <source>Split dwell %1</source>
+        <translation>Rast %1 teilen</translation>
+    </message>
+    <message>
         <source>Describe the track by segments</source>
         <translation>Bahn durch Abschnitte beschreiben</translation>
     </message>
@@ -9453,16 +9518,32 @@
         <translation>Bahn durch Harmonische beschreiben</translation>
     </message>
     <message>
-        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+        <source>a roller lifts off</source>
+        <translation>eine Rolle hebt ab</translation>
     </message>
     <message>
-        <source>Split segment %1 into two with a stop between</source>
-        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
+        <source>peak pressure above its limit</source>
+        <translation>Spitzendruck über seiner Grenze</translation>
     </message>
     <message>
-        <source>Split dwell %1</source>
-        <translation>Rast %1 teilen</translation>
+        <source>knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>oil film below its limit</source>
+        <translation>Ölfilm unter seiner Grenze</translation>
+    </message>
+    <message>
+        <source>contact stress above its limit</source>
+        <translation>Kontaktpressung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>mean piston speed above its limit</source>
+        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
     </message>
 </context>
 <context>
@@ -9626,41 +9707,6 @@
     </message>
 </context>
 <context>
-    <name>KnotEdits</name>
-    <message>
-        <source>Both tracks</source>
-        <translation>Beide Bahnen</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Add knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° setzen (%2)</translation>
-    </message>
-    <message>
-        <source>Remove knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° entfernen (%2)</translation>
-    </message>
-    <message>
-        <source>Free the slope at %1° (%2)</source>
-        <translation>Steigung bei %1° freigeben (%2)</translation>
-    </message>
-    <message>
-        <source>Turn into %1 knots, error %2 µm (%3)</source>
-        <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
-    </message>
-    <message>
-        <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
-    </message>
-</context>
-<context>
     <name>Laws</name>
     <message>
         <source>Harmonic</source>
@@ -9689,29 +9735,6 @@
     <message>
         <source>Polynomial 4-5-6-7</source>
         <translation>Polynom 4-5-6-7</translation>
-    </message>
-</context>
-<context>
-    <name>LiftGrips</name>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>Change slope at knot %1 (%2)</source>
-        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
-    </message>
-    <message>
-        <source>Move knot %1 (%2)</source>
-        <translation>Stützpunkt %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -10847,37 +10870,6 @@
     <message>
         <source>Track</source>
         <translation>Bahn</translation>
-    </message>
-</context>
-<context>
-    <name>StudyLimits</name>
-    <message>
-        <source>a roller lifts off</source>
-        <translation>eine Rolle hebt ab</translation>
-    </message>
-    <message>
-        <source>peak pressure above its limit</source>
-        <translation>Spitzendruck über seiner Grenze</translation>
-    </message>
-    <message>
-        <source>knock</source>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>oil film below its limit</source>
-        <translation>Ölfilm unter seiner Grenze</translation>
-    </message>
-    <message>
-        <source>contact stress above its limit</source>
-        <translation>Kontaktpressung über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>mean piston speed above its limit</source>
-        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>not solved: %1</source>
-        <translation>nicht gelöst: %1</translation>
     </message>
 </context>
 <context>
